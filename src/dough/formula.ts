@@ -1,0 +1,76 @@
+/** What an ingredient brings to the counts bakers keep. `other` brings only its weight and its moisture. */
+export type CountsAs =
+  | { readonly kind: 'flour' | 'water' | 'salt' | 'other' }
+  | { readonly kind: 'starter'; readonly hydration: number } // water over flour, fraction of 1
+
+/** One ingredient in one stage. */
+export interface Line {
+  readonly id: string
+  readonly ingredient: string // a larder ingredient's or an earlier stage's name, as the baker writes it
+  readonly amount: string // as typed, decimal point, with its unit: `70%`, `20 g`, `2 tsp`, `2*salt`; '' when not yet given
+  readonly note: string
+  readonly base?: true // marked as (part of) what 100 % means in a stage without flour
+}
+
+/** One thing that is mixed. The last stage of a formula is its final dough. */
+export interface Stage {
+  readonly id: string
+  readonly name: string
+  readonly ferments?: boolean // left out: it does when it holds a starter, yeast or a fermenting stage and is not the final dough
+  readonly lines: readonly Line[]
+}
+
+/** What an ingredient means in this formula where that differs from the baker's larder. */
+export interface Meaning {
+  readonly ingredient: string
+  readonly countsAs: CountsAs
+}
+
+/** A setting read from a file that this version does not use; kept so that nothing is lost. */
+export interface KeptSetting {
+  readonly stage: string // '' for the formula's own
+  readonly setting: string
+  readonly amount: string
+  readonly note: string
+}
+
+/** One bread, as plain immutable data. */
+export interface Formula {
+  readonly id: string
+  readonly name: string
+  readonly note: string
+  readonly flourWeight: number // grams; what 100 % weighs in the final dough while its flours are all percentages
+  readonly stages: readonly Stage[] // in the order they are mixed; at least the final dough
+  readonly meanings: readonly Meaning[]
+  readonly keptSettings: readonly KeptSetting[]
+}
+
+/** Where something is: names for people, ids for programs. */
+export interface Place {
+  readonly formula?: string // id
+  readonly stage?: string // id
+  readonly line?: string // id
+  readonly row?: number // 1-based row of a file
+}
+
+/** Something to tell the baker, with its place and a sentence that says what to do. */
+export interface Problem {
+  readonly where: Place
+  readonly message: string
+  readonly severity: 'error' | 'warning' | 'remark'
+}
+
+/** 1000 g of flour until the baker sets another weight. */
+export const usualFlourWeight = 1000
+
+/** A new id: short, unique in a workbook. */
+export function newId(): string {
+  return crypto.randomUUID().slice(0, 13)
+}
+
+export const finalDoughOf = (formula: Formula): Stage => formula.stages[formula.stages.length - 1]!
+
+/** Names are compared without case, accents' encoding or stray spaces. */
+export const sameName = (a: string, b: string): boolean => nameKey(a) === nameKey(b)
+export const nameKey = (name: string): string =>
+  name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()

@@ -1,0 +1,46 @@
+import { type CountsAs, nameKey } from './formula.js'
+
+/** The public allergen lists a larder ingredient is mapped to: information, never a clearance. */
+export interface Allergens {
+  readonly us: readonly string[] // the nine major allergens of US law
+  readonly eu: readonly string[] // the fourteen of EU Annex II
+  readonly canada: readonly string[] // Canada's priority allergens and gluten sources
+}
+
+/** One ingredient known: what a gram of it brings and what household measures of it weigh. */
+export interface Ingredient {
+  readonly id: string
+  readonly name: string
+  readonly otherNames: readonly string[]
+  readonly kind: string // flour, water, salt, starter, yeast, dairy, egg, fat, sugar, seed, nut, …
+  readonly countsAs: CountsAs
+  readonly moisture: number // gram of water a gram, but 0 for flour: trade convention leaves its own moisture out
+  readonly fat: number // gram a gram; likewise below
+  readonly sugar: number
+  readonly protein: number
+  readonly salt: number // salt that counts as salt in the dough: salt itself 1, salted butter 0.016
+  readonly density?: number // grams a millilitre
+  readonly tsp?: number // grams a US teaspoon, where measured; otherwise from density
+  readonly tbsp?: number
+  readonly cup?: number // grams a US cup
+  readonly each?: number // grams apiece, shelled
+  readonly allergens: Allergens
+  readonly note: string // doubt or source a baker should know
+}
+
+/** The ingredients known, found by any of their names. */
+export interface Larder {
+  readonly ingredients: readonly Ingredient[]
+  find(name: string): Ingredient | undefined
+}
+
+/** A larder of these ingredients; of two with one name the later wins, so a baker's own come last. */
+export function larderOf(ingredients: readonly Ingredient[]): Larder {
+  const byName = new Map<string, Ingredient>()
+  const byId = new Map<string, Ingredient>()
+  for (const ingredient of ingredients) byId.set(ingredient.id, ingredient)
+  const known = [...byId.values()]
+  for (const i of known) for (const name of i.otherNames) byName.set(nameKey(name), i)
+  for (const i of known) byName.set(nameKey(i.name), i)
+  return { ingredients: known, find: name => byName.get(nameKey(name)) }
+}
