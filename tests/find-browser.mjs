@@ -1,0 +1,90 @@
+/**
+ * Finds a Chromium-family browser for the tests and measurements: `CHROME_PATH`, then the usual places of
+ * Chromium, Chrome and Edge; on Debian or Ubuntu as root it installs the `chromium` package.
+ */
+import { spawnSync } from 'node:child_process'
+import { existsSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { delimiter, join } from 'node:path'
+
+const isRoot = process.getuid?.() === 0
+
+const namesOnPath = [
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+  'microsoft-edge',
+  'microsoft-edge-stable',
+]
+
+const macApps = ['Google Chrome', 'Chromium', 'Microsoft Edge']
+
+const windowsPrograms = [
+  'Google\\Chrome\\Application\\chrome.exe',
+  'Chromium\\Application\\chrome.exe',
+  'Microsoft\\Edge\\Application\\msedge.exe',
+]
+
+/** @returns {string | undefined} */
+function installed() {
+  /** @type {string[]} */
+  let places
+  if (process.platform === 'darwin') {
+    places = ['/Applications', join(homedir(), 'Applications')].flatMap(folder =>
+      macApps.map(app => join(folder, `${app}.app`, 'Contents/MacOS', app)),
+    )
+  } else if (process.platform === 'win32') {
+    const folders = ['ProgramFiles', 'ProgramFiles(x86)', 'LocalAppData'].map(name => process.env[name])
+    places = folders.flatMap(folder => (folder ? windowsPrograms.map(p => join(folder, p)) : []))
+  } else {
+    const folders = [...(process.env.PATH ?? '').split(delimiter), '/usr/bin', '/snap/bin']
+    places = namesOnPath.flatMap(name => folders.map(folder => join(folder, name)))
+  }
+  return places.find(place => existsSync(place))
+}
+
+/** Debian and Ubuntu only, as root: nobody else is asked to have a package put on their machine. */
+function installFromDebian() {
+  if (!isRoot || !existsSync('/etc/debian_version') || !existsSync('/usr/bin/apt-get')) return
+  console.log('No browser found: installing the Debian package chromium, once.')
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
+  for (const argv of [
+    ['update', '-q'],
+    ['install', '-y', '-q', '--no-install-recommends', 'chromium'],
+  ]) {
+    const { status, stdout, stderr } = spawnSync('apt-get', argv, { env, encoding: 'utf8' })
+    if (status !== 0) console.error(`apt-get ${argv[0]} failed:\n${stdout}\n${stderr}`)
+  }
+}
+
+/**
+ * @returns {string} path of the browser's program
+ * @throws {Error} with a sentence on what to install
+ */
+export function findBrowser() {
+  const chosen = process.env.CHROME_PATH
+  if (chosen) {
+    if (existsSync(chosen)) return chosen
+    throw new Error(`CHROME_PATH names ${chosen}, where there is no browser.`)
+  }
+  const found = installed()
+  if (found) return found
+  installFromDebian()
+  const fresh = installed()
+  if (fresh) return fresh
+  throw new Error(
+    'No browser found: install Chromium, Chrome or Edge, or set CHROME_PATH to the path of its program.',
+  )
+}
+
+/** Chromium refuses its sandbox as root; the rest keeps it from talking to the network by itself. */
+export const browserArguments = [
+  ...(isRoot ? ['--no-sandbox'] : []),
+  '--disable-gpu',
+  '--disable-dev-shm-usage', // containers give /dev/shm 64 MB, on which long runs crash
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+]
