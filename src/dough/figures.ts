@@ -1,0 +1,77 @@
+import type { CountsAs, Formula, Problem } from './formula.js'
+import type { Larder } from './larder.js'
+
+/** The readings of a dough, by the names programs use. Ratios are fractions of 1, weights grams. */
+export const readingNames = [
+  'trueHydration',
+  'listedHydration',
+  'moistureHydration',
+  'salt',
+  'prefermentedFlour',
+  'levainOnFlour',
+  'totalFlour',
+  'totalWater',
+  'doughWeight',
+  'fat',
+  'sugar',
+  'egg',
+  'milk',
+] as const
+export type ReadingName = (typeof readingNames)[number]
+
+/** The grid's columns in which an amount can be typed. */
+export type AmountColumn = 'percent' | 'weight' | 'wholeDough'
+
+/** What the sheet shows of one line. A figure is undefined where it could not be worked out. */
+export interface LineFigures {
+  readonly weight: number | undefined // grams, as written
+  readonly percent: number | undefined // fraction of the stage's base
+  readonly wholeDough: number | undefined // fraction of all flour; on the last line of its ingredient only
+  readonly typedIn: 'percent' | 'weight' | undefined // the column that holds what was typed; undefined: nothing yet
+  readonly typed: string // what was typed as its column shows it: `70` for `70%`, `20` for `20 g`, `2 tsp`
+  readonly plain: boolean // typed is just a number of its column's own unit
+  readonly is: CountsAs['kind'] | 'stage' | 'unknown'
+  readonly starterHydration: number | undefined // fraction of 1, starters only
+  readonly isBase: boolean // the line is (part of) what 100 % means in its stage
+  readonly problem: string | undefined // why there is no figure, or none to trust, in a sentence
+}
+
+/** What the sheet shows of one stage. Weights are grams as written. */
+export interface StageFigures {
+  readonly weight: number | undefined
+  readonly base: number | undefined
+  readonly percent: number | undefined // all lines over the base, fraction of 1
+  readonly ferments: boolean
+  readonly isFinal: boolean
+  readonly taken: number | undefined // what later stages take of it; undefined for the final dough
+  readonly problem: string | undefined
+}
+
+/** The whole dough by weight, for the dough bar: grams. Carried is what starters and earlier stages brought. */
+export interface DoughParts {
+  readonly flour: number
+  readonly flourCarried: number // part of flour
+  readonly water: number
+  readonly waterCarried: number // part of water
+  readonly salt: number
+  readonly other: number
+}
+
+/** A formula with its figures, kept up to date as it changes. */
+export interface FormulaSheet {
+  readonly formula: Formula // the document as it stands
+  readonly larder: Larder
+  reading(name: ReadingName): number | undefined
+  /** Why a reading has no number, in a sentence. */
+  readingProblem(name: ReadingName): string | undefined
+  /** Grams as written of an ingredient in a stage, by their names; two lines of one ingredient: their sum. */
+  weight(stage: string, ingredient: string): number | undefined
+  /** Types `text` into a column of an ingredient's line; the line (and stage) are made when there are none. Throws Refusal. */
+  enter(stage: string, ingredient: string, column: AmountColumn, text: string): void
+  line(id: string): LineFigures // throws RangeError for a line not in the formula
+  stage(id: string): StageFigures
+  readonly parts: DoughParts | undefined
+  readonly problems: readonly Problem[]
+  /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
+  update(formula: Formula, larder?: Larder): void
+}
