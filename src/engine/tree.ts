@@ -19,6 +19,18 @@ export type Operator =
 
 export type FunctionName = 'min' | 'max' | 'round' | 'sum' | 'abs' | 'ceil' | 'floor' | 'average'
 
+/** What may be called, each with the most arguments it takes; all take at least one. */
+export const functionNames: ReadonlyMap<string, number> = new Map<FunctionName, number>([
+  ['min', Infinity],
+  ['max', Infinity],
+  ['round', 2],
+  ['sum', Infinity],
+  ['abs', 1],
+  ['ceil', 1],
+  ['floor', 1],
+  ['average', Infinity],
+])
+
 /**
  * The only shapes an accepted expression can have. Slots number the names and the numbers of an
  * expression in the order of their first writing, so that one tree serves every text of its structure.
