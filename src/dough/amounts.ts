@@ -1,0 +1,81 @@
+import { dimensionOf, type Expression, ExpressionError, parse } from '../engine/index.js'
+import type { AmountColumn } from './figures.js'
+import { unitWords } from './units.js'
+
+/** An amount understood. */
+export interface Amount {
+  readonly expression: Expression
+  readonly typedIn: 'percent' | 'weight' // the column that shows it as typed
+  readonly typed: string // as that column shows it: `70` for `70%`
+  readonly plain: boolean // only a number of the column's own unit
+}
+
+/** An amount that is not understood: the sentence says why. */
+export interface AmountProblem {
+  readonly problem: string
+}
+
+const plainAmount = /^(-?[\d.]+)\s*(%|g)$/
+const wrappedAmount = /^\((.*)\)\s*(%|g)$/s
+const everyNameIsAWeight = () => 'weight' as const
+
+/** Whether a text alone comes to a plain number, without a unit. */
+function isNumber(text: string): boolean {
+  try {
+    return dimensionOf(parse(text, { units: unitWords }), everyNameIsAWeight) === 'number'
+  } catch {
+    return false
+  }
+}
+
+function read(text: string): Amount | AmountProblem {
+  try {
+    const parsed = parse(text, { units: unitWords })
+    const bare = dimensionOf(parsed, everyNameIsAWeight) === 'number'
+    const expression = bare ? parse(`(${text}) g`, { units: unitWords }) : parsed
+    const dimension = dimensionOf(expression, everyNameIsAWeight)
+    if (dimension === 'truth')
+      return { problem: `${text} says yes or no; an amount is a weight or a percentage.` }
+    const typedIn = expression.names.every(name => name === 'base') ? 'percent' : 'weight'
+    const [, number, unit] = plainAmount.exec(text) ?? []
+    if (number && (unit === '%') === (typedIn === 'percent'))
+      return { expression, typedIn, typed: number, plain: true }
+    const [, inner] = wrappedAmount.exec(text) ?? []
+    return { expression, typedIn, typed: inner && isNumber(inner) ? inner : text, plain: false }
+  } catch (error) {
+    if (error instanceof ExpressionError) return { problem: error.message }
+    throw error
+  }
+}
+
+const known = new Map<string, Amount | AmountProblem>()
+
+/** Reads the text of a line's amount, as kept (decimal points). Never throws. Undefined for an empty text. */
+export function readAmount(text: string): Amount | AmountProblem | undefined {
+  if (!text) return undefined
+  let amount = known.get(text)
+  if (!amount) {
+    if (known.size > 5000) known.clear()
+    amount = read(text)
+    known.set(text, amount)
+  }
+  return amount
+}
+
+/**
+ * What is kept of an amount typed into a column: a bare number or a calculation without a unit gets the
+ * column's own, anything else stays as typed. `decimal` is the sign the baker types; kept texts have points.
+ * A text that is not understood is kept as it is.
+ */
+export function amountAsKept(typed: string, column: AmountColumn, decimal: '.' | ','): string {
+  const text = typed.trim()
+  if (!text) return ''
+  try {
+    const { text: canonical } = parse(text, { units: unitWords, decimal })
+    if (!isNumber(canonical)) return canonical
+    const unit = column === 'weight' ? ' g' : '%'
+    return /^-?[\d.]+$/.test(canonical) ? canonical + unit : `(${canonical})${unit}`
+  } catch {
+    return text
+  }
+}

@@ -1,0 +1,136 @@
+import type { CellValue, Graph } from '../engine/index.js'
+import type { CellPlan } from './cells.js'
+import { type Place, type Problem, sameName } from './formula.js'
+import { cellOf } from './names.js'
+import { bringsOf, type LinePlan, type Outline, type StagePlan } from './outline.js'
+import { usualRanges } from './ranges.js'
+import { grams, per100 } from './words.js'
+
+/** What is needed to look at a formula and say what one noticed. */
+export interface Seen {
+  readonly outline: Outline
+  readonly plan: CellPlan
+  readonly graph: Graph
+  explain(value: CellValue): string // the sentence of an error
+}
+
+type Severity = Problem['severity']
+
+const number = (seen: Seen, cell: string): number | undefined => {
+  const value = seen.graph.value(cell)
+  return typeof value === 'number' ? value : undefined
+}
+
+/** Everything the sheet noticed, errors first. */
+export function remarksOn(seen: Seen): Problem[] {
+  const found: Problem[] = []
+  const { outline } = seen
+  const say = (severity: Severity, message: string, stage?: StagePlan, line?: LinePlan) => {
+    const where: Place = {
+      formula: outline.formula.id,
+      ...(stage ? { stage: stage.stage.id } : {}),
+      ...(line ? { line: line.line.id } : {}),
+    }
+    found.push({ where, message, severity })
+  }
+  for (const stage of outline.stages) {
+    for (const line of stage.lines)
+      onLine(seen, line, (severity, message) => say(severity, message, stage, line))
+    onStage(seen, stage, (severity, message) => say(severity, message, stage))
+  }
+  onMeanings(seen, say)
+  onDough(seen, say)
+  const order: readonly Severity[] = ['error', 'warning', 'remark']
+  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))
+}
+
+type Say = (severity: Severity, message: string) => void
+
+function onLine(seen: Seen, plan: LinePlan, say: Say): void {
+  const { line, stage, ingredient, countsAs, source, amount } = plan
+  const here = `${line.ingredient || 'A line'} in ${stage.stage.name}`
+  const value = seen.graph.value(cellOf.weight(plan))
+  // An error that arose elsewhere is told where it arose.
+  const arose =
+    typeof value !== 'number' &&
+    (value.origin === cellOf.weight(plan) || value.path?.includes(cellOf.weight(plan)))
+  if (arose) say('error', `${here}: ${seen.explain(value)}`)
+  if (typeof value === 'number' && value < 0)
+    say('error', `${here} weighs ${grams(value)}: less than nothing.`)
+  if (line.ingredient && !amount) say('remark', `${here} has no amount yet.`)
+  if (!line.ingredient && amount)
+    say('warning', `A line of ${stage.stage.name} has an amount but no ingredient.`)
+  if (line.ingredient && !source && !countsAs)
+    say(
+      'warning',
+      `${line.ingredient} is not in the larder: only its weight is counted. Say what it counts as.`,
+    )
+  if (source && !stage.circle && !source.stage.lines.length)
+    say('warning', `${source.stage.name} has nothing in it yet, so no flour or water of it is counted.`)
+  if (source && !stage.circle && seen.outline.stages.indexOf(source) > seen.outline.stages.indexOf(stage))
+    say(
+      'remark',
+      `${stage.stage.name} takes ${source.stage.name}, which is mixed after it. Move ${source.stage.name} earlier.`,
+    )
+  if (ingredient && countsAs?.kind === 'starter' && !(countsAs.hydration >= 0))
+    say('error', `The hydration of ${ingredient.name} is not a percentage.`)
+}
+
+function onStage(seen: Seen, plan: StagePlan, say: Say): void {
+  const { name } = plan.stage
+  if (plan.circle) return say('error', plan.circle)
+  const base = seen.graph.value(cellOf.base(plan))
+  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base.message)
+  const shares = plan.base.map(l => seen.plan.splits.get(l)!)
+  if (plan.base.length && seen.plan.freeStage(plan) && shares.some(s => s.slope !== 'none')) {
+    const parts = plan.base.map(l =>
+      seen.plan.splits.get(l)!.slope === 'none' ? 0 : number(seen, cellOf.slope(l)),
+    )
+    const sum = parts.reduce<number>((total, p) => total + (p ?? Number.NaN), 0)
+    const what = plan.baseIsFlour ? 'flours' : 'base lines'
+    if (Math.abs(sum - 1) > 1e-9) say('remark', `The ${what} of ${name} add to ${per100(sum)}, not 100 %.`)
+  }
+  if (plan.isFinal) return
+  const made = number(seen, cellOf.stageWeight(plan))
+  const taken = number(seen, cellOf.taken(plan))
+  if (!plan.takenBy.length && plan.lines.length) return say('remark', `No later stage takes ${name} yet.`)
+  if (made === undefined || taken === undefined) return
+  const over = taken - made
+  const tiny = 1e-6 * Math.max(1, made)
+  const asWritten = `${name} as written makes ${grams(made)}`
+  if (over > tiny) say('warning', `${asWritten} and ${grams(taken)} is taken: ${grams(over)} short.`)
+  else if (over < -tiny) say('remark', `${asWritten} and ${grams(taken)} is taken. ${grams(-over)} is left.`)
+}
+
+function onMeanings(seen: Seen, say: (severity: Severity, message: string) => void): void {
+  const { formula, larder } = seen.outline
+  for (const { ingredient, countsAs } of formula.meanings) {
+    const known = larder.find(ingredient)
+    const used = formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
+    if (
+      !known ||
+      !used ||
+      JSON.stringify(bringsOf(known.countsAs, undefined)) === JSON.stringify(bringsOf(countsAs, undefined))
+    )
+      continue
+    const here = countsAs.kind === 'starter' ? `a starter at ${per100(countsAs.hydration)}` : countsAs.kind
+    say('remark', `${ingredient} counts as ${here} in this formula, not as your larder has it.`)
+  }
+}
+
+function onDough(seen: Seen, say: (severity: Severity, message: string) => void): void {
+  const { final } = seen.outline
+  const flour = number(seen, cellOf.count(final, 'flour'))
+  if (flour === 0)
+    return say('warning', 'There is no flour in this formula yet, so nothing can be said per flour.')
+  const usual = [
+    ['salt', 'Salt'],
+    ['trueHydration', 'True hydration'],
+  ] as const
+  for (const [reading, words] of usual) {
+    const value = number(seen, cellOf.reading(reading))
+    const [low, high] = usualRanges[reading]!
+    if (value === undefined || value === 0 || (value >= low && value <= high)) continue
+    say('remark', `${words} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`)
+  }
+}

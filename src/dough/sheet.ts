@@ -1,0 +1,222 @@
+import { type CellValue, Graph } from '../engine/index.js'
+import { type CellPlan, type Definition, planCells } from './cells.js'
+import { addLine, addStage, enterAmount, newLine, newStage } from './edits.js'
+import {
+  type AmountColumn,
+  type DoughParts,
+  type FormulaSheet,
+  type LineFigures,
+  type ReadingName,
+  readingNames,
+  type StageFigures,
+} from './figures.js'
+import { type Formula, type Problem, sameName } from './formula.js'
+import type { Larder } from './larder.js'
+import { larderOf } from './larder.js'
+import { cellOf } from './names.js'
+import { type LinePlan, type Outline, outlineOf, type StagePlan } from './outline.js'
+import { remarksOn } from './remarks.js'
+import { usualLarder } from './usual-larder.js'
+import { applyChanges, emptyWorkbook, type Transaction } from './workbook.js'
+
+/** A formula with its figures. The larder is the usual one unless another is given. */
+export function openFormula(formula: Formula, larder: Larder = larderOf(usualLarder)): FormulaSheet {
+  return new Sheet(formula, larder)
+}
+
+class Sheet implements FormulaSheet {
+  #graph = new Graph()
+  #made = new Map<string, Definition>() // the cells of the graph as they are defined
+  #outline!: Outline
+  #plan!: CellPlan
+  #lines = new Map<string, LinePlan>()
+  #stages = new Map<string, StagePlan>()
+  #lineFigures = new Map<string, LineFigures>()
+  #problems: readonly Problem[] | undefined
+
+  constructor(formula: Formula, larder: Larder) {
+    this.update(formula, larder)
+  }
+
+  get formula(): Formula {
+    return this.#outline.formula
+  }
+  get larder(): Larder {
+    return this.#outline.larder
+  }
+
+  update(formula: Formula, larder: Larder = this.larder): void {
+    if (this.#outline && formula === this.formula && larder === this.larder) return
+    const outline = outlineOf(formula, larder)
+    const plan = planCells(outline)
+    this.#graph.transact(() => {
+      for (const name of this.#made.keys()) if (!plan.cells.has(name)) this.#graph.remove(name)
+      for (const [name, definition] of plan.cells)
+        if (this.#made.get(name)?.key !== definition.key) definition.make(this.#graph, name)
+    })
+    this.#made = new Map(plan.cells)
+    this.#outline = outline
+    this.#plan = plan
+    this.#stages = new Map(outline.stages.map(s => [s.stage.id, s]))
+    this.#lines = new Map(outline.stages.flatMap(s => s.lines.map(l => [l.line.id, l] as const)))
+    this.#lineFigures.clear()
+    this.#problems = undefined
+  }
+
+  reading(name: ReadingName): number | undefined {
+    return this.#number(cellOf.reading(name))
+  }
+
+  readingProblem(name: ReadingName): string | undefined {
+    const value = this.#graph.value(cellOf.reading(name))
+    if (typeof value === 'number') return undefined
+    const noFlour = this.#number(cellOf.count(this.#outline.final, 'flour')) === 0
+    const noFlourLine = this.#number(cellOf.lines(this.#outline.final, 'flour')) === 0
+    if (value.kind === 'domain' && noFlour) return 'There is no flour in the formula yet.'
+    if (value.kind === 'domain' && noFlourLine) return 'The final dough has no flour line of its own.'
+    return this.#placed(value)
+  }
+
+  weight(stage: string, ingredient: string): number | undefined {
+    const lines = this.#outline.stageNamed(stage)?.lines.filter(l => sameName(l.line.ingredient, ingredient))
+    if (!lines?.length) return undefined
+    const weights = lines.map(l => this.#number(cellOf.weight(l)))
+    return weights.includes(undefined) ? undefined : (weights as number[]).reduce((sum, w) => sum + w, 0)
+  }
+
+  enter(stage: string, ingredient: string, column: AmountColumn, text: string): void {
+    const { id } = this.formula
+    const edit = (transaction: Transaction) => {
+      const workbook = { ...emptyWorkbook, formulas: [this.formula] }
+      this.update(applyChanges(workbook, transaction.changes).workbook.formulas[0]!)
+    }
+    if (!this.#outline.stageNamed(stage))
+      edit(addStage({ ...emptyWorkbook, formulas: [this.formula] }, id, newStage(stage)))
+    const place = () => this.#outline.stageNamed(stage)!
+    const lineThere = () => place().lines.find(l => sameName(l.line.ingredient, ingredient))
+    if (!lineThere()) edit(addLine({ formula: id, stage: place().stage.id }, newLine({ ingredient })))
+    const at = { formula: id, stage: place().stage.id, line: lineThere()!.line.id }
+    edit(enterAmount({ ...emptyWorkbook, formulas: [this.formula] }, at, column, text))
+  }
+
+  line(id: string): LineFigures {
+    let figures = this.#lineFigures.get(id)
+    if (!figures) {
+      const plan = this.#lines.get(id)
+      if (!plan) throw new RangeError(`There is no line ${id} in ${this.formula.name}.`)
+      figures = this.#figuresOf(plan)
+      this.#lineFigures.set(id, figures)
+    }
+    return figures
+  }
+
+  #figuresOf(plan: LinePlan): LineFigures {
+    const { amount, countsAs, source, stage } = plan
+    const value = this.#graph.value(cellOf.weight(plan))
+    const weight = typeof value === 'number' ? value : undefined
+    const typed = amount && !('problem' in amount) ? amount : undefined
+    const baseProblem =
+      this.#plan.splits.get(plan)!.slope !== 'none' && this.#number(cellOf.base(stage)) === undefined
+    return {
+      weight,
+      percent: this.#percentOf(plan, weight),
+      wholeDough: this.#plan.cells.has(cellOf.wholeDough(plan))
+        ? this.#number(cellOf.wholeDough(plan))
+        : undefined,
+      typedIn: amount && (typed?.typedIn ?? 'weight'),
+      typed: typed?.typed ?? plan.line.amount,
+      plain: typed?.plain ?? false,
+      is: source ? 'stage' : (countsAs?.kind ?? 'unknown'),
+      starterHydration: countsAs?.kind === 'starter' ? countsAs.hydration : undefined,
+      isBase: stage.base.includes(plan),
+      problem:
+        typeof value === 'number' || (baseProblem && !plan.line.amount)
+          ? undefined
+          : this.#placed(value, plan),
+    }
+  }
+
+  #percentOf(plan: LinePlan, weight: number | undefined): number | undefined {
+    const { slope, fixed } = this.#plan.splits.get(plan)!
+    if (fixed === 'none' && slope !== 'none') return this.#number(cellOf.slope(plan))
+    const base = this.#number(cellOf.base(plan.stage))
+    return weight === undefined || !base ? undefined : weight / base
+  }
+
+  stage(id: string): StageFigures {
+    const plan = this.#stages.get(id)
+    if (!plan) throw new RangeError(`There is no stage ${id} in ${this.formula.name}.`)
+    const weight = this.#graph.value(cellOf.stageWeight(plan))
+    const percents = plan.lines.map(l => this.line(l.line.id).percent)
+    const known = percents.every(p => p !== undefined)
+    return {
+      weight: typeof weight === 'number' ? weight : undefined,
+      base: this.#number(cellOf.base(plan)),
+      percent: known && percents.length ? (percents as number[]).reduce((sum, p) => sum + p, 0) : undefined,
+      ferments: plan.ferments,
+      isFinal: plan.isFinal,
+      taken: plan.isFinal ? undefined : this.#number(cellOf.taken(plan)),
+      problem: plan.circle ?? (typeof weight === 'number' ? undefined : this.#placed(weight)),
+    }
+  }
+
+  get parts(): DoughParts | undefined {
+    const { final } = this.#outline
+    const [flour, water, salt, all] = (['flour', 'water', 'salt'] as const)
+      .map(count => cellOf.count(final, count))
+      .concat(cellOf.stageWeight(final))
+      .map(cell => this.#number(cell))
+    const [ownFlour, ownWater] = [
+      this.#number(cellOf.lines(final, 'flour')),
+      this.#number(cellOf.lines(final, 'water')),
+    ]
+    if (flour === undefined || water === undefined || salt === undefined || all === undefined)
+      return undefined
+    const other = Math.max(0, all - flour - water - salt)
+    return {
+      flour,
+      flourCarried: flour - (ownFlour ?? 0),
+      water,
+      waterCarried: water - (ownWater ?? 0),
+      salt,
+      other,
+    }
+  }
+
+  get problems(): readonly Problem[] {
+    this.#problems ??= remarksOn({
+      outline: this.#outline,
+      plan: this.#plan,
+      graph: this.#graph,
+      explain: value => this.#explain(value),
+    })
+    return this.#problems
+  }
+
+  #number(cell: string): number | undefined {
+    const value = this.#graph.value(cell)
+    return typeof value === 'number' ? value : undefined
+  }
+
+  /** The sentence of an error, with cells called by their words. */
+  #explain(value: CellValue): string {
+    if (typeof value === 'number') return ''
+    const { path } = value
+    if (value.kind !== 'cycle' || !path) return value.message
+    const words = path.map(cell => this.#plan.words.get(cell) ?? cell)
+    const steps = words.filter((word, i) => word !== words[i - 1])
+    if (steps.length > 1 && steps.length === words.length && steps[0] !== steps.at(-1)) steps.push(steps[0]!)
+    return `${steps.join(' is worked out from ')}: a circle, so there is no figure. Give one of them a number.`
+  }
+
+  /** The sentence, with the place where it arose when that is elsewhere. */
+  #placed(value: CellValue, here?: LinePlan): string {
+    if (typeof value === 'number') return ''
+    const sentence = this.#explain(value)
+    const origin = this.#plan.words.get(value.origin)
+    if (value.kind === 'cycle' || !origin || (here && value.origin === cellOf.weight(here))) return sentence
+    return `${origin}: ${sentence}`
+  }
+}
+
+export { readingNames }

@@ -1,0 +1,116 @@
+import { type Expression, ExpressionError, straight, type Tree } from '../engine/index.js'
+import { meaningOf } from './names.js'
+import type { LinePlan, Outline } from './outline.js'
+
+/** One product of a half: an expression's value, times the same half of another line. */
+export interface SplitTerm {
+  readonly expression: Expression
+  readonly times?: LinePlan
+}
+
+/** A sum of products, or why an amount cannot be taken apart. */
+export type Half = { readonly terms: readonly SplitTerm[] } | { readonly problem: string }
+
+/**
+ * A line's weight as fixed + slope × base of its stage. `none` is zero; a fixed part of `weight` is the
+ * whole line, which then does not depend on the base.
+ */
+export interface Split {
+  readonly fixed: 'none' | 'weight' | Half
+  readonly slope: 'none' | Half
+}
+
+/** The expression of a part of another's tree, with only the names and numbers that the part uses. */
+function partOf(whole: Expression, part: Tree): Expression {
+  const names: string[] = []
+  const numbers: number[] = []
+  const slots = { name: new Map<number, number>(), number: new Map<number, number>() }
+  const moved = (kind: 'name' | 'number', slot: number): number => {
+    const at = slots[kind].get(slot) ?? slots[kind].size
+    slots[kind].set(slot, at)
+    if (kind === 'name') names[at] = whole.names[slot]!
+    else numbers[at] = whole.numbers[slot]!
+    return at
+  }
+  const copy = (tree: Tree): Tree => {
+    switch (tree.kind) {
+      case 'name':
+      case 'number':
+        return { kind: tree.kind, slot: moved(tree.kind, tree.slot) }
+      case 'constant':
+        return tree
+      case 'percent':
+        return { kind: 'percent', of: copy(tree.of) }
+      case 'operation':
+        return { ...tree, of: tree.of.map(copy) }
+      case 'call':
+        return { ...tree, of: tree.of.map(copy) }
+      case 'if':
+        return { kind: 'if', test: copy(tree.test), yes: copy(tree.yes), no: copy(tree.no) }
+    }
+  }
+  const tree = copy(part)
+  return { text: whole.text, key: JSON.stringify(tree), tree, names, numbers, spans: [] }
+}
+
+/** Takes every line's amount apart; lines that speak of each other in a circle do not depend on the base. */
+export function splitLines(outline: Outline): Map<LinePlan, Split> {
+  const splits = new Map<LinePlan, Split>()
+  const open = new Set<LinePlan>()
+
+  const splitOf = (line: LinePlan): Split => {
+    const known = splits.get(line)
+    if (known) return known
+    if (open.has(line)) return { fixed: 'weight', slope: 'none' }
+    open.add(line)
+    const split = takeApart(line)
+    open.delete(line)
+    splits.set(line, split)
+    return split
+  }
+
+  const takeApart = (line: LinePlan): Split => {
+    const { amount } = line
+    if (!amount) return { fixed: 'none', slope: 'none' }
+    if ('problem' in amount) return { fixed: 'weight', slope: 'none' }
+    const { expression } = amount
+    const moving = new Map<number, readonly LinePlan[]>() // slot → lines whose halves it takes; none for the base
+    for (const [slot, name] of expression.names.entries()) {
+      const meant = meaningOf(name, line, outline)
+      if (meant.kind === 'base') moving.set(slot, [])
+      if (meant.kind === 'lines' && meant.lines.some(l => splitOf(l).slope !== 'none'))
+        moving.set(slot, meant.lines)
+    }
+    if (moving.size === 0) return { fixed: 'weight', slope: 'none' }
+    try {
+      return joined(expression, moving)
+    } catch (error) {
+      if (!(error instanceof ExpressionError)) throw error
+      const half = { problem: error.message }
+      return { fixed: half, slope: half }
+    }
+  }
+
+  const joined = (expression: Expression, moving: ReadonlyMap<number, readonly LinePlan[]>): Split => {
+    const { constant, coefficients } = straight(expression, slot => moving.has(slot))
+    const fixed: SplitTerm[] = constant ? [{ expression: partOf(expression, constant) }] : []
+    const slope: SplitTerm[] = []
+    for (const [slot, tree] of coefficients) {
+      const coefficient = partOf(expression, tree)
+      const lines = moving.get(slot)!
+      if (lines.length === 0) slope.push({ expression: coefficient })
+      for (const times of lines) {
+        const other = splitOf(times)
+        if (other.fixed !== 'none') fixed.push({ expression: coefficient, times })
+        if (other.slope !== 'none') slope.push({ expression: coefficient, times })
+      }
+    }
+    return {
+      fixed: fixed.length ? { terms: fixed } : 'none',
+      slope: slope.length ? { terms: slope } : 'none',
+    }
+  }
+
+  for (const stage of outline.stages) for (const line of stage.lines) splitOf(line)
+  return splits
+}
