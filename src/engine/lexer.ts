@@ -127,8 +127,8 @@ function halfWidth(symbol: string): string {
 export function nameFor(words: string): string {
   const kept = words
     .toLowerCase()
-    .normalize('NFC')
     .replace(/['’]/g, '')
+    .normalize('NFC')
     .replace(new RegExp(`(?:(?!${nameCharacter}).)+`, 'gsu'), '_')
     .replace(/_+/g, '_')
     .replace(/^_|_$/g, '')

@@ -11,14 +11,16 @@ const rounding = 1e-14 // what is left of a pivot that would be zero but for rou
 const contradiction = 1e-10 // relative; a right side typed to ten digits counts as agreeing
 
 /**
- * Solves matrix · x = right, one row an equation, for up to a dozen unknowns: elimination on rows and
- * columns scaled by powers of two, the largest pivot first, and one step of refinement. The condition is
- * that of the scaled system in the maximum norm, so the units an unknown is written in do not matter.
+ * Solves matrix · x = right, one row an equation, for up to a dozen unknowns: elimination on
+ * scaled rows, the largest pivot first, and one step of refinement. The condition is that of the scaled
+ * rows in the maximum norm: how many times larger than those of the equations the errors of x may be,
+ * both relative to the largest. The unknowns should therefore be of one kind, such as grams.
  */
 export function solve(matrix: readonly (readonly number[])[], right: readonly number[]): Solution {
   const unknowns = matrix[0]?.length ?? 0
-  const { scaled, rowScale, columnScale } = scale(matrix, unknowns)
-  const b = right.map((value, i) => value * rowScale[i]!)
+  const scales = matrix.map(scale)
+  const scaled = matrix.map((row, i) => row.map(value => value * scales[i]!))
+  const b = right.map((value, i) => value * scales[i]!)
   const { work, record, pivots } = eliminate(scaled, unknowns)
 
   const used = new Set(pivots.map(pivot => pivot.row))
@@ -40,24 +42,14 @@ export function solve(matrix: readonly (readonly number[])[], right: readonly nu
   }
   improve(b)
   improve(b.map((value, i) => remainder(value, scaled[i]!, x)))
-  return {
-    x: x.map((value, j) => value * columnScale[j]!),
-    condition,
-    doubtful: condition > doubtfulAbove,
-  }
+  return { x, condition, doubtful: condition > doubtfulAbove }
 }
 
-/** Rows, then columns, brought to a largest entry between 1/2 and 1 by powers of two, which round nothing. */
-function scale(matrix: readonly (readonly number[])[], unknowns: number) {
-  const rowScale = matrix.map(row => factor(Math.max(...row.map(Math.abs))))
-  const rows = matrix.map((row, i) => row.map(value => value * rowScale[i]!))
-  const columnScale = Array.from({ length: unknowns }, (_, j) =>
-    factor(Math.max(...rows.map(row => Math.abs(row[j]!)))),
-  )
-  return { scaled: rows.map(row => row.map((value, j) => value * columnScale[j]!)), rowScale, columnScale }
+/** Brings a row's largest entry between 1/2 and 1 by a power of two, which rounds nothing. */
+function scale(row: readonly number[]): number {
+  const largest = Math.max(...row.map(Math.abs))
+  return largest > 0 ? 2 ** -Math.ceil(Math.log2(largest)) : 1
 }
-
-const factor = (largest: number): number => (largest > 0 ? 2 ** -Math.ceil(Math.log2(largest)) : 1)
 
 interface Pivot {
   readonly row: number

@@ -1,0 +1,55 @@
+import { compile } from '../../src/engine/compile'
+import { type ParseOptions, parse } from '../../src/engine/parse'
+import { ExpressionError } from '../../src/engine/problem'
+import type { Expression, Tree } from '../../src/engine/tree'
+
+export const units = new Map(
+  ['g', 'kg', 'oz', 'tsp', 'tbsp', 'cup', 'fl oz'].map(unit => [unit, unit] as const),
+).set('teaspoons', 'tsp')
+
+/** Grams, so that a value in a table can be read: a cup here weighs 240 g, a teaspoon 5 g. */
+export const kitchen: Readonly<Record<string, number>> = {
+  base: 1000,
+  'unit:g': 1,
+  'unit:kg': 1000,
+  'unit:oz': 28.349523125,
+  'unit:tsp': 5,
+  'unit:tbsp': 15,
+  'unit:cup': 240,
+  'unit:fl oz': 30,
+  salt: 20,
+  water: 700,
+  'levain.water': 80,
+}
+
+export function worth(expression: Expression, scope: Readonly<Record<string, number>>, tree?: Tree): number {
+  const { names, numbers } = expression
+  const values = Float64Array.from([...names.map(name => scope[name] ?? Number.NaN), ...numbers])
+  return compile({ names, tree: tree ?? expression.tree })(values, Int32Array.from(values.keys()), 0)
+}
+
+export function amount(text: string, options: ParseOptions = {}): number {
+  return worth(parse(text, { units, ...options }), kitchen)
+}
+
+/** The sentence with which a text is refused; undefined if it is not. Anything but a refusal is thrown on. */
+export function refusal(run: () => unknown): ExpressionError | undefined {
+  try {
+    run()
+  } catch (error) {
+    if (error instanceof ExpressionError) return error
+    throw error
+  }
+  return undefined
+}
+
+/** Random numbers from 0 to 1 that a seed repeats (mulberry32). */
+export function randomFrom(seed: number): () => number {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let t = Math.imul(state ^ (state >>> 15), 1 | state)
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
+  }
+}
