@@ -1,0 +1,124 @@
+import { css, html, LitElement, nothing } from 'lit'
+import type { FormulaSheet } from '../src/dough/figures.js'
+import type { Formula, Place, Problem } from '../src/dough/formula.js'
+import { wish } from './events.js'
+import { sharedStyles } from './shared-styles.js'
+
+const rank = { error: 0, warning: 1, remark: 2 } as const
+const signs = { error: '✕', warning: '!', remark: '·' } as const
+const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
+
+/** What the sheet noticed, the gravest first, each with a way to its place. */
+export class TbRemarks extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+  }
+
+  declare sheet: FormulaSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+
+  constructor() {
+    super()
+    this.version = 0
+  }
+
+  override render() {
+    const sheet = this.sheet
+    if (!sheet) return nothing
+    const problems = [...sheet.problems].sort((a, b) => rank[a.severity] - rank[b.severity])
+    return html`<h3>Remarks</h3>
+      ${
+        problems.length === 0
+          ? html`<p class="quiet">Nothing to remark.</p>`
+          : html`<ul>
+            ${problems.map(problem => this.#remark(sheet.formula, problem))}
+          </ul>`
+      }`
+  }
+
+  #remark(formula: Formula, { where, message, severity }: Problem) {
+    const name = placeName(formula, where)
+    return html`<li class=${severity}>
+      <span class="sign" aria-hidden="true">${signs[severity]}</span>
+      <p><b>${words[severity]}.</b> ${message}</p>
+      ${name ? html`<button @click=${() => this.#show(where)}>Show ${name}</button>` : nothing}
+    </li>`
+  }
+
+  #show({ stage, line }: Place): void {
+    wish(this, { want: 'find', ...(stage ? { stage } : {}), ...(line ? { line } : {}) })
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        margin-top: 24px;
+      }
+      h3 {
+        font-size: 0.8rem;
+        font-weight: 600;
+        letter-spacing: 0.02em;
+        color: var(--ink-soft);
+        margin: 0 0 4px;
+      }
+      p {
+        margin: 0;
+        overflow-wrap: anywhere;
+      }
+      ul {
+        list-style: none;
+        margin: 0;
+        padding: 0;
+      }
+      li {
+        --tone: var(--ink-soft);
+        display: grid;
+        grid-template-columns: 22px minmax(0, 1fr);
+        padding: 8px 0;
+        border-bottom: 1px solid var(--rule);
+        font-size: 0.92rem;
+      }
+      li:last-child {
+        border-bottom: 0;
+      }
+      .warning,
+      .error {
+        --tone: var(--warn);
+      }
+      .sign,
+      b {
+        color: var(--tone);
+        font-weight: 650;
+      }
+      .sign {
+        line-height: inherit;
+      }
+      button {
+        grid-column: 2;
+        justify-self: start;
+        margin-left: -10px;
+        padding: 2px 10px;
+        min-height: max(28px, calc(var(--target) - 8px));
+        color: var(--accent);
+        text-decoration: underline;
+        text-underline-offset: 3px;
+      }
+    `,
+  ]
+}
+customElements.define('tb-remarks', TbRemarks)
+
+function placeName(formula: Formula, where: Place): string | undefined {
+  const stage = formula.stages.find(s => s.id === where.stage)
+  const line = (stage ? [stage] : formula.stages).flatMap(s => s.lines).find(l => l.id === where.line)
+  return line ? line.ingredient || 'the line' : stage?.name
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-remarks': TbRemarks
+  }
+}
