@@ -9,6 +9,7 @@ import { startTestRunner } from '@web/test-runner'
 import { chromeLauncher } from '@web/test-runner-chrome'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
+import { buildSite, inShort } from '../src/app/build.mjs'
 import { browserArguments, findBrowser } from './find-browser.mjs'
 
 /**
@@ -38,6 +39,10 @@ export async function runBrowserTests(files, outdir) {
   })
   /** @type {Count} */
   const count = { passed: 0, failed: 0 }
+  await buildSite({ outdir: `${outdir}/site` }).catch(error => {
+    count.failed += 1
+    console.log(`\n✗ the app is not built: ${inShort(error)}`)
+  })
   const runner = await startTestRunner({
     readCliArgs: false,
     readFileConfig: false,
@@ -92,6 +97,10 @@ function shortReporter(count) {
   }
 }
 
+/** @param {{ message?: string, stack?: string }} error */
+const inFull = ({ message = '', stack = '' }) =>
+  stack.includes(message) ? stack : `${message}\n${stack}`.trimEnd()
+
 /**
  * @param {TestSession} session
  * @param {string} source
@@ -100,7 +109,7 @@ function shortReporter(count) {
 function reportSession(session, source, count) {
   for (const error of session.errors) {
     count.failed += 1
-    console.log(`\n✗ ${source}\n${error.stack ?? error.message}`)
+    console.log(`\n✗ ${source}\n${inFull(error)}`)
   }
   if (session.testResults) reportSuite(session.testResults, [], source, count)
   if (!session.passed) {
@@ -119,10 +128,8 @@ function reportSuite(suite, path, source, count) {
   for (const test of suite.tests) {
     if (test.skipped) continue
     count[test.passed ? 'passed' : 'failed'] += 1
-    if (test.passed) continue
-    const { message = '', stack = '' } = test.error ?? {}
-    console.log(`\n✗ ${[...path, test.name].join(' › ')}  (${source})`)
-    console.log(stack.includes(message) ? stack : `${message}\n${stack}`)
+    if (test.passed || !test.error) continue // without an error it was not reached: its suite says why
+    console.log(`\n✗ ${[...path, test.name].join(' › ')}  (${source})\n${inFull(test.error)}`)
   }
   for (const inner of suite.suites) reportSuite(inner, [...path, inner.name], source, count)
 }

@@ -1,0 +1,158 @@
+/**
+ * Builds the app into a folder of static files. `npm run build` writes `.build/site` and prints what a
+ * baker's browser has to fetch; serving, tests and measurements call `buildSite`.
+ */
+import { createHash } from 'node:crypto'
+import { existsSync } from 'node:fs'
+import { copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { basename, dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { brotliCompressSync, gzipSync } from 'node:zlib'
+import { build } from 'esbuild'
+
+/** @import { BuildOptions, Metafile } from 'esbuild' */
+/** @typedef {{ raw: number, gzip: number, brotli: number }} Bytes */
+
+const here = dirname(fileURLToPath(import.meta.url))
+
+/** Copied as they are, under their own names: the browser asks for them by address. */
+const copied = ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest']
+
+/** @type {BuildOptions} */
+const shared = {
+  bundle: true,
+  format: 'esm',
+  target: 'es2022', // `esnext` would ship syntax that current browsers refuse
+  loader: { '.csv': 'text' },
+  legalComments: 'linked', // licences lie beside the code, not in it
+  logLevel: 'warning',
+}
+
+/**
+ * @param {{
+ *   outdir?: string,
+ *   minify?: boolean,
+ *   define?: Record<string, string>,
+ *   source?: string,
+ * }} [options] `source` is the folder with index.html and main.ts
+ * @returns {Promise<{ outdir: string, files: string[], metafile: Metafile }>} `files` is all that is needed
+ *   offline, as paths from the site's root
+ */
+export async function buildSite({ outdir = '.build/site', minify = true, define = {}, source = here } = {}) {
+  await rm(outdir, { recursive: true, force: true })
+  await mkdir(outdir, { recursive: true })
+  const { metafile } = await build({
+    ...shared,
+    entryPoints: ['main.ts', 'styles.css'].map(name => join(source, name)),
+    outdir,
+    minify,
+    define,
+    splitting: true,
+    entryNames: '[name]-[hash]',
+    chunkNames: 'part-[name]-[hash]',
+    assetNames: '[name]-[hash]',
+    metafile: true,
+  })
+  for (const name of copied) {
+    if (existsSync(join(source, name))) await copyFile(join(source, name), join(outdir, name))
+  }
+  const html = await readFile(join(source, 'index.html'), 'utf8')
+  await writeFile(join(outdir, 'index.html'), withBuiltNames(html, metafile))
+  await mkdir('.build', { recursive: true })
+  await writeFile('.build/meta.json', JSON.stringify(metafile))
+
+  const files = (await readdir(outdir)).filter(name => !name.endsWith('.LEGAL.txt')).sort()
+  if (existsSync(join(source, 'worker.ts'))) {
+    await build({
+      ...shared,
+      entryPoints: [join(source, 'worker.ts')],
+      outfile: join(outdir, 'worker.js'),
+      format: 'iife',
+      minify,
+      define: {
+        ...define,
+        __FILES__: JSON.stringify(files),
+        __VERSION__: JSON.stringify(await versionOf(outdir, files)),
+      },
+    })
+  }
+  return { outdir, files, metafile }
+}
+
+/**
+ * Points the page at the built script and styles, and has the browser fetch the script's parts at once
+ * rather than one after the other.
+ * @param {string} html
+ * @param {Metafile} metafile
+ */
+function withBuiltNames(html, metafile) {
+  /** @type {Set<string>} */
+  const parts = new Set()
+  /** @param {string} path */
+  const addPartsOf = path => {
+    for (const { path: part, kind } of metafile.outputs[path]?.imports ?? []) {
+      if (kind !== 'import-statement' || parts.has(part)) continue
+      parts.add(part)
+      addPartsOf(part)
+    }
+  }
+  let page = html
+  for (const [path, { entryPoint }] of Object.entries(metafile.outputs)) {
+    const name = basename(entryPoint ?? '')
+    if (name !== 'main.ts' && name !== 'styles.css') continue
+    if (!page.includes(`"${name}"`)) throw new Error(`index.html does not mention "${name}".`)
+    page = page.replace(`"${name}"`, `"${basename(path)}"`)
+    addPartsOf(path)
+  }
+  const links = [...parts].map(part => `<link rel="modulepreload" href="${basename(part)}">\n`).join('')
+  return page.replace('</head>', `${links}</head>`)
+}
+
+/**
+ * @param {string} outdir
+ * @param {string[]} files
+ */
+async function versionOf(outdir, files) {
+  const hash = createHash('sha256')
+  for (const name of files) hash.update(name).update(await readFile(join(outdir, name)))
+  return hash.digest('hex').slice(0, 12)
+}
+
+/**
+ * Bytes to fetch before a baker can edit without a network: all that is kept offline but the pictures.
+ * @param {string} outdir
+ * @param {string[]} files
+ * @returns {Promise<Bytes>}
+ */
+export async function bytesToEdit(outdir, files) {
+  const sum = { raw: 0, gzip: 0, brotli: 0 }
+  for (const name of files.filter(f => !/\.(png|svg)$/.test(f))) {
+    const content = await readFile(join(outdir, name))
+    sum.raw += content.length
+    sum.gzip += gzipSync(content, { level: 9 }).length
+    sum.brotli += brotliCompressSync(content).length
+  }
+  return sum
+}
+
+/** @param {Bytes} bytes */
+export const inWords = ({ raw, gzip, brotli }) => {
+  const [r, g, b] = [raw, gzip, brotli].map(n => `${(n / 1000).toFixed(1)} kB`)
+  return `${r} to edit offline; ${g} with gzip, ${b} with brotli`
+}
+
+/**
+ * esbuild has already said where and why; its message says it once more from the second line on.
+ * @param {unknown} error
+ */
+export const inShort = error => (error instanceof Error ? error.message : String(error)).split('\n')[0]
+
+if (basename(process.argv[1] ?? '') === 'build.mjs') {
+  try {
+    const { outdir, files } = await buildSite()
+    console.log(`Built ${outdir}: ${inWords(await bytesToEdit(outdir, files))}`)
+  } catch (error) {
+    console.error(`Tarebook was not built. ${inShort(error)}`)
+    process.exitCode = 1
+  }
+}

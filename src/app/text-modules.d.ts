@@ -1,0 +1,5 @@
+/** The build reads a `.csv` file in as its text. */
+declare module '*.csv' {
+  const text: string
+  export default text
+}
