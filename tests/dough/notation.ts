@@ -53,3 +53,16 @@ export const lineOf = (formula: Formula, stage: string, ingredient: string): Lin
   (formula.stages.find(s => s.name === stage) ?? finalDoughOf(formula)).lines.find(
     l => l.ingredient === ingredient,
   )!
+
+/** A mill loaf in grams with one levain build, some of it left over. */
+export const workedCheck = `
+  Levain:
+    ripe starter = 40 g
+    bread flour = 100 g
+    water = 80 g
+  Final dough:
+    bread flour = 820 g
+    wholemeal spelt = 180 g
+    water = 690 g
+    salt = 21 g
+    levain = 210 g`

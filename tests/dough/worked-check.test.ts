@@ -1,19 +1,7 @@
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/sheet.js'
 import { near } from '../assert.js'
-import { formulaOf } from './notation.js'
-
-export const workedCheck = `
-  Levain:
-    ripe starter = 40 g
-    bread flour = 100 g
-    water = 80 g
-  Final dough:
-    bread flour = 820 g
-    wholemeal spelt = 180 g
-    water = 690 g
-    salt = 21 g
-    levain = 210 g`
+import { formulaOf, workedCheck } from './notation.js'
 
 // Levain of 220 g: flour 120, water 100; 210 g of it carry 120·210/220 = 114.5454… flour, 95.4545… water.
 test('a mill loaf in grams has the readings worked out by hand', () => {

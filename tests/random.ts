@@ -1,0 +1,12 @@
+/** A small seeded source of random choices, so that a failing test can be run again (mulberry32, public domain). */
+export function randomOf(seed: number) {
+  let state = seed >>> 0
+  const next = (): number => {
+    state = (state + 0x6d2b79f5) >>> 0
+    let t = Math.imul(state ^ (state >>> 15), state | 1)
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
+  }
+  const below = (n: number): number => Math.floor(next() * n)
+  return { next, below, pick: <T>(of: readonly T[]): T => of[below(of.length)]! }
+}
