@@ -55,33 +55,52 @@ export function tokensOf(text: string, decimal: Decimal): Token[] {
     pattern.lastIndex = at
     return pattern.exec(text)?.[0] ?? ''
   }
-  const add = (kind: Token['kind'], written: string, rest: Partial<Token> = {}) =>
-    tokens.push({ kind, text: written, value: 0, whole: false, point: -1, at, length: 1, ...rest })
+  const add = (
+    kind: Token['kind'],
+    written: string,
+    length: number,
+    value = 0,
+    whole = false,
+    point = -1,
+  ) => {
+    tokens.push({ kind, text: written, value, whole, point, at, length })
+  }
 
   for (;;) {
-    at += take(spaces).length
+    if (mayBeSpace(text, at)) at += take(spaces).length
     if (at >= text.length) return tokens
     if (tokens.length >= mostTokens) {
       throw new ExpressionError(`This has more than ${mostTokens} parts; split it over several lines.`, at, 1)
     }
-    const number = take(numbers[decimal])
-    const name = number ? '' : take(words)
-    const { length } = number || name || take(symbols)
-    if (number) add('number', number, { ...readNumber(number, at, decimal), length })
-    else if (name) add('word', name.toLowerCase().normalize('NFC'), { length })
-    else if (take(fractions)) add('fraction', text[at]!, { value: readFraction(text[at]!) })
-    else if (text[at] === '²' || text[at] === '³') {
-      add('symbol', '^')
-      add('number', text[at]!, { value: text[at] === '²' ? 2 : 3 })
-    } else {
+    const first = text[at]!
+    const number = /[^a-z_()+*/%]/.test(first) ? take(numbers[decimal]) : ''
+    const name = number || first < '@' ? '' : take(words)
+    let length = number.length || name.length || 1
+    if (number) {
+      const { value, whole, point } = readNumber(number, at, decimal)
+      add('number', number, length, value, whole, point)
+    } else if (name) add('word', name.toLowerCase().normalize('NFC'), length)
+    else if (first === '²' || first === '³') {
+      add('symbol', '^', 1)
+      add('number', first, 1, first === '²' ? 2 : 3)
+    } else if (take(fractions)) add('fraction', first, 1, readFraction(first))
+    else {
       const symbol = take(symbols)
-      add('symbol', plainForms.get(symbol) ?? halfWidth(symbol), { length })
+      length = symbol.length
+      add('symbol', plainForms.get(symbol) ?? halfWidth(symbol), length)
     }
     at += length
   }
 }
 
+/** Asked first because patterns cost: most characters of most texts are plain letters, digits and signs. */
+const mayBeSpace = (text: string, at: number): boolean => !(text[at]! > ' ' && text[at]! <= '~')
+
 function readNumber(written: string, at: number, decimal: Decimal) {
+  if (decimal === '.' && /^[\d.]+$/.test(written)) {
+    const point = written.indexOf('.')
+    return { value: Number(written), whole: point < 0, point: point < 0 ? -1 : at + point }
+  }
   const mark = written.search(/[.,．]/)
   const plain = Array.from(written.replace(/[\u00a0\u2009\u202f'’]/g, ''), asciiDigit).join('')
   if (decimal === ',' && /^[1-9]\d{0,2}\.\d{3}$/.test(plain)) {

@@ -135,7 +135,11 @@ class Normaliser {
 
   /** A number with what belongs to it: 2, 2 1/2, 2½, and 1/2 before a unit or per cent. */
   private number(): void {
-    const [first, second, third, fourth] = this.tokens.slice(this.next, this.next + 4) as [Token, ...Token[]]
+    const { tokens, next } = this
+    const first = tokens[next]!
+    const second = tokens[next + 1]
+    const third = tokens[next + 2]
+    const fourth = tokens[next + 3]
     let { value } = first
     let used = 1
     if (first.whole && second?.kind === 'fraction') {
@@ -160,11 +164,12 @@ class Normaliser {
 
   /** The unit that starts here, of two words or one, and how many tokens write it. */
   private unitAt(at: number): { unit: string; used: number } | undefined {
-    const [first, ...rest] = this.tokens.slice(at, at + 4)
+    const { tokens } = this
+    const first = tokens[at]
     if (first?.kind !== 'word') return undefined
-    const dot = rest[0]?.text === '.' ? 1 : 0
-    const second = rest[dot]
-    const last = rest[dot + 1]?.text === '.' ? 1 : 0
+    const dot = tokens[at + 1]?.text === '.' ? 1 : 0
+    const second = tokens[at + 1 + dot]
+    const last = tokens[at + 2 + dot]?.text === '.' ? 1 : 0
     const both = second?.kind === 'word' && this.reading.units.get(`${first.text} ${second.text}`)
     if (both) return { unit: both, used: 2 + dot + last }
     const one = this.reading.units.get(first.text) ?? this.reading.units.get(first.text.replace('.', ' '))
