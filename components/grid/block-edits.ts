@@ -1,0 +1,207 @@
+import { amountAsKept, readAmount } from '../../src/dough/amounts.js'
+import {
+  addLine,
+  enterAmount,
+  enterIngredient,
+  enterNote,
+  newLine,
+  Refusal,
+  removeLines,
+  renameStage,
+  together,
+} from '../../src/dough/edits.js'
+import type { LineFigures } from '../../src/dough/figures.js'
+import { applyChanges, type Transaction, type Workbook } from '../../src/dough/workbook.js'
+import type { Edit } from '../events.js'
+import type { Extent } from './moving.js'
+import { type Column, type LineRow, type Row, stageOf, type Table } from './table.js'
+
+/** A text for a cell as it was typed elsewhere; computed: only what followed there from another cell. */
+export interface PastedCell {
+  readonly text: string
+  readonly computed: boolean
+}
+export interface Pasted {
+  readonly rows: readonly (readonly PastedCell[])[]
+  readonly decimal: '.' | ','
+}
+
+/** Edits made one upon the other, as one transaction; what a cell refuses is told and left as it was. */
+function inTurn(
+  workbook: Workbook,
+  label: string,
+  edits: readonly Edit[],
+  refused?: (sentence: string) => void,
+): Transaction | undefined {
+  const parts: Transaction[] = []
+  let now = workbook
+  for (const edit of edits) {
+    try {
+      const part = edit(now)
+      if (!part) continue
+      now = applyChanges(now, part.changes).workbook
+      parts.push(part)
+    } catch (error) {
+      if (!(error instanceof Refusal && refused)) throw error
+      refused(error.message)
+    }
+  }
+  if (parts.length === 0) return undefined
+  return together(parts.length === 1 ? parts[0]!.label : label, parts)
+}
+
+/** Types `text` into a column of a line. */
+function enterIn(
+  formula: string,
+  stage: string,
+  line: string,
+  column: Column,
+  text: string,
+  decimal: '.' | ',',
+): Edit {
+  const at = { formula, stage, line }
+  return workbook => {
+    if (column === 'ingredient') return enterIngredient(workbook, at, text)
+    if (column === 'note') return enterNote(workbook, at, text)
+    if (column === 'percent' || column === 'weight') return enterAmount(workbook, at, column, text, decimal)
+    return undefined
+  }
+}
+
+/** Types `text` into a cell; in the row for another ingredient it begins the line `begun`. */
+export function enterInCell(
+  formula: string,
+  row: Row,
+  column: Column,
+  text: string,
+  decimal: '.' | ',',
+  begun: string,
+): Edit {
+  return workbook => {
+    if (row.kind === 'stage') return renameStage(workbook, { formula, stage: row.stage.id }, text)
+    if (row.kind === 'line') return enterIn(formula, row.stage, row.line.id, column, text, decimal)(workbook)
+    const at = { formula, stage: row.stage }
+    const line = { ...newLine(), id: begun }
+    const parts = [() => addLine(at, line), enterIn(formula, row.stage, begun, column, text, decimal)]
+    const made = inTurn(workbook, '', parts)
+    return made && { ...made, label: column === 'ingredient' ? `Add ${text.trim()}` : 'Add a line' }
+  }
+}
+
+const holdsTyped = (figures: LineFigures, column: 'percent' | 'weight') =>
+  (figures.typedIn ?? 'weight') === column
+
+/** Whether every cell of the rows is in the block, so that the rows themselves are meant. */
+export const coversRows = (extent: Extent, columns: readonly Column[]): boolean =>
+  columns.every(c => c === 'actions' || extent.columns.includes(c))
+
+/** Clears what was typed in a block, or removes the lines it covers whole; undefined when there is nothing typed. */
+export function clearBlock(formula: string, extent: Extent, columns: readonly Column[], label: string): Edit {
+  const lines = extent.rows.filter(row => row.kind === 'line')
+  const ats = lines.map(row => ({ formula, stage: row.stage, line: row.line.id }))
+  if (coversRows(extent, columns)) return workbook => (ats.length ? removeLines(workbook, ats) : undefined)
+  const edits = lines.flatMap(row =>
+    extent.columns.flatMap(column =>
+      holds(row, column) ? [enterIn(formula, row.stage, row.line.id, column, '', '.')] : [],
+    ),
+  )
+  return workbook => inTurn(workbook, label, edits)
+}
+
+/** Whether a cell holds something typed. */
+function holds(row: LineRow, column: Column): boolean {
+  if (column === 'ingredient') return row.line.ingredient !== ''
+  if (column === 'note') return row.line.note !== ''
+  if (column === 'percent' || column === 'weight')
+    return row.line.amount !== '' && holdsTyped(row.figures, column)
+  return false
+}
+
+/** What became of a paste. */
+export interface PasteCount {
+  pasted: number
+  notUnderstood: number
+  leftOut: number
+  readonly refusals: string[]
+}
+
+/**
+ * Puts a block with its top left at a cell: over the lines of that stage, and past its last line into new ones.
+ * The edit counts into `count`.
+ */
+export function pasteBlock(
+  formula: string,
+  table: Table,
+  columns: readonly Column[],
+  start: { readonly row: Row; readonly column: Column },
+  pasted: Pasted,
+  count: PasteCount,
+): Edit {
+  const stage = stageOf(start.row)
+  const lines = table.rows.filter(row => row.kind === 'line' && row.stage === stage) as readonly LineRow[]
+  const first = start.row.kind === 'line' ? lines.indexOf(start.row) : lines.length
+  const places = columns.slice(columns.indexOf(start.column)).filter(c => c !== 'actions')
+  const edits: Edit[] = []
+  for (const [i, cells] of pasted.rows.entries()) {
+    if (cells.every(c => c.text === '')) continue
+    const existing = lines[first + i]
+    const line = existing ? existing.line : newLine()
+    if (!existing) edits.push(() => addLine({ formula, stage }, line))
+    const skip = existing
+      ? shadowed(cells, places, existing.figures.typedIn)
+      : shadowed(cells, places, undefined)
+    for (const [j, { text }] of cells.entries()) {
+      const column = places[j]
+      if (!column) {
+        if (text !== '') count.leftOut += 1
+        continue
+      }
+      if (column === 'wholeDough' || (text === '' && !existing)) continue
+      count.pasted += 1
+      if (column === skip) continue
+      if (!understood(text, column, pasted.decimal)) count.notUnderstood += 1
+      edits.push(enterIn(formula, stage, line.id, column, text, pasted.decimal))
+    }
+  }
+  count.pasted -= count.notUnderstood
+  return workbook => inTurn(workbook, 'Paste', edits, sentence => count.refusals.push(sentence))
+}
+
+function understood(text: string, column: Column, decimal: '.' | ','): boolean {
+  if (column !== 'percent' && column !== 'weight') return true
+  const amount = readAmount(amountAsKept(text, column, decimal))
+  return !amount || !('problem' in amount)
+}
+
+/**
+ * A line has one amount. Where a pasted row brings a percentage and a weight, this is the one that only
+ * follows: the one computed where it was copied, or else the one the line did not have typed.
+ */
+function shadowed(
+  cells: readonly PastedCell[],
+  places: readonly Column[],
+  typedIn: 'percent' | 'weight' | undefined,
+): Column | undefined {
+  const percent = cells[places.indexOf('percent')]
+  const weight = cells[places.indexOf('weight')]
+  if (!percent || !weight) return undefined
+  if (percent.text === '' || weight.text === '') return percent.text === '' ? 'percent' : 'weight'
+  if (percent.computed !== weight.computed) return percent.computed ? 'percent' : 'weight'
+  return typedIn === 'weight' ? 'percent' : 'weight'
+}
+
+/** Puts one text into every cell of a block. */
+export function fillBlock(formula: string, extent: Extent, pasted: Pasted, count: PasteCount): Edit {
+  const [text, columns] = [pasted.rows[0]?.[0]?.text ?? '', extent.columns]
+  const both = columns.includes('percent') && columns.includes('weight')
+  const edits: Edit[] = []
+  for (const row of extent.rows) {
+    if (row.kind !== 'line') continue
+    for (const column of columns) {
+      if (column === 'wholeDough' || column === 'actions' || (both && column === 'weight')) continue
+      count[understood(text, column, pasted.decimal) ? 'pasted' : 'notUnderstood'] += 1
+      edits.push(enterIn(formula, row.stage, row.line.id, column, text, pasted.decimal))
+    }
+  }
+  return workbook => inTurn(workbook, 'Paste', edits, sentence => count.refusals.push(sentence))
+}

@@ -1,0 +1,157 @@
+import Papa from 'papaparse'
+import type { NumberStyle } from '../numbers.js'
+import type { Pasted, PastedCell } from './block-edits.js'
+import type { Extent } from './moving.js'
+import { asTheyWrite, type Column, type LineRow, type Row } from './table.js'
+
+/** Our own kind of clipboard text: what was typed and what only followed from it, with decimal points. */
+const ownType = 'application/x-tarebook-lines+json'
+interface OwnBlock {
+  readonly tarebook: 'lines'
+  readonly rows: readonly (readonly PastedCell[])[]
+}
+
+/** A number with every digit that is more than noise: 15 of them. Decimal point, no grouping. */
+const exact = (value: number | undefined): string =>
+  value === undefined || !Number.isFinite(value) ? '' : String(Number(value.toPrecision(15)))
+
+function lineCell(row: LineRow, column: Column): PastedCell {
+  const { line, figures } = row
+  const said = (text: string, computed = false) => ({ text, computed })
+  switch (column) {
+    case 'ingredient':
+      return said(line.ingredient)
+    case 'note':
+      return said(line.note)
+    case 'percent':
+    case 'weight': {
+      if (figures.typedIn === column) return said(figures.typed)
+      if (figures.typedIn === undefined) return said(column === 'weight' ? line.amount : '')
+      const value = column === 'percent' ? figures.percent : figures.weight
+      return said(exact(column === 'percent' && value !== undefined ? value * 100 : value), true)
+    }
+    case 'wholeDough':
+      return said(exact(figures.wholeDough === undefined ? undefined : figures.wholeDough * 100), true)
+    case 'actions':
+      return said('')
+  }
+}
+
+const isAmount = (column: Column) => column === 'percent' || column === 'weight' || column === 'wholeDough'
+
+/** The texts of a row as other programs get them; undefined for the row that only adds. */
+function texts(row: Row, columns: readonly Column[], style: NumberStyle): string[] | undefined {
+  switch (row.kind) {
+    case 'add':
+      return undefined
+    case 'stage':
+      return columns.map((_, i) => (i === 0 ? safe(row.stage.name) : ''))
+    case 'line':
+      return columns.map(c => {
+        const { text } = lineCell(row, c)
+        return safe(isAmount(c) ? asTheyWrite(text, style) : text)
+      })
+    case 'sum':
+      return columns.map(c => {
+        if (c === 'ingredient') return row.figures.isFinal ? 'Dough' : 'Sum'
+        const { percent, weight } = row.figures
+        if (c === 'percent')
+          return asTheyWrite(exact(percent === undefined ? undefined : percent * 100), style)
+        return c === 'weight' ? asTheyWrite(exact(weight), style) : ''
+      })
+  }
+}
+
+/** An office program must not take a text for something to work out. */
+const safe = (text: string): string =>
+  /^[=+\-@\t\r\n]/.test(text) && !/^-?[\d.,]+$/.test(text) ? `'${text}` : text
+const unsafe = (text: string): string => text.replace(/^'(?=[=+\-@\t\r\n])/, '')
+
+const escaped = (text: string): string =>
+  text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/\n/g, '<br>')
+
+/** A block in the three forms it is copied in. */
+export function copied(extent: Extent, style: NumberStyle): { plain: string; html: string; own: string } {
+  const columns = extent.columns.filter(c => c !== 'actions')
+  const rows = extent.rows.flatMap(row => {
+    const cells = texts(row, columns, style)
+    return cells ? [cells] : []
+  })
+  const lines = extent.rows.filter(row => row.kind === 'line')
+  const own: OwnBlock = { tarebook: 'lines', rows: lines.map(row => columns.map(c => lineCell(row, c))) }
+  const html = rows.map(cells => `<tr>${cells.map(c => `<td>${escaped(c)}</td>`).join('')}</tr>`).join('')
+  return {
+    plain: Papa.unparse(rows, { delimiter: '\t', newline: '\n' }),
+    html: `<table>${html}</table>`,
+    own: JSON.stringify(own),
+  }
+}
+
+export function putOn(data: DataTransfer, extent: Extent, style: NumberStyle): void {
+  const { plain, html, own } = copied(extent, style)
+  data.setData('text/plain', plain)
+  data.setData('text/html', html)
+  data.setData(ownType, own)
+}
+
+/** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
+export function takenFrom(data: { getData(type: string): string }, style: NumberStyle): Pasted | undefined {
+  return (
+    readOwn(data.getData(ownType)) ??
+    readForeign(data.getData('text/html'), data.getData('text/plain'), style)
+  )
+}
+
+function readOwn(text: string): Pasted | undefined {
+  if (!text) return undefined
+  try {
+    const block = JSON.parse(text) as Partial<OwnBlock>
+    if (block.tarebook !== 'lines' || !Array.isArray(block.rows) || block.rows.length === 0) return undefined
+    const cell = (c: Partial<PastedCell>) => ({ text: String(c.text ?? ''), computed: c.computed === true })
+    return { rows: block.rows.map(row => row.map(cell)), decimal: '.' }
+  } catch {
+    return undefined // another page may have put anything under our name
+  }
+}
+
+/** A table from another program: HTML where it holds one, tab-separated text otherwise. */
+export function readForeign(html: string, plain: string, style: NumberStyle): Pasted | undefined {
+  const rows = (html && tableRows(html)) || textRows(plain)
+  const [head, ...rest] = rows
+  const body = head && isHeading(head) ? rest : rows
+  if (body.length === 0) return undefined
+  return {
+    rows: body.map(r => r.map(text => ({ text: unsafe(text), computed: false }))),
+    decimal: style.decimal,
+  }
+}
+
+/** Tab-separated, quoted by the rule of CSV. One line break at the end is not a row; leading empty cells stay. */
+export function textRows(plain: string): string[][] {
+  const text = plain.replace(/\r\n?/g, '\n').replace(/\n$/, '')
+  return text === '' ? [] : Papa.parse<string[]>(text, { delimiter: '\t', newline: '\n' }).data
+}
+
+function tableRows(html: string): string[][] | undefined {
+  const table = new DOMParser().parseFromString(html, 'text/html').querySelector('table') // inert: nothing in it runs or loads
+  if (!table) return undefined
+  return [...table.rows].map(row =>
+    [...row.cells].flatMap(cell => [
+      cellText(cell),
+      ...Array<string>(Math.min(cell.colSpan, 50) - 1).fill(''),
+    ]),
+  )
+}
+
+function cellText(cell: HTMLElement): string {
+  for (const br of cell.querySelectorAll('br')) br.replaceWith('\u2028')
+  const text = cell.textContent ?? ''
+  return text
+    .replace(/[^\S\u2028\u00a0]+/g, ' ')
+    .replace(/ ?\u2028 ?/g, '\n')
+    .trim()
+}
+
+const headings = /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|note|notes|)$/i
+const isHeading = (row: readonly string[]): boolean =>
+  /^ingredients?$/i.test(row[0]?.trim() ?? '') && row.every(text => headings.test(text.trim()))

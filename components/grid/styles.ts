@@ -1,0 +1,559 @@
+import { css } from 'lit'
+
+export const gridStyles = css`
+  :host {
+    display: block;
+    --pad: 12px;
+    --row: 42px;
+    --numbers: 7rem;
+  }
+  @media (pointer: coarse) {
+    :host {
+      --row: 48px;
+    }
+  }
+  table {
+    width: 100%;
+    table-layout: fixed;
+    border-collapse: separate; /* collapsed borders do not stay with a sticky head */
+    border-spacing: 0;
+  }
+
+  /* Columns */
+  col.percent,
+  col.weight {
+    width: var(--numbers);
+  }
+  col.wholeDough {
+    width: 6.4rem;
+  }
+  col.note {
+    width: 26%;
+  }
+  col.actions {
+    width: calc(var(--target) + 8px);
+  }
+
+  /* Head */
+  thead th {
+    position: sticky;
+    top: var(--sheet-top, 0px); /* where the page keeps a bar of its own above */
+    z-index: 2;
+    padding: 10px var(--pad) 7px;
+    background: var(--sheet-ground, var(--board));
+    border-bottom: 2px solid var(--ink);
+    color: var(--ink-soft);
+    font-size: 0.82rem;
+    font-weight: 600;
+    line-height: 1.2;
+    text-align: start;
+    vertical-align: bottom;
+  }
+  thead th.percent,
+  thead th.weight,
+  thead th.wholeDough {
+    text-align: end;
+    padding-inline-end: calc(var(--pad) + 1.4ch);
+  }
+
+  /* Rows: rules, no boxes */
+  tbody th,
+  tbody td {
+    position: relative;
+    height: var(--row); /* of a table cell: at least */
+    padding: 6px var(--pad);
+    border-bottom: 1px solid var(--rule);
+    font-weight: 400;
+    text-align: start;
+    vertical-align: middle;
+    overflow-wrap: anywhere;
+    scroll-margin-block: 64px 24px;
+  }
+  tr > :first-child {
+    padding-inline-start: 2px;
+  }
+  tr.troubled > * {
+    border-bottom-color: transparent;
+  }
+  td.actions {
+    padding: 0 4px;
+    text-align: end;
+  }
+  td.actions button {
+    display: inline-flex;
+    align-items: center;
+    justify-content: center;
+    padding: 0;
+    color: var(--ink-soft);
+  }
+  td.actions button:hover,
+  td.actions button:focus-visible {
+    color: var(--ink);
+  }
+  td.actions button:focus-visible {
+    outline-offset: -2px;
+  }
+
+  /* Stages */
+  tr.stage > * {
+    height: auto;
+    padding-block: 30px 8px;
+    border-bottom: 1px solid var(--rule-strong);
+    vertical-align: bottom;
+  }
+  tbody:first-of-type tr.stage > * {
+    padding-top: 18px;
+  }
+  tr.stage > td.actions {
+    padding-bottom: 2px;
+  }
+  tr.stage .name {
+    margin-inline-end: 12px;
+    font-size: 1.22rem;
+    font-weight: 640;
+    letter-spacing: -0.01em;
+    line-height: 1.2;
+  }
+  tr.stage small {
+    display: inline-block;
+    color: var(--ink-soft);
+    font-size: 0.88rem;
+  }
+
+  /* Figures stand under each other by their decimal marks. */
+  td.number {
+    text-align: end;
+  }
+  .figure {
+    white-space: nowrap;
+  }
+  .part {
+    display: inline-block;
+    min-width: 2.7ch;
+    text-align: start;
+  }
+  .figure.computed,
+  .figure.missing {
+    color: var(--ink-soft);
+  }
+  .figure.typed {
+    font-weight: 660;
+  }
+  .figure.typed .whole,
+  .figure.typed .part,
+  small.typed,
+  .raw {
+    text-decoration: underline 2px color-mix(in srgb, currentColor 50%, transparent);
+    text-underline-offset: 5px;
+  }
+  small.expression {
+    display: block;
+    margin: 2px 0 3px;
+    font-size: 0.82rem;
+    font-weight: 620;
+    line-height: 1.25;
+    text-underline-offset: 4px;
+  }
+  .raw {
+    font-weight: 620;
+    text-decoration-style: wavy;
+    text-decoration-thickness: 1px;
+  }
+
+  /* What is said beside an ingredient, and of a row */
+  th small {
+    color: var(--ink-soft);
+    font-size: 0.84rem;
+  }
+  .line .name {
+    margin-inline-end: 6px;
+  }
+  small.note {
+    display: block;
+    line-height: 1.3;
+  }
+  td.note {
+    color: var(--ink-soft);
+    font-size: 0.92rem;
+  }
+  small.note,
+  td.note .held {
+    white-space: pre-line;
+  }
+  small.tag {
+    display: inline-block;
+    margin: 2px 2px 2px 0;
+    padding: 0 7px;
+    border: 1px solid var(--rule-strong);
+    border-radius: 99px;
+  }
+  small.unknown {
+    border-color: var(--warn);
+    border-style: dashed;
+    color: var(--warn);
+  }
+  button.define {
+    min-width: 24px;
+    min-height: 28px;
+    padding: 0 8px;
+    color: var(--accent);
+    font-size: 0.88rem;
+    text-decoration: underline;
+    text-underline-offset: 3px;
+  }
+  @media (pointer: coarse) {
+    button.define {
+      min-height: 44px;
+    }
+  }
+  tr.problem td {
+    height: auto;
+    padding-block: 0 10px;
+  }
+  tr.problem p {
+    max-width: 60ch;
+    margin: 0;
+    padding-inline-start: 10px;
+    border-inline-start: 3px solid var(--warn);
+    font-size: 0.9rem;
+    line-height: 1.35;
+  }
+  tr.problem b {
+    color: var(--warn);
+    font-weight: 650;
+  }
+
+  /* The row for another ingredient, and the sum as under a bill */
+  tr.add th {
+    color: var(--ink-soft);
+  }
+  .plus {
+    display: inline-block;
+    width: 1.1em;
+    color: var(--accent);
+    font-weight: 600;
+  }
+  tr.add > *,
+  tr.add:has(+ tr.sum) > * {
+    border-bottom-color: var(--rule-strong);
+  }
+  tr.sum > * {
+    border-bottom: 0;
+    color: var(--ink-soft);
+  }
+  tr.sum.final > * {
+    color: var(--ink);
+    font-weight: 640;
+  }
+  tr.sum.final .figure {
+    color: inherit;
+  }
+  tr.sum.final > :nth-child(2) .figure,
+  tr.sum.final > :nth-child(3) .figure {
+    padding-bottom: 2px;
+    border-bottom: 3px double var(--rule-strong);
+  }
+
+  /* Selection, focus */
+  [aria-selected='true'] {
+    background: var(--accent-wash);
+  }
+  [data-column]:focus {
+    z-index: 1;
+    background: var(--accent-wash);
+    outline: 2px solid var(--accent);
+    outline-offset: -2px;
+    border-radius: 3px;
+  }
+  td[data-column],
+  th[data-column] {
+    cursor: default;
+    touch-action: manipulation;
+  }
+
+  /* The editor lies over its cell; what it covers keeps its place */
+  .editing .held {
+    visibility: hidden;
+  }
+  .editing {
+    z-index: 3;
+  }
+  .editor {
+    position: absolute;
+    inset-block-start: 2px;
+    inset-inline-start: 0;
+    width: max(100%, min(17rem, 72vw));
+    scroll-margin-block: 80px 160px;
+  }
+  .editor.percent,
+  .editor.weight,
+  .editor.note {
+    inset-inline: auto 0;
+    width: max(100%, min(12rem, 60vw));
+  }
+  .editor.note {
+    width: max(100%, min(16rem, 72vw));
+  }
+  :host([narrow]) .editor.note {
+    inset-inline: 0 auto;
+  }
+  .field {
+    display: block;
+    width: 100%;
+    min-height: calc(var(--row) - 4px);
+    padding: 4px calc(var(--pad) - 2px);
+    border: 0;
+    border-radius: 3px;
+    outline: 2px solid var(--accent);
+    outline-offset: -1px;
+    background: var(--board);
+    box-shadow: 0 3px 14px rgb(30 20 10 / 0.14);
+    font-weight: 600;
+  }
+  textarea.field {
+    overflow: hidden;
+    resize: none;
+    font-weight: 400;
+    line-height: 1.4;
+    padding-block: 9px;
+  }
+  .percent .field,
+  .weight .field {
+    text-align: end;
+  }
+  .field[aria-invalid] {
+    outline: 2px dashed var(--warn);
+  }
+  tr.stage .field {
+    font-size: 1.15rem;
+  }
+  .editor > ul,
+  .refusal {
+    position: absolute;
+    inset-block-start: calc(100% + 2px);
+    inset-inline: 0;
+    z-index: 4;
+    margin: 0;
+    background: var(--board);
+    border: 1px solid var(--rule-strong);
+    border-radius: var(--radius);
+    box-shadow: 0 8px 24px rgb(30 20 10 / 0.16);
+  }
+  .up > ul,
+  .up .refusal {
+    inset-block: auto calc(100% + 2px);
+  }
+  .refusal {
+    min-width: 14rem;
+    padding: 8px 12px;
+    border-color: var(--warn);
+    color: var(--ink);
+    font-size: 0.9rem;
+    font-weight: 400;
+    text-align: start;
+  }
+  .percent .refusal,
+  .weight .refusal {
+    inset-inline: auto 0;
+  }
+  .editor > ul {
+    max-height: 320px;
+    padding: 4px;
+    overflow-y: auto;
+    list-style: none;
+    font-weight: 400;
+    font-size: 1rem;
+  }
+  [role='option'] {
+    display: flex;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: 10px;
+    min-height: 32px;
+    padding: 5px 10px;
+    border-radius: 4px;
+    cursor: pointer;
+  }
+  @media (pointer: coarse) {
+    [role='option'] {
+      min-height: 44px;
+      align-items: center;
+    }
+  }
+  [role='option']:hover {
+    background: var(--accent-wash);
+  }
+  [role='option'][aria-selected='true'] {
+    background: var(--accent-wash);
+    outline: 2px solid var(--accent);
+    outline-offset: -2px;
+  }
+
+  /* After the sheet */
+  .after {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 10px 20px;
+    padding: 22px 0 8px;
+  }
+  #help {
+    margin: 0;
+    color: var(--ink-soft);
+    font-size: 0.86rem;
+  }
+
+  /* Menu */
+  #menu {
+    inset: auto;
+    min-width: 220px;
+    max-width: calc(100vw - 16px);
+    max-height: calc(100vh - 16px);
+    margin: 0;
+    padding: 6px;
+    overflow: auto;
+    color: var(--ink);
+    background: var(--board);
+    border: 1px solid var(--rule-strong);
+    border-radius: 8px;
+    box-shadow: 0 8px 28px rgb(30 20 10 / 0.16);
+  }
+  #menu button {
+    display: flex;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: 24px;
+    width: 100%;
+    text-align: start;
+  }
+  #menu button:focus-visible {
+    outline-offset: -2px;
+  }
+  #menu kbd {
+    color: var(--ink-soft);
+    font: inherit;
+    font-size: 0.84rem;
+  }
+  #menu hr {
+    margin: 5px 10px;
+    border: 0;
+    border-top: 1px solid var(--rule);
+  }
+  [role='menuitemradio'] span::before {
+    content: '';
+    display: inline-block;
+    width: 0.6em;
+    height: 0.6em;
+    margin-inline-end: 0.6em;
+    border: 1.5px solid var(--rule-strong);
+    border-radius: 50%;
+  }
+  [role='menuitemradio'][aria-checked='true'] span::before {
+    border: 0.32em solid var(--accent);
+  }
+
+  /* Signs and units above a touch keyboard */
+  .pad {
+    position: fixed;
+    inset: auto 0 var(--pad-bottom, 0px);
+    z-index: 5;
+    display: grid;
+    grid-template-columns: repeat(7, 1fr);
+    gap: 4px;
+    padding: 6px;
+    background: var(--ground);
+    border-top: 1px solid var(--rule-strong);
+  }
+  .pad button {
+    min-width: 0;
+    min-height: 44px;
+    padding: 0;
+    border: 1px solid var(--rule);
+    background: var(--board);
+  }
+  .pad button.main {
+    background: var(--accent);
+  }
+
+  /* Phone */
+  :host([narrow]) {
+    --pad: 7px;
+    --numbers: 4.9rem;
+  }
+  :host([narrow]) thead th.percent,
+  :host([narrow]) thead th.weight {
+    padding-inline-end: var(--pad);
+  }
+  :host([narrow]) td.actions {
+    padding: 0;
+  }
+  :host([narrow]) col.actions {
+    width: var(--target);
+  }
+  :host([narrow]) tr.stage small {
+    display: block;
+    margin-top: 2px;
+  }
+  @media (max-width: 350px) {
+    :host([narrow]) {
+      --pad: 5px;
+      --numbers: 4.3rem;
+    }
+  }
+
+  @media (forced-colors: active) {
+    [aria-selected='true'] {
+      forced-color-adjust: none;
+      background: Highlight;
+      color: HighlightText;
+    }
+    [data-column]:focus,
+    .field {
+      outline-color: Highlight;
+    }
+  }
+
+  @media print {
+    :host {
+      --row: 30px;
+    }
+    table {
+      color: #000;
+    }
+    thead {
+      display: table-header-group;
+      break-inside: avoid;
+    }
+    thead th {
+      position: static;
+      color: #000;
+      background: none;
+      border-bottom-color: #000;
+    }
+    tr {
+      break-inside: avoid;
+    }
+    tr.stage {
+      break-after: avoid;
+    }
+    col.actions {
+      width: 0;
+    }
+    tr.add,
+    td.actions,
+    th.actions,
+    .after,
+    .pad {
+      display: none;
+    }
+    tbody th,
+    tbody td,
+    small,
+    .figure.computed,
+    .figure.missing {
+      color: #000 !important;
+      background: none !important;
+      outline: none !important;
+    }
+  }
+`
