@@ -1,0 +1,3 @@
+export { readFormulas } from './read-formulas.js'
+export type { FormulasRead } from './reader.js'
+export { type WriteOptions, type WrittenFigures, writeFormulas } from './write-formulas.js'

@@ -1,0 +1,109 @@
+import {
+  type CountsAs,
+  type Formula,
+  type KeptSetting,
+  type Line,
+  nameKey,
+  newId,
+  usualFlourWeight,
+} from '../dough/formula.js'
+import { unnamed } from './columns.js'
+
+/** A stage while its rows are being read. */
+export interface StageDraft {
+  readonly id: string
+  readonly name: string
+  readonly order: number // among the stages of its formula, by first appearance
+  ferments?: boolean
+  readonly lines: Line[]
+  readonly unmarked: Map<string, number[]> // name key of an ingredient → its lines not marked as base
+}
+
+/** Adds a line to a stage. */
+export function addLine(stage: StageDraft, line: Line): void {
+  const key = nameKey(line.ingredient)
+  const unmarked = stage.unmarked.get(key)
+  if (unmarked) unmarked.push(stage.lines.length)
+  else stage.unmarked.set(key, [stage.lines.length])
+  stage.lines.push(line)
+}
+
+/** Marks the last, or else the first, line of an ingredient that is not marked yet; false when there is none. */
+export function markBase(stage: StageDraft, ingredient: string, which: 'last' | 'first'): boolean {
+  const unmarked = stage.unmarked.get(nameKey(ingredient))
+  const at = which === 'last' ? unmarked?.pop() : unmarked?.shift()
+  if (at === undefined) return false
+  stage.lines[at] = { ...stage.lines[at]!, base: true }
+  return true
+}
+
+/** A formula while its rows, which may stand among those of other formulas, are being read. */
+export class FormulaDraft {
+  readonly id = newId()
+  note: string | undefined
+  flourWeight: number | undefined
+  readonly keptSettings: KeptSetting[] = []
+  readonly #stages = new Map<string, StageDraft>() // by name key, in the order of first appearance
+  readonly #meanings = new Map<string, { ingredient: string; countsAs: CountsAs | undefined }>()
+  readonly #settings = new Set<string>()
+
+  constructor(readonly name: string) {}
+
+  stage(name: string): StageDraft {
+    const key = nameKey(name)
+    let stage = this.#stages.get(key)
+    if (!stage) {
+      stage = { id: newId(), name, order: this.#stages.size, lines: [], unmarked: new Map() }
+      this.#stages.set(key, stage)
+    }
+    return stage
+  }
+
+  findStage(name: string): StageDraft | undefined {
+    return this.#stages.get(nameKey(name))
+  }
+
+  /** Is this the name of a stage that came before the given one? */
+  isStageBefore(name: string, stage: StageDraft): boolean {
+    const found = this.#stages.get(nameKey(name))
+    return found !== undefined && found.order < stage.order
+  }
+
+  /** True the first time a setting of a stage is given, false after. */
+  isNewSetting(stage: string, setting: string): boolean {
+    const key = JSON.stringify([nameKey(stage), nameKey(setting)])
+    if (this.#settings.has(key)) return false
+    this.#settings.add(key)
+    return true
+  }
+
+  /** What the file said this ingredient counts as before; undefined when this is the first word on it. */
+  saidOf(ingredient: string): { countsAs: CountsAs | undefined } | undefined {
+    return this.#meanings.get(nameKey(ingredient))
+  }
+
+  /** `countsAs` is left undefined where the larder says the same. */
+  mean(ingredient: string, countsAs: CountsAs | undefined): void {
+    this.#meanings.set(nameKey(ingredient), { ingredient, countsAs })
+  }
+
+  finish(): Formula {
+    if (this.#stages.size === 0) this.stage(unnamed.stage)
+    return {
+      id: this.id,
+      name: this.name,
+      note: this.note ?? '',
+      flourWeight: this.flourWeight ?? usualFlourWeight,
+      stages: [...this.#stages.values()].map(({ id, name, ferments, lines }) => ({
+        id,
+        name,
+        ...(ferments === undefined ? {} : { ferments }),
+        lines,
+      })),
+      meanings: [...this.#meanings.values()].flatMap(({ ingredient, countsAs }) =>
+        countsAs ? [{ ingredient, countsAs }] : [],
+      ),
+      keptSettings: this.keptSettings,
+    }
+  }
+}

@@ -1,0 +1,7 @@
+export {
+  type FormulasRead,
+  readFormulas,
+  type WriteOptions,
+  type WrittenFigures,
+  writeFormulas,
+} from './csv.js'

@@ -1,0 +1,43 @@
+import assert from 'node:assert/strict'
+import type { Formula, Problem } from '../../src/dough/formula.js'
+import { readFormulas } from '../../src/exchange/index.js'
+
+/** A formula as text: its own facts, then a stage a paragraph, a line a row, `*` for base. Ids are left out. */
+export function shown(formula: Formula): string {
+  const own = [
+    formula.name,
+    formula.note && `note: ${formula.note}`,
+    formula.flourWeight !== 1000 && `flour weight: ${formula.flourWeight}`,
+    ...formula.meanings.map(({ ingredient, countsAs: c }) =>
+      c.kind === 'starter' ? `${ingredient} is a starter of ${c.hydration}` : `${ingredient} is ${c.kind}`,
+    ),
+    ...formula.keptSettings.map(k => `kept: ${[k.stage, k.setting, k.amount, k.note].join(' | ')}`),
+  ]
+  const stages = formula.stages.flatMap(stage => [
+    `${stage.name}:${stage.ferments === undefined ? '' : stage.ferments ? ' ferments' : ' does not ferment'}`,
+    ...stage.lines.map(
+      line => `  ${line.base ? '*' : ''}${line.ingredient} ${line.amount}${line.note && ` (${line.note})`}`,
+    ),
+  ])
+  return [...own.filter(Boolean), ...stages].join('\n')
+}
+
+/** Lines as text, without the indentation of the test they stand in. */
+export const text = (strings: TemplateStringsArray): string => {
+  const lines = strings
+    .join('')
+    .replace(/^\n|\n *$/g, '')
+    .split('\n')
+  const indent = Math.min(...lines.filter(l => l.trim()).map(l => l.search(/\S/)))
+  return lines.map(l => l.slice(indent)).join('\n')
+}
+
+export const told = (problems: readonly Problem[]): string[] =>
+  problems.map(({ where, severity, message }) => `${where.row ?? '-'} ${severity}: ${message}`)
+
+/** Formulas of a file that has nothing wrong with it. */
+export function readWell(csv: string): Formula[] {
+  const { formulas, problems } = readFormulas(csv)
+  assert.deepEqual(told(problems), [])
+  return formulas
+}
