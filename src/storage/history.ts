@@ -1,0 +1,135 @@
+import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/workbook.js'
+import { guarded } from './guarded.js'
+
+/** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */
+export interface HistoryEvent<P = unknown> {
+  readonly workbook: Workbook
+  readonly transaction: Transaction
+  readonly way: 'do' | 'undo' | 'redo' | 'load'
+  readonly place?: P // where the edit was made, as its caller gave it
+}
+
+interface Step<P> {
+  readonly label: string
+  readonly changes: readonly Change[]
+  readonly inverse: readonly Change[]
+  readonly place: P | undefined
+}
+
+const mostSteps = 500
+const joinWithin = 1000 // milliseconds
+
+/**
+ * The workbook as it stands and every edit that led there, as far back as 500 steps. The one place where a
+ * workbook changes: undo, saving and announcements hang on `subscribe`.
+ *
+ * `P` is whatever the caller wants back when a step is undone or redone: the cell the baker was in.
+ */
+export class History<P = unknown> {
+  #workbook: Workbook
+  #done: readonly Step<P>[] = []
+  #undone: readonly Step<P>[] = []
+  #joins: { readonly key: string; readonly at: number } | undefined // how the next edit may join the last
+  readonly #listeners = new Set<(event: HistoryEvent<P>) => void>()
+  readonly #events: HistoryEvent<P>[] = []
+
+  constructor(workbook: Workbook) {
+    this.#workbook = workbook
+  }
+
+  get workbook(): Workbook {
+    return this.#workbook
+  }
+
+  /** What undo would take back, in words; undefined when there is nothing to undo. */
+  get undoLabel(): string | undefined {
+    return this.#done.at(-1)?.label
+  }
+
+  get redoLabel(): string | undefined {
+    return this.#undone.at(-1)?.label
+  }
+
+  /**
+   * Makes an edit and returns the workbook with it. Edits that give the same `joins` less than a second
+   * apart are one step, with the label of the last and the place of the first; nothing is redone after an
+   * edit. A transaction without changes is no step. Throws RangeError, with nothing changed, when a place is gone.
+   */
+  apply(transaction: Transaction, place?: P, options: { readonly joins?: string } = {}): Workbook {
+    if (transaction.changes.length === 0) return this.#workbook
+    const { workbook, inverse } = applyChanges(this.#workbook, transaction.changes)
+    const step: Step<P> = { ...transaction, inverse, place }
+    const now = Date.now()
+    const last = this.#done.at(-1)
+    const joined =
+      last && this.#joins && this.#joins.key === options.joins && now - this.#joins.at < joinWithin
+    this.#done = joined
+      ? [...this.#done.slice(0, -1), join(last, step)]
+      : [...this.#done, step].slice(-mostSteps)
+    this.#undone = []
+    this.#joins = options.joins === undefined ? undefined : { key: options.joins, at: now }
+    this.#become(workbook, transaction, 'do', place)
+    return workbook
+  }
+
+  /** Takes the last step back and returns its place; undefined, with nothing changed, when there is none. */
+  undo(): { readonly workbook: Workbook; readonly place: P | undefined } | undefined {
+    const step = this.#done.at(-1)
+    if (!step) return undefined
+    const { workbook } = applyChanges(this.#workbook, step.inverse)
+    this.#done = this.#done.slice(0, -1)
+    this.#undone = [...this.#undone, step]
+    this.#joins = undefined
+    this.#become(workbook, { label: step.label, changes: step.inverse }, 'undo', step.place)
+    return { workbook, place: step.place }
+  }
+
+  redo(): { readonly workbook: Workbook; readonly place: P | undefined } | undefined {
+    const step = this.#undone.at(-1)
+    if (!step) return undefined
+    const { workbook } = applyChanges(this.#workbook, step.changes)
+    this.#undone = this.#undone.slice(0, -1)
+    this.#done = [...this.#done, step]
+    this.#joins = undefined
+    this.#become(workbook, { label: step.label, changes: step.changes }, 'redo', step.place)
+    return { workbook, place: step.place }
+  }
+
+  /** Begins again with a workbook that came from elsewhere: from storage, from another tab. */
+  load(workbook: Workbook, label = 'Open workbook'): void {
+    this.#done = []
+    this.#undone = []
+    this.#joins = undefined
+    this.#become(workbook, { label, changes: [] }, 'load', undefined)
+  }
+
+  /** Calls `listener` after every change, in the order of the changes. Returns what ends it. */
+  subscribe(listener: (event: HistoryEvent<P>) => void): () => void {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  #become(
+    workbook: Workbook,
+    transaction: Transaction,
+    way: HistoryEvent['way'],
+    place: P | undefined,
+  ): void {
+    this.#workbook = workbook
+    this.#events.push({ workbook, transaction, way, ...(place === undefined ? {} : { place }) })
+    // A listener may edit: the others still hear of both edits in their order.
+    if (this.#events.length > 1) return
+    for (let event = this.#events[0]; event; event = this.#events[0]) {
+      // The edit stands whatever a listener makes of it.
+      for (const listener of [...this.#listeners]) guarded(listener)(event)
+      this.#events.shift()
+    }
+  }
+}
+
+const join = <P>(first: Step<P>, then: Step<P>): Step<P> => ({
+  label: then.label,
+  changes: [...first.changes, ...then.changes],
+  inverse: [...then.inverse, ...first.inverse],
+  place: first.place,
+})
