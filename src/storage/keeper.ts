@@ -1,0 +1,316 @@
+import { newId, type Problem } from '../dough/formula.js'
+import type { Workbook } from '../dough/workbook.js'
+import { guarded } from './guarded.js'
+import { type Merged, merge } from './merge.js'
+import { askToPersist, onPageLeave } from './page.js'
+import { databaseParts, type PartStore } from './parts.js'
+import {
+  ChangedElsewhere,
+  changesTo,
+  headKey,
+  nothingStored,
+  readStored,
+  type Stored,
+  unsavedKey,
+  WrittenByNewer,
+} from './record.js'
+import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
+import { openTabs, type TabEvents, type Tabs } from './tabs.js'
+import { takeIn, unsavedEdits } from './unsaved.js'
+
+/** Keeps a workbook in the browser's storage. */
+export interface Keeper {
+  /** The workbook as it stands: what `keep` was last given, or what came from another tab since. */
+  readonly workbook: Workbook
+  readonly state: KeeperState
+  /** Whether the database had no workbook when it was opened. */
+  readonly fresh: boolean
+  /** What could not be read, and what was kept as a copy because two tabs had changed it. */
+  readonly problems: readonly Problem[]
+  /** The browser's answer to keeping the workbook when disk space runs low; undefined until asked, at the first edit. */
+  readonly persisted: boolean | undefined
+  /** To be called after every edit. Saves 400 ms after the last, or at once when the page is left. */
+  keep(workbook: Workbook): void
+  /** Saves now, also after a failure. Resolves when that has ended; `state` says how. */
+  flush(): Promise<void>
+  /** Makes this the tab that edits. */
+  takeOver(): Promise<void>
+  /** Saves and lets go of database and lock. */
+  close(): Promise<void>
+}
+
+export interface KeeperOptions {
+  readonly database: string // name of the IndexedDB database and of the lock
+  readonly onState: (state: KeeperState) => void
+  /** The workbook changed other than by `keep`; `why` is a sentence for the baker. */
+  readonly onWorkbook?: (workbook: Workbook, why: string) => void
+  // What follows is the browser's unless given, as tests do.
+  readonly parts?: PartStore
+  readonly tabs?: (database: string, events: TabEvents) => Tabs
+  readonly onLeave?: (listener: () => void) => () => void
+  readonly persist?: () => Promise<boolean>
+}
+
+const idle = 400 // milliseconds
+const mostTries = 5 // of a save while other tabs keep saving in between
+const changedElsewhere = 'The workbook was changed in another tab.'
+
+/** Loads the workbook and resolves when it can be shown; a failure to load or save is a state, never a rejection. */
+export async function openKeeper(options: KeeperOptions): Promise<Keeper> {
+  const keeper = new StorageKeeper(options)
+  await keeper.open()
+  return keeper
+}
+
+class StorageKeeper implements Keeper {
+  workbook: Workbook = nothingStored.workbook
+  state: KeeperState = { status: 'loading' }
+  fresh = false
+  persisted: boolean | undefined
+  readonly #onState: (state: KeeperState) => void
+  readonly #onWorkbook: (workbook: Workbook, why: string) => void
+  readonly #persist: () => Promise<boolean>
+  readonly #parts: PartStore
+  readonly #tabs: Tabs
+  readonly #stopListening: () => void
+  #stored: Stored = nothingStored
+  #unheard: readonly Stored[] = [] // saves under way, or failed by report, that may yet be on the disk
+  readonly #takenIn = new Set<string>() // keys of unsaved edits that the next save makes needless
+  #copies: readonly Problem[] = []
+  #loaded = false
+  #holds = false // the right to write; the role follows when the workbook has been reloaded
+  #role: KeeperFacts['role'] = 'reader'
+  #saving = false
+  #failure: 'refused' | 'full' | undefined
+  #asked = false // for persistence
+  #timer: ReturnType<typeof setTimeout> | undefined
+  #turn: Promise<unknown> = Promise.resolve()
+
+  constructor(options: KeeperOptions) {
+    this.#onState = guarded(options.onState)
+    this.#onWorkbook = guarded(options.onWorkbook ?? (() => {}))
+    this.#persist = options.persist ?? askToPersist
+    this.#parts = options.parts ?? databaseParts(options.database)
+    this.#tabs = (options.tabs ?? openTabs)(options.database, {
+      gained: () => this.#gained(),
+      lost: () => this.#lost(),
+      asked: () => this.#handOver(),
+      saved: () => void this.#inTurn(() => this.#reload()),
+    })
+    this.#stopListening = (options.onLeave ?? onPageLeave)(() => this.#leave())
+    this.#onState(this.state)
+  }
+
+  async open(): Promise<void> {
+    // The lock first: what is read after it is what its last holder has saved.
+    if (await this.#tabs.enter()) this.#holds = true
+    if (this.#holds) this.#role = 'writer'
+    await this.#inTurn(() => this.#reload())
+    this.fresh =
+      this.#failure === undefined && this.#stored.head === undefined && this.#stored.damagedHead === undefined
+    this.#loaded = true
+    this.#tell()
+    if (this.#dirty) void this.flush()
+  }
+
+  get problems(): readonly Problem[] {
+    return [...this.#stored.problems, ...this.#copies]
+  }
+
+  keep(workbook: Workbook): void {
+    if (workbook === this.workbook) return
+    this.workbook = workbook
+    this.#askToPersist()
+    this.#saveSoon()
+    this.#tell()
+  }
+
+  async flush(): Promise<void> {
+    clearTimeout(this.#timer)
+    for (let before: Stored | undefined; this.#dirty && before !== this.#stored; ) {
+      before = this.#stored
+      await this.#inTurn(() => this.#save())
+    }
+  }
+
+  async takeOver(): Promise<void> {
+    await this.#tabs.takeOver()
+  }
+
+  async close(): Promise<void> {
+    this.#stopListening()
+    await this.flush()
+    this.#tabs.leave()
+    this.#parts.close()
+  }
+
+  get #dirty(): boolean {
+    return this.workbook !== this.#stored.workbook || this.#takenIn.size > 0
+  }
+
+  get #mayWrite(): boolean {
+    return this.#role !== 'reader' && !this.#stored.newer
+  }
+
+  /** One save or reload at a time: each sets out from what the one before found. */
+  async #inTurn(work: () => Promise<unknown>): Promise<void> {
+    const before = this.#turn
+    this.#turn = before.then(work)
+    await this.#turn
+  }
+
+  #saveSoon(): void {
+    clearTimeout(this.#timer)
+    this.#timer = setTimeout(() => void this.flush(), idle)
+  }
+
+  async #save(): Promise<void> {
+    this.#saving = true
+    for (let tries = 0; this.#dirty && this.#mayWrite && tries < mostTries; tries++) {
+      this.#tell()
+      if ((await this.#write()) !== 'changed elsewhere') break
+      if (!(await this.#reload())) break
+    }
+    this.#saving = false
+    this.#tell()
+  }
+
+  async #write(): Promise<'ended' | 'changed elsewhere'> {
+    const { workbook } = this
+    const takenIn = [...this.#takenIn]
+    let attempt: Stored | undefined
+    try {
+      await this.#parts.write(headKey, head => {
+        const changes = changesTo(workbook, head, [this.#stored, ...this.#unheard], takenIn)
+        attempt = changes.stored
+        this.#unheard = [...this.#unheard, attempt].slice(-mostTries)
+        return changes
+      })
+    } catch (error) {
+      if (error instanceof ChangedElsewhere) return 'changed elsewhere'
+      this.#failed(error)
+      return 'ended'
+    }
+    this.#stored = attempt!
+    for (const key of takenIn) this.#takenIn.delete(key)
+    this.#unheard = []
+    this.#failure = undefined
+    this.#tabs.saved()
+    return 'ended'
+  }
+
+  #failed(error: unknown): void {
+    if (error instanceof WrittenByNewer) this.#stored = { ...this.#stored, newer: true }
+    else this.#failure = nameOf(error) === 'QuotaExceededError' ? 'full' : 'refused'
+    console.warn('Tarebook could not read or write its storage.', error)
+  }
+
+  /** Takes in what is stored; edits not saved are merged with it. Resolves to whether storage could be read. */
+  async #reload(): Promise<boolean> {
+    let theirs: Stored
+    try {
+      theirs = readStored(await this.#parts.read(), this.#stored)
+    } catch (error) {
+      this.#failed(error)
+      this.#tell()
+      return false
+    }
+    const { mark } = theirs.head ?? {}
+    const known = mark === this.#stored.head?.mark && theirs.newer === this.#stored.newer
+    const left = this.#holds ? [...theirs.unsaved].filter(([key]) => !this.#takenIn.has(key)) : []
+    if (this.#loaded && known && left.length === 0) return true
+
+    for (const key of this.#takenIn) if (!theirs.unsaved.has(key)) this.#takenIn.delete(key) // by another tab
+    // After "delete site data" the workbook on the screen is the only one: it is new to the storage.
+    const emptied = this.#stored.head !== undefined && theirs.head === undefined && !theirs.damagedHead
+    const base = emptied
+      ? nothingStored
+      : (this.#unheard.find(attempt => attempt.head?.mark === mark) ?? this.#stored)
+    const before = this.workbook
+    const copies: string[] = []
+    const mergeWith = (merged: Merged): void => {
+      this.workbook = merged.workbook
+      copies.push(...merged.copies)
+    }
+    if (this.#dirty || emptied) mergeWith(merge(base.workbook, this.workbook, theirs.workbook))
+    else this.workbook = theirs.workbook
+    for (const [key, edits] of left) {
+      const merged = takeIn(edits, theirs, this.workbook)
+      if (!merged) continue // unreadable, or of a newer version: left where it is
+      this.#takenIn.add(key)
+      mergeWith(merged)
+    }
+    this.#stored = theirs
+    if (!this.#dirty) this.#failure = undefined // of an earlier load
+
+    const kept = copies.map(name => `What you had changed here is kept as “${name}”.`)
+    const news = kept.map(message => ({ where: {}, message, severity: 'warning' as const }))
+    this.#copies = [...this.#copies, ...news]
+    if (this.workbook !== before && this.#loaded) {
+      this.#onWorkbook(this.workbook, [changedElsewhere, ...kept].join(' '))
+    }
+    this.#tell()
+    return true
+  }
+
+  async #gained(): Promise<void> {
+    this.#holds = true
+    await this.#inTurn(() => this.#reload())
+    if (!this.#holds) return // lost again meanwhile
+    this.#role = 'writer'
+    this.#tell()
+    if (this.#dirty) void this.flush()
+  }
+
+  #lost(): void {
+    this.#holds = false
+    this.#role = 'reader'
+    this.#tell()
+  }
+
+  async #handOver(): Promise<void> {
+    this.#role = 'leaving'
+    this.#tell()
+    await this.flush()
+    this.#lost()
+  }
+
+  #leave(): void {
+    if (this.#dirty && this.#mayWrite && this.#loaded) {
+      const key = unsavedKey(newId())
+      const edits = unsavedEdits(this.workbook, this.#stored, this.#unheard)
+      this.#parts.put(key, edits, [...this.#takenIn]).catch(error => this.#failed(error))
+      this.#takenIn.add(key)
+    }
+    void this.flush()
+  }
+
+  #askToPersist(): void {
+    if (this.#asked) return
+    this.#asked = true
+    this.#persist().then(
+      answer => {
+        this.persisted = answer
+        this.#onState(this.state)
+      },
+      () => {}, // unanswered
+    )
+  }
+
+  #tell(): void {
+    const state = stateOf({
+      loaded: this.#loaded,
+      newer: this.#stored.newer,
+      role: this.#role,
+      dirty: this.#dirty,
+      saving: this.#saving,
+      failure: this.#failure,
+      savedAt: this.#stored.head?.savedAt,
+    })
+    if (JSON.stringify(state) === JSON.stringify(this.state)) return
+    this.state = state
+    this.#onState(state)
+  }
+}
+
+const nameOf = (error: unknown): string | undefined => (error instanceof Error ? error.name : undefined)

@@ -1,0 +1,87 @@
+import { newId } from '../dough/formula.js'
+import type { Workbook } from '../dough/workbook.js'
+
+interface Named {
+  readonly id: string
+  readonly name: string
+}
+
+/** The workbook that keeps what two tabs did, and the names of the copies that took. */
+export interface Merged {
+  readonly workbook: Workbook
+  readonly copies: readonly string[]
+}
+
+/** Whether two plain values hold the same, whatever the order of their fields. */
+export function sameData(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true
+  if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return false
+  if (Array.isArray(a) !== Array.isArray(b)) return false
+  const [left, right] = [Object.entries(a), new Map(Object.entries(b))]
+  return (
+    left.length === right.size && left.every(([key, at]) => right.has(key) && sameData(at, right.get(key)))
+  )
+}
+
+/**
+ * Brings edits made here and not yet saved (`base` → `mine`) together with what another tab saved meanwhile
+ * (`base` → `theirs`), and loses nothing:
+ * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
+ * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
+ * larder's ingredients. Theirs decides the workbook's name and the order where both changed them.
+ */
+export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
+  const copies: string[] = []
+  const workbook: Workbook = {
+    ...theirs,
+    name: theirs.name === base.name ? mine.name : theirs.name,
+    formulas: mergeLists(
+      base.formulas,
+      mine.formulas,
+      theirs.formulas,
+      (there, copy) => [there, copy],
+      copies,
+    ),
+    // In a larder the later of two with one other name wins: that stays theirs.
+    larder: mergeLists(base.larder, mine.larder, theirs.larder, (there, copy) => [copy, there], copies),
+  }
+  const asTheirs =
+    workbook.name === theirs.name &&
+    sameItems(workbook.formulas, theirs.formulas) &&
+    sameItems(workbook.larder, theirs.larder)
+  return { workbook: asTheirs ? theirs : workbook, copies }
+}
+
+const sameItems = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a.length === b.length && a.every((item, i) => item === b[i])
+
+const byId = <T extends Named>(list: readonly T[]): Map<string, T> =>
+  new Map(list.map(item => [item.id, item]))
+
+function mergeLists<T extends Named>(
+  base: readonly T[],
+  mine: readonly T[],
+  theirs: readonly T[],
+  beside: (there: T, copy: T) => readonly T[],
+  copies: string[],
+): readonly T[] {
+  const [inBase, inMine, inTheirs] = [byId(base), byId(mine), byId(theirs)]
+  const sameOrder = sameItems([...inBase.keys()], [...inTheirs.keys()])
+  const [first, second] = sameOrder ? [inMine, inTheirs] : [inTheirs, inMine]
+  const ids = new Set([...first.keys(), ...second.keys()])
+
+  const copyOf = (item: T): T => {
+    const copy = { ...item, id: newId(), name: `${item.name} (from another tab)` }
+    copies.push(copy.name)
+    return copy
+  }
+
+  return [...ids].flatMap(id => {
+    const [was, here, there] = [inBase.get(id), inMine.get(id), inTheirs.get(id)]
+    if (sameData(was, there) || sameData(here, there))
+      return here ? [sameData(here, there) ? there! : here] : []
+    if (sameData(was, here)) return there ? [there] : []
+    if (there && here) return beside(there, copyOf(here))
+    return [there ?? here!]
+  })
+}

@@ -1,0 +1,205 @@
+import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/formula.js'
+import type { Ingredient } from '../dough/larder.js'
+import { emptyWorkbook, type Workbook } from '../dough/workbook.js'
+import { sameData } from './merge.js'
+import type { PartChanges } from './parts.js'
+
+/** The key of the part that holds everything but the formulas, and the formulas' order. */
+export const headKey = 'workbook'
+/** The key of the edits a page left behind when it went away. */
+export const unsavedKey = (page: string): string => `unsaved ${page}`
+const formulaKey = (id: string): string => `formula ${id}`
+const formatName = 'tarebook workbook'
+const formatVersion = 1
+
+/** The part at `headKey`. A field this version does not know stays in it. */
+interface Head {
+  readonly format: typeof formatName
+  readonly version: number
+  readonly revision: number // counts the saves
+  readonly mark: string // of this one save: two saves can count alike after the site's data were deleted
+  readonly savedAt: string // ISO 8601, UTC
+  readonly name: string
+  readonly shelf: readonly string[] // ids of formulas, in their order
+  readonly larder: readonly unknown[]
+}
+
+/** A workbook as it is stored, or as it would be. */
+export interface Stored {
+  readonly workbook: Workbook
+  readonly head: Head | undefined // undefined when nothing is stored, or nothing that can be read
+  readonly damagedHead?: unknown
+  readonly damagedFormulas: readonly string[] // ids; what is stored of them is left alone
+  readonly damagedIngredients: readonly unknown[] // written back as they were
+  readonly unsaved: ReadonlyMap<string, unknown> // by key: edits that pages left behind
+  readonly newer: boolean // written by a version of Tarebook that this one must not write over
+  readonly problems: readonly Problem[]
+}
+
+export const nothingStored: Stored = {
+  workbook: emptyWorkbook,
+  head: undefined,
+  damagedFormulas: [],
+  damagedIngredients: [],
+  unsaved: new Map(),
+  newer: false,
+  problems: [],
+}
+
+type Fields = Readonly<Record<string, unknown>>
+
+export const isFields = (value: unknown): value is Fields =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+export const hasTexts = (value: unknown, ...names: readonly string[]): value is Fields =>
+  isFields(value) && names.every(name => typeof value[name] === 'string')
+
+const isHead = (part: unknown): part is Head =>
+  hasTexts(part, 'mark', 'savedAt', 'name') &&
+  part.format === formatName &&
+  Number.isInteger(part.version) &&
+  Number.isInteger(part.revision) &&
+  Array.isArray(part.shelf) &&
+  Array.isArray(part.larder)
+
+const isNewer = (part: unknown): boolean =>
+  isFields(part) &&
+  part.format === formatName &&
+  typeof part.version === 'number' &&
+  part.version > formatVersion
+
+const isLine = (value: unknown): boolean => hasTexts(value, 'id', 'ingredient', 'amount')
+
+const isStage = (value: unknown): boolean =>
+  hasTexts(value, 'id', 'name') && Array.isArray(value.lines) && value.lines.every(isLine)
+
+/** What a formula has when its record, of an earlier version, does not say. */
+const usualFormula = { note: '', flourWeight: usualFlourWeight, meanings: [], keptSettings: [] }
+
+/** The formula a record holds; undefined when it is not one. */
+export function readFormula(part: unknown, id: string): Formula | undefined {
+  if (!hasTexts(part, 'id', 'name') || part.id !== id) return undefined
+  const formula = { ...usualFormula, ...part } as unknown as Formula
+  const whole =
+    Array.isArray(formula.stages) &&
+    formula.stages.length > 0 &&
+    formula.stages.every(isStage) &&
+    Array.isArray(formula.meanings) &&
+    Array.isArray(formula.keptSettings) &&
+    Number.isFinite(formula.flourWeight)
+  return whole ? formula : undefined
+}
+
+export const isIngredient = (part: unknown): part is Ingredient =>
+  hasTexts(part, 'id', 'name', 'kind', 'note') &&
+  Array.isArray(part.otherNames) &&
+  hasTexts(part.countsAs, 'kind') &&
+  isFields(part.allergens)
+
+/**
+ * The workbook in the stored parts. What cannot be read is a problem and stays stored as it is; the rest
+ * loads. Formulas equal to those of `known` are the same objects, so that nobody takes them for changed.
+ */
+export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = nothingStored): Stored {
+  const part = parts.get(headKey)
+  const head = isHead(part) ? part : undefined
+  const problems: Problem[] = []
+  const tell = (message: string, where: Problem['where'] = {}) =>
+    problems.push({ where, message, severity: 'error' })
+
+  if (part !== undefined && !head && !isNewer(part)) {
+    tell(
+      'The order of the shelf, the name of the workbook and the larder could not be read. The formulas are here.',
+    )
+  }
+
+  const stored = [...parts.keys()]
+    .filter(key => key.startsWith(formulaKey('')))
+    .map(key => key.slice(formulaKey('').length))
+  const shelf = (head?.shelf ?? []).filter(id => typeof id === 'string')
+  const knownFormulas = new Map(known.workbook.formulas.map(formula => [formula.id, formula]))
+  const damagedFormulas: string[] = []
+  const formulas = [...new Set([...shelf, ...stored])].flatMap(id => {
+    if (!parts.has(formulaKey(id))) {
+      tell(
+        'A formula of the shelf is missing from the browser’s storage. A copy you downloaded can be opened.',
+      )
+      return []
+    }
+    const formula = readFormula(parts.get(formulaKey(id)), id)
+    if (formula) return [sameData(knownFormulas.get(id), formula) ? knownFormulas.get(id)! : formula]
+    damagedFormulas.push(id)
+    tell(`${nameIn(parts.get(formulaKey(id)))} could not be read. What is stored of it is kept.`, {
+      formula: id,
+    })
+    return []
+  })
+
+  const larder = (head?.larder ?? []).filter(isIngredient)
+  const damagedIngredients = (head?.larder ?? []).filter(ingredient => !isIngredient(ingredient))
+  if (damagedIngredients.length > 0) tell('Some ingredients of the larder could not be read. They are kept.')
+
+  return {
+    workbook: {
+      name: head?.name ?? '',
+      formulas,
+      larder: sameData(known.workbook.larder, larder) ? known.workbook.larder : larder,
+    },
+    head,
+    ...(part !== undefined && !head ? { damagedHead: part } : {}),
+    damagedFormulas,
+    damagedIngredients,
+    unsaved: new Map([...parts].filter(([key]) => key.startsWith(unsavedKey('')))),
+    newer: isNewer(part),
+    problems,
+  }
+}
+
+const nameIn = (part: unknown): string =>
+  hasTexts(part, 'name') ? `The formula “${part.name}”` : 'A formula'
+
+/** Thrown when what is stored is not what the save set out from. */
+export class ChangedElsewhere extends Error {}
+/** Thrown when a newer version of Tarebook has written the workbook. */
+export class WrittenByNewer extends Error {}
+
+/**
+ * What to write so that `workbook` is stored, given the part now at `headKey` and the states it may have
+ * come from: the last known to be stored, and those of saves whose end was not heard of. Only parts that are
+ * other objects than before are written; `takenIn` are keys of unsaved edits that are in it by now. Throws ChangedElsewhere or WrittenByNewer, for nothing to be written.
+ */
+export function changesTo(
+  workbook: Workbook,
+  head: unknown,
+  origins: readonly Stored[],
+  takenIn: readonly string[],
+): PartChanges & { readonly stored: Stored } {
+  if (isNewer(head)) throw new WrittenByNewer()
+  const known = isHead(head)
+    ? origins.find(origin => origin.head?.mark === head.mark)
+    : origins.find(origin => origin.head === undefined && sameData(origin.damagedHead, head))
+  // With nothing stored any more, as after "delete site data", there is nothing to write over.
+  const origin = known ?? (head === undefined ? nothingStored : undefined)
+  if (!origin) throw new ChangedElsewhere()
+
+  const before = new Map(origin.workbook.formulas.map(formula => [formula.id, formula]))
+  const after = new Map(workbook.formulas.map(formula => [formula.id, formula]))
+  const nextHead: Head = {
+    ...origin.head,
+    format: formatName,
+    version: formatVersion,
+    revision: (origin.head?.revision ?? 0) + 1,
+    mark: newId(),
+    savedAt: new Date().toISOString(),
+    name: workbook.name,
+    shelf: [...after.keys(), ...origin.damagedFormulas],
+    larder: [...workbook.larder, ...origin.damagedIngredients],
+  }
+  const puts = new Map<string, unknown>([[headKey, nextHead]])
+  if (origin.damagedHead !== undefined) puts.set(`damaged ${nextHead.mark}`, origin.damagedHead)
+  for (const [id, formula] of after) if (before.get(id) !== formula) puts.set(formulaKey(id), formula)
+  const removes = [...[...before.keys()].filter(id => !after.has(id)).map(formulaKey), ...takenIn]
+
+  const { damagedHead: _putAside, ...rest } = origin
+  return { puts, removes, stored: { ...rest, workbook, head: nextHead } }
+}

@@ -1,0 +1,72 @@
+import type { Formula } from '../dough/formula.js'
+import type { Ingredient } from '../dough/larder.js'
+import type { Workbook } from '../dough/workbook.js'
+import { type Merged, merge } from './merge.js'
+import { hasTexts, isFields, isIngredient, readFormula, type Stored } from './record.js'
+
+const formatName = 'tarebook unsaved edits'
+const formatVersion = 1
+
+/** One side of an edit: all of it but the formulas that are the same on the other side. */
+interface Side {
+  readonly name: string
+  readonly larder: readonly Ingredient[]
+  readonly shelf: readonly string[] // ids of all formulas, in their order
+  readonly formulas: readonly Formula[]
+}
+
+/**
+ * Edits left behind by a page that goes away. A save has to read before it writes, and a page being reloaded
+ * or left for another of its site does not live to see the answer (Chromium 156: 0 of 5 such saves were
+ * kept, against 5 of 5 writes that read nothing). So a page that goes also writes these, under a key of its own
+ * where there is nothing to write over, and whoever edits next takes them in.
+ */
+export function unsavedEdits(mine: Workbook, stored: Stored, underWay: readonly Stored[]) {
+  const base = stored.workbook
+  const shared = [base, ...underWay.map(save => save.workbook)].reduce(
+    (formulas, { formulas: there }) => formulas.filter(formula => there.includes(formula)),
+    mine.formulas,
+  )
+  return {
+    format: formatName,
+    version: formatVersion,
+    base: sideOf(base, shared),
+    mine: sideOf(mine, shared),
+    after: underWay.flatMap(save => save.head?.mark ?? []), // saves that mine comes after, should they be stored
+  }
+}
+
+const sideOf = (workbook: Workbook, shared: readonly Formula[]): Side => ({
+  name: workbook.name,
+  larder: workbook.larder,
+  shelf: workbook.formulas.map(formula => formula.id),
+  formulas: workbook.formulas.filter(formula => !shared.includes(formula)),
+})
+
+const isSide = (value: unknown): value is Side =>
+  hasTexts(value, 'name') &&
+  Array.isArray(value.larder) &&
+  value.larder.every(isIngredient) &&
+  Array.isArray(value.shelf) &&
+  value.shelf.every(id => typeof id === 'string') &&
+  Array.isArray(value.formulas) &&
+  value.formulas.every(formula => hasTexts(formula, 'id') && readFormula(formula, String(formula.id)))
+
+/** `now` with the edits left behind in it, merged as `merge` does; undefined when they cannot be read. */
+export function takeIn(edits: unknown, stored: Stored, now: Workbook): Merged | undefined {
+  if (!isFields(edits) || edits.format !== formatName || edits.version !== formatVersion) return undefined
+  const { base, mine, after } = edits
+  if (!isSide(base) || !isSide(mine) || !Array.isArray(after)) return undefined
+  const from = after.includes(stored.head?.mark) ? stored.workbook : filled(base, now)
+  return merge(from, filled(mine, now), now)
+}
+
+/** A side as a workbook: what the edit did not touch is as it is now. */
+function filled(side: Side, now: Workbook): Workbook {
+  const formulas = new Map([...now.formulas, ...side.formulas].map(formula => [formula.id, formula]))
+  return {
+    name: side.name,
+    larder: side.larder,
+    formulas: side.shelf.flatMap(id => formulas.get(id) ?? []),
+  }
+}

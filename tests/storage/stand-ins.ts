@@ -1,0 +1,90 @@
+import type { Workbook } from '../../src/dough/workbook.js'
+import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
+import type { PartStore } from '../../src/storage/parts.js'
+import type { TabEvents, Tabs } from '../../src/storage/tabs.js'
+
+/** What a disk may do to a write. `unheard`: it is written, and the browser reports a failure all the same. */
+type Fault = 'interrupted' | 'full' | 'unheard' | 'never ends'
+
+/** A disk in memory: parts by key, copied in and out as IndexedDB does. */
+export class Disk implements PartStore {
+  readonly written: string[][] = [] // the keys of each write
+  refuses = false
+  fault: Fault | undefined // of the next write
+  beforeCommit: (() => void) | undefined
+
+  /** A page of its own sees the parts through a `Disk` of its own. */
+  constructor(readonly parts = new Map<string, unknown>()) {}
+
+  async read(): Promise<ReadonlyMap<string, unknown>> {
+    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    return structuredClone(this.parts)
+  }
+
+  async write(key: string, decide: Parameters<PartStore['write']>[1]): Promise<void> {
+    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    const { puts, removes } = decide(structuredClone(this.parts.get(key)))
+    await Promise.resolve() // a disk takes its time
+    this.beforeCommit?.()
+    const { fault } = this
+    this.fault = undefined
+    if (fault === 'never ends') return new Promise(() => {})
+    if (fault === 'full') throw new DOMException('Too much.', 'QuotaExceededError')
+    if (fault === 'interrupted') throw new DOMException('The page went away.', 'AbortError')
+    for (const [at, part] of puts) this.parts.set(at, structuredClone(part))
+    for (const at of removes) this.parts.delete(at)
+    this.written.push([...puts.keys(), ...removes.map(at => `-${at}`)])
+    if (fault === 'unheard') throw new DOMException('The connection closed.', 'AbortError')
+  }
+
+  async put(key: string, part: unknown, removes: readonly string[]): Promise<void> {
+    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    this.parts.set(key, structuredClone(part))
+    for (const at of removes) this.parts.delete(at)
+  }
+
+  close(): void {}
+}
+
+/** A keeper on a disk, with what it said, and the other tabs' part played by the test. */
+export interface Bench {
+  readonly keeper: Keeper
+  readonly said: string[] // states, consecutive ones only once
+  readonly loaded: { workbook: Workbook; why: string }[] // what came from elsewhere
+  readonly others: TabEvents // to speak for the other tabs
+  leave(): void // the page is hidden
+}
+
+export async function keeperOn(
+  disk: PartStore,
+  options: { mayWrite?: boolean; onState?: () => void; persist?: () => Promise<boolean> } = {},
+): Promise<Bench> {
+  const said: string[] = []
+  const loaded: Bench['loaded'] = []
+  let others: TabEvents | undefined
+  let leave = () => {}
+  const keeper = await openKeeper({
+    database: 'a bench',
+    parts: disk,
+    onState: ({ status }) => {
+      if (said.at(-1) !== status) said.push(status)
+      options.onState?.()
+    },
+    onWorkbook: (workbook, why) => loaded.push({ workbook, why }),
+    tabs: (_, events): Tabs => {
+      others = events
+      return {
+        enter: async () => options.mayWrite ?? true,
+        takeOver: () => events.gained(),
+        saved() {},
+        leave() {},
+      }
+    },
+    onLeave: listener => {
+      leave = listener
+      return () => {}
+    },
+    persist: options.persist ?? (async () => false),
+  })
+  return { keeper, said, loaded, others: others!, leave: () => leave() }
+}
