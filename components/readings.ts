@@ -47,5 +47,5 @@ export const showReading = (name: ReadingName, value: number, style: NumberStyle
 /** `58–85 %`: a usual range in words. */
 export function showRange([from, to]: readonly [number, number], style: NumberStyle): string {
   const plain = new Intl.NumberFormat(style.language, { maximumFractionDigits: 1 })
-  return `${plain.format(from * 100)}–${plain.format(to * 100)} %`
+  return `${plain.format(from * 100)}–${plain.format(to * 100)}\u00a0%`
 }

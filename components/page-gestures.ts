@@ -1,0 +1,69 @@
+/** What the page as a whole hears, wherever the baker is on it. */
+export interface PageGestures {
+  readonly undo: () => void
+  readonly redo: () => void
+  readonly file: (file: File) => void
+  readonly text: (text: string) => void
+  readonly dragging: (over: boolean) => void // a file is held over the page
+}
+
+const ownsText = (target: EventTarget): boolean =>
+  target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable], dialog')
+
+/** Whether an event happens where text is being edited, or in a dialog: there the page keeps out. */
+const inText = (event: Event): boolean => event.composedPath().some(ownsText)
+
+const hasFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
+
+/** At least two lines, the first of which is cut by commas, semicolons or tabs. */
+const looksLikeTable = (text: string): boolean => /^[^\n]*[,;\t][^\n]*\n\s*\S/.test(text)
+
+/** Listens to undo and redo keys, dropped files and pasted tables until the returned function is called. */
+export function listenToPage(gestures: PageGestures): () => void {
+  const end = new AbortController()
+  const { signal } = end
+
+  const onKey = (event: KeyboardEvent): void => {
+    if (event.defaultPrevented || event.altKey || !(event.ctrlKey || event.metaKey) || inText(event)) return
+    const key = event.key.toLowerCase()
+    const redo = (key === 'z' && event.shiftKey) || (key === 'y' && !event.shiftKey)
+    if (!redo && key !== 'z') return
+    event.preventDefault()
+    if (redo) gestures.redo()
+    else gestures.undo()
+  }
+
+  const onPaste = (event: ClipboardEvent): void => {
+    if (event.defaultPrevented || inText(event)) return
+    if (event.composedPath().some(at => at instanceof Element && at.localName === 'tb-grid')) return
+    const text = event.clipboardData?.getData('text/plain') ?? ''
+    if (!looksLikeTable(text)) return
+    event.preventDefault()
+    gestures.text(text)
+  }
+
+  const onDragOver = (event: DragEvent): void => {
+    if (!hasFiles(event)) return
+    event.preventDefault()
+    gestures.dragging(true)
+  }
+
+  const onDragLeave = (event: DragEvent): void => {
+    if (!event.relatedTarget) gestures.dragging(false) // out of the window
+  }
+
+  const onDrop = (event: DragEvent): void => {
+    gestures.dragging(false)
+    if (event.defaultPrevented || !hasFiles(event)) return
+    event.preventDefault()
+    const file = event.dataTransfer?.files[0]
+    if (file) gestures.file(file)
+  }
+
+  window.addEventListener('keydown', onKey, { signal })
+  window.addEventListener('paste', onPaste, { signal })
+  window.addEventListener('dragover', onDragOver, { signal })
+  window.addEventListener('dragleave', onDragLeave, { signal })
+  window.addEventListener('drop', onDrop, { signal })
+  return () => end.abort()
+}

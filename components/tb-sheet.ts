@@ -1,0 +1,160 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { renameFormula, setFormulaNote } from '../src/dough/edits.js'
+import type { FormulaSheet } from '../src/dough/figures.js'
+import type { Larder } from '../src/dough/larder.js'
+import { askEdit, say } from './events.js'
+import type { NumberStyle } from './numbers.js'
+import { sharedStyles } from './shared-styles.js'
+import './tb-cautions.js'
+import './tb-dough-bar.js'
+import './tb-flour-weight.js'
+import type { GridPlace } from './tb-grid.js'
+import './tb-grid.js'
+import './tb-grow.js'
+
+/** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
+export class TbSheet extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+  }
+
+  declare sheet: FormulaSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+  }
+
+  override render() {
+    const { sheet, version, numbers, readOnly } = this
+    if (!sheet) return nothing
+    const { formula } = sheet
+    const perishable = (sheet.reading('egg') ?? 0) > 0 || (sheet.reading('milk') ?? 0) > 0
+    return html`
+      <h1>
+        <tb-grow
+          label="Name of the formula"
+          .value=${formula.name}
+          ?readOnly=${readOnly}
+          @tb-entered=${this.#rename}
+        ></tb-grow>
+      </h1>
+      ${
+        readOnly && !formula.note
+          ? nothing
+          : html`<tb-grow
+            class="note"
+            wide
+            label="Note on the formula"
+            hint="Add a note"
+            manyLines
+            .value=${formula.note}
+            ?readOnly=${readOnly}
+            @tb-entered=${this.#note}
+          ></tb-grow>`
+      }
+      <tb-flour-weight
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-flour-weight>
+      <tb-dough-bar .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-dough-bar>
+      <tb-grid
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        .readOnly=${readOnly}
+        .names=${this.#larderNames(sheet.larder)}
+      ></tb-grid>
+      <tb-cautions ?perishable=${perishable}></tb-cautions>
+    `
+  }
+
+  #namesOf: { readonly larder: Larder; readonly names: readonly string[] } | undefined
+
+  #larderNames(larder: Larder): readonly string[] {
+    if (this.#namesOf?.larder !== larder) {
+      this.#namesOf = { larder, names: larder.ingredients.map(i => i.name) }
+    }
+    return this.#namesOf.names
+  }
+
+  /** Brings a place of the grid into view and puts the focus on it. */
+  async goTo(place: Partial<GridPlace>): Promise<void> {
+    await this.updateComplete
+    this.renderRoot.querySelector('tb-grid')?.goTo(place)
+  }
+
+  #rename = ({ detail }: CustomEvent<string>): void => {
+    const { id } = this.sheet!.formula
+    this.#told(askEdit(this, workbook => renameFormula(workbook, id, detail)))
+  }
+
+  #note = ({ detail }: CustomEvent<string>): void => {
+    const { id } = this.sheet!.formula
+    this.#told(askEdit(this, workbook => setFormulaNote(workbook, id, detail)))
+  }
+
+  #told(refusal: string | undefined): void {
+    if (refusal) say(this, refusal)
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      h1 {
+        margin: 0 0 0 -9px;
+        font-size: 2rem;
+        font-weight: 640;
+        line-height: 1.15;
+        letter-spacing: -0.015em;
+      }
+      .note {
+        margin: 2px 0 0 -9px;
+        color: var(--ink-soft);
+        max-width: 68ch;
+      }
+      tb-flour-weight {
+        margin: 16px 0 14px;
+      }
+      tb-grid {
+        display: block;
+        margin: 22px 0 36px;
+      }
+      tb-cautions {
+        padding-top: 14px;
+        border-top: 1px solid var(--rule);
+      }
+      @media (max-width: 719px) {
+        h1 {
+          font-size: 1.5rem;
+        }
+        tb-flour-weight {
+          margin: 10px 0 10px;
+        }
+        tb-grid {
+          margin-top: 14px;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-sheet', TbSheet)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-sheet': TbSheet
+  }
+}
