@@ -47,6 +47,10 @@ worker.addEventListener('message', ({ data }) => {
   if (data === 'take over') void worker.skipWaiting()
 })
 
+/** Hosts that send `/index.html` on to `/` leave a mark on the answer that browsers refuse for a page. */
+const withoutRedirect = (answer: Response): Response =>
+  answer.redirected ? new Response(answer.body, { headers: answer.headers }) : answer
+
 worker.addEventListener('fetch', event => {
   const { request } = event
   if (request.method !== 'GET' || !request.url.startsWith(worker.registration.scope)) return
@@ -56,7 +60,7 @@ worker.addEventListener('fetch', event => {
       request.mode === 'navigate'
         ? await cache.match(addressOf('index.html'))
         : await cache.match(request, { ignoreSearch: true })
-    return kept ?? fetch(request)
+    return kept ? withoutRedirect(kept) : fetch(request)
   }
   event.respondWith(answer())
 })
