@@ -86,6 +86,7 @@ export function readFormula(part: unknown, id: string): Formula | undefined {
     formula.stages.every(isStage) &&
     Array.isArray(formula.meanings) &&
     Array.isArray(formula.keptSettings) &&
+    (formula.holds === undefined || Array.isArray(formula.holds)) &&
     Number.isFinite(formula.flourWeight)
   return whole ? formula : undefined
 }

@@ -90,19 +90,19 @@ test('fields this version does not know stay stored', async () => {
   const { keeper: first } = await aKeeper()
   await first.close()
   disk.parts.set('workbook', { ...(disk.parts.get('workbook') as object), oven: 'deck' })
-  disk.parts.set('formula Miche', { ...miche, holds: [1], stages: [{ ...miche.stages[0], hours: 4 }] })
+  disk.parts.set('formula Miche', { ...miche, steam: [1], stages: [{ ...miche.stages[0], hours: 4 }] })
 
   const { keeper } = await keeperOn(disk)
   const read = keeper.workbook.formulas[0]!
   keeper.keep(withFormula(keeper.workbook, { ...read, note: 'dark crust' }))
   await keeper.flush()
   const stored = disk.parts.get('formula Miche') as {
-    holds: unknown
+    steam: unknown
     note: string
     stages: { hours: number }[]
   }
   assert.equal((disk.parts.get('workbook') as { oven: string }).oven, 'deck')
-  assert.deepEqual([stored.holds, stored.note, stored.stages[0]!.hours], [[1], 'dark crust', 4])
+  assert.deepEqual([stored.steam, stored.note, stored.stages[0]!.hours], [[1], 'dark crust', 4])
 })
 
 test('the browser is asked to keep the data at the first edit, and once', async () => {
