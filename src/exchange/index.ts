@@ -1,7 +1,4 @@
-export {
-  type FormulasRead,
-  readFormulas,
-  type WriteOptions,
-  type WrittenFigures,
-  writeFormulas,
-} from './csv.js'
+export { readFormulas } from './read-formulas.js'
+export type { FormulasRead } from './reader.js'
+export { sheetFigures } from './sheet-figures.js'
+export { type WriteOptions, type WrittenFigures, writeFormulas } from './write-formulas.js'

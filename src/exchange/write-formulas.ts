@@ -8,9 +8,9 @@ import { writeTable } from './table.js'
 
 /** What a line comes to, for people who read the file: grams, and fractions of 1. */
 export interface WrittenFigures {
-  readonly grams?: number
-  readonly percent?: number // of its stage's base
-  readonly wholeDough?: number // of all flour in the dough
+  readonly grams?: number | undefined
+  readonly percent?: number | undefined // of its stage's base
+  readonly wholeDough?: number | undefined // of all flour in the dough
 }
 
 export interface WriteOptions {

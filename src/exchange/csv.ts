@@ -1,3 +1,0 @@
-export { readFormulas } from './read-formulas.js'
-export type { FormulasRead } from './reader.js'
-export { type WriteOptions, type WrittenFigures, writeFormulas } from './write-formulas.js'
