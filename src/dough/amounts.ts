@@ -1,4 +1,4 @@
-import { dimensionOf, type Expression, ExpressionError, parse } from '../engine/index.js'
+import { compile, dimensionOf, type Expression, ExpressionError, parse } from '../engine/index.js'
 import type { AmountColumn } from './figures.js'
 import { unitWords } from './units.js'
 
@@ -77,5 +77,21 @@ export function amountAsKept(typed: string, column: AmountColumn, decimal: '.' |
     return /^-?[\d.]+$/.test(canonical) ? canonical + unit : `(${canonical})${unit}`
   } catch {
     return text
+  }
+}
+
+/** The per cent a text such as `78`, `78 %` or `70 + 8` comes to, or undefined when it is anything else. */
+export function plainPercent(typed: string, decimal: '.' | ','): number | undefined {
+  try {
+    const expression = parse(typed.trim().replace(/%$/, ''), { units: unitWords, decimal, percentOf: null })
+    if (expression.names.length || dimensionOf(expression, everyNameIsAWeight) !== 'number') return undefined
+    const value = compile(expression)(
+      Float64Array.from(expression.numbers),
+      Int32Array.from(expression.numbers.keys()),
+      0,
+    )
+    return Number.isFinite(value) ? value : undefined
+  } catch {
+    return undefined
   }
 }

@@ -1,8 +1,9 @@
-import { amountAsKept } from './amounts.js'
-import type { AmountColumn } from './figures.js'
+import { amountAsKept, plainPercent } from './amounts.js'
+import type { AmountColumn, ReadingName } from './figures.js'
 import {
   type Formula,
   finalDoughOf,
+  type Hold,
   type Line,
   nameKey,
   newId,
@@ -10,8 +11,10 @@ import {
   sameName,
   usualFlourWeight,
 } from './formula.js'
-import type { Ingredient } from './larder.js'
+import type { Ingredient, Larder } from './larder.js'
+import { type LinePlan, outlineOf } from './outline.js'
 import { renameInAmounts } from './renaming.js'
+import { holdWords } from './words.js'
 import type { Change, Transaction, Workbook } from './workbook.js'
 
 /** Thrown for an edit that cannot be: the message is a sentence for the baker; nothing has changed. */
@@ -108,9 +111,28 @@ export function enterAmount(
   decimal: '.' | ',' = '.',
 ): Transaction {
   const line = lineIn(workbook, at)
+  if (column === 'wholeDough') return enterWholeDough(workbook, at, typed, decimal)
   const amount = amountAsKept(typed, column, decimal)
-  const label = amount ? `Set ${named(line)} to ${amount}` : `Clear ${named(line)}`
-  return { label, changes: [putLine(at, { ...line, amount })] }
+  const done = amount ? `Set ${named(line)} to ${amount}` : `Clear ${named(line)}`
+  const release = releaseHold(workbook, at.formula, h => h.line === at.line)
+  const label = release ? `${done}; ${release.label.toLowerCase()}` : done
+  return { label, changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])] }
+}
+
+/** A share of the whole dough is a hold with that line giving; an empty text lets it go. */
+function enterWholeDough(workbook: Workbook, at: LineAt, typed: string, decimal: '.' | ','): Transaction {
+  const line = lineIn(workbook, at)
+  const text = typed.trim()
+  if (!text) {
+    const release = releaseHold(workbook, at.formula, h => h.line === at.line && h.reading === 'wholeDough')
+    return release ?? { label: `Clear the share of ${named(line)}`, changes: [] }
+  }
+  const percent = plainPercent(text, decimal)
+  if (percent === undefined)
+    throw new Refusal(
+      `"${text}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
+    )
+  return holdReading(workbook, at, 'wholeDough', percent / 100)
 }
 
 /**
@@ -162,6 +184,78 @@ function pathBack(formula: Formula, stage: Stage, name: string): string | undefi
     }
   }
   return undefined
+}
+
+/** Puts the formula's holds; none is no field at all. */
+function putHolds(formula: Formula, holds: readonly Hold[]): Change[] {
+  return [{ of: 'fields', formula: formula.id, value: { holds } }]
+}
+
+/**
+ * Keeps a reading at `value` (fraction of 1, or grams) while a line of the final dough gives. Another hold
+ * of the reading, or one for which the line gave, is let go. `wholeDough` holds the line's own share.
+ */
+export function holdReading(
+  workbook: Workbook,
+  at: LineAt,
+  reading: Hold['reading'],
+  value: number,
+): Transaction {
+  const formula = formulaIn(workbook, at.formula)
+  const line = lineIn(workbook, at)
+  if (at.stage !== finalDoughOf(formula).id) throw new Refusal('Only a line of the final dough can give.')
+  if (!Number.isFinite(value) || value < 0)
+    throw new Refusal('A reading is held at a number that is not below 0.')
+  const hold: Hold = { reading, value, line: at.line }
+  const others = (formula.holds ?? []).filter(
+    h => h.line !== at.line && (reading === 'wholeDough' || h.reading !== reading),
+  )
+  return { label: `Hold ${holdWords(hold, named(line))}`, changes: putHolds(formula, [...others, hold]) }
+}
+
+/** Lets a hold go; the line that gave has again what was typed for it. */
+export function releaseHold(
+  workbook: Workbook,
+  id: string,
+  which: (hold: Hold) => boolean,
+): Transaction | undefined {
+  const formula = formulaIn(workbook, id)
+  const released = formula.holds?.filter(which) ?? []
+  if (!released.length) return undefined
+  const words = released.map(h => holdWords(h, ingredientOf(formula, h.line))).join(', ')
+  return {
+    label: `Release ${words}`,
+    changes: putHolds(
+      formula,
+      formula.holds!.filter(h => !which(h)),
+    ),
+  }
+}
+
+const ingredientOf = (formula: Formula, line: string): string =>
+  formula.stages.flatMap(s => s.lines).find(l => l.id === line)?.ingredient || 'a line'
+
+/** The line that would naturally give for a reading: water for hydration, salt for salt, levain for what it ferments. */
+export function naturalGiver(formula: Formula, larder: Larder, reading: ReadingName): LineAt | undefined {
+  const { final } = outlineOf(formula, larder)
+  const kinds: Partial<Record<ReadingName, (line: LinePlan) => boolean>> = {
+    trueHydration: l => l.countsAs?.kind === 'water',
+    listedHydration: l => l.countsAs?.kind === 'water',
+    moistureHydration: l => l.countsAs?.kind === 'water',
+    totalWater: l => l.countsAs?.kind === 'water',
+    salt: l => l.countsAs?.kind === 'salt',
+    prefermentedFlour: l => l.source?.ferments === true || l.countsAs?.kind === 'starter',
+    levainOnFlour: l => l.source?.ferments === true || l.countsAs?.kind === 'starter',
+    totalFlour: l => l.countsAs?.kind === 'flour',
+    doughWeight: l => l.countsAs?.kind === 'flour',
+    egg: l => l.ingredient?.kind === 'egg',
+    milk: l => l.ingredient?.kind === 'dairy',
+    sugar: l => l.ingredient?.kind === 'sugar',
+    fat: l => l.ingredient?.kind === 'fat',
+  }
+  const fits = final.lines.filter(kinds[reading]!)
+  const line = fits.find(l => !l.gives || l.gives.reading === reading) ?? fits[0]
+  return line && { formula: formula.id, stage: final.stage.id, line: line.line.id }
 }
 
 export function enterNote(workbook: Workbook, at: LineAt, note: string): Transaction {

@@ -1,4 +1,4 @@
-import type { CountsAs, Formula, Problem } from './formula.js'
+import type { CountsAs, Formula, Hold, Problem } from './formula.js'
 import type { Larder } from './larder.js'
 
 /** The readings of a dough, by the names programs use. Ratios are fractions of 1, weights grams. */
@@ -27,12 +27,14 @@ export interface LineFigures {
   readonly weight: number | undefined // grams, as written
   readonly percent: number | undefined // fraction of the stage's base
   readonly wholeDough: number | undefined // fraction of all flour; on the last line of its ingredient only
-  readonly typedIn: 'percent' | 'weight' | undefined // the column that holds what was typed; undefined: nothing yet
+  readonly typedIn: AmountColumn | undefined // the column that holds what was typed; undefined: nothing, or it gives for a reading
   readonly typed: string // what was typed as its column shows it: `70` for `70%`, `20` for `20 g`, `2 tsp`
   readonly plain: boolean // typed is just a number of its column's own unit
   readonly is: CountsAs['kind'] | 'stage' | 'unknown'
   readonly starterHydration: number | undefined // fraction of 1, starters only
   readonly isBase: boolean // the line is (part of) what 100 % means in its stage
+  readonly gives: Hold | undefined // the hold for which its weight is solved
+  readonly isStale: boolean // the weight is the last good one: the holds as they are have no answer
   readonly problem: string | undefined // why there is no figure, or none to trust, in a sentence
 }
 
@@ -68,6 +70,9 @@ export interface FormulaSheet {
   weight(stage: string, ingredient: string): number | undefined
   /** Types `text` into a column of an ingredient's line; the line (and stage) are made when there are none. Throws Refusal. */
   enter(stage: string, ingredient: string, column: AmountColumn, text: string): void
+  /** Keeps a reading at `value` (fraction of 1, or grams) while the line gives. Throws Refusal. */
+  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void
+  release(reading: ReadingName): void
   line(id: string): LineFigures // throws RangeError for a line not in the formula
   stage(id: string): StageFigures
   readonly parts: DoughParts | undefined

@@ -1,3 +1,5 @@
+import type { ReadingName } from './figures.js'
+
 /** What an ingredient brings to the counts bakers keep. `other` brings only its weight and its moisture. */
 export type CountsAs =
   | { readonly kind: 'flour' | 'water' | 'salt' | 'other' }
@@ -26,6 +28,16 @@ export interface Meaning {
   readonly countsAs: CountsAs
 }
 
+/**
+ * A reading kept at a value while a line of the final dough gives. `wholeDough` holds the share of the
+ * line's own ingredient through all stages over all flour.
+ */
+export interface Hold {
+  readonly reading: ReadingName | 'wholeDough'
+  readonly value: number // fraction of 1, or grams
+  readonly line: string // id of the line that gives
+}
+
 /** A setting read from a file that this version does not use; kept so that nothing is lost. */
 export interface KeptSetting {
   readonly stage: string // '' for the formula's own
@@ -43,6 +55,7 @@ export interface Formula {
   readonly stages: readonly Stage[] // in the order they are mixed; at least the final dough
   readonly meanings: readonly Meaning[]
   readonly keptSettings: readonly KeptSetting[]
+  readonly holds?: readonly Hold[] // at most one a reading, at most one a line
 }
 
 /** Where something is: names for people, ids for programs. */

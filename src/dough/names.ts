@@ -1,7 +1,7 @@
 import { nameFor } from '../engine/index.js'
 import type { Ingredient } from './larder.js'
 import { gramsPerMeasure, type Measure } from './measures.js'
-import type { Count, LinePlan, Outline, StagePlan } from './outline.js'
+import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
 import { weightUnits } from './units.js'
 
 /** Names of cells, made of ids, so that renaming an ingredient or a stage moves no cell. */
@@ -9,14 +9,15 @@ export const cellOf = {
   weight: (line: LinePlan) => `${line.line.id}.weight`,
   fixed: (line: LinePlan) => `${line.line.id}.fixed`, // grams of it that do not depend on the base
   slope: (line: LinePlan) => `${line.line.id}.slope`, // grams of it a gram of base
+  by: (line: LinePlan, giving: LinePlan) => `${line.line.id}.by ${giving.line.id}`, // grams of it a gram of a line that gives
   wholeDough: (line: LinePlan) => `${line.line.id}.whole dough`,
   base: (stage: StagePlan) => `${stage.stage.id}.base`,
   stageWeight: (stage: StagePlan) => `${stage.stage.id}.weight`,
   perBase: (stage: StagePlan) => `${stage.stage.id}.weight a gram of base`,
   taken: (stage: StagePlan) => `${stage.stage.id}.taken`,
   carried: (stage: StagePlan) => `${stage.stage.id}.carried`, // how much of it as written ends in the dough, fraction of 1
-  count: (stage: StagePlan, count: Count) => `${stage.stage.id}.${count}`,
-  share: (stage: StagePlan, count: Count) => `${stage.stage.id}.share of ${count}`,
+  count: (stage: StagePlan, count: Counted) => `${stage.stage.id}.${count}`,
+  share: (stage: StagePlan, count: Counted) => `${stage.stage.id}.share of ${count}`,
   named: (stage: StagePlan, name: string) => `${stage.stage.id}.all ${name}`, // two lines of one name: their sum
   lines: (stage: StagePlan, of: string) => `${stage.stage.id}.${of} lines`,
   reading: (name: string) => `reading.${name}`,

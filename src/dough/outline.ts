@@ -1,5 +1,5 @@
 import { type Amount, type AmountProblem, readAmount } from './amounts.js'
-import { type CountsAs, type Formula, type Line, nameKey, type Stage } from './formula.js'
+import { type CountsAs, type Formula, type Hold, type Line, nameKey, type Stage } from './formula.js'
 import type { Ingredient, Larder } from './larder.js'
 
 /** What is counted through the stages, per gram of an ingredient or of a stage. */
@@ -15,6 +15,8 @@ export const counts = [
   'milk',
 ] as const
 export type Count = (typeof counts)[number]
+/** A count, or the weight of one ingredient through all stages by its key. */
+export type Counted = Count | `all ${string}`
 export type Brings = Readonly<Partial<Record<Count, number>>> // gram a gram; left out: 0
 
 /** A line with what it stands for. */
@@ -26,6 +28,7 @@ export interface LinePlan {
   readonly ingredient: Ingredient | undefined // as the larder has it
   readonly countsAs: CountsAs | undefined // undefined: a stage, or unknown
   readonly brings: Brings // of an ingredient; a stage brings its shares
+  readonly gives: Hold | undefined // the hold for which its weight is solved
 }
 
 /** A stage with what follows from its lines alone. */
@@ -46,7 +49,17 @@ export interface Outline {
   readonly larder: Larder
   readonly stages: readonly StagePlan[]
   readonly final: StagePlan
+  readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   stageNamed(name: string): StagePlan | undefined
+}
+
+/** Lines of one key are of one ingredient, whatever name they use. */
+export const ingredientKey = (line: LinePlan): string => line.ingredient?.id ?? nameKey(line.line.ingredient)
+
+/** What a gram of the line's own ingredient brings; nothing for a stage. */
+export function lineBrings(line: LinePlan, count: Counted): number {
+  if (!count.startsWith('all ')) return line.brings[count as Count] ?? 0
+  return !line.source && line.line.ingredient && count === `all ${ingredientKey(line)}` ? 1 : 0
 }
 
 type Open<T> = { -readonly [K in keyof T]: T[K] }
@@ -84,7 +97,9 @@ function planLine(
   larder: Larder,
 ): LinePlan {
   const amount = readAmount(line.amount)
-  if (source) return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {} }
+  const gives = stage.isFinal ? formula.holds?.find(h => h.line === line.id) : undefined
+  if (source)
+    return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
   const ingredient = larder.find(line.ingredient)
   const meaning = formula.meanings.find(m => nameKey(m.ingredient) === nameKey(line.ingredient))
   const countsAs = meaning?.countsAs ?? ingredient?.countsAs
@@ -96,6 +111,7 @@ function planLine(
     ingredient,
     countsAs,
     brings: countsAs ? bringsOf(countsAs, ingredient) : {},
+    gives,
   }
 }
 
@@ -181,5 +197,8 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
     plan.ferments = !plan.isFinal && (plan.stage.ferments ?? plan.lines.some(holds))
   }
   for (const plan of plans) if (plan.circle) plan.ferments = !plan.isFinal && plan.stage.ferments === true
-  return { formula, larder, stages: plans, final: plans[last]!, stageNamed }
+  const final = plans[last]!
+  const shares = final.lines.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
+  const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
+  return { formula, larder, stages: plans, final, counted, stageNamed }
 }

@@ -1,10 +1,11 @@
 import type { CellValue, Graph } from '../engine/index.js'
 import type { CellPlan } from './cells.js'
 import { type Place, type Problem, sameName } from './formula.js'
+import { makesUpTheRest } from './hold-cells.js'
 import { cellOf } from './names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from './outline.js'
 import { usualRanges } from './ranges.js'
-import { grams, per100 } from './words.js'
+import { grams, holdWords, per100 } from './words.js'
 
 /** What is needed to look at a formula and say what one noticed. */
 export interface Seen {
@@ -38,6 +39,7 @@ export function remarksOn(seen: Seen): Problem[] {
       onLine(seen, line, (severity, message) => say(severity, message, stage, line))
     onStage(seen, stage, (severity, message) => say(severity, message, stage))
   }
+  onHolds(seen, say)
   onMeanings(seen, say)
   onDough(seen, say)
   const order: readonly Severity[] = ['error', 'warning', 'remark']
@@ -57,7 +59,7 @@ function onLine(seen: Seen, plan: LinePlan, say: Say): void {
   if (arose) say('error', `${here}: ${seen.explain(value)}`)
   if (typeof value === 'number' && value < 0)
     say('error', `${here} weighs ${grams(value)}: less than nothing.`)
-  if (line.ingredient && !amount) say('remark', `${here} has no amount yet.`)
+  if (line.ingredient && !amount && !plan.gives) say('remark', `${here} has no amount yet.`)
   if (!line.ingredient && amount)
     say('warning', `A line of ${stage.stage.name} has an amount but no ingredient.`)
   if (line.ingredient && !source && !countsAs)
@@ -82,7 +84,7 @@ function onStage(seen: Seen, plan: StagePlan, say: Say): void {
   const base = seen.graph.value(cellOf.base(plan))
   if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base.message)
   const shares = plan.base.map(l => seen.plan.splits.get(l)!)
-  if (plan.base.length && seen.plan.freeStage(plan) && shares.some(s => s.slope !== 'none')) {
+  if (plan.base.length && seen.plan.isFree(plan) && shares.some(s => s.slope !== 'none')) {
     const parts = plan.base.map(l =>
       seen.plan.splits.get(l)!.slope === 'none' ? 0 : number(seen, cellOf.slope(l)),
     )
@@ -100,6 +102,29 @@ function onStage(seen: Seen, plan: StagePlan, say: Say): void {
   const asWritten = `${name} as written makes ${grams(made)}`
   if (over > tiny) say('warning', `${asWritten} and ${grams(taken)} is taken: ${grams(over)} short.`)
   else if (over < -tiny) say('remark', `${asWritten} and ${grams(taken)} is taken. ${grams(-over)} is left.`)
+}
+
+function onHolds(
+  seen: Seen,
+  say: (severity: Severity, message: string, stage?: StagePlan, line?: LinePlan) => void,
+): void {
+  const { formula, final } = seen.outline
+  const giving = final.lines.filter(l => l.gives)
+  for (const hold of formula.holds ?? [])
+    if (!giving.some(l => l.gives === hold))
+      say('warning', `${holdWords(hold, 'A line')}, but the line that gave is gone. Release it.`)
+  const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
+  if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
+    say('error', value.message, final, giving[0])
+  const rest = giving.find(l => makesUpTheRest(seen.outline, l))
+  const share = rest && number(seen, cellOf.wholeDough(rest))
+  if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)
+    say(
+      'remark',
+      `${rest.line.ingredient} makes up the rest of the flour: ${per100(share)} of it, since a starter brings some of its own.`,
+      final,
+      rest,
+    )
 }
 
 function onMeanings(seen: Seen, say: (severity: Severity, message: string) => void): void {

@@ -1,6 +1,16 @@
 import { type CellValue, Graph } from '../engine/index.js'
-import { type CellPlan, type Definition, planCells } from './cells.js'
-import { addLine, addStage, enterAmount, newLine, newStage } from './edits.js'
+import type { Definition } from './cell-writer.js'
+import { type CellPlan, planCells } from './cells.js'
+import {
+  addLine,
+  addStage,
+  enterAmount,
+  holdReading,
+  newLine,
+  newStage,
+  Refusal,
+  releaseHold,
+} from './edits.js'
 import {
   type AmountColumn,
   type DoughParts,
@@ -17,7 +27,8 @@ import { cellOf } from './names.js'
 import { type LinePlan, type Outline, outlineOf, type StagePlan } from './outline.js'
 import { remarksOn } from './remarks.js'
 import { usualLarder } from './usual-larder.js'
-import { applyChanges, emptyWorkbook, type Transaction } from './workbook.js'
+import { tidy } from './words.js'
+import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
 export function openFormula(formula: Formula, larder: Larder = larderOf(usualLarder)): FormulaSheet {
@@ -32,6 +43,7 @@ class Sheet implements FormulaSheet {
   #lines = new Map<string, LinePlan>()
   #stages = new Map<string, StagePlan>()
   #lineFigures = new Map<string, LineFigures>()
+  #lastGood = new Map<string, number>() // weights of lines that give, while their holds had an answer
   #problems: readonly Problem[] | undefined
 
   constructor(formula: Formula, larder: Larder) {
@@ -60,6 +72,10 @@ class Sheet implements FormulaSheet {
     this.#stages = new Map(outline.stages.map(s => [s.stage.id, s]))
     this.#lines = new Map(outline.stages.flatMap(s => s.lines.map(l => [l.line.id, l] as const)))
     this.#lineFigures.clear()
+    for (const line of outline.final.lines.filter(l => l.gives)) {
+      const weight = this.#number(cellOf.weight(line))
+      if (weight !== undefined) this.#lastGood.set(line.line.id, weight)
+    }
     this.#problems = undefined
   }
 
@@ -86,17 +102,39 @@ class Sheet implements FormulaSheet {
 
   enter(stage: string, ingredient: string, column: AmountColumn, text: string): void {
     const { id } = this.formula
-    const edit = (transaction: Transaction) => {
-      const workbook = { ...emptyWorkbook, formulas: [this.formula] }
-      this.update(applyChanges(workbook, transaction.changes).workbook.formulas[0]!)
-    }
-    if (!this.#outline.stageNamed(stage))
-      edit(addStage({ ...emptyWorkbook, formulas: [this.formula] }, id, newStage(stage)))
-    const place = () => this.#outline.stageNamed(stage)!
-    const lineThere = () => place().lines.find(l => sameName(l.line.ingredient, ingredient))
-    if (!lineThere()) edit(addLine({ formula: id, stage: place().stage.id }, newLine({ ingredient })))
-    const at = { formula: id, stage: place().stage.id, line: lineThere()!.line.id }
-    edit(enterAmount({ ...emptyWorkbook, formulas: [this.formula] }, at, column, text))
+    if (!this.#outline.stageNamed(stage)) this.#edit(w => addStage(w, id, newStage(stage)))
+    const there = () => this.#outline.stageNamed(stage)!
+    const lineThere = () => there().lines.find(l => sameName(l.line.ingredient, ingredient))
+    if (!lineThere())
+      this.#edit(() => addLine({ formula: id, stage: there().stage.id }, newLine({ ingredient })))
+    this.#edit(w =>
+      enterAmount(w, { formula: id, stage: there().stage.id, line: lineThere()!.line.id }, column, text),
+    )
+  }
+
+  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void {
+    const line = this.#outline
+      .stageNamed(gives.stage)
+      ?.lines.find(l => sameName(l.line.ingredient, gives.ingredient))
+    if (!line) throw new Refusal(`There is no ${gives.ingredient} in ${gives.stage} that could give.`)
+    this.#edit(w =>
+      holdReading(
+        w,
+        { formula: this.formula.id, stage: line.stage.stage.id, line: line.line.id },
+        reading,
+        value,
+      ),
+    )
+  }
+
+  release(reading: ReadingName): void {
+    this.#edit(w => releaseHold(w, this.formula.id, h => h.reading === reading))
+  }
+
+  #edit(edit: (workbook: Workbook) => Transaction | undefined): void {
+    const workbook = { ...emptyWorkbook, formulas: [this.formula] }
+    const transaction = edit(workbook)
+    if (transaction) this.update(applyChanges(workbook, transaction.changes).workbook.formulas[0]!)
   }
 
   line(id: string): LineFigures {
@@ -111,28 +149,27 @@ class Sheet implements FormulaSheet {
   }
 
   #figuresOf(plan: LinePlan): LineFigures {
-    const { amount, countsAs, source, stage } = plan
+    const { amount, countsAs, source, stage, gives } = plan
     const value = this.#graph.value(cellOf.weight(plan))
-    const weight = typeof value === 'number' ? value : undefined
-    const typed = amount && !('problem' in amount) ? amount : undefined
-    const baseProblem =
-      this.#plan.splits.get(plan)!.slope !== 'none' && this.#number(cellOf.base(stage)) === undefined
+    const known = typeof value === 'number'
+    const weight = known ? value : gives && this.#lastGood.get(plan.line.id)
+    const share = gives?.reading === 'wholeDough' ? gives : undefined
+    const typed = !gives && amount && !('problem' in amount) ? amount : undefined
     return {
       weight,
       percent: this.#percentOf(plan, weight),
       wholeDough: this.#plan.cells.has(cellOf.wholeDough(plan))
         ? this.#number(cellOf.wholeDough(plan))
         : undefined,
-      typedIn: amount && (typed?.typedIn ?? 'weight'),
-      typed: typed?.typed ?? plan.line.amount,
-      plain: typed?.plain ?? false,
+      typedIn: gives ? share && 'wholeDough' : amount && (typed?.typedIn ?? 'weight'),
+      typed: share ? `${tidy(share.value * 100)}` : (typed?.typed ?? (gives ? '' : plan.line.amount)),
+      plain: share ? true : (typed?.plain ?? false),
       is: source ? 'stage' : (countsAs?.kind ?? 'unknown'),
       starterHydration: countsAs?.kind === 'starter' ? countsAs.hydration : undefined,
       isBase: stage.base.includes(plan),
-      problem:
-        typeof value === 'number' || (baseProblem && !plan.line.amount)
-          ? undefined
-          : this.#placed(value, plan),
+      gives,
+      isStale: !known && weight !== undefined,
+      problem: known ? undefined : this.#placed(value, plan),
     }
   }
 

@@ -12,13 +12,17 @@ export interface SplitTerm {
 export type Half = { readonly terms: readonly SplitTerm[] } | { readonly problem: string }
 
 /**
- * A line's weight as fixed + slope × base of its stage. `none` is zero; a fixed part of `weight` is the
- * whole line, which then does not depend on the base.
+ * A line's weight as fixed + slope × base of its stage + Σ by × weight of a line that gives. `none` is
+ * zero; a fixed part of `weight` is the whole line, which then depends on none of them.
  */
 export interface Split {
   readonly fixed: 'none' | 'weight' | Half
   readonly slope: 'none' | Half
+  readonly by: ReadonlyMap<LinePlan, 'one' | Half> // 'one': the line itself gives
 }
+
+const nothing: ReadonlyMap<LinePlan, Half> = new Map()
+const moves = (split: Split): boolean => split.slope !== 'none' || split.by.size > 0
 
 /** The expression of a part of another's tree, with only the names and numbers that the part uses. */
 function partOf(whole: Expression, part: Tree): Expression {
@@ -61,7 +65,7 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
   const splitOf = (line: LinePlan): Split => {
     const known = splits.get(line)
     if (known) return known
-    if (open.has(line)) return { fixed: 'weight', slope: 'none' }
+    if (open.has(line)) return { fixed: 'weight', slope: 'none', by: nothing }
     open.add(line)
     const split = takeApart(line)
     open.delete(line)
@@ -70,24 +74,24 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
   }
 
   const takeApart = (line: LinePlan): Split => {
-    const { amount } = line
-    if (!amount) return { fixed: 'none', slope: 'none' }
-    if ('problem' in amount) return { fixed: 'weight', slope: 'none' }
+    const { amount, gives } = line
+    if (gives) return { fixed: 'none', slope: 'none', by: new Map([[line, 'one']]) }
+    if (!amount) return { fixed: 'none', slope: 'none', by: nothing }
+    if ('problem' in amount) return { fixed: 'weight', slope: 'none', by: nothing }
     const { expression } = amount
     const moving = new Map<number, readonly LinePlan[]>() // slot → lines whose halves it takes; none for the base
     for (const [slot, name] of expression.names.entries()) {
       const meant = meaningOf(name, line, outline)
       if (meant.kind === 'base') moving.set(slot, [])
-      if (meant.kind === 'lines' && meant.lines.some(l => splitOf(l).slope !== 'none'))
-        moving.set(slot, meant.lines)
+      if (meant.kind === 'lines' && meant.lines.some(l => moves(splitOf(l)))) moving.set(slot, meant.lines)
     }
-    if (moving.size === 0) return { fixed: 'weight', slope: 'none' }
+    if (moving.size === 0) return { fixed: 'weight', slope: 'none', by: nothing }
     try {
       return joined(expression, moving)
     } catch (error) {
       if (!(error instanceof ExpressionError)) throw error
       const half = { problem: error.message }
-      return { fixed: half, slope: half }
+      return { fixed: half, slope: half, by: nothing }
     }
   }
 
@@ -95,6 +99,7 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
     const { constant, coefficients } = straight(expression, slot => moving.has(slot))
     const fixed: SplitTerm[] = constant ? [{ expression: partOf(expression, constant) }] : []
     const slope: SplitTerm[] = []
+    const by = new Map<LinePlan, SplitTerm[]>()
     for (const [slot, tree] of coefficients) {
       const coefficient = partOf(expression, tree)
       const lines = moving.get(slot)!
@@ -103,11 +108,17 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
         const other = splitOf(times)
         if (other.fixed !== 'none') fixed.push({ expression: coefficient, times })
         if (other.slope !== 'none') slope.push({ expression: coefficient, times })
+        for (const [giving, half] of other.by) {
+          const term = half === 'one' ? { expression: coefficient } : { expression: coefficient, times }
+          by.set(giving, [...(by.get(giving) ?? []), term])
+        }
       }
     }
+    const half = (terms: readonly SplitTerm[]): 'none' | Half => (terms.length ? { terms } : 'none')
     return {
-      fixed: fixed.length ? { terms: fixed } : 'none',
-      slope: slope.length ? { terms: slope } : 'none',
+      fixed: half(fixed),
+      slope: half(slope),
+      by: new Map([...by].map(([line, terms]) => [line, { terms }])),
     }
   }
 

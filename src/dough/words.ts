@@ -1,3 +1,6 @@
+import type { ReadingName } from './figures.js'
+import type { Hold } from './formula.js'
+
 /** A weight in a sentence: at most one decimal from 10 g on, two below. */
 export function grams(weight: number): string {
   const digits = Math.abs(weight) >= 10 ? 1 : 2
@@ -9,3 +12,34 @@ export function per100(fraction: number): string {
   const percent = fraction * 100
   return `${Number(percent.toFixed(Math.abs(percent) >= 10 ? 1 : 2))} %`
 }
+
+/** Readings in a sentence. */
+export const readingWords: Readonly<Record<ReadingName, string>> = {
+  trueHydration: 'true hydration',
+  listedHydration: 'listed hydration',
+  moistureHydration: 'moisture hydration',
+  salt: 'salt',
+  prefermentedFlour: 'prefermented flour',
+  levainOnFlour: 'levain on flour',
+  totalFlour: 'total flour',
+  totalWater: 'total water',
+  doughWeight: 'dough weight',
+  fat: 'fat',
+  sugar: 'sugar',
+  egg: 'egg',
+  milk: 'milk',
+}
+
+/** Readings that are weights in grams; all others are fractions of 1. */
+export const isWeightReading = (reading: string): boolean =>
+  reading === 'totalFlour' || reading === 'totalWater' || reading === 'doughWeight'
+
+/** `true hydration held at 75 %`, `water held at 78 % of all flour`. */
+export function holdWords(hold: Hold, ingredient: string): string {
+  if (hold.reading === 'wholeDough') return `${ingredient} held at ${per100(hold.value)} of all flour`
+  const value = isWeightReading(hold.reading) ? grams(hold.value) : per100(hold.value)
+  return `${readingWords[hold.reading]} held at ${value}`
+}
+
+/** A number to fifteen digits, so that 0.1 + 0.2 reads 0.3. */
+export const tidy = (value: number): number => Number(value.toPrecision(15))

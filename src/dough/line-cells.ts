@@ -1,0 +1,111 @@
+import type { CellWriter } from './cell-writer.js'
+import { cellOf, type Meant, meaningOf } from './names.js'
+import type { LinePlan, Outline } from './outline.js'
+import type { Half, Split } from './split.js'
+
+/** The lines of a formula as cells: their weights, and their parts by what moves them. */
+export class LineCells {
+  constructor(
+    private readonly out: CellWriter,
+    private readonly outline: Outline,
+    private readonly splits: ReadonlyMap<LinePlan, Split>,
+  ) {}
+
+  /** Writes the cells of one line. The weight of a line that gives is left to the solving. */
+  write(line: LinePlan): void {
+    const words = `${line.line.ingredient || 'a line'} in ${line.stage.stage.name}`
+    if (!line.gives) this.#weight(line, words)
+    const { fixed, slope, by } = this.splits.get(line)!
+    if (fixed !== 'none' && fixed !== 'weight')
+      this.#half(line, cellOf.fixed(line), fixed, words, other => this.fixed(other)!)
+    if (slope !== 'none')
+      this.#half(line, cellOf.slope(line), slope, `${words}, a gram of base`, other => cellOf.slope(other))
+    for (const [giving, half] of by) {
+      if (half === 'one') this.out.input(cellOf.by(line, giving), words, 1)
+      else
+        this.#half(
+          line,
+          cellOf.by(line, giving),
+          half,
+          `${words}, a gram of ${giving.line.ingredient}`,
+          other => cellOf.by(other, giving),
+        )
+    }
+  }
+
+  /** The cell of a line's part that nothing moves; undefined where it has none. */
+  fixed(line: LinePlan): string | undefined {
+    const { fixed } = this.splits.get(line)!
+    return fixed === 'none' ? undefined : fixed === 'weight' ? cellOf.weight(line) : cellOf.fixed(line)
+  }
+
+  /** The cell of a line's part a gram of base; undefined where it has none. */
+  slope(line: LinePlan): string | undefined {
+    return this.splits.get(line)!.slope === 'none' ? undefined : cellOf.slope(line)
+  }
+
+  by(line: LinePlan, giving: LinePlan): string | undefined {
+    return this.splits.get(line)!.by.has(giving) ? cellOf.by(line, giving) : undefined
+  }
+
+  #weight(line: LinePlan, words: string): void {
+    const name = cellOf.weight(line)
+    const { amount } = line
+    if (!amount) return this.out.input(name, words, 0)
+    if ('problem' in amount) return this.out.fail(name, words, amount.problem)
+    const unknown = this.#unknownIn(line)
+    if (unknown) return this.out.fail(name, words, unknown)
+    this.out.expression(name, words, amount.expression, n => this.#cellNamed(n, line))
+  }
+
+  #unknownIn(line: LinePlan): string | undefined {
+    if (!line.amount || 'problem' in line.amount) return undefined
+    for (const name of line.amount.expression.names) {
+      const meant = meaningOf(name, line, this.outline)
+      if (meant.kind === 'unknown') return meant.problem
+    }
+    return undefined
+  }
+
+  #half(line: LinePlan, name: string, half: Half, words: string, of: (line: LinePlan) => string): void {
+    const problem = 'problem' in half ? half.problem : this.#unknownIn(line)
+    if (problem) return this.out.fail(name, words, problem)
+    const terms = 'terms' in half ? half.terms : []
+    this.out.dot(
+      name,
+      words,
+      terms.map(({ expression, times }, i) => {
+        const at = `${name} ${i}`
+        this.out.expression(at, words, expression, n => this.#cellNamed(n, line))
+        return [at, times ? of(times) : 1]
+      }),
+    )
+  }
+
+  /** The cell that a name in an amount is taken from; sums and constants are made on the way. */
+  #cellNamed(name: string, line: LinePlan): string {
+    const meant: Meant = meaningOf(name, line, this.outline)
+    switch (meant.kind) {
+      case 'base':
+        return cellOf.base(line.stage)
+      case 'unit':
+        if (!this.out.cells.has(meant.name)) this.out.input(meant.name, meant.name, meant.grams)
+        return meant.name
+      case 'lines':
+      case 'far lines': {
+        if (meant.lines.length === 1) return cellOf.weight(meant.lines[0]!)
+        const sum = cellOf.named(meant.lines[0]!.stage, name.split('.').at(-1)!)
+        if (!this.out.cells.has(sum)) this.out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight))
+        return sum
+      }
+      case 'count':
+        return cellOf.count(meant.stage, meant.count)
+      case 'stage weight':
+        return cellOf.stageWeight(meant.stage)
+      case 'stage base':
+        return cellOf.base(meant.stage)
+      case 'unknown':
+        throw new RangeError(meant.problem)
+    }
+  }
+}
