@@ -17,7 +17,7 @@ export const appStyles = [
     }
     .room {
       display: grid;
-      grid-template-columns: minmax(0, 1fr) 284px;
+      grid-template-columns: minmax(0, 1fr) 300px;
       align-items: start;
     }
     :host([room='wide']) .room {

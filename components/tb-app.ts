@@ -332,7 +332,13 @@ export class TbApp extends LitElement {
           ${this.teaching && sheet ? this.#lesson() : nothing}
           ${
             sheet
-              ? html`<tb-sheet .sheet=${sheet} .version=${version} .numbers=${numbers} ?readOnly=${readOnly}></tb-sheet>`
+              ? html`<tb-sheet
+                .sheet=${sheet}
+                .version=${version}
+                .numbers=${numbers}
+                ?readOnly=${readOnly}
+                ?folds=${room !== 'wide'}
+              ></tb-sheet>`
               : html`<tb-empty-shelf .examples=${this.examples} ?readOnly=${readOnly}></tb-empty-shelf>`
           }
         </main>

@@ -49,7 +49,7 @@ export class TbFlourWeight extends LitElement {
     }
     return html`<p>
         <label for="weight">100 % flour weighs</label>
-        <input
+        <span class="typed"><input
           id="weight"
           inputmode="decimal"
           enterkeyhint="done"
@@ -62,8 +62,8 @@ export class TbFlourWeight extends LitElement {
           @focus=${this.#focus}
           @change=${this.#enter}
           @keydown=${this.#key}
-        />
-        <span>g in the final dough</span>
+        /> g</span>
+        <span>in the final dough</span>
       </p>
       ${this.refusal ? html`<p id="refusal">${this.refusal}</p>` : nothing}`
   }
@@ -115,11 +115,15 @@ export class TbFlourWeight extends LitElement {
         gap: 2px 7px;
         color: var(--ink-soft);
       }
+      .typed {
+        white-space: nowrap;
+      }
       label {
         font-size: inherit;
       }
       input {
-        width: 4.4em;
+        width: 3.9em;
+        margin-right: 2px;
         padding: 1px 6px;
         text-align: right;
         font-size: 1.3rem;

@@ -100,6 +100,18 @@ export class TbGrow extends LitElement {
       :host([wide]) .field {
         display: grid;
       }
+      /* A long note is cut, its end fading, until somebody goes into it. */
+      :host([folds]:not(:focus-within)) .field {
+        max-height: 5.8em;
+        overflow: clip;
+        mask-image: linear-gradient(#000 4.6em, transparent 5.8em);
+      }
+      @media print {
+        :host([folds]) .field {
+          max-height: none !important;
+          mask-image: none !important;
+        }
+      }
       .field::after {
         content: attr(data-text);
         visibility: hidden;

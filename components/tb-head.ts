@@ -99,6 +99,11 @@ export class TbHead extends LitElement {
     </button>`
   }
 
+  /** Puts the focus on the way to the shelf. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>('#shelf')?.focus()
+  }
+
   #shelf = (): void => wish(this, { want: 'go', to: this.shelfOpen ? 'sheet' : 'shelf' })
 
   #rename = (event: CustomEvent<string>): void => {

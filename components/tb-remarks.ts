@@ -5,7 +5,7 @@ import { wish } from './events.js'
 import { sharedStyles } from './shared-styles.js'
 
 const rank = { error: 0, warning: 1, remark: 2 } as const
-const signs = { error: '✕', warning: '!', remark: '·' } as const
+const signs = { error: '✕', warning: '!', remark: '•' } as const
 const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
 
 /** What the sheet noticed, the gravest first, each with a way to its place. */

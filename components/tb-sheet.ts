@@ -19,18 +19,21 @@ export class TbSheet extends LitElement {
     version: { type: Number },
     numbers: { attribute: false },
     readOnly: { type: Boolean },
+    folds: { type: Boolean },
   }
 
   declare sheet: FormulaSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare readOnly: boolean
+  declare folds: boolean // where room is short, a long note leaves it to the lines
 
   constructor() {
     super()
     this.version = 0
     this.numbers = { language: 'en', decimal: '.' }
     this.readOnly = false
+    this.folds = false
   }
 
   override render() {
@@ -53,6 +56,7 @@ export class TbSheet extends LitElement {
           : html`<tb-grow
             class="note"
             wide
+            ?folds=${this.folds}
             label="Note on the formula"
             hint="Add a note"
             manyLines

@@ -139,8 +139,8 @@ export class TbTally extends LitElement {
       }
       .main {
         display: grid;
-        grid-template-columns: minmax(0, 5fr) minmax(0, 7fr);
-        column-gap: 24px;
+        grid-template-columns: minmax(0, 6fr) minmax(0, 7fr);
+        column-gap: 20px;
       }
       .reading {
         padding: 12px 0 10px;

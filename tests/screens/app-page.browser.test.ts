@@ -55,6 +55,16 @@ describe('The page', () => {
       `${sentence} is announced; it is “${region.textContent}”`,
     )
 
+  /** Puts a text on the clipboard as a baker would, from a field. */
+  async function copy(text: string): Promise<void> {
+    const field = document.createElement('textarea')
+    document.body.append(field)
+    field.value = text
+    field.select()
+    await press('Control+c')
+    field.remove()
+  }
+
   before(async () => {
     dressPage()
     document.title = 'Tarebook'
@@ -225,6 +235,28 @@ describe('The page', () => {
     await settled()
     await sheet()!.shadowRoot!.querySelector('tb-cautions')!.updateComplete
     match(cautions(), /No more than 2 hours between 4 and 60 °C/)
+  })
+
+  it('offers to bring in a table that is pasted outside the fields', async () => {
+    await start()
+    await copy('ingredient,amount\nBread flour,100%\nWater,68%')
+    head()!.shadowRoot!.querySelector<HTMLElement>('button:last-of-type')!.focus()
+    await press('Control+v')
+    const bringIn = await waitUntil(
+      () => root().querySelector('tb-dialogs')!.renderRoot.querySelector('tb-bring-in'),
+      'the dialog is fetched',
+    )
+    await waitUntil(() => /68/.test(bringIn.shadowRoot?.textContent ?? ''), 'it shows what was understood')
+    await press('Escape')
+  })
+
+  it('leaves pasted text to a field', async () => {
+    await start()
+    await copy('a,b\nc,d')
+    grows()[1]!.focus()
+    await press('Control+v', 'Tab')
+    await waitUntil(() => app.desk!.formula!.note === 'a,b\nc,d', 'the note holds it')
+    equal(root().querySelector('tb-dialogs')!.renderRoot.querySelector('tb-bring-in'), null)
   })
 
   it('shows one place at a time on a phone, the three main readings always in sight', async () => {
