@@ -1,3 +1,4 @@
+import { writeBatch } from './batch-cells.js'
 import { CellWriter, type Definition } from './cell-writer.js'
 import { writeHolds } from './hold-cells.js'
 import { LineCells } from './line-cells.js'
@@ -23,5 +24,6 @@ export function planCells(outline: Outline): CellPlan {
   for (const stage of outline.stages) stages.write(stage)
   writeHolds(out, outline, stages, lines)
   writeReadings(out, outline)
+  writeBatch(out, outline)
   return { cells: out.cells, words: out.words, splits, isFree: stages.isFree }
 }

@@ -1,24 +1,29 @@
 import { type CountsAs, nameKey } from './formula.js'
 
-// Whole words, then endings of compounds (`Roggenvollkornmehl`), in the languages bakers write to us in.
-const words: readonly (readonly [CountsAs['kind'], RegExp])[] = [
+// Words, and endings of compounds (`Roggenvollkornmehl`), in some languages bakers write in.
+const words: readonly (readonly [kind: CountsAs['kind'], whole: string, endings: string])[] = [
   [
     'starter',
-    /(^|\P{L})(starter|levain|sourdough|sauerteig|anstellgut|madre|mutterteig|surdeg|surdej|zuurdesem|desem|zakwas)(\P{L}|$)|(sauerteig|sauer|anstellgut)$/u,
+    'starter levain sourdough madre mutterteig surdeg surdej zuurdesem desem zakwas',
+    'sauerteig sauer anstellgut',
   ],
   [
     'flour',
-    /(^|\P{L})(flours?|farines?|mehl|farina|semola|semolina|wholemeal|harina|farinha|meel|bloem|mjöl|mąka|mouka|jauho|atta|maida)(\P{L}|$)|(mehl|meel|bloem|mjöl)$/u,
+    'flour flours farine farines farina semola semolina wholemeal harina farinha bloem mąka mouka jauho atta maida',
+    'mehl meel mjöl',
   ],
-  [
-    'water',
-    /(^|\P{L})(water|eau|wasser|acqua|agua|água|vatten|vann|vand|woda|voda|vesi|ice)(\P{L}|$)|wasser$/u,
-  ],
-  ['salt', /(^|\P{L})(salt|sel|salz|sale|sal|zout|sól|sůl|suola)(\P{L}|$)|salz$/u],
+  ['water', 'water eau acqua agua água vatten vann vand woda voda vesi ice', 'wasser'],
+  ['salt', 'salt sel sale sal zout sól sůl suola', 'salz'],
 ]
+
+const patterns = words.map(([kind, whole, endings]) => {
+  const either = (list: string) => list.replaceAll(' ', '|')
+  const source = `(?:(?<!\\p{L})(?:${either(whole)})|${either(endings)})(?!\\p{L})`
+  return [kind, new RegExp(source, 'u')] as const
+})
 
 /** What an ingredient of this name most likely counts as; undefined: no idea. Only ever a question to the baker. */
 export function guessCountsAs(name: string): CountsAs['kind'] | undefined {
   const key = nameKey(name)
-  return words.find(([, pattern]) => pattern.test(key))?.[0]
+  return patterns.find(([, pattern]) => pattern.test(key))?.[0]
 }

@@ -1,4 +1,5 @@
 import { amountAsKept, plainPercent } from './amounts.js'
+import { type Batch, batchProblem, type KeepBack } from './batch.js'
 import type { AmountColumn, ReadingName } from './figures.js'
 import {
   type Formula,
@@ -14,7 +15,7 @@ import {
 import type { Ingredient, Larder } from './larder.js'
 import { type LinePlan, outlineOf } from './outline.js'
 import { renameInAmounts } from './renaming.js'
-import { holdWords } from './words.js'
+import { batchWords, grams, holdWords, per100 } from './words.js'
 import type { Change, Transaction, Workbook } from './workbook.js'
 
 /** Thrown for an edit that cannot be: the message is a sentence for the baker; nothing has changed. */
@@ -360,6 +361,38 @@ export function setFerments(workbook: Workbook, at: StageAt, ferments: boolean |
       ? `Let ${stage.name} decide whether it ferments`
       : `${stage.name} ${ferments ? 'ferments' : 'does not ferment'}`
   return { label, changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }] }
+}
+
+/** Says how much to make. Throws Refusal for an amount that cannot be. */
+export function setBatch(workbook: Workbook, id: string, batch: Batch): Transaction {
+  formulaIn(workbook, id)
+  const problem = batchProblem(batch)
+  if (problem) throw new Refusal(problem)
+  return { label: `Make ${batchWords(batch)}`, changes: [{ of: 'fields', formula: id, value: { batch } }] }
+}
+
+/** Says how much of a stage to make beyond what is taken: grams, or as much as its seed; 0 is none. */
+export function setKeepBack(workbook: Workbook, at: StageAt, keepBack: KeepBack): Transaction {
+  const { keepBack: _before, ...stage } = stageIn(workbook, at)
+  if (keepBack !== 'seed' && !(keepBack >= 0 && Number.isFinite(keepBack)))
+    throw new Refusal('What is kept back is a number of grams, 0 or more.')
+  const value: Stage = keepBack === 0 ? stage : { ...stage, keepBack }
+  const words = keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)
+  return {
+    label: `Keep back ${words} of ${stage.name}`,
+    changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
+  }
+}
+
+/** Says what part of a stage is lost on the way, fraction of 1. */
+export function setStageLoss(workbook: Workbook, at: StageAt, loss: number): Transaction {
+  const { loss: _before, ...stage } = stageIn(workbook, at)
+  if (!(loss >= 0 && loss < 1)) throw new Refusal('A loss is a percentage from 0 to below 100.')
+  const value: Stage = loss === 0 ? stage : { ...stage, loss }
+  return {
+    label: `${stage.name}: ${per100(loss)} lost`,
+    changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
+  }
 }
 
 export function renameFormula(workbook: Workbook, id: string, name: string): Transaction {

@@ -1,3 +1,4 @@
+import type { Batch } from './batch.js'
 import type { CountsAs, Formula, Hold, Problem } from './formula.js'
 import type { Larder } from './larder.js'
 
@@ -25,6 +26,7 @@ export type AmountColumn = 'percent' | 'weight' | 'wholeDough'
 /** What the sheet shows of one line. A figure is undefined where it could not be worked out. */
 export interface LineFigures {
   readonly weight: number | undefined // grams, as written
+  readonly batch: number | undefined // grams in the batch, unrounded
   readonly percent: number | undefined // fraction of the stage's base
   readonly wholeDough: number | undefined // fraction of all flour; on the last line of its ingredient only
   readonly typedIn: AmountColumn | undefined // the column that holds what was typed; undefined: nothing, or it gives for a reading
@@ -41,6 +43,8 @@ export interface LineFigures {
 /** What the sheet shows of one stage. Weights are grams as written. */
 export interface StageFigures {
   readonly weight: number | undefined
+  readonly build: number | undefined // made in the batch
+  readonly needed: number | undefined // of that, what later stages take; undefined as written and for the final dough
   readonly base: number | undefined
   readonly percent: number | undefined // all lines over the base, fraction of 1
   readonly ferments: boolean
@@ -68,6 +72,10 @@ export interface FormulaSheet {
   readingProblem(name: ReadingName): string | undefined
   /** Grams as written of an ingredient in a stage, by their names; two lines of one ingredient: their sum. */
   weight(stage: string, ingredient: string): number | undefined
+  /** Grams of it in the batch, unrounded. */
+  batchWeight(stage: string, ingredient: string): number | undefined
+  /** Says how much to make. Throws Refusal. */
+  make(batch: Batch): void
   /** Types `text` into a column of an ingredient's line; the line (and stage) are made when there are none. Throws Refusal. */
   enter(stage: string, ingredient: string, column: AmountColumn, text: string): void
   /** Keeps a reading at `value` (fraction of 1, or grams) while the line gives. Throws Refusal. */

@@ -1,3 +1,4 @@
+import type { Batch, KeepBack } from './batch.js'
 import type { ReadingName } from './figures.js'
 
 /** What an ingredient brings to the counts bakers keep. `other` brings only its weight and its moisture. */
@@ -20,6 +21,8 @@ export interface Stage {
   readonly name: string
   readonly ferments?: boolean // left out: it does when it holds a starter, yeast or a fermenting stage and is not the final dough
   readonly lines: readonly Line[]
+  readonly keepBack?: KeepBack // made beyond what later stages take
+  readonly loss?: number // part of it that is lost on the way, fraction of 1
 }
 
 /** What an ingredient means in this formula where that differs from the baker's larder. */
@@ -56,6 +59,7 @@ export interface Formula {
   readonly meanings: readonly Meaning[]
   readonly keptSettings: readonly KeptSetting[]
   readonly holds?: readonly Hold[] // at most one a reading, at most one a line
+  readonly batch?: Batch // left out: as written
 }
 
 /** Where something is: names for people, ids for programs. */

@@ -20,6 +20,10 @@ export const cellOf = {
   share: (stage: StagePlan, count: Counted) => `${stage.stage.id}.share of ${count}`,
   named: (stage: StagePlan, name: string) => `${stage.stage.id}.all ${name}`, // two lines of one name: their sum
   lines: (stage: StagePlan, of: string) => `${stage.stage.id}.${of} lines`,
+  batch: (line: LinePlan) => `${line.line.id}.batch`, // grams of it in the batch
+  build: (stage: StagePlan) => `${stage.stage.id}.build`, // grams made of it in the batch
+  needed: (stage: StagePlan) => `${stage.stage.id}.needed`, // grams the batch takes of it
+  times: (stage: StagePlan) => `${stage.stage.id}.times`, // how many times the stage as written is made
   reading: (name: string) => `reading.${name}`,
   flourWeight: 'flour weight',
 } as const

@@ -1,11 +1,12 @@
 import type { CellValue, Graph } from '../engine/index.js'
 import type { CellPlan } from './cells.js'
+import type { ReadingName } from './figures.js'
 import { type Place, type Problem, sameName } from './formula.js'
 import { makesUpTheRest } from './hold-cells.js'
 import { cellOf } from './names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from './outline.js'
 import { usualRanges } from './ranges.js'
-import { grams, holdWords, per100 } from './words.js'
+import { grams, holdWords, per100, readingWords } from './words.js'
 
 /** What is needed to look at a formula and say what one noticed. */
 export interface Seen {
@@ -148,14 +149,22 @@ function onDough(seen: Seen, say: (severity: Severity, message: string) => void)
   const flour = number(seen, cellOf.count(final, 'flour'))
   if (flour === 0)
     return say('warning', 'There is no flour in this formula yet, so nothing can be said per flour.')
-  const usual = [
-    ['salt', 'Salt'],
-    ['trueHydration', 'True hydration'],
-  ] as const
-  for (const [reading, words] of usual) {
-    const value = number(seen, cellOf.reading(reading))
+  const onUsual = (reading: ReadingName, value = number(seen, cellOf.reading(reading))) => {
     const [low, high] = usualRanges[reading]!
-    if (value === undefined || value === 0 || (value >= low && value <= high)) continue
-    say('remark', `${words} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`)
+    if (value === undefined || value === 0 || (value >= low && value <= high)) return
+    const words = readingWords[reading]
+    say(
+      'remark',
+      `${words[0]!.toUpperCase()}${words.slice(1)} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`,
+    )
   }
+  onUsual('salt')
+  // Where milk, egg or honey bring much of the moisture, the trade's hydration alone says little.
+  const [water, moisture] = [
+    number(seen, cellOf.reading('trueHydration')),
+    number(seen, cellOf.reading('moistureHydration')),
+  ]
+  if (water === undefined || moisture === undefined || moisture - water < 0.05)
+    onUsual('trueHydration', water)
+  else onUsual('moistureHydration', moisture)
 }

@@ -1,4 +1,5 @@
 import { type CellValue, Graph } from '../engine/index.js'
+import type { Batch } from './batch.js'
 import type { Definition } from './cell-writer.js'
 import { type CellPlan, planCells } from './cells.js'
 import {
@@ -10,6 +11,7 @@ import {
   newStage,
   Refusal,
   releaseHold,
+  setBatch,
 } from './edits.js'
 import {
   type AmountColumn,
@@ -94,10 +96,22 @@ class Sheet implements FormulaSheet {
   }
 
   weight(stage: string, ingredient: string): number | undefined {
+    return this.#total(stage, ingredient, cellOf.weight)
+  }
+
+  #total(stage: string, ingredient: string, cell: (line: LinePlan) => string): number | undefined {
     const lines = this.#outline.stageNamed(stage)?.lines.filter(l => sameName(l.line.ingredient, ingredient))
     if (!lines?.length) return undefined
-    const weights = lines.map(l => this.#number(cellOf.weight(l)))
+    const weights = lines.map(l => this.#number(cell(l)))
     return weights.includes(undefined) ? undefined : (weights as number[]).reduce((sum, w) => sum + w, 0)
+  }
+
+  batchWeight(stage: string, ingredient: string): number | undefined {
+    return this.#total(stage, ingredient, cellOf.batch)
+  }
+
+  make(batch: Batch): void {
+    this.#edit(w => setBatch(w, this.formula.id, batch))
   }
 
   enter(stage: string, ingredient: string, column: AmountColumn, text: string): void {
@@ -157,6 +171,7 @@ class Sheet implements FormulaSheet {
     const typed = !gives && amount && !('problem' in amount) ? amount : undefined
     return {
       weight,
+      batch: this.#number(cellOf.batch(plan)),
       percent: this.#percentOf(plan, weight),
       wholeDough: this.#plan.cells.has(cellOf.wholeDough(plan))
         ? this.#number(cellOf.wholeDough(plan))
@@ -188,6 +203,11 @@ class Sheet implements FormulaSheet {
     const known = percents.every(p => p !== undefined)
     return {
       weight: typeof weight === 'number' ? weight : undefined,
+      build: this.#number(cellOf.build(plan)),
+      needed:
+        plan.isFinal || !this.#plan.cells.has(cellOf.needed(plan))
+          ? undefined
+          : this.#number(cellOf.needed(plan)),
       base: this.#number(cellOf.base(plan)),
       percent: known && percents.length ? (percents as number[]).reduce((sum, p) => sum + p, 0) : undefined,
       ferments: plan.ferments,

@@ -100,10 +100,10 @@ function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inv
       }
     }
     case 'fields': {
-      const { id: _id, stages: _stages, ...before } = need(workbook.formulas, change.formula, 'formula')
+      const before = need(workbook.formulas, change.formula, 'formula')
       return {
         workbook: inFormula(workbook, change.formula, f => ({ ...f, ...change.value })),
-        inverse: { of: 'fields', formula: change.formula, value: before },
+        inverse: { of: 'formula', id: before.id, value: before }, // whole, so that a field that was not there goes again
       }
     }
     case 'stage': {
