@@ -55,7 +55,11 @@ export async function runBrowserTests(files, outdir) {
           launchOptions: { executablePath, args: browserArguments },
           createPage: async ({ context, config }) => {
             const origin = `${config.protocol}//${config.hostname}:${config.port}`
-            await context.overridePermissions(origin, ['clipboard-read', 'clipboard-write'])
+            await context.overridePermissions(origin, [
+              'clipboard-read',
+              'clipboard-write',
+              'clipboard-sanitized-write', // what a button that copies asks for
+            ])
             return context.newPage()
           },
         }),
