@@ -1,0 +1,50 @@
+import { css } from 'lit'
+
+/** What it counts as in rows, what it contains in columns. */
+export const ingredientStyles = css`
+  .kinds small {
+    display: block;
+    color: var(--ink-soft);
+    font-size: 0.85rem;
+    line-height: 1.35;
+  }
+  @media (min-width: 641px) {
+    .kinds .choice span {
+      display: grid;
+      grid-template-columns: 72px 1fr;
+      align-items: baseline;
+    }
+  }
+  .guess:not(:empty) {
+    color: var(--ink);
+  }
+  .brings {
+    align-self: end;
+    grid-column: 2 / -1;
+    padding-bottom: 10px;
+  }
+  .contains {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
+    column-gap: 16px;
+  }
+  .lists {
+    margin: 10px 0 0;
+    font-size: 0.88rem;
+  }
+  .lists div {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 12px;
+    padding: 5px 0;
+    border-top: 1px solid var(--rule);
+  }
+  dt {
+    color: var(--ink-soft);
+    flex: 0 0 120px;
+  }
+  dd {
+    margin: 0;
+    flex: 1 1 200px;
+  }
+`
