@@ -1,0 +1,92 @@
+import { css } from 'lit'
+
+/** What was understood, what was not, and the choice for each formula. */
+export const bringInStyles = css`
+  .body > p {
+    margin-bottom: 16px;
+  }
+  .over {
+    background: var(--accent-wash);
+    outline: 2px dashed var(--accent);
+    outline-offset: -8px;
+  }
+  code {
+    font-size: 0.92em;
+  }
+  input[type='file'] {
+    padding: 6px;
+    min-height: 48px;
+  }
+  ::file-selector-button {
+    font: inherit;
+    font-weight: 600;
+    color: var(--accent-ink);
+    background: var(--accent);
+    border: 1px solid transparent;
+    border-radius: var(--radius);
+    min-height: 36px;
+    padding: 4px 14px;
+    margin-right: 12px;
+    cursor: pointer;
+  }
+  .sum {
+    margin: 0 0 16px;
+    font-size: 1.15rem;
+  }
+  .sum:focus-visible {
+    outline: none; /* focused by program, so that reading goes on here */
+  }
+  .sum small {
+    display: block;
+    font-weight: 400;
+    font-size: 0.92rem;
+    color: var(--ink-soft);
+    overflow-wrap: anywhere;
+  }
+  .formula {
+    border-top: 1px solid var(--rule-strong);
+    padding: 14px 0 10px;
+    margin-top: 16px;
+  }
+  .formula h3 {
+    margin: 0;
+    overflow-wrap: anywhere;
+  }
+  .formula p {
+    margin-bottom: 6px;
+  }
+  .problems,
+  .remark,
+  .refusal {
+    margin: 0 0 16px;
+    padding: 12px 16px;
+    background: var(--warn-wash);
+    border-left: 3px solid var(--warn);
+    max-width: none;
+  }
+  .refusal {
+    color: var(--ink);
+    font-size: 1rem;
+  }
+  .problems h3 {
+    margin: 0 0 6px;
+  }
+  .count {
+    color: var(--ink-soft);
+    font-weight: 400;
+    font-size: 0.88rem;
+  }
+  .problems ul {
+    margin: 0 0 10px;
+    padding-left: 1.2em;
+    overflow-wrap: anywhere;
+  }
+  .problems li {
+    padding: 2px 0;
+  }
+  .problems.of-remark {
+    margin: 16px 0 0;
+    background: none;
+    border-left-color: var(--rule-strong);
+  }
+`
