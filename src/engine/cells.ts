@@ -13,13 +13,9 @@ export const Kind = {
 } as const
 export type Kind = (typeof Kind)[keyof typeof Kind]
 
-/** Passing notes on a cell. */
-export const Mark = {
-  queued: 1,
-  cyclic: 2, // lies on a cycle: holds its error and is not worked out
-  noted: 4, // its value before this transaction is in the journal
-  reshaped: 8, // to be worked out, or undone, at the end of this transaction
-} as const
+// Passing notes on a cell, a bit each.
+export const CYCLIC = 1 // lies on a cycle: holds its error and is not worked out
+export const RESHAPED = 2 // to be worked out, or undone, at the end of this transaction
 
 /** All cells of a graph, a column a property, a row a cell. Cell 0 is no cell. */
 export class Cells {
@@ -27,6 +23,7 @@ export class Cells {
   kinds = new Uint8Array(64)
   marks = new Uint8Array(64)
   levels = new Int32Array(64) // above those of all it takes from; cells of one cycle share theirs
+  notes = new Int32Array(64) // the transaction whose journal last noted the cell
   froms = new Int32Array(64) // first slot
   counts = new Int32Array(64) // number of slots
   users = new Int32Array(64) // first slot that takes from this cell, the latest linked
@@ -142,6 +139,7 @@ export class Cells {
     this.kinds = grown(this.kinds, length)
     this.marks = grown(this.marks, length)
     this.levels = grown(this.levels, length)
+    this.notes = grown(this.notes, length)
     this.froms = grown(this.froms, length)
     this.counts = grown(this.counts, length)
     this.users = grown(this.users, length)

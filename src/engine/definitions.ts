@@ -1,4 +1,4 @@
-import { type Cells, Kind, Mark } from './cells.js'
+import { type Cells, CYCLIC, Kind, RESHAPED } from './cells.js'
 import type { Evaluate } from './compile.js'
 import * as errors from './errors.js'
 import type { Journal } from './journal.js'
@@ -81,8 +81,8 @@ export class Definitions {
     const journal = this.#journal
     for (let at = 0; at < journal.length; at++) {
       const id = journal.ids[at]!
-      if (!(marks[id]! & Mark.cyclic)) continue
-      marks[id]! &= ~Mark.cyclic
+      if (!(marks[id]! & CYCLIC)) continue
+      marks[id]! &= ~CYCLIC
       this.#unsorted.push(id)
     }
     for (const id of journal.reshaped) {
@@ -105,6 +105,7 @@ export class Definitions {
 
   /** Lets names and constants go that nothing takes from any more. */
   tidy(): void {
+    if (this.#unused.length === 0) return
     const cells = this.#cells
     for (const id of this.#unused) {
       if (cells.users[id] !== 0) continue
@@ -139,8 +140,8 @@ export class Definitions {
 
   #remember(id: number): void {
     const { marks, kinds, code, froms, counts, slots } = this.#cells
-    if (marks[id]! & Mark.reshaped) return
-    marks[id]! |= Mark.reshaped
+    if (marks[id]! & RESHAPED) return
+    marks[id]! |= RESHAPED
     this.#journal.reshaped.push(id)
     if (kinds[id] === Kind.missing) return
     const from = froms[id]!
@@ -155,14 +156,14 @@ export class Definitions {
   /** Before a member of a cycle changes: what lay on the cycle with it may do so no longer. */
   #loosen(id: number): void {
     const { marks, users, slots } = this.#cells
-    if (!(marks[id]! & Mark.cyclic)) return
-    marks[id]! &= ~Mark.cyclic
+    if (!(marks[id]! & CYCLIC)) return
+    marks[id]! &= ~CYCLIC
     const loosened = [id]
     for (const member of loosened) {
       for (let slot = users[member]!; slot; slot = slots.next[slot]!) {
         const user = slots.owner[slot]!
-        if (!(marks[user]! & Mark.cyclic)) continue
-        marks[user]! &= ~Mark.cyclic
+        if (!(marks[user]! & CYCLIC)) continue
+        marks[user]! &= ~CYCLIC
         loosened.push(user)
       }
     }
@@ -202,12 +203,12 @@ export class Definitions {
     this.#unsorted.length = 0
     for (const { members, path } of cycles) {
       const standing = held.get(members[0]!)
-      if (standing && members.every(id => marks[id]! & Mark.cyclic && held.get(id) === standing)) continue
+      if (standing && members.every(id => marks[id]! & CYCLIC && held.get(id) === standing)) continue
       const found = errors.cycle(path.map(id => names[id]!))
       const error = standing && errors.sameError(standing, found) ? standing : found
       for (const id of members) {
         this.#journal.note(id)
-        marks[id]! |= Mark.cyclic
+        marks[id]! |= CYCLIC
         values[id] = Number.NaN
         held.set(id, error)
       }
@@ -220,7 +221,7 @@ export class Definitions {
     let start = 0
     let edited = false
     for (const id of members) {
-      const reshaped = (marks[id]! & Mark.reshaped) !== 0
+      const reshaped = (marks[id]! & RESHAPED) !== 0
       if (start === 0 || (reshaped && !edited) || (reshaped === edited && id < start)) {
         start = id
         edited = reshaped

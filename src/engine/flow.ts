@@ -1,4 +1,4 @@
-import { type Cells, Kind, Mark } from './cells.js'
+import { type Cells, CYCLIC, Kind } from './cells.js'
 import * as errors from './errors.js'
 import type { Journal } from './journal.js'
 import type { CellError } from './problem.js'
@@ -14,6 +14,7 @@ export class Flow {
   readonly #cells: Cells
   readonly #journal: Journal
   readonly #queue = new LevelQueue()
+  #rest = 0 // first of those taken from the queue that are not worked out yet
 
   constructor(cells: Cells, journal: Journal) {
     this.#cells = cells
@@ -21,15 +22,14 @@ export class Flow {
   }
 
   run(): void {
-    const { kinds } = this.#cells
     const journal = this.#journal
-    const edited = journal.length
-    for (let at = 0; at < edited; at++) {
+    journal.edited = journal.length
+    for (let at = 0; at < journal.edited; at++) {
       journal.keep(at)
       if (journal.differs(at)) this.#queueUsers(journal.ids[at]!)
     }
-    for (const id of journal.reshaped) if (kinds[id] === Kind.derived) this.#enqueue(id)
-    for (const id of journal.loosened) if (kinds[id] === Kind.derived) this.#enqueue(id)
+    for (const id of journal.reshaped) this.#enqueue(id)
+    for (const id of journal.loosened) this.#enqueue(id)
     this.running = true
     try {
       this.#drain()
@@ -40,53 +40,58 @@ export class Flow {
 
   /** Forgets what still waits, after a cell's function threw. */
   stop(): void {
-    const { marks } = this.#cells
-    for (let id = this.#queue.take(); id; id = this.#queue.take()) marks[id]! &= ~Mark.queued
+    this.#queue.clear(this.#rest)
+    this.#rest = 0
     this.told = undefined
   }
 
+  // The inner loop of the engine: columns at hand, and no call for what most cells do not need.
   #drain(): void {
-    const { marks } = this.#cells
-    for (let id = this.#queue.take(); id; id = this.#queue.take()) {
-      marks[id]! &= ~Mark.queued
-      // A lone user, when nothing else waits, has all its inputs final and needs no queue.
-      for (let lone = this.#work(id); lone; ) lone = this.#work(lone)
+    const { values, users, slots, code, froms, notes, marks, errors } = this.#cells
+    const { takes, owner, next } = slots
+    const journal = this.#journal
+    const { transaction } = journal
+    const queue = this.#queue
+    for (let head = queue.takeLevel(); head; head = queue.takeLevel()) {
+      for (let first = head; first; first = this.#rest) {
+        this.#rest = queue.after(first)
+        for (let id = first; id; ) {
+          this.evaluations++
+          const before = values[id]!
+          const result = code[id]!(values, takes, froms[id]!)
+          if (result - result === 0) {
+            if (Object.is(result, before)) break
+            if (notes[id] !== transaction) journal.add(id, before)
+            values[id] = result
+            if (Number.isNaN(before)) errors.delete(id)
+          } else if (!this.#fault(id)) break
+          const slot = users[id]!
+          if (slot === 0) break
+          if (next[slot] !== 0 || this.#rest !== 0 || queue.filled > 0) {
+            this.#queueUsers(id)
+            break
+          }
+          // A lone user, when nothing else waits, has all its inputs final and needs no queue.
+          id = owner[slot]!
+          if (marks[id]! & CYCLIC) break
+        }
+      }
     }
-  }
-
-  /** Works the cell out and passes a change on; gives back a lone user that can be worked out at once, or 0. */
-  #work(id: number): number {
-    const cells = this.#cells
-    this.evaluations++
-    const before = cells.values[id]!
-    const result = cells.code[id]!(cells.values, cells.slots.takes, cells.froms[id]!)
-    if (result - result === 0) {
-      if (Object.is(result, before)) return 0
-      this.#journal.note(id)
-      cells.values[id] = result
-      if (Number.isNaN(before)) cells.errors.delete(id)
-    } else if (!this.#fault(id)) return 0
-    const slot = cells.users[id]!
-    if (slot === 0) return 0
-    if (cells.slots.next[slot] !== 0 || this.#queue.size > 0) {
-      this.#queueUsers(id)
-      return 0
-    }
-    const lone = cells.slots.owner[slot]!
-    return cells.marks[lone]! & Mark.cyclic ? 0 : lone
-  }
-
-  #queueUsers(id: number): void {
-    const { users, slots } = this.#cells
-    const { owner, next } = slots
-    for (let slot = users[id]!; slot; slot = next[slot]!) this.#enqueue(owner[slot]!)
   }
 
   #enqueue(id: number): void {
-    const { marks, levels } = this.#cells
-    if (marks[id]! & (Mark.queued | Mark.cyclic)) return
-    marks[id]! |= Mark.queued
-    this.#queue.put(id, levels[id]!)
+    const { kinds, marks, levels } = this.#cells
+    if (kinds[id] === Kind.derived && !(marks[id]! & CYCLIC)) this.#queue.put(id, levels[id]!)
+  }
+
+  #queueUsers(id: number): void {
+    const { users, slots, levels, marks } = this.#cells
+    const { owner, next } = slots
+    const queue = this.#queue
+    for (let slot = users[id]!; slot; slot = next[slot]!) {
+      const user = owner[slot]!
+      if (!(marks[user]! & CYCLIC)) queue.put(user, levels[user]!)
+    }
   }
 
   /** Gives the cell the reason why it has no number: the first of its inputs', or its own. True when that is news. */

@@ -1,4 +1,4 @@
-import { type Cells, Kind, Mark } from './cells.js'
+import { type Cells, Kind, RESHAPED } from './cells.js'
 import type { Evaluate } from './compile.js'
 import { sameError } from './errors.js'
 import type { CellError } from './problem.js'
@@ -15,7 +15,9 @@ export interface Former {
 /** What a transaction has touched, as it was before. Each cell is noted once. */
 export class Journal {
   ids = new Int32Array(64)
+  transaction = 1 // number of this one
   length = 0
+  edited = 0 // as many were noted by edits; the others because they came to another value
   readonly reshaped: number[] = [] // cells newly defined, redefined or removed
   readonly formers = new Map<number, Former>() // of the reshaped, those that were defined
   readonly loosened: number[] = [] // cells of a cycle that may have been broken
@@ -29,19 +31,28 @@ export class Journal {
 
   /** Notes the cell's value as it is now, unless an earlier one is noted. */
   note(id: number): void {
-    const { marks, values, errors } = this.#cells
-    if (marks[id]! & Mark.noted) return
-    marks[id]! |= Mark.noted
+    const { notes } = this.#cells
+    if (notes[id] === this.transaction) return
+    notes[id] = this.transaction
+    this.add(id, this.#cells.values[id]!)
+  }
+
+  /** Notes the value of a cell that is not noted yet, nor will be again. */
+  add(id: number, value: number): void {
     const at = this.length++
-    if (at === this.ids.length) {
-      this.ids = grown(this.ids, at * 2)
-      this.#values = grown(this.#values, at * 2)
-    }
-    const value = values[id]!
+    if (at === this.ids.length) this.#grow()
     this.ids[at] = id
     this.#values[at] = value
-    if (!Number.isNaN(value)) return
-    const error = errors.get(id)
+    if (Number.isNaN(value)) this.#noteError(id)
+  }
+
+  #grow(): void {
+    this.ids = grown(this.ids, this.length * 2)
+    this.#values = grown(this.#values, this.length * 2)
+  }
+
+  #noteError(id: number): void {
+    const error = this.#cells.errors.get(id)
     if (error) this.#errors.set(id, error)
   }
 
@@ -66,16 +77,19 @@ export class Journal {
 
   /** Names of the cells whose value is not what was noted. */
   changes(): string[] {
-    const { ids, length } = this
+    const { ids, length, edited } = this
     const { kinds, names, values } = this.#cells
-    const changed: string[] = []
-    for (let at = 0; at < length; at++) {
+    const changed = new Array<string>(length)
+    let count = 0
+    for (let at = 0; at < edited; at++) {
       const id = ids[at]!
       if (!this.differs(at)) continue
       const neverWas = Number.isNaN(this.#values[at]) && !this.#errors.has(id)
       if (neverWas && kinds[id] === Kind.missing && Number.isNaN(values[id])) continue
-      changed.push(names[id]!)
+      changed[count++] = names[id]!
     }
+    for (let at = edited; at < length; at++) changed[count++] = names[ids[at]!]!
+    if (count < length) changed.length = count
     return changed
   }
 
@@ -93,12 +107,14 @@ export class Journal {
 
   clear(): void {
     const { marks } = this.#cells
-    for (let at = 0; at < this.length; at++) marks[this.ids[at]!]! &= ~Mark.noted
-    for (const id of this.reshaped) marks[id]! &= ~Mark.reshaped
+    this.transaction++
     this.length = 0
+    this.edited = 0
+    if (this.#errors.size > 0) this.#errors.clear()
+    if (this.reshaped.length === 0) return
+    for (const id of this.reshaped) marks[id]! &= ~RESHAPED
     this.reshaped.length = 0
     this.loosened.length = 0
-    if (this.#errors.size > 0) this.#errors.clear()
-    if (this.formers.size > 0) this.formers.clear()
+    this.formers.clear()
   }
 }

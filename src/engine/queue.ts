@@ -1,42 +1,69 @@
 import { grown } from './slots.js'
 
-/** Cells waiting to be worked out, lowest level first. Putting and taking allocate nothing. */
+/** The end of a level's cells; 0 would be a cell that does not wait. */
+const END = -1
+
+/**
+ * Cells waiting to be worked out, lowest level first. What is put in while a level is being worked through
+ * must be of a higher one. Putting and taking allocate nothing.
+ */
 export class LevelQueue {
-  size = 0
+  /** How many levels have cells waiting. */
+  filled = 0
   #heads = new Int32Array(64) // level → the first cell waiting there
-  #filled = new Int32Array(2) // one bit a level, so that empty levels cost little however many there are
-  #next = new Int32Array(64) // cell → the next one waiting at its level
+  #bits = new Int32Array(2) // one bit a level, so that empty levels cost little however many there are
+  #next = new Int32Array(64) // cell → the next one waiting at its level, or END
   #word = 0 // no bit is set in the words before
 
+  /** Puts the cell in unless it waits already. */
   put(id: number, level: number): void {
     if (id >= this.#next.length) this.#next = grown(this.#next, id * 1.5)
-    if (level >= this.#heads.length) {
-      this.#heads = grown(this.#heads, level * 2)
-      this.#filled = grown(this.#filled, (level >> 4) + 1)
-    }
+    if (this.#next[id] !== 0) return
+    if (level >= this.#heads.length) this.#addLevels(level)
     const head = this.#heads[level]!
-    this.#next[id] = head
     this.#heads[level] = id
+    if (head !== 0) {
+      this.#next[id] = head
+      return
+    }
+    this.#next[id] = END
     const word = level >> 5
-    if (head === 0) this.#filled[word]! |= 1 << (level & 31)
-    if (word < this.#word || this.size === 0) this.#word = word
-    this.size++
+    this.#bits[word]! |= 1 << (level & 31)
+    if (word < this.#word || this.filled === 0) this.#word = word
+    this.filled++
   }
 
-  /** The next cell, or 0. */
-  take(): number {
-    if (this.size === 0) return 0
-    const filled = this.#filled
+  /** Takes all that wait at the lowest level: gives the first, or 0, and `after` gives the others. */
+  takeLevel(): number {
+    if (this.filled === 0) return 0
     let word = this.#word
-    while (filled[word] === 0) word++
+    while (this.#bits[word] === 0) word++
     this.#word = word
-    const bits = filled[word]!
+    const bits = this.#bits[word]!
+    this.#bits[word] = bits & (bits - 1)
+    this.filled--
     const level = (word << 5) + 31 - Math.clz32(bits & -bits)
     const id = this.#heads[level]!
-    const after = this.#next[id]!
-    this.#heads[level] = after
-    if (after === 0) filled[word] = bits & (bits - 1)
-    this.size--
+    this.#heads[level] = 0
     return id
+  }
+
+  /** The cell that was taken along with this one, or 0. To be asked once. */
+  after(id: number): number {
+    const next = this.#next[id]!
+    this.#next[id] = 0
+    return next === END ? 0 : next
+  }
+
+  /** Empties it, `rest` being what of a taken level was not asked for yet. */
+  clear(rest: number): void {
+    for (let id = rest; id; id = this.after(id));
+    for (let head = this.takeLevel(); head; head = this.takeLevel())
+      for (let id = head; id; id = this.after(id));
+  }
+
+  #addLevels(level: number): void {
+    this.#heads = grown(this.#heads, level * 2)
+    this.#bits = grown(this.#bits, (level >> 4) + 1)
   }
 }
