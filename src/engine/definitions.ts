@@ -9,6 +9,8 @@ import { grown } from './slots.js'
 export class Definitions {
   /** Number of cells defined. */
   size = 0
+  /** No level is above. */
+  highest = 0
   readonly #cells: Cells
   readonly #journal: Journal
   readonly #ids = new Map<string, number>() // of cells and of missing names
@@ -17,7 +19,6 @@ export class Definitions {
   readonly #order = new Order()
   readonly #unsorted: number[] = [] // cells that may stand above some of their users, or on a cycle
   readonly #unused: number[] = [] // missing names and constants that may have lost their last user
-  #highest = 0 // no level is above
   #inputs = new Int32Array(64) // scratch: ids that a cell is to take from
 
   constructor(cells: Cells, journal: Journal) {
@@ -69,8 +70,8 @@ export class Definitions {
 
   /** Puts what was redefined in order again, and gives their error to cells that lie on a cycle. */
   settle(): void {
-    if (this.#highest > 4 * this.#cells.length + 1024) {
-      this.#highest = 0
+    if (this.highest > 4 * this.#cells.length + 1024) {
+      this.highest = 0
       this.#sort(derivedCells(this.#cells))
     } else if (this.#unsorted.length > 0) this.#sort(this.#unsorted)
   }
@@ -191,7 +192,7 @@ export class Definitions {
     const level = cells.levelNeeded(id)
     const rose = level > cells.levels[id]!
     cells.levels[id] = level
-    if (level > this.#highest) this.#highest = level
+    if (level > this.highest) this.highest = level
     if (rose && cells.crowded(id)) this.#unsorted.push(id)
   }
 
@@ -199,7 +200,7 @@ export class Definitions {
   #sort(roots: readonly number[]): void {
     const { marks, values, errors: held, names } = this.#cells
     const cycles = this.#order.arrange(this.#cells, roots, members => this.#start(members))
-    this.#highest = Math.max(this.#highest, this.#order.highest)
+    this.highest = Math.max(this.highest, this.#order.highest)
     this.#unsorted.length = 0
     for (const { members, path } of cycles) {
       const standing = held.get(members[0]!)

@@ -21,7 +21,9 @@ export class Flow {
     this.#journal = journal
   }
 
-  run(): void {
+  /** `highest`: no level is above. */
+  run(highest: number): void {
+    this.#queue.reserve(this.#cells.length, highest)
     const journal = this.#journal
     journal.edited = journal.length
     for (let at = 0; at < journal.edited; at++) {
@@ -60,7 +62,7 @@ export class Flow {
           const before = values[id]!
           const result = code[id]!(values, takes, froms[id]!)
           if (result - result === 0) {
-            if (Object.is(result, before)) break
+            if (result === before && (result !== 0 || 1 / result === 1 / before)) break // Object.is, but without a call
             if (notes[id] !== transaction) journal.add(id, before)
             values[id] = result
             if (Number.isNaN(before)) errors.delete(id)

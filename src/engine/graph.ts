@@ -154,7 +154,7 @@ export class Graph {
       if (!outermost) return { result, changed: [] }
       if (this.#failure) throw this.#failure.reason
       this.#definitions.settle()
-      this.#flow.run()
+      this.#flow.run(this.#definitions.highest)
       return { result, changed: this.#journal.changes() }
     } catch (reason) {
       this.#failure ??= { reason }

@@ -15,17 +15,24 @@ export class LevelQueue {
   #next = new Int32Array(64) // cell → the next one waiting at its level, or END
   #word = 0 // no bit is set in the words before
 
+  /** Makes room for cells below the first number, of levels up to the second. To be called before `put`. */
+  reserve(cells: number, highest: number): void {
+    if (cells > this.#next.length) this.#next = grown(this.#next, cells * 1.5)
+    if (highest < this.#heads.length) return
+    this.#heads = grown(this.#heads, highest * 2)
+    this.#bits = grown(this.#bits, (highest >> 4) + 1)
+  }
+
   /** Puts the cell in unless it waits already. */
   put(id: number, level: number): void {
-    if (id >= this.#next.length) this.#next = grown(this.#next, id * 1.5)
     if (this.#next[id] !== 0) return
-    if (level >= this.#heads.length) this.#addLevels(level)
     const head = this.#heads[level]!
     this.#heads[level] = id
-    if (head !== 0) {
-      this.#next[id] = head
-      return
-    }
+    if (head !== 0) this.#next[id] = head
+    else this.#open(id, level)
+  }
+
+  #open(id: number, level: number): void {
     this.#next[id] = END
     const word = level >> 5
     this.#bits[word]! |= 1 << (level & 31)
@@ -60,10 +67,5 @@ export class LevelQueue {
     for (let id = rest; id; id = this.after(id));
     for (let head = this.takeLevel(); head; head = this.takeLevel())
       for (let id = head; id; id = this.after(id));
-  }
-
-  #addLevels(level: number): void {
-    this.#heads = grown(this.#heads, level * 2)
-    this.#bits = grown(this.#bits, (level >> 4) + 1)
   }
 }
