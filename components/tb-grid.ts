@@ -133,12 +133,22 @@ export class TbGrid extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
-    this.#watch.observe(this)
+    if (this.hasUpdated) this.#measure()
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#watch.disconnect()
+  }
+
+  protected override firstUpdated(): void {
+    this.#measure()
+  }
+
+  // Not the grid itself: its height follows from what is measured here, and the observer would see that.
+  #measure(): void {
+    const ruler = this.renderRoot.querySelector('.ruler')
+    if (ruler) this.#watch.observe(ruler)
   }
 
   /** Goes to a place an edit carried, or the nearest that is left of it. */
@@ -204,7 +214,8 @@ export class TbGrid extends LitElement {
   }
 
   override render() {
-    if (!this.sheet) return nothing
+    const ruler = html`<div class="ruler"></div>`
+    if (!this.sheet) return ruler
     const table = this.#table()
     const columns = this.#columns
     const view: View = {
@@ -232,6 +243,7 @@ export class TbGrid extends LitElement {
       )
     }
     return html`
+      ${ruler}
       <table
         role="grid"
         aria-label=${`${this.sheet.formula.name}, stages and lines`}
@@ -554,7 +566,8 @@ export class TbGrid extends LitElement {
     if (key !== spot.row || column !== spot.column) return
     this.#tapped = undefined
     // Within the tap, or a phone does not bring up its keyboard.
-    if (this.#startEditing(spot, 'end')) this.performUpdate()
+    const isAmount = spot.column === 'percent' || spot.column === 'weight'
+    if (this.#startEditing(spot, isAmount ? 'all' : 'end')) this.performUpdate()
   }
 
   #doubleClick = (event: MouseEvent): void => {

@@ -10,9 +10,9 @@ import {
   renameStage,
   together,
 } from '../../src/dough/edits.js'
-import type { LineFigures } from '../../src/dough/figures.js'
 import { applyChanges, type Transaction, type Workbook } from '../../src/dough/workbook.js'
 import type { Edit } from '../events.js'
+import { readNumber } from '../typed-numbers.js'
 import type { Extent } from './moving.js'
 import { type Column, type LineRow, type Row, stageOf, type Table } from './table.js'
 
@@ -50,6 +50,14 @@ function inTurn(
   return together(parts.length === 1 ? parts[0]!.label : label, parts)
 }
 
+/** A number without the signs that group its thousands: `1,000` is `1000`. Any other text stays as it is. */
+function ungrouped(text: string, decimal: '.' | ','): string {
+  const value = readNumber(text, { language: '', decimal })
+  return value === undefined || Number(text.replace(decimal, '.')) === value
+    ? text
+    : String(value).replace('.', decimal)
+}
+
 /** Types `text` into a column of a line. */
 function enterIn(
   formula: string,
@@ -63,7 +71,8 @@ function enterIn(
   return workbook => {
     if (column === 'ingredient') return enterIngredient(workbook, at, text)
     if (column === 'note') return enterNote(workbook, at, text)
-    if (column === 'percent' || column === 'weight') return enterAmount(workbook, at, column, text, decimal)
+    if (column === 'percent' || column === 'weight')
+      return enterAmount(workbook, at, column, ungrouped(text, decimal), decimal)
     return undefined
   }
 }
@@ -88,9 +97,6 @@ export function enterInCell(
   }
 }
 
-const holdsTyped = (figures: LineFigures, column: 'percent' | 'weight') =>
-  (figures.typedIn ?? 'weight') === column
-
 /** Whether every cell of the rows is in the block, so that the rows themselves are meant. */
 export const coversRows = (extent: Extent, columns: readonly Column[]): boolean =>
   columns.every(c => c === 'actions' || extent.columns.includes(c))
@@ -112,8 +118,7 @@ export function clearBlock(formula: string, extent: Extent, columns: readonly Co
 function holds(row: LineRow, column: Column): boolean {
   if (column === 'ingredient') return row.line.ingredient !== ''
   if (column === 'note') return row.line.note !== ''
-  if (column === 'percent' || column === 'weight')
-    return row.line.amount !== '' && holdsTyped(row.figures, column)
+  if (column === 'percent' || column === 'weight') return row.figures.typedIn === column
   return false
 }
 
@@ -157,6 +162,7 @@ export function pasteBlock(
         continue
       }
       if (column === 'wholeDough' || (text === '' && !existing)) continue
+      if (column === skip && text === '') continue
       count.pasted += 1
       if (column === skip) continue
       if (!understood(text, column, pasted.decimal)) count.notUnderstood += 1
@@ -169,7 +175,7 @@ export function pasteBlock(
 
 function understood(text: string, column: Column, decimal: '.' | ','): boolean {
   if (column !== 'percent' && column !== 'weight') return true
-  const amount = readAmount(amountAsKept(text, column, decimal))
+  const amount = readAmount(amountAsKept(ungrouped(text, decimal), column, decimal))
   return !amount || !('problem' in amount)
 }
 
@@ -180,7 +186,7 @@ function understood(text: string, column: Column, decimal: '.' | ','): boolean {
 function shadowed(
   cells: readonly PastedCell[],
   places: readonly Column[],
-  typedIn: 'percent' | 'weight' | undefined,
+  typedIn: Column | undefined,
 ): Column | undefined {
   const percent = cells[places.indexOf('percent')]
   const weight = cells[places.indexOf('weight')]

@@ -26,7 +26,6 @@ function lineCell(row: LineRow, column: Column): PastedCell {
     case 'percent':
     case 'weight': {
       if (figures.typedIn === column) return said(figures.typed)
-      if (figures.typedIn === undefined) return said(column === 'weight' ? line.amount : '')
       const value = column === 'percent' ? figures.percent : figures.weight
       return said(exact(column === 'percent' && value !== undefined ? value * 100 : value), true)
     }

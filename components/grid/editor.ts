@@ -28,7 +28,6 @@ export function textOf(row: Row, column: Column, style: NumberStyle): string {
   if (column === 'note') return line.note
   if (column !== 'percent' && column !== 'weight') return ''
   if (figures.typedIn === column) return asTheyWrite(figures.typed, style)
-  if (figures.typedIn === undefined) return column === 'weight' ? line.amount : ''
   const figure = column === 'percent' ? figures.percent : figures.weight
   return figure === undefined ? '' : showNumber(column === 'percent' ? figure * 100 : figure, style)
 }

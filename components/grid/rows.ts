@@ -1,7 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { type NumberStyle, showPercent } from '../numbers.js'
 import { type Editing, editorTemplate } from './editor.js'
-import type { AddRow, Column, LineRow, Row, Shown, StageRow, SumRow } from './table.js'
+import {
+  type AddRow,
+  type Column,
+  causeName,
+  type LineRow,
+  type Row,
+  type Shown,
+  type StageRow,
+  type SumRow,
+} from './table.js'
 
 /** What a row's template needs besides the row: equal values mean there is nothing to paint. */
 export interface RowState {
@@ -25,7 +34,7 @@ const selected = (at: RowState, view: View, column: Column) => {
   const index = view.columns.indexOf(column)
   return index >= at.from && index <= at.to ? 'true' : nothing
 }
-const problemId = (row: Row) => `problem ${row.key}`.replaceAll(' ', '-')
+const problemId = (row: { readonly key: string }) => `problem ${row.key}`.replaceAll(' ', '-')
 const editorIn = (row: Row, at: RowState, view: View, ...columns: readonly Column[]) =>
   at.editing && columns.includes(at.editing.column)
     ? editorTemplate(at.editing, view.label(row, at.editing.column))
@@ -104,6 +113,7 @@ function numberCell(row: LineRow, column: 'percent' | 'weight', at: RowState, vi
   const shown = row[column]
   const typed = shown.is === 'typed' || shown.typed !== ''
   const wrong = row.problem && (typed || shown.is === 'raw' || shown.is === 'missing')
+  const reason = wrong ? row : shown.is === 'missing' ? row.waitsFor : undefined
   return html`<td
     class="number ${editing(at, column)}"
     data-column=${column}
@@ -111,7 +121,7 @@ function numberCell(row: LineRow, column: 'percent' | 'weight', at: RowState, vi
     aria-selected=${selected(at, view, column)}
     aria-readonly=${view.readOnly ? 'true' : nothing}
     aria-invalid=${wrong ? 'true' : nothing}
-    aria-describedby=${wrong ? problemId(row) : nothing}
+    aria-describedby=${reason ? problemId(reason) : nothing}
   ><div class="held">${shownTemplate(shown, view.style)}</div>${editorIn(row, at, view, column)}</td>`
 }
 
@@ -119,8 +129,10 @@ function numberCell(row: LineRow, column: 'percent' | 'weight', at: RowState, vi
 function marks(row: LineRow, view: View): TemplateResult {
   const { is, starterHydration, isBase } = row.figures
   const hydration = starterHydration === undefined ? '' : showPercent(starterHydration, view.style)
-  return html`${
-    hydration ? html` <small>${hydration.replace(/[.,]0+$/, '')} % hydration</small>` : nothing
+  return html`${row.waitsFor ? html` <small class="waits">waits for ${causeName(row.waitsFor, row.stage)}</small>` : nothing}${
+    hydration
+      ? html` <small class="hydration">${hydration.replace(/[.,]0+$/, '')} % hydration</small>`
+      : nothing
   }${row.flourless && isBase ? html` <small class="tag">base</small>` : nothing}${
     is === 'unknown' && row.line.ingredient
       ? html` <small class="tag unknown">not in the larder</small>${

@@ -4,7 +4,7 @@ import { enterInCell } from './block-edits.js'
 import { choicesFor, knownSpelling } from './choices.js'
 import { type Editing, insertText, textOf } from './editor.js'
 import { arrowOf, type Direction, isComposing } from './keys.js'
-import { addKey, type Given, type Row, rowAt, type Spot, stageOf, type Table } from './table.js'
+import { addKey, type Column, type Given, type Row, rowAt, type Spot, stageOf, type Table } from './table.js'
 
 export type Field = HTMLInputElement | HTMLTextAreaElement
 
@@ -116,7 +116,8 @@ export class EditSession {
       : state.column === 'note'
         ? typed
         : typed.trim()
-    if (text === state.was) {
+    const asBefore = followsOnly(row, state.column) ? !this.#touched || text === '' : text === state.was
+    if (asBefore) {
       this.close()
       return { at: state }
     }
@@ -200,6 +201,10 @@ export class EditSession {
     return true
   }
 }
+
+/** A cell whose figure only follows from the other one: typing the same there says that it is meant. */
+const followsOnly = (row: Row, column: Column): boolean =>
+  row.kind === 'line' && (column === 'percent' || column === 'weight') && row.figures.typedIn !== column
 
 /** `field-sizing: content` is not in every browser yet: a note's field grows by hand. */
 function fit(field: Field): void {

@@ -5,11 +5,14 @@ export const gridStyles = css`
     display: block;
     --pad: 12px;
     --row: 42px;
+    --above: 9px; /* a line's text stands in the middle of a row of one line */
     --numbers: 7rem;
+    line-height: 1.5;
   }
   @media (pointer: coarse) {
     :host {
       --row: 48px;
+      --above: 12px;
     }
   }
   table {
@@ -61,11 +64,11 @@ export const gridStyles = css`
   tbody td {
     position: relative;
     height: var(--row); /* of a table cell: at least */
-    padding: 6px var(--pad);
+    padding: var(--above) var(--pad);
     border-bottom: 1px solid var(--rule);
     font-weight: 400;
     text-align: start;
-    vertical-align: middle;
+    vertical-align: baseline;
     overflow-wrap: anywhere;
     scroll-margin-block: 64px 24px;
   }
@@ -75,9 +78,10 @@ export const gridStyles = css`
   tr.troubled > * {
     border-bottom-color: transparent;
   }
-  td.actions {
-    padding: 0 4px;
+  tr > td.actions {
+    padding: 2px 4px;
     text-align: end;
+    vertical-align: top;
   }
   td.actions button {
     display: inline-flex;
@@ -105,7 +109,7 @@ export const gridStyles = css`
     padding-top: 18px;
   }
   tr.stage > td.actions {
-    padding-bottom: 2px;
+    vertical-align: bottom;
   }
   tr.stage .name {
     margin-inline-end: 12px;
@@ -129,7 +133,7 @@ export const gridStyles = css`
   }
   .part {
     display: inline-block;
-    min-width: 2.7ch;
+    min-width: 1.72em;
     text-align: start;
   }
   .figure.computed,
@@ -210,6 +214,12 @@ export const gridStyles = css`
     height: auto;
     padding-block: 0 10px;
   }
+  tr.stage + tr.problem td {
+    padding-top: 10px;
+  }
+  small.waits {
+    display: block;
+  }
   tr.problem p {
     max-width: 60ch;
     margin: 0;
@@ -248,10 +258,10 @@ export const gridStyles = css`
   tr.sum.final .figure {
     color: inherit;
   }
-  tr.sum.final > :nth-child(2) .figure,
-  tr.sum.final > :nth-child(3) .figure {
-    padding-bottom: 2px;
-    border-bottom: 3px double var(--rule-strong);
+  tr.sum.final .whole,
+  tr.sum.final .part {
+    text-decoration: underline double 1px var(--rule-strong);
+    text-underline-offset: 5px;
   }
 
   /* Selection, focus */
@@ -294,6 +304,10 @@ export const gridStyles = css`
   .editor.note {
     width: max(100%, min(16rem, 72vw));
   }
+  :host([narrow]) .editor.percent,
+  :host([narrow]) .editor.weight {
+    width: max(100%, 8.5rem);
+  }
   :host([narrow]) .editor.note {
     inset-inline: 0 auto;
   }
@@ -306,6 +320,7 @@ export const gridStyles = css`
     border-radius: 3px;
     outline: 2px solid var(--accent);
     outline-offset: -1px;
+    color: var(--ink);
     background: var(--board);
     box-shadow: 0 3px 14px rgb(30 20 10 / 0.14);
     font-weight: 600;
@@ -361,6 +376,7 @@ export const gridStyles = css`
     padding: 4px;
     overflow-y: auto;
     list-style: none;
+    color: var(--ink);
     font-weight: 400;
     font-size: 1rem;
   }
@@ -434,6 +450,11 @@ export const gridStyles = css`
     font: inherit;
     font-size: 0.84rem;
   }
+  @media (hover: none) {
+    #menu kbd {
+      display: none;
+    }
+  }
   #menu hr {
     margin: 5px 10px;
     border: 0;
@@ -478,17 +499,26 @@ export const gridStyles = css`
   /* Phone */
   :host([narrow]) {
     --pad: 7px;
-    --numbers: 4.9rem;
+    --numbers: 5.3rem;
   }
   :host([narrow]) thead th.percent,
   :host([narrow]) thead th.weight {
     padding-inline-end: var(--pad);
   }
-  :host([narrow]) td.actions {
-    padding: 0;
+  :host([narrow]) tr > td.actions {
+    padding: 2px 0;
   }
   :host([narrow]) col.actions {
     width: var(--target);
+  }
+  :host([narrow]) small.hydration {
+    display: block;
+  }
+  :host([narrow]) button.define {
+    margin-inline-start: -8px;
+  }
+  :host([narrow]) tr.add .held {
+    white-space: nowrap; /* the cells beside it are empty */
   }
   :host([narrow]) tr.stage small {
     display: block;
@@ -497,7 +527,10 @@ export const gridStyles = css`
   @media (max-width: 350px) {
     :host([narrow]) {
       --pad: 5px;
-      --numbers: 4.3rem;
+      --numbers: 4.6rem;
+    }
+    .part {
+      min-width: 0; /* no room to hold the place of decimals that are not there */
     }
   }
 

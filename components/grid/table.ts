@@ -40,8 +40,17 @@ export interface StageRow {
   readonly stage: Stage
   readonly figures: StageFigures
   readonly words: string
-  readonly problem: string | undefined
+  readonly problem: string | undefined // a sentence, where it arose here
 }
+/** A line that cannot be worked out until another one is. */
+export interface Cause {
+  readonly key: string // the row where the problem is told
+  readonly stage: string // id
+  readonly name: string
+  readonly place: string // with its stage
+}
+export const causeName = (cause: Cause, stage: string): string =>
+  cause.stage === stage ? cause.name : cause.place
 export interface LineRow {
   readonly kind: 'line'
   readonly key: string // the line's id
@@ -52,7 +61,8 @@ export interface LineRow {
   readonly weight: Shown
   readonly wholeDough: string
   readonly flourless: boolean // its stage has no flour, so that a line is the base
-  readonly problem: string | undefined
+  readonly problem: string | undefined // a sentence, where it arose here
+  readonly waitsFor: Cause | undefined // where it arose elsewhere
 }
 export interface AddRow {
   readonly kind: 'add'
@@ -95,13 +105,15 @@ export const rowAt = (table: Table, key: string): Row | undefined => {
  * that a template can tell by identity that there is nothing to paint.
  */
 export function tableOf(sheet: FormulaSheet, style: NumberStyle, readOnly: boolean, before: Table): Table {
+  const causes = causesIn(sheet)
   const groups = sheet.formula.stages.map(stage => {
     const figures = sheet.stage(stage.id)
     const lines = stage.lines.map(line => ({ line, figures: sheet.line(line.id) }))
     const flourless = !lines.some(l => l.figures.is === 'flour')
+    const of = { stage: stage.id, flourless, style, causes }
     const rows: Row[] = [
-      stageRow(stage, figures, style, rowAt(before, stageKey(stage.id))),
-      ...lines.map(l => lineRow(l.line, stage.id, l.figures, flourless, style, rowAt(before, l.line.id))),
+      stageRow(stage, figures, of, rowAt(before, stageKey(stage.id))),
+      ...lines.map(l => lineRow(l.line, l.figures, of, rowAt(before, l.line.id))),
       ...(readOnly ? [] : [addRow(stage, rowAt(before, addKey(stage.id)))]),
       sumRow(stage, figures, style, rowAt(before, sumKey(stage.id))),
     ]
@@ -111,81 +123,92 @@ export function tableOf(sheet: FormulaSheet, style: NumberStyle, readOnly: boole
   return { rows, groups, index: new Map(rows.map((row, i) => [row.key, i])) }
 }
 
+/** What the rows of a stage have in common. */
+interface Of {
+  readonly stage: string // id
+  readonly flourless: boolean
+  readonly style: NumberStyle
+  readonly causes: ReadonlyMap<string, Cause>
+}
+
+/** Where problems arose, by the sentence that a line which only suffers from them carries: the place, then the problem. */
+function causesIn(sheet: FormulaSheet): Map<string, Cause> {
+  const causes = new Map<string, Cause>()
+  for (const stage of sheet.formula.stages)
+    for (const line of stage.lines) {
+      const { problem } = sheet.line(line.id)
+      if (!problem) continue
+      const name = line.ingredient || 'a line'
+      const place = `${name} in ${stage.name}`
+      causes.set(`${place}: ${problem}`, { key: line.id, stage: stage.id, name, place })
+    }
+  return causes
+}
+
 /** Equal field by field; figures are flat. */
 function same<T extends object>(a: T, b: T): boolean {
   const keys = Object.keys(a) as (keyof T)[]
   return keys.every(key => Object.is(a[key], b[key]))
 }
 
-function stageRow(stage: Stage, figures: StageFigures, style: NumberStyle, old: Row | undefined): StageRow {
-  if (
-    old?.kind === 'stage' &&
-    old.stage.name === stage.name &&
-    old.stage.ferments === stage.ferments &&
-    same(old.figures, figures)
-  )
-    return old
-  return {
+function stageRow(stage: Stage, figures: StageFigures, of: Of, old: Row | undefined): StageRow {
+  const cause = of.causes.get(figures.problem ?? '')
+  const row: StageRow = {
     kind: 'stage',
     key: stageKey(stage.id),
     stage,
     figures,
-    words: stageWords(figures, style),
-    problem: figures.problem,
+    words: stageWords(figures, of.style, cause && causeName(cause, stage.id)),
+    problem: cause ? undefined : figures.problem,
   }
+  const isSame =
+    old?.kind === 'stage' &&
+    old.stage.name === stage.name &&
+    old.stage.ferments === stage.ferments &&
+    old.words === row.words &&
+    old.problem === row.problem
+  return isSame ? old : row
 }
 
 /** `ferments, 220 g as written, 210 g taken` */
-function stageWords(figures: StageFigures, style: NumberStyle): string {
+function stageWords(figures: StageFigures, style: NumberStyle, waitsFor: string | undefined): string {
   const grams = (weight: number) => `${showGrams(weight, style)} g`
   const words: string[] = []
   if (!figures.isFinal) words.push(figures.ferments ? 'ferments' : 'does not ferment')
   if (figures.weight !== undefined) words.push(`${grams(figures.weight)} as written`)
+  if (waitsFor) words.push(`waits for ${waitsFor}`)
   if (figures.taken !== undefined)
     words.push(figures.taken === 0 ? 'not taken yet' : `${grams(figures.taken)} taken`)
   return words.join(', ')
 }
 
-function lineRow(
-  line: Line,
-  stage: string,
-  figures: LineFigures,
-  flourless: boolean,
-  style: NumberStyle,
-  old: Row | undefined,
-): LineRow {
+function lineRow(line: Line, figures: LineFigures, of: Of, old: Row | undefined): LineRow {
+  const waitsFor = of.causes.get(figures.problem ?? '')
   if (
     old?.kind === 'line' &&
     old.line === line &&
-    old.stage === stage &&
-    old.flourless === flourless &&
+    old.stage === of.stage &&
+    old.flourless === of.flourless &&
+    old.waitsFor?.key === waitsFor?.key &&
     same(old.figures, figures)
   )
     return old
   const { percent, weight, wholeDough } = figures
+  const none = line.amount === '' && !weight // weighs nothing, but only because nothing has been said
+  const percentText = none || percent === undefined ? undefined : showPercent(percent, of.style)
+  const weightText = none || weight === undefined ? undefined : showGrams(weight, of.style)
   return {
     kind: 'line',
     key: line.id,
-    stage,
+    stage: of.stage,
     line,
     figures,
-    percent: shown(
-      line,
-      percent === undefined ? undefined : showPercent(percent, style),
-      'percent',
-      figures,
-      style,
-    ),
-    weight: shown(
-      line,
-      weight === undefined ? undefined : showGrams(weight, style),
-      'weight',
-      figures,
-      style,
-    ),
-    wholeDough: wholeDough === undefined ? '' : showPercent(wholeDough, style),
-    flourless,
-    problem: figures.problem,
+    percent: shown(percentText, 'percent', figures, of.style),
+    weight: shown(weightText, 'weight', figures, of.style),
+    wholeDough: none || wholeDough === undefined ? '' : showPercent(wholeDough, of.style),
+    flourless: of.flourless,
+    problem: waitsFor ? undefined : figures.problem,
+    waitsFor,
   }
 }
 
@@ -194,15 +217,12 @@ export const asTheyWrite = (typed: string, style: NumberStyle): string =>
   style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed
 
 function shown(
-  line: Line,
   figure: string | undefined,
   column: 'percent' | 'weight',
   figures: LineFigures,
   style: NumberStyle,
 ): Shown {
   const text = figure ?? '–'
-  const raw = line.amount && figures.typedIn === undefined // not understood: it stands where grams would
-  if (raw && column === 'weight') return { text: line.amount, is: 'raw', typed: '' }
   if (figures.typedIn !== column) return { text, is: figure ? 'computed' : 'missing', typed: '' }
   const typed = asTheyWrite(figures.typed, style)
   if (figures.plain) return { text: typed, is: 'typed', typed: '' }

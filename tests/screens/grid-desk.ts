@@ -1,0 +1,152 @@
+import type { EditRequest, Wish } from '../../components/events'
+import { numberStyleOf } from '../../components/numbers'
+import type { GridPlace, TbGrid } from '../../components/tb-grid'
+import '../../components/tb-grid'
+import { Refusal } from '../../src/dough/edits'
+import type { FormulaSheet } from '../../src/dough/figures'
+import { openFormula } from '../../src/dough/sheet'
+import { emptyWorkbook } from '../../src/dough/workbook'
+import { History } from '../../src/storage/index'
+import { ok, waitUntil } from '../assert'
+import { formulaOf } from '../dough/notation'
+import { dressPage } from './mount'
+
+export const millWheat = `
+  Levain:
+    Ripe starter = 40 g
+    Bread flour = 100 g
+    Water = 80 g
+  Final dough:
+    Bread flour = 82%
+    Wholemeal spelt = 18%
+    Water = 69%
+    Salt = 2.1%
+    Levain = 210 g`
+
+/** A grid between two buttons, with the least of an app around it: it makes the edits and takes them back. */
+export interface Desk {
+  readonly grid: TbGrid
+  readonly sheet: FormulaSheet
+  readonly done: string[] // labels of the edits made
+  readonly said: string[]
+  readonly wishes: Wish[]
+}
+
+let page: HTMLElement | undefined
+
+/** Puts a grid on the page, in the place of the one before. */
+export async function setUp(
+  text = millWheat,
+  options: {
+    readonly readOnly?: boolean
+    readonly language?: string
+    readonly notes?: readonly string[]
+  } = {},
+): Promise<Desk> {
+  dressPage()
+  page?.remove()
+  const { notes = [] } = options // `Water: cold`, for lines of the final dough
+  const bare = formulaOf(text)
+  const noteOn = (ingredient: string) =>
+    notes.find(n => n.startsWith(`${ingredient}: `))?.slice(ingredient.length + 2)
+  const noted = bare.stages.map(s => ({
+    ...s,
+    lines: s.lines.map(l => ({ ...l, note: noteOn(l.ingredient) ?? '' })),
+  }))
+  const formula = { ...bare, name: 'Mill wheat', stages: noted }
+  const sheet = openFormula(formula)
+  const history = new History<GridPlace>({ ...emptyWorkbook, formulas: [formula] })
+  const grid = document.createElement('tb-grid')
+  const [done, said, wishes]: [string[], string[], Wish[]] = [[], [], []]
+  history.subscribe(event => {
+    sheet.update(event.workbook.formulas[0]!)
+    grid.version++
+    if (event.way === 'do') done.push(event.transaction.label)
+    else if (event.place) grid.goTo(event.place)
+  })
+  grid.addEventListener('tb-edit', event => {
+    const request = (event as CustomEvent<EditRequest>).detail
+    try {
+      const made = request.edit(history.workbook)
+      if (made) history.apply(made, request.place as GridPlace)
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error
+      request.refusal = error.message
+    }
+  })
+  grid.addEventListener('tb-say', event => said.push((event as CustomEvent<string>).detail))
+  grid.addEventListener('tb-wish', event => {
+    const wanted = (event as CustomEvent<Wish>).detail
+    wishes.push(wanted)
+    if (wanted.want === 'undo') history.undo()
+    if (wanted.want === 'redo') history.redo()
+  })
+  grid.sheet = sheet
+  grid.numbers = numberStyleOf(options.language ?? 'en')
+  grid.readOnly = options.readOnly ?? false
+  grid.names = sheet.larder.ingredients.map(i => i.name)
+  page = document.createElement('main')
+  page.style.padding = '16px'
+  page.append(button('before'), grid, button('after'))
+  document.body.append(page)
+  await grid.updateComplete
+  await waitUntil(() => grid.narrow === grid.clientWidth < 600, 'the grid has measured itself')
+  await grid.updateComplete
+  return { grid, sheet, done, said, wishes }
+}
+
+function button(id: string): HTMLButtonElement {
+  const made = document.createElement('button')
+  made.id = id
+  made.textContent = id
+  return made
+}
+
+/** The cell of a line or of another row by its first words: `Water`, `Add an ingredient`, `Sum`; of the second `Water`: `Water 2`. */
+export function cell(grid: TbGrid, row: string, column = 'ingredient'): HTMLElement {
+  const [, words, nth] = /^(.*?)(?: (\d))?$/.exec(row)!
+  const rows = [...grid.shadowRoot!.querySelectorAll<HTMLElement>('tr[data-row]')].filter(r =>
+    r.querySelector('.held, th')!.textContent!.replace(/^\+ /, '').trim().startsWith(words!),
+  )
+  const found = rows[Number(nth ?? 1) - 1]?.querySelector<HTMLElement>(`[data-column=${column}]`)
+  ok(found, `there is a cell ${row} / ${column}`)
+  return found
+}
+
+/** What a cell shows, in one line. */
+export const shows = (at: HTMLElement): string =>
+  (at.querySelector<HTMLElement>('.held') ?? at)
+    .textContent!.replace(/ typed$/, '')
+    .replace(/\s+/g, ' ')
+    .trim()
+
+/** Where the focus is, `row / column`; with `*` while its editor is open. */
+export function focusIn(grid: TbGrid): string {
+  const at = grid.shadowRoot!.activeElement
+  const column = at?.closest<HTMLElement>('[data-column]')
+  const row = at?.closest('tr')
+  if (!at || !column || !row) return document.activeElement?.id ?? ''
+  const name = (row.querySelector('.name') ?? row.querySelector('.held') ?? row.querySelector('th'))!
+    .textContent!
+  const words = name.replace(/^\+ /, '').replace(/\s+/g, ' ').trim()
+  return `${words} / ${column.dataset.column}${at.matches('.field') ? '*' : ''}`
+}
+
+/** The amounts of a stage as kept: `Water 80 g; Salt`. */
+export const amounts = (sheet: FormulaSheet, stage: number): string =>
+  sheet.formula.stages[stage]!.lines.map(l => `${l.ingredient} ${l.amount}`.trim()).join('; ')
+
+/** Puts the focus on a cell as a click would, without one. */
+export async function goTo(grid: TbGrid, row: string, column = 'ingredient'): Promise<void> {
+  const at = cell(grid, row, column)
+  ;(at.querySelector<HTMLElement>('.dots') ?? at).focus()
+  await grid.updateComplete
+}
+
+export const field = (grid: TbGrid): HTMLInputElement | null =>
+  grid.shadowRoot!.querySelector<HTMLInputElement>('.field')
+
+export const middleOf = (element: Element): [number, number] => {
+  const { left, top, width, height } = element.getBoundingClientRect()
+  return [Math.round(left + width / 2), Math.round(top + height / 2)]
+}

@@ -1,0 +1,114 @@
+import { emulateMedia, setViewport } from '@web/test-runner-commands'
+import { equal, match, ok } from '../assert'
+import { press, type } from '../keys'
+import { cell, type Desk, field, focusIn, goTo, setUp, shows } from './grid-desk'
+import { passesAxe } from './mount'
+
+const troubled = `
+  Soaker:
+    Linseed = 50 g
+    Bran of the mill = 1 cup
+  Final dough:
+    Bread flour = 100%
+    Water = 70%
+    Salt = some
+    Soaker = 150 g`
+
+describe('What the grid shows', () => {
+  let desk: Desk
+
+  beforeEach(() => setViewport({ width: 1280, height: 900 }))
+
+  it('shows stages in words and the sum of each', async () => {
+    desk = await setUp()
+    match(shows(cell(desk.grid, 'Levain 1')), /ferments, 220 g as written, 210 g taken/)
+    match(shows(cell(desk.grid, 'Ripe starter')), /100 % hydration/)
+    equal(shows(cell(desk.grid, 'Dough', 'weight')), '1,921')
+    equal(shows(cell(desk.grid, 'Dough', 'percent')), '192.1')
+    equal(shows(cell(desk.grid, 'Water 2', 'wholeDough')), '68.8')
+    equal(cell(desk.grid, 'Water 2', 'wholeDough').getAttribute('aria-readonly'), 'true')
+  })
+
+  it('tells a problem where it arose, and of the rows that wait for it', async () => {
+    desk = await setUp(troubled)
+    const problems = [...desk.grid.shadowRoot!.querySelectorAll('tr.problem p')].map(p => p.textContent!)
+    equal(problems.length, 2, problems.join('\n'))
+    match(shows(cell(desk.grid, 'Soaker')), /waits for Bran of the mill/)
+    equal(shows(cell(desk.grid, 'Dough', 'weight')), '–')
+  })
+
+  it('sets the decimal marks of a column under each other', async () => {
+    desk = await setUp()
+    const marks = ['Bread flour 2', 'Salt', 'Levain 2'].map(row =>
+      Math.round(cell(desk.grid, row, 'percent').querySelector('.part')!.getBoundingClientRect().left),
+    )
+    equal(new Set(marks).size, 1, marks.join())
+  })
+
+  it('opens no editor while it can only be read, and says so', async () => {
+    desk = await setUp(undefined, { readOnly: true })
+    await goTo(desk.grid, 'Salt', 'percent')
+    await type('9')
+    await press('F2', 'Enter', 'Delete', 'Alt+ArrowUp', 'Control+Enter', 'Control+x')
+    equal(field(desk.grid), null)
+    equal(desk.done.length, 0)
+    equal(desk.sheet.formula.stages[1]!.lines[3]!.amount, '2.1%')
+    equal(focusIn(desk.grid), 'Salt / percent')
+    const cells = [...desk.grid.shadowRoot!.querySelectorAll('[data-column]')]
+    ok(cells.every(c => c.getAttribute('aria-readonly') === 'true'))
+    equal(desk.grid.shadowRoot!.querySelectorAll('button').length, 0)
+  })
+
+  for (const scheme of ['light', 'dark'] as const)
+    it(`passes axe in the ${scheme} scheme: at rest, troubled, editing, refused, with its menu, narrow, read only`, async () => {
+      await emulateMedia({ colorScheme: scheme })
+      const passes = () => passesAxe(desk.grid)
+      desk = await setUp()
+      await passes()
+      desk = await setUp(troubled)
+      await passes()
+      await goTo(desk.grid, 'Add an ingredient 2')
+      await type('so')
+      await passes()
+      await press('Escape')
+      await goTo(desk.grid, 'Soaker 1')
+      await type('Final dough')
+      await press('Enter')
+      await desk.grid.updateComplete
+      ok(field(desk.grid)?.getAttribute('aria-invalid'))
+      await passes()
+      await press('Escape', 'Shift+F10')
+      await passes()
+      await press('Escape')
+      await setViewport({ width: 390, height: 844 })
+      desk = await setUp(troubled, { notes: ['Water: cold'] })
+      await passes()
+      desk = await setUp(troubled, { readOnly: true })
+      await passes()
+      await emulateMedia({ colorScheme: 'light' })
+    })
+
+  it('paints a key press in 500 lines by touching the row it is about', async () => {
+    desk = await setUp(
+      `Final dough:\nBread flour = 100%\n${Array.from({ length: 500 }, (_, i) => `Honey = ${i + 1} g`).join('\n')}`,
+    )
+    await goTo(desk.grid, 'Bread flour', 'percent')
+    const touched = new Set<Element>()
+    const watch = new MutationObserver(records => {
+      for (const { target } of records) {
+        const row = (target instanceof Element ? target : target.parentElement)?.closest('tr[data-row]')
+        if (row) touched.add(row)
+      }
+    })
+    watch.observe(desk.grid.shadowRoot!, {
+      subtree: true,
+      attributes: true,
+      childList: true,
+      characterData: true,
+    })
+    await press('ArrowDown')
+    await desk.grid.updateComplete
+    watch.disconnect()
+    equal(touched.size, 2)
+  })
+})
