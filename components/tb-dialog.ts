@@ -169,7 +169,9 @@ export abstract class TbDialog extends LitElement {
     this.leave()
   }
 
-  #closed = (): void => {
+  // `close` comes late: by then it may have been opened anew.
+  #closed = (event: Event): void => {
+    if (event.target !== this.dialog || this.dialog?.open) return
     this.opened = false
     this.asking = false
   }
