@@ -1,8 +1,8 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import type { Ingredient, Larder } from '../src/dough/larder.js'
 import { larderOf } from '../src/dough/larder.js'
 import { gramsPerMeasure } from '../src/dough/measures.js'
-import { allergenLists, allergensFor, substances } from '../src/dough/substances.js'
+import { allergenFields } from './allergen-fields.js'
 import { fieldStyles } from './field-styles.js'
 import {
   type Draft,
@@ -92,8 +92,9 @@ export class TbIngredient extends LitElement {
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#name')?.focus())
   }
 
-  override willUpdate(): void {
-    if (this.#start) return
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (this.#start && !changed.has('known') && !changed.has('called')) return
+    this.errors = {}
     this.draft = draftOf(this.known, this.called, this.numbers)
     this.guessed = this.known === undefined && this.draft.countsAs !== ''
     this.#start = this.draft
@@ -157,7 +158,13 @@ export class TbIngredient extends LitElement {
         </p>
         <div class="numbers">${gramFields.map(field => this.#number(field))}</div>
       </fieldset>
-      ${this.#allergens()}
+      ${allergenFields({
+        contains: this.draft.contains,
+        before: this.known?.allergens,
+        carriesFlour: kind === 'starter',
+        readOnly: this.readOnly,
+        change: contains => this.#set({ contains }),
+      })}
       <div class="field">
         <label for="note">Note</label>
         <textarea
@@ -287,46 +294,6 @@ export class TbIngredient extends LitElement {
     if (!measure || this.draft[field]) return ''
     const grams = gramsPerMeasure(ingredientOf(this.draft, this.known, this.numbers), measure)
     return grams ? `≈ ${showNumber(Number(grams.toPrecision(2)), this.numbers)}` : ''
-  }
-
-  #allergens(): TemplateResult {
-    const { contains } = this.draft
-    const toggle = (name: string, on: boolean) =>
-      this.#set({ contains: new Set(on ? [...contains, name] : [...contains].filter(n => n !== name)) })
-    const lists = allergensFor(contains, this.known?.allergens ?? { us: [], eu: [], canada: [] })
-    const any = allergenLists.some(({ list }) => lists[list].length)
-    return html`<fieldset>
-      <legend>Contains, by the public allergen lists</legend>
-      <div class="contains">
-        ${substances.map(
-          ({ name }) => html`<label class="choice">
-            <input
-              type="checkbox"
-              .checked=${contains.has(name)}
-              ?disabled=${this.readOnly}
-              @change=${(e: Event) => toggle(name, (e.target as HTMLInputElement).checked)}
-            />
-            <span>${name}</span>
-          </label>`,
-        )}
-      </div>
-      ${
-        any
-          ? html`<dl class="lists" aria-label="How the lists name it">
-              ${allergenLists.map(
-                ({ list, name }) => html`<div>
-                  <dt>${name}</dt>
-                  <dd>${lists[list].join(', ') || 'not on its list'}</dd>
-                </div>`,
-              )}
-            </dl>`
-          : nothing
-      }
-      <p class="hint">
-        ${this.draft.countsAs === 'starter' ? 'A starter carries the flour it is fed with. ' : ''}For information
-        only. The supplier's label and local food law decide.
-      </p>
-    </fieldset>`
   }
 
   static override styles = [sharedStyles, fieldStyles, ingredientStyles]

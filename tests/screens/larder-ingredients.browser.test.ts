@@ -235,8 +235,7 @@ describe('The larder', () => {
     await opened.click('footer .main', 'Save')
     await holdsUp(opened)
     opened.dialog.show({ ingredient: 'Butter' })
-    await opened.dialog.updateComplete
-    await whenForm()
+    await waitUntil(() => field('name').value === 'Butter', 'the form is of another ingredient')
     await holdsUp(opened)
   })
 })
