@@ -11,6 +11,7 @@ import { linesAsRead, linesAsReadStyles } from './lines-as-read.js'
 import { problemList } from './problem-list.js'
 import { TbDialog } from './tb-dialog.js'
 
+const formulasShown = 60 // with a choice each; the rest of a long file is added without
 const largest = 5 * 1024 * 1024 // bytes; some 50,000 lines, read within a second or two
 
 interface Read {
@@ -185,7 +186,8 @@ export class TbBringIn extends TbDialog {
   #understood(read: Read): TemplateResult {
     const { formulas, problems } = read
     const lines = formulas.flatMap(f => f.stages).reduce((sum, stage) => sum + stage.lines.length, 0)
-    const plan = planOf(this.workbook, formulas, this.#choice)
+    const shown = formulas.slice(0, formulasShown)
+    const plan = planOf(this.workbook, shown, this.#choice)
     return html`
       <h3 class="sum" id="understood" tabindex="-1">
         ${
@@ -197,7 +199,14 @@ export class TbBringIn extends TbDialog {
       </h3>
       ${read.remark ? html`<p class="remark">${read.remark}</p>` : nothing}
       ${problemList(problems, 'error', this.#copy)} ${problemList(problems, 'warning', this.#copy)}
-      ${formulas.map(formula => this.#formula(formula, plan.names.get(formula.id), formulas.length))}
+      ${shown.map(formula => this.#formula(formula, plan.names.get(formula.id), formulas.length))}
+      ${
+        formulas.length > shown.length
+          ? html`<p class="formula">
+              And ${counted(formulas.length - shown.length, 'more formula')}, added under names that are free.
+            </p>`
+          : nothing
+      }
       ${problemList(problems, 'remark', this.#copy)}
     `
   }
