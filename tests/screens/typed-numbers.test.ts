@@ -1,0 +1,41 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import { numberStyleOf } from '../../components/numbers'
+import { readNumber, showNumber } from '../../components/typed-numbers'
+
+const read: readonly (readonly [language: string, typed: string, number: number | undefined])[] = [
+  ['en', '12', 12],
+  ['en', ' 1.5 ', 1.5],
+  ['en', '1,5', 1.5],
+  ['en', '1,500', 1500],
+  ['en', '1,234,567.8', 1234567.8],
+  ['en', '0,245', 0.245],
+  ['en', '1.034', 1.034],
+  ['en', '.5', 0.5],
+  ['en', '−3', -3],
+  ['en', '１２', 12],
+  ['de', '1,034', 1.034],
+  ['de', '1.034', 1034],
+  ['de', '0.53', 0.53],
+  ['de', '1.234,5', 1234.5],
+  ['fr', '1 234,5', 1234.5],
+  ['de-CH', '1’234.5', 1234.5],
+  ['en', '', undefined],
+  ['en', 'a lot', undefined],
+  ['en', '1.2.3', undefined],
+  ['en', '12 g', undefined],
+  ['en', '1e3', undefined],
+]
+
+for (const [language, typed, number] of read) {
+  test(`“${typed}” in ${language} is ${number ?? 'no number'}`, () =>
+    assert.equal(readNumber(typed, numberStyleOf(language)), number))
+}
+
+for (const language of ['en', 'de', 'fr', 'de-CH', 'ar-EG', 'fa', 'sv', 'en-IN']) {
+  test(`what a field shows in ${language} is read back as it was`, () => {
+    const style = numberStyleOf(language)
+    for (const value of [0.5283, 1.607, 15.87, 137, 1036, 12345.5, 0.1 + 0.2])
+      assert.equal(readNumber(showNumber(value, style), style), Number(value.toPrecision(6)))
+  })
+}
