@@ -52,7 +52,8 @@ export class Graph {
   input(name: string, value: number): void {
     if (!Number.isFinite(value))
       throw new RangeError(`"${name}" is to be set to a finite number, not to ${value}.`)
-    this.#edit(() => this.#set(name, value, undefined))
+    if (this.#depth > 0 && !this.#flow.running) this.#set(name, value, undefined)
+    else this.transact(() => this.#set(name, value, undefined))
   }
 
   /** Sets the cell to an error of kind 'text'. */

@@ -26,17 +26,16 @@ export function median(of: readonly number[]): number {
 
 /**
  * Median times in microseconds of one call of each, taken in turns, so that what slows the machine slows all.
- * A sample calls often enough to last about three milliseconds, for coarse clocks.
+ * A sample calls often enough to last about four milliseconds, for coarse clocks.
  */
 export function timeInTurns(now: Now, works: readonly (() => number)[], samples = 41): number[] {
   const often = works.map(work => {
-    const warm = now() + 100
-    while (now() < warm) use(work())
+    const end = now() + 150
     for (let calls = 1; ; calls *= 2) {
       const started = now()
       for (let i = 0; i < calls; i++) use(work())
       const took = now() - started
-      if (took >= 2) return Math.max(1, Math.round((calls * 3) / took))
+      if (now() > end && took > 0) return Math.max(1, Math.round((calls * 4) / took))
     }
   })
   const times = works.map((): number[] => [])
