@@ -1,6 +1,7 @@
-import type { Batch } from './batch.js'
+import type { Batch, Scale } from './batch.js'
 import type { CountsAs, Formula, Hold, Problem } from './formula.js'
 import type { Larder } from './larder.js'
+import type { Weighed } from './weighing.js'
 
 /** The readings of a dough, by the names programs use. Ratios are fractions of 1, weights grams. */
 export const readingNames = [
@@ -85,6 +86,10 @@ export interface FormulaSheet {
   stage(id: string): StageFigures
   readonly parts: DoughParts | undefined
   readonly problems: readonly Problem[]
+  /** What is weighed of a line of the batch on the baker's scale; undefined where the batch is not known. */
+  weighed(line: string): Weighed | undefined
+  /** The reading of the dough as it is weighed, steps of the scale and all. */
+  weighedReading(name: ReadingName): number | undefined
   /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
-  update(formula: Formula, larder?: Larder): void
+  update(formula: Formula, larder?: Larder, scale?: Scale): void
 }

@@ -6,6 +6,7 @@ import { makesUpTheRest } from './hold-cells.js'
 import { cellOf } from './names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from './outline.js'
 import { usualRanges } from './ranges.js'
+import type { Weighed } from './weighing.js'
 import { grams, holdWords, per100, readingWords } from './words.js'
 
 /** What is needed to look at a formula and say what one noticed. */
@@ -14,6 +15,7 @@ export interface Seen {
   readonly plan: CellPlan
   readonly graph: Graph
   explain(value: CellValue): string // the sentence of an error
+  weighed(line: LinePlan): Weighed | undefined
 }
 
 type Severity = Problem['severity']
@@ -68,6 +70,13 @@ function onLine(seen: Seen, plan: LinePlan, say: Say): void {
       'warning',
       `${line.ingredient} is not in the larder: only its weight is counted. Say what it counts as.`,
     )
+  const weighed = seen.weighed(plan)
+  const wanted = number(seen, cellOf.batch(plan))
+  if (weighed && wanted && weighed.mayBeOff > 0.1)
+    say(
+      'remark',
+      `${grams(wanted)} of ${line.ingredient || 'a line'} on a scale of ${grams(weighed.step)} steps could be off by ${per100(weighed.mayBeOff)}: use a finer scale, or dilute it.`,
+    )
   if (source && !stage.circle && !source.stage.lines.length)
     say('warning', `${source.stage.name} has nothing in it yet, so no flour or water of it is counted.`)
   if (source && !stage.circle && seen.outline.stages.indexOf(source) > seen.outline.stages.indexOf(stage))
@@ -115,6 +124,9 @@ function onHolds(
     if (!giving.some(l => l.gives === hold))
       say('warning', `${holdWords(hold, 'A line')}, but the line that gave is gone. Release it.`)
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
+  const times = seen.graph.value(cellOf.times(final))
+  if (typeof times !== 'number' && times.origin === cellOf.times(final))
+    say('error', `The batch cannot be worked out: ${times.message}`)
   if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
     say('error', value.message, final, giving[0])
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))

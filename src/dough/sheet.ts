@@ -1,5 +1,5 @@
 import { type CellValue, Graph } from '../engine/index.js'
-import type { Batch } from './batch.js'
+import { type Batch, type Scale, usualScale } from './batch.js'
 import type { Definition } from './cell-writer.js'
 import { type CellPlan, planCells } from './cells.js'
 import {
@@ -26,15 +26,20 @@ import { type Formula, type Problem, sameName } from './formula.js'
 import type { Larder } from './larder.js'
 import { larderOf } from './larder.js'
 import { cellOf } from './names.js'
-import { type LinePlan, type Outline, outlineOf, type StagePlan } from './outline.js'
+import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from './outline.js'
 import { remarksOn } from './remarks.js'
 import { usualLarder } from './usual-larder.js'
+import { asWeighed, type Weighed, weigh } from './weighing.js'
 import { tidy } from './words.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
-export function openFormula(formula: Formula, larder: Larder = larderOf(usualLarder)): FormulaSheet {
-  return new Sheet(formula, larder)
+export function openFormula(
+  formula: Formula,
+  larder: Larder = larderOf(usualLarder),
+  scale: Scale = usualScale,
+): FormulaSheet {
+  return new Sheet(formula, larder, scale)
 }
 
 class Sheet implements FormulaSheet {
@@ -47,8 +52,12 @@ class Sheet implements FormulaSheet {
   #lineFigures = new Map<string, LineFigures>()
   #lastGood = new Map<string, number>() // weights of lines that give, while their holds had an answer
   #problems: readonly Problem[] | undefined
+  #scale: Scale
+  #weighed: ReadonlyMap<string, Weighed> | undefined
+  #asWeighed: FormulaSheet | undefined
 
-  constructor(formula: Formula, larder: Larder) {
+  constructor(formula: Formula, larder: Larder, scale: Scale) {
+    this.#scale = scale
     this.update(formula, larder)
   }
 
@@ -59,8 +68,9 @@ class Sheet implements FormulaSheet {
     return this.#outline.larder
   }
 
-  update(formula: Formula, larder: Larder = this.larder): void {
-    if (this.#outline && formula === this.formula && larder === this.larder) return
+  update(formula: Formula, larder: Larder = this.larder, scale: Scale = this.#scale): void {
+    if (this.#outline && formula === this.formula && larder === this.larder && scale === this.#scale) return
+    this.#scale = scale
     const outline = outlineOf(formula, larder)
     const plan = planCells(outline)
     this.#graph.transact(() => {
@@ -79,6 +89,36 @@ class Sheet implements FormulaSheet {
       if (weight !== undefined) this.#lastGood.set(line.line.id, weight)
     }
     this.#problems = undefined
+    this.#weighed = undefined
+    this.#asWeighed = undefined
+  }
+
+  weighed(line: string): Weighed | undefined {
+    this.#weighed ??= this.#weighAll()
+    return this.#weighed.get(line)
+  }
+
+  weighedReading(name: ReadingName): number | undefined {
+    this.#weighed ??= this.#weighAll()
+    if (!this.#weighed.size) return undefined
+    this.#asWeighed ??= openFormula(asWeighed(this.#outline, this.#weighed), this.larder)
+    return this.#asWeighed.reading(name)
+  }
+
+  /** What is weighed of every line of the batch; nothing where a weight is not known. */
+  #weighAll(): ReadonlyMap<string, Weighed> {
+    const all = new Map<string, Weighed>()
+    for (const plan of inOrder(this.#outline.stages).reverse()) {
+      const weights = plan.lines.map(l => this.#number(cellOf.batch(l)))
+      if (weights.some(w => w === undefined || w < 0)) return new Map()
+      const taken = plan.takenBy.reduce((sum, l) => sum + (all.get(l.line.id)?.grams ?? 0), 0)
+      const { loss = 0, keepBack = 0 } = plan.stage
+      const atLeast =
+        this.#plan.cells.has(cellOf.needed(plan)) && keepBack !== 'seed' ? taken / (1 - loss) + keepBack : 0
+      for (const [i, weighed] of weigh(weights as number[], this.#scale, atLeast).entries())
+        all.set(plan.lines[i]!.line.id, weighed)
+    }
+    return all
   }
 
   reading(name: ReadingName): number | undefined {
@@ -246,6 +286,7 @@ class Sheet implements FormulaSheet {
       plan: this.#plan,
       graph: this.#graph,
       explain: value => this.#explain(value),
+      weighed: line => this.weighed(line.line.id),
     })
     return this.#problems
   }

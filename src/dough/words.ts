@@ -2,17 +2,34 @@ import type { Batch } from './batch.js'
 import type { ReadingName } from './figures.js'
 import type { Hold } from './formula.js'
 
-/** A weight in a sentence: at most one decimal from 10 g on, two below. */
-export function grams(weight: number): string {
-  const digits = Math.abs(weight) >= 10 ? 1 : 2
-  return `${Number(weight.toFixed(digits)).toLocaleString('en-GB')} g`
+let numbersIn = 'en-GB'
+const formats = new Map<number, Intl.NumberFormat>()
+
+/** Sets the language whose decimal and thousands signs sentences use, for the whole program; at start-up. */
+export function sayNumbersIn(language: string): void {
+  numbersIn = language
+  formats.clear()
 }
 
-/** A fraction of 1 in a sentence: `97 %`, `1.88 %`. */
-export function per100(fraction: number): string {
-  const percent = fraction * 100
-  return `${Number(percent.toFixed(Math.abs(percent) >= 10 ? 1 : 2))} %`
+function said(value: number, digits: number): string {
+  let format = formats.get(digits)
+  if (!format) {
+    format = new Intl.NumberFormat(numbersIn, { maximumFractionDigits: digits })
+    formats.set(digits, format)
+  }
+  return format.format(value)
 }
+
+/** A weight in a sentence: at most one decimal from 10 g on, two below. */
+export const grams = (weight: number): string => `${said(weight, Math.abs(weight) >= 9.995 ? 1 : 2)} g`
+
+/** A fraction of 1 in a sentence: `97 %`, `1.88 %`. */
+export const per100 = (fraction: number): string =>
+  `${said(fraction * 100, Math.abs(fraction) >= 0.09995 ? 1 : 2)} %`
+
+/** A plain number in a sentence, four significant digits at least. */
+export const plainNumber = (value: number): string =>
+  said(value, Math.abs(value) >= 100 ? 1 : Math.abs(value) >= 1 ? 4 : 6)
 
 /** Readings in a sentence. */
 export const readingWords: Readonly<Record<ReadingName, string>> = {

@@ -1,0 +1,78 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import { openFormula } from '../../src/dough/sheet.js'
+import { weigh } from '../../src/dough/weighing.js'
+import { near } from '../assert.js'
+import { randomOf } from '../random.js'
+import { formulaOf, lineOf, workedCheck } from './notation.js'
+
+test('weights are rounded to the scale, finer where they are light', () => {
+  assert.deepEqual(
+    weigh([820.4, 9.96, 9.94, 0.06]).map(w => w.grams),
+    [821, 10, 9.9, 0.1],
+  )
+})
+
+test('what rounding took away goes to the heaviest line, so that the last piece is not short', () => {
+  const weighed = weigh([500.4, 300.4, 200.4])
+  assert.deepEqual(
+    weighed.map(w => w.grams),
+    [502, 300, 200],
+  )
+})
+
+const seed = 41
+test(`what is weighed adds to what is wanted or a little over, in whole steps (seed ${seed})`, () => {
+  const random = randomOf(seed)
+  for (let run = 0; run < 2000; run++) {
+    const scale = {
+      step: random.pick([1, 2, 5, 10]),
+      fineStep: random.pick([0.01, 0.1, 0.5, 1]),
+      fineBelow: random.pick([0, 10, 50]),
+    }
+    const wanted = Array.from(
+      { length: 1 + random.below(8) },
+      () => 0.01 + random.next() * random.pick([1, 20, 2000]),
+    )
+    const weighed = weigh(wanted, scale)
+    const total = (of: readonly number[]) => of.reduce((sum, g) => sum + g, 0)
+    const over = total(weighed.map(w => w.grams)) - total(wanted)
+    assert.ok(over >= -1e-6 && over <= scale.step * (wanted.length + 1), `run ${run}: ${over} g over`)
+    for (const { grams, step } of weighed) near(grams / step, Math.round(grams / step), 1e-9)
+  }
+})
+
+test('the readings as weighed stand beside those as written', () => {
+  const sheet = openFormula(formulaOf(workedCheck))
+  sheet.make({ make: 'pieces', pieces: [{ count: 1, weight: 450 }] })
+  // k = 450/1921: flour 192.09, spelt 42.17, water 161.63, salt 4.919, levain 49.19; what is short of 450 g is put to the flour.
+  const grams = (stage: string, ingredient: string) =>
+    sheet.weighed(lineOf(sheet.formula, stage, ingredient).id)!.grams
+  assert.deepEqual(
+    ['bread flour', 'wholemeal spelt', 'water', 'salt', 'levain'].map(i => grams('Final dough', i)),
+    [193, 42, 162, 4.9, 49],
+  )
+  // Levain of 49.19 g: starter 8.94, flour 22.36, water 17.89 → 8.9 + 23 + 18 of which 49 g go in.
+  assert.deepEqual(
+    ['ripe starter', 'bread flour', 'water'].map(i => grams('Levain', i)),
+    [8.9, 23, 18],
+  )
+  const [flour, water] = [23 + 8.9 / 2, 18 + 8.9 / 2].map(x => (x * 49) / 49.9)
+  near(sheet.weighedReading('trueHydration'), (162 + water!) / (235 + flour!))
+  near(sheet.weighedReading('doughWeight'), 450.9)
+  near(sheet.reading('trueHydration'), (690 * 220 + 100 * 210) / (1000 * 220 + 120 * 210))
+})
+
+test('a step that is a large part of an amount is remarked on', () => {
+  const coarse = { step: 1, fineStep: 1, fineBelow: 0 }
+  const formula = formulaOf(
+    'Dough:\n Bread flour = 200 g\n Water = 140 g\n Salt = 4 g\n Instant yeast = 0.4 g',
+  )
+  const said = openFormula(formula, undefined, coarse).problems.map(p => p.message)
+  assert.ok(
+    said.includes(
+      '0.4 g of Instant yeast on a scale of 1 g steps could be off by 125 %: use a finer scale, or dilute it.',
+    ),
+    said.join('\n'),
+  )
+})
