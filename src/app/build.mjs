@@ -58,8 +58,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
   }
   const html = await readFile(join(source, 'index.html'), 'utf8')
   await writeFile(join(outdir, 'index.html'), withBuiltNames(html, metafile))
-  await mkdir('.build', { recursive: true })
-  await writeFile('.build/meta.json', JSON.stringify(metafile))
+  await writeFile(join(dirname(outdir), 'meta.json'), JSON.stringify(metafile))
 
   const files = (await readdir(outdir)).filter(name => !name.endsWith('.LEGAL.txt')).sort()
   if (existsSync(join(source, 'worker.ts'))) {
@@ -119,12 +118,12 @@ async function versionOf(outdir, files) {
 }
 
 /**
- * Bytes to fetch before a baker can edit without a network: all that is kept offline but the pictures.
+ * What files weigh as they are and as servers send them, each compressed by itself; pictures left out.
  * @param {string} outdir
- * @param {string[]} files
+ * @param {readonly string[]} files
  * @returns {Promise<Bytes>}
  */
-export async function bytesToEdit(outdir, files) {
+export async function bytesOf(outdir, files) {
   const sum = { raw: 0, gzip: 0, brotli: 0 }
   for (const name of files.filter(f => !/\.(png|svg)$/.test(f))) {
     const content = await readFile(join(outdir, name))
@@ -135,10 +134,14 @@ export async function bytesToEdit(outdir, files) {
   return sum
 }
 
-/** @param {Bytes} bytes */
-export const inWords = ({ raw, gzip, brotli }) => {
+/**
+ * @param {string} outdir
+ * @param {readonly string[]} files
+ */
+export async function sizeInWords(outdir, files) {
+  const { raw, gzip, brotli } = await bytesOf(outdir, files)
   const [r, g, b] = [raw, gzip, brotli].map(n => `${(n / 1000).toFixed(1)} kB`)
-  return `${r} to edit offline; ${g} with gzip, ${b} with brotli`
+  return `${r} kept for work offline; ${g} with gzip, ${b} with brotli`
 }
 
 /**
@@ -150,7 +153,7 @@ export const inShort = error => (error instanceof Error ? error.message : String
 if (basename(process.argv[1] ?? '') === 'build.mjs') {
   try {
     const { outdir, files } = await buildSite()
-    console.log(`Built ${outdir}: ${inWords(await bytesToEdit(outdir, files))}`)
+    console.log(`Built ${outdir}: ${await sizeInWords(outdir, files)}`)
   } catch (error) {
     console.error(`Tarebook was not built. ${inShort(error)}`)
     process.exitCode = 1

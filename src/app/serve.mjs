@@ -1,6 +1,6 @@
 /** `npm start`: builds the app and serves it on this machine only. `--port=N` chooses the port. */
 import { parseArgs } from 'node:util'
-import { buildSite, bytesToEdit, inShort, inWords } from './build.mjs'
+import { buildSite, inShort, sizeInWords } from './build.mjs'
 import { serve } from './server.mjs'
 
 const usualPort = 8123
@@ -17,7 +17,7 @@ async function main() {
   const { values } = parseArgs({ options: { port: { type: 'string' } } })
   const wish = wishedPort(values.port)
   const { outdir, files } = await buildSite()
-  console.log(inWords(await bytesToEdit(outdir, files)))
+  console.log(await sizeInWords(outdir, files))
   const { port } = await serve(outdir, wish)
   if (port !== wish && wish !== 0) {
     console.log(`Port ${wish} was busy. A browser keeps a workbook by address, so this one has its own.`)

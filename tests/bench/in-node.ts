@@ -1,0 +1,16 @@
+/** The engine's rows in Node, to be run with --expose-gc. */
+import { engineRows } from './engine'
+
+const collect = (globalThis as { gc?: () => void }).gc
+if (!collect) throw new Error('Run this with --expose-gc.')
+const memory = () => {
+  collect()
+  return process.memoryUsage().heapUsed
+}
+process.stdout.write(
+  JSON.stringify(
+    engineRows(() => performance.now(), memory),
+    null,
+    1,
+  ),
+)

@@ -1,0 +1,282 @@
+/** Rows of the built page: its bytes, the time to an editable grid, and key presses until they are painted. */
+import { rm, writeFile } from 'node:fs/promises'
+import { build } from 'esbuild'
+import { buildSite, bytesOf } from '../../src/app/build.mjs'
+import { serve } from '../../src/app/server.mjs'
+import { formulaFile } from './big-formulas.mjs'
+import { buildEmptyPage } from './empty-page.mjs'
+
+/**
+ * @import { Browser, ElementHandle, Page } from 'puppeteer-core'
+ * @import { Row } from './row'
+ */
+
+const frame = 1000 / 60 // ms
+const kilobytes = /** @param {number} bytes */ bytes => bytes / 1000
+
+/** Where the eyes go: functions that the page runs, by the page they are for. */
+const shown = {
+  // The readings, as text; empty until the grid beside them can be typed in.
+  app: `(() => {
+    const app = document.querySelector('tb-app')?.shadowRoot
+    const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
+    if (!grid?.querySelector('td[data-column="weight"]')) return ''
+    return app.querySelector('tb-tally')?.shadowRoot?.querySelector('dl')?.textContent ?? ''
+  })`,
+  empty: `(() => document.querySelector('bench-empty')?.shadowRoot?.querySelector('p')?.textContent ?? '')`,
+}
+
+/**
+ * Runs in the page before its own scripts. Looks after each frame is painted whether what is shown has
+ * changed: first from nothing, then from what it was when Enter went down.
+ * @param {string} shownBy
+ */
+const watcher = shownBy => `{
+  const shown = ${shownBy}
+  const painted = work => requestAnimationFrame(() => {
+    const { port1, port2 } = new MessageChannel()
+    port1.onmessage = work
+    port2.postMessage(0)
+  })
+  const whenOther = (before, done) => painted(() => {
+    const now = shown()
+    if (now !== '' && now !== before) done()
+    else whenOther(before, done)
+  })
+  whenOther('', () => { globalThis.readyAfter = performance.now() })
+  addEventListener('keydown', event => {
+    if (event.key !== 'Enter') return
+    const before = shown()
+    globalThis.paintedAfter = undefined
+    whenOther(before, () => { globalThis.paintedAfter = performance.now() - event.timeStamp })
+  }, { capture: true })
+}`
+
+/**
+ * @param {number[]} of
+ * @returns {number}
+ */
+const median = of => of.toSorted((a, b) => a - b)[of.length >> 1] ?? Number.NaN
+
+/**
+ * @param {Browser} browser
+ * @param {string} shownBy
+ */
+async function openPage(browser, shownBy) {
+  const page = await browser.newPage()
+  await page.setViewport({ width: 1280, height: 900 })
+  await page.evaluateOnNewDocument(watcher(shownBy))
+  return page
+}
+
+/**
+ * @param {Page} page
+ * @param {'readyAfter' | 'paintedAfter'} what
+ * @returns {Promise<number>} ms
+ */
+async function timed(page, what) {
+  await page.waitForFunction(`globalThis.${what} !== undefined`, { polling: 10, timeout: 20_000 })
+  return Number(await page.evaluate(`globalThis.${what}`))
+}
+
+/**
+ * @param {Page} page the app's
+ * @param {Page} empty
+ * @param {string} address
+ * @param {string} emptyAddress
+ * @returns {Promise<Row>}
+ */
+async function navigation(page, empty, address, emptyAddress) {
+  /** @type {number[]} */
+  const app = []
+  /** @type {number[]} */
+  const bare = []
+  for (let sample = -3; sample < 21; sample += 1) {
+    for (const [which, url, into] of /** @type {const} */ ([
+      [page, address, app],
+      [empty, emptyAddress, bare],
+    ])) {
+      await which.bringToFront()
+      await which.goto(url)
+      const ready = await timed(which, 'readyAfter')
+      if (sample >= 0) into.push(ready)
+    }
+  }
+  const [value, baseline] = [median(app), median(bare)]
+  const name = 'navigation to an editable grid, against an empty Lit page'
+  return { name, value, unit: 'ms', baseline, ratio: value / baseline, budget: 3 }
+}
+
+/**
+ * Waits for an element behind shadow roots. puppeteer's own `>>>` waits for changes of the document, and
+ * what changes inside a shadow root is none.
+ * @param {Page} page
+ * @param {string[]} path a selector for each shadow root, then one for the element
+ */
+async function find(page, ...path) {
+  const found = await page.waitForFunction(
+    (...steps) => {
+      /** @type {ParentNode | null | undefined} */
+      let root = document
+      const last = steps.pop() ?? ''
+      for (const step of steps) root = root?.querySelector(step)?.shadowRoot
+      return root?.querySelector(last)
+    },
+    { polling: 'raf', timeout: 20_000 },
+    ...path,
+  )
+  return /** @type {ElementHandle<HTMLInputElement>} */ (found)
+}
+
+/**
+ * @param {Page} page
+ * @param {string} file a formula file, chosen as a baker would
+ * @param {number} lines
+ */
+async function bringIn(page, file, lines) {
+  await page.bringToFront()
+  await (await page.waitForSelector('>>> tb-head >>> ::-p-text(Bring in)'))?.click()
+  const dialog = ['tb-app', 'tb-dialogs', 'tb-bring-in']
+  await (await find(page, ...dialog, 'input[type="file"]')).uploadFile(file)
+  await find(page, ...dialog, '#understood')
+  await (await find(page, ...dialog, 'button.main:not([disabled])')).click()
+  await page.waitForFunction(
+    wanted => {
+      const app = document.querySelector('tb-app')?.shadowRoot
+      const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
+      const cells = grid?.querySelectorAll('td[data-column="wholeDough"]').length ?? 0
+      return cells >= wanted
+    },
+    { timeout: 20_000 },
+    lines,
+  )
+}
+
+/**
+ * Types another percentage into the final dough's water, again and again.
+ * @param {Page} page
+ * @returns {Promise<number>} ms from Enter to the frame with the new readings, median
+ */
+async function editing(page) {
+  await page.bringToFront()
+  /** @type {number[]} */
+  const times = []
+  for (let sample = -5; sample < 41; sample += 1) {
+    const cell = await page.evaluateHandle(() => {
+      const app = document.querySelector('tb-app')?.shadowRoot
+      const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
+      const rows = [...(grid?.querySelectorAll('tr[data-row]') ?? [])]
+      const water = rows.findLast(row => row.textContent?.trim().startsWith('Water'))
+      return water?.querySelector('[data-column="percent"]') ?? null
+    })
+    const element = cell.asElement()
+    if (!element) throw new Error('The final dough has no line of water.')
+    await /** @type {ElementHandle<Element>} */ (element).click()
+    await page.keyboard.type(String(60 + ((sample + 50) % 19)))
+    await page.evaluate('globalThis.paintedAfter = undefined')
+    await page.keyboard.press('Enter')
+    const time = await timed(page, 'paintedAfter')
+    if (sample >= 0) times.push(time)
+  }
+  return median(times)
+}
+
+/**
+ * @param {Page} page the empty one
+ * @returns {Promise<number>} ms
+ */
+async function emptyKeyPress(page) {
+  await page.bringToFront()
+  await (await find(page, 'bench-empty', 'input')).click()
+  /** @type {number[]} */
+  const times = []
+  for (let sample = -5; sample < 41; sample += 1) {
+    await page.keyboard.type('70')
+    await page.evaluate('globalThis.paintedAfter = undefined')
+    await page.keyboard.press('Enter')
+    const time = await timed(page, 'paintedAfter')
+    if (sample >= 0) times.push(time)
+  }
+  return median(times)
+}
+
+/**
+ * @param {string} site
+ * @param {readonly string[]} kept
+ * @param {readonly string[]} fetched
+ * @returns {Promise<Row[]>}
+ */
+async function sizes(site, kept, fetched) {
+  const engine = `${site}-engine`
+  await build({
+    entryPoints: ['src/engine/index.ts'],
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: 'es2022',
+    legalComments: 'none',
+    outdir: engine,
+  })
+  const alone = await bytesOf(engine, ['index.js'])
+  await rm(engine, { recursive: true })
+  const toEdit = await bytesOf(site, fetched)
+  const all = await bytesOf(site, kept)
+  const unit = 'kB'
+  return [
+    { name: 'page, fetched to open and edit: as it is', value: kilobytes(toEdit.raw), unit },
+    { name: 'page, fetched to open and edit: gzip', value: kilobytes(toEdit.gzip), unit },
+    { name: 'page, fetched to open and edit: brotli', value: kilobytes(toEdit.brotli), unit, budget: 95 },
+    { name: 'page, all that is kept for work offline: brotli', value: kilobytes(all.brotli), unit },
+    { name: 'engine, parser and solver: gzip', value: kilobytes(alone.gzip), unit, budget: 16 },
+  ]
+}
+
+/**
+ * @param {Browser} browser
+ * @param {string} folder for builds
+ * @returns {Promise<Row[]>}
+ */
+export async function pageRows(browser, folder) {
+  const { outdir, files } = await buildSite({ outdir: `${folder}/site` })
+  const server = await serve(outdir, 0)
+  const emptyServer = await serve(await buildEmptyPage(folder), 0)
+  const origin = `http://localhost:${server.port}`
+  try {
+    const page = await openPage(browser, shown.app)
+    const empty = await openPage(browser, shown.empty)
+    const row = await navigation(
+      page,
+      empty,
+      `${origin}/?offline=no&database=bench`,
+      `http://localhost:${emptyServer.port}/`,
+    )
+    const fetched = /** @type {string[]} */ (
+      await page.evaluate(() =>
+        performance.getEntriesByType('resource').map(e => new URL(e.name).pathname.slice(1)),
+      )
+    )
+    const bare = await emptyKeyPress(empty)
+    /** @type {Row[]} */
+    const presses = []
+    for (const [lines, frames] of /** @type {const} */ ([
+      [30, 1],
+      [500, 2],
+    ])) {
+      const file = `${folder}/${lines}.csv`
+      await writeFile(file, formulaFile(`Bread of ${lines} lines`, lines))
+      await bringIn(page, file, lines)
+      // A key goes down anywhere between two frames, also on the empty page: what is allowed comes on top.
+      presses.push({
+        name: `key press to painted readings, ${lines} lines; an empty page’s and ${frames === 1 ? 'a frame' : 'two frames'}`,
+        value: await editing(page),
+        unit: 'ms',
+        baseline: bare,
+        budget: bare + frames * frame,
+      })
+    }
+    return [...(await sizes(outdir, files, ['index.html', ...new Set(fetched)])), row, ...presses]
+  } finally {
+    server.close()
+    emptyServer.close()
+  }
+}

@@ -1,0 +1,117 @@
+/** `npm run bench`: prints one table of what was measured in Node, in Chromium and of the built page. It informs. */
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
+import { rm } from 'node:fs/promises'
+import { build } from 'esbuild'
+import { launch } from 'puppeteer-core'
+import { serve } from '../../src/app/server.mjs'
+import { browserArguments, findBrowser } from '../find-browser.mjs'
+import { pageRows } from './page.mjs'
+
+/**
+ * @import { Browser } from 'puppeteer-core'
+ * @import { Row } from './row'
+ */
+
+mkdirSync('.build', { recursive: true })
+const folder = mkdtempSync('.build/bench-')
+
+/**
+ * @param {string} json which has no NaN: null stands for it
+ * @returns {Row[]}
+ */
+const rowsOf = json => JSON.parse(json, (_, value) => value ?? Number.NaN)
+
+/** @returns {Promise<Row[]>} */
+async function nodeRows() {
+  await build({
+    entryPoints: ['tests/bench/in-node.ts'],
+    outfile: `${folder}/in-node.mjs`,
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+  })
+  const argv = ['--expose-gc', `${folder}/in-node.mjs`]
+  const { stdout, stderr, status } = spawnSync(process.execPath, argv, { encoding: 'utf8' })
+  if (status !== 0) throw new Error(`The rows of Node failed.\n${stderr}`)
+  return rowsOf(stdout)
+}
+
+/**
+ * @param {Browser} browser
+ * @returns {Promise<Row[]>}
+ */
+async function chromiumRows(browser) {
+  const outdir = `${folder}/engine`
+  await build({
+    entryPoints: ['tests/bench/in-page.ts'],
+    outdir,
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: 'es2022',
+  })
+  writeFileSync(`${outdir}/index.html`, '<!doctype html><script type="module" src="in-page.js"></script>')
+  const server = await serve(outdir, 0)
+  const page = await browser.newPage()
+  try {
+    await page.goto(`http://localhost:${server.port}/`)
+    await page.waitForFunction('globalThis.rows !== undefined')
+    return rowsOf(String(await page.evaluate('JSON.stringify(globalThis.rows())')))
+  } finally {
+    await page.close()
+    server.close()
+  }
+}
+
+/** @param {number | undefined} value */
+function figure(value) {
+  if (value === undefined) return ''
+  const digits = Math.abs(value) < 10 ? 2 : Math.abs(value) < 100 ? 1 : 0
+  return value.toLocaleString('en', { minimumFractionDigits: digits, maximumFractionDigits: digits })
+}
+
+/**
+ * @param {string} where
+ * @param {Row} row
+ */
+function cells(where, { name, value, unit, baseline, ratio, budget }) {
+  const held = ratio ?? value
+  const verdict = budget === undefined ? '' : held <= budget ? 'ok' : 'over'
+  const allowed = budget === undefined ? '' : `${figure(budget)}${ratio === undefined ? ` ${unit}` : ' ×'}`
+  const times = ratio === undefined ? '' : `${figure(ratio)} ×`
+  return [where, name, `${figure(value)} ${unit}`, figure(baseline), times, allowed, verdict]
+}
+
+/** @param {string[][]} table the first row its headings; the first two columns are words, the others numbers */
+function print(table) {
+  const widths = table[0]?.map((_, column) => Math.max(...table.map(row => row[column]?.length ?? 0))) ?? []
+  for (const row of table) {
+    const padded = row.map((cell, column) =>
+      column < 2 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0),
+    )
+    console.log(padded.join('  ').trimEnd())
+  }
+}
+
+const started = Date.now()
+const browser = await launch({
+  executablePath: findBrowser(),
+  args: [...browserArguments, '--js-flags=--expose-gc', '--enable-precise-memory-info'],
+})
+try {
+  const table = [['where', 'what', 'measured', 'baseline', 'ratio', 'budget', '']]
+  for (const row of await nodeRows()) table.push(cells('Node', row))
+  for (const row of await chromiumRows(browser)) table.push(cells('Chromium', row))
+  for (const row of await pageRows(browser, folder)) table.push(cells('page', row))
+  print(table)
+  const { version } = process
+  console.log(
+    `\nMedians, ${version} and ${await browser.version()}, ${Math.round((Date.now() - started) / 1000)} s.`,
+  )
+} finally {
+  await browser.close()
+  await rm(folder, { recursive: true, force: true })
+}
