@@ -1,0 +1,55 @@
+import { equal, ok, waitUntil } from '../assert'
+
+/** The built page, opened as a browser would, with a database of its own and without its offline worker. */
+describe('The built app', () => {
+  const frame = document.createElement('iframe')
+  const complaints: string[] = []
+  let view: Window & typeof globalThis
+
+  before(async () => {
+    frame.style.cssText = 'width: 1000px; height: 700px'
+    frame.src = `/site/index.html?offline=no&database=house-${Date.now()}`
+    document.body.append(frame)
+    // The frame's window is there before its page is: hear every complaint from the first script on.
+    await waitUntil(() => frame.contentWindow?.location.pathname === '/site/index.html', 'the page has begun')
+    view = frame.contentWindow as Window & typeof globalThis
+    view.addEventListener('error', event => complaints.push(event.message))
+    view.addEventListener('unhandledrejection', event => complaints.push(String(event.reason)))
+    view.document.addEventListener('securitypolicyviolation', event => complaints.push(event.blockedURI))
+    const error = view.console.error
+    view.console.error = (...words: unknown[]) => {
+      complaints.push(words.join(' '))
+      error(...words)
+    }
+    await waitUntil(
+      () => view.document.querySelector('tb-app')?.shadowRoot?.querySelector('*'),
+      'the app has drawn something',
+    )
+  })
+
+  after(() => frame.remove())
+
+  it('starts without a complaint', () => equal(complaints.join('\n'), ''))
+
+  it('asks no other origin for anything', () => {
+    const asked = view.performance.getEntriesByType('resource').map(entry => entry.name)
+    ok(asked.length > 0)
+    equal(asked.filter(address => new URL(address).origin !== location.origin).join(), '')
+  })
+
+  it('says in the page itself that no other origin may be asked', () => {
+    const policy = view.document.querySelector<HTMLMetaElement>('meta[http-equiv="Content-Security-Policy"]')
+    ok(policy?.content.startsWith("default-src 'self'"))
+  })
+
+  it('has one polite region for announcements from the start', () => {
+    equal(view.document.querySelectorAll('[aria-live="polite"]').length, 1)
+  })
+
+  it('has a name, a language and an icon', async () => {
+    equal(view.document.title.includes('Tarebook'), true)
+    equal(view.document.documentElement.lang, 'en')
+    const manifest = await (await fetch('/site/manifest.webmanifest')).json()
+    for (const { src } of manifest.icons) ok((await fetch(`/site/${src}`)).ok, `icon ${src}`)
+  })
+})
