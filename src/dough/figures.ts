@@ -2,6 +2,7 @@ import type { Batch, Scale } from './batch.js'
 import type { CountsAs, Formula, Hold, Problem } from './formula.js'
 import type { Larder } from './larder.js'
 import type { Weighed } from './weighing.js'
+import type { CellName, Working } from './working.js'
 
 /** The readings of a dough, by the names programs use. Ratios are fractions of 1, weights grams. */
 export const readingNames = [
@@ -86,6 +87,10 @@ export interface FormulaSheet {
   stage(id: string): StageFigures
   readonly parts: DoughParts | undefined
   readonly problems: readonly Problem[]
+  /** How a number came about. Throws RangeError for a cell that is not in the formula. */
+  working(cell: CellName): Working
+  /** The cell of an ingredient's figure, to ask its working; undefined when there is no such line. */
+  cell(stage: string, ingredient: string, column: AmountColumn | 'batch'): CellName | undefined
   /** What is weighed of a line of the batch on the baker's scale; undefined where the batch is not known. */
   weighed(line: string): Weighed | undefined
   /** The reading of the dough as it is weighed, steps of the scale and all. */

@@ -32,6 +32,8 @@ import { usualLarder } from './usual-larder.js'
 import { asWeighed, type Weighed, weigh } from './weighing.js'
 import { tidy } from './words.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
+import type { CellName, Working } from './working.js'
+import { cellNamed, Workings } from './workings.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
 export function openFormula(
@@ -278,6 +280,19 @@ class Sheet implements FormulaSheet {
       salt,
       other,
     }
+  }
+
+  working(cell: CellName): Working {
+    const { graph, plan, outline } = { graph: this.#graph, plan: this.#plan, outline: this.#outline }
+    return new Workings({ graph, plan, outline, explain: value => this.#explain(value) }).of(cell)
+  }
+
+  cell(
+    stage: string,
+    ingredient: string,
+    column: 'weight' | 'percent' | 'wholeDough' | 'batch',
+  ): CellName | undefined {
+    return cellNamed(this.#outline, stage, ingredient, column)
   }
 
   get problems(): readonly Problem[] {
