@@ -26,7 +26,7 @@ export interface Actor {
   readonly formula: Formula
   readonly hasClipboard: boolean
   /** Makes the edit and goes to the row; says why if it cannot be. */
-  act(edit: Edit, goTo?: string): void
+  act(edit: Edit, goTo?: string): boolean
   addLine(row: LineRow, by: 0 | 1): void
   startEditing(row: string, column: Column): void
   define(ingredient: string): void

@@ -120,3 +120,11 @@ export function insertText(field: HTMLInputElement | HTMLTextAreaElement, text: 
   field.setRangeText(text, field.selectionStart ?? 0, field.selectionEnd ?? 0, 'end')
   field.dispatchEvent(new Event('input', { bubbles: true }))
 }
+
+/** Opens the editor's list and its refusal upwards where the window ends below. */
+export function placeEditor(field: HTMLElement | null): void {
+  const editor = field?.closest<HTMLElement>('.editor')
+  if (!field || !editor) return
+  const end = visualViewport?.height ?? innerHeight
+  editor.classList.toggle('up', field.getBoundingClientRect().bottom + 240 > end)
+}

@@ -6,7 +6,7 @@ export const gridStyles = css`
     --pad: 12px;
     --row: 42px;
     --above: 9px; /* a line's text stands in the middle of a row of one line */
-    --numbers: 7rem;
+    --numbers: 14%;
     line-height: 1.5;
   }
   @media (pointer: coarse) {
@@ -28,10 +28,10 @@ export const gridStyles = css`
     width: var(--numbers);
   }
   col.wholeDough {
-    width: 6.4rem;
+    width: 13%;
   }
   col.note {
-    width: 26%;
+    width: 24%;
   }
   col.actions {
     width: calc(var(--target) + 8px);
@@ -220,6 +220,9 @@ export const gridStyles = css`
   small.waits {
     display: block;
   }
+  small.hydration {
+    display: inline-block;
+  }
   tr.problem p {
     max-width: 60ch;
     margin: 0;
@@ -236,6 +239,7 @@ export const gridStyles = css`
   /* The row for another ingredient, and the sum as under a bill */
   tr.add th {
     color: var(--ink-soft);
+    white-space: nowrap; /* the cells beside it are empty */
   }
   .plus {
     display: inline-block;
@@ -281,130 +285,6 @@ export const gridStyles = css`
     touch-action: manipulation;
   }
 
-  /* The editor lies over its cell; what it covers keeps its place */
-  .editing .held {
-    visibility: hidden;
-  }
-  .editing {
-    z-index: 3;
-  }
-  .editor {
-    position: absolute;
-    inset-block-start: 2px;
-    inset-inline-start: 0;
-    width: max(100%, min(17rem, 72vw));
-    scroll-margin-block: 80px 160px;
-  }
-  .editor.percent,
-  .editor.weight,
-  .editor.note {
-    inset-inline: auto 0;
-    width: max(100%, min(12rem, 60vw));
-  }
-  .editor.note {
-    width: max(100%, min(16rem, 72vw));
-  }
-  :host([narrow]) .editor.percent,
-  :host([narrow]) .editor.weight {
-    width: max(100%, 8.5rem);
-  }
-  :host([narrow]) .editor.note {
-    inset-inline: 0 auto;
-  }
-  .field {
-    display: block;
-    width: 100%;
-    min-height: calc(var(--row) - 4px);
-    padding: 4px calc(var(--pad) - 2px);
-    border: 0;
-    border-radius: 3px;
-    outline: 2px solid var(--accent);
-    outline-offset: -1px;
-    color: var(--ink);
-    background: var(--board);
-    box-shadow: 0 3px 14px rgb(30 20 10 / 0.14);
-    font-weight: 600;
-  }
-  textarea.field {
-    overflow: hidden;
-    resize: none;
-    font-weight: 400;
-    line-height: 1.4;
-    padding-block: 9px;
-  }
-  .percent .field,
-  .weight .field {
-    text-align: end;
-  }
-  .field[aria-invalid] {
-    outline: 2px dashed var(--warn);
-  }
-  tr.stage .field {
-    font-size: 1.15rem;
-  }
-  .editor > ul,
-  .refusal {
-    position: absolute;
-    inset-block-start: calc(100% + 2px);
-    inset-inline: 0;
-    z-index: 4;
-    margin: 0;
-    background: var(--board);
-    border: 1px solid var(--rule-strong);
-    border-radius: var(--radius);
-    box-shadow: 0 8px 24px rgb(30 20 10 / 0.16);
-  }
-  .up > ul,
-  .up .refusal {
-    inset-block: auto calc(100% + 2px);
-  }
-  .refusal {
-    min-width: 14rem;
-    padding: 8px 12px;
-    border-color: var(--warn);
-    color: var(--ink);
-    font-size: 0.9rem;
-    font-weight: 400;
-    text-align: start;
-  }
-  .percent .refusal,
-  .weight .refusal {
-    inset-inline: auto 0;
-  }
-  .editor > ul {
-    max-height: 320px;
-    padding: 4px;
-    overflow-y: auto;
-    list-style: none;
-    color: var(--ink);
-    font-weight: 400;
-    font-size: 1rem;
-  }
-  [role='option'] {
-    display: flex;
-    align-items: baseline;
-    justify-content: space-between;
-    gap: 10px;
-    min-height: 32px;
-    padding: 5px 10px;
-    border-radius: 4px;
-    cursor: pointer;
-  }
-  @media (pointer: coarse) {
-    [role='option'] {
-      min-height: 44px;
-      align-items: center;
-    }
-  }
-  [role='option']:hover {
-    background: var(--accent-wash);
-  }
-  [role='option'][aria-selected='true'] {
-    background: var(--accent-wash);
-    outline: 2px solid var(--accent);
-    outline-offset: -2px;
-  }
-
   /* After the sheet */
   .after {
     display: flex;
@@ -419,87 +299,10 @@ export const gridStyles = css`
     font-size: 0.86rem;
   }
 
-  /* Menu */
-  #menu {
-    inset: auto;
-    min-width: 220px;
-    max-width: calc(100vw - 16px);
-    max-height: calc(100vh - 16px);
-    margin: 0;
-    padding: 6px;
-    overflow: auto;
-    color: var(--ink);
-    background: var(--board);
-    border: 1px solid var(--rule-strong);
-    border-radius: 8px;
-    box-shadow: 0 8px 28px rgb(30 20 10 / 0.16);
-  }
-  #menu button {
-    display: flex;
-    align-items: baseline;
-    justify-content: space-between;
-    gap: 24px;
-    width: 100%;
-    text-align: start;
-  }
-  #menu button:focus-visible {
-    outline-offset: -2px;
-  }
-  #menu kbd {
-    color: var(--ink-soft);
-    font: inherit;
-    font-size: 0.84rem;
-  }
-  @media (hover: none) {
-    #menu kbd {
-      display: none;
-    }
-  }
-  #menu hr {
-    margin: 5px 10px;
-    border: 0;
-    border-top: 1px solid var(--rule);
-  }
-  [role='menuitemradio'] span::before {
-    content: '';
-    display: inline-block;
-    width: 0.6em;
-    height: 0.6em;
-    margin-inline-end: 0.6em;
-    border: 1.5px solid var(--rule-strong);
-    border-radius: 50%;
-  }
-  [role='menuitemradio'][aria-checked='true'] span::before {
-    border: 0.32em solid var(--accent);
-  }
-
-  /* Signs and units above a touch keyboard */
-  .pad {
-    position: fixed;
-    inset: auto 0 var(--pad-bottom, 0px);
-    z-index: 5;
-    display: grid;
-    grid-template-columns: repeat(7, 1fr);
-    gap: 4px;
-    padding: 6px;
-    background: var(--ground);
-    border-top: 1px solid var(--rule-strong);
-  }
-  .pad button {
-    min-width: 0;
-    min-height: 44px;
-    padding: 0;
-    border: 1px solid var(--rule);
-    background: var(--board);
-  }
-  .pad button.main {
-    background: var(--accent);
-  }
-
   /* Phone */
   :host([narrow]) {
-    --pad: 7px;
-    --numbers: 5.3rem;
+    --pad: 5px;
+    --numbers: 5.25rem;
   }
   :host([narrow]) thead th.percent,
   :host([narrow]) thead th.weight {
@@ -517,16 +320,12 @@ export const gridStyles = css`
   :host([narrow]) button.define {
     margin-inline-start: -8px;
   }
-  :host([narrow]) tr.add .held {
-    white-space: nowrap; /* the cells beside it are empty */
-  }
   :host([narrow]) tr.stage small {
     display: block;
     margin-top: 2px;
   }
   @media (max-width: 350px) {
     :host([narrow]) {
-      --pad: 5px;
       --numbers: 4.6rem;
     }
     .part {

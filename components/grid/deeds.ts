@@ -1,0 +1,117 @@
+import { addLine, moveLine, moveStage, newLine } from '../../src/dough/edits.js'
+import type { Formula } from '../../src/dough/formula.js'
+import { askEdit, type Edit, say, wish } from '../events.js'
+import type { Actor } from './actions.js'
+import type { Blocks } from './blocks.js'
+import {
+  type Column,
+  type Given,
+  type LineRow,
+  type Row,
+  rowAt,
+  type Spot,
+  stageOf,
+  type Table,
+} from './table.js'
+import type { Walk } from './walk.js'
+
+/** Where the baker is in a formula: what an edit carries, and undo gives back. Ids; '' for no line. */
+export interface GridPlace {
+  readonly formula: string
+  readonly stage: string
+  readonly line: string
+  readonly column: Column
+}
+
+/** What the deeds ask of the grid around them. */
+export interface DeedsHost {
+  readonly given: Given & EventTarget
+  readonly walk: Walk
+  blocks(): Blocks
+  table(): Table
+  startEditing(spot: Spot, how: 'typing' | 'end' | 'all'): boolean
+  wantFocus(): void
+}
+
+/** What is done to lines and stages whole: each an edit the app is asked for, with the place it was asked at. */
+export class Deeds implements Actor {
+  readonly hasClipboard = 'clipboard' in navigator
+  #host: DeedsHost
+
+  constructor(host: DeedsHost) {
+    this.#host = host
+  }
+
+  get formula(): Formula {
+    return this.#host.given.sheet.formula
+  }
+
+  #placeOf(spot: Spot): GridPlace {
+    const row = rowAt(this.#host.table(), spot.row)
+    const line = !row || row.kind === 'line' ? spot.row : '' // a line being begun has no row yet
+    const near = row ?? rowAt(this.#host.table(), this.#host.walk.active.row)
+    return { formula: this.formula.id, stage: near ? stageOf(near) : '', line, column: spot.column }
+  }
+
+  /** Makes the edit; returns the sentence of a refusal, which has been said. */
+  edit(edit: Edit, at: Spot): string | undefined {
+    const refusal = askEdit(this.#host.given, edit, this.#placeOf(at))
+    if (refusal) say(this.#host.given, refusal)
+    return refusal
+  }
+
+  act(edit: Edit, goTo?: string): boolean {
+    const { walk } = this.#host
+    if (this.edit(edit, walk.active)) return false
+    if (goTo) walk.stand({ row: goTo, column: walk.active.column })
+    this.#host.wantFocus()
+    return true
+  }
+
+  /** Moves the line or the stage. */
+  shift(row: Row, by: -1 | 1): void {
+    const formula = this.formula.id
+    if (row.kind === 'stage') this.act(wb => moveStage(wb, { formula, stage: row.stage.id }, by), row.key)
+    if (row.kind === 'line')
+      this.act(wb => moveLine(wb, { formula, stage: row.stage, line: row.key }, by), row.key)
+  }
+
+  addLine(row: LineRow, by: 0 | 1): void {
+    const stage = this.formula.stages.find(s => s.id === row.stage)
+    const index = stage?.lines.findIndex(l => l.id === row.key) ?? -1
+    if (index >= 0) this.#addLineAt(row.stage, index + by)
+  }
+
+  /** Adds a line below any row: in the row for another ingredient it is that row that is opened. */
+  addBelow(row: Row): void {
+    if (row.kind === 'line') this.addLine(row, 1)
+    else if (row.kind === 'stage') this.#addLineAt(row.stage.id, 0)
+    else this.#host.startEditing({ row: row.key, column: 'ingredient' }, 'end')
+  }
+
+  #addLineAt(stage: string, index: number): void {
+    const line = newLine()
+    const spot: Spot = { row: line.id, column: 'ingredient' }
+    if (this.edit(() => addLine({ formula: this.formula.id, stage }, line, index), spot)) return
+    this.#host.startEditing(spot, 'all')
+  }
+
+  startEditing(row: string, column: Column): void {
+    this.#host.startEditing({ row, column }, 'all')
+  }
+
+  define(ingredient: string): void {
+    wish(this.#host.given, { want: 'define', ingredient })
+  }
+
+  copy(): void {
+    const { walk } = this.#host
+    void this.#host.blocks().write(walk.block ? walk.extent : walk.wholeRow)
+  }
+
+  paste(): void {
+    const { walk } = this.#host
+    if (!walk.block) walk.stand({ row: walk.active.row, column: 'ingredient' })
+    void this.#host.blocks().read()
+  }
+}
