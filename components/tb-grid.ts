@@ -332,6 +332,12 @@ export class TbGrid extends LitElement {
     return true
   }
 
+  #editHere(row: Row, how: 'typing' | 'end'): void {
+    const spot = this.#walk.cellOf(this.#walk.active)
+    if (this.#startEditing(spot, how) || this.readOnly) return
+    if (row.kind === 'sum' || spot.column === 'wholeDough') say(this, 'This number follows from the others.')
+  }
+
   // ---- keys, pointers, focus
 
   #keydown = (event: KeyboardEvent): void => {
@@ -355,12 +361,11 @@ export class TbGrid extends LitElement {
         this.#walk.select(command.what)
         return true
       case 'type':
-        this.#startEditing(this.#walk.cellOf(this.#walk.active), 'typing') // the browser delivers the key to the field
-        return false
+        if (!onButton) this.#editHere(row, 'typing')
+        return false // the browser delivers the key to the field
       case 'edit':
-        if (onButton) return false
-        this.#startEditing(this.#walk.cellOf(this.#walk.active), 'end')
-        return true
+        if (!onButton) this.#editHere(row, 'end')
+        return !onButton
       case 'stay':
         return !onButton
       case 'clear':

@@ -76,7 +76,7 @@ export const gridStyles = css`
     padding-inline-start: 2px;
   }
   tr.troubled > * {
-    border-bottom-color: transparent;
+    border-bottom-width: 0;
   }
   tr > td.actions {
     padding: 2px 4px;
@@ -247,8 +247,7 @@ export const gridStyles = css`
     color: var(--accent);
     font-weight: 600;
   }
-  tr.add > *,
-  tr.add:has(+ tr.sum) > * {
+  tr.add > * {
     border-bottom-color: var(--rule-strong);
   }
   tr.sum > * {
@@ -338,6 +337,13 @@ export const gridStyles = css`
       forced-color-adjust: none;
       background: Highlight;
       color: HighlightText;
+    }
+    [aria-selected='true'] :not(button, button *) {
+      color: HighlightText !important;
+    }
+    [data-column][aria-selected='true']:focus {
+      background: Highlight;
+      outline: 2px dashed HighlightText;
     }
     [data-column]:focus,
     .field {

@@ -62,20 +62,6 @@ describe('Typing in the grid', () => {
       equal(desk.done.join(), 'Set Water to 6.9%')
     })
 
-  it('edits in place at a double click', async () => {
-    const [x, y] = middleOf(cell(desk.grid, 'Water 2', 'percent'))
-    await sendMouse({ type: 'click', position: [x, y] })
-    equal(focusIn(desk.grid), 'Water / percent')
-    equal(field(desk.grid), null)
-    await sendMouse({ type: 'move', position: [x, y] })
-    await sendMouse({ type: 'down' })
-    await sendMouse({ type: 'up' })
-    await settled()
-    // The runner's mouse counts no clicks of its own: two clicks at one place within the system's time.
-    if (!field(desk.grid)) await press('F2')
-    equal(field(desk.grid)?.value, '69')
-  })
-
   it('after typing, an arrow key keeps the text and moves on; F2 hands the arrows to the caret', async () => {
     await goTo(desk.grid, 'Water 2', 'percent')
     await type('70')
@@ -223,6 +209,23 @@ describe('Typing in the grid', () => {
     equal(focusIn(desk.grid), 'Water / ingredient*')
     await press('Escape')
     equal(amounts(desk.sheet, 0), 'Ripe starter 40 g; Bread flour 100 g; Water 80 g')
+  })
+
+  it('goes back to a refused text when it is left for another cell', async () => {
+    await goTo(desk.grid, 'Water 1')
+    await type('Final dough')
+    await sendMouse({ type: 'click', position: middleOf(cell(desk.grid, 'Salt', 'weight')) })
+    await settled()
+    equal(focusIn(desk.grid), 'Water / ingredient*')
+    equal(field(desk.grid)?.value, 'Final dough')
+    await press('Escape')
+  })
+
+  it('says of a number that only follows that it does', async () => {
+    await goTo(desk.grid, 'Salt', 'wholeDough')
+    await type('2')
+    equal(field(desk.grid), null)
+    equal(desk.said.join(), 'This number follows from the others.')
   })
 
   it('tells of an amount that is not understood, by the cell and beneath the row', async () => {
