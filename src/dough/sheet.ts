@@ -33,7 +33,7 @@ import { asWeighed, type Weighed, weigh } from './weighing.js'
 import { tidy } from './words.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
 import type { CellName, Working } from './working.js'
-import { cellNamed, Workings } from './workings.js'
+import { cellNamed, workingOf } from './workings.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
 export function openFormula(
@@ -284,7 +284,7 @@ class Sheet implements FormulaSheet {
 
   working(cell: CellName): Working {
     const { graph, plan, outline } = { graph: this.#graph, plan: this.#plan, outline: this.#outline }
-    return new Workings({ graph, plan, outline, explain: value => this.#explain(value) }).of(cell)
+    return workingOf({ graph, plan, outline, explain: value => this.#explain(value) }, cell)
   }
 
   cell(
