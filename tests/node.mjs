@@ -27,7 +27,8 @@ export async function runNodeTests(files, outdir) {
     logLevel: 'warning',
     outExtension: { '.js': '.mjs' },
   })
-  process.env.NODE_OPTIONS = `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps`.trim()
+  process.env.NODE_OPTIONS =
+    `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
   const count = { passed: 0, failed: 0 }
   const bundles = files.map(f => f.replace(/^tests/, outdir).replace(/\.ts$/, '.mjs'))
   const results = run({ files: bundles, concurrency: true })
