@@ -278,6 +278,9 @@ export class TbGrid extends LitElement {
       this.#focusWanted = false
       return
     }
+    // In the top layer: the page may keep bars of its own down there.
+    const pad = this.renderRoot.querySelector<HTMLElement>('.pad')
+    if (pad && !pad.matches(':popover-open')) pad.showPopover()
     if (this.#session.rendered()) {
       this.#focusWanted = false
       placeEditor(this.#field)

@@ -104,7 +104,7 @@ const pad: readonly { readonly shows: string; readonly types: string; readonly n
 ]
 
 export const padTemplate = (editing: Editing): TemplateResult => html`
-  <div class="pad" role="group" aria-label="Signs and units">
+  <div class="pad" popover="manual" role="group" aria-label="Signs and units">
     ${pad.map(
       key => html`<button tabindex="-1" data-types=${key.types} aria-label=${key.name}>${key.shows}</button>`,
     )}

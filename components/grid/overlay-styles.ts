@@ -182,15 +182,18 @@ export const overlayStyles = css`
   }
 
   /* Signs and units above a touch keyboard */
-  .pad {
+  .pad:popover-open {
     position: fixed;
     inset: auto 0 var(--pad-bottom, 0px);
-    z-index: 5;
+    width: auto;
+    margin: 0;
     display: grid;
     grid-template-columns: repeat(7, 1fr);
     gap: 4px;
     padding: 6px;
+    color: var(--ink);
     background: var(--ground);
+    border: 0;
     border-top: 1px solid var(--rule-strong);
   }
   .pad button {

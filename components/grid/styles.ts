@@ -56,7 +56,7 @@ export const gridStyles = css`
   thead th.weight,
   thead th.wholeDough {
     text-align: end;
-    padding-inline-end: calc(var(--pad) + 1.4ch);
+    padding-inline: 0 calc(var(--pad) + 1.4ch);
   }
 
   /* Rows: rules, no boxes */
