@@ -1,9 +1,16 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
 
-export { openFormula } from './dough/sheet.js'
-export type { AmountColumn, DoughParts, FormulaSheet, LineFigures, ReadingName, StageFigures } from './dough/figures.js'
+export type {
+  AmountColumn,
+  DoughParts,
+  FormulaSheet,
+  LineFigures,
+  ReadingName,
+  StageFigures,
+} from './dough/figures.js'
 export { readingNames } from './dough/figures.js'
 export type { CountsAs, Formula, Line, Meaning, Place, Problem, Stage } from './dough/formula.js'
 export { type Ingredient, type Larder, larderOf } from './dough/larder.js'
+export { openFormula } from './dough/sheet.js'
 export { usualLarder } from './dough/usual-larder.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'
