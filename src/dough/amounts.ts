@@ -1,5 +1,13 @@
-import { compile, dimensionOf, type Expression, ExpressionError, parse } from '../engine/index.js'
+import {
+  compile,
+  type Dimension,
+  dimensionOf,
+  type Expression,
+  ExpressionError,
+  parse,
+} from '../engine/index.js'
 import type { AmountColumn } from './figures.js'
+import { readingDimension } from './jottings.js'
 import { unitWords } from './units.js'
 
 /** An amount understood. */
@@ -17,7 +25,13 @@ export interface AmountProblem {
 
 const plainAmount = /^(-?[\d.]+)\s*(%|g)$/
 const wrappedAmount = /^\((.*)\)\s*(%|g)$/s
-const everyNameIsAWeight = () => 'weight' as const
+/** What the names of jottings measure; every other name in an amount is a weight. */
+export type Dimensions = ReadonlyMap<string, Dimension>
+
+const noJottings: Dimensions = new Map()
+const measures = (jottings: Dimensions) => (name: string) =>
+  jottings.get(name) ?? readingDimension(name) ?? 'weight'
+const everyNameIsAWeight = measures(noJottings)
 
 /** Whether a text alone comes to a plain number, without a unit. */
 function isNumber(text: string): boolean {
@@ -28,12 +42,12 @@ function isNumber(text: string): boolean {
   }
 }
 
-function read(text: string): Amount | AmountProblem {
+function read(text: string, jottings: Dimensions): Amount | AmountProblem {
   try {
     const parsed = parse(text, { units: unitWords })
-    const bare = dimensionOf(parsed, everyNameIsAWeight) === 'number'
+    const bare = dimensionOf(parsed, measures(jottings)) === 'number'
     const expression = bare ? parse(`(${text}) g`, { units: unitWords }) : parsed
-    const dimension = dimensionOf(expression, everyNameIsAWeight)
+    const dimension = dimensionOf(expression, measures(jottings))
     if (dimension === 'truth')
       return { problem: `${text} says yes or no; an amount is a weight or a percentage.` }
     const typedIn = expression.names.every(name => name === 'base') ? 'percent' : 'weight'
@@ -50,13 +64,20 @@ function read(text: string): Amount | AmountProblem {
 
 const known = new Map<string, Amount | AmountProblem>()
 
-/** Reads the text of a line's amount, as kept (decimal points). Never throws. Undefined for an empty text. */
-export function readAmount(text: string): Amount | AmountProblem | undefined {
+/**
+ * Reads the text of a line's amount, as kept (decimal points). Never throws. Undefined for an empty text.
+ * `jottings` says what the formula's own names measure.
+ */
+export function readAmount(
+  text: string,
+  jottings: Dimensions = noJottings,
+): Amount | AmountProblem | undefined {
   if (!text) return undefined
+  if (jottings.size) return read(text, jottings)
   let amount = known.get(text)
   if (!amount) {
     if (known.size > 5000) known.clear()
-    amount = read(text)
+    amount = read(text, noJottings)
     known.set(text, amount)
   }
   return amount

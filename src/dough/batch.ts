@@ -25,6 +25,15 @@ export interface Scale {
 
 export const usualScale: Scale = { step: 1, fineStep: 0.1, fineBelow: 10 }
 
+/** Why there is no such scale, in a sentence; undefined when there can be. Below 0 g is never: no fine step. */
+export function scaleProblem({ step, fineStep, fineBelow }: Scale): string | undefined {
+  const isStep = (grams: number) => grams > 0 && Number.isFinite(grams)
+  if (!isStep(step) || !isStep(fineStep)) return 'The steps of a scale are numbers of grams above 0.'
+  if (!(fineBelow >= 0 && Number.isFinite(fineBelow)))
+    return 'The fine step is for weights below a number of grams, or below 0 for none.'
+  return undefined
+}
+
 /** Why a batch cannot be made, in a sentence; undefined when it can. */
 export function batchProblem(batch: Batch): string | undefined {
   const isLoss = (loss: number | undefined) => loss === undefined || (loss >= 0 && loss < 1)

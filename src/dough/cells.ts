@@ -1,6 +1,7 @@
 import { writeBatch } from './batch-cells.js'
 import { CellWriter, type Definition } from './cell-writer.js'
 import { writeHolds } from './hold-cells.js'
+import { writeJottings } from './jotting-cells.js'
 import { LineCells } from './line-cells.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
 import { writeReadings } from './reading-cells.js'
@@ -25,5 +26,6 @@ export function planCells(outline: Outline): CellPlan {
   writeHolds(out, outline, stages, lines)
   writeReadings(out, outline)
   writeBatch(out, outline)
+  writeJottings(out, outline)
   return { cells: out.cells, words: out.words, splits, isFree: stages.isFree }
 }

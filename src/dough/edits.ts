@@ -2,6 +2,7 @@
 
 export { formulaIn, type LineAt, Refusal, type StageAt, together } from './edit-places.js'
 export { holdReading, naturalGiver, releaseHold } from './hold-edits.js'
+export { putJotting, removeJotting } from './jotting-edits.js'
 export {
   addLine,
   enterAmount,
@@ -12,6 +13,7 @@ export {
   newLine,
   removeLines,
 } from './line-edits.js'
+export { changeStarter, writeInGrams, writeInPercentages } from './rebase.js'
 export {
   addFormulas,
   blankFormula,
@@ -28,6 +30,7 @@ export {
   setBatch,
   setFlourWeight,
   setFormulaNote,
+  setScale,
 } from './shelf-edits.js'
 export {
   addStage,
@@ -39,3 +42,4 @@ export {
   setKeepBack,
   setStageLoss,
 } from './stage-edits.js'
+export { bringBack, forgetState, keepState } from './state-edits.js'

@@ -1,4 +1,4 @@
-import type { CellValue, Graph } from '../engine/index.js'
+import type { CellValue, Dimension, Graph } from '../engine/index.js'
 import type { CellPlan } from './cells.js'
 import type { ReadingName } from './figures.js'
 import { cellOf } from './names.js'
@@ -10,7 +10,7 @@ import {
   type Outline,
   type StagePlan,
 } from './outline.js'
-import { grams, per100, plainNumber } from './words.js'
+import { grams, isWeightReading, per100, plainNumber, readingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
 /** What workings are read from. */
@@ -174,4 +174,29 @@ export class FigureReader {
         return { ...this.line(l), figure: value === undefined ? '–' : grams(value), how, value }
       })
   }
+
+  jottingSource(name: string): Source {
+    const value = this.number(cellOf.jotting(name))
+    const { jotting, dimension } = this.at.outline.jottings.get(name)!
+    return {
+      words: jotting.name,
+      figure: measured(value, dimension),
+      how: jotting.text,
+      value,
+      cell: `jotting ${jotting.id}`,
+    }
+  }
+
+  readingSource(name: ReadingName): Source {
+    const value = this.number(cellOf.reading(name))
+    const figure = value === undefined ? '–' : isWeightReading(name) ? grams(value) : per100(value)
+    return { words: readingWords[name], figure, how: '', value, cell: name }
+  }
+}
+
+/** A value as a sentence says it: a weight, a plain number, or yes and no. */
+export function measured(value: number | undefined, dimension: Dimension): string {
+  if (value === undefined) return '–'
+  if (dimension === 'truth') return value ? 'yes' : 'no'
+  return dimension === 'weight' ? grams(value) : plainNumber(value)
 }

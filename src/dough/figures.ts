@@ -55,6 +55,14 @@ export interface StageFigures {
   readonly problem: string | undefined
 }
 
+/** What the sheet shows of a jotting. */
+export interface JottingFigures {
+  readonly value: number | undefined // grams where it measures a weight; 1 for yes
+  readonly measures: 'number' | 'weight' | 'truth'
+  readonly said: string // with its unit, as a sentence says it; `–` without a value
+  readonly problem: string | undefined
+}
+
 /** The whole dough by weight, for the dough bar: grams. Carried is what starters and earlier stages brought. */
 export interface DoughParts {
   readonly flour: number
@@ -69,6 +77,7 @@ export interface DoughParts {
 export interface FormulaSheet {
   readonly formula: Formula // the document as it stands
   readonly larder: Larder
+  readonly scale: Scale // the baker's, in whose steps the batch is weighed
   reading(name: ReadingName): number | undefined
   /** Why a reading has no number, in a sentence. */
   readingProblem(name: ReadingName): string | undefined
@@ -85,6 +94,9 @@ export interface FormulaSheet {
   release(reading: ReadingName): void
   line(id: string): LineFigures // throws RangeError for a line not in the formula
   stage(id: string): StageFigures
+  jotting(id: string): JottingFigures
+  /** The names an amount or a jotting may use, in the final dough: lines, jottings, readings. */
+  readonly usableNames: readonly string[]
   readonly parts: DoughParts | undefined
   readonly problems: readonly Problem[]
   /** How a number came about. Throws RangeError for a cell that is not in the formula. */

@@ -49,6 +49,21 @@ export interface KeptSetting {
   readonly note: string
 }
 
+/** A calculation of the baker's own, named, usable in amounts: `per_loaf = dough_weight/6`. */
+export interface Jotting {
+  readonly id: string
+  readonly name: string // as the baker writes it
+  readonly text: string // as typed, decimal point
+}
+
+/** A state of a formula that the baker kept under a name. */
+export interface KeptState {
+  readonly id: string
+  readonly name: string
+  readonly keptAt: string // ISO 8601, UTC
+  readonly formula: Omit<Formula, 'states'>
+}
+
 /** One bread, as plain immutable data. */
 export interface Formula {
   readonly id: string
@@ -60,6 +75,8 @@ export interface Formula {
   readonly keptSettings: readonly KeptSetting[]
   readonly holds?: readonly Hold[] // at most one a reading, at most one a line
   readonly batch?: Batch // left out: as written
+  readonly jottings?: readonly Jotting[]
+  readonly states?: readonly KeptState[] // earliest first
 }
 
 /** Where something is: names for people, ids for programs. */

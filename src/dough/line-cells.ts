@@ -1,6 +1,6 @@
 import type { CellWriter } from './cell-writer.js'
 import { cellOf, type Meant, meaningOf } from './names.js'
-import type { LinePlan, Outline } from './outline.js'
+import type { LinePlan, Outline, StagePlan } from './outline.js'
 import type { Half, Split } from './split.js'
 
 /** The lines of a formula as cells: their weights, and their parts by what moves them. */
@@ -82,30 +82,36 @@ export class LineCells {
     )
   }
 
-  /** The cell that a name in an amount is taken from; sums and constants are made on the way. */
-  #cellNamed(name: string, line: LinePlan): string {
-    const meant: Meant = meaningOf(name, line, this.outline)
-    switch (meant.kind) {
-      case 'base':
-        return cellOf.base(line.stage)
-      case 'unit':
-        if (!this.out.cells.has(meant.name)) this.out.input(meant.name, meant.name, meant.grams)
-        return meant.name
-      case 'lines':
-      case 'far lines': {
-        if (meant.lines.length === 1) return cellOf.weight(meant.lines[0]!)
-        const sum = cellOf.named(meant.lines[0]!.stage, name.split('.').at(-1)!)
-        if (!this.out.cells.has(sum)) this.out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight))
-        return sum
-      }
-      case 'count':
-        return cellOf.count(meant.stage, meant.count)
-      case 'stage weight':
-        return cellOf.stageWeight(meant.stage)
-      case 'stage base':
-        return cellOf.base(meant.stage)
-      case 'unknown':
-        throw new RangeError(meant.problem)
+  #cellNamed = (name: string, line: LinePlan): string =>
+    cellMeant(this.out, meaningOf(name, line, this.outline), name, line.stage)
+}
+
+/** The cell that a name is taken from; sums and constants are made on the way. `stage` is where `base` is read. */
+export function cellMeant(out: CellWriter, meant: Meant, name: string, stage: StagePlan): string {
+  switch (meant.kind) {
+    case 'base':
+      return cellOf.base(stage)
+    case 'unit':
+      if (!out.cells.has(meant.name)) out.input(meant.name, meant.name, meant.grams)
+      return meant.name
+    case 'lines':
+    case 'far lines': {
+      if (meant.lines.length === 1) return cellOf.weight(meant.lines[0]!)
+      const sum = cellOf.named(meant.lines[0]!.stage, name.split('.').at(-1)!)
+      if (!out.cells.has(sum)) out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight))
+      return sum
     }
+    case 'count':
+      return cellOf.count(meant.stage, meant.count)
+    case 'stage weight':
+      return cellOf.stageWeight(meant.stage)
+    case 'stage base':
+      return cellOf.base(meant.stage)
+    case 'jotting':
+      return cellOf.jotting(meant.name)
+    case 'reading':
+      return cellOf.reading(meant.name)
+    case 'unknown':
+      throw new RangeError(meant.problem)
   }
 }

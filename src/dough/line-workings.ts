@@ -1,8 +1,9 @@
 import { written } from '../engine/index.js'
 import { type FigureReader, overFlour } from './figure-reader.js'
+import type { ReadingName } from './figures.js'
 import { makesUpTheRest } from './hold-cells.js'
-import { cellOf, meaningOf } from './names.js'
-import { ingredientKey, type LinePlan } from './outline.js'
+import { cellOf, type Meant, meaningOf } from './names.js'
+import { ingredientKey, type LinePlan, type StagePlan } from './outline.js'
 import { readingWorking } from './reading-workings.js'
 import { buildSource } from './stage-workings.js'
 import { grams, holdWords, per100, plainNumber } from './words.js'
@@ -34,16 +35,7 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
         })
       continue
     }
-    const found: Source[] =
-      meant.kind === 'base'
-        ? [read.baseSource(stage)]
-        : meant.kind === 'lines' || meant.kind === 'far lines'
-          ? meant.lines.map(l => read.line(l))
-          : meant.kind === 'count'
-            ? [read.stageSource(meant.stage, meant.count)]
-            : meant.kind === 'stage base'
-              ? [read.baseSource(meant.stage)]
-              : [read.stageSource(meant.stage, 'weight')]
+    const found = sourcesOf(read, meant, stage)
     sources.push(...found)
     figures.push(found.length === 1 ? found[0]!.figure : `(${found.map(f => f.figure).join(' + ')})`)
   }
@@ -57,6 +49,29 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
     `${said}${base} = ${read.grams(cell)}`,
     sources,
   )
+}
+
+/** What a name in an amount or a jotting was taken from. `stage` is where `base` is read. */
+export function sourcesOf(read: FigureReader, meant: Meant, stage: StagePlan): Source[] {
+  switch (meant.kind) {
+    case 'base':
+      return [read.baseSource(stage)]
+    case 'lines':
+    case 'far lines':
+      return meant.lines.map(l => read.line(l))
+    case 'count':
+      return [read.stageSource(meant.stage, meant.count)]
+    case 'stage weight':
+      return [read.stageSource(meant.stage, 'weight')]
+    case 'stage base':
+      return [read.baseSource(meant.stage)]
+    case 'jotting':
+      return [read.jottingSource(meant.name)]
+    case 'reading':
+      return [read.readingSource(meant.name as ReadingName)]
+    default:
+      return []
+  }
 }
 
 /** A line that gives: the equation of its hold with its figures, and the other holds solved with it. */

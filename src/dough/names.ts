@@ -1,4 +1,5 @@
 import { nameFor } from '../engine/index.js'
+import { readingsByName } from './jottings.js'
 import type { Ingredient } from './larder.js'
 import { gramsPerMeasure, type Measure } from './measures.js'
 import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
@@ -25,6 +26,7 @@ export const cellOf = {
   needed: (stage: StagePlan) => `${stage.stage.id}.needed`, // grams the batch takes of it
   times: (stage: StagePlan) => `${stage.stage.id}.times`, // how many times the stage as written is made
   reading: (name: string) => `reading.${name}`,
+  jotting: (name: string) => `jotting.${name}`,
   flourWeight: 'flour weight',
 } as const
 
@@ -36,6 +38,7 @@ export type Meant =
   | { readonly kind: 'far lines'; readonly lines: readonly LinePlan[]; readonly stage: StagePlan }
   | { readonly kind: 'count'; readonly count: Count; readonly stage: StagePlan }
   | { readonly kind: 'stage weight' | 'stage base'; readonly stage: StagePlan }
+  | { readonly kind: 'jotting' | 'reading'; readonly name: string } // a reading by its program's name
   | { readonly kind: 'unknown'; readonly problem: string }
 
 const totals: ReadonlyMap<string, Count> = new Map([
@@ -81,17 +84,49 @@ export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant
   if (name === 'base') return { kind: 'base' }
   if (name.startsWith('unit:')) return unitOf(line, name.slice('unit:'.length))
   const { stage } = line
-  const dot = name.indexOf('.')
-  if (dot < 0) {
+  if (!name.includes('.')) {
     const own = inStage(stage, name)
     if (own?.kind === 'far lines') return { kind: 'lines', lines: own.lines }
     if (own) return own
-    return { kind: 'unknown', problem: `Nothing in ${stage.stage.name} is called ${name}.` }
+    return (
+      inFormula(name, outline) ?? {
+        kind: 'unknown',
+        problem: `Nothing in ${stage.stage.name} is called ${name}.`,
+      }
+    )
   }
+  return inFarStage(name, outline)
+}
+
+/** A jotting or a reading of the formula. */
+function inFormula(name: string, outline: Outline): Meant | undefined {
+  if (outline.jottings.has(name)) return { kind: 'jotting', name }
+  const reading = readingsByName.get(name)
+  return reading && { kind: 'reading', name: reading }
+}
+
+/** A dotted name: a stage's, and one of its lines or totals. */
+function inFarStage(name: string, outline: Outline): Meant {
+  const dot = name.indexOf('.')
   const [head, tail] = [name.slice(0, dot), name.slice(dot + 1)]
   const there = outline.stages.find(s => nameFor(s.stage.name) === head)
   if (!there) return { kind: 'unknown', problem: `No stage is called ${head}.` }
   return (
     inStage(there, tail) ?? { kind: 'unknown', problem: `Nothing in ${there.stage.name} is called ${tail}.` }
+  )
+}
+
+/** What `name` stands for in a jotting: another jotting, a reading, or what a line of the final dough could say. */
+export function meaningInJotting(name: string, outline: Outline): Meant {
+  if (name.startsWith('unit:')) {
+    const unit = name.slice('unit:'.length)
+    if (Object.hasOwn(weightUnits, unit))
+      return { kind: 'unit', grams: weightUnits[unit as keyof typeof weightUnits], name: `unit ${unit}` }
+    return { kind: 'unknown', problem: `A ${unit} of what? Write it in grams.` }
+  }
+  if (name.includes('.')) return inFarStage(name, outline)
+  return (
+    inFormula(name, outline) ??
+    inStage(outline.final, name) ?? { kind: 'unknown', problem: `Nothing here is called ${name}.` }
   )
 }

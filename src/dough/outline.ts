@@ -1,5 +1,6 @@
-import { type Amount, type AmountProblem, readAmount } from './amounts.js'
+import { type Amount, type AmountProblem, type Dimensions, readAmount } from './amounts.js'
 import { type CountsAs, type Formula, type Hold, type Line, nameKey, type Stage } from './formula.js'
+import { type JottingPlan, planJottings } from './jottings.js'
 import type { Ingredient, Larder } from './larder.js'
 
 /** What is counted through the stages, per gram of an ingredient or of a stage. */
@@ -49,6 +50,7 @@ export interface Outline {
   readonly larder: Larder
   readonly stages: readonly StagePlan[]
   readonly final: StagePlan
+  readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   stageNamed(name: string): StagePlan | undefined
 }
@@ -95,8 +97,9 @@ function planLine(
   source: StagePlan | undefined,
   formula: Formula,
   larder: Larder,
+  dimensions: Dimensions,
 ): LinePlan {
-  const amount = readAmount(line.amount)
+  const amount = readAmount(line.amount, dimensions)
   const gives = stage.isFinal ? formula.holds?.find(h => h.line === line.id) : undefined
   if (source)
     return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
@@ -177,9 +180,11 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   for (const plan of plans)
     if (!byName.has(nameKey(plan.stage.name))) byName.set(nameKey(plan.stage.name), plan)
   const stageNamed = (name: string) => byName.get(nameKey(name))
+  const jottings = planJottings(formula.jottings ?? [])
+  const dimensions: Dimensions = new Map([...jottings.values()].map(j => [j.name, j.dimension]))
   for (const plan of plans) {
     plan.lines = plan.stage.lines.map(line =>
-      planLine(line, plan, stageNamed(line.ingredient), formula, larder),
+      planLine(line, plan, stageNamed(line.ingredient), formula, larder, dimensions),
     )
     Object.assign(plan, baseOf(plan.lines))
   }
@@ -200,5 +205,5 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const final = plans[last]!
   const shares = final.lines.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
   const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
-  return { formula, larder, stages: plans, final, counted, stageNamed }
+  return { formula, larder, stages: plans, final, jottings, counted, stageNamed }
 }

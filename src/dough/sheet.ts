@@ -1,4 +1,4 @@
-import { type CellValue, Graph } from '../engine/index.js'
+import { type CellValue, Graph, nameFor } from '../engine/index.js'
 import { type Batch, type Scale, usualScale } from './batch.js'
 import type { Definition } from './cell-writer.js'
 import { type CellPlan, planCells } from './cells.js'
@@ -13,16 +13,19 @@ import {
   releaseHold,
   setBatch,
 } from './edits.js'
+import { measured } from './figure-reader.js'
 import {
   type AmountColumn,
   type DoughParts,
   type FormulaSheet,
+  type JottingFigures,
   type LineFigures,
   type ReadingName,
   readingNames,
   type StageFigures,
 } from './figures.js'
 import { type Formula, type Problem, sameName } from './formula.js'
+import { readingsByName } from './jottings.js'
 import type { Larder } from './larder.js'
 import { larderOf } from './larder.js'
 import { cellOf } from './names.js'
@@ -68,6 +71,9 @@ class Sheet implements FormulaSheet {
   }
   get larder(): Larder {
     return this.#outline.larder
+  }
+  get scale(): Scale {
+    return this.#scale
   }
 
   update(formula: Formula, larder: Larder = this.larder, scale: Scale = this.#scale): void {
@@ -257,6 +263,23 @@ class Sheet implements FormulaSheet {
       taken: plan.isFinal ? undefined : this.#number(cellOf.taken(plan)),
       problem: plan.circle ?? (typeof weight === 'number' ? undefined : this.#placed(weight)),
     }
+  }
+
+  jotting(id: string): JottingFigures {
+    const plan = [...this.#outline.jottings.values()].find(j => j.jotting.id === id)
+    if (!plan) {
+      const problem = 'There is another jotting of this name; the first one is meant.'
+      return { value: undefined, measures: 'number', said: '–', problem }
+    }
+    const value = this.#graph.value(cellOf.jotting(plan.name))
+    const known = typeof value === 'number' ? value : undefined
+    const problem = typeof value === 'number' ? undefined : this.#placed(value)
+    return { value: known, measures: plan.dimension, said: measured(known, plan.dimension), problem }
+  }
+
+  get usableNames(): readonly string[] {
+    const lines = this.#outline.final.lines.map(l => nameFor(l.line.ingredient)).filter(Boolean)
+    return [...new Set([...lines, ...this.#outline.jottings.keys(), ...readingsByName.keys()])]
   }
 
   get parts(): DoughParts | undefined {

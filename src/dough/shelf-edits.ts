@@ -1,10 +1,10 @@
-import { type Batch, batchProblem } from './batch.js'
+import { type Batch, batchProblem, type Scale, scaleProblem } from './batch.js'
 import { formulaIn, Refusal, type StageAt } from './edit-places.js'
 import { type Formula, finalDoughOf, nameKey, newId, usualFlourWeight } from './formula.js'
 import type { Ingredient } from './larder.js'
 import { newLine } from './line-edits.js'
 import { newStage } from './stage-edits.js'
-import { batchWords } from './words.js'
+import { batchWords, grams } from './words.js'
 import type { Change, Transaction, Workbook } from './workbook.js'
 
 /** A formula to begin with by percentages: flour, water, salt, one levain. */
@@ -134,6 +134,18 @@ export function forgetIngredient(workbook: Workbook, id: string): Transaction {
 
 export function renameWorkbook(name: string): Transaction {
   return { label: 'Rename the workbook', changes: [{ of: 'workbook', value: { name: name.trim() } }] }
+}
+
+/** Says how the baker's scale weighs. Throws Refusal for steps that cannot be. */
+export function setScale(scale: Scale): Transaction {
+  const problem = scaleProblem(scale)
+  if (problem) throw new Refusal(problem)
+  const { step, fineStep, fineBelow } = scale
+  const fine = fineBelow > 0 ? `, ${grams(fineStep)} below ${grams(fineBelow)}` : ''
+  return {
+    label: `The scale weighs in steps of ${grams(step)}${fine}`,
+    changes: [{ of: 'workbook', value: { scale } }],
+  }
 }
 
 /** The formula's final dough by ids. */

@@ -1,3 +1,4 @@
+import type { Scale } from './batch.js'
 import type { Formula, Line, Stage } from './formula.js'
 import type { Ingredient } from './larder.js'
 
@@ -6,6 +7,7 @@ export interface Workbook {
   readonly name: string // the bakehouse or notebook, shown at the top
   readonly formulas: readonly Formula[] // in the order of the shelf
   readonly larder: readonly Ingredient[] // the baker's own and changed ingredients only
+  readonly scale?: Scale // left out: the usual one
 }
 
 export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
@@ -15,7 +17,10 @@ export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
  * say what is meant; `index` says only where in its list a thing goes (left out: where it is, or last).
  */
 export type Change =
-  | { readonly of: 'workbook'; readonly value: { readonly name: string } }
+  | {
+      readonly of: 'workbook' // those of its own fields that change
+      readonly value: { readonly name?: string; readonly scale?: Scale | undefined } // undefined: the usual scale
+    }
   | { readonly of: 'ingredient'; readonly id: string; readonly value?: Ingredient; readonly index?: number }
   | { readonly of: 'formula'; readonly id: string; readonly value?: Formula; readonly index?: number }
   | {
@@ -80,11 +85,15 @@ function inFormula(workbook: Workbook, id: string, edit: (formula: Formula) => F
 /** One change made, and the change that takes it back. Throws RangeError when its place is gone. */
 function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inverse: Change } {
   switch (change.of) {
-    case 'workbook':
+    case 'workbook': {
+      const { name = workbook.name } = change.value
+      const { scale: before, ...rest } = workbook
+      const scale = 'scale' in change.value ? change.value.scale : before
       return {
-        workbook: { ...workbook, ...change.value },
-        inverse: { of: 'workbook', value: { name: workbook.name } },
+        workbook: { ...rest, name, ...(scale && { scale }) },
+        inverse: { of: 'workbook', value: { name: workbook.name, scale: before } },
       }
+    }
     case 'ingredient': {
       const { list, inverse } = put(workbook.larder, change.id, change.value, change.index)
       return {

@@ -4,6 +4,7 @@ import type { ReadingName } from './figures.js'
 export type CellName =
   | ReadingName
   | `line ${string} ${'weight' | 'percent' | 'wholeDough' | 'batch'}`
+  | `jotting ${string}`
   | `stage ${string} ${'base' | 'weight' | 'taken' | 'build' | 'water' | 'flour' | 'salt' | 'prefermented' | 'moisture' | 'fat' | 'sugar' | 'egg' | 'milk'}`
 
 /** One figure that a number was worked out from. */

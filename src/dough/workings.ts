@@ -1,6 +1,7 @@
 import { countWords, FigureReader, type WorkedOut } from './figure-reader.js'
 import { type ReadingName, readingNames } from './figures.js'
 import { nameKey } from './formula.js'
+import { jottingWorking } from './jotting-workings.js'
 import { lineBatch, linePercent, lineWeight, lineWholeDough } from './line-workings.js'
 import type { Count, Outline } from './outline.js'
 import { readingWorking } from './reading-workings.js'
@@ -11,6 +12,8 @@ import type { CellName, Working } from './working.js'
 export function workingOf(at: WorkedOut, cell: CellName): Working {
   const read = new FigureReader(at)
   if ((readingNames as readonly string[]).includes(cell)) return readingWorking(read, cell as ReadingName)
+  const jotting = [...at.outline.jottings.values()].find(j => cell === `jotting ${j.jotting.id}`)
+  if (jotting) return jottingWorking(read, jotting)
   const [, kind, id, what] = /^(line|stage) (.*) (\w+)$/.exec(cell) ?? []
   const stages = at.outline.stages
   const line = kind === 'line' && stages.flatMap(s => s.lines).find(l => l.line.id === id)

@@ -1,0 +1,18 @@
+import type { CellWriter } from './cell-writer.js'
+import { cellMeant } from './line-cells.js'
+import { cellOf, meaningInJotting } from './names.js'
+import type { Outline } from './outline.js'
+
+/** The baker's own calculations as cells. */
+export function writeJottings(out: CellWriter, outline: Outline): void {
+  for (const { name, jotting, expression, problem } of outline.jottings.values()) {
+    const cell = cellOf.jotting(name)
+    const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
+    const why = problem ?? (unknown?.kind === 'unknown' ? unknown.problem : undefined)
+    if (why || !expression) out.fail(cell, jotting.name, why ?? 'Nothing is written.')
+    else
+      out.expression(cell, jotting.name, expression, n =>
+        cellMeant(out, meaningInJotting(n, outline), n, outline.final),
+      )
+  }
+}

@@ -1,0 +1,89 @@
+import {
+  type Dimension,
+  dimensionOf,
+  type Expression,
+  ExpressionError,
+  nameFor,
+  parse,
+} from '../engine/index.js'
+import { type ReadingName, readingNames } from './figures.js'
+import type { Jotting } from './formula.js'
+import { unitWords } from './units.js'
+import { isWeightReading, readingWords } from './words.js'
+
+/** A jotting with what follows from its text alone. */
+export interface JottingPlan {
+  readonly jotting: Jotting
+  readonly name: string // as amounts use it
+  readonly expression: Expression | undefined
+  readonly problem: string | undefined // why it is not understood
+  readonly dimension: Dimension
+}
+
+/** `dough_weight`; `salt_on_flour`, since `salt` is the salt itself. */
+const nameOfReading = (reading: ReadingName): string => {
+  const name = nameFor(readingWords[reading])
+  return name.includes('_') ? name : `${name}_on_flour`
+}
+
+/** The names by which amounts and jottings speak of readings: `dough_weight` → doughWeight. */
+export const readingsByName: ReadonlyMap<string, ReadingName> = new Map(
+  readingNames.map(reading => [nameOfReading(reading), reading]),
+)
+
+/** What a name measures that is a reading's: a weight, or a ratio without a unit. */
+export const readingDimension = (name: string): Dimension | undefined => {
+  const reading = readingsByName.get(name)
+  return reading && (isWeightReading(reading) ? 'weight' : 'number')
+}
+
+/** Why a name cannot be a jotting's, in a sentence; undefined when it can. */
+export function jottingNameProblem(name: string, others: readonly Jotting[]): string | undefined {
+  const used = nameFor(name)
+  if (!used) return 'A jotting needs a name, such as per_loaf.'
+  if (used === 'base' || readingsByName.has(used))
+    return `${name} is a name of Tarebook's own; choose another.`
+  if (others.some(j => nameFor(j.name) === used)) return `There is a jotting called ${name} already.`
+  return undefined
+}
+
+/** The jottings by name; of two with one name the first is meant. */
+export function planJottings(jottings: readonly Jotting[]): Map<string, JottingPlan> {
+  const parsed = new Map<string, { jotting: Jotting; expression?: Expression; problem?: string }>()
+  for (const jotting of jottings) {
+    const name = nameFor(jotting.name)
+    if (!parsed.has(name)) parsed.set(name, { jotting, ...understood(jotting.text) })
+  }
+  const plans = new Map<string, JottingPlan>()
+  const open = new Set<string>()
+  const planOf = (name: string): JottingPlan | undefined => {
+    const one = parsed.get(name)
+    if (!one || plans.has(name) || open.has(name)) return plans.get(name)
+    open.add(name)
+    const { jotting, expression } = one
+    const measured = expression ? measure(expression) : { dimension: 'number' as const, problem: one.problem }
+    plans.set(name, { jotting, name, expression, ...measured })
+    return plans.get(name)
+  }
+  const measure = (expression: Expression): { dimension: Dimension; problem: string | undefined } => {
+    try {
+      // A name that is neither a reading nor a jotting is a line or a total of a stage: a weight.
+      const of = (name: string) => readingDimension(name) ?? planOf(name)?.dimension ?? 'weight'
+      return { dimension: dimensionOf(expression, of), problem: undefined }
+    } catch (error) {
+      if (error instanceof ExpressionError) return { dimension: 'number', problem: error.message }
+      throw error
+    }
+  }
+  for (const name of parsed.keys()) planOf(name)
+  return plans
+}
+
+function understood(text: string): { expression: Expression } | { problem: string } {
+  try {
+    return { expression: parse(text, { units: unitWords, percentOf: null }) }
+  } catch (error) {
+    if (error instanceof ExpressionError) return { problem: error.message }
+    throw error
+  }
+}
