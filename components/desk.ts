@@ -1,3 +1,4 @@
+import { type Scale, usualScale } from '../src/dough/batch.js'
 import type { FormulaSheet } from '../src/dough/figures.js'
 import type { Formula } from '../src/dough/formula.js'
 import type { Larder } from '../src/dough/larder.js'
@@ -68,7 +69,11 @@ export class Desk {
     const { formulas } = this.workbook
     const formula = formulas.find(f => f.id === id) ?? formulas[0]
     if (!formula) this.sheet = undefined
-    else if (formula.id !== this.formula?.id) this.sheet = openFormula(formula, this.larder)
+    else if (formula.id !== this.formula?.id) this.sheet = openFormula(formula, this.larder, this.#scale)
+  }
+
+  get #scale(): Scale {
+    return this.workbook.scale ?? usualScale
   }
 
   edit(transaction: Transaction, place?: Partial<GridPlace>): void {
@@ -96,7 +101,7 @@ export class Desk {
     const before = this.formula
     const now = workbook.formulas.find(f => f.id === before?.id)
     if (now && this.sheet) {
-      if (now !== before || larderChanged) this.sheet.update(now, this.larder)
+      this.sheet.update(now, this.larder, this.#scale)
       return
     }
     // The open formula is gone. One of its name stands for it: the same workbook came from another tab.

@@ -28,12 +28,15 @@ export function sameData(a: unknown, b: unknown): boolean {
  * (`base` → `theirs`), and loses nothing:
  * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
  * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
- * larder's ingredients. Theirs decides the workbook's name and the order where both changed them.
+ * larder's ingredients. Theirs decides the workbook's name, its scale and the order where both changed them.
  */
 export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
   const copies: string[] = []
+  const { scale: _theirs, ...rest } = theirs
+  const { scale } = sameData(theirs.scale, base.scale) ? mine : theirs
   const workbook: Workbook = {
-    ...theirs,
+    ...rest,
+    ...(scale && { scale }),
     name: theirs.name === base.name ? mine.name : theirs.name,
     formulas: mergeLists(
       base.formulas,
@@ -47,6 +50,7 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
   }
   const asTheirs =
     workbook.name === theirs.name &&
+    sameData(workbook.scale, theirs.scale) &&
     sameItems(workbook.formulas, theirs.formulas) &&
     sameItems(workbook.larder, theirs.larder)
   return { workbook: asTheirs ? theirs : workbook, copies }

@@ -1,3 +1,4 @@
+import { type Scale, scaleProblem } from '../dough/batch.js'
 import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/formula.js'
 import type { Ingredient } from '../dough/larder.js'
 import { emptyWorkbook, type Workbook } from '../dough/workbook.js'
@@ -22,6 +23,7 @@ interface Head {
   readonly name: string
   readonly shelf: readonly string[] // ids of formulas, in their order
   readonly larder: readonly unknown[]
+  readonly scale?: unknown // left out: the usual one
 }
 
 /** A workbook as it is stored, or as it would be. */
@@ -97,6 +99,15 @@ export const isIngredient = (part: unknown): part is Ingredient =>
   hasTexts(part.countsAs, 'kind') &&
   isFields(part.allergens)
 
+const isScale = (part: unknown): part is Scale =>
+  isFields(part) &&
+  ['step', 'fineStep', 'fineBelow'].every(name => typeof part[name] === 'number') &&
+  scaleProblem(part as unknown as Scale) === undefined
+
+/** The scale in a stored part, as a field to have or not to have; one that cannot be read is the usual one. */
+export const scaleIn = (part: { readonly scale?: unknown } | undefined): { scale?: Scale } =>
+  isScale(part?.scale) ? { scale: part.scale } : {}
+
 /**
  * The workbook in the stored parts. What cannot be read is a problem and stays stored as it is; the rest
  * loads. Formulas equal to those of `known` are the same objects, so that nobody takes them for changed.
@@ -145,6 +156,7 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
       name: head?.name ?? '',
       formulas,
       larder: sameData(known.workbook.larder, larder) ? known.workbook.larder : larder,
+      ...scaleIn(head),
     },
     head,
     ...(part !== undefined && !head ? { damagedHead: part } : {}),
@@ -185,8 +197,9 @@ export function changesTo(
 
   const before = new Map(origin.workbook.formulas.map(formula => [formula.id, formula]))
   const after = new Map(workbook.formulas.map(formula => [formula.id, formula]))
+  const { scale: _before, ...others } = origin.head ?? {}
   const nextHead: Head = {
-    ...origin.head,
+    ...others,
     format: formatName,
     version: formatVersion,
     revision: (origin.head?.revision ?? 0) + 1,
@@ -195,6 +208,7 @@ export function changesTo(
     name: workbook.name,
     shelf: [...after.keys(), ...origin.damagedFormulas],
     larder: [...workbook.larder, ...origin.damagedIngredients],
+    ...scaleIn(workbook),
   }
   const puts = new Map<string, unknown>([[headKey, nextHead]])
   if (origin.damagedHead !== undefined) puts.set(`damaged ${nextHead.mark}`, origin.damagedHead)

@@ -1,8 +1,9 @@
+import type { Scale } from '../dough/batch.js'
 import type { Formula } from '../dough/formula.js'
 import type { Ingredient } from '../dough/larder.js'
 import type { Workbook } from '../dough/workbook.js'
 import { type Merged, merge } from './merge.js'
-import { hasTexts, isFields, isIngredient, readFormula, type Stored } from './record.js'
+import { hasTexts, isFields, isIngredient, readFormula, type Stored, scaleIn } from './record.js'
 
 const formatName = 'tarebook unsaved edits'
 const formatVersion = 1
@@ -11,6 +12,7 @@ const formatVersion = 1
 interface Side {
   readonly name: string
   readonly larder: readonly Ingredient[]
+  readonly scale?: Scale
   readonly shelf: readonly string[] // ids of all formulas, in their order
   readonly formulas: readonly Formula[]
 }
@@ -39,6 +41,7 @@ export function unsavedEdits(mine: Workbook, stored: Stored, underWay: readonly 
 const sideOf = (workbook: Workbook, shared: readonly Formula[]): Side => ({
   name: workbook.name,
   larder: workbook.larder,
+  ...scaleIn(workbook),
   shelf: workbook.formulas.map(formula => formula.id),
   formulas: workbook.formulas.filter(formula => !shared.includes(formula)),
 })
@@ -67,6 +70,7 @@ function filled(side: Side, now: Workbook): Workbook {
   return {
     name: side.name,
     larder: side.larder,
+    ...scaleIn(side),
     formulas: side.shelf.flatMap(id => formulas.get(id) ?? []),
   }
 }
