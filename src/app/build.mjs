@@ -29,6 +29,29 @@ const shared = {
 }
 
 /**
+ * Makes the module `examples:formulas` by reading the example files once, here, rather than in every baker's browser.
+ * @type {import('esbuild').Plugin}
+ */
+const examples = {
+  name: 'examples',
+  setup(site) {
+    site.onResolve({ filter: /^examples:formulas$/ }, () => ({ path: 'formulas', namespace: 'examples' }))
+    site.onLoad({ filter: /./, namespace: 'examples' }, async () => {
+      const { outputFiles } = await build({
+        ...shared,
+        entryPoints: [join(here, 'example-files.ts')],
+        platform: 'node',
+        legalComments: 'none',
+        write: false,
+      })
+      const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64')
+      const { exampleFormulas } = await import(`data:text/javascript;base64,${code}`)
+      return { contents: JSON.stringify(exampleFormulas()), loader: 'json' }
+    })
+  },
+}
+
+/**
  * @param {{
  *   outdir?: string,
  *   minify?: boolean,
@@ -47,6 +70,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     outdir,
     minify,
     define,
+    plugins: [examples],
     splitting: true,
     entryNames: '[name]-[hash]',
     chunkNames: 'part-[name]-[hash]',

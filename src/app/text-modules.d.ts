@@ -3,3 +3,9 @@ declare module '*.csv' {
   const text: string
   export default text
 }
+
+/** The build reads the example files and hands over their formulas. */
+declare module 'examples:formulas' {
+  const formulas: readonly import('../dough/formula.js').Formula[]
+  export default formulas
+}
