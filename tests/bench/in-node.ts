@@ -1,4 +1,5 @@
 /** The engine's rows in Node, to be run with --expose-gc. */
+import { doughRows } from './dough'
 import { engineRows } from './engine'
 
 const collect = (globalThis as { gc?: () => void }).gc
@@ -9,7 +10,7 @@ const memory = () => {
 }
 process.stdout.write(
   JSON.stringify(
-    engineRows(() => performance.now(), memory),
+    [...engineRows(() => performance.now(), memory), ...doughRows(() => performance.now())],
     null,
     1,
   ),

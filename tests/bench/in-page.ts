@@ -1,4 +1,5 @@
 /** The engine's rows in a page. */
+import { doughRows } from './dough'
 import { engineRows } from './engine'
 
 const page = globalThis as typeof globalThis & {
@@ -11,9 +12,12 @@ const { memory } = page.performance
 
 page.rows = () => {
   const now = () => performance.now()
-  if (!gc || !memory) return engineRows(now)
-  return engineRows(now, () => {
-    gc()
-    return performance.now() && (page.performance.memory?.usedJSHeapSize ?? 0)
-  })
+  const used =
+    gc &&
+    memory &&
+    (() => {
+      gc()
+      return performance.now() && (page.performance.memory?.usedJSHeapSize ?? 0)
+    })
+  return [...engineRows(now, used), ...doughRows(now)]
 }
