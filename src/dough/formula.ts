@@ -47,6 +47,7 @@ export interface KeptSetting {
   readonly setting: string
   readonly amount: string
   readonly note: string
+  readonly ingredient?: string // of the line it speaks of, where it does
 }
 
 /** A calculation of the baker's own, named, usable in amounts: `per_loaf = dough_weight/6`. */

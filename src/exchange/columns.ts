@@ -25,8 +25,10 @@ export function columnOf(heading: string): Column | undefined {
 
 /** Settings of a stage and of the formula that this version knows, used here or kept for those who use them. */
 export const stageSettings = ['ferments', 'base', 'keep-back', 'loss'] as const
+const formulaSettings = ['note', 'flour weight', 'make', 'loss', 'bake loss'] as const
+export const isHoldSetting = (key: string): boolean => /^hold \S/.test(key)
 export const isFormulaSetting = (key: string): boolean =>
-  key === 'note' || key === 'flour weight' || key === 'make' || /^hold \S/.test(key)
+  (formulaSettings as readonly string[]).includes(key) || isHoldSetting(key)
 export const isStageSetting = (key: string): boolean => (stageSettings as readonly string[]).includes(key)
 
 /** Names for what a file leaves without one. */

@@ -1,6 +1,8 @@
+import type { Batch, KeepBack } from '../dough/batch.js'
 import {
   type CountsAs,
   type Formula,
+  type Hold,
   type KeptSetting,
   type Line,
   nameKey,
@@ -8,6 +10,8 @@ import {
   usualFlourWeight,
 } from '../dough/formula.js'
 import { unnamed } from './columns.js'
+import { distinct } from './distinct.js'
+import { settingKey } from './row.js'
 
 /** A stage while its rows are being read. */
 export interface StageDraft {
@@ -15,6 +19,8 @@ export interface StageDraft {
   readonly name: string
   readonly order: number // among the stages of its formula, by first appearance
   ferments?: boolean
+  keepBack?: KeepBack
+  loss?: number
   readonly lines: Line[]
   readonly unmarked: Map<string, number[]> // name key of an ingredient → its lines not marked as base
 }
@@ -42,7 +48,11 @@ export class FormulaDraft {
   readonly id = newId()
   note: string | undefined
   flourWeight: number | undefined
-  readonly keptSettings: KeptSetting[] = []
+  make: Batch | undefined // without its losses
+  loss: number | undefined
+  bakeLoss: number | undefined
+  readonly #holds: Hold[] = []
+  readonly #kept: { readonly row: number; readonly setting: KeptSetting }[] = []
   readonly #stages = new Map<string, StageDraft>() // by name key, in the order of first appearance
   readonly #meanings = new Map<string, { ingredient: string; countsAs: CountsAs | undefined }>()
   readonly #settings = new Set<string>()
@@ -69,9 +79,30 @@ export class FormulaDraft {
     return found !== undefined && found.order < stage.order
   }
 
-  /** True the first time a setting of a stage is given, false after. */
-  isNewSetting(stage: string, setting: string): boolean {
-    const key = JSON.stringify([nameKey(stage), nameKey(setting)])
+  /** Keeps a setting that is not used, in the order of the rows. */
+  keep(row: number, setting: KeptSetting): void {
+    this.#kept.push({ row, setting })
+  }
+
+  /**
+   * Has a line of the final dough give for a reading; the second of an ingredient is called `Water (2)`. Says
+   * why where it cannot, to follow `Row 5 `. To be called when all stages are there.
+   */
+  hold(reading: Hold['reading'], value: number, ingredient: string): string | undefined {
+    const lines = [...this.#stages.values()].at(-1)?.lines ?? []
+    const names = distinct(lines.map(line => line.ingredient))
+    const line = lines[names.findIndex(name => nameKey(name) === nameKey(ingredient))]
+    if (!line)
+      return `says that ${ingredient} gives, but the final dough has no such line. Name one of its ingredients.`
+    if (this.#holds.some(hold => hold.line === line.id))
+      return `says that ${ingredient} gives, but it gives for another reading already. Let another line give.`
+    this.#holds.push({ reading, value, line: line.id })
+    return undefined
+  }
+
+  /** True the first time a setting is given, false after. */
+  isNewSetting(stage: string, setting: string, ingredient: string): boolean {
+    const key = settingKey(stage, setting, ingredient)
     if (this.#settings.has(key)) return false
     this.#settings.add(key)
     return true
@@ -94,16 +125,26 @@ export class FormulaDraft {
       name: this.name,
       note: this.note ?? '',
       flourWeight: this.flourWeight ?? usualFlourWeight,
-      stages: [...this.#stages.values()].map(({ id, name, ferments, lines }) => ({
+      stages: [...this.#stages.values()].map(({ id, name, ferments, lines, keepBack, loss }) => ({
         id,
         name,
         ...(ferments === undefined ? {} : { ferments }),
         lines,
+        ...(keepBack ? { keepBack } : {}),
+        ...(loss ? { loss } : {}),
       })),
       meanings: [...this.#meanings.values()].flatMap(({ ingredient, countsAs }) =>
         countsAs ? [{ ingredient, countsAs }] : [],
       ),
-      keptSettings: this.keptSettings,
+      keptSettings: this.#kept.sort((a, b) => a.row - b.row).map(({ setting }) => setting),
+      ...(this.#holds.length ? { holds: this.#holds } : {}),
+      ...this.#batch(),
     }
+  }
+
+  #batch(): { batch?: Batch } {
+    const { make = { make: 'as written' }, loss, bakeLoss } = this
+    if (make.make === 'as written' && !loss && !bakeLoss) return {}
+    return { batch: { ...make, ...(loss ? { loss } : {}), ...(bakeLoss ? { bakeLoss } : {}) } }
   }
 }

@@ -1,11 +1,11 @@
 import { type Formula, nameKey, newId, type Place, type Problem } from '../dough/formula.js'
 import type { Larder } from '../dough/larder.js'
-import { type Column, isStageSetting, unnamed } from './columns.js'
+import { type Column, isFormulaSetting, isStageSetting, unnamed } from './columns.js'
 import { readCountsAs, sameCountsAs } from './counts-as.js'
 import { type DecimalMark, type PlainNumbers, plainAmount, plainNumbers } from './decimals.js'
 import { addLine, FormulaDraft, type StageDraft } from './draft.js'
-import { amountOf, holdsNumbers, isBlank, quoted, type Row } from './row.js'
-import { readSetting, type StageSetting } from './setting.js'
+import { amountOf, holdsNumbers, isBlank, quoted, type Row, settingNumbers } from './row.js'
+import { type FinalSetting, readSetting, type StageSetting } from './setting.js'
 
 /** What a file of formulas came to. */
 export interface FormulasRead {
@@ -19,7 +19,12 @@ const ofLines = ['amount', 'note', 'counts as', 'grams', 'percent', 'whole dough
 export class Reader {
   readonly problems: Problem[] = []
   readonly #formulas = new Map<string, FormulaDraft>()
-  readonly #ahead: { row: Row; formula: FormulaDraft; stage: string; setting: StageSetting }[] = []
+  readonly #ahead: {
+    row: Row
+    formula: FormulaDraft
+    stage: string
+    setting: StageSetting | FinalSetting
+  }[] = []
   readonly #carried: Record<'formula' | 'stage', Row[]> = { formula: [], stage: [] }
   #mark: DecimalMark = '.'
   #markIsSure = false
@@ -38,10 +43,12 @@ export class Reader {
   chooseMark(rows: readonly Row[], delimiter: string): void {
     const seen = { '.': 0, ',': 0 }
     for (const row of rows) {
-      const texts = [row.amount, row.grams, row.percent, row['counts as']]
-      if (!isBlank(row.setting)) texts.length = holdsNumbers(row.stage, row.setting) ? 1 : 0
-      for (const text of texts) {
-        const { signs } = plainNumbers(text, '.')
+      const numbers = isBlank(row.setting)
+        ? [row.amount, row.grams, row.percent, row['counts as']].map(text => plainNumbers(text, '.'))
+        : holdsNumbers(row.stage, row.setting)
+          ? [settingNumbers(row.setting, row.amount, '.')]
+          : []
+      for (const { signs } of numbers) {
         seen['.'] += signs['.']
         seen[','] += signs[',']
       }
@@ -172,14 +179,16 @@ export class Reader {
   setting(row: Row, formula: FormulaDraft): boolean {
     const { number, setting: name } = row
     const place = { formula: formula.id }
-    const onlyStage = isBlank(row.stage) && isStageSetting(nameKey(name)) && !this.columns.has('stage')
+    const key = nameKey(name)
+    const isStages = isStageSetting(key) && !isFormulaSetting(key)
+    const onlyStage = isBlank(row.stage) && isStages && !this.columns.has('stage')
     const stage = onlyStage ? unnamed.stage : row.stage
     const setting = readSetting(row, stage, this.#mark)
     if (setting.kind === 'refused') {
       this.say('error', row, `Row ${number} ${setting.why}`)
       return false
     }
-    if (setting.kind !== 'base' && !formula.isNewSetting(stage, name)) {
+    if (setting.kind !== 'base' && !formula.isNewSetting(stage, name, row.ingredient)) {
       this.say(
         'error',
         row,
@@ -189,10 +198,14 @@ export class Reader {
       return false
     }
     if (setting.kind === 'formula') setting.use(formula)
-    else {
+    else if (setting.kind === 'kept') {
+      formula.keep(number, setting.kept)
+      if (setting.why) this.say('warning', row, `Row ${number} ${setting.why} It is kept.`, place)
+    } else {
       // a base marks the line before it, or else one still to come; the stage itself may still be to come
       const there = setting.kind === 'base' ? formula.findStage(stage) : undefined
-      if (!there || !setting.use(there, 'last')) this.#ahead.push({ row, formula, stage, setting })
+      if (!there || setting.kind !== 'base' || !setting.use(there, 'last'))
+        this.#ahead.push({ row, formula, stage, setting })
     }
     if (setting.numbers) this.numbers(row, setting.numbers, place)
     if (setting.remark) this.say('remark', row, `Row ${number} ${setting.remark}`, place)
@@ -201,12 +214,13 @@ export class Reader {
 
   #settleAhead(): void {
     for (const { row, formula, stage, setting } of this.#ahead) {
-      const there = formula.findStage(stage)
-      if (there && setting.use(there, 'first')) continue
-      const why = there
-        ? `marks ${quoted(setting.ingredient ?? '')} as base, but ${stage} has no such line left to mark.`
-        : `sets ${quoted(row.setting)} of ${quoted(stage)}, but ${formula.name} has no such stage.`
-      this.say('error', row, `Row ${row.number} ${why}`, { formula: formula.id })
+      const why = whyNot(row, formula, stage, setting)
+      if (!why) continue
+      const place = { formula: formula.id }
+      if (setting.kept) {
+        formula.keep(row.number, setting.kept)
+        this.say('warning', row, `Row ${row.number} ${why} It is kept.`, place)
+      } else this.say('error', row, `Row ${row.number} ${why}`, place)
     }
   }
 
@@ -228,4 +242,18 @@ export class Reader {
       problems: this.problems.sort((a, b) => rowOf(a) - rowOf(b)),
     }
   }
+}
+
+/** Uses a setting now that all rows are read, or says why it cannot be. */
+function whyNot(
+  row: Row,
+  formula: FormulaDraft,
+  stage: string,
+  setting: StageSetting | FinalSetting,
+): string | undefined {
+  if (setting.kind === 'final') return setting.use(formula)
+  const there = formula.findStage(stage)
+  if (!there) return `sets ${quoted(row.setting)} of ${quoted(stage)}, but ${formula.name} has no such stage.`
+  if (setting.use(there, 'first')) return undefined
+  return `marks ${quoted(setting.ingredient ?? '')} as base, but ${stage} has no such line left to mark.`
 }

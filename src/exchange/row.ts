@@ -1,5 +1,8 @@
 import { nameKey } from '../dough/formula.js'
+import { plainMake } from './batch-text.js'
 import { type Column, isFormulaSetting, isStageSetting } from './columns.js'
+import { type DecimalMark, type PlainNumbers, plainNumbers } from './decimals.js'
+import { heldBy } from './hold-row.js'
 
 /** A row of a formula file by its columns; those the file has not are empty. */
 export type Row = { readonly number: number } & Readonly<Record<Column, string>>
@@ -15,6 +18,14 @@ export function holdsNumbers(stage: string, setting: string): boolean {
   if (key === 'note' || key === 'base' || key === 'ferments') return false
   return isBlank(stage) ? isFormulaSetting(key) : isStageSetting(key)
 }
+
+/** The value of such a setting with plain numbers. */
+export const settingNumbers = (setting: string, amount: string, mark: DecimalMark): PlainNumbers =>
+  nameKey(setting) === 'make' ? plainMake(amount, mark) : plainNumbers(amount, mark)
+
+/** Settings with the same key say the same thing of the same thing: a file has one of them. */
+export const settingKey = (stage: string, setting: string, ingredient = ''): string =>
+  JSON.stringify([stage, setting, heldBy(setting) === 'wholeDough' ? ingredient : ''].map(nameKey))
 
 /** A cell of a figure column as an amount: its own unit wins, a number alone takes the column's. */
 const withUnit = (cell: string, unit: string): string =>

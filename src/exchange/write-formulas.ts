@@ -1,9 +1,21 @@
-import { type Formula, type Line, nameKey, usualFlourWeight } from '../dough/formula.js'
+import {
+  type Formula,
+  finalDoughOf,
+  type Line,
+  nameKey,
+  type Stage,
+  usualFlourWeight,
+} from '../dough/formula.js'
 import { type Larder, larderOf } from '../dough/larder.js'
 import { usualLarder } from '../dough/usual-larder.js'
+import { makeText } from './batch-text.js'
 import { columns, isFormulaSetting, isStageSetting, unnamed } from './columns.js'
 import { countsAsText } from './counts-as.js'
-import { plainAmount, plainNumbers } from './decimals.js'
+import { plainAmount } from './decimals.js'
+import { distinct } from './distinct.js'
+import { holdSetting, holdText } from './hold-row.js'
+import { gramsText, percentText } from './quantity.js'
+import { settingKey, settingNumbers } from './row.js'
 import { writeTable } from './table.js'
 
 /** What a line comes to, for people who read the file: grams, and fractions of 1. */
@@ -30,34 +42,73 @@ function figure(value: number | undefined): string {
 
 const percent = (value: number | undefined): string => figure(value === undefined ? undefined : value * 100)
 
-/** Names that differ once the file is read back: `Levain`, `Levain (2)`. */
-function distinct(names: readonly string[]): string[] {
-  const taken = new Set(names.map(nameKey))
-  const used = new Set<string>()
-  return names.map(name => {
-    let free = name
-    for (let n = 2; used.has(nameKey(free)); n++)
-      if (!taken.has(nameKey(`${name} (${n})`)) || used.has(nameKey(`${name} (${n - 1})`)))
-        free = `${name} (${n})`
-    used.add(nameKey(free))
-    return free
-  })
-}
-
 const named = (name: string, otherwise: string): string => (name.trim() === '' ? otherwise : name)
 
-const isBlankLine = ({ ingredient, amount, note, base }: Line): boolean =>
-  `${ingredient}${amount}${note}`.trim() === '' && !base
+/** The lines of a stage of which there is something to say. */
+function linesOf({ lines }: Stage, { holds = [] }: Formula): readonly Line[] {
+  const gives = new Set(holds.map(hold => hold.line))
+  return lines.filter(
+    ({ id, ingredient, amount, note, base }) =>
+      `${ingredient}${amount}${note}`.trim() !== '' || base || gives.has(id),
+  )
+}
+
+const ingredientOf = (line: Line): string => named(line.ingredient, unnamed.ingredient)
+
+/** What is set for the whole formula. */
+function ownRows(formula: Formula): Cells[] {
+  const rows: Cells[] = []
+  const { note, flourWeight, batch, holds = [] } = formula
+  if (note !== '') rows.push({ setting: 'note', amount: note })
+  if (flourWeight !== usualFlourWeight) rows.push({ setting: 'flour weight', amount: `${flourWeight} g` })
+  if (batch && batch.make !== 'as written') rows.push({ setting: 'make', amount: makeText(batch) })
+  if (batch?.loss) rows.push({ setting: 'loss', amount: percentText(batch.loss) })
+  if (batch?.bakeLoss) rows.push({ setting: 'bake loss', amount: percentText(batch.bakeLoss) })
+  const lines = linesOf(finalDoughOf(formula), formula)
+  const names = distinct(lines.map(ingredientOf))
+  for (const hold of holds) {
+    const ingredient = names[lines.findIndex(line => line.id === hold.line)]
+    if (ingredient !== undefined)
+      rows.push({ setting: holdSetting(hold), ingredient, amount: holdText(hold) })
+  }
+  return rows
+}
+
+/** What is set for a stage. */
+function stageRows({ ferments, keepBack, loss }: Stage, stage: string): Cells[] {
+  const rows: Cells[] = []
+  if (ferments !== undefined) rows.push({ stage, setting: 'ferments', amount: ferments ? 'yes' : 'no' })
+  if (keepBack)
+    rows.push({ stage, setting: 'keep-back', amount: keepBack === 'seed' ? 'seed' : gramsText(keepBack) })
+  if (loss) rows.push({ stage, setting: 'loss', amount: percentText(loss) })
+  return rows
+}
+
+/** Settings kept from a file, but for those that the formula has by now said itself. */
+function keptRows({ keptSettings }: Formula, rows: readonly Cells[]): Cells[] {
+  const key = ({ stage = '', setting = '', ingredient = '' }: Cells) => settingKey(stage, setting, ingredient)
+  const said = new Set(rows.filter(row => row.setting).map(key))
+  return keptSettings.flatMap(({ stage, setting, amount, note, ingredient }) => {
+    const name = nameKey(setting)
+    const known = name !== 'note' && (stage.trim() === '' ? isFormulaSetting(name) : isStageSetting(name))
+    const plain = known ? settingNumbers(setting, amount, '.').text : amount
+    const row = {
+      stage,
+      setting: named(setting, unnamed.setting),
+      ingredient: ingredient ?? '',
+      amount: plain,
+      note,
+    }
+    return said.has(key(row)) ? [] : [row]
+  })
+}
 
 function rowsOf(
   formula: Formula,
   larder: Larder,
   figures?: (lineId: string) => WrittenFigures | undefined,
 ): Cells[] {
-  const rows: Cells[] = []
-  if (formula.note !== '') rows.push({ setting: 'note', amount: formula.note })
-  if (formula.flourWeight !== usualFlourWeight)
-    rows.push({ setting: 'flour weight', amount: `${formula.flourWeight} g` })
+  const rows = ownRows(formula)
   const meanings = new Map(
     formula.meanings.map(({ ingredient, countsAs }) => [nameKey(ingredient), countsAs]),
   )
@@ -68,12 +119,11 @@ function rowsOf(
   const earlier = new Set<string>()
   formula.stages.forEach((stage, at) => {
     const name = names[at]!
-    const lines = stage.lines.filter(line => !isBlankLine(line))
+    const lines = linesOf(stage, formula)
     if (lines.length === 0) rows.push({ stage: name })
-    if (stage.ferments !== undefined)
-      rows.push({ stage: name, setting: 'ferments', amount: stage.ferments ? 'yes' : 'no' })
+    rows.push(...stageRows(stage, name))
     for (const line of lines) {
-      const ingredient = named(line.ingredient, unnamed.ingredient)
+      const ingredient = ingredientOf(line)
       const key = nameKey(ingredient)
       const countsAs = earlier.has(key) ? undefined : (meanings.get(key) ?? larder.find(ingredient)?.countsAs)
       const amount = plainAmount(line.amount, '.').text
@@ -92,12 +142,7 @@ function rowsOf(
     }
     earlier.add(nameKey(name))
   })
-  for (const { stage, setting, amount, note } of formula.keptSettings) {
-    const key = nameKey(setting)
-    const known = key !== 'note' && (stage.trim() === '' ? isFormulaSetting(key) : isStageSetting(key))
-    const plain = known ? plainNumbers(amount, '.').text : amount
-    rows.push({ stage, setting: named(setting, unnamed.setting), amount: plain, note })
-  }
+  rows.push(...keptRows(formula, rows))
   // a formula of which there is nothing to say is still there
   return rows.length > 0 ? rows : [{ stage: unnamed.stage }]
 }
@@ -110,6 +155,8 @@ function rowsOf(
  *   meanings of ingredients that are in no line are not written.
  * - The columns for readers (`grams`, `percent`, `whole dough percent`) hold what `figures` says, and
  *   nothing on lines without an amount, for which they would be read.
+ * - Settings kept from a file are written unless the formula says the same thing itself. A hold whose line is
+ *   gone is not written.
  * - Text that could start a formula in an office program gets an apostrophe, which reading takes away.
  * - Lines without anything are left out. Nameless formulas, stages and ingredients get a name, and
  *   namesakes a number, since in a file only the name tells them apart.

@@ -182,7 +182,10 @@ test('of rows put together at random each is in a formula or a problem (seed 41)
       ferments: stages.filter(s => s.ferments !== undefined).length,
       note: formulas.filter(f => f.note).length,
       weight: formulas.filter(f => f.flourWeight !== 1000).length,
-      kept: formulas.flatMap(f => f.keptSettings).length,
+      kept:
+        formulas.flatMap(f => f.keptSettings).length +
+        formulas.filter(f => f.batch?.loss).length +
+        stages.filter(s => s.loss).length,
     }
     assert.deepEqual(found, taken, `round ${i}: ${JSON.stringify(rows)}`)
   }

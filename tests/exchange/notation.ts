@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict'
-import type { Formula, Problem } from '../../src/dough/formula.js'
+import { type Formula, finalDoughOf, type Problem } from '../../src/dough/formula.js'
 import { readFormulas } from '../../src/exchange/index.js'
 
 /** A formula as text: its own facts, then a stage a paragraph, a line a row, `*` for base. Ids are left out. */
@@ -11,10 +11,23 @@ export function shown(formula: Formula): string {
     ...formula.meanings.map(({ ingredient, countsAs: c }) =>
       c.kind === 'starter' ? `${ingredient} is a starter of ${c.hydration}` : `${ingredient} is ${c.kind}`,
     ),
-    ...formula.keptSettings.map(k => `kept: ${[k.stage, k.setting, k.amount, k.note].join(' | ')}`),
+    formula.batch && `make: ${JSON.stringify(formula.batch)}`,
+    ...(formula.holds ?? []).map(hold => {
+      const line = finalDoughOf(formula).lines.findIndex(l => l.id === hold.line)
+      return `hold: ${hold.reading} at ${hold.value}, line ${line + 1} gives`
+    }),
+    ...formula.keptSettings.map(
+      k =>
+        `kept: ${[k.stage, k.setting, k.amount, k.note, ...(k.ingredient ? [k.ingredient] : [])].join(' | ')}`,
+    ),
   ]
   const stages = formula.stages.flatMap(stage => [
-    `${stage.name}:${stage.ferments === undefined ? '' : stage.ferments ? ' ferments' : ' does not ferment'}`,
+    [
+      `${stage.name}:`,
+      stage.ferments === undefined ? '' : stage.ferments ? ' ferments' : ' does not ferment',
+      stage.keepBack ? ` keeps back ${stage.keepBack}` : '',
+      stage.loss ? ` loses ${stage.loss}` : '',
+    ].join(''),
     ...stage.lines.map(
       line => `  ${line.base ? '*' : ''}${line.ingredient} ${line.amount}${line.note && ` (${line.note})`}`,
     ),

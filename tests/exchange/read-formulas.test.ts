@@ -134,11 +134,9 @@ test('settings are used or kept, and a base may be marked before or after its li
     Seeded,Soaker,Flaxseed,40 g,,toasted
     Seeded,Soaker,Flaxseed,,base,
     Seeded,Soaker,,NO,ferments,
-    Seeded,Soaker,,20 g,keep-back,for Sunday
-    Seeded,,,75%,hold true hydration,
-    Seeded,,,warm,room,
+    Seeded,,,warm,room,for Sunday
   `)
-  assert.deepEqual(told(problems), ['11 remark: Row 11 sets “room”, which is not known here. It is kept.'])
+  assert.deepEqual(told(problems), ['9 remark: Row 9 sets “room”, which is not known here. It is kept.'])
   assert.equal(
     formulas.map(shown).join(),
     text`
@@ -146,9 +144,7 @@ test('settings are used or kept, and a base may be marked before or after its li
       note: For the Saturday oven,
       in two tins
       flour weight: 1200
-      kept: Soaker | keep-back | 20 g | for Sunday
-      kept:  | hold true hydration | 75% | 
-      kept:  | room | warm | 
+      kept:  | room | warm | for Sunday
       Soaker: does not ferment
         *Sunflower seeds 60 g
         *Flaxseed 40 g (toasted)
