@@ -18,8 +18,7 @@ export class LineCells {
     const { fixed, slope, by } = this.splits.get(line)!
     if (fixed !== 'none' && fixed !== 'weight')
       this.#half(line, cellOf.fixed(line), fixed, words, other => this.fixed(other)!)
-    if (slope !== 'none')
-      this.#half(line, cellOf.slope(line), slope, `${words}, a gram of base`, other => cellOf.slope(other))
+    if (slope !== 'none') this.#half(line, cellOf.slope(line), slope, words, other => cellOf.slope(other))
     for (const [giving, half] of by) {
       if (half === 'one') this.out.input(cellOf.by(line, giving), words, 1)
       else
@@ -71,6 +70,9 @@ export class LineCells {
     const problem = 'problem' in half ? half.problem : this.#unknownIn(line)
     if (problem) return this.out.fail(name, words, problem)
     const terms = 'terms' in half ? half.terms : []
+    const [only] = terms
+    if (only && terms.length === 1 && !only.times)
+      return this.out.expression(name, words, only.expression, n => this.#cellNamed(n, line))
     this.out.dot(
       name,
       words,

@@ -1,4 +1,5 @@
 import { type Expression, ExpressionError, straight, type Tree } from '../engine/index.js'
+import type { Amount } from './amounts.js'
 import { meaningOf } from './names.js'
 import type { LinePlan, Outline } from './outline.js'
 
@@ -57,6 +58,9 @@ function partOf(whole: Expression, part: Tree): Expression {
   return { text: whole.text, key: JSON.stringify(tree), tree, names, numbers, spans: [] }
 }
 
+/** Amounts that only the base moves come apart the same way in every formula. */
+const splitsByBase = new WeakMap<Amount, Split>()
+
 /** Takes every line's amount apart; lines that speak of each other in a circle do not depend on the base. */
 export function splitLines(outline: Outline): Map<LinePlan, Split> {
   const splits = new Map<LinePlan, Split>()
@@ -86,8 +90,13 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
       if (meant.kind === 'lines' && meant.lines.some(l => moves(splitOf(l)))) moving.set(slot, meant.lines)
     }
     if (moving.size === 0) return { fixed: 'weight', slope: 'none', by: nothing }
+    const byBaseAlone = [...moving.values()].every(lines => lines.length === 0)
+    const known = byBaseAlone && splitsByBase.get(amount)
+    if (known) return known
     try {
-      return joined(expression, moving)
+      const split = joined(expression, moving)
+      if (byBaseAlone) splitsByBase.set(amount, split)
+      return split
     } catch (error) {
       if (!(error instanceof ExpressionError)) throw error
       const half = { problem: error.message }

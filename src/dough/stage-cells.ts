@@ -128,7 +128,10 @@ export class StageCells {
     const per = shared ? cellOf.perBase(stage) : cellOf.stageWeight(stage)
     for (const count of this.outline.counted) {
       const words = `${count} of ${name}`
-      this.out.dot(cellOf.count(stage, count), words, this.terms(stage.lines, count, cellOf.weight))
+      // A stage that takes one that is made of itself has no counts to go by: all its terms say why.
+      const canBring = this.#has.get(stage)?.has(count) ?? true
+      const brought = canBring ? this.terms(stage.lines, count, cellOf.weight) : []
+      this.out.dot(cellOf.count(stage, count), words, brought)
       if (stage.isFinal && !stage.takenBy.length) continue
       if (stage.circle) this.out.fail(cellOf.share(stage, count), `share of ${words}`, stage.circle)
       if (stage.circle || !this.#has.get(stage)?.has(count)) continue

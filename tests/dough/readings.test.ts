@@ -325,6 +325,8 @@ test('stages that take each other have no make-up and say the path; the rest is 
     larder,
   )
   assert.equal(sheet.reading('trueHydration'), undefined)
+  assert.equal(sheet.reading('totalFlour'), undefined)
+  assert.match(sheet.readingProblem('totalFlour')!, /a stage cannot be made of itself/)
   near(sheet.reading('listedHydration'), 0.6)
   near(sheet.reading('doughWeight'), 900)
   assert.match(
