@@ -1,4 +1,5 @@
 import type { Transaction, Workbook } from '../src/dough/workbook.js'
+import type { CellName } from '../src/dough/working.js'
 
 /** Makes the transaction on the workbook as it stands; may throw Refusal; undefined: nothing to do. */
 export type Edit = (workbook: Workbook) => Transaction | undefined
@@ -37,12 +38,15 @@ export type Wish =
         | 'help'
         | 'take-over'
         | 'use-new-version'
+        | 'close-working'
     }
   | { readonly want: 'send-out'; readonly formula?: string } // id; left out: all
   | { readonly want: 'open'; readonly formula: string }
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
   | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' }
   | { readonly want: 'find'; readonly stage?: string; readonly line?: string } // brings a place of the sheet into view
+  | { readonly want: 'working'; readonly cell: CellName } // shows how a number came about
+  | { readonly want: 'light'; readonly lines: readonly string[] } // ids of the lines a working speaks of; none: no more
 
 export function wish(from: EventTarget, detail: Wish): void {
   from.dispatchEvent(new CustomEvent('tb-wish', { detail, bubbles: true, composed: true }))

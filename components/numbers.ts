@@ -21,14 +21,19 @@ function format(value: number, language: string, digits: number): string {
   return known.format(value)
 }
 
-/** A weight for the screen: 1,921 · 210 · 21.0 · 3.15 — more decimals the lighter it is. Grams, without the unit. */
-export function showGrams(grams: number, style: NumberStyle): string {
+/** Decimals that a weight is shown with, grams: more the lighter it is. */
+export const gramDigits = (grams: number): number => {
   const size = Math.abs(grams)
-  return format(grams, style.language, size === 0 || size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2)
+  return size === 0 || size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2
 }
 
-/** A fraction of 1 as per cent for the screen: 70.5 · 1.88 — two decimals under 10 %. Without the sign. */
-export function showPercent(fraction: number, style: NumberStyle): string {
-  const percent = fraction * 100
-  return format(percent, style.language, Math.abs(percent) >= 9.995 ? 1 : 2)
-}
+/** Decimals that a fraction of 1 is shown with as per cent: two under 10 %. */
+export const percentDigits = (fraction: number): number => (Math.abs(fraction) >= 0.09995 ? 1 : 2)
+
+/** A weight for the screen: 1,921 · 210 · 21.0 · 3.15. Grams, without the unit. */
+export const showGrams = (grams: number, style: NumberStyle): string =>
+  format(grams, style.language, gramDigits(grams))
+
+/** A fraction of 1 as per cent for the screen: 70.5 · 1.88. Without the sign. */
+export const showPercent = (fraction: number, style: NumberStyle): string =>
+  format(fraction * 100, style.language, percentDigits(fraction))

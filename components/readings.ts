@@ -1,5 +1,6 @@
-import type { ReadingName } from '../src/dough/figures.js'
-import { type NumberStyle, showGrams, showPercent } from './numbers.js'
+import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
+import { gramDigits, type NumberStyle, percentDigits, showGrams, showPercent } from './numbers.js'
+import { showNumber } from './typed-numbers.js'
 
 /** How a reading is called on the screen, and what it is counted in. */
 export interface ReadingWords {
@@ -43,6 +44,32 @@ export const readingWords: Readonly<Record<ReadingName, ReadingWords>> = {
 /** A reading as the screen shows it, without its unit: `70.5`, `1,921`. */
 export const showReading = (name: ReadingName, value: number, style: NumberStyle): string =>
   readingWords[name].unit === '%' ? showPercent(value, style) : showGrams(value, style)
+
+/** The name within a sentence: `true hydration`. */
+export const readingInSentence = (name: ReadingName): string => readingWords[name].name.toLowerCase()
+
+/** A value as the baker would type it, rounded as the screen shows it: `70.5`, `1921`. */
+export function readingToType(name: ReadingName, value: number, style: NumberStyle): string {
+  const isPercent = readingWords[name].unit === '%'
+  const digits = isPercent ? percentDigits(value) : gramDigits(value)
+  return showNumber(Number((isPercent ? value * 100 : value).toFixed(digits)), style)
+}
+
+/** A value that a reading is held at, as it was typed: `75`, `2082.5`. */
+export const heldToType = (name: ReadingName, value: number, style: NumberStyle): string =>
+  showNumber(readingWords[name].unit === '%' ? value * 100 : value, style)
+
+/** The reading of the batch as it is weighed, where a batch is made and that is not what is written. */
+export function showWeighed(sheet: FormulaSheet, name: ReadingName, style: NumberStyle): string | undefined {
+  const { make } = sheet.formula.batch ?? { make: 'as written' }
+  const [written, weighed] = [
+    sheet.reading(name),
+    make === 'as written' ? undefined : sheet.weighedReading(name),
+  ]
+  if (written === undefined || weighed === undefined) return undefined
+  const shown = showReading(name, weighed, style)
+  return shown === showReading(name, written, style) ? undefined : shown
+}
 
 /** `58–85 %`: a usual range in words. */
 export function showRange([from, to]: readonly [number, number], style: NumberStyle): string {
