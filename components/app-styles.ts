@@ -81,7 +81,7 @@ export const appStyles = [
       --edge: 16px;
       & .room {
         display: block;
-        padding-bottom: 132px;
+        padding-bottom: calc(132px + var(--working, 0px));
       }
       & main {
         min-height: 0;
@@ -94,7 +94,7 @@ export const appStyles = [
       & aside {
         padding: 18px 16px 24px;
       }
-      & tb-places {
+      & .foot {
         position: fixed;
         inset: auto 0 0;
         z-index: 5;
@@ -157,7 +157,7 @@ export const appStyles = [
           padding: 0;
         }
         & tb-shelf,
-        & tb-places,
+        & .foot,
         & .shade,
         & .lesson,
         & .toast {

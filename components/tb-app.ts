@@ -1,32 +1,27 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
-import { Refusal } from '../src/dough/edits.js'
-import type { Formula } from '../src/dough/formula.js'
 import type { Change } from '../src/dough/workbook.js'
-import { type Keeper, type KeeperState, openKeeper } from '../src/storage/index.js'
+import type { KeeperState } from '../src/storage/index.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
-import { Desk, type DeskEvent } from './desk.js'
+import type { Desk, DeskEvent } from './desk.js'
 import { downloadFormulas } from './download.js'
 import type { EditRequest, Wish } from './events.js'
+import { type Examples, KeptDesk } from './kept-desk.js'
 import type { NumberStyle } from './numbers.js'
+import { OpenWorking } from './open-working.js'
 import { listenToPage } from './page-gestures.js'
+import { roomNow, tellHeadHeight, watchRoom } from './rooms.js'
 import { standingNotices } from './standing-notices.js'
 import './tb-dialogs.js'
-import './tb-empty-shelf.js'
 import './tb-head.js'
 import type { GridPlace } from './tb-grid.js'
 import type { Room } from './tb-head.js'
 import './tb-notices.js'
-import './tb-places.js'
 import type { PlaceName } from './tb-places.js'
-import './tb-sheet.js'
-import './tb-shelf.js'
-import './tb-tally.js'
+import { threePlaces } from './three-places.js'
+import { Toast } from './toast.js'
 
-const wide = matchMedia('(min-width: 1100px)')
-const middle = matchMedia('(min-width: 720px)')
-const roomNow = (): Room => (wide.matches ? 'wide' : middle.matches ? 'middle' : 'narrow')
-const toastFor = 6000 // milliseconds a sentence stays in sight
+const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
 export class TbApp extends LitElement {
@@ -35,38 +30,36 @@ export class TbApp extends LitElement {
     numbers: { attribute: false },
     loadExamples: { attribute: false },
     newVersion: { attribute: false },
-    desk: { state: true },
-    kept: { state: true },
-    examples: { state: true },
     room: { reflect: true },
     place: { reflect: true },
     version: { state: true },
     teaching: { state: true },
     deleted: { state: true },
     problemsSeen: { state: true },
-    toast: { state: true },
     dragging: { type: Boolean, reflect: true },
   }
 
   declare database: string // name in the browser's storage
   declare numbers: NumberStyle
-  declare loadExamples: () => Promise<{ readonly workbook: string; readonly formulas: readonly Formula[] }>
+  declare loadExamples: () => Promise<Examples>
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
-  declare desk: Desk | undefined // undefined until the workbook is loaded
-  declare kept: KeeperState
-  declare examples: readonly Formula[]
   declare room: Room
   declare place: PlaceName
-  declare version: number // goes up with every change of workbook or figures
+  declare version: number // goes up with every change of workbook, figures, or what is kept
   declare teaching: boolean // the first start's line about the examples is in sight
   declare deleted: string // name of a formula just deleted, to be taken back
   declare problemsSeen: boolean
-  declare toast: string
   declare dragging: boolean
 
-  #keeper: Keeper | undefined
+  readonly #kept = new KeptDesk({
+    changed: event => this.#changed(event),
+    refreshed: () => {
+      this.version += 1
+    },
+  })
+  readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
-  #toastTimer: ReturnType<typeof setTimeout> | undefined
+  readonly #toast = new Toast(this)
   #stopListening: () => void = () => {}
 
   constructor() {
@@ -75,25 +68,29 @@ export class TbApp extends LitElement {
     this.numbers = { language: 'en', decimal: '.' }
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
-    this.desk = undefined
-    this.kept = { status: 'loading' }
-    this.examples = []
     this.room = roomNow()
     this.place = 'sheet'
     this.version = 0
     this.teaching = false
     this.deleted = ''
     this.problemsSeen = false
-    this.toast = ''
     this.dragging = false
-    this.addEventListener('tb-edit', event => this.#edit((event as CustomEvent<EditRequest>).detail))
+    this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
     this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
-    this.addEventListener('tb-wish', event => this.#grant((event as CustomEvent<Wish>).detail))
+    this.addEventListener('tb-wish', event => this.#grant(event as CustomEvent<Wish>))
+  }
+
+  get desk(): Desk | undefined {
+    return this.#kept.desk
+  }
+
+  get kept(): KeeperState {
+    return this.#kept.state
   }
 
   override connectedCallback(): void {
     super.connectedCallback()
-    const stop = listenToPage({
+    const stopListening = listenToPage({
       undo: () => this.#step('undo'),
       redo: () => this.#step('redo'),
       file: file => this.#show('bring-in', { file }),
@@ -102,79 +99,35 @@ export class TbApp extends LitElement {
         this.dragging = over
       },
     })
-    wide.addEventListener('change', this.#measure)
-    middle.addEventListener('change', this.#measure)
+    const stopWatching = watchRoom(room => {
+      this.room = room
+    })
     window.addEventListener('hashchange', this.#followAddress)
-    this.#stopListening = stop
+    this.#stopListening = () => {
+      stopListening()
+      stopWatching()
+      window.removeEventListener('hashchange', this.#followAddress)
+    }
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopListening()
-    wide.removeEventListener('change', this.#measure)
-    middle.removeEventListener('change', this.#measure)
-    window.removeEventListener('hashchange', this.#followAddress)
-    void this.#keeper?.close()
+    this.#kept.close()
   }
 
-  // What sticks below the header has to know its height, which follows the name of the workbook and zoomed text.
   protected override firstUpdated(): void {
-    const head = this.renderRoot.querySelector('tb-head')!
-    const measured = new ResizeObserver(() => {
-      const height = `${head.offsetHeight}px`
-      this.style.setProperty('--head', height)
-      document.documentElement.style.setProperty('--head', height)
-    })
-    measured.observe(head)
+    tellHeadHeight(this.renderRoot.querySelector('tb-head')!, this)
   }
 
   /** Loads the workbook, or on a first start the examples. To be called once, when the properties are set. */
   async start(): Promise<void> {
-    const keeper = await openKeeper({
-      database: this.database,
-      onState: state => {
-        this.kept = state
-      },
-      onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
-    })
-    this.#keeper = keeper
-    const examples = keeper.fresh ? await this.loadExamples() : undefined
-    const workbook = examples
-      ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
-      : keeper.workbook
-    this.desk = new Desk(
-      workbook,
-      this.numbers,
-      event => this.#changed(event),
-      () => {
-        this.version += 1
-      },
-    )
-    this.desk.open(decodeURIComponent(location.hash.slice(1)))
-    this.teaching = examples !== undefined && examples.formulas.length > 0
-    this.examples = (examples ?? (await this.loadExamples())).formulas
+    const { database, numbers, loadExamples } = this
+    await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
+    this.teaching = this.#kept.fresh
   }
 
-  #edit(request: EditRequest): void {
-    const { desk } = this
-    if (!desk) return
-    if (this.kept.status === 'read-only') {
-      request.refusal = this.kept.reason
-      return
-    }
-    try {
-      const transaction = request.edit(desk.workbook)
-      // Only the grid gives a place.
-      if (transaction) desk.edit(transaction, request.place as Partial<GridPlace> | undefined)
-    } catch (error) {
-      if (error instanceof Refusal) request.refusal = error.message
-      else if (error instanceof RangeError) request.refusal = 'That is no longer here. Nothing was changed.'
-      else throw error
-    }
-  }
-
-  #changed({ event: { workbook, transaction, way }, sentence }: DeskEvent): void {
-    if (way !== 'load') this.#keeper?.keep(workbook)
+  #changed({ event: { transaction, way }, sentence }: DeskEvent): void {
     const gone = transaction.changes.find((c: Change) => c.of === 'formula' && !c.value)
     this.deleted = way === 'do' && gone ? transaction.label.replace(/^Delete /, '') : ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
@@ -183,13 +136,10 @@ export class TbApp extends LitElement {
   }
 
   #step(way: 'undo' | 'redo'): void {
-    const { desk } = this
-    if (!desk || this.kept.status === 'read-only') return
-    const done = desk.history[way]()
-    if (!done?.place) return
-    desk.open(done.place.formula)
+    const place = this.#kept.step(way)
+    if (!place) return
     this.version += 1
-    if (done.place.at !== undefined) void this.#find(done.place.at)
+    if (place.at !== undefined) void this.#find(place.at)
   }
 
   /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time. */
@@ -201,14 +151,11 @@ export class TbApp extends LitElement {
 
   #say(sentence: string): void {
     this.#announcer.say(sentence)
-    this.toast = sentence
-    clearTimeout(this.#toastTimer)
-    this.#toastTimer = setTimeout(() => {
-      this.toast = ''
-    }, toastFor)
+    this.#toast.show(sentence)
   }
 
-  #grant(wish: Wish): void {
+  #grant(event: CustomEvent<Wish>): void {
+    const wish = event.detail
     switch (wish.want) {
       case 'undo':
       case 'redo':
@@ -224,7 +171,7 @@ export class TbApp extends LitElement {
       case 'send-out':
         return this.#show('send-out', wish.formula ? { formula: wish.formula } : undefined)
       case 'take-over':
-        return void this.#keeper?.takeOver()
+        return this.#kept.takeOver()
       case 'use-new-version':
         return this.newVersion?.()
       case 'larder':
@@ -233,6 +180,12 @@ export class TbApp extends LitElement {
         return this.#show(wish.want)
       case 'new':
         return this.#go('shelf')
+      case 'working':
+        return this.#working.ask(wish.cell, this.desk?.sheet, event.composedPath()[0])
+      case 'light':
+        return this.#working.light(wish.lines)
+      case 'close-working':
+        return this.#working.close()
     }
   }
 
@@ -248,7 +201,11 @@ export class TbApp extends LitElement {
     if (this.desk.formula) location.hash = this.desk.formula.id
   }
 
-  #go(to: PlaceName): void {
+  #learnt = (): void => {
+    this.teaching = false
+  }
+
+  #go = (to: PlaceName): void => {
     const from = this.place
     this.place = to
     if (this.room !== 'middle') return
@@ -259,24 +216,23 @@ export class TbApp extends LitElement {
   }
 
   #followAddress = (): void => {
-    const id = decodeURIComponent(location.hash.slice(1))
+    const id = idInAddress()
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)
   }
 
-  #measure = (): void => {
-    this.room = roomNow()
+  protected override willUpdate(): void {
+    this.#working.stayWith(this.desk?.sheet)
   }
 
   protected override updated(changed: PropertyValues<this>): void {
     const name = this.desk?.formula?.name
-    if (changed.has('version') || changed.has('desk'))
-      document.title = name ? `${name} · Tarebook` : 'Tarebook'
+    if (changed.has('version')) document.title = name ? `${name} · Tarebook` : 'Tarebook'
   }
 
   override render() {
     const { desk, room, place, numbers, version } = this
-    const readOnly = this.kept.status === 'read-only'
+    const { readOnly } = this.#kept
     const drawer = room === 'middle' && place === 'shelf'
     return html`
       <tb-head
@@ -290,7 +246,25 @@ export class TbApp extends LitElement {
         .numbers=${numbers}
       ></tb-head>
       <tb-notices .notices=${this.#notices()}></tb-notices>
-      ${desk ? this.#room(desk, readOnly, drawer) : nothing}
+      ${
+        desk
+          ? threePlaces({
+              desk,
+              room,
+              place,
+              drawer,
+              numbers,
+              version,
+              readOnly,
+              examples: this.#kept.examples,
+              teaching: this.teaching,
+              asked: this.#working.asked,
+              lit: this.#working.lit,
+              learnt: this.#learnt,
+              go: this.#go,
+            })
+          : nothing
+      }
       ${
         desk
           ? html`<tb-dialogs
@@ -303,92 +277,20 @@ export class TbApp extends LitElement {
           ></tb-dialogs>`
           : nothing
       }
-      ${this.toast ? html`<p class="toast">${this.toast}</p>` : nothing}
+      ${this.#toast.sentence ? html`<p class="toast">${this.#toast.sentence}</p>` : nothing}
       ${this.dragging ? html`<p class="drop">Drop the file to bring its formulas in.</p>` : nothing}
     `
-  }
-
-  #room(desk: Desk, readOnly: boolean, drawer: boolean) {
-    const { room, place, numbers, version } = this
-    const { sheet } = desk
-    const seen = (name: PlaceName) => room !== 'narrow' || place === name
-    return html`<div class="room" @keydown=${this.#closeDrawer}>
-        ${
-          room === 'middle' && !drawer
-            ? nothing
-            : html`<tb-shelf
-              ?hidden=${!seen('shelf')}
-              .formulas=${desk.workbook.formulas}
-              .current=${desk.formula?.id ?? ''}
-              .readings=${desk.shelfReading}
-              .examples=${this.examples}
-              .numbers=${numbers}
-              ?readOnly=${readOnly}
-              .version=${version}
-            ></tb-shelf>`
-        }
-        ${drawer ? html`<div class="shade" @click=${() => this.#go('sheet')}></div>` : nothing}
-        <main ?hidden=${!seen('sheet')} ?inert=${drawer}>
-          ${this.teaching && sheet ? this.#lesson() : nothing}
-          ${
-            sheet
-              ? html`<tb-sheet
-                .sheet=${sheet}
-                .version=${version}
-                .numbers=${numbers}
-                ?readOnly=${readOnly}
-                ?folds=${room !== 'wide'}
-              ></tb-sheet>`
-              : html`<tb-empty-shelf .examples=${this.examples} ?readOnly=${readOnly}></tb-empty-shelf>`
-          }
-        </main>
-        ${
-          sheet
-            ? html`<aside aria-label="Tally" ?hidden=${!seen('tally')} ?inert=${drawer}>
-              <tb-tally .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>
-            </aside>`
-            : nothing
-        }
-      </div>
-      ${
-        room === 'narrow'
-          ? html`<tb-places
-            .sheet=${sheet}
-            .version=${version}
-            .numbers=${numbers}
-            place=${place}
-          ></tb-places>`
-          : nothing
-      }`
-  }
-
-  #lesson() {
-    const end = () => {
-      this.teaching = false
-    }
-    return html`<p class="lesson">
-      <span>
-        This is an example. Change any number and the rest follows; <b>New formula</b> on the shelf starts your own.
-      </span>
-      <button @click=${end}>Got it</button>
-    </p>`
-  }
-
-  #closeDrawer = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' || this.room !== 'middle' || this.place !== 'shelf') return
-    event.preventDefault()
-    this.#go('sheet')
   }
 
   #notices() {
     return standingNotices({
       kept: this.kept,
-      problems: this.problemsSeen ? [] : (this.#keeper?.problems ?? []),
+      problems: this.problemsSeen ? [] : this.#kept.problems,
       newVersion: this.newVersion,
       deleted: this.deleted,
       download: () => void downloadFormulas(this.desk?.workbook.formulas ?? []),
-      tryAgain: () => void this.#keeper?.flush(),
-      takeOver: () => void this.#keeper?.takeOver(),
+      tryAgain: this.#kept.tryAgain,
+      takeOver: this.#kept.takeOver,
       undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''

@@ -20,6 +20,7 @@ export class TbSheet extends LitElement {
     numbers: { attribute: false },
     readOnly: { type: Boolean },
     folds: { type: Boolean },
+    lit: { attribute: false },
   }
 
   declare sheet: FormulaSheet | undefined
@@ -27,6 +28,7 @@ export class TbSheet extends LitElement {
   declare numbers: NumberStyle
   declare readOnly: boolean
   declare folds: boolean // where room is short, a long note leaves it to the lines
+  declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
     super()
@@ -34,6 +36,7 @@ export class TbSheet extends LitElement {
     this.numbers = { language: 'en', decimal: '.' }
     this.readOnly = false
     this.folds = false
+    this.lit = new Set()
   }
 
   override render() {
@@ -78,6 +81,7 @@ export class TbSheet extends LitElement {
         .numbers=${numbers}
         .readOnly=${readOnly}
         .names=${this.#larderNames(sheet.larder)}
+        .lit=${this.lit}
       ></tb-grid>
       <tb-cautions ?perishable=${perishable}></tb-cautions>
     `
