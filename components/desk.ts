@@ -1,9 +1,10 @@
 import { type Scale, usualScale } from '../src/dough/batch.js'
 import type { FormulaSheet } from '../src/dough/figures.js'
-import type { Formula } from '../src/dough/formula.js'
+import { type Formula, finalDoughOf, type Hold } from '../src/dough/formula.js'
 import type { Larder } from '../src/dough/larder.js'
 import { openFormula } from '../src/dough/sheet.js'
 import { larderWith } from '../src/dough/usual-larder.js'
+import { holdWords } from '../src/dough/words.js'
 import type { Change, Transaction, Workbook } from '../src/dough/workbook.js'
 import { History, type HistoryEvent } from '../src/storage/index.js'
 import { type NumberStyle, showGrams, showPercent } from './numbers.js'
@@ -25,6 +26,12 @@ export interface DeskEvent {
 interface HydrationShown {
   readonly of: string // formula's id
   readonly words: string
+}
+
+/** How things stood before an edit. */
+interface Before {
+  readonly hydration: HydrationShown | undefined
+  readonly holds: readonly Hold[]
 }
 
 /** The workbook being worked on: its history, the open formula with its figures, the readings of the shelf. */
@@ -50,7 +57,7 @@ export class Desk {
     this.#shelf = new ShelfReadings(this.larder, onReadings)
     this.open('')
     this.history.subscribe(event => {
-      const before = this.#hydration()
+      const before = { hydration: this.#hydration(), holds: this.formula?.holds ?? [] }
       this.#follow(event.workbook)
       onEvent({ event, sentence: this.#sentence(event, before) })
     })
@@ -118,17 +125,34 @@ export class Desk {
   }
 
   /** `Water 700 g; true hydration 73.3 %` */
-  #sentence({ transaction, way }: HistoryEvent, before: HydrationShown | undefined): string {
+  #sentence({ transaction, way }: HistoryEvent, before: Before): string {
     const { label } = transaction
     const now = this.#hydration()
+    const held = way === 'do' ? this.#newlyHeld(transaction.changes, before.holds) : undefined
     const first =
       way === 'undo'
         ? `Undone: ${label}`
         : way === 'redo'
           ? `Done again: ${label}`
-          : (this.#lineInWords(transaction.changes) ?? label)
-    const moved = now && now.of === before?.of && now.words !== before.words
-    return moved ? `${first}; true hydration ${now.words}` : first
+          : ((held ? this.#holdInWords(held) : this.#lineInWords(transaction.changes)) ?? label)
+    const moved = now && now.of === before.hydration?.of && now.words !== before.hydration.words
+    return moved && held?.reading !== 'trueHydration' ? `${first}; true hydration ${now.words}` : first
+  }
+
+  /** The hold that an edit of nothing else has put on a reading. */
+  #newlyHeld([change, ...others]: readonly Change[], before: readonly Hold[]): Hold | undefined {
+    if (others.length || change?.of !== 'fields' || change.formula !== this.formula?.id) return undefined
+    return change.value.holds?.find(hold => !before.includes(hold))
+  }
+
+  /** `Salt held at 2 %; Salt gives, 22.3 g` */
+  #holdInWords(hold: Hold): string | undefined {
+    const line = finalDoughOf(this.formula!).lines.find(l => l.id === hold.line)
+    if (!line) return undefined
+    const { weight, problem } = this.sheet!.line(line.id)
+    if (problem || weight === undefined) return problem
+    const words = holdWords(hold, line.ingredient)
+    return `${words[0]!.toUpperCase()}${words.slice(1)}; ${line.ingredient} gives, ${showGrams(weight, this.numbers)} g`
   }
 
   #lineInWords(changes: readonly Change[]): string | undefined {

@@ -1,0 +1,172 @@
+import { sendMouse, setViewport } from '@web/test-runner-commands'
+import '../../components/tb-app'
+import { wish } from '../../components/events'
+import type { TbApp } from '../../components/tb-app'
+import { finalDoughOf } from '../../src/dough/formula'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert'
+import { press, type } from '../keys'
+import { millWheat, straightDough } from './breads'
+import { dressPage, english, passesAxe, textOf } from './mount'
+
+let count = 0
+
+describe('Holds and workings on the page', () => {
+  let app: TbApp
+  let region: HTMLElement
+
+  async function start(): Promise<void> {
+    history.replaceState(null, '', '#')
+    app = document.createElement('tb-app')
+    app.numbers = english
+    app.database = `workings-${Date.now()}-${count++}`
+    const tin = straightDough('Bread flour = 100%\nWater = 66%\nSalt = 2%', 'Spelt tin')
+    app.loadExamples = async () => ({ workbook: 'Saturday oven', formulas: [millWheat(), tin] })
+    document.body.append(app)
+    await app.start()
+    await settled()
+  }
+
+  async function settled(): Promise<void> {
+    await app.updateComplete
+    await tally()?.updateComplete
+    await working()?.updateComplete
+    await app.updateComplete // what the working lights
+    await sheet().updateComplete
+  }
+
+  const root = () => app.shadowRoot!
+  const sheet = () => root().querySelector('tb-sheet')!
+  const tally = () => root().querySelector('aside tb-tally') as HTMLElementTagNameMap['tb-tally'] | null
+  const strip = () => root().querySelector('tb-places')!.shadowRoot!.querySelector('tb-tally')!
+  const working = () => tally()?.shadowRoot?.querySelector('tb-working') ?? root().querySelector('tb-working')
+  const title = () => textOf(working()?.shadowRoot?.querySelector('h3'))
+  const number = (name: string) =>
+    tally()!.shadowRoot!.querySelector<HTMLElement>(`[data-reading="${name}"]`)!
+  const waterOf = () => finalDoughOf(app.desk!.formula!).lines.find(l => l.ingredient === 'Water')!
+  const said = (sentence: RegExp) =>
+    waitUntil(
+      () => sentence.test(region.textContent ?? ''),
+      `${sentence} is announced; it is “${region.textContent}”`,
+    )
+
+  async function click(element: HTMLElement): Promise<void> {
+    element.scrollIntoView({ block: 'center' })
+    const box = element.getBoundingClientRect()
+    await sendMouse({
+      type: 'click',
+      position: [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)],
+    })
+    await settled()
+  }
+
+  before(() => {
+    dressPage()
+    document.title = 'Tarebook'
+    region = document.createElement('div')
+    region.id = 'announcements'
+    region.setAttribute('role', 'status')
+    region.className = 'unseen'
+    document.body.append(region)
+  })
+  beforeEach(async () => {
+    await setViewport({ width: 1440, height: 900 })
+    await start()
+  })
+  afterEach(() => app.remove())
+  after(() => region.remove())
+
+  it('a number opens its working below it, and Escape gives the focus back', async () => {
+    number('trueHydration').focus()
+    await press('Enter')
+    await settled()
+    equal(title(), 'True hydration')
+    equal(number('trueHydration').getAttribute('aria-expanded'), 'true')
+    ok(sheet().lit.has(waterOf().id), 'the water is lit')
+    await press('Escape')
+    await settled()
+    equal(working(), null)
+    equal(sheet().lit.size, 0)
+    equal(tally()!.shadowRoot!.activeElement, number('trueHydration'))
+  })
+
+  it('a number pressed again puts its working away; another one’s takes its place', async () => {
+    await click(number('salt'))
+    equal(title(), 'Salt')
+    await click(number('doughWeight'))
+    equal(title(), 'Dough weight')
+    await click(number('doughWeight'))
+    equal(working(), null)
+  })
+
+  it('a working asked for elsewhere on the page opens at the head of the tally', async () => {
+    wish(sheet(), { want: 'working', cell: `line ${waterOf().id} percent` })
+    await settled()
+    match(title(), /^Water, per cent of the flour/)
+    deepEqual([...sheet().lit], [waterOf().id])
+  })
+
+  it('a working is put away when another formula is opened', async () => {
+    await click(number('salt'))
+    wish(app, { want: 'open', formula: app.desk!.workbook.formulas[1]!.id })
+    await settled()
+    equal(working(), null)
+    equal(sheet().lit.size, 0)
+  })
+
+  it('a working follows a hold, which is announced in one sentence and undone', async () => {
+    await click(number('trueHydration'))
+    tally()!.shadowRoot!.querySelector<HTMLElement>('[data-hold="trueHydration"]')!.focus()
+    await press('Enter')
+    await settled()
+    await type('75')
+    await press('Enter')
+    await said(/^True hydration held at 75 %; Water gives, 740 g$/)
+    await settled()
+    match(textOf(working()!.shadowRoot!.querySelector('#figures')), /= 75 %$/)
+    await press('Control+z')
+    await said(/^Undone: Hold .*; true hydration 70\.5 %$/)
+  })
+
+  it('a hold of another reading says what it does to the true hydration', async () => {
+    tally()!.shadowRoot!.querySelector<HTMLElement>('[data-hold="prefermentedFlour"]')!.focus()
+    await press('Enter')
+    await settled()
+    await type('20')
+    await press('Enter')
+    await said(/^Prefermented flour held at 20 %; Levain gives, [\d.,]+ g; true hydration [\d.]+ %$/)
+  })
+
+  it('a hold that has no answer is announced by its reason', async () => {
+    tally()!.shadowRoot!.querySelector<HTMLElement>('[data-hold="trueHydration"]')!.focus()
+    await press('Enter')
+    await settled()
+    await type('5')
+    await press('Enter')
+    await said(/^With true hydration held at 5 %, Water would weigh .*less than nothing\./)
+  })
+
+  it('on a phone a reading of the foot opens its working above the foot', async () => {
+    await setViewport({ width: 390, height: 844 })
+    await settled()
+    await strip().updateComplete
+    const button = strip().shadowRoot!.querySelector<HTMLElement>('[data-reading="salt"]')!
+    await click(button)
+    equal(title(), 'Salt')
+    const [slip, places] = [working()!, root().querySelector('tb-places')!].map(e =>
+      e.getBoundingClientRect(),
+    )
+    ok(slip!.bottom <= places!.top + 1, 'it lies above the foot')
+    ok(slip!.top > 300, 'the sheet stays in sight')
+    await passesAxe(document, true)
+    await press('Escape')
+    await settled()
+    equal(working(), null)
+    equal(strip().shadowRoot!.activeElement, button)
+  })
+
+  it('has nothing that axe finds while a working is open and a hold is asked for', async () => {
+    await click(number('trueHydration'))
+    await click(tally()!.shadowRoot!.querySelector<HTMLElement>('[data-hold="salt"]')!)
+    await passesAxe(document, true)
+  })
+})
