@@ -34,9 +34,9 @@ const measures = (jottings: Dimensions) => (name: string) =>
 const everyNameIsAWeight = measures(noJottings)
 
 /** Whether a text alone comes to a plain number, without a unit. */
-function isNumber(text: string): boolean {
+function isNumber(text: string, jottings: Dimensions): boolean {
   try {
-    return dimensionOf(parse(text, { units: unitWords }), everyNameIsAWeight) === 'number'
+    return dimensionOf(parse(text, { units: unitWords }), measures(jottings)) === 'number'
   } catch {
     return false
   }
@@ -50,12 +50,14 @@ function read(text: string, jottings: Dimensions): Amount | AmountProblem {
     const dimension = dimensionOf(expression, measures(jottings))
     if (dimension === 'truth')
       return { problem: `${text} says yes or no; an amount is a weight or a percentage.` }
-    const typedIn = expression.names.every(name => name === 'base') ? 'percent' : 'weight'
+    const { names } = expression
+    const ofBase = names.includes('base') && names.every(n => n === 'base' || jottings.get(n) === 'number')
+    const typedIn = ofBase || names.length === 0 ? 'percent' : 'weight'
     const [, number, unit] = plainAmount.exec(text) ?? []
     if (number && (unit === '%') === (typedIn === 'percent'))
       return { expression, typedIn, typed: number, plain: true }
     const [, inner] = wrappedAmount.exec(text) ?? []
-    return { expression, typedIn, typed: inner && isNumber(inner) ? inner : text, plain: false }
+    return { expression, typedIn, typed: inner && isNumber(inner, jottings) ? inner : text, plain: false }
   } catch (error) {
     if (error instanceof ExpressionError) return { problem: error.message }
     throw error
@@ -73,27 +75,32 @@ export function readAmount(
   jottings: Dimensions = noJottings,
 ): Amount | AmountProblem | undefined {
   if (!text) return undefined
-  if (jottings.size) return read(text, jottings)
   let amount = known.get(text)
   if (!amount) {
     if (known.size > 5000) known.clear()
     amount = read(text, noJottings)
     known.set(text, amount)
   }
-  return amount
+  const speaksOfNone = 'expression' in amount && !amount.expression.names.some(n => jottings.has(n))
+  return jottings.size === 0 || speaksOfNone ? amount : read(text, jottings)
 }
 
 /**
  * What is kept of an amount typed into a column: a bare number or a calculation without a unit gets the
  * column's own, anything else stays as typed. `decimal` is the sign the baker types; kept texts have points.
- * A text that is not understood is kept as it is.
+ * A text that is not understood is kept as it is. `jottings` says what the formula's own names measure.
  */
-export function amountAsKept(typed: string, column: AmountColumn, decimal: '.' | ','): string {
+export function amountAsKept(
+  typed: string,
+  column: AmountColumn,
+  decimal: '.' | ',',
+  jottings: Dimensions = noJottings,
+): string {
   const text = typed.trim()
   if (!text) return ''
   try {
     const { text: canonical } = parse(text, { units: unitWords, decimal })
-    if (!isNumber(canonical)) return canonical
+    if (!isNumber(canonical, jottings)) return canonical
     const unit = column === 'weight' ? ' g' : '%'
     return /^-?[\d.]+$/.test(canonical) ? canonical + unit : `(${canonical})${unit}`
   } catch {

@@ -95,7 +95,7 @@ export interface FormulaSheet {
   line(id: string): LineFigures // throws RangeError for a line not in the formula
   stage(id: string): StageFigures
   jotting(id: string): JottingFigures
-  /** The names an amount or a jotting may use, in the final dough: lines, jottings, readings. */
+  /** The names an amount or a jotting may use: lines of the final dough, jottings, stages' own, totals, readings. */
   readonly usableNames: readonly string[]
   readonly parts: DoughParts | undefined
   readonly problems: readonly Problem[]
@@ -107,6 +107,8 @@ export interface FormulaSheet {
   weighed(line: string): Weighed | undefined
   /** The reading of the dough as it is weighed, steps of the scale and all. */
   weighedReading(name: ReadingName): number | undefined
+  /** Another formula with the same larder and scale. */
+  other(formula: Formula): FormulaSheet
   /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
   update(formula: Formula, larder?: Larder, scale?: Scale): void
 }

@@ -8,7 +8,7 @@ export function writeJottings(out: CellWriter, outline: Outline): void {
   for (const { name, jotting, expression, problem } of outline.jottings.values()) {
     const cell = cellOf.jotting(name)
     const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
-    const why = problem ?? (unknown?.kind === 'unknown' ? unknown.problem : undefined)
+    const why = unknown?.kind === 'unknown' ? unknown.problem : problem
     if (why || !expression) out.fail(cell, jotting.name, why ?? 'Nothing is written.')
     else
       out.expression(cell, jotting.name, expression, n =>

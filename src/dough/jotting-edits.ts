@@ -1,24 +1,23 @@
 import { formulaIn, Refusal } from './edit-places.js'
 import type { Jotting } from './formula.js'
-import { jottingNameProblem } from './jottings.js'
-import { renameInAmounts } from './renaming.js'
+import { jottingNameAsKept, jottingNameProblem } from './jottings.js'
+import { wholeName, withNames } from './renaming.js'
 import type { Change, Transaction, Workbook } from './workbook.js'
 
 /**
  * Puts a jotting at its id, or adds it last; a new name is taken along into the amounts and jottings that
  * use it. Throws Refusal for a name that cannot be.
  */
-export function putJotting(workbook: Workbook, id: string, jotting: Jotting): Transaction {
+export function putJotting(workbook: Workbook, id: string, typed: Jotting): Transaction {
+  const jotting: Jotting = { ...typed, name: jottingNameAsKept(typed.name) }
   const formula = formulaIn(workbook, id)
   const all = formula.jottings ?? []
   const before = all.find(j => j.id === jotting.id)
-  const problem = jottingNameProblem(
-    jotting.name,
-    all.filter(j => j.id !== jotting.id),
-  )
+  const problem = jottingNameProblem(jotting.name, formula, jotting.id)
   if (problem) throw new Refusal(problem)
   const put = before ? all.map(j => (j.id === jotting.id ? jotting : j)) : [...all, jotting]
-  const renamed = (text: string) => (before ? renameInAmounts(text, before.name, jotting.name) : text)
+  const named = before && wholeName(before.name, jotting.name)
+  const renamed = (text: string) => (named ? withNames(text, named) : text)
   const jottings = put.map(j => (j.id === jotting.id ? j : { ...j, text: renamed(j.text) }))
   const lines = formula.stages.flatMap(stage =>
     stage.lines.flatMap((line): Change[] => {

@@ -1,4 +1,5 @@
 import {
+  type Decimal,
   type Dimension,
   dimensionOf,
   type Expression,
@@ -7,7 +8,7 @@ import {
   parse,
 } from '../engine/index.js'
 import { type ReadingName, readingNames } from './figures.js'
-import type { Jotting } from './formula.js'
+import type { Formula, Jotting } from './formula.js'
 import { unitWords } from './units.js'
 import { isWeightReading, readingWords } from './words.js'
 
@@ -37,14 +38,40 @@ export const readingDimension = (name: string): Dimension | undefined => {
   return reading && (isWeightReading(reading) ? 'weight' : 'number')
 }
 
-/** Why a name cannot be a jotting's, in a sentence; undefined when it can. */
-export function jottingNameProblem(name: string, others: readonly Jotting[]): string | undefined {
+/** What amounts call by themselves in every stage. */
+const ownNames = new Set('base flour water salt weight total_flour total_water total_salt'.split(' '))
+
+/** A name as it is kept: as typed where amounts can use it so, or else as they can: `per loaf` is `per_loaf`. */
+export function jottingNameAsKept(typed: string): string {
+  const name = typed.trim()
   const used = nameFor(name)
-  if (!used) return 'A jotting needs a name, such as per_loaf.'
-  if (used === 'base' || readingsByName.has(used))
+  return name.toLowerCase().normalize('NFC') === used ? name : used
+}
+
+/** Why a name cannot be a jotting's, in a sentence; undefined when it can. `id` is of the jotting to be named so. */
+export function jottingNameProblem(name: string, formula: Formula, id = ''): string | undefined {
+  const used = nameFor(name)
+  if (!/[\p{L}\p{N}]/u.test(used)) return 'A jotting needs a name, such as per_loaf.'
+  if (ownNames.has(used) || readingsByName.has(used))
     return `${name} is a name of Tarebook's own; choose another.`
-  if (others.some(j => nameFor(j.name) === used)) return `There is a jotting called ${name} already.`
+  if (unitWords.has(used)) return `${name} is a unit; choose another name.`
+  const line = formula.stages.flatMap(s => s.lines).find(l => l.ingredient && nameFor(l.ingredient) === used)
+  if (line) return `${line.ingredient} is an ingredient of this formula; choose another name.`
+  const stage = formula.stages.find(s => nameFor(s.name) === used)
+  if (stage) return `${stage.name} is a stage of this formula; choose another name.`
+  if (formula.jottings?.some(j => j.id !== id && nameFor(j.name) === used))
+    return `There is a jotting called ${name} already.`
   return undefined
+}
+
+/** What is kept of a jotting's text: decimal points; what is not understood as it is. */
+export function jottingAsKept(typed: string, decimal: Decimal): string {
+  const text = typed.trim()
+  try {
+    return parse(text, { units: unitWords, decimal, percentOf: null }).text
+  } catch {
+    return text
+  }
 }
 
 /** The jottings by name; of two with one name the first is meant. */
@@ -68,7 +95,7 @@ export function planJottings(jottings: readonly Jotting[]): Map<string, JottingP
   const measure = (expression: Expression): { dimension: Dimension; problem: string | undefined } => {
     try {
       // A name that is neither a reading nor a jotting is a line or a total of a stage: a weight.
-      const of = (name: string) => readingDimension(name) ?? planOf(name)?.dimension ?? 'weight'
+      const of = (name: string) => planOf(name)?.dimension ?? readingDimension(name) ?? 'weight'
       return { dimension: dimensionOf(expression, of), problem: undefined }
     } catch (error) {
       if (error instanceof ExpressionError) return { dimension: 'number', problem: error.message }
@@ -78,6 +105,10 @@ export function planJottings(jottings: readonly Jotting[]): Map<string, JottingP
   for (const name of parsed.keys()) planOf(name)
   return plans
 }
+
+/** What the names of jottings measure. */
+export const dimensionsOf = (plans: ReadonlyMap<string, JottingPlan>): ReadonlyMap<string, Dimension> =>
+  new Map([...plans].map(([name, plan]) => [name, plan.dimension]))
 
 function understood(text: string): { expression: Expression } | { problem: string } {
   try {

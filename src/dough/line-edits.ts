@@ -1,3 +1,4 @@
+import { nameFor } from '../engine/index.js'
 import { amountAsKept, plainPercent } from './amounts.js'
 import {
   formulaIn,
@@ -11,9 +12,10 @@ import {
   takeLine,
 } from './edit-places.js'
 import type { AmountColumn } from './figures.js'
-import { type Formula, type Line, newId, type Stage, sameName } from './formula.js'
+import { type Formula, finalDoughOf, type Line, newId, type Stage, sameName } from './formula.js'
 import { holdReading, releaseHold } from './hold-edits.js'
-import { renameInAmounts } from './renaming.js'
+import { dimensionsOf, planJottings } from './jottings.js'
+import { jottingsWithNames, nameInStage, type Renamed, wholeName, withNames } from './renaming.js'
 import type { Change, Transaction, Workbook } from './workbook.js'
 
 export const newLine = (fields: Partial<Omit<Line, 'id'>> = {}): Line => ({
@@ -34,7 +36,8 @@ export function enterAmount(
 ): Transaction {
   const line = lineIn(workbook, at)
   if (column === 'wholeDough') return enterWholeDough(workbook, at, typed, decimal)
-  const amount = amountAsKept(typed, column, decimal)
+  const jottings = dimensionsOf(planJottings(formulaIn(workbook, at.formula).jottings ?? []))
+  const amount = amountAsKept(typed, column, decimal, jottings)
   const done = amount ? `Set ${named(line)} to ${amount}` : `Clear ${named(line)}`
   const release = releaseHold(workbook, at.formula, h => h.line === at.line)
   const label = release ? `${done}; ${release.label.toLowerCase()}` : done
@@ -70,16 +73,29 @@ export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: stri
   const stage = stageIn(workbook, at)
   const changes: Change[] = [putLine(at, { ...line, ingredient: name })]
   const alone = stage.lines.filter(l => sameName(l.ingredient, line.ingredient)).length === 1
-  if (alone && line.ingredient && name) {
-    for (const other of stage.lines) {
-      const amount = renameInAmounts(other.amount, line.ingredient, name)
-      if (other.id !== line.id && amount !== other.amount) changes.push(putLine(at, { ...other, amount }))
-    }
-  }
+  if (alone && line.ingredient && name) changes.push(...namesFollow(formula, stage, line, name))
   return {
     label: line.ingredient ? `Change ${line.ingredient} to ${name || 'no ingredient'}` : `Add ${name}`,
     changes,
   }
+}
+
+/** The amounts and jottings that speak of a line, with its new name. A jotting's own name goes before a line's. */
+function namesFollow(formula: Formula, stage: Stage, line: Line, to: string): Change[] {
+  const from = line.ingredient
+  const isJotting = formula.jottings?.some(j => nameFor(j.name) === nameFor(from))
+  const here: Renamed = isJotting ? name => name : wholeName(from, to)
+  const there = nameInStage(stage.name, from, to)
+  const changes = formula.stages.flatMap(s =>
+    s.lines.flatMap((other): Change[] => {
+      const amount = withNames(other.amount, name => there(s.id === stage.id ? here(name) : name))
+      if (other.id === line.id || amount === other.amount) return []
+      return [putLine({ formula: formula.id, stage: s.id }, { ...other, amount })]
+    }),
+  )
+  const isFinal = stage === finalDoughOf(formula)
+  const jottings = jottingsWithNames(formula.jottings, name => there(isFinal ? here(name) : name))
+  return jottings ? [...changes, { of: 'fields', formula: formula.id, value: { jottings } }] : changes
 }
 
 /** The sentence `Levain takes Final dough, which takes Levain.` when a line named `name` in `stage` closes a circle. */

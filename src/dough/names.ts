@@ -50,6 +50,21 @@ const totals: ReadonlyMap<string, Count> = new Map([
   ['total_salt', 'salt'],
 ])
 
+/** The names by which a calculation can speak of things, each once: those of the dough first. */
+export function namesToUse({ final, stages, jottings }: Outline): string[] {
+  const linesOf = (stage: StagePlan) =>
+    stage.lines.filter(l => l.line.ingredient).map(l => nameFor(l.line.ingredient))
+  const earlier = stages
+    .filter(s => s !== final)
+    .flatMap(s =>
+      ['weight', ...linesOf(s), ...totals.keys()]
+        .filter(name => !name.startsWith('total_'))
+        .map(name => `${nameFor(s.stage.name)}.${name}`),
+    )
+  const dough = [...linesOf(final), ...jottings.keys(), ...readingsByName.keys(), 'flour', 'water', 'salt']
+  return [...new Set([...dough, ...earlier])]
+}
+
 /** A name after a stage's: one of its lines, else one of its totals. */
 function inStage(stage: StagePlan, name: string): Meant | undefined {
   const lines = stage.lines.filter(l => l.line.ingredient && nameFor(l.line.ingredient) === name)
@@ -84,6 +99,7 @@ export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant
   if (name === 'base') return { kind: 'base' }
   if (name.startsWith('unit:')) return unitOf(line, name.slice('unit:'.length))
   const { stage } = line
+  if (outline.jottings.has(name)) return { kind: 'jotting', name }
   if (!name.includes('.')) {
     const own = inStage(stage, name)
     if (own?.kind === 'far lines') return { kind: 'lines', lines: own.lines }

@@ -1,6 +1,6 @@
 import { type Amount, type AmountProblem, type Dimensions, readAmount } from './amounts.js'
 import { type CountsAs, type Formula, type Hold, type Line, nameKey, type Stage } from './formula.js'
-import { type JottingPlan, planJottings } from './jottings.js'
+import { dimensionsOf, type JottingPlan, planJottings } from './jottings.js'
 import type { Ingredient, Larder } from './larder.js'
 
 /** What is counted through the stages, per gram of an ingredient or of a stage. */
@@ -181,7 +181,7 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
     if (!byName.has(nameKey(plan.stage.name))) byName.set(nameKey(plan.stage.name), plan)
   const stageNamed = (name: string) => byName.get(nameKey(name))
   const jottings = planJottings(formula.jottings ?? [])
-  const dimensions: Dimensions = new Map([...jottings.values()].map(j => [j.name, j.dimension]))
+  const dimensions = dimensionsOf(jottings)
   for (const plan of plans) {
     plan.lines = plan.stage.lines.map(line =>
       planLine(line, plan, stageNamed(line.ingredient), formula, larder, dimensions),

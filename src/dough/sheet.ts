@@ -25,10 +25,9 @@ import {
   type StageFigures,
 } from './figures.js'
 import { type Formula, type Problem, sameName } from './formula.js'
-import { readingsByName } from './jottings.js'
 import type { Larder } from './larder.js'
 import { larderOf } from './larder.js'
-import { cellOf } from './names.js'
+import { cellOf, namesToUse } from './names.js'
 import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from './outline.js'
 import { remarksOn } from './remarks.js'
 import { usualLarder } from './usual-larder.js'
@@ -232,7 +231,7 @@ class Sheet implements FormulaSheet {
       isBase: stage.base.includes(plan),
       gives,
       isStale: !known && weight !== undefined,
-      problem: known ? undefined : this.#placed(value, plan),
+      problem: known ? undefined : this.#placed(value, cellOf.weight(plan)),
     }
   }
 
@@ -273,13 +272,27 @@ class Sheet implements FormulaSheet {
     }
     const value = this.#graph.value(cellOf.jotting(plan.name))
     const known = typeof value === 'number' ? value : undefined
-    const problem = typeof value === 'number' ? undefined : this.#placed(value)
+    const problem =
+      typeof value === 'number' ? this.#alsoALine(plan.name) : this.#placed(value, cellOf.jotting(plan.name))
     return { value: known, measures: plan.dimension, said: measured(known, plan.dimension), problem }
   }
 
+  #alsoALine(jotting: string): string | undefined {
+    const line = [...this.#lines.values()].find(
+      l => l.line.ingredient && nameFor(l.line.ingredient) === jotting,
+    )
+    return (
+      line &&
+      `${line.line.ingredient} is an ingredient as well; amounts that say ${jotting} mean the jotting.`
+    )
+  }
+
   get usableNames(): readonly string[] {
-    const lines = this.#outline.final.lines.map(l => nameFor(l.line.ingredient)).filter(Boolean)
-    return [...new Set([...lines, ...this.#outline.jottings.keys(), ...readingsByName.keys()])]
+    return namesToUse(this.#outline)
+  }
+
+  other(formula: Formula): FormulaSheet {
+    return openFormula(formula, this.larder, this.#scale)
   }
 
   get parts(): DoughParts | undefined {
@@ -345,12 +358,12 @@ class Sheet implements FormulaSheet {
     return `${steps.join(' is worked out from ')}: a circle, so there is no figure. Give one of them a number.`
   }
 
-  /** The sentence, with the place where it arose when that is elsewhere. */
-  #placed(value: CellValue, here?: LinePlan): string {
+  /** The sentence, with the place where it arose when that is another cell than `here`. */
+  #placed(value: CellValue, here?: string): string {
     if (typeof value === 'number') return ''
     const sentence = this.#explain(value)
     const origin = this.#plan.words.get(value.origin)
-    if (value.kind === 'cycle' || !origin || (here && value.origin === cellOf.weight(here))) return sentence
+    if (value.kind === 'cycle' || !origin || value.origin === here) return sentence
     return `${origin}: ${sentence}`
   }
 }

@@ -1,7 +1,7 @@
 import type { KeepBack } from './batch.js'
 import { formulaIn, Refusal, type StageAt, stageIn } from './edit-places.js'
 import { type Line, newId, type Stage, sameName } from './formula.js'
-import { renameInAmounts } from './renaming.js'
+import { jottingsWithNames, stageName, withNames } from './renaming.js'
 import { grams, per100 } from './words.js'
 import type { Change, Transaction, Workbook } from './workbook.js'
 
@@ -24,16 +24,19 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
   if (!wanted) throw new Refusal('A stage needs a name, so that other stages can take it.')
   if (formula.stages.some(s => s.id !== stage.id && sameName(s.name, wanted)))
     throw new Refusal(`There is a stage called ${wanted} already.`)
+  const renamed = stageName(stage.name, wanted)
   const changes: Change[] = formula.stages.flatMap(s => {
     const lines = s.lines.map(l => {
       const ingredient = sameName(l.ingredient, stage.name) ? wanted : l.ingredient
-      const amount = renameInAmounts(l.amount, stage.name, wanted)
+      const amount = withNames(l.amount, renamed)
       return ingredient === l.ingredient && amount === l.amount ? l : { ...l, ingredient, amount }
     })
     const changed = s.id === stage.id || lines.some((l, i) => l !== s.lines[i])
     const value: Stage = { ...s, name: s.id === stage.id ? wanted : s.name, lines }
     return changed ? [{ of: 'stage', formula: at.formula, id: s.id, value }] : []
   })
+  const jottings = jottingsWithNames(formula.jottings, renamed)
+  if (jottings) changes.push({ of: 'fields', formula: at.formula, value: { jottings } })
   return { label: `Rename ${stage.name} to ${wanted}`, changes }
 }
 
