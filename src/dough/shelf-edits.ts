@@ -99,12 +99,14 @@ export function replaceFormula(workbook: Workbook, id: string, formula: Formula)
 
 /** A copy with ids of its own. */
 export function copyOf(formula: Formula, name: string): Formula {
+  const ids = new Map(formula.stages.flatMap(s => s.lines.map(l => [l.id, newId()] as const)))
   const stages = formula.stages.map(s => ({
     ...s,
     id: newId(),
-    lines: s.lines.map(l => ({ ...l, id: newId() })),
+    lines: s.lines.map(l => ({ ...l, id: ids.get(l.id)! })),
   }))
-  return { ...formula, id: newId(), name, stages }
+  const holds = formula.holds?.map(h => ({ ...h, line: ids.get(h.line) ?? h.line }))
+  return { ...formula, id: newId(), name, stages, ...(holds && { holds }) }
 }
 
 export function duplicateFormula(workbook: Workbook, id: string): Transaction {
