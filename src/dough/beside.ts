@@ -1,11 +1,13 @@
 import { type FormulaSheet, type LineFigures, type ReadingName, readingNames } from './figures.js'
-import { nameKey, type Stage } from './formula.js'
+import { finalDoughOf, type Line, nameKey, type Stage } from './formula.js'
+
+interface Both<T> {
+  readonly left: T
+  readonly right: T
+}
 
 /** A figure of two formulas; undefined where one has none. */
-export interface Pair {
-  readonly left: number | undefined
-  readonly right: number | undefined
-}
+export type Pair = Both<number | undefined>
 
 export interface LinePair {
   readonly ingredient: string
@@ -55,33 +57,40 @@ export function besides(left: FormulaSheet, right: FormulaSheet): Beside {
   const readings = readingNames
     .map(name => ({ name, left: left.reading(name), right: right.reading(name) }))
     .filter(r => (r.left ?? 0) !== 0 || (r.right ?? 0) !== 0)
-  const key = (sheet: FormulaSheet) => (stage: Stage) =>
-    stage === sheet.formula.stages.at(-1) ? '\n final dough' : nameKey(stage.name)
-  const keys = new Map<Stage, string>(
-    [left, right].flatMap(s => s.formula.stages.map(stage => [stage, key(s)(stage)] as const)),
-  )
-  const stages = matched(left.formula.stages, right.formula.stages, stage => keys.get(stage)!).map(
-    ([l, r]): StagePair => {
-      const lines = matched(l?.lines ?? [], r?.lines ?? [], line => nameKey(line.ingredient))
-      return {
-        name: (l ?? r)!.name,
-        only: onlyOne(l, r),
-        lines: lines.map(([a, b]): LinePair => {
-          const figures: readonly [LineFigures | undefined, LineFigures | undefined] = [
-            a && left.line(a.id),
-            b && right.line(b.id),
-          ]
-          return {
-            ingredient: (a ?? b)!.ingredient,
-            only: onlyOne(a, b),
-            weight: { left: figures[0]?.weight, right: figures[1]?.weight },
-            percent: { left: figures[0]?.percent, right: figures[1]?.percent },
-          }
-        }),
-      }
-    },
-  )
-  // The final doughs stand last, as they are mixed.
-  const final = stages.findIndex(s => s.name === left.formula.stages.at(-1)!.name && s.only !== 'right')
-  return { readings, stages: [...stages.filter((_, i) => i !== final), stages[final]!] }
+  const sides = [left, right].map(sheet => ({ sheet, final: finalDoughOf(sheet.formula) }))
+  const [l, r] = sides.map(({ sheet, final }) => sheet.formula.stages.filter(s => s !== final))
+  const [leftFinal, rightFinal] = sides.map(({ final }) => final)
+  const earlier = matched(l!, r!, stage => nameKey(stage.name))
+  // The final doughs stand with each other and last, as they are mixed, whatever they are called.
+  const stages = [...earlier, [leftFinal, rightFinal] as const].map(([a, b]): StagePair => {
+    const lines = matched(linesOf(left, a), linesOf(right, b), l => l.key)
+    return {
+      name: (a ?? b)!.name,
+      only: onlyOne(a, b),
+      lines: lines.map(([one, other]): LinePair => {
+        const figures: Both<LineFigures | undefined> = {
+          left: one && left.line(one.line.id),
+          right: other && right.line(other.line.id),
+        }
+        return {
+          ingredient: (one ?? other)!.line.ingredient,
+          only: onlyOne(one, other),
+          weight: { left: figures.left?.weight, right: figures.right?.weight },
+          percent: { left: figures.left?.percent, right: figures.right?.percent },
+        }
+      }),
+    }
+  })
+  return { readings, stages }
+}
+
+/** The lines of a stage that say something, with what makes two of them the same: a stage's name, else the larder's ingredient. */
+function linesOf(sheet: FormulaSheet, stage: Stage | undefined): { line: Line; key: string }[] {
+  const stages = new Set(sheet.formula.stages.map(s => nameKey(s.name)))
+  return (stage?.lines ?? [])
+    .filter(line => line.ingredient || line.amount)
+    .map(line => {
+      const name = nameKey(line.ingredient)
+      return { line, key: stages.has(name) ? name : (sheet.larder.find(name)?.id ?? name) }
+    })
 }
