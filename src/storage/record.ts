@@ -78,10 +78,45 @@ const isStage = (value: unknown): boolean =>
 /** What a formula has when its record, of an earlier version, does not say. */
 const usualFormula = { note: '', flourWeight: usualFlourWeight, meanings: [], keptSettings: [] }
 
+/** A jotting as it was stored; undefined when it is not one. */
+const readJotting = (value: unknown): unknown => (hasTexts(value, 'id', 'name', 'text') ? value : undefined)
+
+function readState(value: unknown): unknown {
+  if (!hasTexts(value, 'id', 'name', 'keptAt') || !hasTexts(value.formula, 'id')) return undefined
+  const formula = readFormula(value.formula, String(value.formula.id))
+  return formula && { ...value, formula }
+}
+
+/**
+ * What a formula can do without, so that one jotting or kept state that cannot be read does not take the
+ * formula with it. Those are kept in `unread`, a field that nothing else looks at, and written back with it.
+ */
+function readAsides(part: Fields): Fields {
+  const known = isFields(part.unread) ? part.unread : {}
+  const asides: Record<string, unknown> = {}
+  const unread: Record<string, unknown> = { ...known }
+  for (const [name, readOne] of [
+    ['jottings', readJotting],
+    ['states', readState],
+  ] as const) {
+    if (part[name] === undefined) continue
+    const list: readonly unknown[] = Array.isArray(part[name]) ? part[name] : [part[name]]
+    const damaged = list.filter(item => readOne(item) === undefined)
+    asides[name] = list.map(readOne).filter(item => item !== undefined)
+    const before = known[name]
+    if (damaged.length) unread[name] = [...(Array.isArray(before) ? before : []), ...damaged]
+  }
+  return Object.keys(unread).length ? { ...asides, unread } : asides
+}
+
+/** Whether something of a formula in its record could not be read this time. */
+const lostSome = (formula: Formula, part: unknown): boolean =>
+  'unread' in formula && !(isFields(part) && sameData(formula.unread, part.unread))
+
 /** The formula a record holds; undefined when it is not one. */
 export function readFormula(part: unknown, id: string): Formula | undefined {
   if (!hasTexts(part, 'id', 'name') || part.id !== id) return undefined
-  const formula = { ...usualFormula, ...part } as unknown as Formula
+  const formula = { ...usualFormula, ...part, ...readAsides(part) } as unknown as Formula
   const whole =
     Array.isArray(formula.stages) &&
     formula.stages.length > 0 &&
@@ -139,6 +174,13 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
       return []
     }
     const formula = readFormula(parts.get(formulaKey(id)), id)
+    if (formula && lostSome(formula, parts.get(formulaKey(id))))
+      tell(
+        `A jotting or a kept state of ${formula.name} could not be read. It stays stored with the formula.`,
+        {
+          formula: id,
+        },
+      )
     if (formula) return [sameData(knownFormulas.get(id), formula) ? knownFormulas.get(id)! : formula]
     damagedFormulas.push(id)
     tell(`${nameIn(parts.get(formulaKey(id)))} could not be read. What is stored of it is kept.`, {
