@@ -178,6 +178,7 @@ export const tallyStyles = css`
     border-left: 3px solid var(--accent);
     font-size: 0.88rem;
     line-height: 1.35;
+    text-wrap: balance;
   }
   .kept .do {
     margin-left: -8px;

@@ -196,7 +196,7 @@ export class TbHold extends LitElement {
         color: var(--ink-soft);
       }
       input {
-        width: 4.4em;
+        width: 3.8em;
         margin-right: 3px;
         padding: 0 4px;
         text-align: right;

@@ -30,7 +30,10 @@ export function holdReading(
   const others = (formula.holds ?? []).filter(
     h => h.line !== at.line && (reading === 'wholeDough' || h.reading !== reading),
   )
-  return { label: `Hold ${holdWords(hold, named(line))}`, changes: putHolds(formula, [...others, hold]) }
+  return {
+    label: `Hold ${holdWords(hold, named(line), 'at')}`,
+    changes: putHolds(formula, [...others, hold]),
+  }
 }
 
 /** Lets a hold go; the line that gave has again what was typed for it. */

@@ -53,10 +53,10 @@ export const isWeightReading = (reading: string): boolean =>
   reading === 'totalFlour' || reading === 'totalWater' || reading === 'doughWeight'
 
 /** `true hydration held at 75 %`, `water held at 78 % of all flour`. */
-export function holdWords(hold: Hold, ingredient: string): string {
-  if (hold.reading === 'wholeDough') return `${ingredient} held at ${per100(hold.value)} of all flour`
+export function holdWords(hold: Hold, ingredient: string, at = 'held at'): string {
+  if (hold.reading === 'wholeDough') return `${ingredient} ${at} ${per100(hold.value)} of all flour`
   const value = isWeightReading(hold.reading) ? grams(hold.value) : per100(hold.value)
-  return `${readingWords[hold.reading]} held at ${value}`
+  return `${readingWords[hold.reading]} ${at} ${value}`
 }
 
 /** A number to fifteen digits, so that 0.1 + 0.2 reads 0.3. */

@@ -124,7 +124,7 @@ describe('Holds and workings on the page', () => {
     await settled()
     match(textOf(working()!.shadowRoot!.querySelector('#figures')), /= 75 %$/)
     await press('Control+z')
-    await said(/^Undone: Hold .*; true hydration 70\.5 %$/)
+    await said(/^Undone: Hold true hydration at 75 %; true hydration 70\.5 %$/)
   })
 
   it('a hold of another reading says what it does to the true hydration', async () => {
