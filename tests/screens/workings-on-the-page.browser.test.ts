@@ -147,7 +147,10 @@ describe('Holds and workings on the page', () => {
 
   it('on a phone a reading of the foot opens its working above the foot', async () => {
     await setViewport({ width: 390, height: 844 })
-    await settled()
+    await waitUntil(
+      () => root().querySelector('tb-places')?.shadowRoot?.querySelector('tb-tally'),
+      'the foot is there',
+    )
     await strip().updateComplete
     const button = strip().shadowRoot!.querySelector<HTMLElement>('[data-reading="salt"]')!
     await click(button)
