@@ -5,12 +5,14 @@ import type { Larder } from '../src/dough/larder.js'
 import { askEdit, say } from './events.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
+import './tb-batch.js'
 import './tb-cautions.js'
 import './tb-dough-bar.js'
 import './tb-flour-weight.js'
 import type { GridPlace } from './tb-grid.js'
 import './tb-grid.js'
 import './tb-grow.js'
+import './tb-left-over.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
 export class TbSheet extends LitElement {
@@ -74,6 +76,12 @@ export class TbSheet extends LitElement {
         .numbers=${numbers}
         ?readOnly=${readOnly}
       ></tb-flour-weight>
+      <tb-batch
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-batch>
       <tb-dough-bar .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-dough-bar>
       <tb-grid
         .sheet=${sheet}
@@ -83,6 +91,7 @@ export class TbSheet extends LitElement {
         .names=${this.#larderNames(sheet.larder)}
         .lit=${this.lit}
       ></tb-grid>
+      <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
       <tb-cautions ?perishable=${perishable}></tb-cautions>
     `
   }
@@ -100,6 +109,14 @@ export class TbSheet extends LitElement {
   async goTo(place: Partial<GridPlace>): Promise<void> {
     await this.updateComplete
     this.renderRoot.querySelector('tb-grid')?.goTo(place)
+  }
+
+  /** Puts the focus on the formula's name, all of it selected. */
+  async nameIt(): Promise<void> {
+    await this.updateComplete
+    const name = this.renderRoot.querySelector('tb-grow')
+    await name?.updateComplete
+    name?.focus()
   }
 
   #rename = ({ detail }: CustomEvent<string>): void => {
@@ -135,11 +152,14 @@ export class TbSheet extends LitElement {
         max-width: 68ch;
       }
       tb-flour-weight {
-        margin: 16px 0 14px;
+        margin: 16px 0 4px;
+      }
+      tb-batch {
+        margin: 0 0 14px;
       }
       tb-grid {
         display: block;
-        margin: 22px 0 36px;
+        margin: 22px 0 28px;
       }
       tb-cautions {
         padding-top: 14px;
