@@ -40,8 +40,8 @@ export type Wish =
         | 'use-new-version'
         | 'close-working'
     }
-  | { readonly want: 'send-out'; readonly formula?: string } // id; left out: all
-  | { readonly want: 'open'; readonly formula: string }
+  | { readonly want: 'send-out'; readonly formula?: string } // id; left out: the open one
+  | { readonly want: 'open'; readonly formula: string; readonly toName?: true } // toName: a new one, to be named at once
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
   | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' }
   | { readonly want: 'find'; readonly stage?: string; readonly line?: string } // brings a place of the sheet into view

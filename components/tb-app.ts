@@ -161,7 +161,8 @@ export class TbApp extends LitElement {
       case 'redo':
         return this.#step(wish.want)
       case 'open':
-        return this.#open(wish.formula)
+        this.#open(wish.formula)
+        return wish.toName && void this.#nameIt()
       case 'go':
         return this.#go(wish.to)
       case 'find':
@@ -169,7 +170,7 @@ export class TbApp extends LitElement {
       case 'define':
         return this.#show('larder', { ingredient: wish.ingredient })
       case 'send-out':
-        return this.#show('send-out', wish.formula ? { formula: wish.formula } : undefined)
+        return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
       case 'take-over':
         return this.#kept.takeOver()
       case 'use-new-version':
@@ -199,6 +200,11 @@ export class TbApp extends LitElement {
     this.version += 1
     this.place = 'sheet'
     if (this.desk.formula) location.hash = this.desk.formula.id
+  }
+
+  async #nameIt(): Promise<void> {
+    await this.updateComplete
+    await this.renderRoot.querySelector('tb-sheet')?.nameIt()
   }
 
   #learnt = (): void => {

@@ -167,7 +167,7 @@ export class TbShelf extends LitElement {
   #add(formula: Formula): void {
     this.sought = ''
     const added = this.#ask(workbook => addFormulas(workbook, [formula]))
-    if (added) wish(this, { want: 'open', formula: formula.id })
+    if (added) wish(this, { want: 'open', formula: formula.id, toName: true })
   }
 
   #duplicate(formula: Formula): void {

@@ -1,0 +1,110 @@
+import { sendMouse, setViewport } from '@web/test-runner-commands'
+import { waitUntil } from '../assert.js'
+
+/** The built app in a frame, found by what it shows and used with the real mouse and keys. */
+export class OpenApp {
+  readonly frame = document.createElement('iframe')
+
+  private constructor(readonly database: string) {}
+
+  /** Opens the app over a database of that name and waits until it has drawn a sheet or an empty shelf. */
+  static async open(database: string): Promise<OpenApp> {
+    await setViewport({ width: 1280, height: 860 })
+    const app = new OpenApp(database)
+    app.frame.style.cssText = 'position: fixed; inset: 0; width: 1280px; height: 860px; border: 0; z-index: 9'
+    app.frame.src = `/site/index.html?offline=no&database=${database}`
+    document.body.append(app.frame)
+    await app.#drawn()
+    return app
+  }
+
+  /** Loads the page anew, as after a crash or the next morning. */
+  async reload(): Promise<void> {
+    const before = this.frame.contentDocument
+    this.frame.contentWindow!.location.reload()
+    await waitUntil(() => this.frame.contentDocument !== before, 'the page is loaded anew')
+    await this.#drawn()
+  }
+
+  #drawn = () => waitUntil(() => this.maybe('tb-grid, tb-empty-shelf'), 'the app has drawn its sheet', 15000)
+
+  close(): void {
+    this.frame.remove()
+  }
+
+  /** The shown elements that match, through all shadow roots, in the order of the page. */
+  all(selector: string, text?: string | RegExp): HTMLElement[] {
+    const found: HTMLElement[] = []
+    const walk = (root: Document | ShadowRoot) => {
+      for (const element of root.querySelectorAll<HTMLElement>('*')) {
+        if (element.matches(selector) && isShown(element) && (text === undefined || says(element, text)))
+          found.push(element)
+        if (element.shadowRoot) walk(element.shadowRoot)
+      }
+    }
+    const { contentDocument } = this.frame
+    if (contentDocument) walk(contentDocument)
+    return found
+  }
+
+  maybe(selector: string, text?: string | RegExp): HTMLElement | undefined {
+    return this.all(selector, text)[0]
+  }
+
+  /** Waits for the first that is shown. */
+  find(selector: string, text?: string | RegExp): Promise<HTMLElement> {
+    return waitUntil(() => this.maybe(selector, text), `there is ${selector}${text ? ` saying ${text}` : ''}`)
+  }
+
+  /** Clicks the middle of it with the mouse. */
+  async click(selector: string, text?: string | RegExp): Promise<HTMLElement> {
+    const element = await this.find(selector, text)
+    element.scrollIntoView({ block: 'center', behavior: 'instant' })
+    const { left, top, width, height } = element.getBoundingClientRect()
+    await sendMouse({ type: 'click', position: [Math.round(left + width / 2), Math.round(top + height / 2)] })
+    return element
+  }
+
+  /** The element that has the focus, through all shadow roots. */
+  get focused(): HTMLElement | null {
+    let at = this.frame.contentDocument?.activeElement ?? null
+    while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement
+    return at as HTMLElement | null
+  }
+
+  /** A cell of the grid by its stage, ingredient and the heading of its column. */
+  cell(stage: string, ingredient: string, column: RegExp): HTMLElement | undefined {
+    const grid = this.maybe('table[role=grid]') as HTMLTableElement | undefined
+    const at = [...(grid?.tHead?.rows[0]?.cells ?? [])].findIndex(th => column.test(th.textContent ?? ''))
+    const body = [...(grid?.tBodies ?? [])].find(b => says(b.rows[0]?.cells[0], new RegExp(`^${stage}`)))
+    const row = [...(body?.rows ?? [])].find(r => says(r.cells[0], new RegExp(`^${ingredient}`)))
+    return row?.cells[at]
+  }
+
+  /** Clicks a cell of the grid. */
+  async goTo(stage: string, ingredient: string, column: RegExp): Promise<void> {
+    const cell = await waitUntil(
+      () => this.cell(stage, ingredient, column),
+      `${ingredient} in ${stage} has ${column}`,
+    )
+    cell.scrollIntoView({ block: 'center', behavior: 'instant' })
+    const { left, top, height } = cell.getBoundingClientRect()
+    await sendMouse({ type: 'click', position: [Math.round(left + 12), Math.round(top + height / 2)] })
+    await waitUntil(() => this.focused === cell, `${ingredient} in ${stage} is reached`)
+  }
+}
+
+const textOf = (element: Element | undefined) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
+
+function says(element: Element | undefined, text: string | RegExp): boolean {
+  if (!element) return false
+  const named = element.getAttribute('aria-label')
+  return [textOf(element), ...(named ? [named] : [])].some(said =>
+    typeof text === 'string' ? said === text : text.test(said),
+  )
+}
+
+function isShown(element: HTMLElement): boolean {
+  const { width, height } = element.getBoundingClientRect()
+  return width > 0 && height > 0 && element.checkVisibility({ visibilityProperty: true })
+}
