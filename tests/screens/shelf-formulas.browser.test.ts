@@ -127,7 +127,7 @@ describe('The shelf', () => {
     equal(names().join(), 'New formula')
     const formula = around.history.workbook.formulas[0]!
     ok(formula.stages.every(s => s.lines.every(l => l.amount.endsWith('%'))))
-    deepEqual(around.wishes, [{ want: 'open', formula: formula.id }])
+    deepEqual(around.wishes, [{ want: 'open', formula: formula.id, toName: true }])
   })
 
   it('begins a formula from an example, as a copy', async () => {
