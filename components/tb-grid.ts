@@ -1,30 +1,38 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
-import { guard } from 'lit/directives/guard.js'
 import { repeat } from 'lit/directives/repeat.js'
 import type { FormulaSheet } from '../src/dough/figures.js'
 import { say, wish } from './events.js'
-import { actionsFor, addStageAt } from './grid/actions.js'
+import { actionsFor } from './grid/actions.js'
 import { Blocks } from './grid/blocks.js'
 import { Deeds, type GridPlace } from './grid/deeds.js'
-import { columnNames, padTemplate, placeEditor, rowName } from './grid/editor.js'
-import { type Command, commandOf } from './grid/keys.js'
+import { padTemplate, placeEditor, rowName } from './grid/editor.js'
+import { figureStyles } from './grid/figure-styles.js'
+import { commandOf } from './grid/keys.js'
+import { bringIntoView } from './grid/lit-lines.js'
 import { RowMenu } from './grid/menu.js'
 import { cellColumn, takesTyping } from './grid/moving.js'
+import { Orders } from './grid/orders.js'
 import { overlayStyles } from './grid/overlay-styles.js'
-import { type RowState, rowTemplate, selectedColumns, type View } from './grid/rows.js'
+import { painter } from './grid/paint.js'
+import { keepFocus, Pointers, spotOf } from './grid/pointers.js'
 import { EditSession, type Field, type Leave } from './grid/session.js'
+import { addStageAt } from './grid/stage-actions.js'
 import { gridStyles } from './grid/styles.js'
 import {
   type Column,
   columnsFor,
   emptyTable,
+  homeOf,
+  isAmount,
+  type Room,
   type Row,
   rowAt,
   type Spot,
   stageKey,
   type Table,
-  tableOf,
 } from './grid/table.js'
+import { tableOf } from './grid/table-of.js'
+import { variantStyles } from './grid/variant-styles.js'
 import { Walk } from './grid/walk.js'
 import { type NumberStyle, numberStyleOf } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
@@ -32,19 +40,21 @@ import { sharedStyles } from './shared-styles.js'
 export type { GridPlace } from './grid/deeds.js'
 export { gridKeys } from './grid/keys.js'
 
-const narrowBelow = 600 // px of the grid's own width
+// px of the grid's own width
+const narrowBelow = 600
+const crampedBelow = 820
 
 const headings: Readonly<Record<Column, unknown>> = {
   ingredient: 'Ingredient',
   percent: '% of flour',
   weight: 'Grams',
   wholeDough: '% whole dough',
+  batch: html`Batch<small class="above">grams</small><small class="beneath">written below</small>`,
   note: 'Note',
   actions: html`<span class="unseen">Actions</span>`,
 }
 
 const isTouch = (): boolean => matchMedia('(pointer: coarse)').matches
-const keepFocus = (event: Event): void => event.preventDefault()
 
 /**
  * The sheet: stages as groups of rows, the final dough last. It is one tab stop. Edits, undo, wishes and
@@ -57,6 +67,8 @@ export class TbGrid extends LitElement {
     numbers: { attribute: false },
     readOnly: { type: Boolean },
     names: { attribute: false },
+    lit: { attribute: false },
+    cramped: { state: true },
     narrow: { type: Boolean, reflect: true },
   }
 
@@ -65,12 +77,14 @@ export class TbGrid extends LitElement {
   declare numbers: NumberStyle
   declare readOnly: boolean
   declare names: readonly string[] // of the larder, for completion
+  declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
   declare narrow: boolean // set by the grid, from its own width
+  declare cramped: boolean // likewise
 
   #rows: Table = emptyTable
   #rowsOf: readonly unknown[] = [] // what the rows were made of
   #focusWanted = false
-  #tapped: Spot | undefined // the active cell, when a finger comes down on it
+  #shownColumns: { readonly key: string; readonly columns: readonly Column[] } | undefined
   #walk = new Walk({
     table: () => this.#table(),
     columns: () => this.#columns,
@@ -80,9 +94,11 @@ export class TbGrid extends LitElement {
     given: this,
     walk: this.#walk,
     blocks: () => this.#blocks,
+    columns: () => this.#columns,
     table: () => this.#table(),
     startEditing: (spot, how) => this.#startEditing(spot, how),
     wantFocus: () => this.focus(),
+    offer: (label, actions) => this.#menu.open(label, actions, this.#cellElement(this.#walk.active) ?? this),
   })
   #session = new EditSession({
     given: this,
@@ -106,8 +122,33 @@ export class TbGrid extends LitElement {
     changed: () => this.requestUpdate(),
     goBack: () => this.focus(),
   })
+  #orders = new Orders({
+    given: this,
+    walk: this.#walk,
+    deeds: this.#deeds,
+    blocks: () => this.#blocks,
+    table: () => this.#table(),
+    page: () => this.#page(),
+    startEditing: (spot, how) => this.#startEditing(spot, how),
+    openMenu: (row, by) => this.#openMenu(row, by),
+    focusCell: () => this.#cellElement(this.#walk.active)?.focus(),
+  })
+  #pointers = new Pointers({
+    given: this,
+    walk: this.#walk,
+    session: this.#session,
+    orders: this.#orders,
+    table: () => this.#table(),
+    focused: () => this.shadowRoot?.activeElement ?? null,
+    startEditing: (spot, how) => this.#startEditing(spot, how),
+    openMenu: (row, by) => this.#openMenu(row, by),
+    wantFocus: () => this.focus(),
+    renderNow: () => this.performUpdate(),
+  })
   #watch = new ResizeObserver(([entry]) => {
-    if (entry) this.narrow = entry.contentRect.width < narrowBelow
+    if (!entry) return
+    this.narrow = entry.contentRect.width < narrowBelow
+    this.cramped = entry.contentRect.width < crampedBelow
   })
 
   constructor() {
@@ -116,7 +157,9 @@ export class TbGrid extends LitElement {
     this.numbers = numberStyleOf(navigator.language)
     this.readOnly = false
     this.names = []
+    this.lit = new Set()
     this.narrow = false
+    this.cramped = false
   }
 
   override connectedCallback(): void {
@@ -164,8 +207,14 @@ export class TbGrid extends LitElement {
 
   // ---- what is shown
 
+  /** The same array for as long as the columns are the same. */
   get #columns(): readonly Column[] {
-    return columnsFor(this.narrow, this.readOnly)
+    const room: Room = this.narrow ? 'narrow' : this.cramped ? 'cramped' : 'wide'
+    const { batch } = this.#table()
+    const key = `${room} ${this.readOnly} ${batch}`
+    if (this.#shownColumns?.key !== key)
+      this.#shownColumns = { key, columns: columnsFor(room, this.readOnly, batch) }
+    return this.#shownColumns.columns
   }
 
   get #rtl(): boolean {
@@ -201,34 +250,19 @@ export class TbGrid extends LitElement {
     if (!this.sheet) return ruler
     const table = this.#table()
     const columns = this.#columns
-    const view: View = {
-      columns,
-      narrow: this.narrow,
-      readOnly: this.readOnly,
-      style: this.numbers,
-      label: (row, column) => `${rowName(row, this.sheet)}, ${columnNames[column]}`,
-    }
-    const selection = this.#walk.block && this.#walk.extent
-    const selectedRows = new Set(selection?.rows)
-    const span = selection ? selectedColumns(selection.columns, columns) : ([-1, -1] as const)
     const editing = this.#session.state
-    const paint = (row: Row) => {
-      const isActive = row.key === this.#walk.active.row
-      const [from, to] = selectedRows.has(row) ? span : [-1, -1]
-      const at: RowState = {
-        active: isActive ? cellColumn(row, this.#walk.active.column, columns) : undefined,
-        from,
-        to,
-        editing: editing?.row === row.key ? editing : undefined,
-      }
-      return guard([row, at.active, from, to, at.editing, this.narrow, this.readOnly], () =>
-        rowTemplate(row, at, view),
-      )
-    }
+    const paint = painter({
+      sheet: this.sheet,
+      walk: this.#walk,
+      editing,
+      lit: this.lit,
+      view: { columns, readOnly: this.readOnly, style: this.numbers },
+    })
     return html`
       ${ruler}
       <table
         role="grid"
+        class=${table.batch ? 'with-batch' : ''}
         aria-label=${`${this.sheet.formula.name}, stages and lines`}
         aria-describedby="help"
         aria-multiselectable="true"
@@ -236,10 +270,10 @@ export class TbGrid extends LitElement {
         @keydown=${this.#keydown}
         @input=${() => this.#session.input()}
         @beforeinput=${this.#beforeInput}
-        @pointerdown=${this.#pointerDown}
-        @mousedown=${this.#mouseDown}
-        @click=${this.#click}
-        @dblclick=${this.#doubleClick}
+        @pointerdown=${this.#pointers.pointerDown}
+        @mousedown=${this.#pointers.mouseDown}
+        @click=${this.#pointers.click}
+        @dblclick=${this.#pointers.doubleClick}
         @focusin=${this.#focusIn}
         @focusout=${this.#focusOut}
         @copy=${(e: ClipboardEvent) => this.#session.state || this.#blocks.copy(e)}
@@ -266,14 +300,15 @@ export class TbGrid extends LitElement {
       }
       ${this.#menu.template()}
       ${
-        editing && (editing.column === 'percent' || editing.column === 'weight') && isTouch()
+        editing && isAmount(editing.column) && isTouch()
           ? html`<div @mousedown=${keepFocus} @click=${this.#padClick}>${padTemplate(editing)}</div>`
           : nothing
       }
     `
   }
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('lit') && this.lit.size) bringIntoView(this.renderRoot)
     if (this.#menu.rendered()) {
       this.#focusWanted = false
       return
@@ -303,13 +338,6 @@ export class TbGrid extends LitElement {
     return cell?.querySelector<HTMLElement>('button.dots') ?? cell
   }
 
-  #spotOf(target: EventTarget | null): Spot | undefined {
-    if (!(target instanceof Element)) return undefined
-    const row = target.closest<HTMLElement>('[data-row]')?.dataset.row
-    const column = target.closest<HTMLElement>('[data-column]')?.dataset.column
-    return row && column ? { row, column: column as Column } : undefined
-  }
-
   // ---- going about
 
   #page(): number {
@@ -330,15 +358,9 @@ export class TbGrid extends LitElement {
     const row = rowAt(this.#table(), spot.row)
     if (this.readOnly || !row || !takesTyping(row, spot.column)) return false
     const column = row.kind === 'stage' ? 'ingredient' : spot.column
-    this.#walk.stand({ row: spot.row, column: this.narrow && column === 'note' ? 'ingredient' : column })
+    this.#walk.stand({ row: spot.row, column: homeOf(column, this.#columns) })
     this.#session.open({ row: spot.row, column }, how)
     return true
-  }
-
-  #editHere(row: Row, how: 'typing' | 'end'): void {
-    const spot = this.#walk.cellOf(this.#walk.active)
-    if (this.#startEditing(spot, how) || this.readOnly) return
-    if (row.kind === 'sum' || spot.column === 'wholeDough') say(this, 'This number follows from the others.')
   }
 
   // ---- keys, pointers, focus
@@ -347,49 +369,7 @@ export class TbGrid extends LitElement {
     if (this.#session.state && event.target === this.#field) return this.#session.key(event)
     if (event.target instanceof Element && event.target.matches('.define')) return
     const command = commandOf(event, this.#rtl)
-    if (command && this.#obey(command, event)) event.preventDefault()
-  }
-
-  /** Does what a key asks; false: the key is left to the browser. */
-  #obey(command: Command, event: KeyboardEvent): boolean {
-    const row = rowAt(this.#table(), this.#walk.active.row)
-    if (!row) return false
-    const onButton = event.target instanceof HTMLButtonElement
-    switch (command.do) {
-      case 'move':
-        this.#walk.move(command.to, command.extend, this.#page())
-        this.focus()
-        return true
-      case 'select':
-        this.#walk.select(command.what)
-        return true
-      case 'type':
-        if (!onButton) this.#editHere(row, 'typing')
-        return false // the browser delivers the key to the field
-      case 'edit':
-        if (!onButton) this.#editHere(row, 'end')
-        return !onButton
-      case 'stay':
-        return !onButton
-      case 'clear':
-        this.#blocks.clear()
-        return true
-      case 'undo':
-      case 'redo':
-        wish(this, { want: command.do })
-        return true
-      case 'actions':
-        if (this.readOnly) return false
-        this.#openMenu(row, event.target as HTMLElement)
-        return true
-      case 'addBelow':
-        if (this.readOnly) return false
-        this.#deeds.addBelow(row)
-        return true
-      case 'shift':
-        if (!this.readOnly) this.#deeds.shift(row, command.by)
-        return true
-    }
+    if (command && this.#orders.obey(command, event)) event.preventDefault()
   }
 
   /** Undo from a menu or a gesture, where no field of ours has an undo of its own. */
@@ -400,50 +380,8 @@ export class TbGrid extends LitElement {
     wish(this, { want: event.inputType === 'historyUndo' ? 'undo' : 'redo' })
   }
 
-  #pointerDown = (event: PointerEvent): void => {
-    const spot = event.pointerType === 'mouse' ? undefined : this.#spotOf(event.target)
-    const focused = this.#spotOf(this.shadowRoot?.activeElement ?? null)
-    const again = spot && focused && spot.row === focused.row && spot.column === focused.column
-    this.#tapped = again && !this.#session.state ? spot : undefined
-  }
-
-  #mouseDown = (event: MouseEvent): void => {
-    const target = event.target as Element
-    if (target.closest('[data-choice]')) return keepFocus(event)
-    const spot = this.#spotOf(target)
-    if (!event.shiftKey || !spot || this.#session.state) return
-    event.preventDefault() // or the browser selects text
-    this.#walk.extendTo(spot)
-    this.focus()
-  }
-
-  #click = (event: MouseEvent): void => {
-    const target = event.target as Element
-    const choice = target.closest<HTMLElement>('[data-choice]')?.dataset.choice
-    if (choice !== undefined) return this.#session.pick(Number(choice))
-    const define = target.closest<HTMLElement>('[data-define]')?.dataset.define
-    if (define !== undefined) return wish(this, { want: 'define', ingredient: define })
-    const dots = target.closest<HTMLElement>('[data-row-actions]')
-    const spot = this.#spotOf(target)
-    const row = spot && rowAt(this.#table(), spot.row)
-    if (!row || !spot) return
-    if (dots) return this.#openMenu(row, dots)
-    const { row: key, column } = this.#tapped ?? {}
-    if (key !== spot.row || column !== spot.column) return
-    this.#tapped = undefined
-    // Within the tap, or a phone does not bring up its keyboard.
-    const isAmount = spot.column === 'percent' || spot.column === 'weight'
-    if (this.#startEditing(spot, isAmount ? 'all' : 'end')) this.performUpdate()
-  }
-
-  #doubleClick = (event: MouseEvent): void => {
-    const spot = this.#spotOf(event.target)
-    if (!spot || this.#session.state || (event.target as Element).closest('button')) return
-    if (this.#startEditing(spot, 'end')) event.preventDefault()
-  }
-
   #focusIn = (event: FocusEvent): void => {
-    const spot = this.#spotOf(event.target)
+    const spot = spotOf(event.target)
     if (!spot || this.#session.state) return
     const { row, column } = this.#walk.cellOf(this.#walk.active)
     if (spot.row === row && spot.column === column) return
@@ -464,7 +402,8 @@ export class TbGrid extends LitElement {
   // ---- menu and touch keys
 
   #openMenu(row: Row, by: HTMLElement): void {
-    this.#menu.open(`Actions for ${rowName(row, this.sheet)}`, actionsFor(row, this.#deeds), by)
+    const { column } = this.#walk.cellOf(this.#walk.active)
+    this.#menu.open(`Actions for ${rowName(row, this.sheet)}`, actionsFor(row, column, this.#deeds), by)
   }
 
   #padClick = (event: MouseEvent): void => {
@@ -472,7 +411,7 @@ export class TbGrid extends LitElement {
     if (button) this.#session.pad(button.dataset.types, button.dataset.pad)
   }
 
-  static override styles = [sharedStyles, gridStyles, overlayStyles]
+  static override styles = [sharedStyles, gridStyles, figureStyles, overlayStyles, variantStyles]
 }
 customElements.define('tb-grid', TbGrid)
 

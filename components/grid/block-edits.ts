@@ -1,4 +1,4 @@
-import { amountAsKept, readAmount } from '../../src/dough/amounts.js'
+import { amountAsKept, plainPercent, readAmount } from '../../src/dough/amounts.js'
 import {
   addLine,
   enterAmount,
@@ -14,7 +14,16 @@ import { applyChanges, type Transaction, type Workbook } from '../../src/dough/w
 import type { Edit } from '../events.js'
 import { readNumber } from '../typed-numbers.js'
 import type { Extent } from './moving.js'
-import { type Column, type LineRow, type Row, stageOf, type Table } from './table.js'
+import {
+  type AddRow,
+  type AmountColumn,
+  type Column,
+  isAmount,
+  type LineRow,
+  type Row,
+  stageOf,
+  type Table,
+} from './table.js'
 
 /** A text for a cell as it was typed elsewhere; computed: only what followed there from another cell. */
 export interface PastedCell {
@@ -24,6 +33,7 @@ export interface PastedCell {
 export interface Pasted {
   readonly rows: readonly (readonly PastedCell[])[]
   readonly decimal: '.' | ','
+  readonly columns?: readonly Column[] // they were copied from, where that is known
 }
 
 /** Edits made one upon the other, as one transaction; what a cell refuses is told and left as it was. */
@@ -71,8 +81,7 @@ function enterIn(
   return workbook => {
     if (column === 'ingredient') return enterIngredient(workbook, at, text)
     if (column === 'note') return enterNote(workbook, at, text)
-    if (column === 'percent' || column === 'weight')
-      return enterAmount(workbook, at, column, ungrouped(text, decimal), decimal)
+    if (isAmount(column)) return enterAmount(workbook, at, column, ungrouped(text, decimal), decimal)
     return undefined
   }
 }
@@ -118,8 +127,7 @@ export function clearBlock(formula: string, extent: Extent, columns: readonly Co
 function holds(row: LineRow, column: Column): boolean {
   if (column === 'ingredient') return row.line.ingredient !== ''
   if (column === 'note') return row.line.note !== ''
-  if (column === 'percent' || column === 'weight') return row.figures.typedIn === column
-  return false
+  return row.figures.typedIn === column
 }
 
 /** What became of a paste. */
@@ -138,33 +146,33 @@ export function pasteBlock(
   formula: string,
   table: Table,
   columns: readonly Column[],
-  start: { readonly row: Row; readonly column: Column },
+  start: { readonly row: LineRow | AddRow; readonly column: Column },
   pasted: Pasted,
   count: PasteCount,
 ): Edit {
   const stage = stageOf(start.row)
   const lines = table.rows.filter(row => row.kind === 'line' && row.stage === stage) as readonly LineRow[]
   const first = start.row.kind === 'line' ? lines.indexOf(start.row) : lines.length
-  const places = columns.slice(columns.indexOf(start.column)).filter(c => c !== 'actions')
+  const places = placesOf(pasted, columns.slice(columns.indexOf(start.column)))
   const edits: Edit[] = []
   for (const [i, cells] of pasted.rows.entries()) {
     if (cells.every(c => c.text === '')) continue
     const existing = lines[first + i]
     const line = existing ? existing.line : newLine()
     if (!existing) edits.push(() => addLine({ formula, stage }, line))
-    const skip = existing
-      ? shadowed(cells, places, existing.figures.typedIn)
-      : shadowed(cells, places, undefined)
+    const meant = meantOf(cells, places, start.row, existing?.figures.typedIn)
     for (const [j, { text }] of cells.entries()) {
       const column = places[j]
       if (!column) {
         if (text !== '') count.leftOut += 1
         continue
       }
-      if (column === 'wholeDough' || (text === '' && !existing)) continue
-      if (column === skip && text === '') continue
+      if (column === 'batch' || (text === '' && !existing)) continue
+      if (isAmount(column) && column !== meant) {
+        if (text !== '' && (column !== 'wholeDough' || start.row.isFinal)) count.pasted += 1
+        continue
+      }
       count.pasted += 1
-      if (column === skip) continue
       if (!understood(text, column, pasted.decimal)) count.notUnderstood += 1
       edits.push(enterIn(formula, stage, line.id, column, text, pasted.decimal))
     }
@@ -173,38 +181,48 @@ export function pasteBlock(
   return workbook => inTurn(workbook, 'Paste', edits, sentence => count.refusals.push(sentence))
 }
 
+/** The columns a pasted block goes to: those it was copied from, when it begins in the same one. */
+function placesOf({ columns }: Pasted, shown: readonly Column[]): readonly Column[] {
+  if (columns?.length && columns[0] === shown[0]) return columns
+  return shown.filter(c => c !== 'actions' && !(columns && c === 'batch'))
+}
+
 function understood(text: string, column: Column, decimal: '.' | ','): boolean {
-  if (column !== 'percent' && column !== 'weight') return true
+  if (column === 'wholeDough') return text === '' || plainPercent(text, decimal) !== undefined
+  if (!isAmount(column)) return true
   const amount = readAmount(amountAsKept(ungrouped(text, decimal), column, decimal))
   return !amount || !('problem' in amount)
 }
 
 /**
- * A line has one amount. Where a pasted row brings a percentage and a weight, this is the one that only
- * follows: the one computed where it was copied, or else the one the line did not have typed.
+ * A line has one amount. Where a pasted row brings it in several columns, this is the one that is meant: what
+ * was typed where it was copied goes before what only followed, and then what the line has typed.
  */
-function shadowed(
+function meantOf(
   cells: readonly PastedCell[],
   places: readonly Column[],
-  typedIn: Column | undefined,
-): Column | undefined {
-  const percent = cells[places.indexOf('percent')]
-  const weight = cells[places.indexOf('weight')]
-  if (!percent || !weight) return undefined
-  if (percent.text === '' || weight.text === '') return percent.text === '' ? 'percent' : 'weight'
-  if (percent.computed !== weight.computed) return percent.computed ? 'percent' : 'weight'
-  return typedIn === 'weight' ? 'percent' : 'weight'
+  row: { readonly isFinal: boolean },
+  typedIn: AmountColumn | undefined,
+): AmountColumn | undefined {
+  const brought = places.flatMap((column, i) => {
+    const cell = cells[i]
+    return cell && isAmount(column) && (column !== 'wholeDough' || row.isFinal) ? [{ column, ...cell }] : []
+  })
+  const filled = brought.filter(b => b.text !== '')
+  const typed = filled.filter(b => !b.computed)
+  const open = [typed, filled, brought].find(some => some.length) ?? []
+  return (open.find(b => b.column === typedIn) ?? open[0])?.column
 }
 
 /** Puts one text into every cell of a block. */
 export function fillBlock(formula: string, extent: Extent, pasted: Pasted, count: PasteCount): Edit {
   const [text, columns] = [pasted.rows[0]?.[0]?.text ?? '', extent.columns]
-  const both = columns.includes('percent') && columns.includes('weight')
   const edits: Edit[] = []
   for (const row of extent.rows) {
     if (row.kind !== 'line') continue
+    const amount = columns.find(c => isAmount(c) && (c !== 'wholeDough' || row.isFinal)) // a line has one
     for (const column of columns) {
-      if (column === 'wholeDough' || column === 'actions' || (both && column === 'weight')) continue
+      if (column === 'batch' || column === 'actions' || (isAmount(column) && column !== amount)) continue
       count[understood(text, column, pasted.decimal) ? 'pasted' : 'notUnderstood'] += 1
       edits.push(enterIn(formula, row.stage, row.line.id, column, text, pasted.decimal))
     }

@@ -1,10 +1,10 @@
 import { html, type TemplateResult } from 'lit'
 import { type Formula, nameKey } from '../../src/dough/formula.js'
 
-/** A name the ingredient editor offers. */
+/** A name an editor offers. */
 export interface Choice {
   readonly name: string
-  readonly isStage: boolean
+  readonly says: string // beside it: `stage`
 }
 
 const folded = (text: string): string => nameKey(text.normalize('NFD').replace(/\p{M}/gu, ''))
@@ -32,10 +32,10 @@ export function choicesFor(
       formula.stages.findIndex(s => s.id === stage),
     ),
   )
-  const stages = before.map(s => ({ name: s.name, isStage: true }))
+  const stages = before.map(s => ({ name: s.name, says: 'stage' }))
   if (!wanted) return stages
   const isStage = new Set(stages.map(s => nameKey(s.name)))
-  const known = names.filter(n => !isStage.has(nameKey(n))).map(name => ({ name, isStage: false }))
+  const known = names.filter(n => !isStage.has(nameKey(n))).map(name => ({ name, says: '' }))
   const met = (choice: Choice) => {
     const far = distance(choice.name, wanted)
     return far === undefined ? [] : [{ choice, far }]
@@ -56,15 +56,15 @@ export function knownSpelling(typed: string, formula: Formula, names: readonly s
 
 export const choiceId = (index: number): string => `choice-${index}`
 
-export const choiceList = (choices: readonly Choice[], chosen: number): TemplateResult => html`
-  <ul id="choices" role="listbox" aria-label="Ingredients" ?hidden=${choices.length === 0}>
+export const choiceList = (choices: readonly Choice[], chosen: number, label: string): TemplateResult => html`
+  <ul id="choices" role="listbox" aria-label=${label} ?hidden=${choices.length === 0}>
     ${choices.map(
       (choice, i) => html`<li
         role="option"
         id=${choiceId(i)}
         data-choice=${i}
         aria-selected=${i === chosen}
-      >${choice.name}${choice.isStage ? html` <small>stage</small>` : ''}</li>`,
+      >${choice.name}${choice.says ? html` <small>${choice.says}</small>` : ''}</li>`,
     )}
   </ul>
 `

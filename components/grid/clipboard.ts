@@ -2,12 +2,14 @@ import Papa from 'papaparse'
 import type { NumberStyle } from '../numbers.js'
 import type { Pasted, PastedCell } from './block-edits.js'
 import type { Extent } from './moving.js'
-import { asTheyWrite, type Column, type LineRow, type Row } from './table.js'
+import { allColumns, type Column, isNumber, type LineRow, type Row } from './table.js'
+import { asTheyWrite } from './table-of.js'
 
 /** Our own kind of clipboard text: what was typed and what only followed from it, with decimal points. */
 const ownType = 'application/x-tarebook-lines+json'
 interface OwnBlock {
   readonly tarebook: 'lines'
+  readonly columns: readonly Column[]
   readonly rows: readonly (readonly PastedCell[])[]
 }
 
@@ -24,19 +26,19 @@ function lineCell(row: LineRow, column: Column): PastedCell {
     case 'note':
       return said(line.note)
     case 'percent':
-    case 'weight': {
+    case 'wholeDough': {
       if (figures.typedIn === column) return said(figures.typed)
-      const value = column === 'percent' ? figures.percent : figures.weight
-      return said(exact(column === 'percent' && value !== undefined ? value * 100 : value), true)
+      const value = figures[column]
+      return said(exact(value === undefined ? undefined : value * 100), true)
     }
-    case 'wholeDough':
-      return said(exact(figures.wholeDough === undefined ? undefined : figures.wholeDough * 100), true)
+    case 'weight':
+      return figures.typedIn === column ? said(figures.typed) : said(exact(figures.weight), true)
+    case 'batch':
+      return said(exact(row.batch?.grams), true)
     case 'actions':
       return said('')
   }
 }
-
-const isAmount = (column: Column) => column === 'percent' || column === 'weight' || column === 'wholeDough'
 
 /** The texts of a row as other programs get them; undefined for the row that only adds. */
 function texts(row: Row, columns: readonly Column[], style: NumberStyle): string[] | undefined {
@@ -48,7 +50,7 @@ function texts(row: Row, columns: readonly Column[], style: NumberStyle): string
     case 'line':
       return columns.map(c => {
         const { text } = lineCell(row, c)
-        return safe(isAmount(c) ? asTheyWrite(text, style) : text)
+        return safe(isNumber(c) ? asTheyWrite(text, style) : text)
       })
     case 'sum':
       return columns.map(c => {
@@ -56,6 +58,7 @@ function texts(row: Row, columns: readonly Column[], style: NumberStyle): string
         const { percent, weight } = row.figures
         if (c === 'percent')
           return asTheyWrite(exact(percent === undefined ? undefined : percent * 100), style)
+        if (c === 'batch') return asTheyWrite(exact(row.batch?.grams), style)
         return c === 'weight' ? asTheyWrite(exact(weight), style) : ''
       })
   }
@@ -77,7 +80,12 @@ export function copied(extent: Extent, style: NumberStyle): { plain: string; htm
     return cells ? [cells] : []
   })
   const lines = extent.rows.filter(row => row.kind === 'line')
-  const own: OwnBlock = { tarebook: 'lines', rows: lines.map(row => columns.map(c => lineCell(row, c))) }
+  const kept = columns.filter(c => c !== 'batch') // which follows from the formula it is pasted in
+  const own: OwnBlock = {
+    tarebook: 'lines',
+    columns: kept,
+    rows: lines.map(row => kept.map(c => lineCell(row, c))),
+  }
   const html = rows.map(cells => `<tr>${cells.map(c => `<td>${escaped(c)}</td>`).join('')}</tr>`).join('')
   return {
     plain: Papa.unparse(rows, { delimiter: '\t', newline: '\n' }),
@@ -107,7 +115,8 @@ function readOwn(text: string): Pasted | undefined {
     const block = JSON.parse(text) as Partial<OwnBlock>
     if (block.tarebook !== 'lines' || !Array.isArray(block.rows) || block.rows.length === 0) return undefined
     const cell = (c: Partial<PastedCell>) => ({ text: String(c.text ?? ''), computed: c.computed === true })
-    return { rows: block.rows.map(row => row.map(cell)), decimal: '.' }
+    const columns = allColumns.filter(c => block.columns?.includes(c))
+    return { rows: block.rows.map(row => row.map(cell)), decimal: '.', columns }
   } catch {
     return undefined // another page may have put anything under our name
   }
@@ -151,6 +160,7 @@ function cellText(cell: HTMLElement): string {
     .trim()
 }
 
-const headings = /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|note|notes|)$/i
+const headings =
+  /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|batch|note|notes|)$/i
 const isHeading = (row: readonly string[]): boolean =>
   /^ingredients?$/i.test(row[0]?.trim() ?? '') && row.every(text => headings.test(text.trim()))

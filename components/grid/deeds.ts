@@ -1,7 +1,10 @@
 import { addLine, moveLine, moveStage, newLine } from '../../src/dough/edits.js'
+import type { FormulaSheet } from '../../src/dough/figures.js'
 import type { Formula } from '../../src/dough/formula.js'
+import { holdWords } from '../../src/dough/words.js'
+import type { CellName } from '../../src/dough/working.js'
 import { askEdit, type Edit, say, wish } from '../events.js'
-import type { Actor } from './actions.js'
+import type { Action, Actor } from './actions.js'
 import type { Blocks } from './blocks.js'
 import {
   type Column,
@@ -28,9 +31,12 @@ export interface DeedsHost {
   readonly given: Given & EventTarget
   readonly walk: Walk
   blocks(): Blocks
+  columns(): readonly Column[]
   table(): Table
   startEditing(spot: Spot, how: 'typing' | 'end' | 'all'): boolean
   wantFocus(): void
+  /** Opens a menu of other actions where the last one was. */
+  offer(label: string, actions: readonly Action[]): void
 }
 
 /** What is done to lines and stages whole: each an edit the app is asked for, with the place it was asked at. */
@@ -42,8 +48,16 @@ export class Deeds implements Actor {
     this.#host = host
   }
 
+  get sheet(): FormulaSheet {
+    return this.#host.given.sheet
+  }
+
+  get columns(): readonly Column[] {
+    return this.#host.columns()
+  }
+
   get formula(): Formula {
-    return this.#host.given.sheet.formula
+    return this.sheet.formula
   }
 
   #placeOf(spot: Spot): GridPlace {
@@ -55,9 +69,30 @@ export class Deeds implements Actor {
 
   /** Makes the edit; returns the sentence of a refusal, which has been said. */
   edit(edit: Edit, at: Spot): string | undefined {
+    const before = this.formula
     const refusal = askEdit(this.#host.given, edit, this.#placeOf(at))
     if (refusal) say(this.#host.given, refusal)
+    else this.#tellReleases(before, at.row)
     return refusal
+  }
+
+  /** A line that gave and has now been given an amount gives no more: that is more than was typed. */
+  #tellReleases(before: Formula, typedIn: string): void {
+    const { formula } = this
+    if (before.id !== formula.id || before.holds === formula.holds) return
+    const line = formula.stages.flatMap(s => s.lines).find(l => l.id === typedIn)
+    const released = before.holds?.filter(
+      hold =>
+        hold.line === line?.id &&
+        !formula.holds?.some(h => h.line === hold.line && h.reading === hold.reading),
+    )
+    if (!line || !released?.length) return
+    const { ingredient, amount } = line
+    const now = formula.holds?.some(h => h.line === line.id)
+      ? 'gives for what was typed'
+      : `is ${amount || 'empty'}`
+    const words = released.map(h => holdWords(h, ingredient)).join(', ')
+    say(this.#host.given, `${ingredient} ${now}; released: ${words}.`)
   }
 
   act(edit: Edit, goTo?: string): boolean {
@@ -98,6 +133,14 @@ export class Deeds implements Actor {
 
   startEditing(row: string, column: Column): void {
     this.#host.startEditing({ row, column }, 'all')
+  }
+
+  ask(cell: CellName): void {
+    wish(this.#host.given, { want: 'working', cell })
+  }
+
+  offer(label: string, actions: readonly Action[]): void {
+    this.#host.offer(label, actions)
   }
 
   define(ingredient: string): void {

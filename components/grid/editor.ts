@@ -3,7 +3,8 @@ import type { FormulaSheet } from '../../src/dough/figures.js'
 import type { NumberStyle } from '../numbers.js'
 import { showNumber } from '../typed-numbers.js'
 import { type Choice, choiceId, choiceList } from './choices.js'
-import { asTheyWrite, type Column, type Row } from './table.js'
+import { type Column, isAmount, type Row } from './table.js'
+import { asTheyWrite } from './table-of.js'
 
 /** An open editor. Replaced whenever something of it changes; the field itself holds the text. */
 export interface Editing {
@@ -16,7 +17,7 @@ export interface Editing {
   readonly choices: readonly Choice[]
   readonly chosen: number // index of the choice the arrow keys are at, -1: none
   readonly textKeys: boolean // on touch: letters rather than digits
-  readonly isName: boolean // names an ingredient: completes from the larder and the stages
+  readonly completes: 'ingredient' | 'names' | undefined // from the larder and the stages, or within an amount
 }
 
 /** What a cell holds as text to be edited. */
@@ -26,10 +27,10 @@ export function textOf(row: Row, column: Column, style: NumberStyle): string {
   const { line, figures } = row
   if (column === 'ingredient') return line.ingredient
   if (column === 'note') return line.note
-  if (column !== 'percent' && column !== 'weight') return ''
+  if (!isAmount(column)) return ''
   if (figures.typedIn === column) return asTheyWrite(figures.typed, style)
-  const figure = column === 'percent' ? figures.percent : figures.weight
-  return figure === undefined ? '' : showNumber(column === 'percent' ? figure * 100 : figure, style)
+  const figure = figures[column]
+  return figure === undefined ? '' : showNumber(column === 'weight' ? figure : figure * 100, style)
 }
 
 export const columnNames: Readonly<Record<Column, string>> = {
@@ -37,6 +38,7 @@ export const columnNames: Readonly<Record<Column, string>> = {
   percent: '% of flour',
   weight: 'grams',
   wholeDough: '% whole dough',
+  batch: 'batch, grams',
   note: 'note',
   actions: 'actions',
 }
@@ -51,7 +53,7 @@ export function rowName(row: Row, sheet: FormulaSheet): string {
 
 /** The editor of a cell. It lies over the cell and is as wide as it needs; the cell keeps its place below. */
 export function editorTemplate(editing: Editing, label: string): TemplateResult {
-  const { column, refusal, choices, chosen, textKeys, isName } = editing
+  const { column, refusal, choices, chosen, textKeys, completes } = editing
   const invalid = refusal ? 'true' : nothing
   const described = refusal ? 'refusal' : nothing
   return html`<div class="editor ${column}">
@@ -70,12 +72,12 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
           aria-label=${label}
           aria-invalid=${invalid}
           aria-describedby=${described}
-          role=${isName ? 'combobox' : nothing}
-          aria-autocomplete=${isName ? 'list' : nothing}
-          aria-expanded=${isName ? String(choices.length > 0) : nothing}
-          aria-controls=${isName ? 'choices' : nothing}
+          role=${completes ? 'combobox' : nothing}
+          aria-autocomplete=${completes ? 'list' : nothing}
+          aria-expanded=${completes ? String(choices.length > 0) : nothing}
+          aria-controls=${completes ? 'choices' : nothing}
           aria-activedescendant=${chosen < 0 ? nothing : choiceId(chosen)}
-          inputmode=${(column === 'percent' || column === 'weight') && !textKeys ? 'decimal' : 'text'}
+          inputmode=${isAmount(column) && !textKeys ? 'decimal' : 'text'}
           enterkeyhint="next"
           autocomplete="off"
           autocapitalize="off"
@@ -83,7 +85,7 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
         />`
     }
     ${refusal ? html`<p class="refusal" id="refusal">${refusal}</p>` : nothing}
-    ${isName ? choiceList(choices, chosen) : nothing}
+    ${completes ? choiceList(choices, chosen, completes === 'names' ? 'Names' : 'Ingredients') : nothing}
   </div>`
 }
 
@@ -121,10 +123,16 @@ export function insertText(field: HTMLInputElement | HTMLTextAreaElement, text: 
   field.dispatchEvent(new Event('input', { bubbles: true }))
 }
 
-/** Opens the editor's list and its refusal upwards where the window ends below. */
+/** Opens the editor's list and its refusal upwards where the window ends below, and the list within its sides. */
 export function placeEditor(field: HTMLElement | null): void {
   const editor = field?.closest<HTMLElement>('.editor')
   if (!field || !editor) return
   const end = visualViewport?.height ?? innerHeight
   editor.classList.toggle('up', field.getBoundingClientRect().bottom + 240 > end)
+  const list = editor.querySelector('ul')
+  if (!list || list.hidden) return
+  editor.style.removeProperty('--list-shift')
+  const { left, right } = list.getBoundingClientRect()
+  const over = Math.min(0, left - 8) + Math.max(0, right - document.documentElement.clientWidth + 8)
+  if (over) editor.style.setProperty('--list-shift', `${over}px`)
 }

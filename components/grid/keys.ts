@@ -3,7 +3,7 @@ export type Command =
   | { readonly do: 'move'; readonly to: Direction; readonly extend: boolean }
   | { readonly do: 'shift'; readonly by: -1 | 1 } // moves the line or the stage
   | { readonly do: 'select'; readonly what: 'all' | 'row' | 'column' }
-  | { readonly do: 'edit' | 'type' | 'clear' | 'undo' | 'redo' | 'addBelow' | 'actions' | 'stay' }
+  | { readonly do: 'edit' | 'type' | 'clear' | 'undo' | 'redo' | 'addBelow' | 'actions' | 'ask' | 'stay' }
 
 export type Direction =
   | 'left'
@@ -27,7 +27,10 @@ export const gridKeys: readonly { readonly keys: string; readonly does: string }
     keys: 'Any letter or digit',
     does: 'Replace what the cell holds; an arrow key then keeps it and moves on',
   },
-  { keys: 'Enter, F2, double click', does: 'Edit in place; F2 again: the arrow keys move on from the cell' },
+  {
+    keys: 'Enter, F2, double click',
+    does: 'Edit in place; F2 again: the arrow keys move on from the cell. On a number that only follows: how it is worked out',
+  },
   {
     keys: 'Enter, Shift+Enter (editing)',
     does: 'Keep it and go down, or up; on a line just begun, to the next one',
@@ -39,6 +42,7 @@ export const gridKeys: readonly { readonly keys: string; readonly does: string }
   { keys: 'Escape (editing)', does: 'Leave the cell as it was' },
   { keys: 'Alt+Enter (in a note)', does: 'Begin a new line of the note' },
   { keys: 'Escape, then Tab', does: 'Leave the sheet for the next control' },
+  { keys: 'Alt+Enter', does: 'Ask how the number is worked out' },
   { keys: 'Ctrl+Enter', does: 'Add a line below' },
   { keys: 'Alt+↑, Alt+↓', does: 'Move the line, or the stage, up or down' },
   { keys: 'Delete, Backspace', does: 'Clear the selected cells; with whole rows selected, remove the lines' },
@@ -90,7 +94,7 @@ export function commandOf(event: KeyboardEvent, rtl: boolean): Command | undefin
   if (altKey) {
     if (!ctrl && (key === 'ArrowUp' || key === 'ArrowDown'))
       return { do: 'shift', by: key === 'ArrowUp' ? -1 : 1 }
-    return undefined
+    return key === 'Enter' && !ctrl && !shiftKey ? { do: 'ask' } : undefined
   }
   const arrow = arrows[key]
   if (arrow) return { do: 'move', to: rtl ? mirrored(arrow) : arrow, extend: shiftKey }

@@ -1,5 +1,5 @@
 import type { Direction } from './keys.js'
-import type { Column, Row, Spot, Table } from './table.js'
+import { type Column, homeOf, isAmount, type Row, type Spot, type Table } from './table.js'
 
 /** A block of cells: a corner that stays and a corner that moves. */
 export interface Block {
@@ -16,7 +16,7 @@ export interface Extent {
 /** The column of the cell that is really there: a stage's row has its name and its actions. */
 export function cellColumn(row: Row | undefined, column: Column, columns: readonly Column[]): Column {
   if (row?.kind === 'stage') return column === 'actions' ? 'actions' : 'ingredient'
-  return columns.includes(column) ? column : 'ingredient'
+  return homeOf(column, columns)
 }
 
 const clamp = (n: number, length: number): number => Math.max(0, Math.min(n, length - 1))
@@ -72,7 +72,8 @@ export function step(
 export function takesTyping(row: Row, column: Column): boolean {
   if (row.kind === 'stage') return column !== 'actions'
   if (row.kind === 'sum') return false
-  return column !== 'wholeDough' && column !== 'actions'
+  if (column === 'wholeDough') return row.isFinal // elsewhere it follows from all the stages
+  return column === 'ingredient' || column === 'note' || isAmount(column)
 }
 
 /** The next cell that can be typed in, to the right or the left and on through the rows; undefined past the last. */

@@ -18,6 +18,7 @@ export const overlayStyles = css`
   }
   .editor.percent,
   .editor.weight,
+  .editor.wholeDough,
   .editor.note {
     inset-inline: auto 0;
     width: max(100%, min(12rem, 60vw));
@@ -26,7 +27,8 @@ export const overlayStyles = css`
     width: max(100%, min(16rem, 72vw));
   }
   :host([narrow]) .editor.percent,
-  :host([narrow]) .editor.weight {
+  :host([narrow]) .editor.weight,
+  :host([narrow]) .editor.wholeDough {
     width: max(100%, 8.5rem);
   }
   :host([narrow]) .editor.note {
@@ -54,7 +56,8 @@ export const overlayStyles = css`
     padding-block: 9px;
   }
   .percent .field,
-  .weight .field {
+  .weight .field,
+  .wholeDough .field {
     text-align: end;
   }
   .field[aria-invalid] {
@@ -90,8 +93,15 @@ export const overlayStyles = css`
     text-align: start;
   }
   .percent .refusal,
-  .weight .refusal {
+  .weight .refusal,
+  .wholeDough .refusal {
     inset-inline: auto 0;
+  }
+  .percent > ul,
+  .weight > ul {
+    inset-inline: auto var(--list-shift, 0px);
+    width: min(16rem, calc(100vw - 16px));
+    text-align: start;
   }
   .editor > ul {
     max-height: 320px;
@@ -205,14 +215,5 @@ export const overlayStyles = css`
   }
   .pad button.main {
     background: var(--accent);
-  }
-
-  /* Phone */
-  :host([narrow]) .editor.percent,
-  :host([narrow]) .editor.weight {
-    width: max(100%, 8.5rem);
-  }
-  :host([narrow]) .editor.note {
-    inset-inline: 0 auto;
   }
 `

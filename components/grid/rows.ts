@@ -1,46 +1,30 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { type NumberStyle, showPercent } from '../numbers.js'
-import { type Editing, editorTemplate } from './editor.js'
+import { showPercent } from '../numbers.js'
+import {
+  batchCell,
+  editing,
+  editorIn,
+  figure,
+  how,
+  numberCell,
+  problemId,
+  type RowState,
+  selected,
+  tab,
+  type View,
+} from './cells.js'
 import {
   type AddRow,
   type Column,
   causeName,
+  isAmount,
   type LineRow,
   type Row,
-  type Shown,
   type StageRow,
   type SumRow,
 } from './table.js'
 
-/** What a row's template needs besides the row: equal values mean there is nothing to paint. */
-export interface RowState {
-  readonly active: Column | undefined // of the cell that takes the focus
-  readonly from: number // first and last selected column, as in `columns`; -1: none
-  readonly to: number
-  readonly editing: Editing | undefined
-}
-
-/** What all rows have in common. */
-export interface View {
-  readonly columns: readonly Column[]
-  readonly narrow: boolean
-  readonly readOnly: boolean
-  readonly style: NumberStyle
-  readonly label: (row: Row, column: Column) => string // of an editor
-}
-
-const tab = (at: RowState, column: Column) => (at.active === column ? '0' : '-1')
-const selected = (at: RowState, view: View, column: Column) => {
-  const index = view.columns.indexOf(column)
-  return index >= at.from && index <= at.to ? 'true' : nothing
-}
-const problemId = (row: { readonly key: string }) => `problem ${row.key}`.replaceAll(' ', '-')
-const editorIn = (row: Row, at: RowState, view: View, ...columns: readonly Column[]) =>
-  at.editing && columns.includes(at.editing.column)
-    ? editorTemplate(at.editing, view.label(row, at.editing.column))
-    : nothing
-const editing = (at: RowState, ...columns: readonly Column[]) =>
-  at.editing && columns.includes(at.editing.column) ? 'editing' : ''
+export type { RowState, View } from './cells.js'
 
 export function rowTemplate(row: Row, at: RowState, view: View): TemplateResult {
   switch (row.kind) {
@@ -84,52 +68,25 @@ const stageTemplate = (row: StageRow, at: RowState, view: View) => html`
       scope="rowgroup"
       colspan=${view.columns.length - (view.readOnly ? 0 : 1)}
       data-column="ingredient"
-      class=${editing(at, 'ingredient')}
+      class=${at.editing ? 'editing' : ''}
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
       aria-readonly=${view.readOnly ? 'true' : nothing}
       aria-describedby=${row.problem ? problemId(row) : nothing}
-    ><div class="held"><span class="name">${row.stage.name}</span>${row.words ? html` <small>${row.words}</small>` : nothing}</div>${editorIn(row, at, view, 'ingredient')}</th>
+    ><div class="held"><span class="name">${row.stage.name}</span>${row.words ? html` <small>${row.words}</small>` : nothing}</div>${editorIn(row, 'ingredient', at, view)}</th>
     ${actionsCell(row, row.stage.name, at, view)}
   </tr>
   ${problemRow(row, view)}
 `
 
-/** A figure in two parts, so that the decimal marks of a column stand under each other. */
-function figure(text: string, style: NumberStyle): TemplateResult {
-  const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(style.decimal) : -1
-  const whole = mark < 0 ? text : text.slice(0, mark)
-  return html`<span class="whole">${whole}</span><span class="part">${mark < 0 ? '' : text.slice(mark)}</span>`
-}
-
-function shownTemplate(shown: Shown, style: NumberStyle): TemplateResult {
-  if (shown.is === 'raw') return html`<span class="typed raw">${shown.text}</span>`
-  const number = html`<span class="figure ${shown.is}">${figure(shown.text, style)}</span>`
-  if (shown.is === 'typed') return html`${number}<span class="unseen"> typed</span>`
-  return shown.typed ? html`${number}<small class="typed expression">${shown.typed}</small>` : number
-}
-
-function numberCell(row: LineRow, column: 'percent' | 'weight', at: RowState, view: View): TemplateResult {
-  const shown = row[column]
-  const typed = shown.is === 'typed' || shown.typed !== ''
-  const wrong = row.problem && (typed || shown.is === 'raw' || shown.is === 'missing')
-  const reason = wrong ? row : shown.is === 'missing' ? row.waitsFor : undefined
-  return html`<td
-    class="number ${editing(at, column)}"
-    data-column=${column}
-    tabindex=${tab(at, column)}
-    aria-selected=${selected(at, view, column)}
-    aria-readonly=${view.readOnly ? 'true' : nothing}
-    aria-invalid=${wrong ? 'true' : nothing}
-    aria-describedby=${reason ? problemId(reason) : nothing}
-  ><div class="held">${shownTemplate(shown, view.style)}</div>${editorIn(row, at, view, column)}</td>`
-}
-
 /** What is said of an ingredient beside its name. */
 function marks(row: LineRow, view: View): TemplateResult {
-  const { is, starterHydration, isBase } = row.figures
+  const { is, starterHydration, isBase, gives } = row.figures
   const hydration = starterHydration === undefined ? '' : showPercent(starterHydration, view.style)
-  return html`${row.waitsFor ? html` <small class="waits">waits for ${causeName(row.waitsFor, row.stage)}</small>` : nothing}${
+  const waits = row.waitsFor && !gives
+  return html`${
+    waits ? html` <small class="waits">waits for ${causeName(row.waitsFor, row.stage)}</small>` : nothing
+  }${
     hydration
       ? html` <small class="hydration">${hydration.replace(/[.,]0+$/, '')} % hydration</small>`
       : nothing
@@ -142,43 +99,43 @@ function marks(row: LineRow, view: View): TemplateResult {
               >Define<span class="unseen"> ${row.line.ingredient}</span></button>`
         }`
       : nothing
-  }`
+  }${row.gives ? html`<small class="for">gives for ${row.gives}</small>` : nothing}`
+}
+
+const noteBeneath = (row: LineRow, view: View) =>
+  row.line.note && !view.columns.includes('note')
+    ? html`<small class="note">${row.line.note}</small>`
+    : nothing
+
+const noteCell = (row: LineRow, at: RowState, view: View) => html`<td
+  class="note ${editing('note', at, view)}"
+  data-column="note"
+  tabindex=${tab(at, 'note')}
+  aria-selected=${selected(at, view, 'note')}
+  aria-readonly=${view.readOnly ? 'true' : nothing}
+><div class="held">${row.line.note}</div>${editorIn(row, 'note', at, view)}</td>`
+
+function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
+  if (isAmount(column)) return numberCell(row, column, at, view)
+  if (column === 'batch') return batchCell(row, row.batch, row.weight, at, view)
+  if (column === 'note') return noteCell(row, at, view)
+  return actionsCell(row, row.line.ingredient || 'this line', at, view)
 }
 
 const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
-  <tr class="line ${row.problem ? 'troubled' : ''}" data-row=${row.key}>
+  <tr class="line ${row.problem ? 'troubled' : ''} ${at.lit ? 'lit' : ''}" data-row=${row.key}>
     <th
       scope="row"
       data-column="ingredient"
-      class=${view.narrow ? editing(at, 'ingredient', 'note') : editing(at, 'ingredient')}
+      class=${editing('ingredient', at, view)}
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
       aria-readonly=${view.readOnly ? 'true' : nothing}
       aria-describedby=${row.problem ? problemId(row) : nothing}
-    ><div class="held"><span class="name">${row.line.ingredient || html`<i class="quiet">no ingredient yet</i>`}</span>${marks(row, view)}${
-      view.narrow && row.line.note ? html`<small class="note">${row.line.note}</small>` : nothing
-    }</div>${editorIn(row, at, view, 'ingredient')}${view.narrow ? editorIn(row, at, view, 'note') : nothing}</th>
-    ${numberCell(row, 'percent', at, view)}
-    ${numberCell(row, 'weight', at, view)}
-    ${
-      view.narrow
-        ? nothing
-        : html`<td
-          class="number"
-          data-column="wholeDough"
-          tabindex=${tab(at, 'wholeDough')}
-          aria-selected=${selected(at, view, 'wholeDough')}
-          aria-readonly="true"
-        ><span class="figure computed">${figure(row.wholeDough, view.style)}</span></td>
-        <td
-          class="note ${editing(at, 'note')}"
-          data-column="note"
-          tabindex=${tab(at, 'note')}
-          aria-selected=${selected(at, view, 'note')}
-          aria-readonly=${view.readOnly ? 'true' : nothing}
-        ><div class="held">${row.line.note}</div>${editorIn(row, at, view, 'note')}</td>`
-    }
-    ${actionsCell(row, row.line.ingredient || 'this line', at, view)}
+    ><div class="held"><span class="name">${row.line.ingredient || html`<i class="quiet">no ingredient yet</i>`}</span>${marks(row, view)}${noteBeneath(row, view)}</div>${
+      at.lit ? html`<span class="unseen">, part of the working shown</span>` : nothing
+    }${editorIn(row, 'ingredient', at, view)}</th>
+    ${view.columns.slice(1).map(column => lineCell(row, column, at, view))}
   </tr>
   ${problemRow(row, view)}
 `
@@ -188,21 +145,34 @@ const addTemplate = (row: AddRow, at: RowState, view: View) => html`
     <th
       scope="row"
       data-column="ingredient"
-      class=${editing(at, 'ingredient')}
+      class=${editing('ingredient', at, view)}
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
-    ><div class="held"><span class="plus" aria-hidden="true">+</span> Add an ingredient<span class="unseen"> to ${row.stageName}</span></div>${editorIn(row, at, view, 'ingredient')}</th>
+    ><div class="held"><span class="plus" aria-hidden="true">+</span> Add an ingredient<span class="unseen"> to ${row.stageName}</span></div>${editorIn(row, 'ingredient', at, view)}</th>
     ${view.columns.slice(1).map(
       column => html`<td
-        class=${`${column === 'note' ? 'note' : 'number'} ${editing(at, column)}`}
+        class=${`${column === 'note' ? 'note' : 'number'} ${editing(column, at, view)}`}
         data-column=${column}
         tabindex=${tab(at, column)}
         aria-selected=${selected(at, view, column)}
-        aria-readonly=${column === 'wholeDough' || column === 'actions' ? 'true' : nothing}
-      >${editorIn(row, at, view, column)}</td>`,
+        aria-readonly=${(column === 'wholeDough' && !row.isFinal) || column === 'batch' || column === 'actions' ? 'true' : nothing}
+      >${editorIn(row, column, at, view)}</td>`,
     )}
   </tr>
 `
+
+function sumCell(row: SumRow, column: Column, at: RowState, view: View) {
+  const written = { text: row.weight, is: 'computed', typed: '' } as const
+  if (column === 'batch') return batchCell(row, row.batch, written, at, view)
+  const text = column === 'percent' || column === 'weight' ? row[column] : ''
+  return html`<td
+    class="number"
+    data-column=${column}
+    tabindex=${tab(at, column)}
+    aria-selected=${selected(at, view, column)}
+    aria-readonly="true"
+  >${text ? html`<span class="figure computed">${figure(text, view.style)}</span>` : nothing}${how(at, column, text, view.style)}</td>`
+}
 
 const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
   <tr class="sum ${row.figures.isFinal ? 'final' : ''}" data-row=${row.key}>
@@ -213,19 +183,7 @@ const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
       aria-selected=${selected(at, view, 'ingredient')}
       aria-readonly="true"
     >${row.figures.isFinal ? 'Dough' : html`Sum<span class="unseen"> of ${row.stageName}</span>`}</th>
-    ${view.columns.slice(1).map(
-      column => html`<td
-        class="number"
-        data-column=${column}
-        tabindex=${tab(at, column)}
-        aria-selected=${selected(at, view, column)}
-        aria-readonly="true"
-      >${
-        column === 'percent' || column === 'weight'
-          ? html`<span class="figure computed">${figure(row[column], view.style)}</span>`
-          : nothing
-      }</td>`,
-    )}
+    ${view.columns.slice(1).map(column => sumCell(row, column, at, view))}
   </tr>
 `
 

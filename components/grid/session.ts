@@ -1,10 +1,21 @@
 import { newId } from '../../src/dough/formula.js'
 import type { Edit } from '../events.js'
+import { nameAt, namesFor } from './amount-names.js'
 import { enterInCell } from './block-edits.js'
-import { choicesFor, knownSpelling } from './choices.js'
+import { type Choice, choicesFor, knownSpelling } from './choices.js'
 import { type Editing, insertText, textOf } from './editor.js'
 import { arrowOf, type Direction, isComposing } from './keys.js'
-import { addKey, type Column, type Given, type Row, rowAt, type Spot, stageOf, type Table } from './table.js'
+import {
+  addKey,
+  type Column,
+  type Given,
+  isAmount,
+  type Row,
+  rowAt,
+  type Spot,
+  stageOf,
+  type Table,
+} from './table.js'
 
 export type Field = HTMLInputElement | HTMLTextAreaElement
 
@@ -46,16 +57,17 @@ export class EditSession {
     const was = textOf(row, spot.column, this.#host.given.numbers)
     const begin = how === 'typing' ? '' : was
     const isName = spot.column === 'ingredient' && row.kind !== 'stage'
+    const isSum = spot.column === 'percent' || spot.column === 'weight' // a share of the whole dough is a number
     this.state = {
       ...spot,
       was,
       begin,
       movesOn: how === 'typing',
       refusal: '',
-      choices: isName && begin === '' && how !== 'typing' ? this.#choices('', row) : [],
+      choices: isName && begin === '' && how !== 'typing' ? this.#ingredients('', row) : [],
       chosen: -1,
       textKeys: false,
-      isName,
+      completes: isName ? 'ingredient' : isSum ? 'names' : undefined,
     }
     this.#touched = false
     this.#begin = how === 'all' ? 'all' : 'end'
@@ -85,8 +97,24 @@ export class EditSession {
     this.#host.changed()
   }
 
-  #choices(text: string, row: Row) {
+  #ingredients(text: string, row: Row): readonly Choice[] {
     return choicesFor(text, this.#host.given.sheet.formula, stageOf(row), this.#host.given.names)
+  }
+
+  #names(field: Field, row: Row): readonly Choice[] {
+    const typed = nameAt(field.value, field.selectionStart ?? field.value.length)
+    return typed ? namesFor(typed.text, this.#host.given.sheet, row) : []
+  }
+
+  /** Puts a name where it is being typed; the amount goes on from there. */
+  #insertName({ name }: Choice): void {
+    const field = this.#host.field()
+    const caret = field?.selectionStart ?? 0
+    const typed = field && nameAt(field.value, caret)
+    if (!field || !typed) return
+    field.setSelectionRange(typed.from, caret)
+    insertText(field, name)
+    this.#set({ choices: [], chosen: -1 })
   }
 
   input(): void {
@@ -95,7 +123,13 @@ export class EditSession {
     if (!field || !row || !this.state) return
     this.#touched = true
     fit(field)
-    const choices = this.state.isName ? this.#choices(field.value, row) : []
+    const { completes } = this.state
+    const choices =
+      completes === 'ingredient'
+        ? this.#ingredients(field.value, row)
+        : completes === 'names'
+          ? this.#names(field, row)
+          : []
     this.#set({ choices, chosen: -1, refusal: '' })
   }
 
@@ -108,14 +142,15 @@ export class EditSession {
       this.close()
       return { at: { row: state?.row ?? '', column: state?.column ?? 'ingredient' } }
     }
-    const choice = state.choices[state.chosen]
+    const choice = state.completes === 'ingredient' ? state.choices[state.chosen] : undefined
     const typed = choice?.name ?? (this.#touched ? field.value : state.was)
     const { sheet, names, numbers } = this.#host.given
-    const text = state.isName
-      ? knownSpelling(typed, sheet.formula, names)
-      : state.column === 'note'
-        ? typed
-        : typed.trim()
+    const text =
+      state.completes === 'ingredient'
+        ? knownSpelling(typed, sheet.formula, names)
+        : state.column === 'note'
+          ? typed
+          : typed.trim()
     const asBefore = followsOnly(row, state.column) ? !this.#touched || text === '' : text === state.was
     if (asBefore) {
       this.close()
@@ -139,6 +174,8 @@ export class EditSession {
   keepAndGo(to: Leave): boolean {
     const { state } = this
     if (!state) return false
+    const name = state.completes === 'names' ? state.choices[state.chosen] : undefined
+    if (name) this.#insertName(name)
     const kept = this.keep()
     if (!kept) return true
     const began = kept.at.row !== state.row
@@ -152,6 +189,8 @@ export class EditSession {
   }
 
   pick(index: number): void {
+    const choice = this.state?.choices[index]
+    if (choice && this.state?.completes === 'names') return this.#insertName(choice)
     this.#set({ chosen: index })
     this.keepAndGo('next')
   }
@@ -183,7 +222,9 @@ export class EditSession {
       return true
     }
     if (key === 'Enter') {
-      if (altKey && state.column === 'note') insertText(this.#host.field()!, '\n')
+      const choice = state.completes === 'names' && state.choices[state.chosen]
+      if (choice) this.#insertName(choice)
+      else if (altKey && state.column === 'note') insertText(this.#host.field()!, '\n')
       else this.keepAndGo(shiftKey ? 'up' : 'down')
       return true
     }
@@ -204,7 +245,7 @@ export class EditSession {
 
 /** A cell whose figure only follows from the other one: typing the same there says that it is meant. */
 const followsOnly = (row: Row, column: Column): boolean =>
-  row.kind === 'line' && (column === 'percent' || column === 'weight') && row.figures.typedIn !== column
+  row.kind === 'line' && isAmount(column) && row.figures.typedIn !== column
 
 /** `field-sizing: content` is not in every browser yet: a note's field grows by hand. */
 function fit(field: Field): void {

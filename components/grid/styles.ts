@@ -27,11 +27,23 @@ export const gridStyles = css`
   col.weight {
     width: var(--numbers);
   }
-  col.wholeDough {
+  col.wholeDough,
+  col.batch {
     width: 13%;
   }
   col.note {
     width: 24%;
+  }
+  .with-batch {
+    --numbers: 12.5%;
+    --pad: 9px;
+  }
+  .with-batch col.wholeDough,
+  .with-batch col.batch {
+    width: 12.5%;
+  }
+  .with-batch col.note {
+    width: 17%;
   }
   col.actions {
     width: calc(var(--target) + 8px);
@@ -54,9 +66,20 @@ export const gridStyles = css`
   }
   thead th.percent,
   thead th.weight,
-  thead th.wholeDough {
+  thead th.wholeDough,
+  thead th.batch {
     text-align: end;
     padding-inline: 0 calc(var(--pad) + 1.4ch);
+  }
+
+  thead th small {
+    display: block;
+    font-size: 0.95em;
+    font-weight: 400;
+  }
+  :host([narrow]) small.above,
+  :host(:not([narrow])) small.beneath {
+    display: none;
   }
 
   /* Rows: rules, no boxes */
@@ -124,46 +147,6 @@ export const gridStyles = css`
     font-size: 0.88rem;
   }
 
-  /* Figures stand under each other by their decimal marks. */
-  td.number {
-    text-align: end;
-  }
-  .figure {
-    white-space: nowrap;
-  }
-  .part {
-    display: inline-block;
-    min-width: 1.72em;
-    text-align: start;
-  }
-  .figure.computed,
-  .figure.missing {
-    color: var(--ink-soft);
-  }
-  .figure.typed {
-    font-weight: 660;
-  }
-  .figure.typed .whole,
-  .figure.typed .part,
-  small.typed,
-  .raw {
-    text-decoration: underline 2px color-mix(in srgb, currentColor 50%, transparent);
-    text-underline-offset: 5px;
-  }
-  small.expression {
-    display: block;
-    margin: 2px 0 3px;
-    font-size: 0.82rem;
-    font-weight: 620;
-    line-height: 1.25;
-    text-underline-offset: 4px;
-  }
-  .raw {
-    font-weight: 620;
-    text-decoration-style: wavy;
-    text-decoration-thickness: 1px;
-  }
-
   /* What is said beside an ingredient, and of a row */
   th small {
     color: var(--ink-soft);
@@ -223,6 +206,12 @@ export const gridStyles = css`
   small.hydration {
     display: inline-block;
   }
+  small.for {
+    display: block;
+    color: var(--accent);
+    font-size: 0.84rem;
+    line-height: 1.3;
+  }
   tr.problem p {
     max-width: 60ch;
     margin: 0;
@@ -267,6 +256,19 @@ export const gridStyles = css`
     text-underline-offset: 5px;
   }
 
+  /* Lit while a working speaks of it: a wash, and a mark at its start */
+  tr.lit > * {
+    background: var(--accent-wash);
+  }
+  tr.lit > th::before {
+    content: '';
+    position: absolute;
+    inset-block: 6px;
+    inset-inline-start: -9px;
+    border-inline-start: 4px solid var(--accent);
+    border-radius: 2px;
+  }
+
   /* Selection, focus */
   [aria-selected='true'] {
     background: var(--accent-wash);
@@ -296,102 +298,5 @@ export const gridStyles = css`
     margin: 0;
     color: var(--ink-soft);
     font-size: 0.86rem;
-  }
-
-  /* Phone */
-  :host([narrow]) {
-    --pad: 5px;
-    --numbers: 5.25rem;
-  }
-  :host([narrow]) thead th.percent,
-  :host([narrow]) thead th.weight {
-    padding-inline-end: var(--pad);
-  }
-  :host([narrow]) tr > td.actions {
-    padding: 2px 0;
-  }
-  :host([narrow]) col.actions {
-    width: var(--target);
-  }
-  :host([narrow]) small.hydration {
-    display: block;
-  }
-  :host([narrow]) button.define {
-    margin-inline-start: -8px;
-  }
-  :host([narrow]) tr.stage small {
-    display: block;
-    margin-top: 2px;
-  }
-  @media (max-width: 350px) {
-    :host([narrow]) {
-      --numbers: 4.6rem;
-    }
-    .part {
-      min-width: 0; /* no room to hold the place of decimals that are not there */
-    }
-  }
-
-  @media (forced-colors: active) {
-    [aria-selected='true'] {
-      forced-color-adjust: none;
-      background: Highlight;
-      color: HighlightText;
-    }
-    [aria-selected='true'] :not(button, button *) {
-      color: HighlightText !important;
-    }
-    [data-column][aria-selected='true']:focus {
-      background: Highlight;
-      outline: 2px dashed HighlightText;
-    }
-    [data-column]:focus,
-    .field {
-      outline-color: Highlight;
-    }
-  }
-
-  @media print {
-    :host {
-      --row: 30px;
-    }
-    table {
-      color: #000;
-    }
-    thead {
-      display: table-header-group;
-      break-inside: avoid;
-    }
-    thead th {
-      position: static;
-      color: #000;
-      background: none;
-      border-bottom-color: #000;
-    }
-    tr {
-      break-inside: avoid;
-    }
-    tr.stage {
-      break-after: avoid;
-    }
-    col.actions {
-      width: 0;
-    }
-    tr.add,
-    td.actions,
-    th.actions,
-    .after,
-    .pad {
-      display: none;
-    }
-    tbody th,
-    tbody td,
-    small,
-    .figure.computed,
-    .figure.missing {
-      color: #000 !important;
-      background: none !important;
-      outline: none !important;
-    }
   }
 `

@@ -1,17 +1,46 @@
 import type { FormulaSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
 import type { Line, Stage } from '../../src/dough/formula.js'
-import { type NumberStyle, showGrams, showPercent } from '../numbers.js'
+import type { NumberStyle } from '../numbers.js'
 
 /** The grid's columns, from the left. The actions column holds each row's button. */
-export const allColumns = ['ingredient', 'percent', 'weight', 'wholeDough', 'note', 'actions'] as const
+export const allColumns = [
+  'ingredient',
+  'percent',
+  'weight',
+  'wholeDough',
+  'batch',
+  'note',
+  'actions',
+] as const
 export type Column = (typeof allColumns)[number]
-/** What a narrow screen shows; the note then stands beneath the ingredient. */
-const narrowColumns: readonly Column[] = ['ingredient', 'percent', 'weight', 'actions']
 
-export function columnsFor(narrow: boolean, readOnly: boolean): readonly Column[] {
-  const columns: readonly Column[] = narrow ? narrowColumns : allColumns
-  return readOnly ? columns.filter(c => c !== 'actions') : columns
+/** How much room there is: cramped and narrow put the note beneath the ingredient. */
+export type Room = 'wide' | 'cramped' | 'narrow'
+
+/** The columns that are shown. On a narrow screen the batch's weights stand over those as written. */
+export function columnsFor(room: Room, readOnly: boolean, batch: boolean): readonly Column[] {
+  const left: Readonly<Record<Room, readonly Column[]>> = {
+    wide: batch ? [] : ['batch'],
+    cramped: batch ? ['note'] : ['batch'],
+    narrow: ['note', 'wholeDough', batch ? 'weight' : 'batch'],
+  }
+  return allColumns.filter(c => !left[room].includes(c) && !(readOnly && c === 'actions'))
 }
+
+/** The column in whose cell another is edited that is not shown. */
+export function homeOf(column: Column, columns: readonly Column[]): Column {
+  if (columns.includes(column)) return column
+  if (column === 'weight' && columns.includes('batch')) return 'batch'
+  if (column === 'batch') return 'weight'
+  return column === 'wholeDough' ? 'percent' : 'ingredient'
+}
+
+/** The columns an amount is typed in. */
+export type AmountColumn = 'percent' | 'weight' | 'wholeDough'
+export const isAmount = (column: Column): column is AmountColumn =>
+  column === 'percent' || column === 'weight' || column === 'wholeDough'
+export const isNumber = (column: Column): column is AmountColumn | 'batch' =>
+  isAmount(column) || column === 'batch'
 
 /** What the app gives the grid. */
 export interface Given {
@@ -30,7 +59,7 @@ export interface Spot {
 /** A figure as a cell shows it. */
 export interface Shown {
   readonly text: string // '–' where there is none
-  readonly is: 'typed' | 'computed' | 'missing' | 'raw' // raw: typed, and not understood
+  readonly is: 'typed' | 'computed' | 'missing' | 'raw' | 'stale' // raw: typed, and not understood; stale: the last good one
   readonly typed: string // the expression behind the figure, '' where the figure is all there is
 }
 
@@ -51,6 +80,12 @@ export interface Cause {
 }
 export const causeName = (cause: Cause, stage: string): string =>
   cause.stage === stage ? cause.name : cause.place
+/** What is weighed, in the steps of the scale. */
+export interface WeighedShown {
+  readonly grams: number | undefined
+  readonly text: string
+  readonly exact: string // in words: what it would be on a scale without steps
+}
 export interface LineRow {
   readonly kind: 'line'
   readonly key: string // the line's id
@@ -59,7 +94,10 @@ export interface LineRow {
   readonly figures: LineFigures
   readonly percent: Shown
   readonly weight: Shown
-  readonly wholeDough: string
+  readonly wholeDough: Shown
+  readonly batch: WeighedShown | undefined // while there is a batch
+  readonly gives: string // `true hydration held at 75 %`; '' when it does not
+  readonly isFinal: boolean // a line of the final dough
   readonly flourless: boolean // its stage has no flour, so that a line is the base
   readonly problem: string | undefined // a sentence, where it arose here
   readonly waitsFor: Cause | undefined // where it arose elsewhere
@@ -69,6 +107,7 @@ export interface AddRow {
   readonly key: string
   readonly stage: string // id
   readonly stageName: string
+  readonly isFinal: boolean
 }
 export interface SumRow {
   readonly kind: 'sum'
@@ -78,6 +117,7 @@ export interface SumRow {
   readonly figures: StageFigures
   readonly percent: string
   readonly weight: string
+  readonly batch: WeighedShown | undefined
 }
 export type Row = StageRow | LineRow | AddRow | SumRow
 
@@ -91,158 +131,12 @@ export interface Table {
   readonly rows: readonly Row[]
   readonly groups: readonly { readonly stage: Stage; readonly rows: readonly Row[] }[]
   readonly index: ReadonlyMap<string, number>
+  readonly batch: boolean // more or other is made than is written
 }
 
-export const emptyTable: Table = { rows: [], groups: [], index: new Map() }
+export const emptyTable: Table = { rows: [], groups: [], index: new Map(), batch: false }
 
 export const rowAt = (table: Table, key: string): Row | undefined => {
   const index = table.index.get(key)
   return index === undefined ? undefined : table.rows[index]
-}
-
-/**
- * The rows of the sheet as it stands. A row that would look the same as in `before` is the same object, so
- * that a template can tell by identity that there is nothing to paint.
- */
-export function tableOf(sheet: FormulaSheet, style: NumberStyle, readOnly: boolean, before: Table): Table {
-  const causes = causesIn(sheet)
-  const groups = sheet.formula.stages.map(stage => {
-    const figures = sheet.stage(stage.id)
-    const lines = stage.lines.map(line => ({ line, figures: sheet.line(line.id) }))
-    const flourless = !lines.some(l => l.figures.is === 'flour')
-    const of = { stage: stage.id, flourless, style, causes }
-    const rows: Row[] = [
-      stageRow(stage, figures, of, rowAt(before, stageKey(stage.id))),
-      ...lines.map(l => lineRow(l.line, l.figures, of, rowAt(before, l.line.id))),
-      ...(readOnly ? [] : [addRow(stage, rowAt(before, addKey(stage.id)))]),
-      sumRow(stage, figures, style, rowAt(before, sumKey(stage.id))),
-    ]
-    return { stage, rows }
-  })
-  const rows = groups.flatMap(g => g.rows)
-  return { rows, groups, index: new Map(rows.map((row, i) => [row.key, i])) }
-}
-
-/** What the rows of a stage have in common. */
-interface Of {
-  readonly stage: string // id
-  readonly flourless: boolean
-  readonly style: NumberStyle
-  readonly causes: ReadonlyMap<string, Cause>
-}
-
-/** Where problems arose, by the sentence that a line which only suffers from them carries: the place, then the problem. */
-function causesIn(sheet: FormulaSheet): Map<string, Cause> {
-  const causes = new Map<string, Cause>()
-  for (const stage of sheet.formula.stages)
-    for (const line of stage.lines) {
-      const { problem } = sheet.line(line.id)
-      if (!problem) continue
-      const name = line.ingredient || 'a line'
-      const place = `${name} in ${stage.name}`
-      causes.set(`${place}: ${problem}`, { key: line.id, stage: stage.id, name, place })
-    }
-  return causes
-}
-
-/** Equal field by field; figures are flat. */
-function same<T extends object>(a: T, b: T): boolean {
-  const keys = Object.keys(a) as (keyof T)[]
-  return keys.every(key => Object.is(a[key], b[key]))
-}
-
-function stageRow(stage: Stage, figures: StageFigures, of: Of, old: Row | undefined): StageRow {
-  const cause = of.causes.get(figures.problem ?? '')
-  const row: StageRow = {
-    kind: 'stage',
-    key: stageKey(stage.id),
-    stage,
-    figures,
-    words: stageWords(figures, of.style, cause && causeName(cause, stage.id)),
-    problem: cause ? undefined : figures.problem,
-  }
-  const isSame =
-    old?.kind === 'stage' &&
-    old.stage.name === stage.name &&
-    old.stage.ferments === stage.ferments &&
-    old.words === row.words &&
-    old.problem === row.problem
-  return isSame ? old : row
-}
-
-/** `ferments, 220 g as written, 210 g taken` */
-function stageWords(figures: StageFigures, style: NumberStyle, waitsFor: string | undefined): string {
-  const grams = (weight: number) => `${showGrams(weight, style)} g`
-  const words: string[] = []
-  if (!figures.isFinal) words.push(figures.ferments ? 'ferments' : 'does not ferment')
-  if (figures.weight !== undefined) words.push(`${grams(figures.weight)} as written`)
-  if (waitsFor) words.push(`waits for ${waitsFor}`)
-  if (figures.taken !== undefined)
-    words.push(figures.taken === 0 ? 'not taken yet' : `${grams(figures.taken)} taken`)
-  return words.join(', ')
-}
-
-function lineRow(line: Line, figures: LineFigures, of: Of, old: Row | undefined): LineRow {
-  const waitsFor = of.causes.get(figures.problem ?? '')
-  if (
-    old?.kind === 'line' &&
-    old.line === line &&
-    old.stage === of.stage &&
-    old.flourless === of.flourless &&
-    old.waitsFor?.key === waitsFor?.key &&
-    same(old.figures, figures)
-  )
-    return old
-  const { percent, weight, wholeDough } = figures
-  const none = line.amount === '' && !weight // weighs nothing, but only because nothing has been said
-  const percentText = none || percent === undefined ? undefined : showPercent(percent, of.style)
-  const weightText = none || weight === undefined ? undefined : showGrams(weight, of.style)
-  return {
-    kind: 'line',
-    key: line.id,
-    stage: of.stage,
-    line,
-    figures,
-    percent: shown(percentText, 'percent', figures, of.style),
-    weight: shown(weightText, 'weight', figures, of.style),
-    wholeDough: none || wholeDough === undefined ? '' : showPercent(wholeDough, of.style),
-    flourless: of.flourless,
-    problem: waitsFor ? undefined : figures.problem,
-    waitsFor,
-  }
-}
-
-/** What a baker typed, with the decimal mark of their language; where that is the comma, `;` parts arguments. */
-export const asTheyWrite = (typed: string, style: NumberStyle): string =>
-  style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed
-
-function shown(
-  figure: string | undefined,
-  column: 'percent' | 'weight',
-  figures: LineFigures,
-  style: NumberStyle,
-): Shown {
-  const text = figure ?? '–'
-  if (figures.typedIn !== column) return { text, is: figure ? 'computed' : 'missing', typed: '' }
-  const typed = asTheyWrite(figures.typed, style)
-  if (figures.plain) return { text: typed, is: 'typed', typed: '' }
-  return figure ? { text, is: 'computed', typed } : { text: typed, is: 'raw', typed: '' }
-}
-
-function addRow(stage: Stage, old: Row | undefined): AddRow {
-  if (old?.kind === 'add' && old.stageName === stage.name) return old
-  return { kind: 'add', key: addKey(stage.id), stage: stage.id, stageName: stage.name }
-}
-
-function sumRow(stage: Stage, figures: StageFigures, style: NumberStyle, old: Row | undefined): SumRow {
-  if (old?.kind === 'sum' && old.stageName === stage.name && same(old.figures, figures)) return old
-  return {
-    kind: 'sum',
-    key: sumKey(stage.id),
-    stage: stage.id,
-    stageName: stage.name,
-    figures,
-    percent: figures.percent === undefined ? '–' : showPercent(figures.percent, style),
-    weight: figures.weight === undefined ? '–' : showGrams(figures.weight, style),
-  }
 }

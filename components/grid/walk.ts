@@ -42,8 +42,14 @@ export class Walk {
     return { rows: row ? [row] : [], columns: this.#host.columns() }
   }
 
-  move(to: Direction, extend: boolean, page: number): void {
-    const spot = step(this.#host.table(), this.#host.columns(), this.active, to, page)
+  get columns(): readonly Column[] {
+    return this.#host.columns()
+  }
+
+  /** `page` says how many rows a screenful has, when that is what is asked for. */
+  move(to: Direction, extend: boolean, page: () => number): void {
+    const rows = to === 'pageUp' || to === 'pageDown' ? page() : 0
+    const spot = step(this.#host.table(), this.#host.columns(), this.active, to, rows)
     if (extend) this.extendTo(spot)
     else this.stand(spot)
   }

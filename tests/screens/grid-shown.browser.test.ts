@@ -26,7 +26,8 @@ describe('What the grid shows', () => {
     equal(shows(cell(desk.grid, 'Dough', 'weight')), '1,921')
     equal(shows(cell(desk.grid, 'Dough', 'percent')), '192.1')
     equal(shows(cell(desk.grid, 'Water 2', 'wholeDough')), '68.8')
-    equal(cell(desk.grid, 'Water 2', 'wholeDough').getAttribute('aria-readonly'), 'true')
+    equal(cell(desk.grid, 'Ripe starter', 'wholeDough').getAttribute('aria-readonly'), 'true')
+    equal(cell(desk.grid, 'Water 2', 'wholeDough').getAttribute('aria-readonly'), null)
   })
 
   it('tells a problem where it arose, and of the rows that wait for it', async () => {

@@ -1,0 +1,110 @@
+import { css } from 'lit'
+
+/** Numbers: typed, computed, given way, weighed, and the way to their workings. */
+export const figureStyles = css`
+  /* Figures stand under each other by their decimal marks. */
+  td.number {
+    text-align: end;
+  }
+  .figure {
+    white-space: nowrap;
+  }
+  .part {
+    display: inline-block;
+    min-width: 1.72em;
+    text-align: start;
+  }
+  .figure.computed,
+  .figure.missing,
+  .figure.stale {
+    color: var(--ink-soft);
+  }
+  .figure.gives {
+    color: var(--accent);
+    font-style: italic;
+  }
+  .figure.stale .part {
+    text-decoration: inherit; /* an inline block does not take its parent's line */
+  }
+  /* What is said of a figure, beneath its whole part. */
+  small.word {
+    display: block;
+    color: var(--ink-soft);
+    font-size: 0.8rem;
+    line-height: 1.2;
+  }
+  td.number small.word {
+    padding-inline-end: 1.72rem; /* what the decimals take */
+  }
+  td.number .stale + small.word {
+    padding-inline-end: 0;
+    white-space: nowrap;
+  }
+  .figure.gives + small.word {
+    color: var(--accent);
+  }
+
+  /* Weighed: what the hand does, so in full ink */
+  .figure.weighed {
+    color: var(--ink);
+  }
+  small.written {
+    display: block;
+    color: var(--ink-soft);
+    font-size: 0.82rem;
+    line-height: 1.25;
+  }
+  .written .part {
+    min-width: 1.72rem;
+    white-space: pre;
+  }
+
+  /* The way to a number's working */
+  button.how {
+    position: absolute;
+    inset-block-start: 2px;
+    inset-inline-start: 0;
+    min-width: 24px;
+    height: calc(var(--row) - 4px);
+    min-height: 24px;
+    padding: 0 3px;
+    color: var(--accent);
+    font-size: 0.75rem;
+    letter-spacing: -0.01em;
+    text-decoration: underline;
+    text-underline-offset: 3px;
+    opacity: 0;
+    pointer-events: none;
+  }
+  button.how.behind {
+    inset-inline: auto 2px;
+  }
+  [data-column]:focus > button.how,
+  [data-column]:focus-within > button.how {
+    opacity: 1;
+    pointer-events: auto;
+  }
+  .figure.typed {
+    font-weight: 660;
+  }
+  .figure.typed .whole,
+  .figure.typed .part,
+  small.typed,
+  .raw {
+    text-decoration: underline 2px color-mix(in srgb, currentColor 50%, transparent);
+    text-underline-offset: 5px;
+  }
+  small.expression {
+    display: block;
+    margin: 2px 0 3px;
+    font-size: 0.82rem;
+    font-weight: 620;
+    line-height: 1.25;
+    text-underline-offset: 4px;
+  }
+  .raw {
+    font-weight: 620;
+    text-decoration-style: wavy;
+    text-decoration-thickness: 1px;
+  }
+`

@@ -1,0 +1,118 @@
+import { css } from 'lit'
+
+/** The grid on a phone, in forced colours, in print. */
+export const variantStyles = css`
+  /* Phone */
+  :host([narrow]) {
+    --pad: 5px;
+    --numbers: 5.25rem;
+  }
+  :host([narrow]) thead th.percent,
+  :host([narrow]) thead th.weight,
+  :host([narrow]) thead th.batch {
+    padding-inline-end: var(--pad);
+  }
+  :host([narrow]) tr > td.actions {
+    padding: 2px 0;
+  }
+  :host([narrow]) col.actions {
+    width: var(--target);
+  }
+  :host([narrow]) .with-batch {
+    --pad: 5px;
+    --numbers: 5rem;
+  }
+  :host([narrow]) .figure.weighed {
+    font-size: 1.12rem;
+  }
+  :host([narrow]) .with-batch col.batch {
+    width: 5.6rem;
+  }
+  :host([narrow]) tr.lit > th::before {
+    inset-inline-start: -7px;
+  }
+  :host([narrow]) small.hydration {
+    display: block;
+  }
+  :host([narrow]) button.define {
+    margin-inline-start: -8px;
+  }
+  :host([narrow]) tr.stage small {
+    display: block;
+    margin-top: 2px;
+  }
+  @media (max-width: 350px) {
+    :host([narrow]) {
+      --numbers: 4.6rem;
+    }
+    .part {
+      min-width: 0; /* no room to hold the place of decimals that are not there */
+    }
+  }
+
+  @media (forced-colors: active) {
+    [aria-selected='true'] {
+      forced-color-adjust: none;
+      background: Highlight;
+      color: HighlightText;
+    }
+    [aria-selected='true'] :not(button, button *) {
+      color: HighlightText !important;
+    }
+    [data-column][aria-selected='true']:focus {
+      background: Highlight;
+      outline: 2px dashed HighlightText;
+    }
+    [data-column]:focus,
+    .field {
+      outline-color: Highlight;
+    }
+  }
+
+  @media print {
+    :host {
+      --row: 30px;
+    }
+    table {
+      color: #000;
+    }
+    thead {
+      display: table-header-group;
+      break-inside: avoid;
+    }
+    thead th {
+      position: static;
+      color: #000;
+      background: none;
+      border-bottom-color: #000;
+    }
+    tr {
+      break-inside: avoid;
+    }
+    tr.stage {
+      break-after: avoid;
+    }
+    col.actions {
+      width: 0;
+    }
+    tr.add,
+    td.actions,
+    th.actions,
+    .after,
+    .pad,
+    button.how {
+      display: none;
+    }
+    tbody th,
+    tbody td,
+    small,
+    .figure.computed,
+    .figure.missing,
+    .figure.stale,
+    .figure.gives {
+      color: #000 !important;
+      background: none !important;
+      outline: none !important;
+    }
+  }
+`

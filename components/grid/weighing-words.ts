@@ -1,0 +1,79 @@
+import type { FormulaSheet } from '../../src/dough/figures.js'
+import { type Formula, type Stage, sameName } from '../../src/dough/formula.js'
+import { grams } from '../../src/dough/words.js'
+import type { NumberStyle } from '../numbers.js'
+import type { WeighedShown } from './table.js'
+
+/** Whether more, less or other is made than the formula as it is written. */
+export const hasBatch = ({ batch, stages }: Formula): boolean =>
+  (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
+
+const formats = new Map<string, Intl.NumberFormat>()
+
+/** Grams with just the decimals that the scale's step has. */
+function inSteps(weight: number, decimals: number, style: NumberStyle): string {
+  const key = `${style.language} ${decimals}`
+  let format = formats.get(key)
+  if (!format) {
+    const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals }
+    format = new Intl.NumberFormat(style.language, digits)
+    formats.set(key, format)
+  }
+  return format.format(weight)
+}
+
+const decimalsOf = (step: number): number => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0
+
+const unknown: WeighedShown = { grams: undefined, text: '–', exact: '' }
+
+/** What is weighed of a line. */
+export function weighedLine(sheet: FormulaSheet, line: string, style: NumberStyle): WeighedShown {
+  const weighed = sheet.weighed(line)
+  if (!weighed) return unknown
+  const wanted = sheet.line(line).batch
+  const exact = wanted === undefined ? '' : `${grams(wanted)} before it is rounded to the scale’s steps`
+  return { grams: weighed.grams, text: inSteps(weighed.grams, decimalsOf(weighed.step), style), exact }
+}
+
+/** Grams of a stage's lines as they are weighed, and the finest decimals among them; undefined where one is not known. */
+function weighedSum(sheet: FormulaSheet, stage: Stage): { grams: number; decimals: number } | undefined {
+  let sum = 0
+  let decimals = 0
+  for (const line of stage.lines) {
+    const weighed = sheet.weighed(line.id)
+    if (!weighed) return undefined
+    sum += weighed.grams
+    if (weighed.grams) decimals = Math.max(decimals, decimalsOf(weighed.step))
+  }
+  return { grams: sum, decimals }
+}
+
+/** What the lines of a stage come to as they are shown. */
+export function weighedStage(sheet: FormulaSheet, stage: Stage, style: NumberStyle): WeighedShown {
+  const sum = weighedSum(sheet, stage)
+  if (!sum) return unknown
+  const { build } = sheet.stage(stage.id)
+  const exact = build === undefined ? '' : `${grams(build)} before it is rounded to the scale’s steps`
+  return { grams: sum.grams, text: inSteps(sum.grams, sum.decimals, style), exact }
+}
+
+/** Grams of a stage that the lines of later ones weigh. */
+const takenOf = (sheet: FormulaSheet, stage: Stage): number =>
+  sheet.formula.stages
+    .flatMap(s => s.lines)
+    .filter(l => sheet.line(l.id).is === 'stage' && sameName(l.ingredient, stage.name))
+    .reduce((sum, l) => sum + (sheet.weighed(l.id)?.grams ?? 0), 0)
+
+/** `653 g made, 602 g taken, 50 g kept back`: an earlier stage as it is weighed for the batch. */
+export function buildWords(sheet: FormulaSheet, stage: Stage, style: NumberStyle): readonly string[] {
+  const made = weighedSum(sheet, stage)
+  if (sheet.stage(stage.id).isFinal || !made) return []
+  const taken = takenOf(sheet, stage)
+  const said = (weight: number) => `${inSteps(weight, made.decimals, style)} g`
+  const words = [`${said(made.grams)} made`, `${said(taken)} taken`]
+  const { loss = 0, keepBack = 0 } = stage
+  if (loss) words.push(`${said(made.grams * loss)} lost`)
+  const kept = keepBack === 'seed' ? made.grams * (1 - loss) - taken : keepBack
+  if (kept) words.push(`${said(kept)} kept back`)
+  return words
+}
