@@ -20,6 +20,7 @@ export class OpenWorking {
 
   /** Opens the working of a cell of the sheet, asked for by something on the page. */
   ask(cell: CellName, sheet: FormulaSheet | undefined, from: EventTarget | undefined): void {
+    void import('./tb-working.js') // fetched when first asked for; an element may stand there before
     this.#from = focusIn(from)
     this.asked = { cell }
     this.#sheet = sheet

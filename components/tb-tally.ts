@@ -18,9 +18,7 @@ import {
 } from './readings.js'
 import { sharedStyles } from './shared-styles.js'
 import { tallyStyles } from './tally-styles.js'
-import './tb-hold.js'
 import './tb-remarks.js'
-import './tb-working.js'
 
 const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
 const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const
@@ -234,6 +232,7 @@ export class TbTally extends LitElement {
   }
 
   #form(sheet: FormulaSheet, name: ReadingName): TemplateResult {
+    void import('./tb-hold.js') // fetched when first wanted; an element may stand there before
     return html`${keyed(
       name,
       html`<tb-hold

@@ -11,7 +11,6 @@ import type { PlaceName } from './tb-places.js'
 import './tb-sheet.js'
 import './tb-shelf.js'
 import './tb-tally.js'
-import './tb-working.js'
 
 /** What shelf, sheet and tally are shown of, and how. */
 export interface PlacesShown {

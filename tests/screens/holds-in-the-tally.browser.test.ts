@@ -1,4 +1,5 @@
 import { setViewport } from '@web/test-runner-commands'
+import '../../components/tb-hold' // fetched when first wanted; here beforehand
 import '../../components/tb-tally'
 import type { TbHold } from '../../components/tb-hold'
 import type { TbTally } from '../../components/tb-tally'

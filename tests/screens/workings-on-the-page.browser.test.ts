@@ -1,4 +1,6 @@
 import { sendMouse, setViewport } from '@web/test-runner-commands'
+import '../../components/tb-hold' // fetched when first wanted; here beforehand
+import '../../components/tb-working'
 import '../../components/tb-app'
 import { wish } from '../../components/events'
 import type { TbApp } from '../../components/tb-app'
