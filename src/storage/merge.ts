@@ -1,4 +1,5 @@
 import { newId } from '../dough/formula.js'
+import { sameData } from '../dough/same-data.js'
 import type { Workbook } from '../dough/workbook.js'
 
 interface Named {
@@ -10,17 +11,6 @@ interface Named {
 export interface Merged {
   readonly workbook: Workbook
   readonly copies: readonly string[]
-}
-
-/** Whether two plain values hold the same, whatever the order of their fields. */
-export function sameData(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true
-  if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return false
-  if (Array.isArray(a) !== Array.isArray(b)) return false
-  const [left, right] = [Object.entries(a), new Map(Object.entries(b))]
-  return (
-    left.length === right.size && left.every(([key, at]) => right.has(key) && sameData(at, right.get(key)))
-  )
 }
 
 /**
