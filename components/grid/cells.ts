@@ -140,7 +140,7 @@ export function batchCell(
           beneath.is === 'raw' || beneath.typed
             ? beneath.typed || beneath.text
             : figure(beneath.text, view.style, ' g')
-        }</span><span class="unseen"> as written${isTyped ? ', typed' : ''}</span></small>`
+        }</span><span class="unseen"> as written${isTyped ? ' typed' : ''}</span></small>`
       : nothing
   }</div>${how(at, 'batch', text, view.style)}${editorIn(row, 'batch', at, view)}</td>`
 }

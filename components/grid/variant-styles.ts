@@ -26,7 +26,10 @@ export const variantStyles = css`
     font-size: 1.12rem;
   }
   :host([narrow]) .with-batch col.batch {
-    width: 5.6rem;
+    width: 6.2rem;
+  }
+  :host([narrow]) td.batch .part {
+    min-width: 1.2rem; /* a scale has one decimal, or none */
   }
   :host([narrow]) tr.lit > th::before {
     inset-inline-start: -7px;
@@ -42,10 +45,15 @@ export const variantStyles = css`
     margin-top: 2px;
   }
   @media (max-width: 350px) {
-    :host([narrow]) {
+    :host([narrow]),
+    :host([narrow]) .with-batch {
       --numbers: 4.6rem;
     }
-    .part {
+    :host([narrow]) .with-batch col.batch {
+      width: 5.4rem;
+    }
+    .part,
+    :host([narrow]) td.batch .part {
       min-width: 0; /* no room to hold the place of decimals that are not there */
     }
   }

@@ -4,6 +4,7 @@ import type { GridPlace, TbGrid } from '../../components/tb-grid'
 import '../../components/tb-grid'
 import { Refusal } from '../../src/dough/edits'
 import type { FormulaSheet } from '../../src/dough/figures'
+import { type Formula, finalDoughOf, type Hold } from '../../src/dough/formula'
 import { openFormula } from '../../src/dough/sheet'
 import { emptyWorkbook } from '../../src/dough/workbook'
 import { History } from '../../src/storage/index'
@@ -34,6 +35,25 @@ export interface Desk {
 
 let page: HTMLElement | undefined
 
+/** A formula with holds, each with the ingredient of the final dough that gives: `['trueHydration', 0.75, 'Water']`. */
+export const held =
+  (...holds: readonly [Hold['reading'], number, string][]) =>
+  (formula: Formula): Formula => ({
+    ...formula,
+    holds: holds.map(([reading, value, gives]) => ({
+      reading,
+      value,
+      line: finalDoughOf(formula).lines.find(l => l.ingredient === gives)!.id,
+    })),
+  })
+
+/** Six pieces of 900 g, a fiftieth lost in mixing, 50 g of the first stage kept back. */
+export const sixLoaves = (formula: Formula): Formula => ({
+  ...formula,
+  batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }], loss: 0.02 },
+  stages: formula.stages.map((s, i) => (i === 0 ? { ...s, keepBack: 50 } : s)),
+})
+
 /** Puts a grid on the page, in the place of the one before. */
 export async function setUp(
   text = millWheat,
@@ -41,6 +61,7 @@ export async function setUp(
     readonly readOnly?: boolean
     readonly language?: string
     readonly notes?: readonly string[]
+    readonly change?: (formula: Formula) => Formula // as it stands when the grid is put up
   } = {},
 ): Promise<Desk> {
   dressPage()
@@ -53,7 +74,8 @@ export async function setUp(
     ...s,
     lines: s.lines.map(l => ({ ...l, note: noteOn(l.ingredient) ?? '' })),
   }))
-  const formula = { ...bare, name: 'Mill wheat', stages: noted }
+  const { change = same => same } = options
+  const formula = change({ ...bare, name: 'Mill wheat', stages: noted })
   const sheet = openFormula(formula)
   const history = new History<GridPlace>({ ...emptyWorkbook, formulas: [formula] })
   const grid = document.createElement('tb-grid')
