@@ -1,0 +1,194 @@
+import { css } from 'lit'
+
+/** Jottings as lines of a notebook: name = calculation, and what it comes to at the right. */
+export const jottingStyles = css`
+  :host {
+    display: block;
+  }
+  h2 {
+    margin: 0 0 2px;
+    font-size: 0.8rem;
+    font-weight: 600;
+    letter-spacing: 0.02em;
+    color: var(--ink-soft);
+  }
+  .hint {
+    margin: 2px 0 4px;
+    max-width: 62ch;
+    font-size: 0.92rem;
+    color: var(--ink-soft);
+  }
+  .hint code {
+    font: inherit;
+    color: var(--ink);
+    white-space: nowrap;
+  }
+  ul {
+    list-style: none;
+    margin: 0;
+    padding: 0;
+  }
+  .jotting {
+    display: grid;
+    grid-template:
+      'name is text value remove' auto
+      'error error error error error' auto / minmax(96px, 26%) auto minmax(0, 1fr) minmax(104px, auto) var(--target);
+    align-items: center;
+    border-bottom: 1px solid var(--rule);
+  }
+  .new {
+    border-bottom-style: dashed;
+  }
+  input {
+    width: 100%;
+    min-width: 0;
+    min-height: max(40px, var(--target));
+    padding: 4px 8px;
+    background: none;
+    border: 1px solid transparent;
+    border-radius: 3px;
+  }
+  input:hover:not([readonly]) {
+    border-color: var(--rule-strong);
+  }
+  input:focus-visible {
+    background: var(--board);
+    outline-offset: -1px;
+  }
+  input::placeholder {
+    color: var(--ink-soft);
+    opacity: 1;
+  }
+  [aria-invalid='true'] {
+    border-color: var(--warn);
+    border-style: dashed;
+  }
+  .name {
+    grid-area: name;
+    margin-left: -9px;
+    font-weight: 600;
+  }
+  .new .name {
+    font-weight: 400;
+  }
+  .is {
+    grid-area: is;
+    padding: 0 2px;
+    color: var(--ink-soft);
+  }
+  .calculation {
+    grid-area: text;
+    position: relative;
+    min-width: 0;
+  }
+  .value {
+    grid-area: value;
+    justify-self: end;
+    min-width: 0;
+    padding: 4px 8px;
+    text-align: right;
+    font-weight: 600;
+    overflow-wrap: anywhere;
+  }
+  .value small {
+    margin-left: 5px;
+    font-size: 0.82rem;
+    font-weight: 400;
+    color: var(--ink-soft);
+  }
+  button .said {
+    text-decoration: underline;
+    text-decoration-color: var(--rule-strong);
+    text-decoration-thickness: 1px;
+    text-underline-offset: 4px;
+  }
+  .remove {
+    grid-area: remove;
+    display: grid;
+    place-items: center;
+    padding: 0;
+    color: var(--ink-soft);
+  }
+  .remove svg {
+    width: 12px;
+    stroke: currentColor;
+    stroke-width: 1.6;
+    stroke-linecap: round;
+  }
+  .error {
+    grid-area: error;
+    margin: 0 0 8px;
+    max-width: 66ch;
+    font-size: 0.88rem;
+    color: var(--warn);
+  }
+  .error:empty {
+    display: none;
+  }
+  .names {
+    position: absolute;
+    z-index: 3;
+    top: calc(100% + 2px);
+    left: 0;
+    min-width: 180px;
+    max-width: 100%;
+    padding: 4px;
+    background: var(--board);
+    border: 1px solid var(--rule-strong);
+    border-radius: var(--radius);
+    box-shadow: 0 6px 20px rgb(30 20 10 / 0.14);
+  }
+  [role='option'] {
+    display: flex;
+    align-items: center;
+    min-height: max(32px, calc(var(--target) - 4px));
+    padding: 2px 10px;
+    border-radius: 4px;
+    cursor: pointer;
+    overflow-wrap: anywhere;
+  }
+  [role='option']:hover,
+  [aria-selected='true'] {
+    background: var(--accent-wash);
+  }
+  [aria-selected='true'] {
+    box-shadow: inset 3px 0 0 var(--accent);
+  }
+  @media (max-width: 719px) {
+    .jotting {
+      grid-template:
+        'name value value' auto
+        'is text remove' auto
+        'error error error' auto / auto minmax(0, 1fr) var(--target);
+      padding: 4px 0;
+    }
+    .name {
+      grid-column: 1 / 3;
+      grid-row: 1;
+      width: calc(60% + 9px);
+    }
+    .value {
+      grid-column: 2 / 4;
+      grid-row: 1;
+    }
+  }
+  @media (forced-colors: active) {
+    [aria-selected='true'] {
+      outline: 2px solid Highlight;
+      outline-offset: -2px;
+    }
+  }
+  @media print {
+    .new,
+    .hint,
+    .remove {
+      display: none;
+    }
+    button.value {
+      display: block;
+    }
+    button .said {
+      text-decoration: none;
+    }
+  }
+`
