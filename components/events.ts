@@ -45,6 +45,8 @@ export type Wish =
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
   | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' }
   | { readonly want: 'find'; readonly stage?: string; readonly line?: string } // brings a place of the sheet into view
+  // sets two formulas beside each other; `state` is a kept state of `left`, and right is left as it is now unless said
+  | { readonly want: 'beside'; readonly left?: string; readonly right?: string; readonly state?: string }
   | { readonly want: 'working'; readonly cell: CellName } // shows how a number came about
   | { readonly want: 'light'; readonly lines: readonly string[] } // ids of the lines a working speaks of; none: no more
 

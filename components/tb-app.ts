@@ -13,6 +13,7 @@ import { listenToPage } from './page-gestures.js'
 import { roomNow, tellHeadHeight, watchRoom } from './rooms.js'
 import { standingNotices } from './standing-notices.js'
 import './tb-dialogs.js'
+import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { GridPlace } from './tb-grid.js'
 import type { Room } from './tb-head.js'
@@ -171,6 +172,8 @@ export class TbApp extends LitElement {
         return this.#show('larder', { ingredient: wish.ingredient })
       case 'send-out':
         return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
+      case 'beside':
+        return this.#show('beside', wish)
       case 'take-over':
         return this.#kept.takeOver()
       case 'use-new-version':
@@ -190,7 +193,7 @@ export class TbApp extends LitElement {
     }
   }
 
-  #show(name: 'larder' | 'bring-in' | 'send-out' | 'help', detail?: Readonly<Record<string, unknown>>): void {
+  #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
     void this.renderRoot.querySelector('tb-dialogs')?.show(name, detail)
   }
 

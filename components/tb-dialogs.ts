@@ -10,6 +10,7 @@ const load = {
   larder: () => import('./tb-larder.js'),
   'bring-in': () => import('./tb-bring-in.js'),
   'send-out': () => import('./tb-send-out.js'),
+  beside: () => import('./tb-beside.js'),
   help: () => import('./tb-help.js'),
 } as const
 
@@ -85,6 +86,15 @@ export class TbDialogs extends LitElement {
           .numbers=${numbers}
           .readOnly=${readOnly}
         ></tb-send-out>`
+      case 'beside':
+        return html`<tb-beside
+          .workbook=${workbook}
+          .larder=${larder}
+          .sheet=${sheet}
+          .version=${this.version}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-beside>`
       case 'help':
         return html`<tb-help .numbers=${numbers}></tb-help>`
     }

@@ -138,10 +138,15 @@ export class TbShelf extends LitElement {
       label: 'Send out',
       run: () => wish(this, { want: 'send-out', formula: formula.id }),
     }
-    if (this.readOnly) return [sendOut]
+    const beside: MenuItem = {
+      label: 'Set beside…',
+      run: () => wish(this, { want: 'beside', left: formula.id }),
+    }
+    if (this.readOnly) return [beside, sendOut]
     return [
       { label: 'Rename', run: () => this.#rename(formula) },
       { label: 'Duplicate', run: () => this.#duplicate(formula) },
+      beside,
       sendOut,
       { label: 'Delete', run: () => this.#ask(workbook => removeFormula(workbook, formula.id)) },
     ]
