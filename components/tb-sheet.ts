@@ -12,7 +12,10 @@ import './tb-flour-weight.js'
 import type { GridPlace } from './tb-grid.js'
 import './tb-grid.js'
 import './tb-grow.js'
+import './tb-jottings.js'
 import './tb-left-over.js'
+import './tb-rewrite.js'
+import './tb-states.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
 export class TbSheet extends LitElement {
@@ -70,6 +73,15 @@ export class TbSheet extends LitElement {
             @tb-entered=${this.#note}
           ></tb-grow>`
       }
+      <div class="folds">
+        <tb-states
+          .sheet=${sheet}
+          .version=${version}
+          .numbers=${numbers}
+          ?readOnly=${readOnly}
+        ></tb-states>
+        ${readOnly ? nothing : html`<tb-rewrite .sheet=${sheet}></tb-rewrite>`}
+      </div>
       <tb-flour-weight
         .sheet=${sheet}
         .version=${version}
@@ -92,6 +104,12 @@ export class TbSheet extends LitElement {
         .lit=${this.lit}
       ></tb-grid>
       <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
+      <tb-jottings
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-jottings>
       <tb-cautions ?perishable=${perishable}></tb-cautions>
     `
   }
@@ -151,8 +169,17 @@ export class TbSheet extends LitElement {
         color: var(--ink-soft);
         max-width: 68ch;
       }
+      .folds {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 14px;
+        margin-top: 4px;
+      }
+      tb-jottings {
+        margin: 0 0 30px;
+      }
       tb-flour-weight {
-        margin: 16px 0 4px;
+        margin: 8px 0 4px;
       }
       tb-batch {
         margin: 0 0 14px;

@@ -1,0 +1,216 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { bringBack, forgetState, keepState } from '../src/dough/edits.js'
+import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
+import type { KeptState } from '../src/dough/formula.js'
+import { askEdit, type Edit, say, wish } from './events.js'
+import { foldStyles } from './fold-styles.js'
+import type { NumberStyle } from './numbers.js'
+import { showReading } from './readings.js'
+import { sharedStyles } from './shared-styles.js'
+import { stateStyles } from './state-styles.js'
+
+const main: readonly (readonly [reading: ReadingName, words: string])[] = [
+  ['trueHydration', '% true'],
+  ['salt', '% salt'],
+  ['prefermentedFlour', '% prefermented'],
+  ['doughWeight', 'g of dough'],
+]
+
+/** The states of a formula that the baker kept: to keep this one, to read one, to bring one back. */
+export class TbStates extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+    today: { attribute: false },
+    open: { type: Boolean, reflect: true },
+    refusal: { state: true },
+  }
+
+  declare sheet: FormulaSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare today: () => Date // another clock for tests
+  declare open: boolean
+  declare refusal: string // why this state was not kept
+  readonly #readings = new WeakMap<
+    KeptState,
+    { readonly of: FormulaSheet['larder']; readonly words: string }
+  >()
+  #formula = ''
+  #proposed = '' // the name as it was proposed last
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+    this.today = () => new Date()
+    this.open = false
+    this.refusal = ''
+  }
+
+  get #states(): readonly KeptState[] {
+    return this.sheet?.formula.states ?? []
+  }
+
+  protected override willUpdate(): void {
+    const { id = '' } = this.sheet?.formula ?? {}
+    if (id !== this.#formula) {
+      this.#formula = id
+      this.open = false
+      this.refusal = ''
+    }
+    if (this.open) this.#propose()
+  }
+
+  /** `24 November, 70.5 % true`, as long as the baker has not written another name. */
+  #propose(): void {
+    const field = this.renderRoot?.querySelector('input')
+    const isOwn = field && field.value !== this.#proposed
+    if (isOwn && field.value.trim()) return
+    const day = new Intl.DateTimeFormat(this.numbers.language, { day: 'numeric', month: 'long' })
+    const hydration = this.sheet?.reading('trueHydration')
+    const reading =
+      hydration === undefined ? '' : `, ${showReading('trueHydration', hydration, this.numbers)} % true`
+    this.#proposed = `${day.format(this.today())}${reading}`
+    if (field) field.value = this.#proposed
+  }
+
+  override render() {
+    const { sheet, open, readOnly } = this
+    const states = this.#states
+    if (!sheet || (readOnly && !states.length)) return nothing
+    return html`<button class="fold" aria-expanded=${open} aria-controls="inside" @click=${this.#toggle}>
+        Kept states${states.length ? html` <span class="count">${states.length}</span>` : nothing}
+      </button>
+      <div id="inside" class="inside" ?hidden=${!open}>
+        ${open ? html`${readOnly ? nothing : this.#keeping()}${this.#list(states)}` : nothing}
+      </div>`
+  }
+
+  #keeping(): TemplateResult {
+    return html`${
+      this.#states.length
+        ? nothing
+        : html`<p>A kept state is this formula as it stands now: to compare with later, and to bring back.</p>`
+    }
+      <form @submit=${this.#keep}>
+        <label for="name">Name of this state</label>
+        <input
+          id="name"
+          .value=${this.#proposed}
+          aria-describedby="refusal"
+          aria-invalid=${this.refusal !== ''}
+          autocomplete="off"
+          @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
+        /><button class="lined">Keep this state</button>
+      </form>
+      <p class="refusal" id="refusal" role="status">${this.refusal}</p>`
+  }
+
+  #list(states: readonly KeptState[]): TemplateResult | typeof nothing {
+    if (!states.length) return nothing
+    const at = new Intl.DateTimeFormat(this.numbers.language, { dateStyle: 'medium', timeStyle: 'short' })
+    return html`<ul>
+      ${repeat(
+        [...states].reverse(),
+        state => state.id,
+        state => html`<li>
+          <div class="state">
+            <b>${state.name}</b>
+            <span class="quiet"
+              ><time datetime=${state.keptAt}>${dateIn(state.keptAt, at)}</time>${this.#inWords(state)}</span
+            >
+          </div>
+          <div class="do">
+            <button
+              aria-label=${`Read ${state.name} beside the present`}
+              @click=${() => wish(this, { want: 'beside', left: this.#formula, state: state.id })}
+            >Read</button>
+            ${
+              this.readOnly
+                ? nothing
+                : html`<button aria-label=${`Bring back ${state.name}`} @click=${() => this.#bringBack(state)}>Bring back</button>
+                  <button aria-label=${`Let go of ${state.name}`} @click=${() => this.#letGo(state)}>Let go</button>`
+            }
+          </div>
+        </li>`,
+      )}
+    </ul>`
+  }
+
+  /** `, 70.5 % true, 1.88 % salt, 10.3 % prefermented, 1,921 g of dough` */
+  #inWords(state: KeptState): string {
+    const { larder } = this.sheet!
+    let known = this.#readings.get(state)
+    if (known?.of !== larder) {
+      const then = this.sheet!.other(state.formula)
+      const parts = main.map(([reading, words]) => {
+        const value = then.reading(reading)
+        return value ? `, ${showReading(reading, value, this.numbers)}\u00a0${words}` : ''
+      })
+      known = { of: larder, words: parts.join('') }
+      this.#readings.set(state, known)
+    }
+    return known.words
+  }
+
+  #toggle = (): void => {
+    this.open = !this.open
+    this.refusal = ''
+  }
+
+  #keep = (event: Event): void => {
+    event.preventDefault()
+    const field = this.renderRoot.querySelector('input')!
+    const now = this.today().toISOString()
+    const formula = this.#formula
+    const name = field.value
+    this.refusal = askEdit(this, workbook => keepState(workbook, formula, name, now)) ?? ''
+    if (this.refusal) return
+    field.value = this.#proposed // another one is proposed with the next change
+    say(this, `Kept as ${name.trim()}.`)
+  }
+
+  async #bringBack(state: KeptState): Promise<void> {
+    const formula = this.#formula
+    if (this.#ask(workbook => bringBack(workbook, formula, state.id)))
+      say(this, `${state.name} is back. Undo takes it back.`)
+  }
+
+  async #letGo(state: KeptState): Promise<void> {
+    const formula = this.#formula
+    const at = [...this.#states].reverse().indexOf(state)
+    if (!this.#ask(workbook => forgetState(workbook, formula, state.id))) return
+    say(this, `Let go of ${state.name}. Undo brings it back.`)
+    await this.updateComplete
+    const rows = this.renderRoot.querySelectorAll('li')
+    const next = rows[Math.min(at, rows.length - 1)]?.querySelector<HTMLElement>('button')
+    ;(next ?? this.renderRoot.querySelector<HTMLElement>('.fold'))?.focus()
+  }
+
+  #ask(edit: Edit): boolean {
+    const refusal = askEdit(this, edit)
+    if (refusal) say(this, refusal)
+    return !refusal
+  }
+
+  static override styles = [sharedStyles, foldStyles, stateStyles]
+}
+customElements.define('tb-states', TbStates)
+
+/** The moment in the baker's own words, or as it is stored where it is no moment. */
+function dateIn(iso: string, format: Intl.DateTimeFormat): string {
+  const date = new Date(iso)
+  return Number.isNaN(date.getTime()) ? iso : format.format(date)
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-states': TbStates
+  }
+}

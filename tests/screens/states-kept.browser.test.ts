@@ -1,0 +1,216 @@
+import '../../components/tb-rewrite'
+import '../../components/tb-states'
+import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
+import type { TbRewrite } from '../../components/tb-rewrite'
+import type { TbStates } from '../../components/tb-states'
+import { holdReading } from '../../src/dough/edits'
+import type { Formula } from '../../src/dough/formula'
+import { openFormula } from '../../src/dough/sheet'
+import { deepEqual, equal, match, near, ok } from '../assert'
+import { press, type } from '../keys'
+import { millWheat, straightDough } from './breads'
+import { sizes } from './dialogs'
+import { Around, dressPage, passesAxe, textOf } from './mount'
+
+let around: Around
+let element: TbStates | TbRewrite
+let said: string[]
+
+async function show<T extends TbStates | TbRewrite>(made: T, formula: Formula = millWheat()): Promise<T> {
+  around = new Around({ formulas: [formula] })
+  const sheet = openFormula(formula)
+  Object.assign(made, { sheet, numbers: { language: 'en-GB', decimal: '.' } })
+  if ('today' in made) made.today = () => new Date('2025-11-24T07:42:00Z')
+  around.onEdit = workbook => {
+    sheet.update(workbook.formulas[0]!)
+    if ('version' in made) made.version += 1
+  }
+  said = []
+  made.addEventListener('tb-say', event => said.push((event as CustomEvent<string>).detail))
+  element = around.hold(made)
+  await made.updateComplete
+  return made
+}
+const now = () => around.history.workbook.formulas[0]!
+const find = (selector: string, words = '') =>
+  [...element.shadowRoot!.querySelectorAll<HTMLElement>(selector)].find(e => textOf(e).includes(words))!
+async function click(selector: string, words = '') {
+  const { left, top, width, height } = find(selector, words).getBoundingClientRect()
+  await sendMouse({
+    type: 'click',
+    position: [Math.round(left + Math.min(20, width / 2)), Math.round(top + height / 2)],
+  })
+  await element.updateComplete
+}
+async function keys(...chords: string[]) {
+  await press(...chords)
+  await element.updateComplete
+}
+const waterOf = (formula: Formula) => formula.stages.at(-1)!.lines.find(l => l.ingredient === 'Water')!
+
+async function holdsUp() {
+  for (const size of sizes) {
+    await setViewport(size)
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await emulateMedia({ colorScheme })
+      await passesAxe(element)
+    }
+    ok(document.documentElement.scrollWidth <= innerWidth, `nothing sticks out at ${size.width} px`)
+    for (const target of element.shadowRoot!.querySelectorAll('button, input')) {
+      const { width, height } = target.getBoundingClientRect()
+      ok(width >= 24 && height >= 24, `${textOf(target)} is big enough`)
+    }
+  }
+  await emulateMedia({ colorScheme: 'light' })
+  await setViewport(sizes[0])
+}
+
+describe('Kept states', () => {
+  before(dressPage)
+  afterEach(() => element.remove())
+
+  it('lie under a quiet disclosure; the name proposed is the day and the hydration', async () => {
+    const states = await show(document.createElement('tb-states'))
+    equal(states.shadowRoot!.querySelector('input'), null)
+    find('.fold').focus()
+    await keys('Enter')
+    equal(find('.fold').getAttribute('aria-expanded'), 'true')
+    match(textOf(find('#inside')), /this formula as it stands now: to compare with later/)
+    equal(states.shadowRoot!.querySelector('input')!.value, '24 November, 70.5 % true')
+  })
+
+  it('this one is kept under the name proposed or another, and listed with its readings, the latest first', async () => {
+    await show(document.createElement('tb-states'))
+    await click('.fold')
+    await keys('Tab', 'Enter')
+    deepEqual(
+      now().states!.map(s => [s.name, s.keptAt]),
+      [['24 November, 70.5 % true', '2025-11-24T07:42:00.000Z']],
+    )
+    deepEqual(said, ['Kept as 24 November, 70.5 % true.'])
+    match(
+      textOf(find('li')),
+      /24 Nov 2025.*70\.5 % true, 1\.88 % salt, 10\.3 % prefermented, 1,921 g of dough/,
+    )
+    await keys('Control+a')
+    await type('wetter')
+    await keys('Enter')
+    deepEqual([...element.shadowRoot!.querySelectorAll('li b')].map(textOf), [
+      'wetter',
+      '24 November, 70.5 % true',
+    ])
+    equal(textOf(find('.fold')), 'Kept states 2')
+  })
+
+  it('a name is needed, which is said in words', async () => {
+    await show(document.createElement('tb-states'))
+    await click('.fold')
+    await keys('Tab', 'Control+a', 'Delete', 'Enter')
+    match(textOf(find('.refusal')), /A state needs a name/)
+    equal(now().states, undefined)
+  })
+
+  it('one is read beside the present, brought back, and let go, with the way back', async () => {
+    await show(document.createElement('tb-states'))
+    await click('.fold')
+    await keys('Tab', 'Enter')
+    const [kept] = now().states!
+    const before = now()
+    const line = waterOf(before)
+    around.history.apply({
+      label: 'Wetter',
+      changes: [
+        {
+          of: 'line',
+          formula: before.id,
+          stage: before.stages[1]!.id,
+          id: line.id,
+          value: { ...line, amount: '740 g' },
+        },
+      ],
+    })
+    around.onEdit(around.history.workbook)
+    await element.updateComplete
+
+    await click('li button', 'Read')
+    deepEqual(around.wishes, [{ want: 'beside', left: before.id, state: kept!.id }])
+    await click('li button', 'Bring back')
+    equal(waterOf(now()).amount, '690 g')
+    match(said.at(-1)!, /24 November, 70\.5 % true is back\. Undo takes it back/)
+    around.history.undo()
+    equal(waterOf(now()).amount, '740 g')
+    around.onEdit(around.history.workbook)
+
+    find('li button', 'Let go').focus()
+    await keys('Enter')
+    deepEqual(now().states, [])
+    match(said.at(-1)!, /Let go of 24 November.*Undo brings it back/)
+    equal(element.shadowRoot!.activeElement, find('.fold'))
+    around.history.undo()
+    equal(now().states!.length, 1)
+  })
+
+  it('are only read where the workbook is only read', async () => {
+    const states = await show(document.createElement('tb-states'))
+    states.readOnly = true
+    await states.updateComplete
+    equal(find('.fold'), undefined as unknown as HTMLElement)
+  })
+
+  it('hold up on a laptop and a phone', async () => {
+    await show(document.createElement('tb-states'))
+    await click('.fold')
+    await keys('Tab', 'Enter')
+    await holdsUp()
+  })
+})
+
+describe('Grams or percentages', () => {
+  before(dressPage)
+  afterEach(() => element.remove())
+
+  it('the formula is written in the one or the other, no weight changed, as one step', async () => {
+    await show(
+      document.createElement('tb-rewrite'),
+      straightDough('Bread flour = 100%\nWater = 70%\nSalt = 2%', 'Tin'),
+    )
+    await click('.fold')
+    match(textOf(find('#inside')), /No weight changes, and lines that give go on giving/)
+    await keys('Tab', 'Enter')
+    deepEqual(
+      now().stages[0]!.lines.map(l => l.amount),
+      ['1000 g', '700 g', '20 g'],
+    )
+    equal(textOf(find('.told')), 'Written in grams. Undo takes it back.')
+    await keys('Enter')
+    equal(textOf(find('.told')), 'Every amount is in grams already.')
+    await click('#inside button', 'Write in percentages')
+    deepEqual(
+      now().stages[0]!.lines.map(l => l.amount),
+      ['100%', '70%', '2%'],
+    )
+    around.history.undo()
+    equal(around.history.undoLabel, 'Write Tin in grams')
+    near(openFormula(now()).reading('doughWeight'), 1720, 1e-12)
+  })
+
+  it('is refused in words, with nothing changed', async () => {
+    const formula = straightDough('Bread flour = 1000 g\nWater = 700 g', 'Tin')
+    const [dough] = formula.stages
+    const flour = { formula: formula.id, stage: dough!.id, line: dough!.lines[0]!.id }
+    await show(document.createElement('tb-rewrite'), formula)
+    around.history.apply(holdReading(around.history.workbook, flour, 'trueHydration', 0.7))
+    around.onEdit(around.history.workbook)
+    await click('.fold')
+    await click('#inside button', 'Write in percentages')
+    match(textOf(find('.refusal')), /true hydration held at 70 %\. Release that hold first/)
+    equal(waterOf(now()).amount, '700 g')
+  })
+
+  it('holds up on a laptop and a phone', async () => {
+    await show(document.createElement('tb-rewrite'))
+    await click('.fold')
+    await click('#inside button', 'Write in grams')
+    await holdsUp()
+  })
+})
