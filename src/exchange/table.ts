@@ -32,7 +32,7 @@ function lineEnds(text: string): { at: number; end: string }[] {
 }
 
 /** papaparse reads one kind of line ending; a file put together from several gets one. */
-function withOneEnding(text: string): { text: string; newline: '\r\n' | '\n' | '\r' } {
+export function withOneEnding(text: string): { text: string; newline: '\r\n' | '\n' | '\r' } {
   const ends = lineEnds(text)
   const kinds = new Set(ends.map(({ end }) => end))
   if (kinds.size <= 1) return { text, newline: (ends[0]?.end ?? '\r\n') as '\r\n' | '\n' | '\r' }
@@ -60,7 +60,8 @@ function delimiterOf(line: string, isHeading: (cell: string) => boolean): string
   return best.delimiter
 }
 
-const broken = (row: number, unclosed: boolean): Problem => ({
+/** A row whose quotation marks are out of place. */
+export const brokenRow = (row: number, unclosed: boolean): Problem => ({
   where: { row },
   severity: 'error',
   message: unclosed
@@ -77,7 +78,8 @@ export function readTable(csv: string, isHeading: (cell: string) => boolean): Ta
   const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline })
   const problems = new Map<number, Problem>()
   for (const { type, code, row } of errors)
-    if (type === 'Quotes' && row !== undefined) problems.set(row, broken(row + 1, code === 'MissingQuotes'))
+    if (type === 'Quotes' && row !== undefined)
+      problems.set(row, brokenRow(row + 1, code === 'MissingQuotes'))
   const rows = data
     .map((cells, index) => ({ row: index + 1, cells: cells.map(plainCell) }))
     .filter(({ row, cells }) => !problems.has(row - 1) && cells.some(cell => cell.trim() !== ''))

@@ -1,0 +1,22 @@
+import assert from 'node:assert/strict'
+import { readdirSync, readFileSync } from 'node:fs'
+import { test } from 'node:test'
+import { readTable } from '../../src/exchange/table.js'
+
+const folder = 'node_modules/csv-spectrum'
+const names = readdirSync(`${folder}/csvs`).map(file => file.replace(/\.csv$/, ''))
+
+test('the cases of csv-spectrum are all there', () => assert.equal(names.length, 12))
+
+for (const name of names) {
+  test(`csv-spectrum: ${name} reads as its JSON`, () => {
+    const { rows, problems } = readTable(readFileSync(`${folder}/csvs/${name}.csv`, 'utf8'), () => false)
+    const [headings, ...body] = rows
+    const records = body.map(({ cells }) =>
+      Object.fromEntries(headings!.cells.map((h, at) => [h, cells[at]])),
+    )
+    const wanted: unknown = JSON.parse(readFileSync(`${folder}/json/${name}.json`, 'utf8'))
+    assert.deepEqual(records, wanted)
+    assert.deepEqual(problems, [])
+  })
+}
