@@ -1,0 +1,78 @@
+/** A cell of the plain text that holds nothing. */
+export const nothing = '–'
+export const titleLine = '═'
+export const stageLine = '─'
+
+const startsFormula = /^[=+\-@＝＋－＠]|[;\t]\s*'*[=+\-@＝＋－＠]/
+const inQuotes = /[=+\-@＝＋－＠]/g
+
+/** Whether a text can stand as it is: words with single spaces between them, and none of the signs used here. */
+const isPlain = (text: string): boolean =>
+  /^[^\s"]\S*(?: \S+)*$/.test(text) &&
+  !/[\p{Cc}\p{Cs}]/u.test(text) &&
+  !/^[═─]+$/.test(text) &&
+  text !== nothing &&
+  !text.startsWith('> ') &&
+  !startsFormula.test(text)
+
+/**
+ * A text as a cell: as it is; `–` for nothing; or else between quotation marks, as in JSON. No cell starts a formula in an
+ * office program.
+ */
+export function cell(text: string): string {
+  if (text === '') return nothing
+  if (isPlain(text)) return text
+  return JSON.stringify(text).replace(
+    inQuotes,
+    sign => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  )
+}
+
+/** The text of a cell. */
+export function uncell(cell: string): string {
+  if (cell === nothing) return ''
+  if (!cell.startsWith('"')) return cell
+  try {
+    const text: unknown = JSON.parse(cell)
+    return typeof text === 'string' ? text : cell
+  } catch {
+    return cell
+  }
+}
+
+/** The cells of a row: two spaces or more are between them. */
+export const cellsIn = (row: string): string[] =>
+  row.match(/"(?:[^"\\]|\\.)*"(?= {2}| *$)|\S+(?: \S+)*/g) ?? []
+
+const widest = 40
+const width = (text: string): number => [...text].length
+
+/** Rows of cells as aligned text; the columns at `right` are set to the right. Long cells take the room they need. */
+export function aligned(rows: readonly (readonly string[])[], right: ReadonlySet<number>): string[] {
+  const columns = Math.max(0, ...rows.map(row => row.length))
+  const widths = Array.from({ length: columns }, (_, at) =>
+    Math.min(
+      widest,
+      rows.reduce((most, row) => Math.max(most, width(row[at] ?? '')), 0),
+    ),
+  )
+  return rows.map(row =>
+    row
+      .map((text, at) => {
+        const gap = ' '.repeat(Math.max(0, widths[at]! - width(text)))
+        return right.has(at) ? gap + text : text + gap
+      })
+      .join('  ')
+      .trimEnd(),
+  )
+}
+
+/** A text of several lines, each behind `> `; undefined where that would not come back as it was. */
+export function block(text: string): string[] | undefined {
+  if (/[\p{Cc}\p{Cs}]/u.test(text.replaceAll('\n', '')) || startsFormulaWithin(text)) return undefined
+  const lines = text.split('\n')
+  if (lines.some(line => line !== line.trimEnd())) return undefined
+  return lines.map(line => (line === '' ? '>' : `> ${line}`))
+}
+
+const startsFormulaWithin = (text: string): boolean => /[;\t]\s*'*[=+\-@＝＋－＠]/.test(text)
