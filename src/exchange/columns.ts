@@ -27,8 +27,9 @@ export function columnOf(heading: string): Column | undefined {
 export const stageSettings = ['ferments', 'base', 'keep-back', 'loss'] as const
 const formulaSettings = ['note', 'flour weight', 'make', 'loss', 'bake loss'] as const
 export const isHoldSetting = (key: string): boolean => /^hold \S/.test(key)
+export const isJottingSetting = (key: string): boolean => /^jotting \S/.test(key)
 export const isFormulaSetting = (key: string): boolean =>
-  (formulaSettings as readonly string[]).includes(key) || isHoldSetting(key)
+  (formulaSettings as readonly string[]).includes(key) || isHoldSetting(key) || isJottingSetting(key)
 export const isStageSetting = (key: string): boolean => (stageSettings as readonly string[]).includes(key)
 
 /** Names for what a file leaves without one. */

@@ -3,12 +3,14 @@ import {
   type CountsAs,
   type Formula,
   type Hold,
+  type Jotting,
   type KeptSetting,
   type Line,
   nameKey,
   newId,
   usualFlourWeight,
 } from '../dough/formula.js'
+import { jottingNameAsKept, jottingNameProblem } from '../dough/jottings.js'
 import { unnamed } from './columns.js'
 import { distinct } from './distinct.js'
 import { settingKey } from './row.js'
@@ -52,6 +54,7 @@ export class FormulaDraft {
   loss: number | undefined
   bakeLoss: number | undefined
   readonly #holds: Hold[] = []
+  readonly #jottings: Jotting[] = []
   readonly #kept: { readonly row: number; readonly setting: KeptSetting }[] = []
   readonly #stages = new Map<string, StageDraft>() // by name key, in the order of first appearance
   readonly #meanings = new Map<string, { ingredient: string; countsAs: CountsAs | undefined }>()
@@ -100,6 +103,14 @@ export class FormulaDraft {
     return undefined
   }
 
+  /** Jots a calculation down, or says why its name cannot be, to follow `Row 5 `. To be called when all stages are there. */
+  jot(name: string, text: string): string | undefined {
+    const problem = jottingNameProblem(name, this.finish())
+    if (problem) return `has a jotting that cannot be: ${problem}`
+    this.#jottings.push({ id: newId(), name: jottingNameAsKept(name), text })
+    return undefined
+  }
+
   /** True the first time a setting is given, false after. */
   isNewSetting(stage: string, setting: string, ingredient: string): boolean {
     const key = settingKey(stage, setting, ingredient)
@@ -139,6 +150,7 @@ export class FormulaDraft {
       keptSettings: this.#kept.sort((a, b) => a.row - b.row).map(({ setting }) => setting),
       ...(this.#holds.length ? { holds: this.#holds } : {}),
       ...this.#batch(),
+      ...(this.#jottings.length ? { jottings: [...this.#jottings] } : {}),
     }
   }
 

@@ -1,7 +1,7 @@
 import { type KeptSetting, nameKey } from '../dough/formula.js'
 import { isWeightReading } from '../dough/words.js'
 import { readMake } from './batch-text.js'
-import { isFormulaSetting, isHoldSetting, isStageSetting } from './columns.js'
+import { isFormulaSetting, isHoldSetting, isJottingSetting, isStageSetting } from './columns.js'
 import type { DecimalMark, PlainNumbers } from './decimals.js'
 import { type FormulaDraft, markBase, type StageDraft } from './draft.js'
 import { heldBy, readHoldValue } from './hold-row.js'
@@ -22,7 +22,7 @@ export interface StageSetting extends Aside {
   use(stage: StageDraft, which: 'last' | 'first'): boolean
 }
 
-/** A setting that speaks of the final dough, which is known when all rows are read. Says why it cannot be. */
+/** A setting that speaks of what is known only when all rows are read. Says why it cannot be. */
 export interface FinalSetting extends Aside {
   readonly kind: 'final'
   use(formula: FormulaDraft): string | undefined
@@ -130,6 +130,13 @@ class SettingRow {
     return { kind: 'final', use, kept: this.kept, ...this.aside }
   }
 
+  jotting(): Setting {
+    const { text } = this
+    const name = this.row.setting.trim().replace(/^jotting\s+/i, '')
+    const use = (formula: FormulaDraft) => formula.jot(name, text)
+    return { kind: 'final', use, kept: this.kept, ...this.aside }
+  }
+
   note(): Setting {
     const note = this.text === '' ? this.row.note : this.text
     if (note === '') return refused('is a note without words. Write it in the amount column.')
@@ -192,6 +199,7 @@ function read(said: SettingRow): Setting {
   if (key === 'make') return said.make()
   if (key === 'loss') return said.loss('loss')
   if (key === 'bake loss') return said.loss('bakeLoss')
+  if (isJottingSetting(key)) return said.jotting()
   return isHoldSetting(key) ? said.hold() : said.unknown()
 }
 

@@ -58,7 +58,7 @@ const ingredientOf = (line: Line): string => named(line.ingredient, unnamed.ingr
 /** What is set for the whole formula. */
 function ownRows(formula: Formula): Cells[] {
   const rows: Cells[] = []
-  const { note, flourWeight, batch, holds = [] } = formula
+  const { note, flourWeight, batch, holds = [], jottings = [] } = formula
   if (note !== '') rows.push({ setting: 'note', amount: note })
   if (flourWeight !== usualFlourWeight) rows.push({ setting: 'flour weight', amount: `${flourWeight} g` })
   if (batch && batch.make !== 'as written') rows.push({ setting: 'make', amount: makeText(batch) })
@@ -70,6 +70,10 @@ function ownRows(formula: Formula): Cells[] {
     const ingredient = names[lines.findIndex(line => line.id === hold.line)]
     if (ingredient !== undefined)
       rows.push({ setting: holdSetting(hold), ingredient, amount: holdText(hold) })
+  }
+  for (const { name, text } of jottings) {
+    const setting = `jotting ${name}`
+    rows.push({ setting, amount: settingNumbers(setting, text, '.').text })
   }
   return rows
 }
@@ -156,7 +160,7 @@ function rowsOf(
  * - The columns for readers (`grams`, `percent`, `whole dough percent`) hold what `figures` says, and
  *   nothing on lines without an amount, for which they would be read.
  * - Settings kept from a file are written unless the formula says the same thing itself. A hold whose line is
- *   gone is not written.
+ *   gone is not written, and kept states are not.
  * - Text that could start a formula in an office program gets an apostrophe, which reading takes away.
  * - Lines without anything are left out. Nameless formulas, stages and ingredients get a name, and
  *   namesakes a number, since in a file only the name tells them apart.
