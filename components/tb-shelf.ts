@@ -142,12 +142,12 @@ export class TbShelf extends LitElement {
       label: 'Set beside…',
       run: () => wish(this, { want: 'beside', left: formula.id }),
     }
-    if (this.readOnly) return [beside, sendOut]
+    if (this.readOnly) return [sendOut, beside]
     return [
       { label: 'Rename', run: () => this.#rename(formula) },
       { label: 'Duplicate', run: () => this.#duplicate(formula) },
-      beside,
       sendOut,
+      beside,
       { label: 'Delete', run: () => this.#ask(workbook => removeFormula(workbook, formula.id)) },
     ]
   }
