@@ -1,0 +1,107 @@
+import type { FormulaSheet } from '../dough/figures.js'
+import { gramsSaid, type Printed, type PrintedLine, printedOf } from './printed.js'
+
+interface Step {
+  readonly '@type': 'HowToStep'
+  readonly name?: string
+  readonly text: string
+}
+
+/** A recipe as schema.org knows it, with the properties that a formula can tell for certain. */
+export interface RecipeMarkup {
+  readonly '@context': 'https://schema.org'
+  readonly '@type': 'Recipe'
+  readonly name: string
+  readonly recipeYield: string
+  readonly recipeIngredient: readonly string[]
+  readonly recipeInstructions: readonly Step[]
+}
+
+/** A text on one line. */
+const tidyText = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\u2028\u2029\s]+/gu, ' ').trim()
+
+const weightOf = (line: PrintedLine): string => {
+  const weight = line.batch ?? line.grams
+  return weight === undefined ? tidyText(line.typed) : gramsSaid(weight)
+}
+
+const withNote = (text: string, note: string): string =>
+  tidyText(note) ? `${text} (${tidyText(note)})` : text
+
+/** `70 g wholemeal spelt, fresh milled`; a line without a name says nothing. */
+const ingredientText = (line: PrintedLine): string =>
+  withNote([weightOf(line), tidyText(line.ingredient)].filter(Boolean).join(' '), line.note)
+
+const joined = (items: readonly string[]): string =>
+  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
+
+/** The steps of a note: its lines, or the sentences of its only one. */
+function stepsIn(note: string): Step[] {
+  const lines = note
+    .split(/\r\n?|\n|\u2028|\u2029/)
+    .map(line => tidyText(line).replace(/^(?:[-*•]|\d+[.)])\s+/, ''))
+    .filter(line => line !== '')
+  const texts = lines.length === 1 ? lines[0]!.split(/(?<=[.!?…])\s+(?=\p{Lu})/u) : lines
+  return texts.map(text => ({ '@type': 'HowToStep', text }))
+}
+
+function yieldOf(sheet: FormulaSheet, { stages }: Printed): string {
+  const { batch } = sheet.formula
+  const dough = stages.at(-1)!.lines.map(line => line.batch ?? line.grams)
+  if (batch?.make === 'pieces' || batch?.make === 'baked pieces') {
+    const weighed = batch.make === 'pieces' ? 'of dough' : 'baked'
+    return joined(
+      batch.pieces.map(({ count, weight }) =>
+        tidyText(
+          `${Number(count.toFixed(2))} ${count === 1 ? 'piece' : 'pieces'} of ${gramsSaid(weight)} ${weighed}`,
+        ),
+      ),
+    )
+  }
+  if (dough.some(weight => weight === undefined)) return 'One dough'
+  return `${gramsSaid((dough as number[]).reduce((sum, weight) => sum + weight, 0))} of dough`
+}
+
+/**
+ * A formula as a schema.org Recipe, for a baker's own page: weights of the batch where one is set. Each stage is a step that
+ * says what is mixed; the note's paragraphs follow. Times are left out: a note's are not certain enough for a machine.
+ */
+export function recipeMarkup(sheet: FormulaSheet): RecipeMarkup {
+  const printed = printedOf(sheet)
+  const { name, note, stages } = printed
+  const said = stages.map(stage => ({
+    stage,
+    lines: stage.lines.filter(line => `${line.ingredient}${line.typed}`.trim() !== ''),
+  }))
+  const ingredients = said.flatMap(({ stage, lines }) =>
+    lines
+      .filter(line => !line.isStage)
+      .map(line => `${ingredientText(line)}${stage.isFinal ? '' : `, for ${tidyText(stage.name)}`}`),
+  )
+  const mixing = said
+    .filter(({ lines }) => lines.length > 0)
+    .map(
+      ({ stage, lines }): Step => ({
+        '@type': 'HowToStep',
+        name: tidyText(stage.name),
+        text: `${tidyText(stage.name)}: mix ${joined(lines.map(ingredientText))}.`,
+      }),
+    )
+  return {
+    '@context': 'https://schema.org',
+    '@type': 'Recipe',
+    name: tidyText(name),
+    recipeYield: yieldOf(sheet, printed),
+    recipeIngredient: ingredients,
+    recipeInstructions: [...mixing, ...stepsIn(note)],
+  }
+}
+
+/** The same as JSON in a script element that can stand in any HTML page: nothing in it can end the element. */
+export function recipeScript(sheet: FormulaSheet): string {
+  const json = JSON.stringify(recipeMarkup(sheet), null, 2).replace(
+    /[<>&\u2028\u2029]/g,
+    sign => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  )
+  return `<script type="application/ld+json">\n${json}\n</script>\n`
+}
