@@ -19,6 +19,9 @@ import type { MenuItem } from './tb-menu.js'
 
 const searchFrom = 7 // formulas; fewer are seen at a glance
 
+/** Holds the room of readings that are still being worked out, so that the shelf does not move when they come. */
+const toCome = '00 % true, 00 % prefermented'
+
 /** The formulas of the workbook, to open, to look for, to add to. */
 export class TbShelf extends LitElement {
   static override properties = {
@@ -115,16 +118,16 @@ export class TbShelf extends LitElement {
           event.preventDefault()
           wish(this, { want: 'open', formula: formula.id })
         }}
-        >${formula.name}<small>${words}</small></a
+        >${formula.name}<small ?data-waits=${words === undefined}>${words ?? toCome}</small></a
       >
       <tb-menu label=${`Actions for ${formula.name}`} .items=${this.#actions(formula)}></tb-menu>
     </li>`
   }
 
   /** `75 % true, 10 % prefermented` */
-  #inWords(formula: Formula): string {
+  #inWords(formula: Formula): string | undefined {
     const reading = this.readings(formula)
-    if (!reading) return '…'
+    if (!reading) return undefined
     const { trueHydration, prefermentedFlour } = reading
     if (trueHydration === undefined) return 'no hydration yet'
     const whole = new Intl.NumberFormat(this.numbers.language, { maximumFractionDigits: 0 })
@@ -285,6 +288,9 @@ export class TbShelf extends LitElement {
         font-size: 0.82rem;
         font-weight: 400;
         color: var(--ink-soft);
+      }
+      small[data-waits] {
+        visibility: hidden;
       }
       .rename {
         margin: 6px 0;

@@ -1,5 +1,6 @@
 import { sendMouse, setViewport } from '@web/test-runner-commands'
 import { waitUntil } from '../assert.js'
+import { press } from '../keys.js'
 
 /** The built app in a frame, found by what it shows and used with the real mouse and keys. */
 export class OpenApp {
@@ -26,7 +27,20 @@ export class OpenApp {
     await this.#drawn()
   }
 
-  #drawn = () => waitUntil(() => this.maybe('tb-grid, tb-empty-shelf'), 'the app has drawn its sheet', 15000)
+  async #drawn(): Promise<void> {
+    await waitUntil(() => this.maybe('tb-grid, tb-empty-shelf'), 'the app has drawn its sheet', 15000)
+  }
+
+  /** Begins a blank formula from the shelf; its name has the focus. */
+  async beginBlank(): Promise<void> {
+    await this.click('button', 'New formula')
+    await this.find('[role=menuitem]', /^Blank/)
+    await press('Enter')
+    await waitUntil(
+      () => this.focused?.getAttribute('aria-label') === 'Name of the formula',
+      'its name has the focus',
+    )
+  }
 
   close(): void {
     this.frame.remove()

@@ -50,12 +50,7 @@ describe('A first formula, from an empty database to another kitchen', function 
   after(() => app.close())
 
   it('is begun blank, by percentages, and named', async () => {
-    await app.click('button', 'New formula')
-    await app.find('[role=menuitem]', /^Blank/)
-    await press('Enter')
-    const heading = (await app.find('textarea', 'Name of the formula')) as HTMLTextAreaElement
-    await waitUntil(() => heading.value === 'New formula', 'a new formula is open')
-    await waitUntil(() => app.focused === heading, 'its name has the focus')
+    await app.beginBlank()
     await press('Control+a')
     await type(name)
     await press('Enter')
