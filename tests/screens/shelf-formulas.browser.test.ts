@@ -50,7 +50,7 @@ describe('The shelf', () => {
 
   it('names each formula with its true hydration and prefermented flour', async () => {
     await show([millWheat(), spelt()])
-    await waitUntil(() => textOf(links()[1]).includes('true'), 'the second formula is worked out')
+    await waitUntil(() => !root().querySelector('[data-waits]'), 'both formulas are worked out')
     equal(textOf(links()[0]), 'Mill wheat70 % true, 10 % prefermented')
     equal(textOf(links()[1]), 'Spelt tin66 % true')
   })
