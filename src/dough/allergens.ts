@@ -1,0 +1,112 @@
+import type { FormulaSheet } from './figures.js'
+import { type Line, nameKey } from './formula.js'
+import type { Allergens, Ingredient } from './larder.js'
+
+/** An entry of a public list and the ingredients of the formula that the larder lists under it. */
+export interface ListedAllergen {
+  readonly entry: string
+  readonly ingredients: readonly string[]
+}
+
+/** What a formula lists: information from the larder, never a clearance. */
+export interface FormulaAllergens {
+  readonly us: readonly ListedAllergen[]
+  readonly eu: readonly ListedAllergen[]
+  readonly canada: readonly ListedAllergen[]
+  readonly notKnown: readonly string[] // a phrase each: `not known: ground cardamom`
+}
+
+/** To be said with every list of allergens. */
+export const allergenSentence =
+  'This is what the larder lists for these ingredients, and nothing more: it clears no bread for anybody. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.'
+
+/** The lines of all stages that are ingredients, with what the larder knows of each; a stage is what is in it. */
+function ingredientLines(sheet: FormulaSheet): { line: Line; ingredient: Ingredient | undefined }[] {
+  const { stages } = sheet.formula
+  const names = new Set(stages.map(({ name }) => nameKey(name)))
+  return stages
+    .flatMap(({ lines }) => lines)
+    .filter(({ ingredient }) => ingredient.trim() !== '' && !names.has(nameKey(ingredient)))
+    .map(line => ({ line, ingredient: sheet.larder.find(line.ingredient) }))
+}
+
+const lists = ['us', 'eu', 'canada'] as const
+
+/** What a formula lists among the public lists, through all its stages and starters. */
+export function allergensOf(sheet: FormulaSheet): FormulaAllergens {
+  const found: Record<keyof Allergens, Map<string, Set<string>>> = {
+    us: new Map(),
+    eu: new Map(),
+    canada: new Map(),
+  }
+  const notKnown = new Map<string, string>()
+  for (const { line, ingredient } of ingredientLines(sheet)) {
+    const name = line.ingredient.trim()
+    const isStarter = sheet.line(line.id).is === 'starter'
+    const fedWith = ingredient && lists.some(list => ingredient.allergens[list].length > 0)
+    if (isStarter && !fedWith)
+      notKnown.set(nameKey(name), `not known: ${name}, for nobody has said which flour it is fed with`)
+    else if (!ingredient) notKnown.set(nameKey(name), `not known: ${name}`)
+    for (const list of lists)
+      for (const entry of ingredient?.allergens[list] ?? []) {
+        const ingredients = found[list].get(entry)
+        if (ingredients) ingredients.add(name)
+        else found[list].set(entry, new Set([name]))
+      }
+  }
+  const listed = (list: keyof Allergens): ListedAllergen[] =>
+    [...found[list]].map(([entry, ingredients]) => ({ entry, ingredients: [...ingredients] }))
+  return { us: listed('us'), eu: listed('eu'), canada: listed('canada'), notKnown: [...notKnown.values()] }
+}
+
+/** Something to keep in mind at the bench. */
+export interface Caution {
+  readonly of: 'perishable' | 'raw flour' | 'heat' | 'in oil'
+  readonly sentence: string
+}
+
+const perishableKinds: ReadonlySet<string> = new Set(['egg', 'dairy', 'cheese'])
+const heat =
+  /\b(?:pots?|lids?|steam(?:ed|ing)?|tins?|pans?|casseroles?|cast[- ]iron|dutch ovens?|griddles?|cocottes?|couvercles?|moules?|pierres?|baking (?:stones?|steels?)|stones?(?![- ]?(?:ground|milled)))\b|\bvapeur\b/i
+const herbs =
+  /\b(?:garlic|herbs?|rosemary|thyme|basil|oregano|sage|marjoram|ail|herbes|romarin|thym|basilic|origan|sauge)\b/i
+const oils = /\b(?:oil|oils|huile)\b/i
+
+/** The cautions usual in this work that a formula gives cause for. The figures are those of the public rule for perishable food. */
+export function cautionsOf(sheet: FormulaSheet): readonly Caution[] {
+  const { formula } = sheet
+  const lines = ingredientLines(sheet)
+  const cautions: Caution[] = []
+  if (lines.some(({ ingredient }) => ingredient && perishableKinds.has(ingredient.kind)))
+    cautions.push({
+      of: 'perishable',
+      sentence:
+        'This dough holds egg or milk. The usual public rule for perishable food is no more than 2 hours in all between 4 and 60 °C, and no more than 1 hour where it is warmer than 32 °C; keep it cold at 5 °C or below. A long warm proof needs care.',
+    })
+  if (lines.some(({ line }) => ['flour', 'starter'].includes(sheet.line(line.id).is)))
+    cautions.push({
+      of: 'raw flour',
+      sentence:
+        'Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home is no remedy.',
+    })
+  const notes = [
+    formula.name,
+    formula.note,
+    ...formula.stages.flatMap(s => [s.name, ...s.lines.map(l => l.note)]),
+  ]
+  if (notes.some(note => heat.test(note)))
+    cautions.push({
+      of: 'heat',
+      sentence:
+        'Hot pots, lids, tins, stones, oven doors and steam burn; water on hot glass or ceramic shatters it.',
+    })
+  const names = lines.map(({ line, ingredient }) => `${line.ingredient} ${ingredient?.name ?? ''}`)
+  const inOil = [...notes, ...names].some(text => herbs.test(text) && oils.test(text))
+  if (inOil || (names.some(name => herbs.test(name)) && names.some(name => oils.test(name))))
+    cautions.push({
+      of: 'in oil',
+      sentence:
+        'Garlic or herbs in oil can grow the germ of botulism: never leave them at room temperature, and make them fresh.',
+    })
+  return cautions
+}
