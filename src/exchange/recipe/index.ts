@@ -1,0 +1,1 @@
+export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './read-recipe.js'

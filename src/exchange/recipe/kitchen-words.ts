@@ -1,0 +1,102 @@
+const set = (words: string): ReadonlySet<string> => new Set(words.split(/[|\s]+/).filter(Boolean))
+const phrases = (words: string): ReadonlySet<string> => new Set(words.split('|').map(w => w.trim()))
+
+/** Numbers in words. Articles are numbers only before a measure or something counted. */
+export const numberWords: ReadonlyMap<string, number> = new Map([
+  ...'zero one two three four five six seven eight nine ten eleven twelve'
+    .split(' ')
+    .map((word, value) => [word, value] as const),
+  ...'zero un deux trois quatre cinq six sept huit neuf dix onze douze'
+    .split(' ')
+    .map((word, value) => [word, value] as const),
+  ['une', 1],
+  ['a', 1],
+  ['an', 1],
+  ['dozen', 12],
+  ['douzaine', 12],
+])
+export const articles = set('a an un une')
+export const halfWords = set('half demi demie')
+export const quarterWords = set('quarter quarters quart quarts')
+export const dozens = set('dozen douzaine')
+
+/** Words that say how a number or a measure is meant; they go into the note. */
+export const aboutWords = set(
+  'about approx approximately roughly around circa ca c.a environ env scant heaped heaping level levelled generous good rounded full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits large small big little belle belles leger legere heavy healthy hefty packed demi-sel pleine presque maximum minimum max',
+)
+export const aboutSigns = set('~ ≈ ± ∼')
+
+/** Of a temperature: always into the note. */
+export const temperatureWords = set(
+  'lukewarm tepid warm hot cold cool chilled ice-cold iced icy boiling warmed cooled tiede tiedes froid froide froids froides chaud chaude chauds chaudes bouillant bouillante fraiche-froide glacee glace room-temperature',
+)
+
+/** What is done to an ingredient first: into the note unless the larder's name has it. */
+export const stateWords = set(
+  `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw dried stale leftover runny flaked
+  fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide`,
+)
+
+/** What kind of it: into the note only when the rest is a name in the larder. */
+export const kindWords = set(
+  `organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized
+  bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment seigle panifiable meule ecrasee pierre naturel naturelle`,
+)
+
+/** Words before a name that say nothing about it. */
+export const fillers = set(
+  'of the some your our my and et du des les le la l d de de’ with plus the: each de‘',
+)
+
+/** From one of these on, a name is followed by a remark about it. */
+export const noteStarts = set(
+  'for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ reserve reserved taken left held used',
+)
+
+/** Verbs of instructions, as they open a sentence. */
+export const verbs = set(
+  `mix combine stir knead add let leave bake preheat fold shape place put heat cover divide proof prove dissolve melt whisk pour sprinkle brush turn feed refresh bring sift transfer remove work incorporate roll stretch score slash preshape beat blend cream rub set keep allow make check repeat drain soak squeeze tip scatter dust line grease oil-the wrap chill refrigerate retard ferment autolyse flour-the lift slide load steam reduce spread cut scrape continue form pat press dip coat return build prepare mash boil simmer scald drop weigh toss store serve enjoy freeze warm-the cool-the reserve start finish
+  melanger melangez ajouter ajoutez petrir petrissez laisser laissez enfourner enfournez cuire cuisez prechauffer prechauffez verser versez faconner faconnez diviser divisez couvrir couvrez incorporer incorporez faire faites mettre mettez dissoudre dissolvez delayer delayez badigeonner badigeonnez deposer deposez bouler boulez rabattre rabattez fouetter fouettez chauffer chauffez fondre placer placez former formez retourner retournez grigner grignez servir servez reserver reservez fleurer fleurez huiler huilez remuer remuez travailler travaillez etaler etalez rouler roulez conserver conservez preparer preparez peser pesez sortir sortez lever degazer degazez tamiser tamisez rafraichir rafraichissez recouvrir recouvrez arroser arrosez parsemer parsemez porter portez terminer`,
+)
+
+/** Words that may open an instruction before its verb, or a sentence about the bread. */
+export const sentenceStarts = set(
+  'in on the this these it its then next now once when while after before meanwhile finally first gently carefully slowly lightly with using if after at by as from to dans sur puis ensuite enfin apres avant quand lorsque pendant le la les ce cette il elle on avec une-fois au a des your you we i every during overnight tomorrow yesterday our my here there',
+)
+
+/** What an order of ingredients opens with: nothing of a name, and no instruction either. */
+export const listStarts = phrases(
+  'you need|you will need|you’ll need|take|use|it takes|il faut|il vous faut|il vous faudra|prenez|prendre|prevoir|prevoyez|comptez|ingredients|ingredients are|the ingredients are',
+)
+
+/** Rows of facts about the whole, with numbers that are not amounts of a line. */
+export const factStarts = phrases(
+  'serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|level|niveau|cost|cout|preparation|equipment|tin|moule',
+)
+
+/** Headings that name no stage. */
+export const listHeadings = phrases(
+  'ingredients|ingredient|the ingredients|les ingredients|what you need|you will need|you need|il faut|il vous faut|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|shopping list|quantities|quantites',
+)
+export const methodHeadings = phrases(
+  'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|how to|how to make it|what to do|schedule|timetable|marche a suivre|day one|day 1|day two|day 2|recette pas a pas|progression|assembly|make it',
+)
+export const noteHeadings = phrases(
+  'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes',
+)
+
+/** Words that name a stage, by what it is. */
+export const stageKinds: ReadonlyMap<string, 'ferments' | 'soaks' | 'dough' | 'other'> = new Map([
+  ...'levain poolish biga sponge preferment pre-ferment starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain'
+    .split(' ')
+    .map(word => [word, 'ferments'] as const),
+  ...'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash'
+    .split(' ')
+    .map(word => [word, 'soaks'] as const),
+  ...'dough pate mix petrissee petrissage pate-finale final-dough'
+    .split(' ')
+    .map(word => [word, 'dough'] as const),
+  ...'topping filling glaze glacage dorure garniture finition finishing crust wash icing syrup sirop streusel crumble decoration coating bassinage autolyse seeds add-ins inclusions'
+    .split(' ')
+    .map(word => [word, 'other'] as const),
+])

@@ -1,0 +1,92 @@
+import type { Larder } from '../../dough/larder.js'
+import { aboutWords, fillers, kindWords, noteStarts, stateWords, temperatureWords } from './kitchen-words.js'
+import { larderName } from './larder-names.js'
+import { isApostrophe, type Token } from './tokens.js'
+
+/** An ingredient's name with what was said about it besides. */
+export interface NameRead {
+  readonly ingredient: string
+  readonly known: boolean // the larder has it
+  readonly notes: readonly string[]
+}
+
+/** Words of a row with the spaces between them as one space; none before what is tied to the word before. */
+export const joined = (tokens: readonly Token[]): string =>
+  tokens
+    .map((token, i) => (i > 0 && token.gap ? ` ${token.text}` : token.text))
+    .join('')
+    .trim()
+
+/** Without `of`, `de l’`, dots and dashes at its start, and marks at its end. */
+export function bare(tokens: readonly Token[]): readonly Token[] {
+  let from = 0
+  let to = tokens.length
+  const starts = (token: Token) =>
+    (token.kind === 'mark' && token.text !== '%') || fillers.has(token.key) || isApostrophe(token)
+  while (from < to && starts(tokens[from]!)) from++
+  while (to > from && tokens[to - 1]!.kind === 'mark' && !')]%'.includes(tokens[to - 1]!.text)) to--
+  while (to > from && ['de', 'of', 'et', 'and', 'du', 'd', 'with', 'a'].includes(tokens[to - 1]!.key)) to--
+  return tokens.slice(from, to)
+}
+
+/** Where the remark about a name starts: `for dusting`, `à 28 °C`, `or honey`. */
+export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length): number {
+  for (let i = from; i < to; i++) {
+    const token = tokens[i]!
+    if (noteStarts.has(token.key)) return i
+    const after = tokens[i + 1]
+    if (token.low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(after?.key ?? '')))
+      return i
+    if (token.kind === 'mark' && ',([{;:=/|!?'.includes(token.text)) return i
+    if ('–—-'.includes(token.text) && token.gap && after?.gap) return i
+    if (token.text === '.' && (after === undefined || after.gap)) return i
+  }
+  return to
+}
+
+/** The words with those of a set taken out, wherever they stand; the words taken. */
+function without(tokens: readonly Token[], words: ReadonlySet<string>): [Token[], string[]] {
+  const kept: Token[] = []
+  const taken: string[] = []
+  for (const token of tokens)
+    if (words.has(token.key) || words.has(token.low)) taken.push(token.text)
+    else kept.push(token)
+  return [kept, taken]
+}
+
+const both = new Set([...kindWords, ...stateWords, ...aboutWords])
+
+/**
+ * The name in a run of words. Temperatures go into the note; so does what was done to an ingredient and
+ * what kind of it is wanted, where the rest is a name in the larder. Else it stays as written.
+ */
+export function nameOf(words: readonly Token[], larder: Larder): NameRead {
+  const tokens = bare(words).slice(0, 40)
+  const [still, temperatures] = without(tokens, temperatureWords)
+  const plain = bare(still)
+  if (plain.length === 0) return { ingredient: '', known: false, notes: temperatures }
+  const name = larderName(larder, joined(plain))
+  if (name) return { ingredient: name, known: true, notes: temperatures }
+  const [kinds, states] = without(plain, stateWords)
+  for (const [kept, taken] of [[kinds, states] as const, without(plain, both)]) {
+    const rest = bare(kept)
+    const found = rest.length > 0 ? larderName(larder, joined(rest)) : undefined
+    if (found) return { ingredient: found, known: true, notes: [...temperatures, together(taken)] }
+  }
+  const rest = bare(states.length > 0 && kinds.length > 0 ? kinds : plain)
+  const notes = kinds.length > 0 && states.length > 0 ? [...temperatures, together(states)] : temperatures
+  return { ingredient: joined(rest), known: false, notes }
+}
+
+const together = (taken: readonly string[]): string => taken.join(' ')
+
+/** Is there nothing in these words but what is done to an ingredient? */
+export const isState = (tokens: readonly Token[]): boolean => {
+  const words = tokens.filter(t => t.kind === 'word')
+  return (
+    words.length > 0 &&
+    words.every(
+      t => stateWords.has(t.key) || temperatureWords.has(t.key) || kindWords.has(t.key) || fillers.has(t.key),
+    )
+  )
+}

@@ -1,0 +1,77 @@
+import { type Quantity, quantityAt } from './quantity.js'
+import { type Token, tokensOf } from './tokens.js'
+
+/** A row of recipe text, taken apart once. */
+export interface Row {
+  readonly text: string // exact
+  readonly tokens: readonly Token[] // without bullet, number and mark-up
+  readonly quantities: readonly Quantity[] // from left to right, none over another
+  readonly depths: readonly number[] // of parentheses, a token each
+  readonly words: readonly Token[]
+  readonly bulleted: boolean // a bullet, a box to tick
+  readonly numbered: boolean
+  readonly heading: boolean // marked as a heading: `## Dough`, `**Dough**`
+  readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
+}
+
+const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
+const number = /^\s*(?:\(?\d{1,2}[.)](?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
+const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
+const endMarkUp = /[*_#=\s]+$/
+
+/** What is in a row, by one pass from left to right. */
+export function rowOf(text: string): Row {
+  let from = 0
+  let heading = false
+  const marked = markUp.exec(text)
+  if (marked) {
+    heading = true
+    from = marked[0].length
+  }
+  const dot = marked ? null : bullet.exec(text)
+  if (dot) from = dot[0].length
+  const count = number.exec(text.slice(from, from + 20))
+  if (count) from += count[0].length
+  const end = heading ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
+  const blank = ' '.repeat(from)
+  // a table's rules part its columns as tabs do
+  const plain = blank + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  const tokens = tokensOf(plain).filter(t => t.kind !== 'mark' || !'*_`'.includes(t.text))
+  const quantities: Quantity[] = []
+  let hasNoAmount = false
+  for (let i = 0; i < tokens.length; ) {
+    const found = quantityAt(tokens, i)
+    if (found && 'terms' in found) quantities.push(found)
+    else if (found) hasNoAmount = true
+    i = found ? ('terms' in found ? found.to : Math.max(found.noAmountTo, i + 1)) : i + 1
+  }
+  return {
+    text,
+    tokens,
+    quantities,
+    depths: depthsOf(tokens),
+    words: tokens.filter(t => t.kind === 'word'),
+    bulleted: dot !== null && dot[0].trim() !== '',
+    numbered: count !== null,
+    heading,
+    hasNoAmount,
+  }
+}
+
+/** How many parentheses each token stands in; one that is never closed is none. The brackets stand outside. */
+function depthsOf(tokens: readonly Token[]): number[] {
+  const open: number[] = []
+  const change = new Int32Array(tokens.length + 1)
+  tokens.forEach(({ text }, i) => {
+    if (text === '(' || text === '[') open.push(i)
+    const from = text === ')' || text === ']' ? open.pop() : undefined
+    if (from === undefined) return
+    change[from + 1]! += 1
+    change[i]! -= 1
+  })
+  let depth = 0
+  return tokens.map((_, i) => {
+    depth += change[i]!
+    return depth
+  })
+}

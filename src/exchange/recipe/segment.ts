@@ -1,0 +1,274 @@
+import type { Larder } from '../../dough/larder.js'
+import { type AmountRead, amountOf, compared } from './amount.js'
+import { fillers, noteStarts } from './kitchen-words.js'
+import { larderName } from './larder-names.js'
+import { bare, nameOf, noteStart } from './name.js'
+import type { Quantity } from './quantity.js'
+import type { Row } from './row-text.js'
+import { closingOf, type Token } from './tokens.js'
+import { unitTable } from './unit-words.js'
+
+/** A stretch of a row's tokens, with the amounts in it. */
+export interface Piece {
+  readonly from: number
+  readonly to: number
+  readonly quantities: readonly Quantity[]
+}
+
+/** One ingredient found in a row. */
+export interface Found {
+  readonly ingredient: string
+  readonly known: boolean // the larder has it
+  readonly amount: string
+  readonly note: string
+  readonly guesses: readonly string[]
+  readonly source: string // exact text in the row
+}
+
+const isOpen = (token: Token | undefined) => token?.text === '(' || token?.text === '['
+const isJoin = (token: Token | undefined) =>
+  token !== undefined && ('/|=,:≈~'.includes(token.text) || ['or', 'ou', 'soit'].includes(token.key))
+
+/** The text of tokens from, up to but not with, to. */
+export const textOf = (row: Row, from: number, to: number): string =>
+  from < to ? row.text.slice(row.tokens[from]!.at, row.tokens[to - 1]!.end) : ''
+
+/** What is descriptive about a per cent: `100 % hydration`, `12 % protein`. */
+const percentOf =
+  /^(hydration|hydratation|hydrated|protein|proteins|proteine|proteines|fat|cocoa|cacao|matiere|mg|extraction|whole|strength|alcohol|rye|abv)$/
+
+/** May this be the amount of a line, where it stands? */
+export function isAmount(row: Row, quantity: Quantity, from: number, to: number): boolean {
+  const { tokens } = row
+  const unit = quantity.terms[0].unit
+  const after = tokens[quantity.to]
+  if (unit?.kind === 'unit' && unit.unit === '%')
+    return !percentOf.test(after?.key ?? '') || quantity.to >= to
+  if (unit) return unit.kind !== 'not an amount'
+  const before = tokens[quantity.from - 1]
+  const atStart = quantity.from === from
+  const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':.…–—-='.includes(before.text))
+  const atEnd = quantity.to >= to || isOpen(after) || after?.text === ','
+  return atStart || ((apart || before?.kind === 'word') && atEnd && tokens[quantity.from]!.kind !== 'word')
+}
+
+/** Is the parenthesis at `open` an amount and nothing else, but for `about` and `each`? */
+function amountIn(
+  row: Row,
+  quantities: readonly Quantity[],
+  open: number,
+  to: number,
+): { quantity: Quantity; close: number; each: boolean; remark: boolean } | undefined {
+  const close = closingOf(row.tokens, open, to)
+  const quantity = quantities.find(q => q.from > open && q.from <= open + 2 && q.to <= close)
+  if (!quantity?.terms[0].unit) return undefined
+  const left = row.tokens.slice(quantity.to, close)
+  const words = left.filter(t => t.kind === 'word')
+  const each = words.some(t => eachWords.has(t.key))
+  const alone = words.every(t => eachWords.has(t.key) || ['total', 'in', 'all', 'the'].includes(t.key))
+  const nested = quantities.some(q => q !== quantity && q.from > quantity.to && q.to <= close)
+  if (alone || nested) return { quantity, close, each, remark: false }
+  // `the water (350 g at 28 °C)`
+  const remark = noteStarts.has(left[0]!.key) || left[0]!.low === 'à' || left[0]!.text === ','
+  return remark ? { quantity, close, each, remark } : undefined
+}
+
+const eachWords = new Set(['each', 'chacun', 'chacune', 'piece'])
+
+/** One segment of a row, while it is taken apart. */
+class Segment {
+  readonly taken: Quantity[] = []
+  readonly each = new Set<Quantity>()
+  readonly notes: string[] = []
+  readonly guesses: string[] = []
+  name: Token[] = []
+
+  constructor(
+    readonly row: Row,
+    readonly to: number,
+    readonly quantities: readonly Quantity[],
+  ) {}
+
+  /** A remark in the row's own words. */
+  note(from: number, to: number): void {
+    const { tokens } = this.row
+    let [a, b] = [from, to]
+    while (a < b && tokens[a]!.kind === 'mark' && !'(["“«~≈½'.includes(tokens[a]!.text)) a++
+    while (b > a && '([,;:.…–—-=/|'.includes(tokens[b - 1]!.text)) b--
+    if (isOpen(tokens[a]) && closingOf(tokens, a, b) === b - 1) return this.note(a + 1, b - 1)
+    const text = textOf(this.row, a, b).trim()
+    if (text && !(a + 1 === b && fillers.has(tokens[a]!.key))) this.notes.push(text)
+  }
+
+  /** Amounts that stand beside one another: `500 g (4 cups)`, `1 cup / 240 ml`. The token after. */
+  beside(at: number): number {
+    const { tokens } = this.row
+    const { quantities } = this
+    let i = at
+    while (i < this.to) {
+      if (isOpen(tokens[i])) {
+        const inside = amountIn(this.row, this.quantities, i, this.to)
+        if (!inside) break
+        this.take(inside.quantity, inside.each)
+        if (inside.remark) this.note(inside.quantity.to, inside.close)
+        for (const q of quantities)
+          if (q.from > inside.quantity.to && q.to <= inside.close && q.terms[0].unit) this.take(q)
+        i = Math.min(inside.close + 1, this.to)
+        continue
+      }
+      const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : tokens[i]!.wide ? i : -1
+      const other = next < 0 ? undefined : quantities.find(q => q.from === next && q.to <= this.to)
+      if (!other?.terms[0].unit) break
+      const joinsName = ',:'.includes(tokens[i]!.text) && !isJoin(tokens[i + 1])
+      if (joinsName && this.taken.length > 1) break
+      this.take(other)
+      i = other.to
+    }
+    return i
+  }
+
+  take(quantity: Quantity, each = false): void {
+    this.taken.push(quantity)
+    if (each) this.each.add(quantity)
+  }
+
+  /** The name that starts at a token, then remarks and further amounts; the words of the name. */
+  nameFrom(at: number, to: number): void {
+    const { tokens } = this.row
+    let i = at
+    const first = tokens[i]
+    if (isOpen(first)) {
+      const close = Math.min(closingOf(tokens, i, to) + 1, to)
+      this.note(i, close)
+      i = close
+    }
+    // a container behind the amount of what is in it: `7 g sachet of yeast`
+    while (i < to && tokens[i]!.kind === 'mark' && tokens[i]!.text !== '(') i++
+    const container = unitTable.get(tokens[i]?.key ?? '')
+    if (container?.kind === 'unknown' && i + 1 < to && this.taken.length > 0) {
+      this.notes.push(tokens[i]!.text)
+      i++
+      i = this.beside(i)
+    }
+    while (i < to && (fillers.has(tokens[i]!.key) || tokens[i]!.kind === 'mark') && !isOpen(tokens[i])) i++
+    const end = noteStart(tokens, i, to)
+    this.name.push(...tokens.slice(i, end))
+    this.remarks(end, to)
+  }
+
+  /** What comes after a name, a remark a piece. */
+  remarks(at: number, to: number): void {
+    const { tokens } = this.row
+    let from = at
+    for (let i = at; i < to; i++) {
+      if (isOpen(tokens[i])) {
+        this.note(from, i)
+        const inside = amountIn(this.row, this.quantities, i, to)
+        const close = Math.min(closingOf(tokens, i, to), to - 1)
+        if (inside && !this.taken.includes(inside.quantity)) {
+          this.take(inside.quantity, inside.each)
+          if (inside.remark) this.note(inside.quantity.to, close)
+        } else this.note(i, close + 1)
+        i = close
+        from = i + 1
+      } else if (tokens[i]!.text === ',' || tokens[i]!.text === ';') {
+        this.note(from, i)
+        from = i + 1
+      }
+    }
+    this.note(from, to)
+  }
+}
+
+/** The amount of highest rank, with what there is to say about the others. */
+function settle(
+  segment: Segment,
+  name: string,
+  larder: Larder,
+): { amount: AmountRead | undefined; guesses: string[]; notes: string[] } {
+  const { row } = segment
+  const reads = segment.taken.map(q => {
+    const typed = textOf(row, q.from, q.to)
+    return { q, typed, read: amountOf(q, typed, name, larder) }
+  })
+  const best = [...reads].sort((a, b) => b.read.rank - a.read.rank)[0]
+  if (!best) return { amount: undefined, guesses: [], notes: [] }
+  const guesses = [...best.read.said]
+  const notes = best.read.note ? [best.read.note] : []
+  let amount = best.read
+  const count = reads.find(r => r !== best && r.read.rank <= 2 && !r.q.upTo)
+  const pieces = count?.q.terms[0].number.value ?? 1
+  const isBare = count !== undefined && count.q.terms[0].unit === undefined
+  // `2 (400 g) tins` are of 400 g each; `3 eggs (150 g)` are not
+  const ofEach = segment.each.has(best.q) || (isBare && isOpen(row.tokens[count.q.to]))
+  if (count && ofEach && pieces !== 1) {
+    amount = { ...amount, value: amount.value * pieces, text: amountText(amount.value * pieces, amount.unit) }
+    guesses.push(`${count.typed} of ${best.typed} each: ${amount.text}.`)
+    notes.push(count.typed)
+  } else
+    for (const other of reads) {
+      if (other === best || (other === count && isBare && pieces === 1)) continue
+      if (other.read.unit === '' || other.read.unit === '%') {
+        notes.push(other.typed)
+        if (other.read.unit === '' && pieces !== 1)
+          guesses.push(`${best.typed} was taken for all of ${other.typed} together.`)
+      } else {
+        notes.push(other.typed)
+        guesses.push(compared(amount, other.read, other.typed, name, larder))
+      }
+    }
+  return { amount, guesses, notes }
+}
+
+const amountText = (value: number, unit: string): string => `${Number(value.toPrecision(12))} ${unit}`
+
+/** Takes one segment of a row apart: what, how much, and what else is said. */
+export function readSegment(row: Row, piece: Piece, larder: Larder): Found | undefined {
+  const { tokens, depths } = row
+  const { from, to, quantities } = piece
+  const segment = new Segment(row, to, quantities)
+  const open = quantities.filter(q => depths[q.from] === 0)
+  const amounts = open.filter(q => isAmount(row, q, from, to))
+  const lead = (q: Quantity) => bare(tokens.slice(from, q.from)).length > 0
+  const isPercent = (q: Quantity) => {
+    const unit = q.terms[0].unit
+    return unit?.kind === 'unit' && unit.unit === '%'
+  }
+  const main = amounts.find(q => !isPercent(q) && (!lead(q) || q.terms[0].unit)) ?? amounts[0]
+  if (!main) segment.nameFrom(from, to)
+  else if (!lead(main)) {
+    segment.take(main)
+    segment.nameFrom(segment.beside(main.to), to)
+    if (segment.name.length === 0) return undefined
+  } else {
+    segment.nameFrom(from, main.from)
+    segment.take(main)
+    segment.remarks(segment.beside(main.to), to)
+  }
+  if (segment.name.length === 0) return undefined
+  const name = nameOf(segment.name, larder)
+  if (name.ingredient === '' || !/\p{L}/u.test(name.ingredient)) return undefined
+  let { ingredient, known } = name
+  const behind = segment.notes.findIndex(note => larderName(larder, `${note} ${ingredient}`))
+  if (!known && behind >= 0) {
+    ingredient = larderName(larder, `${segment.notes[behind]} ${ingredient}`)!
+    known = true
+    segment.notes.splice(behind, 1)
+  }
+  const { amount, guesses, notes } = settle(segment, ingredient, larder)
+  for (const left of quantities) {
+    const { unit } = left.terms[0]
+    const measured = (unit?.kind === 'unit' && unit.unit !== '%') || unit?.kind === 'converted'
+    if (measured && !segment.taken.includes(left))
+      guesses.push(`“${textOf(row, left.from, left.to)}” stands in the note and was not counted.`)
+  }
+  const all = [...notes, ...name.notes, ...segment.notes].map(n => n.trim()).filter(Boolean)
+  return {
+    ingredient,
+    known,
+    amount: amount?.text ?? '',
+    note: [...new Set(all)].join(', '),
+    guesses: [...guesses, ...segment.guesses],
+    source: textOf(row, from, to),
+  }
+}

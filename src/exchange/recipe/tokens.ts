@@ -1,0 +1,98 @@
+/** A piece of a row of recipe text; `at` and `end` are offsets into that row. */
+export interface Token {
+  readonly kind: 'number' | 'fraction' | 'word' | 'mark'
+  readonly text: string // as written
+  readonly low: string // lower case, NFC
+  readonly key: string // lower case without accents, for looking words up
+  readonly at: number
+  readonly end: number
+  readonly gap: boolean // white space stands before it
+  readonly wide: boolean // … a tab, or three spaces and more: another column
+}
+
+const number = /\d+(?:[.,]\d+)*/y
+const fraction = /[¼-¾⅐-⅞]/
+const word = /\p{L}[\p{L}\p{M}\d]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
+const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter are passed over
+
+/** Before a hyphen these are numbers of their own: `demi-litre`, `half-teaspoon`. */
+const halves = /^(demi|demie|half|quarter|quart|three)-/i
+/** French words of one letter that an apostrophe ties to the next: `d’eau`. */
+const apostrophes = new Set(["'", '’', '‘', '´'])
+
+const isPlain = (text: string): boolean => /^[ -~]*$/.test(text)
+
+const fold = (text: string): string =>
+  text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('œ', 'oe')
+
+function tokenOf(kind: Token['kind'], row: string, before: number, at: number, end: number): Token {
+  const text = row.slice(at, end)
+  const plain = isPlain(text)
+  const low = plain ? text.toLowerCase() : text.normalize('NFC').toLowerCase()
+  const space = at === before ? '' : row.slice(before, at)
+  return {
+    kind,
+    text,
+    low,
+    key: plain ? low : fold(text),
+    at,
+    end,
+    gap: space !== '',
+    wide: space.length >= 3 || space.includes('\t'),
+  }
+}
+
+const endOf = (pattern: RegExp, row: string, at: number): number => {
+  pattern.lastIndex = at
+  return pattern.test(row) ? pattern.lastIndex : at
+}
+
+/** The words, numbers and marks of a row, from left to right. */
+export function tokensOf(row: string): Token[] {
+  const tokens: Token[] = []
+  let before = 0
+  const add = (kind: Token['kind'], at: number, end: number): number => {
+    tokens.push(tokenOf(kind, row, before, at, end))
+    before = end
+    return end
+  }
+  for (let at = 0; at < row.length; ) {
+    const character = row[at]!
+    if (character === ' ') {
+      at++
+      continue
+    }
+    if (character >= '0' && character <= '9') {
+      at = add('number', at, endOf(number, row, at))
+      continue
+    }
+    const end = endOf(word, row, at)
+    if (end > at) {
+      const half = row.slice(at, at + 8).includes('-') ? halves.exec(row.slice(at, end))?.[1] : undefined
+      if (half) add('mark', add('word', at, at + half.length), at + half.length + 1)
+      at = half ? add('word', at + half.length + 1, end) : add('word', at, end)
+      continue
+    }
+    const whole = String.fromCodePoint(row.codePointAt(at)!)
+    if (nothing.test(whole)) at += whole.length
+    else at = add(fraction.test(whole) ? 'fraction' : 'mark', at, at + whole.length)
+  }
+  return tokens
+}
+
+export const isApostrophe = (token: Token | undefined): boolean =>
+  token !== undefined && apostrophes.has(token.text)
+
+/** Does this token follow the one before it without a space? */
+export const isGlued = (token: Token | undefined): boolean => token !== undefined && !token.gap
+
+/** Where the parenthesis opened at `open` closes, or the end when it never does. */
+export function closingOf(tokens: readonly Token[], open: number, to: number): number {
+  let depth = 0
+  for (let i = open; i < to; i++) {
+    const { text } = tokens[i]!
+    if (text === '(' || text === '[') depth++
+    else if ((text === ')' || text === ']') && --depth === 0) return i
+  }
+  return to
+}

@@ -1,0 +1,52 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import { readAmount } from '../../src/dough/amounts.js'
+import { readRecipe } from '../../src/exchange/recipe/index.js'
+import { recipeLines } from './recipe-lines.js'
+import { linesKeptApart } from './recipe-lines-kept-apart.js'
+
+const tidy = (text: string) => text.replace(/ +/g, ' ').trim()
+
+for (const [text, ...read] of recipeLines)
+  test(`${JSON.stringify(text)} is read as ${read.length === 0 ? 'no line' : read.join(' · ')}`, () => {
+    const { lines } = readRecipe(text)
+    const expected = read.map(line => line.split(' ? '))
+    assert.deepEqual(
+      lines.map(l => tidy(`${l.ingredient} | ${l.amount} | ${l.note}`)),
+      expected.map(([line = '']) => tidy(line)),
+    )
+    lines.forEach(({ amount, guesses, source }, i) => {
+      const said = expected[i]![1]
+      if (said === undefined) assert.doesNotMatch(guesses.join(' '), /range|count as|type an? /)
+      else assert.ok(guesses.join(' ').includes(said), guesses.join(' ') || 'nothing is said')
+      assert.ok(text.includes(source), source)
+      if (amount !== '') assert.ok('expression' in readAmount(amount)!, amount)
+      else assert.ok(guesses.length > 0)
+    })
+  })
+
+/** The number of an amount worked out, so that `1 1/4 cup` is `1.25 cup`. */
+const inDecimals = (amount: string): string =>
+  amount.replace(
+    /^(?:(\d+) )?(\d+)\/(\d+)|^[\d.]+/,
+    (number, whole = '0', over?: string, under = '1') =>
+      `${over === undefined ? Number(number) : Number(whole) + Number(over) / Number(under)}`,
+  )
+
+test('of lines kept apart from its making at least 95 of 100 amounts are right', () => {
+  let [right, all] = [0, 0]
+  const wrong: string[] = []
+  for (const [text, ...expected] of linesKeptApart) {
+    const { lines } = readRecipe(text)
+    all += Math.max(expected.length, lines.length)
+    const found = expected.filter(([word, amount], i) => {
+      const line = lines[i]
+      return line?.ingredient.toLowerCase().includes(word) && inDecimals(line.amount) === amount
+    })
+    right += found.length
+    if (found.length < expected.length)
+      wrong.push(`${text} → ${lines.map(l => `${l.ingredient} ${l.amount}`).join(', ')}`)
+  }
+  assert.ok(linesKeptApart.length >= 40)
+  assert.ok(right / all >= 0.95, `${right} of ${all}: ${wrong.join('; ')}`)
+})

@@ -1,0 +1,240 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import { readRecipe } from '../../src/exchange/recipe/index.js'
+import { shown, text } from './notation.js'
+import { recipeTexts } from './recipe-texts.js'
+
+/** What is read of each whole recipe: the formula, then the rows of which no line was made. */
+const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
+  'a list with stages and a method': text`
+    Saturday mill loaf
+    note: Makes 2 loaves of 900 g
+    Levain: 8 hours before
+    1. Mix the flours with 650 g of the water and rest for 30 minutes.
+    2. Add the levain and the salt.
+    Bake at 240 °C for 40 minutes.
+    Levain: ferments
+      Ripe starter 40 g
+      Strong white flour 100 g
+      Water 80 g (at 26 °C)
+    Dough:
+      Strong white flour 820 g
+      Wholemeal spelt 180 g (freshly milled)
+      Water 690 g (lukewarm)
+      Fine sea salt 21 g
+      Levain 220 g
+    row 1 heading
+    row 3 note
+    row 5 heading
+    row 10 heading
+    row 17 heading
+    row 18 step
+    row 19 step
+    row 20 step
+    `,
+  'prose alone': text`
+    Untitled formula
+    note: The night before, mix 20 g of ripe starter with 50 g rye flour and 50 g water.
+    Next day add 450 g bread flour, 300 ml lukewarm water and 2 tsp salt, and knead for 10 minutes.
+    Shape into 2 loaves of 400 g and bake at 230 °C for 35 minutes.
+    rye flour is flour
+    Final dough:
+      Ripe starter 20 g
+      rye flour 50 g
+      Water 50 g
+      Bread flour 450 g
+      Water 300 ml (lukewarm)
+      Salt 2 tsp
+    row 3 step
+    `,
+  'prose with the levain named': text`
+    Untitled formula
+    note: For the levain, mix 30 g starter with 60 g of wholemeal flour and 60 g of water. Leave it overnight. Stir 150 g of the levain into 330 g water, then add 500 g bread flour and 10 g salt.
+    Levain: ferments
+      Starter 30 g
+      Wholemeal flour 60 g
+      Water 60 g
+    Final dough:
+      Levain 150 g
+      Water 330 g
+      Bread flour 500 g
+      Salt 10 g
+
+    `,
+  'markdown with a poolish': text`
+    Mill-pond baguette
+    note: Poolish: the night before
+    Fold 3 times in 90 minutes.
+    Poolish: ferments
+      Bread flour 300 g
+      Water 300 g
+      Instant yeast 0.3 g
+    Final dough:
+      Bread flour 700 g
+      Water 380 g (370–390 g)
+      Poolish 600.3 g
+      Salt 20 g
+      Instant yeast 3 g
+    row 1 heading
+    row 3 heading
+    row 8 heading
+    row 15 heading
+    row 16 step
+    `,
+  'a soaker and a table': text`
+    Seeded tin
+    note: Total	1279 g
+    Soaker:
+      Linseed 60 g
+      Sunflower seeds 60 g
+      Water 120 g (Boiling)
+    Dough:
+      Wholemeal flour 600 g (100 %)
+      Water 420 g (70 %)
+      Soaker 240 g (40 %)
+      Salt 13 g (2.2 %)
+      Dry yeast 6 g (1 %)
+    row 1 heading
+    row 3 heading
+    row 8 heading
+    row 9 heading
+    row 15 note
+    `,
+  'the dough before its levain': text`
+    Untitled formula
+    flour is flour
+    Levain: ferments
+      Bread flour 50 g
+      Water 50 g
+      Ripe starter 10 g (levain)
+    Final dough:
+      Bread flour 500 g
+      Water 330 g
+      Levain 100 g
+      Salt 10 g
+      Nigella
+      flour  (for dusting)
+    row 1 heading
+    row 9 heading
+    `,
+  'French, a list': text`
+    Pain du moulin
+    note: Pour 2 pains
+    Mélanger la farine et 650 g d’eau, laisser reposer 30 minutes.
+    Cuire 45 minutes à 240 °C.
+    farine T80 is flour
+    Levain: ferments
+      Ripe starter 30 g (levain chef)
+      farine T80 60 g
+      Eau 60 g (tiède)
+    Pâte finale:
+      Farine T65 850 g
+      Farine T130 150 g (de seigle)
+      Eau 690 g (entre 680 et 700 g)
+      Sel fin 20 g
+      Levain 150 g
+    row 1 heading
+    row 3 note
+    row 5 heading
+    row 10 heading
+    row 17 heading
+    row 18 step
+    row 19 step
+    `,
+  'French, prose': text`
+    Untitled formula
+    note: Dans un saladier, mélangez 500 g de farine T65, 10 g de sel et 1 sachet de levure sèche (7 g).
+    Versez 32 cl d’eau tiède et pétrissez 10 minutes, puis ajoutez 50 g de beurre fondu et 2 œufs.
+    Enfournez 35 minutes à 220 °C.
+    Final dough:
+      Farine T65 500 g
+      Sel 10 g
+      levure sèche 7 g (1 sachet)
+      Eau 320 ml (tiède)
+      Beurre 50 g (fondu)
+      Œufs 2 each
+    row 3 step
+    `,
+  'one row a stage': text`
+    Two-line rye
+    note: Bulk 60 minutes; bake 50 minutes at 220 °C.
+    Levain: ferments
+      Rye starter 20 g
+      Whole rye flour 100 g
+      Water 100 g
+    Dough:
+      Whole rye flour 300 g
+      Levain 220 g
+      Water 230 g (hot)
+      Salt 8 g
+    row 1 heading
+    row 4 note
+    `,
+  'cups and spoons': text`
+    Morning buns
+    note: makes 12
+    Keeps for 2 days. Use 10 g more milk in winter.
+    Filling:
+      Walnuts  (a handful)
+      Brown sugar 2 tbsp
+    Final dough:
+      Milk 120 ml (1/2 cup, warmed)
+      Active dry yeast 2 1/4 tsp
+      All-purpose flour 375 g (3 cups, plus more for dusting)
+      Sugar 1/4 cup
+      Salt 3/4 tsp
+      Butter 4 oz (softened)
+      Egg 1 each
+      Egg yolk 1 each
+      nutmeg  (to taste)
+    row 1 heading
+    row 12 heading
+    row 16 heading
+    row 17 note
+    `,
+}
+
+for (const [what, recipe] of Object.entries(recipeTexts) as [keyof typeof recipeTexts, string][])
+  test(`${what} is read whole`, () => {
+    const { formula, rest } = readRecipe(recipe)
+    const others = rest.filter(r => r.as !== 'blank').map(r => `row ${r.row} ${r.as}`)
+    assert.equal(
+      [shown(formula), ...others].join('\n').replace(/ +$/gm, ''),
+      expected[what].replace(/\n+$/, ''),
+    )
+  })
+
+test('amounts in the steps of a recipe that has a list are not taken, and that is said', () => {
+  const { lines, rest } = readRecipe('500 g bread flour\n350 g water\n\nMix with 300 g of the water.')
+  assert.equal(lines.length, 2)
+  assert.deepEqual(rest.at(-1), {
+    row: 4,
+    text: 'Mix with 300 g of the water.',
+    as: 'step',
+    why: 'The amounts in it were not taken as lines.',
+  })
+})
+
+test('a row that is not understood is a problem with its row', () => {
+  const { rest, problems } = readRecipe('500 g bread flour\n\n350 g\n10 g salt')
+  assert.deepEqual(
+    rest.map(r => [r.row, r.as]),
+    [
+      [2, 'blank'],
+      [3, 'not understood'],
+    ],
+  )
+  assert.deepEqual(
+    problems.map(p => [p.where.row, p.message]),
+    [[3, 'Row 3: It has an amount and no ingredient. Write it as “20 g salt”, or leave it out.']],
+  )
+})
+
+test('a text without an ingredient says so', () => {
+  const { formula, problems } = readRecipe('Dear baker,\n\nthank you.')
+  assert.equal(formula.stages.length, 1)
+  assert.equal(
+    problems[0]!.message,
+    'No ingredient was found in this text. Write each with its amount: 500 g flour.',
+  )
+})
