@@ -46,10 +46,10 @@ export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
     : nothing
 
 /** A figure in two parts, so that the decimal marks of a column stand under each other. */
-export function figure(text: string, style: NumberStyle, unit = ''): TemplateResult {
+export function figure(text: string, style: NumberStyle): TemplateResult {
   const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(style.decimal) : -1
   const whole = mark < 0 ? text : text.slice(0, mark)
-  return html`<span class="whole">${whole}</span><span class="part">${mark < 0 ? '' : text.slice(mark)}${unit}</span>`
+  return html`<span class="whole">${whole}</span><span class="part">${mark < 0 ? '' : text.slice(mark)}</span>`
 }
 
 /**
@@ -116,6 +116,15 @@ export function numberCell(row: LineRow, column: AmountColumn, at: RowState, vie
   }${editorIn(row, column, at, view)}</td>`
 }
 
+/** Grams as written, beneath those of the batch. */
+function writtenTemplate(shown: Shown, style: NumberStyle): TemplateResult {
+  const isTyped = shown.is === 'typed' || shown.is === 'raw' || shown.typed !== ''
+  const text = shown.typed || (shown.is === 'raw' ? shown.text : figure(shown.text, style))
+  const said =
+    shown.is === 'stale' ? ' g as written, last good' : isTyped ? ' as written, typed' : ' g as written'
+  return html`<small class="written"><span class="${isTyped ? 'typed' : ''} ${shown.is === 'stale' ? 'struck' : ''}">${text}</span><span class="unseen">${said}</span></small>`
+}
+
 /** The weight as the scale shows it; where the grams as written have no column, they stand beneath. */
 export function batchCell(
   row: Row,
@@ -126,7 +135,6 @@ export function batchCell(
 ): TemplateResult {
   const text = weighed?.text ?? '–'
   const beneath = written && !view.columns.includes('weight') && written.text !== '–' ? written : undefined
-  const isTyped = beneath && (beneath.is === 'typed' || beneath.is === 'raw' || beneath.typed !== '')
   return html`<td
     class="number batch ${editing('batch', at, view)}"
     data-column="batch"
@@ -134,13 +142,7 @@ export function batchCell(
     title=${weighed?.exact || nothing}
     aria-selected=${selected(at, view, 'batch')}
     aria-readonly="true"
-  ><div class="held"><span class="figure weighed">${figure(text, view.style)}</span>${
-    beneath
-      ? html`<small class="written"><span class=${isTyped ? 'typed' : ''}>${
-          beneath.is === 'raw' || beneath.typed
-            ? beneath.typed || beneath.text
-            : figure(beneath.text, view.style, ' g')
-        }</span><span class="unseen"> as written${isTyped ? ' typed' : ''}</span></small>`
-      : nothing
+  ><div class="held"><span class="figure ${text === '–' ? 'missing' : 'weighed'}">${figure(text, view.style)}</span>${
+    beneath ? writtenTemplate(beneath, view.style) : nothing
   }</div>${how(at, 'batch', text, view.style)}${editorIn(row, 'batch', at, view)}</td>`
 }

@@ -3,6 +3,7 @@ import type { FormulaSheet } from '../../src/dough/figures.js'
 import type { NumberStyle } from '../numbers.js'
 import { showNumber } from '../typed-numbers.js'
 import { type Choice, choiceId, choiceList } from './choices.js'
+import { fieldId } from './elements.js'
 import { type Column, isAmount, type Row } from './table.js'
 import { asTheyWrite } from './table-of.js'
 
@@ -61,6 +62,7 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
       column === 'note'
         ? html`<textarea
           class="field"
+          id=${fieldId}
           rows="1"
           aria-label=${label}
           aria-invalid=${invalid}
@@ -69,6 +71,7 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
         ></textarea>`
         : html`<input
           class="field"
+          id=${fieldId}
           aria-label=${label}
           aria-invalid=${invalid}
           aria-describedby=${described}
@@ -106,7 +109,7 @@ const pad: readonly { readonly shows: string; readonly types: string; readonly n
 ]
 
 export const padTemplate = (editing: Editing): TemplateResult => html`
-  <div class="pad" popover="manual" role="group" aria-label="Signs and units">
+  <div class="pad" id="pad" popover="manual" role="group" aria-label="Signs and units">
     ${pad.map(
       key => html`<button tabindex="-1" data-types=${key.types} aria-label=${key.name}>${key.shows}</button>`,
     )}

@@ -56,21 +56,25 @@ export const figureStyles = css`
   }
   .written .part {
     min-width: 1.72rem;
-    white-space: pre;
+  }
+  .struck,
+  .struck .part {
+    text-decoration: line-through;
   }
 
   /* The way to a number's working */
   button.how {
     position: absolute;
     inset-block-start: 2px;
-    inset-inline-start: 0;
+    inset-inline-start: -8px; /* into the room between the columns */
     min-width: 24px;
     height: calc(var(--row) - 4px);
     min-height: 24px;
-    padding: 0 3px;
+    padding: 0 1px;
+    border: 0;
     color: var(--accent);
-    font-size: 0.75rem;
-    letter-spacing: -0.01em;
+    font-size: 0.7rem;
+    font-weight: 400;
     text-decoration: underline;
     text-underline-offset: 3px;
     opacity: 0;

@@ -77,6 +77,13 @@ export class Orders {
     }
   }
 
+  /** Undo from a menu or a gesture, where no field of ours has an undo of its own. */
+  beforeInput(event: InputEvent): void {
+    if (event.inputType !== 'historyUndo' && event.inputType !== 'historyRedo') return
+    event.preventDefault()
+    wish(this.#host.given, { want: event.inputType === 'historyUndo' ? 'undo' : 'redo' })
+  }
+
   #editHere(row: Row, how: 'typing' | 'end'): void {
     const { walk, given } = this.#host
     const spot = walk.cellOf(walk.active)

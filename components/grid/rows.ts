@@ -13,6 +13,7 @@ import {
   tab,
   type View,
 } from './cells.js'
+import { rowId } from './elements.js'
 import {
   type AddRow,
   type Column,
@@ -63,7 +64,7 @@ const problemRow = (row: StageRow | LineRow, view: View) =>
     : nothing
 
 const stageTemplate = (row: StageRow, at: RowState, view: View) => html`
-  <tr class="stage ${row.problem ? 'troubled' : ''}" data-row=${row.key}>
+  <tr class="stage ${row.problem ? 'troubled' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
       scope="rowgroup"
       colspan=${view.columns.length - (view.readOnly ? 0 : 1)}
@@ -123,7 +124,7 @@ function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
 }
 
 const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
-  <tr class="line ${row.problem ? 'troubled' : ''} ${at.lit ? 'lit' : ''}" data-row=${row.key}>
+  <tr class="line ${row.problem ? 'troubled' : ''} ${at.lit ? 'lit' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
       scope="row"
       data-column="ingredient"
@@ -141,7 +142,7 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
 `
 
 const addTemplate = (row: AddRow, at: RowState, view: View) => html`
-  <tr class="add" data-row=${row.key}>
+  <tr class="add" id=${rowId(row.key)} data-row=${row.key}>
     <th
       scope="row"
       data-column="ingredient"
@@ -175,7 +176,7 @@ function sumCell(row: SumRow, column: Column, at: RowState, view: View) {
 }
 
 const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
-  <tr class="sum ${row.figures.isFinal ? 'final' : ''}" data-row=${row.key}>
+  <tr class="sum ${row.figures.isFinal ? 'final' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
       scope="row"
       data-column="ingredient"

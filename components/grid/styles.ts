@@ -3,7 +3,7 @@ import { css } from 'lit'
 export const gridStyles = css`
   :host {
     display: block;
-    --pad: 12px;
+    --pad: clamp(9px, 1.3vw, 12px);
     --row: 42px;
     --above: 9px; /* a line's text stands in the middle of a row of one line */
     --numbers: 14%;
@@ -83,6 +83,7 @@ export const gridStyles = css`
   }
 
   /* Rows: rules, no boxes */
+  /* Each cell holds its own hidden words: the page would lay out hundreds of them at every key. */
   tbody th,
   tbody td {
     position: relative;
@@ -254,36 +255,6 @@ export const gridStyles = css`
   tr.sum.final .part {
     text-decoration: underline double 1px var(--rule-strong);
     text-underline-offset: 5px;
-  }
-
-  /* Lit while a working speaks of it: a wash, and a mark at its start */
-  tr.lit > * {
-    background: var(--accent-wash);
-  }
-  tr.lit > th::before {
-    content: '';
-    position: absolute;
-    inset-block: 6px;
-    inset-inline-start: -9px;
-    border-inline-start: 4px solid var(--accent);
-    border-radius: 2px;
-  }
-
-  /* Selection, focus */
-  [aria-selected='true'] {
-    background: var(--accent-wash);
-  }
-  [data-column]:focus {
-    z-index: 1;
-    background: var(--accent-wash);
-    outline: 2px solid var(--accent);
-    outline-offset: -2px;
-    border-radius: 3px;
-  }
-  td[data-column],
-  th[data-column] {
-    cursor: default;
-    touch-action: manipulation;
   }
 
   /* After the sheet */

@@ -29,7 +29,7 @@ export const variantStyles = css`
     width: 6.2rem;
   }
   :host([narrow]) td.batch .part {
-    min-width: 1.2rem; /* a scale has one decimal, or none */
+    min-width: 1.4rem;
   }
   :host([narrow]) tr.lit > th::before {
     inset-inline-start: -7px;

@@ -117,7 +117,7 @@ describe('The batch in the grid', () => {
     await setViewport({ width: 390, height: 844 })
     desk = await setUp(undefined, { change: sixLoaves })
     equal(headings(), 'ingredient,percent,batch,actions')
-    equal(weighed('Levain 2'), '602210 g as written')
+    equal(weighed('Levain 2'), '602210 as written,')
     ok(cell(desk.grid, 'Levain 2', 'batch').querySelector('.written .figure, .written .typed'))
     await goTo(desk.grid, 'Levain 2', 'batch')
     await press('Shift+F10', 's')

@@ -81,12 +81,34 @@ describe('Asking the grid how a number is worked out', () => {
     await sendMouse({ type: 'click', position: middleOf(how('Water 2', 'weight')!) })
     equal(asked(), 'line Water weight')
     equal(focusIn(desk.grid), 'Water / weight')
-    const [button, figure] = ['.how', '.whole'].map(s =>
-      cell(desk.grid, 'Water 2', 'weight').querySelector(s)!.getBoundingClientRect(),
-    )
-    ok(button!.left >= figure!.right || button!.right <= figure!.left, '“how” covers no figure')
-    ok(button!.width >= 24 && button!.height >= 24)
   })
+
+  for (const width of [1280, 660, 390])
+    it(`“how” covers no figure and can be hit at ${width} px`, async () => {
+      await setViewport({ width, height: 844 })
+      desk = await setUp(undefined, { change: held(['trueHydration', 0.75, 'Water']) })
+      for (const [row, column] of [
+        ['Water 2', 'weight'],
+        ['Water 2', 'percent'],
+        ['Ripe starter', 'percent'],
+        ['Dough', 'weight'],
+        ['Dough', 'percent'],
+      ] as const) {
+        await goTo(desk.grid, row, column)
+        const at = cell(desk.grid, row, column)
+        const button = at.querySelector('.how')!.getBoundingClientRect()
+        for (const part of at.querySelectorAll('.figure span')) {
+          const words = document.createRange()
+          words.selectNodeContents(part)
+          const { left, right, width: wide } = words.getBoundingClientRect()
+          ok(
+            wide === 0 || button.left >= right - 1 || button.right <= left + 1,
+            `${row} ${column}: ${part.textContent}`,
+          )
+        }
+        ok(button.width >= 24 && button.height >= 24, `${row} ${column}: ${button.width} × ${button.height}`)
+      }
+    })
 
   it('by the menu of the row, about the number it was opened at', async () => {
     desk = await setUp()
