@@ -215,7 +215,7 @@ export class TbGrid extends LitElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('lit') && this.lit.size) bringIntoView(this.renderRoot)
+    if (changed.has('lit') && this.lit.size) bringIntoView(this.shadowRoot!)
     if (this.#menu.rendered()) {
       this.#focusWanted = false
       return
