@@ -142,13 +142,15 @@ export class Graph {
 
   /**
    * Makes several edits at once and then works out what they touch. `changed` names the cells whose value is not
-   * what it was before, those newly defined and those removed. If `edit` or the function of a cell
-   * throws, everything is as before and the error goes on to the caller. A transaction within another
-   * is part of that: it reports no changes, and if it throws, the outer one cannot hold either.
+   * what it was before, those newly defined and those removed; it is to be read before the next transaction. If
+   * `edit` or the function of a cell throws, everything is as before and the error goes on to the caller. A
+   * transaction within another is part of that: it reports no changes, and if it throws, the outer one cannot
+   * hold either.
    */
-  transact<T>(edit: () => T): { result: T; changed: readonly string[] } {
+  transact<T>(edit: () => T): { readonly result: T; readonly changed: readonly string[] } {
     if (this.#flow.running) throw new Error('The function of a cell cannot edit the graph it is in.')
     const outermost = this.#depth === 0
+    if (outermost) this.#forget()
     this.#depth++
     try {
       const result = edit()
@@ -156,22 +158,25 @@ export class Graph {
       if (this.#failure) throw this.#failure.reason
       this.#definitions.settle()
       this.#flow.run(this.#definitions.highest)
-      return { result, changed: this.#journal.changes() }
+      return new Done(result, this.#journal)
     } catch (reason) {
       this.#failure ??= { reason }
       if (outermost) {
         this.#flow.stop()
         this.#definitions.undo()
+        this.#forget()
       }
       throw reason
     } finally {
       this.#depth--
-      if (outermost) {
-        this.#journal.clear()
-        this.#definitions.tidy()
-        this.#failure = undefined
-      }
+      if (outermost) this.#failure = undefined
     }
+  }
+
+  /** Lets go of what was noted of the transaction before, which can no longer be asked for. */
+  #forget(): void {
+    this.#journal.clear()
+    this.#definitions.tidy()
   }
 
   #edit(edit: () => void): void {
@@ -187,5 +192,26 @@ export class Graph {
     this.#cells.values[id] = value
     if (error) held.set(id, error)
     else if (held.size > 0) held.delete(id)
+  }
+}
+
+/** What a transaction came to. The names are gathered when they are asked for: most callers do not. */
+class Done<T> {
+  readonly #transaction: number
+  #changed: readonly string[] | undefined
+
+  constructor(
+    readonly result: T,
+    private readonly journal: Journal,
+  ) {
+    this.#transaction = journal.transaction
+  }
+
+  /** Throws when another transaction has begun since and these were not read before. */
+  get changed(): readonly string[] {
+    if (!this.#changed && this.journal.transaction !== this.#transaction)
+      throw new Error('The changes of a transaction are to be read before the next one.')
+    this.#changed ??= this.journal.changes()
+    return this.#changed
   }
 }

@@ -6,7 +6,9 @@ const collect = (globalThis as { gc?: () => void }).gc
 if (!collect) throw new Error('Run this with --expose-gc.')
 const memory = () => {
   collect()
-  return process.memoryUsage().heapUsed
+  collect() // what the first let go of may free more
+  const { heapUsed, arrayBuffers } = process.memoryUsage()
+  return heapUsed + arrayBuffers
 }
 process.stdout.write(
   JSON.stringify(

@@ -1,23 +1,8 @@
-/** The engine's rows in a page. */
+/** The engine's and the dough's rows in a page; what a page uses outside its heap cannot be had there. */
 import { doughRows } from './dough'
 import { engineRows } from './engine'
 
-const page = globalThis as typeof globalThis & {
-  gc?: () => void
-  performance: Performance & { memory?: { readonly usedJSHeapSize: number } }
-  rows?: () => unknown
-}
-const { gc } = page
-const { memory } = page.performance
+const page = globalThis as typeof globalThis & { rows?: () => unknown }
+const now = () => performance.now()
 
-page.rows = () => {
-  const now = () => performance.now()
-  const used =
-    gc &&
-    memory &&
-    (() => {
-      gc()
-      return performance.now() && (page.performance.memory?.usedJSHeapSize ?? 0)
-    })
-  return [...engineRows(now, used), ...doughRows(now)]
-}
+page.rows = () => [...engineRows(now), ...doughRows(now)]

@@ -56,7 +56,8 @@ export function against(
   name: string,
   [value, baseline]: readonly number[],
   unit: string,
-  budget: number,
+  budget?: number,
 ): Row {
-  return { name, value: value!, unit, baseline: baseline!, ratio: value! / baseline!, budget }
+  const row = { name, value: value!, unit, baseline: baseline!, ratio: value! / baseline! }
+  return budget === undefined ? row : { ...row, budget }
 }
