@@ -5,6 +5,7 @@ export { writePlainText } from './plain-text.js'
 export { readFormulas } from './read-formulas.js'
 export { isPlainText, readPlainText } from './read-plain-text.js'
 export type { FormulasRead } from './reader.js'
+export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
 export { type RecipeMarkup, recipeMarkup, recipeScript } from './recipe-markup.js'
 export {
   type Incoming,

@@ -174,6 +174,24 @@ export const recipeLines: readonly (readonly [text: string, ...read: string[]])[
     'Eau | 700 g |',
     'Sel | 20 g |',
   ],
+  // found wanting by texts of others
+  ['1 and 1/3 cups milk', 'Milk | 1 1/3 cup |'],
+  ['One 7-gram packet of active dry yeast', 'Active dry yeast | 7 g | packet ? 1 times 7 g'],
+  ['two 500 g bags of bread flour', 'Bread flour | 1000 g | bags ? 2 times 500 g'],
+  [
+    '200 g each of rye flour and spelt flour',
+    'rye flour and spelt flour | 200 g | ? So much of each is meant',
+  ],
+  ['zest of 1 orange', 'orange | 1 each | zest of'],
+  ['at least 600 g water', 'Water | 600 g | at least'],
+  ['5 eggs (250 g without shells)', 'Eggs | 250 g | 5, without shells ? Also given as 5'],
+  [
+    '500 g bread flour (50 g for dusting)',
+    'Bread flour | 500 g | 50 g for dusting ? “50 g” stands in the note',
+  ],
+  ['200 ml de lait + 1 c. à soupe', 'Lait | 200 ml | 1 c. à soupe ? stands in the note and was not counted'],
+  ['cinq cents grammes d’eau', 'Eau | 500 g |'],
+  ['1/4 de litre d’eau', 'Eau | 1/4 l |'],
   // no lines at all
   ['Serves 4'],
   ['Makes 2 loaves of 900 g'],

@@ -50,7 +50,7 @@ export const fillers = set(
 
 /** From one of these on, a name is followed by a remark about it. */
 export const noteStarts = set(
-  'for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ reserve reserved taken left held used',
+  'for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ reserve reserved taken left held used mixed melange melangee melanges',
 )
 
 /** Verbs of instructions, as they open a sentence. */
@@ -100,3 +100,8 @@ export const stageKinds: ReadonlyMap<string, 'ferments' | 'soaks' | 'dough' | 'o
     .split(' ')
     .map(word => [word, 'other'] as const),
 ])
+
+/** Words before an amount that limit it, and parts of what is counted: they go into the note. */
+export const leadWords = set(
+  'at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel jus zeste zestes ecorce of d l le la the finely grated',
+)

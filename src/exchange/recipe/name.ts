@@ -37,7 +37,7 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
     const after = tokens[i + 1]
     if (token.low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(after?.key ?? '')))
       return i
-    if (token.kind === 'mark' && ',([{;:=/|!?'.includes(token.text)) return i
+    if (token.kind === 'mark' && ',([{;:=/|!?+'.includes(token.text)) return i
     if ('–—-'.includes(token.text) && token.gap && after?.gap) return i
     if (token.text === '.' && (after === undefined || after.gap)) return i
   }

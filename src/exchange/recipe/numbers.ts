@@ -24,14 +24,16 @@ function fractionOf(character: string): readonly [number, number] {
   return [Number(over), Number(under)]
 }
 
+const hundreds = new Set(['hundred', 'cent', 'cents'])
+
 const tidy = (value: number): string => String(Number(value.toPrecision(12)))
 
 /** A decimal number as its text; `1,250` can be one and a quarter or a thousand and more: both are given. */
 function digits(raw: string): Omit<NumberRead, 'to'> | undefined {
   const plain = (text: string) => ({ value: Number(text), text })
-  const marks = raw.replace(/\d/g, '')
   if (raw.length > 15) return undefined
-  if (marks === '') return { ...plain(raw), whole: true }
+  if (!raw.includes('.') && !raw.includes(',')) return { ...plain(raw), whole: true }
+  const marks = raw.replace(/\d/g, '')
   const last = marks.at(-1)!
   const at = raw.lastIndexOf(last)
   const [before, after] = [raw.slice(0, at), raw.slice(at + 1)]
@@ -155,6 +157,7 @@ function inWords(tokens: readonly Token[], at: number): NumberRead | undefined {
   const next = skipJoin(at + 1)
   const after = tokens[next]?.key ?? ''
   if (dozens.has(after)) return { value: value * 12, text: String(value * 12), to: next + 1 }
+  if (hundreds.has(after)) return { value: value * 100, text: String(value * 100), to: next + 1 }
   if (dozens.has(key)) return { value, text: String(value), to: at + 1 }
   if (quarterWords.has(after) && value <= 3) {
     const part = inWords(tokens, next)!

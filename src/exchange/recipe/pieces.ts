@@ -16,8 +16,7 @@ interface Chunk {
 
 /** Between commas and semicolons, and between `and` and an amount. */
 function chunksOf(row: Row, from: number, to: number): Chunk[] {
-  const { tokens, depths, quantities } = row
-  const ends = new Map(quantities.map(q => [q.from, q.to])) // where amounts start → the token after
+  const { tokens, depths, quantities, starting } = row
   const chunks: Chunk[] = []
   let at = from
   let next = quantities.findIndex(q => q.from >= from)
@@ -30,9 +29,9 @@ function chunksOf(row: Row, from: number, to: number): Chunk[] {
   let inside = 0 // the token after the amount that we are in
   for (let i = from; i < to; i++) {
     const token = tokens[i]!
-    inside = ends.get(i) ?? inside
+    inside = starting.get(i)?.to ?? inside
     if (i < inside || depths[i]! > 0) continue
-    const joinsAmounts = joins.has(token.key) && i > at && ends.has(i + 1)
+    const joinsAmounts = joins.has(token.key) && i > at && starting.has(i + 1)
     if (token.text === ',' || token.text === ';' || joinsAmounts || (token.wide && token.text === '+')) {
       close(i)
       at = i + 1

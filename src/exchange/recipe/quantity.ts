@@ -98,7 +98,9 @@ function termAt(
   const joined = ['of', 'de'].includes(tokens[number.to]?.key ?? '')
   // `three quarters of a cup`, `a couple of tablespoons`
   const skip =
-    joined && unitAt(tokens, number.to + 1) && tokens[at]!.kind === 'word' ? number.to + 1 : number.to
+    joined && unitAt(tokens, number.to + 1) && (tokens[at]!.kind === 'word' || number.value < 1)
+      ? number.to + 1
+      : number.to
   const found = unitAfter(tokens, skip, about)
   if (!found)
     return number.article
@@ -202,10 +204,8 @@ export function quantityAt(tokens: readonly Token[], from: number): Quantity | N
     if (inner?.term.unit && inner.term.unit.kind !== 'not an amount')
       return { from, to: inner.to, terms: [inner.term], times: first.term.number.value, about }
   }
-  if (isTins(tokens, at, first.to)) {
-    const inner = termAt(tokens, at + 1, about)!
-    return { from, to: inner.to, terms: [inner.term], times: Number(tokens[at]!.text), about }
-  }
+  const tins = tinsAt(tokens, at, about)
+  if (tins) return { from, to: tins.to, terms: [tins.term], times: tins.times, about }
   const end = rangeEnd(tokens, first.to, between || at > from, about)
   if (end && end.term.unit?.kind === 'not an amount') return { noAmountTo: end.to }
   if (first.term.unit?.kind === 'not an amount') return { noAmountTo: first.to }
@@ -243,12 +243,15 @@ function timesAt(tokens: readonly Token[], { term, to }: { term: Term; to: numbe
   return ofThese && tokens[to + 1]?.kind === 'number' ? to + 1 : undefined
 }
 
-/** `1 400 g tin`: no thousand and four hundred, but one of 400 g. */
-const isTins = (tokens: readonly Token[], at: number, to: number): boolean =>
-  tokens[at]!.kind === 'number' &&
-  tokens[at + 1]?.kind === 'number' &&
-  /^\d{3}$/.test(tokens[at + 1]!.text) &&
-  unitAt(tokens, to)?.unit.kind === 'unknown'
+/** `1 400 g tin`, `one 7-gram packet`: no thousand and four hundred, but one of 400 g. */
+function tinsAt(tokens: readonly Token[], at: number, about: string[]) {
+  if (tokens[at + 1]?.kind !== 'number') return undefined
+  const count = numberAt([tokens[at]!], 0)
+  if (!count || !Number.isInteger(count.value)) return undefined
+  const inner = termAt(tokens, at + 1, about)
+  const isTin = inner?.term.unit && unitAt(tokens, inner.to)?.unit.kind === 'unknown'
+  return isTin ? { times: count.value, ...inner } : undefined
+}
 
 const sameUnit = (a: UnitWord | undefined, b: UnitWord | undefined): boolean =>
   a === undefined || b === undefined || sort(a) === sort(b)

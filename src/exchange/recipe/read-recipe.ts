@@ -42,6 +42,8 @@ export interface RecipeRead {
 const longestRow = 20_000 // characters; no recipe has such a row
 const isTooLong = (text: string): boolean => text.length > longestRow && text.trim() !== ''
 
+const usual = larderOf(usualLarder)
+
 class RecipeReader {
   readonly looks: readonly Looks[]
   readonly rest: RestOfRecipe[] = []
@@ -286,7 +288,7 @@ class RecipeReader {
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
  * line, and amounts nobody can know are left empty.
  */
-export function readRecipe(text: string, larder: Larder = larderOf(usualLarder)): RecipeRead {
+export function readRecipe(text: string, larder: Larder = usual): RecipeRead {
   const reader = new RecipeReader(text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/), larder)
   reader.read()
   return reader.finish()

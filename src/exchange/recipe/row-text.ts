@@ -6,6 +6,7 @@ export interface Row {
   readonly text: string // exact
   readonly tokens: readonly Token[] // without bullet, number and mark-up
   readonly quantities: readonly Quantity[] // from left to right, none over another
+  readonly starting: ReadonlyMap<number, Quantity> // by the token where they start
   readonly depths: readonly number[] // of parentheses, a token each
   readonly words: readonly Token[]
   readonly bulleted: boolean // a bullet, a box to tick
@@ -49,6 +50,7 @@ export function rowOf(text: string): Row {
     text,
     tokens,
     quantities,
+    starting: new Map(quantities.map(q => [q.from, q])),
     depths: depthsOf(tokens),
     words: tokens.filter(t => t.kind === 'word'),
     bulleted: dot !== null && dot[0].trim() !== '',
@@ -61,7 +63,7 @@ export function rowOf(text: string): Row {
 /** How many parentheses each token stands in; one that is never closed is none. The brackets stand outside. */
 function depthsOf(tokens: readonly Token[]): number[] {
   const open: number[] = []
-  const change = new Int32Array(tokens.length + 1)
+  const change = new Array<number>(tokens.length + 1).fill(0)
   tokens.forEach(({ text }, i) => {
     if (text === '(' || text === '[') open.push(i)
     const from = text === ')' || text === ']' ? open.pop() : undefined

@@ -1,6 +1,6 @@
 import type { Larder } from '../../dough/larder.js'
 import { type AmountRead, amountOf, compared } from './amount.js'
-import { fillers, noteStarts } from './kitchen-words.js'
+import { fillers, leadWords, stateWords } from './kitchen-words.js'
 import { larderName } from './larder-names.js'
 import { bare, nameOf, noteStart } from './name.js'
 import type { Quantity } from './quantity.js'
@@ -37,6 +37,8 @@ export const textOf = (row: Row, from: number, to: number): string =>
 const percentOf =
   /^(hydration|hydratation|hydrated|protein|proteins|proteine|proteines|fat|cocoa|cacao|matiere|mg|extraction|whole|strength|alcohol|rye|abv)$/
 
+const isLeadWord = (token: Token): boolean => leadWords.has(token.key) || "'’".includes(token.text)
+
 /** May this be the amount of a line, where it stands? */
 export function isAmount(row: Row, quantity: Quantity, from: number, to: number): boolean {
   const { tokens } = row
@@ -46,34 +48,52 @@ export function isAmount(row: Row, quantity: Quantity, from: number, to: number)
     return !percentOf.test(after?.key ?? '') || quantity.to >= to
   if (unit) return unit.kind !== 'not an amount'
   const before = tokens[quantity.from - 1]
+  const ofIt = quantity.from <= from + 6 && tokens.slice(from, quantity.from).every(isLeadWord)
+  if (ofIt && quantity.to < to) return true
   const atStart = quantity.from === from
   const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':.…–—-='.includes(before.text))
   const atEnd = quantity.to >= to || isOpen(after) || after?.text === ','
   return atStart || ((apart || before?.kind === 'word') && atEnd && tokens[quantity.from]!.kind !== 'word')
 }
 
-/** Is the parenthesis at `open` an amount and nothing else, but for `about` and `each`? */
-function amountIn(
-  row: Row,
-  quantities: readonly Quantity[],
-  open: number,
-  to: number,
-): { quantity: Quantity; close: number; each: boolean; remark: boolean } | undefined {
-  const close = closingOf(row.tokens, open, to)
-  const quantity = quantities.find(q => q.from > open && q.from <= open + 2 && q.to <= close)
-  if (!quantity?.terms[0].unit) return undefined
-  const left = row.tokens.slice(quantity.to, close)
-  const words = left.filter(t => t.kind === 'word')
-  const each = words.some(t => eachWords.has(t.key))
-  const alone = words.every(t => eachWords.has(t.key) || ['total', 'in', 'all', 'the'].includes(t.key))
-  const nested = quantities.some(q => q !== quantity && q.from > quantity.to && q.to <= close)
-  if (alone || nested) return { quantity, close, each, remark: false }
-  // `the water (350 g at 28 °C)`
-  const remark = noteStarts.has(left[0]!.key) || left[0]!.low === 'à' || left[0]!.text === ','
-  return remark ? { quantity, close, each, remark } : undefined
+/** Amounts in parentheses that are of the same thing as the one before them. */
+interface Inside {
+  readonly amounts: readonly [Quantity, ...Quantity[]]
+  readonly close: number
+  readonly each: boolean // of each of those counted
+  readonly remark: number // the token where a remark on it starts, or `close`
 }
 
+/** What is in the parenthesis at `open`, if it is an amount and at most a remark on it. */
+function amountsIn(row: Row, open: number, to: number): Inside | undefined {
+  const { tokens, starting } = row
+  const first = starting.get(open + 1) ?? starting.get(open + 2)
+  if (!first?.terms[0].unit) return undefined
+  const close = closingOf(tokens, open, to)
+  if (first.to > close) return undefined
+  const amounts: [Quantity, ...Quantity[]] = [first]
+  let each = false
+  let i = first.to
+  while (i < close) {
+    const token = tokens[i]!
+    const other = starting.get(i)
+    if (other?.terms[0].unit && other.to <= close) {
+      amounts.push(other)
+      i = other.to
+    } else if (isJoin(token) || eachWords.has(token.key) || allWords.has(token.key)) {
+      each ||= eachWords.has(token.key)
+      i++
+    } else break
+  }
+  const next = tokens[i]
+  const remarks = i === close || remarkStarts.has(next!.low) || stateWords.has(next!.key)
+  return remarks ? { amounts, close, each, remark: i } : undefined
+}
+
+const remarkStarts = new Set(['at', 'à', 'without', 'sans', 'when', 'once'])
 const eachWords = new Set(['each', 'chacun', 'chacune', 'piece'])
+
+const allWords = new Set(['total', 'in', 'all', 'the', '.', 'about', 'au'])
 
 /** One segment of a row, while it is taken apart. */
 class Segment {
@@ -86,7 +106,6 @@ class Segment {
   constructor(
     readonly row: Row,
     readonly to: number,
-    readonly quantities: readonly Quantity[],
   ) {}
 
   /** A remark in the row's own words. */
@@ -103,22 +122,18 @@ class Segment {
   /** Amounts that stand beside one another: `500 g (4 cups)`, `1 cup / 240 ml`. The token after. */
   beside(at: number): number {
     const { tokens } = this.row
-    const { quantities } = this
     let i = at
     while (i < this.to) {
       if (isOpen(tokens[i])) {
-        const inside = amountIn(this.row, this.quantities, i, this.to)
+        const inside = amountsIn(this.row, i, this.to)
         if (!inside) break
-        this.take(inside.quantity, inside.each)
-        if (inside.remark) this.note(inside.quantity.to, inside.close)
-        for (const q of quantities)
-          if (q.from > inside.quantity.to && q.to <= inside.close && q.terms[0].unit) this.take(q)
+        this.takeAll(inside)
         i = Math.min(inside.close + 1, this.to)
         continue
       }
       const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : tokens[i]!.wide ? i : -1
-      const other = next < 0 ? undefined : quantities.find(q => q.from === next && q.to <= this.to)
-      if (!other?.terms[0].unit) break
+      const other = next < 0 ? undefined : this.row.starting.get(next)
+      if (!other?.terms[0].unit || other.to > this.to) break
       const joinsName = ',:'.includes(tokens[i]!.text) && !isJoin(tokens[i + 1])
       if (joinsName && this.taken.length > 1) break
       this.take(other)
@@ -127,9 +142,14 @@ class Segment {
     return i
   }
 
-  take(quantity: Quantity, each = false): void {
+  take(quantity: Quantity): void {
     this.taken.push(quantity)
-    if (each) this.each.add(quantity)
+  }
+
+  takeAll({ amounts, close, each, remark }: Inside): void {
+    this.taken.push(...amounts)
+    if (each) for (const amount of amounts) this.each.add(amount)
+    this.note(remark, close)
   }
 
   /** The name that starts at a token, then remarks and further amounts; the words of the name. */
@@ -163,12 +183,10 @@ class Segment {
     for (let i = at; i < to; i++) {
       if (isOpen(tokens[i])) {
         this.note(from, i)
-        const inside = amountIn(this.row, this.quantities, i, to)
+        const inside = amountsIn(this.row, i, to)
         const close = Math.min(closingOf(tokens, i, to), to - 1)
-        if (inside && !this.taken.includes(inside.quantity)) {
-          this.take(inside.quantity, inside.each)
-          if (inside.remark) this.note(inside.quantity.to, close)
-        } else this.note(i, close + 1)
+        if (inside) this.takeAll(inside)
+        else this.note(i, close + 1)
         i = close
         from = i + 1
       } else if (tokens[i]!.text === ',' || tokens[i]!.text === ';') {
@@ -226,10 +244,13 @@ const amountText = (value: number, unit: string): string => `${Number(value.toPr
 export function readSegment(row: Row, piece: Piece, larder: Larder): Found | undefined {
   const { tokens, depths } = row
   const { from, to, quantities } = piece
-  const segment = new Segment(row, to, quantities)
+  const segment = new Segment(row, to)
   const open = quantities.filter(q => depths[q.from] === 0)
   const amounts = open.filter(q => isAmount(row, q, from, to))
-  const lead = (q: Quantity) => bare(tokens.slice(from, q.from)).length > 0
+  // `at least 600 g water`, `zest of 1 orange`: what stands before the amount is no name
+  const isLimit = (q: Quantity) =>
+    q.from > from && q.from <= from + 6 && q.to < to && tokens.slice(from, q.from).every(isLeadWord)
+  const lead = (q: Quantity) => !isLimit(q) && bare(tokens.slice(from, q.from)).length > 0
   const isPercent = (q: Quantity) => {
     const unit = q.terms[0].unit
     return unit?.kind === 'unit' && unit.unit === '%'
@@ -237,6 +258,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   const main = amounts.find(q => !isPercent(q) && (!lead(q) || q.terms[0].unit)) ?? amounts[0]
   if (!main) segment.nameFrom(from, to)
   else if (!lead(main)) {
+    if (isLimit(main)) segment.note(from, main.from)
     segment.take(main)
     segment.nameFrom(segment.beside(main.to), to)
     if (segment.name.length === 0) return undefined
@@ -255,11 +277,14 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     known = true
     segment.notes.splice(behind, 1)
   }
+  if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
+    segment.guesses.push('So much of each is meant: make a line of every one.')
   const { amount, guesses, notes } = settle(segment, ingredient, larder)
+  const taken = new Set(segment.taken)
   for (const left of quantities) {
     const { unit } = left.terms[0]
     const measured = (unit?.kind === 'unit' && unit.unit !== '%') || unit?.kind === 'converted'
-    if (measured && !segment.taken.includes(left))
+    if (measured && !taken.has(left))
       guesses.push(`“${textOf(row, left.from, left.to)}” stands in the note and was not counted.`)
   }
   const all = [...notes, ...name.notes, ...segment.notes].map(n => n.trim()).filter(Boolean)
