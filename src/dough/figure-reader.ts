@@ -10,6 +10,7 @@ import {
   type Outline,
   type StagePlan,
 } from './outline.js'
+import type { Weighed } from './weighing.js'
 import { grams, isWeightReading, per100, plainNumber, readingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
@@ -19,6 +20,7 @@ export interface WorkedOut {
   readonly plan: CellPlan
   readonly graph: Graph
   explain(value: CellValue): string
+  weighed(line: string): Weighed | undefined
 }
 
 export const capital = (words: string) => words[0]!.toUpperCase() + words.slice(1)

@@ -205,6 +205,12 @@ function answer(
   const among = (indexes: readonly number[]) => indexes.flatMap(i => giving[i] ?? [])
   const found = solve(matrix, right)
   if ('x' in found) {
+    // Where the base is an unknown too, ratios alone are met by a dough of nothing.
+    const isNothing = found.x.length > giving.length && Math.abs(found.x.at(-1)!) <= 1e-9
+    if (isNothing)
+      return error(
+        `With ${holds(giving)} only a dough of nothing would do: the amounts typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
+      )
     const below = giving.findIndex((_, i) => found.x[i]! < -1e-9)
     if (below < 0) return found.x
     const line = giving[below]!

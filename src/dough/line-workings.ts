@@ -157,11 +157,18 @@ export function lineWholeDough(read: FigureReader, plan: LinePlan): Working {
   ])
 }
 
+/** What is weighed of it, where that is another number. */
+function onTheScale(read: FigureReader, plan: LinePlan): string {
+  const weighed = read.at.weighed(plan.line.id)
+  if (!weighed || grams(weighed.grams) === read.grams(cellOf.batch(plan))) return ''
+  return `; in steps of ${grams(weighed.step)}: ${grams(weighed.grams)}`
+}
+
 /** The working of a line's weight in the batch. */
 export function lineBatch(read: FigureReader, plan: LinePlan): Working {
   const cell = cellOf.batch(plan)
   const times = read.number(cellOf.times(plan.stage))
-  const figures = `${read.grams(cellOf.weight(plan))} × ${times === undefined ? '–' : plainNumber(times)} = ${read.grams(cell)}`
+  const figures = `${read.grams(cellOf.weight(plan))} × ${times === undefined ? '–' : plainNumber(times)} = ${read.grams(cell)}${onTheScale(read, plan)}`
   const title = `${plan.line.ingredient || 'A line'} in the batch`
   return read.done(title, cell, `its weight × the times ${plan.stage.stage.name} is made`, figures, [
     read.line(plan),

@@ -80,6 +80,7 @@ class Sheet implements FormulaSheet {
     this.#scale = scale
     const outline = outlineOf(formula, larder)
     const plan = planCells(outline)
+    this.#noteGood(outline) // what a line weighed before it began to give
     this.#graph.transact(() => {
       for (const name of this.#made.keys()) if (!plan.cells.has(name)) this.#graph.remove(name)
       for (const [name, definition] of plan.cells)
@@ -91,13 +92,17 @@ class Sheet implements FormulaSheet {
     this.#stages = new Map(outline.stages.map(s => [s.stage.id, s]))
     this.#lines = new Map(outline.stages.flatMap(s => s.lines.map(l => [l.line.id, l] as const)))
     this.#lineFigures.clear()
-    for (const line of outline.final.lines.filter(l => l.gives)) {
-      const weight = this.#number(cellOf.weight(line))
-      if (weight !== undefined) this.#lastGood.set(line.line.id, weight)
-    }
+    this.#noteGood(outline)
     this.#problems = undefined
     this.#weighed = undefined
     this.#asWeighed = undefined
+  }
+
+  #noteGood({ final }: Outline): void {
+    for (const line of final.lines.filter(l => l.gives)) {
+      const weight = this.#number(cellOf.weight(line))
+      if (weight !== undefined) this.#lastGood.set(line.line.id, weight)
+    }
   }
 
   weighed(line: string): Weighed | undefined {
@@ -320,7 +325,14 @@ class Sheet implements FormulaSheet {
 
   working(cell: CellName): Working {
     const { graph, plan, outline } = { graph: this.#graph, plan: this.#plan, outline: this.#outline }
-    return workingOf({ graph, plan, outline, explain: value => this.#explain(value) }, cell)
+    const at = {
+      graph,
+      plan,
+      outline,
+      explain: (v: CellValue) => this.#explain(v),
+      weighed: (l: string) => this.weighed(l),
+    }
+    return workingOf(at, cell)
   }
 
   cell(

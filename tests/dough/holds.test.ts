@@ -202,8 +202,8 @@ for (const [title, formula, holds, sentence] of refused) {
     const sheet = openFormula(formulaOf(formula), plainLarder)
     const water = finalDoughOf(sheet.formula).lines.find(l => l.ingredient === 'water')!
     sheet.hold('trueHydration', 0.75, { stage: 'Final dough', ingredient: 'water' })
-    let good = sheet.line(water.id).weight
     sheet.release('trueHydration')
+    let good = sheet.line(water.id).weight
     for (const [reading, value, ingredient] of holds) {
       sheet.hold(reading, value, { stage: 'Final dough', ingredient })
       if (!sheet.line(water.id).isStale) good = sheet.line(water.id).weight
@@ -218,6 +218,25 @@ for (const [title, formula, holds, sentence] of refused) {
     }
   })
 }
+
+test('one flour as a share of the whole and the rest in per cent, which no dough has: said, not a dough of nothing', () => {
+  const sheet = openFormula(
+    formulaOf(dough('flour = 75%; spelt =; water = 70%; salt = 2%; levain = 20%')),
+    plainLarder,
+  )
+  sheet.enter('Final dough', 'spelt', 'wholeDough', '18')
+  const said = sheet.problems.filter(p => p.severity === 'error').map(p => p.message)
+  assert.equal(said.length, 1)
+  assert.match(said[0]!, /With spelt held at 18 % of all flour only a dough of nothing would do/)
+  assert.equal(sheet.weight('Final dough', 'water'), undefined)
+})
+
+test('a line that gives without an answer shows what it weighed before it gave', () => {
+  const sheet = openFormula(formulaOf(dough('flour = 1000 g; water = 700 g; levain = 400 g')), plainLarder)
+  sheet.hold('trueHydration', 0.05, { stage: 'Final dough', ingredient: 'water' })
+  const water = finalDoughOf(sheet.formula).lines.find(l => l.ingredient === 'water')!
+  assert.deepEqual([sheet.line(water.id).isStale, sheet.line(water.id).weight], [true, 700])
+})
 
 test('holds that are nearly one and the same are noticed, not worked out', () => {
   // Two liquids that bring nearly the same water for the same flour cannot be told apart by two hydrations.

@@ -75,7 +75,10 @@ test('a batch shows its factor, and a build what is needed and kept back', () =>
     withStages(formulaOf(workedCheck), s => (s.name === 'Levain' ? { ...s, keepBack: 50 } : s)),
   )
   sheet.make({ make: 'pieces', pieces: [{ count: 6, weight: 900 }], loss: 0.02 })
-  assert.equal(saidOf(sheet, sheet.cell('Final dough', 'water', 'batch')!)[1], '690 g × 2.8684 = 1,979.2 g')
+  assert.equal(
+    saidOf(sheet, sheet.cell('Final dough', 'water', 'batch')!)[1],
+    '690 g × 2.8684 = 1,979.2 g; in steps of 1 g: 1,979 g',
+  )
   const [levain, dough] = sheet.formula.stages
   assert.equal(saidOf(sheet, `stage ${levain!.id} build`)[1], '602.4 g + 50 g = 652.4 g')
   assert.equal(saidOf(sheet, `stage ${dough!.id} build`)[1], '6 × 900 g ÷ 98 % = 5,510.2 g')
