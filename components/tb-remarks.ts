@@ -4,6 +4,8 @@ import type { Formula, Place, Problem } from '../src/dough/formula.js'
 import { wish } from './events.js'
 import { sharedStyles } from './shared-styles.js'
 
+const shownAtFirst = 40 // of a formula that draws very many
+
 const rank = { error: 0, warning: 1, remark: 2 } as const
 const signs = { error: '✕', warning: '!', remark: '•' } as const
 const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
@@ -13,32 +15,46 @@ export class TbRemarks extends LitElement {
   static override properties = {
     sheet: { attribute: false },
     version: { type: Number },
+    all: { state: true },
   }
 
   declare sheet: FormulaSheet | undefined
   declare version: number // goes up when the sheet's figures changed
 
+  declare all: boolean // shown, and not only the gravest
+
   constructor() {
     super()
     this.version = 0
+    this.all = false
   }
 
   override render() {
     const sheet = this.sheet
     if (!sheet) return nothing
     const problems = [...sheet.problems].sort((a, b) => rank[a.severity] - rank[b.severity])
+    const shown = this.all ? problems : problems.slice(0, shownAtFirst)
+    const names = namesOf(sheet.formula)
+    const more = problems.length - shown.length
     return html`<h3>Remarks</h3>
       ${
         problems.length === 0
           ? html`<p class="quiet">Nothing to remark.</p>`
           : html`<ul>
-            ${problems.map(problem => this.#remark(sheet.formula, problem))}
+            ${shown.map(problem => this.#remark(names, problem))}
           </ul>`
+      }
+      ${
+        more > 0
+          ? html`<button class="more" @click=${() => {
+              this.all = true
+            }}>Show ${more} more</button>`
+          : nothing
       }`
   }
 
-  #remark(formula: Formula, { where, message, severity }: Problem) {
-    const name = placeName(formula, where)
+  #remark(names: ReadonlyMap<string, string>, { where, message, severity }: Problem) {
+    const name = names.get(where.line ?? where.stage ?? '')
     return html`<li class=${severity}>
       <span class="sign" aria-hidden="true">${signs[severity]}</span>
       <p><b>${words[severity]}.</b> ${message}</p>
@@ -111,11 +127,12 @@ export class TbRemarks extends LitElement {
 }
 customElements.define('tb-remarks', TbRemarks)
 
-function placeName(formula: Formula, where: Place): string | undefined {
-  const stage = formula.stages.find(s => s.id === where.stage)
-  const line = (stage ? [stage] : formula.stages).flatMap(s => s.lines).find(l => l.id === where.line)
-  return line ? line.ingredient || 'the line' : stage?.name
-}
+/** What the lines and stages of a formula are called, by id. */
+const namesOf = ({ stages }: Formula): ReadonlyMap<string, string> =>
+  new Map([
+    ...stages.map(s => [s.id, s.name] as const),
+    ...stages.flatMap(s => s.lines.map(l => [l.id, l.ingredient || 'the line'] as const)),
+  ])
 
 declare global {
   interface HTMLElementTagNameMap {
