@@ -68,7 +68,7 @@ interface Measured {
   readonly step: number // grams
 }
 
-const closeEnough = 0.01 // of the weight: no second measure for less than this
+const closeEnough = 0.01 // of the weight: a second measure is not worth less than this
 
 /** `1/3` for a fraction of 1; three decimals where no denominator up to 16 says it. */
 function fractionWords(fraction: number): string {
@@ -119,7 +119,7 @@ function inTwo(grams: number, coarse: Spoon, fine: Spoon): Measured | undefined 
     : undefined
 }
 
-/** The nearest amount in one measure, or in two where one alone is off by more than a hundredth. */
+/** The nearest amount in one measure, or in two where that is nearer by a hundredth of the weight. */
 function nearest(grams: number, cup: Spoon, tbsp: Spoon, tsp: Spoon): Measured | undefined {
   const holds = (spoon: Spoon, smallest: number) => grams >= spoon.grams * smallest * 0.99
   const coarse = holds(cup, cup.parts[1]!) ? cup : holds(tbsp, 1) ? tbsp : tsp
@@ -127,11 +127,12 @@ function nearest(grams: number, cup: Spoon, tbsp: Spoon, tsp: Spoon): Measured |
   const best = (all: readonly (Measured | undefined)[]) =>
     all.filter(m => m !== undefined).sort((a, b) => error(a) - error(b))[0]
   const one = inOne(grams, coarse, 'nearest')
-  if (coarse === tsp || (one && error(one) <= closeEnough * grams)) return one
+  if (coarse === tsp) return one
   const rest = grams - (inOne(grams, coarse, 'below')?.grams ?? 0)
   // More than three teaspoons are tablespoons, and beside cups nobody wants parts of a teaspoon.
   const fine = coarse === cup ? [tbsp, ...(rest < tbsp.grams ? [{ ...tsp, parts: [0, 1] }] : [])] : [tsp]
-  return best([one, ...fine.map(spoon => inTwo(grams, coarse, spoon))])
+  const two = best(fine.map(spoon => inTwo(grams, coarse, spoon)))
+  return one && two && error(one) - error(two) < closeEnough * grams ? one : (two ?? one)
 }
 
 const noMeasure = (what: string): string => `Nobody has said what a cup of ${what} weighs: weigh it.`

@@ -23,7 +23,8 @@ import { readGrams, readPercent } from './quantity.js'
 import type { FormulasRead } from './reader.js'
 import { quoted } from './row.js'
 
-const mostCharacters = 2e6
+const mostCharacters = 1e6
+const mostLines = 20_000
 
 type Open<T> = { -readonly [K in keyof T]: T[K] }
 
@@ -137,8 +138,9 @@ class FormulaRead {
   finish(say: (row: number, message: string) => void): Formula {
     if (this.stages.length === 0) this.stages.push(newStage('Final dough'))
     const named = (lines: readonly Line[]) => {
-      const names = distinct(lines.map(l => l.ingredient))
-      return (name: string) => lines[names.findIndex(n => nameKey(n) === nameKey(name))]
+      const names = distinct(lines.map(l => l.ingredient)).map(nameKey)
+      const byName = new Map(names.map((key, at) => [key, lines[at]!]))
+      return (name: string) => byName.get(nameKey(name))
     }
     const stages = this.stages.map(({ bases, columns: _columns, ...stage }): Stage => {
       const lineCalled = named(stage.lines)
@@ -190,6 +192,12 @@ const newStage = (name: string): StageRead => ({
 const isUnderline = (line: string | undefined, sign: string): boolean =>
   line !== undefined && line.length >= 3 && line === sign.repeat(line.length)
 
+const linesOf = (text: string): string[] =>
+  text
+    .replace(/^\ufeff/, '')
+    .split(/\r\n?|\n/)
+    .map(line => line.trimEnd())
+
 /** Whether a text is one that `writePlainText` wrote, and not some other recipe. */
 export const isPlainText = (text: string): boolean =>
   /(?:^|\n)═{3,} *\r?\n/.test(text) && /(?:^|\n)─{3,} *\r?\n/.test(text)
@@ -202,14 +210,11 @@ export function readPlainText(text: string): FormulasRead {
   const problems: Problem[] = []
   const say = (row: number, message: string, severity: Problem['severity'] = 'error') =>
     void problems.push({ where: { row }, message, severity })
-  if (text.length > mostCharacters) {
+  const lines = text.length > mostCharacters ? [] : linesOf(text)
+  if (text.length > mostCharacters || lines.length > mostLines) {
     say(1, 'This text is too long to be a formula. Bring in a file instead.')
     return { formulas: [], problems }
   }
-  const lines = text
-    .replace(/^\ufeff/, '')
-    .split(/\r\n?|\n/)
-    .map(line => line.trimEnd())
   const read: FormulaRead[] = []
   let formula: FormulaRead | undefined
   let stage: StageRead | undefined // until a blank line ends it

@@ -31,6 +31,7 @@ for (const [ingredient, grams, system, words] of [
   ['Water', 690, 'metric', '2 3/4 cups'],
   ['Water', 690, 'us', '2 3/4 cups + 3 tbsp'],
   ['Water', 284.131, 'imperial', '1 cup'],
+  ['Whole milk', 235.7, 'us', '1 cup'],
   ['Salt', 6, 'us', '1 tsp'],
   ['Salt', 21, 'us', '1 tbsp + 1/2 tsp'],
   ['Instant yeast', 1, 'us', '1/3 tsp'],

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import Papa from 'papaparse'
 import { type Formula, newId } from '../../src/dough/formula.js'
+import { jottingNameAsKept } from '../../src/dough/jottings.js'
 import { readFormulas, writeFormulas } from '../../src/exchange/index.js'
 import { plainCell, safeCell } from '../../src/exchange/safe-cell.js'
 import { randomOf } from '../random.js'
@@ -50,6 +51,8 @@ const fields: readonly (readonly [string, (text: string) => Partial<Formula>])[]
     ingredient => ({ ...inLine({ ingredient }), holds: [{ reading: 'salt', value: 0.02, line: 'l' }] }),
   ],
   ['ingredient all of which is used', ingredient => ({ batch: { make: 'all of', ingredient, grams: 300 } })],
+  ['name of a jotting', typed => ({ jottings: [{ id: 'j', name: jottingNameAsKept(typed), text: '20 g' }] })],
+  ['text of a jotting', text => ({ jottings: [{ id: 'j', name: 'per_loaf', text }] })],
   ['stage of a kept setting', stage => inSetting({ stage })],
   ['name of a kept setting', setting => inSetting({ setting })],
   ['value of a kept setting', amount => inSetting({ amount })],
