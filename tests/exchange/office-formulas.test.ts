@@ -51,7 +51,10 @@ const fields: readonly (readonly [string, (text: string) => Partial<Formula>])[]
     ingredient => ({ ...inLine({ ingredient }), holds: [{ reading: 'salt', value: 0.02, line: 'l' }] }),
   ],
   ['ingredient all of which is used', ingredient => ({ batch: { make: 'all of', ingredient, grams: 300 } })],
-  ['name of a jotting', typed => ({ jottings: [{ id: 'j', name: jottingNameAsKept(typed), text: '20 g' }] })],
+  [
+    'name of a jotting',
+    typed => ({ jottings: [{ id: 'j', name: jottingNameAsKept(`${typed} a`), text: '20 g' }] }),
+  ],
   ['text of a jotting', text => ({ jottings: [{ id: 'j', name: 'per_loaf', text }] })],
   ['stage of a kept setting', stage => inSetting({ stage })],
   ['name of a kept setting', setting => inSetting({ setting })],
