@@ -44,10 +44,10 @@ export class Blocks {
     this.clear('Cut')
   }
 
-  paste(event: ClipboardEvent): void {
+  async paste(event: ClipboardEvent): Promise<void> {
     if (!event.clipboardData || this.#host.given.readOnly) return
     event.preventDefault()
-    this.put(takenFrom(event.clipboardData, this.#host.given.numbers))
+    this.put(await takenFrom(event.clipboardData, this.#host.given.numbers))
   }
 
   /** Copies without a key, where the browser lets a page write to the clipboard. */
@@ -72,7 +72,7 @@ export class Blocks {
         const item = items.find(i => i.types.includes(type))
         return item ? (await item.getType(type)).text() : ''
       }
-      this.put(readForeign(await text('text/html'), await text('text/plain'), this.#host.given.numbers))
+      this.put(await readForeign(await text('text/html'), await text('text/plain'), this.#host.given.numbers))
     } catch {
       this.#host.say('The browser did not let Tarebook read the clipboard. Press Ctrl+V, or ⌘V.')
     }

@@ -1,4 +1,3 @@
-import Papa from 'papaparse'
 import type { NumberStyle } from '../numbers.js'
 import type { Pasted, PastedCell } from './block-edits.js'
 import type { Extent } from './moving.js'
@@ -88,7 +87,7 @@ export function copied(extent: Extent, style: NumberStyle): { plain: string; htm
   }
   const html = rows.map(cells => `<tr>${cells.map(c => `<td>${escaped(c)}</td>`).join('')}</tr>`).join('')
   return {
-    plain: Papa.unparse(rows, { delimiter: '\t', newline: '\n' }),
+    plain: rows.map(cells => cells.map(quoted).join('\t')).join('\n'),
     html: `<table>${html}</table>`,
     own: JSON.stringify(own),
   }
@@ -102,11 +101,17 @@ export function putOn(data: DataTransfer, extent: Extent, style: NumberStyle): v
 }
 
 /** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
-export function takenFrom(data: { getData(type: string): string }, style: NumberStyle): Pasted | undefined {
-  return (
-    readOwn(data.getData(ownType)) ??
-    readForeign(data.getData('text/html'), data.getData('text/plain'), style)
-  )
+export async function takenFrom(
+  data: { getData(type: string): string },
+  style: NumberStyle,
+): Promise<Pasted | undefined> {
+  // All of it is read before anything is waited for: a clipboard event's data is gone after it.
+  const [own, html, plain] = [ownType, 'text/html', 'text/plain'].map(type => data.getData(type)) as [
+    string,
+    string,
+    string,
+  ]
+  return readOwn(own) ?? readForeign(html, plain, style)
 }
 
 function readOwn(text: string): Pasted | undefined {
@@ -123,8 +128,12 @@ function readOwn(text: string): Pasted | undefined {
 }
 
 /** A table from another program: HTML where it holds one, tab-separated text otherwise. */
-export function readForeign(html: string, plain: string, style: NumberStyle): Pasted | undefined {
-  const rows = (html && tableRows(html)) || textRows(plain)
+export async function readForeign(
+  html: string,
+  plain: string,
+  style: NumberStyle,
+): Promise<Pasted | undefined> {
+  const rows = (html && tableRows(html)) || (await textRows(plain))
   const [head, ...rest] = rows
   const body = head && isHeading(head) ? rest : rows
   if (body.length === 0) return undefined
@@ -134,10 +143,14 @@ export function readForeign(html: string, plain: string, style: NumberStyle): Pa
   }
 }
 
-/** Tab-separated, quoted by the rule of CSV. One line break at the end is not a row; leading empty cells stay. */
-export function textRows(plain: string): string[][] {
+/** A cell of tab-separated text, quoted by the rule of CSV where it needs to be. */
+const quoted = (cell: string): string => (/["\t\n\r]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)
+
+/** Tab-separated text as rows. Its reader is fetched when there is more than one cell. */
+async function textRows(plain: string): Promise<string[][]> {
   const text = plain.replace(/\r\n?/g, '\n').replace(/\n$/, '')
-  return text === '' ? [] : Papa.parse<string[]>(text, { delimiter: '\t', newline: '\n' }).data
+  if (!/["\t\n]/.test(text)) return text === '' ? [] : [[text]]
+  return (await import('./text-table.js')).textRows(text)
 }
 
 function tableRows(html: string): string[][] | undefined {
