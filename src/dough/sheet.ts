@@ -312,7 +312,8 @@ class Sheet implements FormulaSheet {
     ]
     if (flour === undefined || water === undefined || salt === undefined || all === undefined)
       return undefined
-    const other = Math.max(0, all - flour - water - salt)
+    const rest = all - flour - water - salt
+    const other = rest > 1e-9 * all ? rest : 0 // what rounding alone leaves is nothing
     return {
       flour,
       flourCarried: flour - (ownFlour ?? 0),

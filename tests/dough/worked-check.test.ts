@@ -1,6 +1,6 @@
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/sheet.js'
-import { near } from '../assert.js'
+import { equal, near } from '../assert.js'
 import { formulaOf, withStages, workedCheck } from './notation.js'
 
 // Levain of 220 g: flour 120, water 100; 210 g of it carry 120·210/220 = 114.5454… flour, 95.4545… water.
@@ -44,4 +44,16 @@ test('six pieces of 900 g with 2 % lost, and 50 g of levain kept back', () => {
   near(sheet.batchWeight('Levain', 'bread flour'), ((levain + 50) * 100) / 220)
   near(sheet.batchWeight('Levain', 'water'), ((levain + 50) * 80) / 220)
   near(sheet.batchWeight('Levain', 'water'), 237.224, 1e-5)
+})
+
+test('the dough bar has no rest where every gram is flour, water or salt', () => {
+  const sheet = openFormula(formulaOf(workedCheck))
+  sheet.hold('trueHydration', 0.75, { stage: 'Final dough', ingredient: 'water' })
+  const { flour, flourCarried, water, waterCarried, salt, other } = sheet.parts!
+  near(flour, 1000 + 1260 / 11)
+  near(flourCarried, 1260 / 11)
+  near(water, 0.75 * (1000 + 1260 / 11))
+  near(waterCarried, 1050 / 11)
+  near(salt, 21)
+  equal(other, 0)
 })
