@@ -72,6 +72,27 @@ const leanStyles = {
 }
 
 /**
+ * Keeps what the page begins with in one file. esbuild puts what parts that are fetched later use as well into files
+ * of their own, a dozen of them, which together compress worse than one. Where every such part imports the whole
+ * beginning, there is nothing to put apart.
+ * @type {(main: string) => import('esbuild').Plugin}
+ */
+const oneBeginning = main => ({
+  name: 'one beginning',
+  setup(site) {
+    site.onResolve({ filter: /./ }, async ({ path, kind, pluginData, ...from }) => {
+      if (kind !== 'dynamic-import' || pluginData === main) return undefined
+      const part = await site.resolve(path, { ...from, kind, pluginData: main })
+      return part.errors.length ? part : { path: part.path, namespace: 'later' }
+    })
+    site.onLoad({ filter: /./, namespace: 'later' }, ({ path }) => ({
+      contents: `import ${JSON.stringify(main)}\nexport * from ${JSON.stringify(path)}`,
+      resolveDir: dirname(path),
+    }))
+  },
+})
+
+/**
  * @param {{
  *   outdir?: string,
  *   minify?: boolean,
@@ -90,7 +111,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     outdir,
     minify,
     define,
-    plugins: minify ? [examples, leanStyles] : [examples],
+    plugins: [examples, oneBeginning(join(source, 'main.ts')), ...(minify ? [leanStyles] : [])],
     splitting: true,
     entryNames: '[name]-[hash]',
     chunkNames: 'part-[name]-[hash]',
