@@ -17,8 +17,95 @@ export const sendOutStyles = css`
     tab-size: 4;
     background: var(--ground);
   }
+  #link {
+    overflow-wrap: anywhere;
+    white-space: pre-wrap;
+  }
   .field .hint {
     margin: 6px 0 0;
+  }
+  .label {
+    margin: 0 0 4px;
+    color: var(--ink-soft);
+    font-size: 0.88rem;
+  }
+  .forms {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 4px;
+    padding: 0;
+    border: 0;
+  }
+  .form {
+    position: relative;
+    display: flex;
+    align-items: center;
+    min-height: max(40px, var(--target));
+    padding: 0 10px;
+    color: var(--ink);
+    font-size: 0.98rem;
+    border-bottom: 3px solid transparent;
+    cursor: pointer;
+  }
+  .form:first-of-type {
+    margin-left: -10px;
+  }
+  .form:hover {
+    background: var(--accent-wash);
+  }
+  .form:has(:checked) {
+    font-weight: 640;
+    border-bottom-color: var(--accent);
+  }
+  .form:has(:focus-visible) {
+    outline: 2px solid var(--accent);
+    outline-offset: -2px;
+  }
+  .form input {
+    position: absolute;
+    inset: 0;
+    width: 100%;
+    height: 100%;
+    min-height: 0;
+    margin: 0;
+    opacity: 0;
+    cursor: pointer;
+  }
+  .says {
+    flex: 1 1 100%;
+    margin: 0;
+    padding-top: 10px;
+    border-top: 1px solid var(--rule);
+    margin-top: -1px;
+  }
+  .options {
+    margin: -8px 0 16px;
+  }
+  tb-measures {
+    padding: 4px 0 0 32px;
+  }
+  .problem {
+    padding: 10px 14px;
+    border-left: 3px solid var(--warn);
+    background: var(--warn-wash);
+  }
+  /* What is pasted lands on white paper, so that is what it is shown on. */
+  .page {
+    max-height: 360px;
+    overflow: auto;
+    padding: 14px 18px;
+    color: #000;
+    background: #fff;
+    border: 1px solid var(--rule-strong);
+    border-radius: var(--radius);
+    font-family: serif;
+  }
+  .page :is(h2, h3, p) {
+    margin: 0 0 8px;
+    letter-spacing: 0;
+  }
+  .page h3:not(:first-of-type) {
+    margin-top: 18px;
   }
   details {
     border-top: 1px solid var(--rule);
@@ -62,17 +149,27 @@ export const sendOutStyles = css`
     margin: 0;
     color: var(--ink-soft);
   }
-  a.main {
+  a.main,
+  a.lined {
     display: inline-flex;
     align-items: center;
     min-height: var(--target);
     padding: 4px 16px;
     border: 1px solid transparent;
     border-radius: var(--radius);
+    text-decoration: none;
+  }
+  a.main {
     background: var(--accent);
     color: var(--accent-ink);
     font-weight: 600;
-    text-decoration: none;
+  }
+  a.lined {
+    border-color: var(--rule-strong);
+    color: var(--ink);
+  }
+  a.lined:hover {
+    background: var(--accent-wash);
   }
   a.main:hover {
     background: color-mix(in srgb, var(--accent) 88%, var(--ink));

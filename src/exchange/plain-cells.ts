@@ -2,6 +2,8 @@
 export const nothing = '–'
 export const titleLine = '═'
 export const stageLine = '─'
+/** How the line over the cups and spoons of a plain text begins; its reader passes over what is beneath. */
+export const householdHeading = 'Cups and spoons'
 
 const startsFormula = /^[=+\-@＝＋－＠]|[;\t]\s*'*[=+\-@＝＋－＠]/
 const inQuotes = /[=+\-@＝＋－＠]/g

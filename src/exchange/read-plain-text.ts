@@ -17,7 +17,7 @@ import { readMake } from './batch-text.js'
 import { readCountsAs } from './counts-as.js'
 import { distinct } from './distinct.js'
 import { heldBy, readHoldValue } from './hold-row.js'
-import { cellsIn, stageLine, titleLine, uncell } from './plain-cells.js'
+import { cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
 import { headings } from './plain-text.js'
 import { readGrams, readPercent } from './quantity.js'
 import type { FormulasRead } from './reader.js'
@@ -246,8 +246,8 @@ export function readPlainText(text: string): FormulasRead {
     else {
       const [, key = '', value = ''] = /^([^:]+):(?: (.*))?$/s.exec(line) ?? []
       const name = nameKey(key)
-      isBlock =
-        value === '' && name === 'note' ? 'note' : value === '' && name === 'readings' ? 'other' : undefined
+      const isOther = name === 'readings' || key.startsWith(householdHeading)
+      isBlock = value !== '' ? undefined : name === 'note' ? 'note' : isOther ? 'other' : undefined
       const isRead =
         isBlock !== undefined ||
         (stage ? formula.stageSetting(stage, name, value) : formula.setting(row, name, value))
