@@ -51,17 +51,6 @@ function toMake(batch: Batch, sheet: FormulaSheet, style: NumberStyle): Template
   }
 }
 
-/** The ways to say how much to make, to follow `Make`. */
-export const ways: readonly (readonly [make: Batch['make'], words: string])[] = [
-  ['as written', 'as written'],
-  ['pieces', 'pieces of a dough weight'],
-  ['baked pieces', 'pieces of a baked weight'],
-  ['dough', 'an amount of dough'],
-  ['flour', 'from an amount of flour'],
-  ['all of', 'all of one ingredient'],
-  ['factor', 'a multiple of what is written'],
-]
-
 /** Whether a loss in mixing, or in baking, changes how much dough there is to make. */
 export const losesInMixing = (make: Batch['make']): boolean => make === 'pieces' || make === 'baked pieces'
 export const losesInBaking = (make: Batch['make']): boolean => make === 'baked pieces'

@@ -1,7 +1,9 @@
 import '../../components/tb-batch'
+import '../../components/tb-batch-fields'
 import '../../components/tb-left-over'
 import type { NumberStyle } from '../../components/numbers'
 import type { TbBatch } from '../../components/tb-batch'
+import type { TbBatchFields } from '../../components/tb-batch-fields'
 import type { TbKeepBack } from '../../components/tb-keep-back'
 import type { TbLeftOver } from '../../components/tb-left-over'
 import { usualScale } from '../../src/dough/batch'
@@ -53,6 +55,7 @@ export class BatchDesk {
   async settled(): Promise<void> {
     await this.batch.updateComplete
     await this.leftOver.updateComplete
+    await this.#fields?.updateComplete
     await this.keepBack?.updateComplete
     await this.batch.updateComplete
   }
@@ -65,31 +68,45 @@ export class BatchDesk {
   get formula(): Formula {
     return this.sheet.formula
   }
-  get root(): ShadowRoot {
-    return this.batch.shadowRoot!
+  get #fields(): TbBatchFields | null {
+    return this.batch.shadowRoot!.querySelector('tb-batch-fields')
+  }
+  get #roots(): ShadowRoot[] {
+    const [fields, keepBack] = [this.#fields?.shadowRoot, this.keepBack?.shadowRoot]
+    return [this.batch.shadowRoot!, ...(fields ? [fields] : []), ...(keepBack ? [keepBack] : [])]
   }
   get keepBack(): TbKeepBack | null {
-    return this.root.querySelector('tb-keep-back')
+    return this.#fields?.shadowRoot?.querySelector('tb-keep-back') ?? null
+  }
+  /** Whether there are fields to change it by. */
+  get isOpen(): boolean {
+    return this.#fields?.checkVisibility() ?? false
+  }
+  /** The element with the focus, of those that a baker sees. */
+  get focused(): Element | null {
+    return this.#roots.map(root => root.activeElement).findLast(element => element) ?? null
   }
 
   /** The sentence, without its button. */
   get prose(): string {
-    return textOf(this.root.querySelector('.prose')).replace(/ ?(Change|Done)$/, '')
+    return textOf(this.batch.shadowRoot!.querySelector('.prose')).replace(/ ?(Change|Done)$/, '')
   }
   get left(): string[] {
     return [...this.leftOver.shadowRoot!.querySelectorAll('li')].map(textOf)
   }
   /** The sentences beneath fields that were not taken. */
   get faults(): string[] {
-    return [this.root, this.keepBack!.shadowRoot!].flatMap(root =>
-      [...root.querySelectorAll('.fault')].map(textOf),
-    )
+    return this.#roots.flatMap(root => [...root.querySelectorAll('.fault')].map(textOf))
+  }
+  /** That not all is said yet, where it is not. */
+  get unfinished(): string {
+    return textOf(this.#fields?.shadowRoot?.querySelector('.unfinished') ?? null)
   }
 
   /** The field or control of a label, in the batch or among what is kept back. */
   control<E extends HTMLElement = HTMLInputElement>(label: string): E {
-    for (const root of [this.root, this.keepBack?.shadowRoot])
-      for (const at of root?.querySelectorAll<HTMLElement>('input, select, button, summary') ?? []) {
+    for (const root of this.#roots)
+      for (const at of root.querySelectorAll<HTMLElement>('input, select, button, summary')) {
         const named = at.ariaLabel ?? textOf(at.closest('label') ?? at)
         if (named === label || (at instanceof HTMLSelectElement && textOf(at.labels?.[0] ?? null) === label))
           return at as E

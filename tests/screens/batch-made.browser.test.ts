@@ -18,7 +18,7 @@ describe('How much to make', () => {
   it('is a sentence until it is changed', async () => {
     desk = await BatchDesk.open(millWheat())
     equal(desk.prose, 'Make it as written: 1,921 g of dough.')
-    equal(desk.root.querySelector('select'), null)
+    equal(desk.isOpen, false)
     equal(desk.control('Change how much to make').ariaExpanded, 'false')
   })
 
@@ -27,12 +27,12 @@ describe('How much to make', () => {
     await desk.change()
     await desk.choose('pieces')
     equal(desk.edits, 0)
-    match(textOf(desk.root.querySelector('.unfinished')), /Not all is said yet/)
+    match(desk.unfinished, /Not all is said yet/)
     await desk.enter('Number of pieces', '6')
     equal(desk.edits, 0)
     await desk.enter('Weight of a piece, grams', '900')
     equal(desk.edits, 1)
-    equal(desk.root.querySelector('.unfinished'), null)
+    equal(desk.unfinished, '')
     await desk.enter('Lost in mixing and shaping, per cent', '2')
     equal(desk.edits, 2)
     equal(desk.prose, 'Make 6 pieces of 900 g; 2 % lost in mixing.')
@@ -56,8 +56,8 @@ describe('How much to make', () => {
     await press('Enter', 'Escape')
     await desk.settled()
     equal(desk.prose, 'Make 6 pieces of 850 g; keep back 60 g of Levain.')
-    equal(desk.root.activeElement, desk.control('Change how much to make'))
-    equal(desk.root.querySelector('select'), null)
+    equal(desk.focused, desk.control('Change how much to make'))
+    equal(desk.isOpen, false)
   })
 
   it('is several shapes at once', async () => {
@@ -69,7 +69,7 @@ describe('How much to make', () => {
     desk.control('Add a shape').focus()
     await press('Enter')
     await desk.settled()
-    equal(desk.root.activeElement, desk.control('Number of pieces, shape 2'))
+    equal(desk.focused, desk.control('Number of pieces, shape 2'))
     await type('12')
     await press('Tab')
     await type('85')
@@ -81,7 +81,7 @@ describe('How much to make', () => {
     await press('Enter')
     await desk.settled()
     equal(desk.prose, 'Make 12 pieces of 85 g.')
-    equal(desk.root.activeElement, desk.control('Add a shape'))
+    equal(desk.focused, desk.control('Add a shape'))
     await desk.undo()
     equal(desk.prose, 'Make 4 pieces of 900 g and 12 of 85 g.')
   })
@@ -176,7 +176,7 @@ describe('How much to make', () => {
       await desk.settled()
       deepEqual(desk.faults, [])
       equal(desk.control(label).value, kept)
-      ok(desk.root.querySelector('select'))
+      ok(desk.isOpen)
     })
 
   it('keeps what was not taken in one field while another is', async () => {
@@ -204,20 +204,20 @@ describe('How much to make', () => {
     desk = await BatchDesk.open(millWheat())
     desk.batch.readOnly = true
     await desk.settled()
-    equal(desk.root.querySelector('button'), null)
-    equal(textOf(desk.root.querySelector('.prose')), 'Make it as written: 1,921 g of dough.')
+    equal(desk.batch.shadowRoot!.querySelector('button'), null)
+    equal(textOf(desk.batch.shadowRoot!.querySelector('.prose')), 'Make it as written: 1,921 g of dough.')
   })
 
   it('is opened and closed with the mouse', async () => {
     desk = await BatchDesk.open(straightDough('Bread flour = 100%\nWater = 70%', 'Plain'))
     for (const isOpen of [true, false]) {
-      const box = desk.root.querySelector('#toggle')!.getBoundingClientRect()
+      const box = desk.batch.shadowRoot!.querySelector('button')!.getBoundingClientRect()
       await sendMouse({
         type: 'click',
         position: [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)],
       })
       await desk.settled()
-      equal(desk.root.querySelector('select') !== null, isOpen)
+      equal(desk.isOpen, isOpen)
     }
   })
 })
