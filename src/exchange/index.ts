@@ -1,3 +1,18 @@
+export {
+  type ColumnUse,
+  columnUses,
+  type ForeignTable,
+  type Guess,
+  guessTable,
+  headingsKey,
+  type Mapping,
+  type RowRead,
+  readTable,
+  type StageMarks,
+  type TableRead,
+  type TotalCheck,
+  type Watch,
+} from './foreign/index.js'
 export { writeHtml } from './html-table.js'
 export { formulaFromLink, isFormulaLink, linkOf } from './link.js'
 export { writeMarkdown } from './markdown.js'

@@ -1,0 +1,17 @@
+export { guessTable, headingsKey } from './guess.js'
+export { readTable } from './read.js'
+export {
+  type ColumnUse,
+  columnUses,
+  type ForeignRow,
+  type ForeignTable,
+  type Guess,
+  type Limits,
+  type Mapping,
+  type RowRead,
+  type StageMarks,
+  type TableRead,
+  type TotalCheck,
+  usualLimits,
+  type Watch,
+} from './types.js'
