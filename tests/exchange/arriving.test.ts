@@ -1,0 +1,124 @@
+import { test } from 'node:test'
+import { larderOf } from '../../src/dough/larder'
+import { openFormula } from '../../src/dough/sheet'
+import { usualLarder } from '../../src/dough/usual-larder'
+import { arrivalFrom } from '../../src/exchange/arrival-source'
+import { Arrival, type Arrived } from '../../src/exchange/arriving'
+import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'
+import { columnsToRemember } from '../../src/exchange/remembered-columns'
+import { deepEqual, equal, match, ok } from '../assert'
+import { millWheat } from '../screens/breads'
+import { foreignTables } from './foreign-tables'
+import { recipeTexts } from './recipe-texts'
+
+const larder = larderOf(usualLarder)
+const arrive = (text: string) => new Arrival(text, larder).read()
+const amounts = (arrived: Arrived): string[] =>
+  'formulas' in arrived
+    ? arrived.formulas
+        .flatMap(f => f.stages)
+        .flatMap(s => s.lines)
+        .map(l => l.amount)
+    : []
+
+for (const { title, table } of foreignTables)
+  test(`what it is: a table (${title})`, () => equal(arrive(table).as, 'table'))
+for (const [title, text] of Object.entries(recipeTexts))
+  test(`what it is: a recipe (${title})`, () => equal(arrive(text).as, 'recipe'))
+
+const others: readonly (readonly [what: string, text: string, as: Arrived['as']])[] = [
+  ['a formula file', writeFormulas([millWheat()]), 'formulas'],
+  [
+    'a formula file with a column somebody added',
+    'ingredient,amount,counts as,price\nBread flour,500 g,flour,2\n',
+    'formulas',
+  ],
+  ['plain text as it is sent out', writePlainText(openFormula(millWheat())), 'formulas'],
+  ['a workbook file', writeWorkbookFile({ name: '', formulas: [millWheat()], larder: [] }), 'workbook'],
+  ['another JSON file', '{"name": "Loaf", "recipeIngredient": ["500 g flour"]}', 'workbook'],
+  [
+    'one line of prose',
+    '1 kg strong white flour, 2 1/4 tsp fine sea salt, 650–680 ml lukewarm water, a pinch of yeast',
+    'recipe',
+  ],
+  [
+    'a list with remarks behind commas',
+    '500 g flour, sifted\n350 g water, lukewarm\n10 g salt, fine',
+    'recipe',
+  ],
+  ['a list without headings, cut by commas', 'Flour,500 g\nWater,350 g\nSalt,10 g', 'table'],
+  ['a table that has no amounts', 'name;price\nflour;1,20\n', 'table'],
+  ['nothing that is anything', 'hello', 'recipe'],
+  ['nothing at all', '', 'recipe'],
+]
+for (const [what, text, as] of others) test(`what it is: ${as} (${what})`, () => equal(arrive(text).as, as))
+
+test('it can be said to be something else, and back', () => {
+  const arrival = new Arrival('Flour,500 g\nWater,350 g', larder)
+  deepEqual(amounts(arrival.read()), ['500 g', '350 g'])
+  equal(arrival.read({ as: 'recipe' }).as, 'recipe')
+  equal(arrival.read({ as: 'workbook' }).as, 'workbook')
+  deepEqual(amounts(arrival.read({ as: 'table' })), ['500 g', '350 g'])
+})
+
+test('a column read otherwise changes the lines, and is remembered for the same headings', () => {
+  const text = 'Zutat;Menge;Heute\nMehl;500;600\nWasser;350;420\n'
+  const guess = arrive(text)
+  ok(guess.as === 'table')
+  const mapping = { ...guess.look.mapping, columns: ['ingredient', 'leave out', 'grams'] as const }
+  const read = new Arrival(text, larder).read({ as: 'table', mapping })
+  deepEqual(amounts(read), ['600 g', '420 g'])
+  const remembered = { [guess.look.key]: columnsToRemember(mapping) }
+  const again = new Arrival(text.replace('600', '700'), larder, remembered).read()
+  ok(again.as === 'table' && again.look.isRemembered)
+  deepEqual(amounts(again), ['700 g', '420 g'])
+  for (const damaged of [
+    null,
+    3,
+    {},
+    { columns: ['ingredient'] },
+    { columns: ['x', 'y', 'z'], stages: 'none' },
+  ]) {
+    const asGuessed = new Arrival(text, larder, { [guess.look.key]: damaged }).read()
+    ok(asGuessed.as === 'table' && !asGuessed.look.isRemembered, JSON.stringify(damaged))
+    deepEqual(amounts(asGuessed), ['500 g', '350 g'])
+  }
+})
+
+test('the first rows are shown with what became of each, and all are counted', () => {
+  const arrived = arrive('Zutat;Menge\nMehl;500\n???;\nWasser;350\nSumme;850\n')
+  ok(arrived.as === 'table')
+  deepEqual(
+    arrived.look.first.map(({ cells, read }) => `${cells[0]}: ${read.became}`),
+    ['Mehl: line', '???: note', 'Wasser: line', 'Summe: total'],
+  )
+  equal(arrived.look.counts.line, 2)
+})
+
+const hostile: readonly (readonly [string, string, RegExp])[] = [
+  ['ten thousand columns', `${'a,'.repeat(10_000)}\n`.repeat(3), /columns/],
+  ['more than five million characters', 'Flour,500 g\n'.repeat(500_000), /characters/],
+  ['a long text that is no recipe', 'word '.repeat(60_000), /longer than any recipe/],
+]
+for (const [what, text, why] of hostile)
+  test(`${what} are refused in a sentence`, () => {
+    const arrived = arrive(text)
+    ok(arrived.as === 'refused')
+    match(arrived.why, why)
+  })
+
+test('deep JSON is a problem in a sentence, and no workbook', () => {
+  const arrived = arrive(
+    `{"format": "tarebook workbook file", "version": 1, "formulas": ${'['.repeat(50_000)}`,
+  )
+  ok(arrived.as === 'workbook' && !arrived.workbook)
+  equal(arrived.problems.length, 1)
+})
+
+test('bytes are decoded, with a remark or a refusal where they need one', () => {
+  const bytes = Uint8Array.from('ingredient,amount\nMéteil,500 g\n', c => c.charCodeAt(0))
+  const western = arrivalFrom({ bytes }, larder, {})
+  ok('arrival' in western)
+  match(western.remark ?? '', /not in UTF-8/)
+  ok('refusal' in arrivalFrom({ bytes: new Uint8Array([0x50, 0x4b, 3, 4]) }, larder, {}))
+})
