@@ -2,9 +2,6 @@ import { css } from 'lit'
 
 /** The states of a formula: a line to keep this one, and a line each. */
 export const stateStyles = css`
-  .count {
-    font-variant-numeric: tabular-nums;
-  }
   form {
     display: flex;
     flex-wrap: wrap;
@@ -15,7 +12,7 @@ export const stateStyles = css`
     flex: 1 1 220px;
     max-width: 340px;
   }
-  .inside > .refusal {
+  .refusal {
     margin: 6px 0 0;
   }
   ul {

@@ -48,6 +48,7 @@ export class TbBatch extends LitElement {
           readOnly
             ? nothing
             : html`<button
+              id="toggle"
               aria-expanded=${isOpen}
               aria-controls="form"
               aria-label=${isOpen ? 'Done: how much to make' : 'Change how much to make'}
@@ -79,7 +80,7 @@ export class TbBatch extends LitElement {
     if (event.key !== 'Escape' || event.isComposing) return
     event.stopPropagation()
     this.open = false
-    this.renderRoot.querySelector('button')?.focus()
+    this.renderRoot.querySelector<HTMLElement>('#toggle')?.focus()
   }
 
   static override styles = [

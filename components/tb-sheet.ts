@@ -9,13 +9,12 @@ import './tb-batch.js'
 import './tb-cautions.js'
 import './tb-dough-bar.js'
 import './tb-flour-weight.js'
+import './tb-fold.js'
 import type { GridPlace } from './tb-grid.js'
 import './tb-grid.js'
 import './tb-grow.js'
 import './tb-jottings.js'
 import './tb-left-over.js'
-import './tb-rewrite.js'
-import './tb-states.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
 export class TbSheet extends LitElement {
@@ -48,7 +47,6 @@ export class TbSheet extends LitElement {
     const { sheet, version, numbers, readOnly } = this
     if (!sheet) return nothing
     const { formula } = sheet
-    const perishable = (sheet.reading('egg') ?? 0) > 0 || (sheet.reading('milk') ?? 0) > 0
     return html`
       <h1>
         <tb-grow
@@ -74,13 +72,25 @@ export class TbSheet extends LitElement {
           ></tb-grow>`
       }
       <div class="folds">
-        <tb-states
-          .sheet=${sheet}
-          .version=${version}
-          .numbers=${numbers}
-          ?readOnly=${readOnly}
-        ></tb-states>
-        ${readOnly ? nothing : html`<tb-rewrite .sheet=${sheet}></tb-rewrite>`}
+        ${
+          readOnly && !formula.states?.length
+            ? nothing
+            : html`<tb-fold
+              words="Kept states"
+              .count=${formula.states?.length ?? 0}
+              .of=${formula.id}
+              .inside=${() => this.#states()}
+            ></tb-fold>`
+        }
+        ${
+          readOnly
+            ? nothing
+            : html`<tb-fold
+              words="Grams or percentages"
+              .of=${formula.id}
+              .inside=${() => this.#rewrite()}
+            ></tb-fold>`
+        }
       </div>
       <tb-flour-weight
         .sheet=${sheet}
@@ -110,8 +120,19 @@ export class TbSheet extends LitElement {
         .numbers=${numbers}
         ?readOnly=${readOnly}
       ></tb-jottings>
-      <tb-cautions ?perishable=${perishable}></tb-cautions>
+      <tb-cautions .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-cautions>
     `
+  }
+
+  // Both are fetched when their fold is first opened.
+  #states() {
+    void import('./tb-states.js')
+    const { sheet, version, numbers, readOnly } = this
+    return html`<tb-states .sheet=${sheet} .version=${version} .numbers=${numbers} ?readOnly=${readOnly}></tb-states>`
+  }
+  #rewrite() {
+    void import('./tb-rewrite.js')
+    return html`<tb-rewrite .sheet=${this.sheet}></tb-rewrite>`
   }
 
   #namesOf: { readonly larder: Larder; readonly names: readonly string[] } | undefined

@@ -4,7 +4,7 @@ import { bringBack, forgetState, keepState } from '../src/dough/edits.js'
 import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
 import type { KeptState } from '../src/dough/formula.js'
 import { askEdit, type Edit, say, wish } from './events.js'
-import { foldStyles } from './fold-styles.js'
+import { insideStyles } from './inside-styles.js'
 import type { NumberStyle } from './numbers.js'
 import { showReading } from './readings.js'
 import { sharedStyles } from './shared-styles.js'
@@ -25,7 +25,6 @@ export class TbStates extends LitElement {
     numbers: { attribute: false },
     readOnly: { type: Boolean },
     today: { attribute: false },
-    open: { type: Boolean, reflect: true },
     refusal: { state: true },
   }
 
@@ -34,13 +33,11 @@ export class TbStates extends LitElement {
   declare numbers: NumberStyle
   declare readOnly: boolean
   declare today: () => Date // another clock for tests
-  declare open: boolean
   declare refusal: string // why this state was not kept
   readonly #readings = new WeakMap<
     KeptState,
     { readonly of: FormulaSheet['larder']; readonly words: string }
   >()
-  #formula = ''
   #proposed = '' // the name as it was proposed last
 
   constructor() {
@@ -49,7 +46,6 @@ export class TbStates extends LitElement {
     this.numbers = { language: 'en', decimal: '.' }
     this.readOnly = false
     this.today = () => new Date()
-    this.open = false
     this.refusal = ''
   }
 
@@ -57,14 +53,12 @@ export class TbStates extends LitElement {
     return this.sheet?.formula.states ?? []
   }
 
+  get #formula(): string {
+    return this.sheet?.formula.id ?? ''
+  }
+
   protected override willUpdate(): void {
-    const { id = '' } = this.sheet?.formula ?? {}
-    if (id !== this.#formula) {
-      this.#formula = id
-      this.open = false
-      this.refusal = ''
-    }
-    if (this.open) this.#propose()
+    this.#propose()
   }
 
   /** `24 November, 70.5 % true`, as long as the baker has not written another name. */
@@ -81,15 +75,8 @@ export class TbStates extends LitElement {
   }
 
   override render() {
-    const { sheet, open, readOnly } = this
-    const states = this.#states
-    if (!sheet || (readOnly && !states.length)) return nothing
-    return html`<button class="fold" aria-expanded=${open} aria-controls="inside" @click=${this.#toggle}>
-        Kept states${states.length ? html` <span class="count">${states.length}</span>` : nothing}
-      </button>
-      <div id="inside" class="inside" ?hidden=${!open}>
-        ${open ? html`${readOnly ? nothing : this.#keeping()}${this.#list(states)}` : nothing}
-      </div>`
+    if (!this.sheet) return nothing
+    return html`${this.readOnly ? nothing : this.#keeping()}${this.#list(this.#states)}`
   }
 
   #keeping(): TemplateResult {
@@ -159,11 +146,6 @@ export class TbStates extends LitElement {
     return known.words
   }
 
-  #toggle = (): void => {
-    this.open = !this.open
-    this.refusal = ''
-  }
-
   #keep = (event: Event): void => {
     event.preventDefault()
     const field = this.renderRoot.querySelector('input')!
@@ -190,7 +172,7 @@ export class TbStates extends LitElement {
     await this.updateComplete
     const rows = this.renderRoot.querySelectorAll('li')
     const next = rows[Math.min(at, rows.length - 1)]?.querySelector<HTMLElement>('button')
-    ;(next ?? this.renderRoot.querySelector<HTMLElement>('.fold'))?.focus()
+    ;(next ?? this.renderRoot.querySelector<HTMLElement>('form button'))?.focus()
   }
 
   #ask(edit: Edit): boolean {
@@ -199,7 +181,7 @@ export class TbStates extends LitElement {
     return !refusal
   }
 
-  static override styles = [sharedStyles, foldStyles, stateStyles]
+  static override styles = [sharedStyles, insideStyles, stateStyles]
 }
 customElements.define('tb-states', TbStates)
 

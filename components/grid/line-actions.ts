@@ -1,4 +1,4 @@
-import { changeStarter, markBase, moveLine, releaseHold, removeLines } from '../../src/dough/edits.js'
+import { markBase, moveLine, releaseHold, removeLines } from '../../src/dough/edits.js'
 import { sameName } from '../../src/dough/formula.js'
 import { holdWords } from '../../src/dough/words.js'
 import type { Action, Actor } from './actions.js'
@@ -80,7 +80,7 @@ function typingElsewhere(row: LineRow, actor: Actor): readonly Action[] {
   return actions
 }
 
-/** The larder's other starters, each to be taken in the line's place. */
+/** The larder's other starters, each to be taken in the line's place. The edit is fetched when one is chosen. */
 function starters(row: LineRow, actor: Actor): readonly Action[] {
   const { sheet } = actor
   const at = { formula: sheet.formula.id, stage: row.stage, line: row.key }
@@ -88,6 +88,9 @@ function starters(row: LineRow, actor: Actor): readonly Action[] {
     .filter(i => i.countsAs.kind === 'starter' && !sameName(i.name, row.line.ingredient))
     .map(({ name }) => ({
       label: name,
-      run: () => actor.act(() => changeStarter(sheet, at, name), row.key),
+      run: async () => {
+        const { changeStarter } = await import('../../src/dough/rebase.js')
+        actor.act(() => changeStarter(sheet, at, name), row.key)
+      },
     }))
 }

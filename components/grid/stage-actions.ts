@@ -1,12 +1,4 @@
-import {
-  addStage,
-  moveStage,
-  newStage,
-  removeStage,
-  setFerments,
-  writeInGrams,
-  writeInPercentages,
-} from '../../src/dough/edits.js'
+import { addStage, moveStage, newStage, removeStage, setFerments } from '../../src/dough/edits.js'
 import { sameName } from '../../src/dough/formula.js'
 import type { Action, Actor } from './actions.js'
 import { type StageRow, stageKey } from './table.js'
@@ -44,23 +36,25 @@ export function stageActions(row: StageRow, actor: Actor, asked: readonly Action
       run: () => actor.act(wb => setFerments(wb, at, ferments), row.key),
       ...(ferments ? { apart: true } : {}),
     })
-  if (stage.lines.some(l => l.amount !== ''))
-    actions.push(
-      {
-        label: 'Write this stage in grams',
-        run: () => actor.act(() => writeInGrams(actor.sheet, stage.id), row.key),
-        apart: true,
-      },
-      {
-        label: 'Write this stage in percentages',
-        run: () => actor.act(() => writeInPercentages(actor.sheet, stage.id), row.key),
-      },
-    )
+  if (stage.lines.some(l => l.amount !== '')) actions.push(...writing(row, actor))
   actions.push(...asked)
   actions.push({ label: 'Add a stage before', run: () => addStageAt(actor, place), apart: true })
   if (formula.stages.length > 1)
     actions.push({ label: 'Remove stage', run: () => actor.act(wb => removeStage(wb, at)) })
   return actions
+}
+
+/** The ways to write the stage anew; the edits are fetched when one is chosen. */
+function writing({ key, stage }: StageRow, actor: Actor): readonly Action[] {
+  const { sheet } = actor
+  const write = (way: 'writeInGrams' | 'writeInPercentages') => async () => {
+    const edits = await import('../../src/dough/rebase.js')
+    actor.act(() => edits[way](sheet, stage.id), key)
+  }
+  return [
+    { label: 'Write this stage in grams', run: write('writeInGrams'), apart: true },
+    { label: 'Write this stage in percentages', run: write('writeInPercentages') },
+  ]
 }
 
 /** Adds a stage, before the final dough or at `index`, and lets the baker name it. */

@@ -1,4 +1,4 @@
-/** Every edit of a workbook, each as one transaction. */
+/** Every edit of a workbook, each as one transaction; but those of `rebase.js`, seldom wanted, which are fetched then. */
 
 export { formulaIn, type LineAt, Refusal, type StageAt, together } from './edit-places.js'
 export { holdReading, naturalGiver, releaseHold } from './hold-edits.js'
@@ -13,7 +13,6 @@ export {
   newLine,
   removeLines,
 } from './line-edits.js'
-export { changeStarter, writeInGrams, writeInPercentages } from './rebase.js'
 export {
   addFormulas,
   blankFormula,

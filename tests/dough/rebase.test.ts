@@ -1,17 +1,10 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import {
-  changeStarter,
-  holdReading,
-  putJotting,
-  Refusal,
-  setBatch,
-  writeInGrams,
-  writeInPercentages,
-} from '../../src/dough/edits.js'
+import { holdReading, putJotting, Refusal, setBatch } from '../../src/dough/edits.js'
 import { type FormulaSheet, readingNames } from '../../src/dough/figures.js'
 import { type Formula, finalDoughOf } from '../../src/dough/formula.js'
 import { larderOf } from '../../src/dough/larder.js'
+import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/rebase.js'
 import { openFormula } from '../../src/dough/sheet.js'
 import { usualLarder } from '../../src/dough/usual-larder.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from '../../src/dough/workbook.js'

@@ -211,7 +211,7 @@ describe('How much to make', () => {
   it('is opened and closed with the mouse', async () => {
     desk = await BatchDesk.open(straightDough('Bread flour = 100%\nWater = 70%', 'Plain'))
     for (const isOpen of [true, false]) {
-      const box = desk.batch.shadowRoot!.querySelector('button')!.getBoundingClientRect()
+      const box = desk.batch.shadowRoot!.querySelector('#toggle')!.getBoundingClientRect()
       await sendMouse({
         type: 'click',
         position: [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)],

@@ -155,15 +155,13 @@ describe('Holds in the grid', () => {
   it('writes a stage in grams and back in percentages, no weight changing', async () => {
     desk = await setUp()
     const weights = () => desk.sheet.formula.stages[1]!.lines.map(l => desk.sheet.line(l.id).weight).join()
+    const becomes = (all: string) => waitUntil(() => amounts(desk.sheet, 1) === all, all)
     const before = weights()
     await choose('Final dough', 'Write this stage in grams')
-    equal(
-      amounts(desk.sheet, 1),
-      'Bread flour 820 g; Wholemeal spelt 180 g; Water 690 g; Salt 21 g; Levain 210 g',
-    )
+    await becomes('Bread flour 820 g; Wholemeal spelt 180 g; Water 690 g; Salt 21 g; Levain 210 g')
     equal(weights(), before)
     await choose('Final dough', 'Write this stage in percentages')
-    equal(amounts(desk.sheet, 1), 'Bread flour 82%; Wholemeal spelt 18%; Water 69%; Salt 2.1%; Levain 21%')
+    await becomes('Bread flour 82%; Wholemeal spelt 18%; Water 69%; Salt 2.1%; Levain 21%')
     equal(weights(), before)
   })
 
@@ -178,8 +176,7 @@ describe('Holds in the grid', () => {
     equal(menu().querySelectorAll('button').length, others.length)
     const first = focused()
     await press('Enter')
-    await settled()
-    equal(desk.sheet.formula.stages[0]!.lines[0]!.ingredient, first)
+    await waitUntil(() => desk.sheet.formula.stages[0]!.lines[0]!.ingredient === first, `${first} is taken`)
     ok(Math.abs(desk.sheet.reading('trueHydration')! - hydration!) < 1e-9)
   })
 

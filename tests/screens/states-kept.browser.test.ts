@@ -1,6 +1,9 @@
+import '../../components/tb-fold'
 import '../../components/tb-rewrite'
 import '../../components/tb-states'
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
+import { html } from 'lit'
+import type { TbFold } from '../../components/tb-fold'
 import type { TbRewrite } from '../../components/tb-rewrite'
 import type { TbStates } from '../../components/tb-states'
 import { holdReading } from '../../src/dough/edits'
@@ -13,9 +16,11 @@ import { sizes } from './dialogs'
 import { Around, dressPage, passesAxe, textOf } from './mount'
 
 let around: Around
-let element: TbStates | TbRewrite
+let fold: TbFold
+let element: TbStates | TbRewrite // inside the fold
 let said: string[]
 
+/** The element as it stands in its fold, which is still closed. */
 async function show<T extends TbStates | TbRewrite>(made: T, formula: Formula = millWheat()): Promise<T> {
   around = new Around({ formulas: [formula] })
   const sheet = openFormula(formula)
@@ -27,25 +32,34 @@ async function show<T extends TbStates | TbRewrite>(made: T, formula: Formula = 
   }
   said = []
   made.addEventListener('tb-say', event => said.push((event as CustomEvent<string>).detail))
-  element = around.hold(made)
-  await made.updateComplete
+  element = made
+  fold = around.hold(document.createElement('tb-fold'))
+  Object.assign(fold, { words: 'Kept states', of: formula.id, inside: () => html`${made}` })
+  await fold.updateComplete
   return made
 }
 const now = () => around.history.workbook.formulas[0]!
 const find = (selector: string, words = '') =>
-  [...element.shadowRoot!.querySelectorAll<HTMLElement>(selector)].find(e => textOf(e).includes(words))!
+  [fold, element]
+    .flatMap(of => [...(of.shadowRoot?.querySelectorAll<HTMLElement>(selector) ?? [])])
+    .find(e => textOf(e).includes(words))!
 async function click(selector: string, words = '') {
   const { left, top, width, height } = find(selector, words).getBoundingClientRect()
   await sendMouse({
     type: 'click',
     position: [Math.round(left + Math.min(20, width / 2)), Math.round(top + height / 2)],
   })
-  await element.updateComplete
+  await settled()
 }
 async function keys(...chords: string[]) {
   await press(...chords)
+  await settled()
+}
+async function settled() {
+  await fold.updateComplete
   await element.updateComplete
 }
+const toggle = () => fold.shadowRoot!.querySelector('button')!
 const waterOf = (formula: Formula) => formula.stages.at(-1)!.lines.find(l => l.ingredient === 'Water')!
 
 async function holdsUp() {
@@ -53,10 +67,10 @@ async function holdsUp() {
     await setViewport(size)
     for (const colorScheme of ['light', 'dark'] as const) {
       await emulateMedia({ colorScheme })
-      await passesAxe(element)
+      await passesAxe(fold)
     }
     ok(document.documentElement.scrollWidth <= innerWidth, `nothing sticks out at ${size.width} px`)
-    for (const target of element.shadowRoot!.querySelectorAll('button, input')) {
+    for (const target of [toggle(), ...element.shadowRoot!.querySelectorAll('button, input')]) {
       const { width, height } = target.getBoundingClientRect()
       ok(width >= 24 && height >= 24, `${textOf(target)} is big enough`)
     }
@@ -67,21 +81,21 @@ async function holdsUp() {
 
 describe('Kept states', () => {
   before(dressPage)
-  afterEach(() => element.remove())
+  afterEach(() => fold.remove())
 
   it('lie under a quiet disclosure; the name proposed is the day and the hydration', async () => {
     const states = await show(document.createElement('tb-states'))
-    equal(states.shadowRoot!.querySelector('input'), null)
-    find('.fold').focus()
+    equal(states.isConnected, false)
+    toggle().focus()
     await keys('Enter')
-    equal(find('.fold').getAttribute('aria-expanded'), 'true')
-    match(textOf(find('#inside')), /this formula as it stands now: to compare with later/)
+    equal(toggle().ariaExpanded, 'true')
+    match(textOf(find('p')), /this formula as it stands now: to compare with later/)
     equal(states.shadowRoot!.querySelector('input')!.value, '24 November, 70.5 % true')
   })
 
   it('this one is kept under the name proposed or another, and listed with its readings, the latest first', async () => {
     await show(document.createElement('tb-states'))
-    await click('.fold')
+    await click('button')
     await keys('Tab', 'Enter')
     deepEqual(
       now().states!.map(s => [s.name, s.keptAt]),
@@ -99,12 +113,11 @@ describe('Kept states', () => {
       'wetter',
       '24 November, 70.5 % true',
     ])
-    equal(textOf(find('.fold')), 'Kept states 2')
   })
 
   it('a name is needed, which is said in words', async () => {
     await show(document.createElement('tb-states'))
-    await click('.fold')
+    await click('button')
     await keys('Tab', 'Control+a', 'Delete', 'Enter')
     match(textOf(find('.refusal')), /A state needs a name/)
     equal(now().states, undefined)
@@ -112,7 +125,7 @@ describe('Kept states', () => {
 
   it('one is read beside the present, brought back, and let go, with the way back', async () => {
     await show(document.createElement('tb-states'))
-    await click('.fold')
+    await click('button')
     await keys('Tab', 'Enter')
     const [kept] = now().states!
     const before = now()
@@ -145,21 +158,23 @@ describe('Kept states', () => {
     await keys('Enter')
     deepEqual(now().states, [])
     match(said.at(-1)!, /Let go of 24 November.*Undo brings it back/)
-    equal(element.shadowRoot!.activeElement, find('.fold'))
+    equal(textOf(element.shadowRoot!.activeElement), 'Keep this state')
     around.history.undo()
     equal(now().states!.length, 1)
   })
 
   it('are only read where the workbook is only read', async () => {
     const states = await show(document.createElement('tb-states'))
+    await click('button')
+    await keys('Tab', 'Enter')
     states.readOnly = true
-    await states.updateComplete
-    equal(find('.fold'), undefined as unknown as HTMLElement)
+    await settled()
+    deepEqual([...states.shadowRoot!.querySelectorAll('button, input')].map(textOf), ['Read'])
   })
 
   it('hold up on a laptop and a phone', async () => {
     await show(document.createElement('tb-states'))
-    await click('.fold')
+    await click('button')
     await keys('Tab', 'Enter')
     await holdsUp()
   })
@@ -167,15 +182,15 @@ describe('Kept states', () => {
 
 describe('Grams or percentages', () => {
   before(dressPage)
-  afterEach(() => element.remove())
+  afterEach(() => fold.remove())
 
   it('the formula is written in the one or the other, no weight changed, as one step', async () => {
     await show(
       document.createElement('tb-rewrite'),
       straightDough('Bread flour = 100%\nWater = 70%\nSalt = 2%', 'Tin'),
     )
-    await click('.fold')
-    match(textOf(find('#inside')), /No weight changes, and lines that give go on giving/)
+    await click('button')
+    match(textOf(find('p')), /No weight changes, and lines that give go on giving/)
     await keys('Tab', 'Enter')
     deepEqual(
       now().stages[0]!.lines.map(l => l.amount),
@@ -184,7 +199,7 @@ describe('Grams or percentages', () => {
     equal(textOf(find('.told')), 'Written in grams. Undo takes it back.')
     await keys('Enter')
     equal(textOf(find('.told')), 'Every amount is in grams already.')
-    await click('#inside button', 'Write in percentages')
+    await click('.lined', 'Write in percentages')
     deepEqual(
       now().stages[0]!.lines.map(l => l.amount),
       ['100%', '70%', '2%'],
@@ -201,16 +216,16 @@ describe('Grams or percentages', () => {
     await show(document.createElement('tb-rewrite'), formula)
     around.history.apply(holdReading(around.history.workbook, flour, 'trueHydration', 0.7))
     around.onEdit(around.history.workbook)
-    await click('.fold')
-    await click('#inside button', 'Write in percentages')
+    await click('button')
+    await click('.lined', 'Write in percentages')
     match(textOf(find('.refusal')), /true hydration held at 70 %\. Release that hold first/)
     equal(waterOf(now()).amount, '700 g')
   })
 
   it('holds up on a laptop and a phone', async () => {
     await show(document.createElement('tb-rewrite'))
-    await click('.fold')
-    await click('#inside button', 'Write in grams')
+    await click('button')
+    await click('.lined', 'Write in grams')
     await holdsUp()
   })
 })
