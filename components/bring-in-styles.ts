@@ -2,6 +2,55 @@ import { css } from 'lit'
 
 /** What was understood, what was not, and the choice for each formula. */
 export const bringInStyles = css`
+  :host([wide]) {
+    --dialog-width: 1040px;
+  }
+  .top {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 4px 24px;
+    margin-bottom: 16px;
+  }
+  .top .sum {
+    flex: 1 1 18rem;
+    margin: 0;
+  }
+  .read-as {
+    margin-bottom: 16px;
+  }
+  .top .read-as {
+    margin: 0;
+  }
+  .read-as label {
+    display: block;
+    margin-bottom: 4px;
+  }
+  progress {
+    width: min(100%, 24rem);
+    height: 10px;
+    accent-color: var(--accent);
+  }
+  .totals li {
+    padding: 2px 0;
+  }
+  .rest {
+    border-top: 1px solid var(--rule-strong);
+    margin-top: 20px;
+    padding-top: 14px;
+  }
+  .rest h3 {
+    margin: 0 0 4px;
+  }
+  .rest ul,
+  details.totals ul {
+    margin: 0 0 10px;
+    padding-left: 1.2em;
+    overflow-wrap: anywhere;
+  }
+  li small {
+    color: var(--ink-soft);
+  }
   .body > p {
     margin-bottom: 16px;
   }

@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { type CountsAs, type Formula, nameKey } from '../src/dough/formula.js'
+import { formulaFacts } from './bring-in/formula-facts.js'
 import { counted } from './bring-in-plan.js'
 
 const linesShown = 200 // of one formula; more would be slow to lay out, and nobody reads them here
@@ -7,7 +8,7 @@ const linesShown = 200 // of one formula; more would be slow to lay out, and nob
 const countsAsText = (is: CountsAs): string =>
   is.kind === 'starter' ? `starter ${Math.round(is.hydration * 1e4) / 100}%` : is.kind
 
-/** A table of a formula's lines as a file gave them. */
+/** A table of a formula's lines as a file gave them, and what it says beside them. */
 export function linesAsRead(formula: Formula): TemplateResult {
   const meanings = new Map(formula.meanings.map(m => [nameKey(m.ingredient), countsAsText(m.countsAs)]))
   const lines = formula.stages.flatMap(stage =>
@@ -37,7 +38,16 @@ export function linesAsRead(formula: Formula): TemplateResult {
           </tr>`
       })}
     </table>
-    ${lines.length > linesShown ? html`<p class="hint">And ${counted(lines.length - linesShown, 'more line')}.</p>` : nothing}`
+    ${lines.length > linesShown ? html`<p class="hint">And ${counted(lines.length - linesShown, 'more line')}.</p>` : nothing}
+    ${facts(formula)}`
+}
+
+function facts(formula: Formula): TemplateResult | typeof nothing {
+  const all = formulaFacts(formula)
+  if (all.length === 0) return nothing
+  return html`<dl class="facts">
+    ${all.slice(0, linesShown).map(([called, says]) => html`<div><dt>${called}</dt><dd>${says}</dd></div>`)}
+  </dl>`
 }
 
 export const linesAsReadStyles = css`
@@ -93,7 +103,31 @@ export const linesAsReadStyles = css`
   .note {
     color: var(--ink-soft);
   }
+  .facts {
+    margin: 12px 0 0;
+    font-size: 0.95rem;
+  }
+  .facts div {
+    display: flex;
+    gap: 4px 16px;
+    padding: 3px 0;
+  }
+  .facts dt {
+    flex: 0 0 9rem;
+    color: var(--ink-soft);
+    overflow-wrap: anywhere;
+  }
+  .facts dd {
+    flex: 1;
+    margin: 0;
+    min-width: 0;
+    overflow-wrap: anywhere;
+    white-space: pre-line;
+  }
   @media (max-width: 480px) {
+    .facts dt {
+      flex-basis: 6.5rem;
+    }
     .amount {
       padding-right: 10px;
     }

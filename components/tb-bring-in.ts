@@ -1,116 +1,177 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Formula, Problem } from '../src/dough/formula.js'
-import { textOf } from '../src/exchange/file-text.js'
-import { readFormulas } from '../src/exchange/index.js'
-import { type Choice, counted, namesake, planOf } from './bring-in-plan.js'
+import type { Formula } from '../src/dough/formula.js'
+import type { ArrivalKind } from '../src/exchange/arriving.js'
+import { mergeWorkbooks, type RestorePlan, restorePlan } from '../src/exchange/index.js'
+import { addActions, restoreActions } from './bring-in/actions.js'
+import { readAs, readingOn, restOfRecipe, totalsFound } from './bring-in/arrived-parts.js'
+import { asking } from './bring-in/asking.js'
+import { type Decided, formulasOf, undecided } from './bring-in/decided.js'
+import { fileDrop } from './bring-in/file-drop.js'
+import { formulaSections } from './bring-in/formula-sections.js'
+import { Intake, places, type Read } from './bring-in/intake.js'
+import type { RecipeSaid } from './bring-in/recipe-draft.js'
+import type { RestoreWish } from './bring-in/restore-wish.js'
+import { restoreChoice } from './bring-in/restore-words.js'
+import { sumInWords } from './bring-in/sum.js'
+import { type Choice, planOf } from './bring-in-plan.js'
 import { bringInStyles } from './bring-in-styles.js'
 import { copyText } from './copy-text.js'
 import { askEdit, wish } from './events.js'
 import { fieldStyles } from './field-styles.js'
-import { linesAsRead, linesAsReadStyles } from './lines-as-read.js'
+import { linesAsReadStyles } from './lines-as-read.js'
 import { problemList } from './problem-list.js'
+import './tb-columns.js'
 import { TbDialog } from './tb-dialog.js'
+import './tb-recipe-lines.js'
+import './tb-workbook-look.js'
 
-const formulasShown = 60 // with a choice each; the rest of a long file is added without
-const largest = 5 * 1024 * 1024 // bytes; some 50,000 lines, read within a second or two
-
-interface Read {
-  readonly from: string // the file's name, or 'the pasted text'
-  readonly formulas: readonly Formula[]
-  readonly problems: readonly Problem[]
-  readonly remark: string | undefined
-}
-
-/** Formulas from a CSV file or a pasted table: shown as understood before anything is added. */
+/**
+ * Formulas from anywhere: a formula file, a table, a recipe in words, a link, or a whole workbook. It is worked out
+ * what it is, and shown as understood before anything is added.
+ */
 export class TbBringIn extends TbDialog {
   static override properties = {
-    read: { state: true },
-    choices: { state: true },
+    decided: { state: true },
     refusal: { state: true },
     pasted: { state: true },
     over: { state: true },
+    wide: { type: Boolean, reflect: true },
   }
 
-  declare private read: Read | undefined
-  declare private choices: ReadonlyMap<string, Choice>
-  declare private refusal: string // why nothing was read or added
+  declare private decided: Decided
+  declare private refusal: string // why nothing was added
   declare private pasted: string
   declare private over: boolean // a file is held above the dialog
+  declare protected wide: boolean
+
+  readonly #intake = new Intake(
+    () => this.requestUpdate(),
+    () => this.#goOn(),
+  )
+
+  readonly #drop = fileDrop(
+    over => {
+      this.over = over
+    },
+    file => this.#take(file),
+  )
 
   constructor() {
     super()
-    this.choices = new Map()
-    this.refusal = ''
     this.pasted = ''
     this.over = false
+    this.wide = false
+    this.#forget()
   }
 
-  /** Opens at the choice of a file, or with what a file or a text holds. */
-  show(detail: { file?: File; text?: string } = {}): void {
-    this.#start()
+  /** Opens at the choice of a file, or with what a file, a text or the fragment of a link holds. */
+  show(detail: { file?: File; text?: string; link?: string } = {}): void {
+    this.#intake.clear()
+    this.#forget()
+    this.pasted = ''
+    this.over = false
     this.open()
-    if (detail.file) void this.#readFile(detail.file)
-    else if (detail.text !== undefined) this.#readText(detail.text, 'the pasted text')
+    if (detail.file) this.#take(detail.file)
+    else if (detail.text !== undefined) void this.#intake.text(detail.text, this.larder)
+    else if (detail.link !== undefined) void this.#intake.link(detail.link)
   }
 
-  #start(): void {
-    this.read = undefined
+  override close(): void {
+    this.#intake.clear()
+    super.close()
+  }
+
+  #take = (file: File): void => {
+    this.#forget()
+    void this.#intake.file(file, this.larder, this.numbers.language)
+  }
+
+  #forget(): void {
+    this.decided = undecided
     this.refusal = ''
-    this.pasted = ''
-    this.over = false
-    this.choices = new Map()
+  }
+
+  #decide(change: Partial<Decided>): void {
+    this.decided = { ...this.decided, ...change }
   }
 
   protected override unsaved(): boolean {
-    return !this.read && this.pasted.trim() !== ''
+    return this.#intake.read ? this.decided.said.size > 0 : this.pasted.trim() !== ''
   }
 
-  async #readFile(file: File): Promise<void> {
-    this.read = undefined
-    this.refusal = ''
-    if (file.size > largest) {
-      const size = (file.size / 1024 / 1024).toLocaleString(this.numbers.language, {
-        maximumFractionDigits: 1,
-      })
-      this.refusal = `${file.name} is ${size} MB. Tarebook reads files of up to 5 MB, some 50,000 lines. Nothing was read.`
-      return
-    }
-    try {
-      const decoded = textOf(new Uint8Array(await file.arrayBuffer()))
-      if ('refusal' in decoded) this.refusal = `${file.name}: ${decoded.refusal}`
-      else this.#readText(decoded.text, file.name, decoded.remark)
-    } catch {
-      this.refusal = `${file.name} could not be opened. It may have been moved; choose it again.`
-    }
-  }
-
-  #readText(text: string, from: string, remark?: string): void {
-    if (text.length > largest) {
-      this.refusal = 'That is more than 5 MB of text. Bring it in as several smaller ones. Nothing was read.'
-      return
-    }
-    this.refusal = ''
-    this.choices = new Map()
-    this.read = { from, ...readFormulas(text, this.larder), remark }
+  /** Reading goes on at what was understood. */
+  #goOn(): void {
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#understood')?.focus())
   }
 
-  #choice = (formula: Formula): Choice => this.choices.get(formula.id) ?? 'add'
+  #readAs = (as: ArrivalKind): void => {
+    this.#forget()
+    void this.#intake.readAs(as)
+  }
 
-  #choose(formula: Formula, choice: Choice): void {
-    this.choices = new Map(this.choices).set(formula.id, choice)
+  #again = (): void => {
+    this.#intake.clear()
+    this.#forget()
+    void this.updateComplete.then(() => this.focusFirst())
+  }
+
+  #stop = (): void => {
+    this.#again()
+    this.told = 'Reading was stopped. Nothing was added.'
+  }
+
+  #choice = (formula: Formula): Choice => this.decided.choices.get(formula.id) ?? 'add'
+
+  get #formulas(): readonly Formula[] {
+    return formulasOf(this.#intake.read, this.decided)
+  }
+
+  get #plan(): RestorePlan | undefined {
+    const arrived = this.#intake.read?.arrived
+    return arrived?.as === 'workbook' && arrived.workbook
+      ? restorePlan(this.workbook, arrived.workbook)
+      : undefined
   }
 
   #add = (): void => {
-    const formulas = this.read?.formulas ?? []
+    const formulas = this.#formulas
     let first: string | undefined
     const refusal = askEdit(this, workbook => {
       const plan = planOf(workbook, formulas, this.#choice)
       first = plan.ids[0]
       return plan.transaction
     })
+    if (!refusal) this.#intake.rememberColumns()
+    this.#done(refusal, first)
+  }
+
+  #restore = (): void => {
+    const arrived = this.#intake.read?.arrived
+    if (arrived?.as !== 'workbook' || !arrived.workbook) return
+    const { wanted, sure } = this.decided
+    if (wanted.way === 'replace' && sure < 2) {
+      this.#decide({ sure: sure === 0 ? 1 : 2 })
+      void this.updateComplete.then(() =>
+        this.renderRoot.querySelector<HTMLElement>('footer .lined')?.focus(),
+      )
+      return
+    }
+    const incoming = arrived.workbook
+    let first: string | undefined
+    const refusal = askEdit(this, workbook => {
+      const choice = restoreChoice(restorePlan(workbook, incoming), wanted)
+      const transaction = mergeWorkbooks(workbook, incoming, choice)
+      for (const change of transaction.changes)
+        if (change.of === 'formula' && change.value) first ??= change.id
+      return transaction
+    })
+    this.#done(refusal, first)
+  }
+
+  #done(refusal: string | undefined, first: string | undefined): void {
     if (refusal) {
       this.refusal = refusal
+      this.#decide({ sure: 0 })
       return
     }
     this.close()
@@ -118,97 +179,91 @@ export class TbBringIn extends TbDialog {
   }
 
   protected override heading(): string {
-    return 'Bring in formulas'
+    if (this.#intake.from === places.link) return 'A formula came with the link'
+    return this.#intake.read?.arrived.as === 'workbook' ? 'Bring in a workbook' : 'Bring in formulas'
+  }
+
+  protected override willUpdate(): void {
+    const as = this.#intake.read?.arrived.as
+    this.wide = as === 'table' || as === 'recipe'
   }
 
   protected override body(): TemplateResult {
+    const refusal = this.refusal || this.#intake.refusal
     return html`<div
       class="body ${this.over ? 'over' : ''}"
-      @dragover=${this.#dragOver}
-      @dragleave=${() => {
-        this.over = false
-      }}
-      @drop=${this.#drop}
+      aria-busy=${this.#intake.progress ? 'true' : 'false'}
+      @dragover=${this.#drop.dragOver}
+      @dragleave=${this.#drop.dragLeave}
+      @drop=${this.#drop.drop}
     >
-      ${this.refusal ? html`<p class="error refusal" role="alert">${this.refusal}</p>` : nothing}
-      ${this.read ? this.#understood(this.read) : this.#ask()}
+      ${refusal ? html`<p class="error refusal" role="alert">${refusal}</p>` : nothing}
+      ${this.#intake.read ? this.#understood(this.#intake.read) : this.#notYet()}
     </div>`
   }
 
-  #dragOver = (event: DragEvent): void => {
-    if (!event.dataTransfer?.types.includes('Files')) return
-    event.preventDefault()
-    this.over = true
-  }
-
-  #drop = (event: DragEvent): void => {
-    const file = event.dataTransfer?.files[0]
-    this.over = false
-    if (!file) return
-    event.preventDefault() // or the browser would leave the page for the file
-    void this.#readFile(file)
-  }
-
-  #ask(): TemplateResult {
-    return html`<p>
-        A CSV file with a row for each line of a formula. It needs the headings <code>ingredient</code> and
-        <code>amount</code>; <code>formula</code>, <code>stage</code>, <code>note</code> and
-        <code>counts as</code> are read where they are there. Nothing is added before you have seen it.
-      </p>
-      <div class="field">
-        <label for="file">Choose a file, or drop one here</label>
-        <input
-          id="file"
-          type="file"
-          accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
-          data-first
-          @change=${(e: Event) => {
-            const file = (e.target as HTMLInputElement).files?.[0]
-            if (file) void this.#readFile(file)
-          }}
-        />
-      </div>
-      <div class="field">
-        <label for="pasted">Or paste a table, with its heading row</label>
-        <textarea
-          id="pasted"
-          rows="7"
-          spellcheck="false"
-          autocapitalize="off"
-          .value=${this.pasted}
-          @input=${(e: InputEvent) => {
-            this.pasted = (e.target as HTMLTextAreaElement).value
-          }}
-        ></textarea>
-      </div>`
+  #notYet(): TemplateResult {
+    const { progress, refusal, from, canBeReadOtherwise } = this.#intake
+    if (progress) return readingOn(from, progress)
+    if (from === places.link) return html`<p>Nothing was added.</p>`
+    const ask = asking(this.pasted, this.#take, text => {
+      this.pasted = text
+    })
+    return html`${refusal && canBeReadOtherwise ? readAs(undefined, this.#readAs) : nothing}${ask}`
   }
 
   #understood(read: Read): TemplateResult {
-    const { formulas, problems } = read
-    const lines = formulas.flatMap(f => f.stages).reduce((sum, stage) => sum + stage.lines.length, 0)
-    const shown = formulas.slice(0, formulasShown)
-    const plan = planOf(this.workbook, shown, this.#choice)
+    const { from, arrived, remark } = read
+    const { problems } = arrived
     return html`
-      <h3 class="sum" id="understood" tabindex="-1">
-        ${
-          formulas.length
-            ? `${counted(formulas.length, 'formula')} and ${counted(lines, 'line')} understood`
-            : 'No formula understood'
-        }
-        <small>from ${read.from}</small>
-      </h3>
-      ${read.remark ? html`<p class="remark">${read.remark}</p>` : nothing}
+      <div class="top">
+        <h3 class="sum" id="understood" tabindex="-1">${sumInWords(read, this.#formulas, this.numbers)} <small>from ${from}</small></h3>
+        ${this.#intake.canBeReadOtherwise ? readAs(arrived.as, this.#readAs) : nothing}
+      </div>
+      ${remark ? html`<p class="remark">${remark}</p>` : nothing}
+      ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing}
       ${problemList(problems, 'error', this.#copy)} ${problemList(problems, 'warning', this.#copy)}
-      ${shown.map(formula => this.#formula(formula, plan.names.get(formula.id), formulas.length))}
-      ${
-        formulas.length > shown.length
-          ? html`<p class="formula">
-              And ${counted(formulas.length - shown.length, 'more formula')}, added under names that are free.
-            </p>`
-          : nothing
-      }
-      ${problemList(problems, 'remark', this.#copy)}
+      ${this.#seen(arrived)} ${problemList(problems, 'remark', this.#copy)}
     `
+  }
+
+  #seen(arrived: Read['arrived']): TemplateResult | typeof nothing {
+    if (arrived.as === 'workbook') {
+      const plan = this.#plan
+      return plan
+        ? html`<tb-workbook-look
+            .plan=${plan}
+            .wanted=${this.decided.wanted}
+            @tb-restore=${(e: CustomEvent<RestoreWish>) => this.#decide({ wanted: e.detail, sure: 0 })}
+          ></tb-workbook-look>`
+        : nothing
+    }
+    const sections = formulaSections({
+      workbook: this.workbook,
+      formulas: this.#formulas,
+      choice: this.#choice,
+      choose: (formula, choice) =>
+        this.#decide({ choices: new Map(this.decided.choices).set(formula.id, choice) }),
+      lines: arrived.as !== 'recipe',
+    })
+    if (arrived.as === 'table')
+      return html`<tb-columns
+          .look=${arrived.look}
+          @tb-mapping=${(e: CustomEvent<typeof arrived.look.mapping>) => void this.#intake.readWith(e.detail)}
+        ></tb-columns>
+        ${sections}`
+    if (arrived.as !== 'recipe' || arrived.lines.length === 0) return sections
+    const [formula] = arrived.formulas
+    return html`<tb-recipe-lines
+        .formula=${formula}
+        .lines=${arrived.lines}
+        .said=${this.decided.said}
+        .name=${this.decided.name || formula.name}
+        .numbers=${this.numbers}
+        @tb-said=${(e: CustomEvent<RecipeSaid>) => this.#decide({ said: e.detail })}
+        @tb-named=${(e: CustomEvent<string>) => this.#decide({ name: e.detail })}
+      ></tb-recipe-lines>
+      ${restOfRecipe(arrived.rest)} ${sections}`
   }
 
   #copy = async (text: string): Promise<void> => {
@@ -217,76 +272,27 @@ export class TbBringIn extends TbDialog {
     this.told = copied ? 'Copied.' : 'The browser did not allow copying. Select the text and copy it.'
   }
 
-  #formula(formula: Formula, name: string | undefined, of: number): TemplateResult {
-    const there = namesake(this.workbook, formula)
-    const choice = this.#choice(formula)
-    const stages = formula.stages.map(s => `${s.name} ${counted(s.lines.length, 'line')}`)
-    return html`<section class="formula" aria-labelledby="name-${formula.id}">
-      <h3 id="name-${formula.id}">${formula.name}</h3>
-      <p class="quiet">${stages.join(', ')}</p>
-      ${there || of > 1 ? this.#choices(formula, choice, there, name) : nothing}
-      <details ?open=${of === 1}>
-        <summary>The lines as read</summary>
-        ${linesAsRead(formula)}
-      </details>
-    </section>`
-  }
-
-  #choices(
-    formula: Formula,
-    choice: Choice,
-    there: Formula | undefined,
-    name: string | undefined,
-  ): TemplateResult {
-    const radio = (value: Choice, words: TemplateResult) => html`<label class="choice">
-      <input
-        type="radio"
-        name="choice-${formula.id}"
-        value=${value}
-        .checked=${choice === value}
-        @change=${() => this.#choose(formula, value)}
-      />
-      <span>${words}</span>
-    </label>`
-    const added = planOf(this.workbook, [formula], () => 'add').names.get(formula.id)
-    return html`<div class="choices" role="radiogroup" aria-label="What to do with ${formula.name}">
-      ${
-        there
-          ? html`${radio('add', html`Keep both: this one is added as <b>${choice === 'add' ? name : added}</b>`)}
-            ${radio('replace', html`Replace the <b>${there.name}</b> on the shelf`)}`
-          : radio('add', html`Add it`)
-      }
-      ${radio('leave', html`Leave it out`)}
-    </div>`
-  }
-
   protected override actions(): TemplateResult {
-    if (!this.read) {
-      return html`<button
-        class="main"
-        ?disabled=${!this.pasted.trim()}
-        @click=${() => this.#readText(this.pasted, 'the pasted text')}
-      >
-        Read the table
-      </button>`
+    const { read, progress, from } = this.#intake
+    const isLink = from === places.link
+    if (progress && !read) return html`<button class="lined" @click=${this.#stop}>Stop reading</button>`
+    if (!read)
+      return isLink
+        ? html`<button class="main" @click=${this.leave}>Close</button>`
+        : html`<button
+            class="main"
+            ?disabled=${!this.pasted.trim()}
+            @click=${() => void this.#intake.text(this.pasted, this.larder)}
+          >
+            Read it
+          </button>`
+    if (read.arrived.as === 'workbook') {
+      const { wanted, sure } = this.decided
+      const keep = () => this.#decide({ sure: 0 })
+      return restoreActions(this.#plan, wanted, sure, this.readOnly, this.#restore, this.#again, keep)
     }
-    const count = this.read.formulas.filter(f => this.#choice(f) !== 'leave').length
-    return html`${
-      this.readOnly
-        ? html`<p class="question">This workbook is open in another tab and can only be read here.</p>`
-        : nothing
-    }
-      <button class="main" ?disabled=${count === 0 || this.readOnly} @click=${this.#add}>
-        ${count === 0 ? 'Nothing to add' : `Add ${counted(count, 'formula')}`}
-      </button>
-      <button class="lined" @click=${this.#again}>Choose another file</button>`
-  }
-
-  #again = (): void => {
-    const { pasted } = this
-    this.#start()
-    this.pasted = pasted
-    void this.updateComplete.then(() => this.focusFirst())
+    const count = this.#formulas.filter(f => this.#choice(f) !== 'leave').length
+    return addActions(count, isLink, this.readOnly, this.#add, isLink ? this.leave : this.#again)
   }
 
   static override styles = [TbDialog.styles, fieldStyles, linesAsReadStyles, bringInStyles]

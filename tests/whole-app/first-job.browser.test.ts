@@ -103,7 +103,7 @@ describe('A first formula, from an empty database to another kitchen', function 
     await app.click('button', 'Bring in')
     await app.click('textarea#pasted')
     await press('Control+v')
-    await app.click('button', 'Read the table')
+    await app.click('button', 'Read it')
     await app.click('button', 'Add 1 formula')
     await waitUntil(() => trueHydration() === '71.6', 'the formula is open with its reading')
     equal(allReadings(), readings)

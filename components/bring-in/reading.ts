@@ -1,0 +1,89 @@
+import type { Larder } from '../../src/dough/larder.js'
+import {
+  arrivalFrom,
+  type FromReader,
+  type Source,
+  type ToReader,
+} from '../../src/exchange/arrival-source.js'
+import type { Arrival, Arrived, Way } from '../../src/exchange/arriving.js'
+import type { RememberedColumns } from '../../src/exchange/remembered-columns.js'
+import { newReadingWorker } from './reading-worker.js'
+
+const mostOnPage = 200_000 // characters or bytes; more would be felt while a baker types or scrolls
+
+/** How far a reading is: of rows, some of which are looked at twice. */
+export interface Progress {
+  readonly done: number
+  readonly of: number
+}
+
+/** What was read, with a remark on how; nothing where it was stopped. */
+export type Outcome = { readonly arrived: Arrived; readonly remark?: string } | undefined
+
+const sizeOf = (source: Source): number => ('text' in source ? source.text.length : source.bytes.length)
+
+/** One text or file being read: small ones here, large ones in a worker, where they can be stopped. */
+export class Reading {
+  #arrival: Arrival | undefined
+  #remark: string | undefined
+  #worker: Worker | undefined
+  #settle: ((outcome: Outcome) => void) | undefined
+
+  constructor(
+    readonly source: Source,
+    readonly larder: Larder,
+    readonly remembered: RememberedColumns,
+    readonly onProgress: (progress: Progress) => void,
+  ) {}
+
+  /** Reads it, or reads it again in another way. */
+  read(way: Way = {}): Promise<Outcome> {
+    this.#settle?.(undefined) // what is under way is no longer wanted
+    if (this.#worker) return this.#ask({ way })
+    if (!this.#arrival && sizeOf(this.source) > mostOnPage) {
+      this.#worker = newReadingWorker()
+      const { source, remembered } = this
+      if (this.#worker) return this.#ask({ source, larder: this.larder.ingredients, remembered, way }, way)
+    }
+    return Promise.resolve(this.#here(way))
+  }
+
+  /** Stops for good: what is under way comes to nothing. */
+  stop(): void {
+    this.#worker?.terminate()
+    this.#worker = undefined
+    this.#settle?.(undefined)
+    this.#settle = undefined
+  }
+
+  #ask(message: ToReader, first?: Way): Promise<Outcome> {
+    const worker = this.#worker!
+    return new Promise(resolve => {
+      this.#settle = resolve
+      worker.onmessage = ({ data }: MessageEvent<FromReader>) => {
+        if (!('arrived' in data)) return this.onProgress(data)
+        this.#settle = undefined
+        resolve(data)
+      }
+      worker.onerror = () => {
+        // It could not be fetched, say. What it was to read first is still here.
+        worker.terminate()
+        this.#worker = undefined
+        this.#settle = undefined
+        resolve(this.#here(first ?? ('way' in message ? message.way : {})))
+      }
+      worker.postMessage(message)
+    })
+  }
+
+  #here(way: Way): Outcome {
+    if (!this.#arrival) {
+      const from = arrivalFrom(this.source, this.larder, this.remembered)
+      if ('refusal' in from) return { arrived: { as: 'refused', why: from.refusal } }
+      this.#arrival = from.arrival
+      this.#remark = from.remark
+    }
+    const arrived = this.#arrival.read(way)
+    return this.#remark === undefined ? { arrived } : { arrived, remark: this.#remark }
+  }
+}

@@ -1,0 +1,135 @@
+import { css } from 'lit'
+
+/** Lines of a recipe: the text on the left, what was read on the right; beneath each other on a phone. */
+export const recipeStyles = css`
+  :host {
+    display: block;
+  }
+  p {
+    margin: 0;
+  }
+  h3 {
+    font-size: 1.02rem;
+    font-weight: 640;
+    line-height: 1.3;
+    margin: 22px 0 6px;
+    overflow-wrap: anywhere;
+  }
+  .state {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: 8px 20px;
+  }
+  .state p {
+    flex: 1 1 20rem;
+    max-width: 60ch;
+  }
+  .name {
+    margin-top: 14px;
+    max-width: 26rem;
+  }
+  .name label {
+    display: block;
+    margin-bottom: 4px;
+  }
+  #state:focus-visible {
+    outline: none; /* focused by program, so that reading goes on here */
+  }
+  ul {
+    list-style: none;
+    margin: 0;
+    padding: 0;
+    border-top: 1.5px solid var(--rule-strong);
+  }
+  li {
+    display: grid;
+    grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
+    gap: 4px 20px;
+    align-items: center;
+    padding: 8px 0;
+    border-bottom: 1px solid var(--rule);
+  }
+  .source {
+    color: var(--ink-soft);
+    overflow-wrap: anywhere;
+  }
+  small {
+    white-space: nowrap;
+  }
+  .read {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 8.5rem) auto;
+    gap: 8px;
+    align-items: center;
+  }
+  input {
+    width: 100%;
+    min-width: 0;
+  }
+  input.amount {
+    text-align: right;
+  }
+  ::placeholder {
+    color: var(--warn);
+    opacity: 1;
+  }
+  button.out {
+    color: var(--accent);
+    padding: 4px 8px;
+    white-space: nowrap;
+  }
+  li.out .source,
+  li.out input {
+    text-decoration: line-through;
+  }
+  .note,
+  .guess,
+  .right {
+    grid-column: 2;
+    font-size: 0.92rem;
+    overflow-wrap: anywhere;
+  }
+  .note,
+  .right {
+    color: var(--ink-soft);
+  }
+  .guess {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 6px 14px;
+    padding: 4px 0 4px 12px;
+    border-left: 3px solid var(--warn);
+  }
+  .guess p {
+    flex: 1 1 16rem;
+  }
+  .guess b {
+    color: var(--warn);
+  }
+  @media (max-width: 640px) {
+    li {
+      grid-template-columns: minmax(0, 1fr);
+      padding: 12px 0;
+    }
+    .read {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 7rem);
+    }
+    .read .out {
+      grid-column: 1 / -1;
+      justify-self: end;
+    }
+    .note,
+    .guess,
+    .right {
+      grid-column: 1;
+    }
+    .source,
+    .read,
+    .guess {
+      min-width: 0;
+    }
+  }
+`

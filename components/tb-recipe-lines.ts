@@ -1,0 +1,186 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { amountAsKept } from '../src/dough/amounts.js'
+import type { Formula, Line } from '../src/dough/formula.js'
+import type { RecipeLine } from '../src/exchange/index.js'
+import { isOpen, type LineSaid, type RecipeSaid } from './bring-in/recipe-draft.js'
+import { recipeStyles } from './bring-in/recipe-styles.js'
+import { counted } from './bring-in-plan.js'
+import { asTheyWrite } from './grid/table-of.js'
+import type { NumberStyle } from './numbers.js'
+import { sharedStyles } from './shared-styles.js'
+
+const linesShown = 300
+
+/** The lines read from a recipe, each beside the text it comes from, to be looked at and changed before they are added. */
+export class TbRecipeLines extends LitElement {
+  static override properties = {
+    formula: { attribute: false },
+    lines: { attribute: false },
+    said: { attribute: false },
+    name: { attribute: false },
+    numbers: { attribute: false },
+  }
+
+  declare formula: Formula // as read
+  declare lines: readonly RecipeLine[]
+  declare said: RecipeSaid
+  declare name: string // it will have
+  declare numbers: NumberStyle
+
+  #tell(said: RecipeSaid): void {
+    this.dispatchEvent(new CustomEvent('tb-said', { detail: said }))
+  }
+
+  #say(id: string, what: LineSaid): void {
+    this.#tell(new Map(this.said).set(id, { ...this.said.get(id), ...what }))
+  }
+
+  get #open(): readonly RecipeLine[] {
+    return this.lines.filter(line => isOpen(line, this.said))
+  }
+
+  #confirm(id: string): void {
+    const open = this.#open
+    const at = open.findIndex(line => line.lineId === id)
+    const next = open[at + 1] ?? open[at - 1]
+    this.#say(id, { isRight: true })
+    this.#focus(next ? `yes-${next.lineId}` : 'state')
+  }
+
+  #confirmAll = (): void => {
+    const said = new Map(this.said)
+    for (const { lineId } of this.#open) said.set(lineId, { ...said.get(lineId), isRight: true })
+    this.#tell(said)
+    this.#focus('state')
+  }
+
+  #leaveOut(id: string, isOut: boolean): void {
+    this.#say(id, { isOut })
+    this.#focus(`out-${id}`)
+  }
+
+  /** What had the focus is gone by then. */
+  #focus(id: string): void {
+    void this.updateComplete.then(async () => {
+      await this.updateComplete
+      this.renderRoot.querySelector<HTMLElement>(`[id="${id}"]`)?.focus()
+    })
+  }
+
+  override render() {
+    const open = this.#open.length
+    const read = new Map(this.lines.map(line => [line.lineId, line]))
+    return html`
+      <div class="state">
+        <p id="state" tabindex="-1">
+          ${
+            open > 0
+              ? html`<b>${counted(open, 'line')} ${open === 1 ? 'holds' : 'hold'} a guess.</b> Say that it is right, or
+                  change it. What is added without that keeps its text in the note.`
+              : 'Nothing is left to be guessed.'
+          }
+        </p>
+        ${open > 1 ? html`<button class="lined" @click=${this.#confirmAll}>All of it is right</button>` : nothing}
+      </div>
+      <div class="name">
+        <label for="name">Name of the bread</label>
+        <input
+          id="name"
+          autocomplete="off"
+          .value=${this.name}
+          @change=${(e: Event) => {
+            const { value } = e.target as HTMLInputElement
+            this.dispatchEvent(new CustomEvent('tb-named', { detail: value.trim() }))
+          }}
+        />
+      </div>
+      ${this.formula.stages.map(
+        stage => html`<h3>${stage.name}</h3>
+          <ul>
+            ${repeat(
+              stage.lines.slice(0, linesShown),
+              line => line.id,
+              line => this.#line(line, read.get(line.id)),
+            )}
+          </ul>
+          ${
+            stage.lines.length > linesShown
+              ? html`<p class="quiet">And ${counted(stage.lines.length - linesShown, 'more line')}, added as read.</p>`
+              : nothing
+          }`,
+      )}
+    `
+  }
+
+  #line(line: Line, read: RecipeLine | undefined): TemplateResult {
+    const {
+      ingredient = line.ingredient,
+      amount = line.amount,
+      isOut,
+      isRight,
+    } = this.said.get(line.id) ?? {}
+    const { decimal } = this.numbers
+    return html`<li class=${isOut ? 'out' : ''}>
+      <p class="source">${read ? html`“${read.source.trim()}” <small>row ${read.row}</small>` : nothing}</p>
+      <div class="read">
+        <input
+          aria-label="Ingredient of ${line.ingredient}"
+          autocomplete="off"
+          ?disabled=${isOut === true}
+          .value=${ingredient}
+          @change=${(e: Event) => {
+            const typed = (e.target as HTMLInputElement).value.trim()
+            this.#say(line.id, { ingredient: typed || line.ingredient, isRight: true })
+          }}
+        />
+        <input
+          class="amount"
+          aria-label="Amount of ${ingredient}"
+          autocomplete="off"
+          placeholder="no amount"
+          ?disabled=${isOut === true}
+          .value=${asTheyWrite(amount, this.numbers)}
+          @change=${(e: Event) => {
+            const typed = (e.target as HTMLInputElement).value
+            this.#say(line.id, { amount: amountAsKept(typed, 'weight', decimal), isRight: true })
+          }}
+        />
+        <button
+          class="out"
+          id="out-${line.id}"
+          aria-label="${isOut ? 'Put back' : 'Leave out'} ${ingredient}"
+          @click=${() => this.#leaveOut(line.id, !isOut)}
+        >
+          ${isOut ? 'Put back' : 'Leave out'}
+        </button>
+      </div>
+      ${line.note ? html`<p class="note">Note: ${line.note}</p>` : nothing}
+      ${read && read.guesses.length > 0 && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
+    </li>`
+  }
+
+  #guesses({ lineId, guesses }: RecipeLine, ingredient: string, isRight: boolean): TemplateResult {
+    if (isRight) return html`<p class="right">Right, as you said.</p>`
+    return html`<div class="guess">
+      <p><b>Guessed.</b> ${guesses.join(' ')}</p>
+      <button
+        class="lined"
+        id="yes-${lineId}"
+        aria-label="Yes, that is right: ${ingredient}"
+        @click=${() => this.#confirm(lineId)}
+      >
+        Yes, that is right
+      </button>
+    </div>`
+  }
+
+  static override styles = [sharedStyles, recipeStyles]
+}
+customElements.define('tb-recipe-lines', TbRecipeLines)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-recipe-lines': TbRecipeLines
+  }
+}
