@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { type ForeignTable, guessTable, readTable } from '../../src/exchange/foreign/index.js'
 import { foreignTables } from './foreign-tables'
+import { doubtfulTables } from './foreign-tables-doubtful'
 import { shown } from './notation'
 
 const asked = ({ guesses }: ForeignTable): string[] =>
@@ -9,7 +10,10 @@ const asked = ({ guesses }: ForeignTable): string[] =>
     .filter(({ ask }) => ask)
     .map(({ about, column }) => (column === undefined ? about : `${about} ${column + 1}`))
 
-for (const { title, table, reads, totals = [], asks = [], told = [] } of foreignTables) {
+for (const { title, table, reads, totals = [], asks = [], told = [] } of [
+  ...foreignTables,
+  ...doubtfulTables,
+]) {
   test(`a foreign table: ${title}`, () => {
     const guessed = guessTable(table)
     const read = readTable(guessed, guessed.mapping)

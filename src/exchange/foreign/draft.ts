@@ -132,8 +132,12 @@ export function remembering(larder: Larder): Larder {
 /** Grams a quantity of an ingredient weighs, where that is known. */
 export function gramsOf(quantity: Quantity | undefined, name: string, larder: Larder): number | undefined {
   if (quantity?.grams !== undefined) return quantity.grams
-  const ingredient = quantity?.measure && larder.find(name)
-  if (!quantity?.measure || !ingredient) return undefined
+  if (!quantity?.measure) return undefined
+  const ingredient = larder.find(name)
+  if (!ingredient) {
+    const ml = { ml: 1, l: 1000 }[quantity.measure.unit]
+    return ml !== undefined && kindOf(name, larder) === 'water' ? quantity.measure.count * ml : undefined
+  }
   const each = gramsPerMeasure(ingredient, quantity.measure.unit as Measure)
   return each === undefined ? undefined : each * quantity.measure.count
 }

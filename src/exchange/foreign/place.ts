@@ -4,7 +4,7 @@ import { isBlank, quoted } from '../row.js'
 import { ForeignFormula, type ForeignStage, rowOrRows, type Told } from './draft.js'
 import type { Sorted } from './sort.js'
 import type { Mapping } from './types.js'
-import { headingName, isFinalDough } from './words.js'
+import { headingName, isFinalDough, isStageName } from './words.js'
 
 /** The formula and the stage that rows are being read into. */
 export class Place {
@@ -13,12 +13,18 @@ export class Place {
   stage: ForeignStage | undefined
   readonly #byName = new Map<string, ForeignFormula>()
   readonly #namesakes = new Map<string, number>()
+  readonly #overColumn: ForeignStage | undefined
   readonly #carried = { formula: [] as number[], stage: [] as number[] }
 
   constructor(
     readonly mapping: Mapping,
     readonly told: Told,
-  ) {}
+    heading: string, // over the ingredients: it may name the first stage
+  ) {
+    if (mapping.stages === 'column' || mapping.columns.includes('formula') || !isStageName(heading)) return
+    this.#overColumn = this.inFormula().stage(headingName(heading).name)
+    this.stage = this.#overColumn
+  }
 
   inFormula(): ForeignFormula {
     return this.formula ?? this.begin(this.mapping.formulaName || unnamed.formula, false)
@@ -77,6 +83,8 @@ export class Place {
   }
 
   finish(): void {
+    const [first] = this.formulas
+    if (this.#overColumn?.lines.length === 0) first!.stages.splice(first!.stages.indexOf(this.#overColumn), 1)
     for (const column of ['formula', 'stage'] as const) {
       const rows = this.#carried[column]
       if (rows.length > 0)

@@ -4,7 +4,7 @@ import { type ForeignFormula, type ForeignLine, type ForeignStage, kindOf, type 
 import type { LineMaker } from './lines.js'
 import { neighbours } from './neighbours.js'
 import { Place } from './place.js'
-import { type Sorted, textOf } from './sort.js'
+import { noteOf, type Sorted, textOf } from './sort.js'
 import { headsWithTotal, quantitiesOf, sumAgrees } from './sums.js'
 import type { Mapping, RowRead } from './types.js'
 import { headingName, isFinalDough, isRemark, isStageName, titleName, totalOf } from './words.js'
@@ -24,8 +24,10 @@ export class RowReader {
     readonly larder: Larder,
     readonly lines: LineMaker,
     readonly told: Told,
+    heading: string, // over the column of ingredients, where it may name the first stage
   ) {
-    this.#place = new Place(mapping, told)
+    this.#place = new Place(mapping, told, heading)
+    if (this.#place.stage) this.#above = 'stage'
     const { next, isSpaced } = neighbours(sorted)
     this.#next = next
     this.#isSpaced = isSpaced
@@ -59,7 +61,7 @@ export class RowReader {
         if (!this.#headsWithTotal(at)) this.#total(at)
         return
       case 'reading':
-        this.#note(at, [row.name, ...row.amounts.map(({ cell }) => cell), row.note].filter(Boolean).join(' '))
+        this.#note(at, noteOf({ ...row, name: [row.name, ...row.amounts.map(({ cell }) => cell)].join(' ') }))
         return
       case 'notes':
         this.#note(at, row.note)
@@ -91,7 +93,6 @@ export class RowReader {
   #lineIn(at: number, stage: ForeignStage): ForeignLine {
     const line = this.lines.line(this.sorted[at]!)
     stage.add(line)
-    this.reads[at] = undefined
     this.#above = 'line'
     this.#blankSince = false
     return line
@@ -167,7 +168,7 @@ export class RowReader {
     )
       if (isStageName(said.name)) this.#heading(at, said)
       else this.#title(at, said)
-    else if (known && !isStageName(said.name)) this.#line(at)
+    else if ((known || this.#isAmongLines(row)) && !isStageName(said.name)) this.#line(at)
     else this.#note(at, noteOf(row))
   }
 
@@ -175,10 +176,15 @@ export class RowReader {
     return this.#above !== 'line' && this.#above !== 'note'
   }
 
+  /** A few words right below a line are one more ingredient rather than a remark. */
+  #isAmongLines({ name }: Sorted): boolean {
+    return this.#above === 'line' && !this.#blankSince && name.split(' ').length <= 4
+  }
+
   #plainName(at: number, leads: boolean, known: boolean): void {
     const row = this.sorted[at]!
     const formula = this.#place.formula
-    if (known || (leads && formula?.stages.length)) this.#line(at)
+    if (known || (leads && formula?.stages.length) || this.#isAmongLines(row)) this.#line(at)
     else if (leads && !formula) this.#title(at, headingName(row.name))
     else this.#note(at, noteOf(row))
   }
@@ -252,17 +258,7 @@ export class RowReader {
     let stage = this.#place.stage
     if (!isBlank(stageCell) && row.name !== stageCell)
       stage = formula.find(headingName(stageCell).name) ?? stage
-    const quantities = quantitiesOf(row)
-    const of = totalOf(row.name) ?? { named: '' }
-    const why =
-      quantities.length === 0
-        ? { why: `Row ${row.row} names a total and gives no figure that can be read.` }
-        : {}
-    this.reads[at] = { row: row.row, became: 'total', formula: formula.name, text: textOf(row), ...why }
-    if (quantities.length > 0)
-      formula.totals.push({ row: row.row, label: row.name, of, stage, heads: false, quantities })
-    if (stage) stage.hasTotal = true
-    this.#above = 'total'
+    this.#printed(at, formula, stage, row.name)
   }
 
   /** Amounts without a name: the total of the lines above, or nothing that can be known. */
@@ -283,23 +279,22 @@ export class RowReader {
       )
       return
     }
-    this.reads[at] = {
-      row: row.row,
-      became: 'total',
-      formula: this.#place.inFormula().name,
-      text: textOf(row),
-    }
-    this.#place.inFormula().totals.push({
-      row: row.row,
-      label: '',
-      of: { named: '' },
-      stage,
-      heads: false,
-      quantities,
-    })
+    this.#printed(at, this.#place.inFormula(), stage, '')
+  }
+
+  /** Keeps a total below its lines, to be compared when all is read. */
+  #printed(at: number, formula: ForeignFormula, stage: ForeignStage | undefined, label: string): void {
+    const row = this.sorted[at]!
+    const quantities = quantitiesOf(row)
+    const why =
+      quantities.length > 0
+        ? {}
+        : { why: `Row ${row.row} names a total and gives no figure that can be read.` }
+    this.reads[at] = { row: row.row, became: 'total', formula: formula.name, text: textOf(row), ...why }
+    const of = totalOf(label) ?? { named: '' }
+    if (quantities.length > 0)
+      formula.totals.push({ row: row.row, label, of, stage, heads: false, quantities })
     if (stage) stage.hasTotal = true
     this.#above = 'total'
   }
 }
-
-const noteOf = ({ name, note }: Sorted): string => [name, note].filter(Boolean).join(' ')

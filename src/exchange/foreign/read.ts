@@ -82,7 +82,14 @@ export function readTable(
   const signs = signsOf(sorted.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
   const isSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
   const lines = new LineMaker(mapping, known, told, sorted, isSure)
-  const reader = new RowReader(sorted, mapping, known, lines, told)
+  const reader = new RowReader(
+    sorted,
+    mapping,
+    known,
+    lines,
+    told,
+    table.headings[uses.indexOf('ingredient')] ?? '',
+  )
   for (let at = 0; at < sorted.length; at++) {
     if (isStopped(watch, rows.length + at, of)) return stoppedAt(top)
     reader.row(at)

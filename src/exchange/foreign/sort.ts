@@ -8,6 +8,9 @@ import { folded, isReading, isTotalWord, totalOf } from './words.js'
 export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
   cells.filter(cell => cell.trim() !== '').join(' | ')
 
+/** What a row says that is kept as a note. */
+export const noteOf = ({ name, note }: Sorted): string => [name, note].filter(Boolean).join(' ')
+
 export interface AmountCell {
   readonly use: AmountUse
   readonly cell: string
@@ -77,6 +80,7 @@ export class Sorter {
   readonly #headings: string
   readonly #columns: readonly ColumnUse[]
   readonly #labels = new Map<string, Label>()
+  readonly #otherHeadings: readonly number[] // columns with a heading, but for that of the ingredients
 
   constructor(
     mapping: Mapping,
@@ -86,6 +90,8 @@ export class Sorter {
     this.#cells = new CellReader(mapping.decimal)
     this.#headings = headingRowKey(headings)
     this.#columns = mapping.columns
+    const ingredient = mapping.columns.indexOf('ingredient')
+    this.#otherHeadings = [...headings.keys()].filter(at => at !== ingredient && headings[at]!.trim() !== '')
   }
 
   sort(foreign: ForeignRow): Sorted {
@@ -93,6 +99,8 @@ export class Sorter {
     if (broken) return { ...nothing, row, cells, is: 'not understood', why: broken }
     if (isBlankRow(foreign)) return { ...nothing, row, cells, is: 'blank' }
     if (this.#isHeadings(cells)) return { ...nothing, row, cells, is: 'headings' }
+    const over = this.#headingOver(cells)
+    if (over !== undefined) return { ...nothing, row, cells, is: 'name', name: over }
     const { length } = this.#columns
     const lost = (why: string): Sorted => ({ ...nothing, row, cells, is: 'not understood', why })
     if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
@@ -113,6 +121,16 @@ export class Sorter {
       cells[0]?.length === headings[0]?.length &&
       headingRowKey(cells) === this.#headings
     )
+  }
+
+  /** `Levain | kg | %` under `Dough | kg | %`: the headings again, with the name of a stage among them. */
+  #headingOver(cells: readonly string[]): string | undefined {
+    const at = this.#columns.indexOf('ingredient')
+    const others = this.#otherHeadings
+    if (at < 0 || others.length === 0) return undefined
+    const isSame = others.every(column => cells[column]?.trim() === this.headings[column]!.trim())
+    const name = tidyCell(cells[at] ?? '')
+    return isSame && name !== '' ? name : undefined
   }
 
   /** Between blanks an empty cell is not seen, so that a number without a unit may stand in the wrong column. */

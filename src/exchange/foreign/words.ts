@@ -35,7 +35,7 @@ const headings: readonly (readonly [ColumnUse, RegExp])[] = [
     /price|cost|preis|kosten|prix|cout|allergen|supplier|lieferant|fournisseur|[€$£]|kcal|energ|^(?:id|no\.?|nr\.?|nº|n°|#|pos\.?|row|line)$/,
   ],
   ['unit', /^(?:units?|uom|einheit(?:en)?|unites?|me)$/],
-  ['note', /note|remark|comment|bemerkung|anmerkung|hinweis|notiz|remarque|observation/],
+  ['note', /note|remark|comment|kommentar|bemerkung|anmerkung|hinweis|notiz|remarque|observation/],
   ['stage', /stage|phase|^step$|^part|section|stufe|^teil|etape|stade|partie|^build|^mix$/],
   ['ingredient', /ingredi|zutat|rohstoff|material|matiere|^item|component|komponente|composant|^what$|^was$/],
   ['formula', /formula|formule|recipe|rezept|recette|^bread|^brot|^pain|^product|^produkt|^produit/],
