@@ -1,14 +1,6 @@
 import type { Edit } from '../events.js'
-import {
-  clearBlock,
-  coversRows,
-  enterInCell,
-  fillBlock,
-  type PasteCount,
-  type Pasted,
-  pasteBlock,
-} from './block-edits.js'
-import { copied, putOn, readForeign, takenFrom } from './clipboard.js'
+import { clearBlock, coversRows } from './block-edits.js'
+import { copied, type Held, heldBy, putOn } from './clipboard.js'
 import type { Extent } from './moving.js'
 import type { Column, Given, Table } from './table.js'
 
@@ -47,7 +39,7 @@ export class Blocks {
   async paste(event: ClipboardEvent): Promise<void> {
     if (!event.clipboardData || this.#host.given.readOnly) return
     event.preventDefault()
-    this.put(await takenFrom(event.clipboardData, this.#host.given.numbers))
+    await this.#put(heldBy(event.clipboardData))
   }
 
   /** Copies without a key, where the browser lets a page write to the clipboard. */
@@ -72,39 +64,17 @@ export class Blocks {
         const item = items.find(i => i.types.includes(type))
         return item ? (await item.getType(type)).text() : ''
       }
-      this.put(await readForeign(await text('text/html'), await text('text/plain'), this.#host.given.numbers))
+      await this.#put({ own: '', html: await text('text/html'), plain: await text('text/plain') })
     } catch {
       this.#host.say('The browser did not let Tarebook read the clipboard. Press Ctrl+V, or ⌘V.')
     }
   }
 
-  put(pasted: Pasted | undefined): void {
+  /** Pastes where the baker is now. How is fetched when it is first wanted. */
+  async #put(held: Held): Promise<void> {
     const host = this.#host
-    if (!pasted || pasted.rows.length === 0) {
-      host.say('There is no text to paste.')
-      return
-    }
-    const extent = host.extent()
-    const row = extent.rows[0]
-    const column = extent.columns[0]
-    if (!row || !column) return
-    const single = pasted.rows.length === 1 && pasted.rows[0]?.length === 1
-    const formula = host.given.sheet.formula.id
-    if (row.kind === 'stage' && single) {
-      host.act(enterInCell(formula, row, 'ingredient', pasted.rows[0]![0]!.text, '.', ''))
-      return
-    }
-    if (row.kind === 'stage' || row.kind === 'sum') {
-      host.say('Paste on a line, or on “Add an ingredient”.')
-      return
-    }
-    const count: PasteCount = { pasted: 0, notUnderstood: 0, leftOut: 0, refusals: [] }
-    const many = extent.rows.length > 1 || extent.columns.length > 1
-    const edit =
-      single && many
-        ? fillBlock(formula, extent, pasted, count)
-        : pasteBlock(formula, host.table(), host.columns(), { row, column }, pasted, count)
-    if (host.act(edit)) host.say(pasteSentence(count))
+    const place = { extent: host.extent(), table: host.table(), columns: host.columns() }
+    await (await import('./paste.js')).paste(held, place, host)
   }
 
   clear(label = 'Clear cells'): void {
@@ -131,16 +101,4 @@ function hasSelectedText(event: Event): boolean {
   const root = (event.target as Node).getRootNode() as Node & { getSelection?(): Selection | null }
   const inRoot = root.getSelection?.() // Chromium keeps a shadow root's selection by itself
   return [inRoot, document.getSelection()].some(s => s && !s.isCollapsed && String(s) !== '')
-}
-
-function pasteSentence(count: PasteCount): string {
-  const { pasted, notUnderstood, leftOut, refusals } = count
-  if (pasted + notUnderstood + refusals.length === 0)
-    return leftOut
-      ? 'There is no room for this here.'
-      : 'These cells follow from the others and take nothing.'
-  const parts = [`${Math.max(0, pasted - refusals.length)} pasted`]
-  if (notUnderstood) parts.push(`${notUnderstood} not understood`)
-  if (leftOut) parts.push(`${leftOut} left out, past the last column`)
-  return [`${parts.join(', ')}.`, ...refusals].join(' ')
 }

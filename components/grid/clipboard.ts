@@ -1,12 +1,12 @@
 import type { NumberStyle } from '../numbers.js'
-import type { Pasted, PastedCell } from './block-edits.js'
 import type { Extent } from './moving.js'
-import { allColumns, type Column, isNumber, type LineRow, type Row } from './table.js'
+import type { PastedCell } from './pasted.js'
+import { type Column, isNumber, type LineRow, type Row } from './table.js'
 import { asTheyWrite } from './table-of.js'
 
 /** Our own kind of clipboard text: what was typed and what only followed from it, with decimal points. */
-const ownType = 'application/x-tarebook-lines+json'
-interface OwnBlock {
+export const ownType = 'application/x-tarebook-lines+json'
+export interface OwnBlock {
   readonly tarebook: 'lines'
   readonly columns: readonly Column[]
   readonly rows: readonly (readonly PastedCell[])[]
@@ -66,7 +66,6 @@ function texts(row: Row, columns: readonly Column[], style: NumberStyle): string
 /** An office program must not take a text for something to work out. */
 const safe = (text: string): string =>
   /^[=+\-@\t\r\n]/.test(text) && !/^-?[\d.,]+$/.test(text) ? `'${text}` : text
-const unsafe = (text: string): string => text.replace(/^'(?=[=+\-@\t\r\n])/, '')
 
 const escaped = (text: string): string =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/\n/g, '<br>')
@@ -100,80 +99,19 @@ export function putOn(data: DataTransfer, extent: Extent, style: NumberStyle): v
   data.setData(ownType, own)
 }
 
-/** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
-export async function takenFrom(
-  data: { getData(type: string): string },
-  style: NumberStyle,
-): Promise<Pasted | undefined> {
-  // All of it is read before anything is waited for: a clipboard event's data is gone after it.
-  const [own, html, plain] = [ownType, 'text/html', 'text/plain'].map(type => data.getData(type)) as [
-    string,
-    string,
-    string,
-  ]
-  return readOwn(own) ?? readForeign(html, plain, style)
+/** What a clipboard holds, in the forms a block is read from. */
+export interface Held {
+  readonly own: string
+  readonly html: string
+  readonly plain: string
 }
 
-function readOwn(text: string): Pasted | undefined {
-  if (!text) return undefined
-  try {
-    const block = JSON.parse(text) as Partial<OwnBlock>
-    if (block.tarebook !== 'lines' || !Array.isArray(block.rows) || block.rows.length === 0) return undefined
-    const cell = (c: Partial<PastedCell>) => ({ text: String(c.text ?? ''), computed: c.computed === true })
-    const columns = allColumns.filter(c => block.columns?.includes(c))
-    return { rows: block.rows.map(row => row.map(cell)), decimal: '.', columns }
-  } catch {
-    return undefined // another page may have put anything under our name
-  }
-}
-
-/** A table from another program: HTML where it holds one, tab-separated text otherwise. */
-export async function readForeign(
-  html: string,
-  plain: string,
-  style: NumberStyle,
-): Promise<Pasted | undefined> {
-  const rows = (html && tableRows(html)) || (await textRows(plain))
-  const [head, ...rest] = rows
-  const body = head && isHeading(head) ? rest : rows
-  if (body.length === 0) return undefined
-  return {
-    rows: body.map(r => r.map(text => ({ text: unsafe(text), computed: false }))),
-    decimal: style.decimal,
-  }
-}
+/** All of it, at once: a clipboard event's data is gone after it. */
+export const heldBy = (data: { getData(type: string): string }): Held => ({
+  own: data.getData(ownType),
+  html: data.getData('text/html'),
+  plain: data.getData('text/plain'),
+})
 
 /** A cell of tab-separated text, quoted by the rule of CSV where it needs to be. */
 const quoted = (cell: string): string => (/["\t\n\r]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)
-
-/** Tab-separated text as rows. Its reader is fetched when there is more than one cell. */
-async function textRows(plain: string): Promise<string[][]> {
-  const text = plain.replace(/\r\n?/g, '\n').replace(/\n$/, '')
-  if (!/["\t\n]/.test(text)) return text === '' ? [] : [[text]]
-  return (await import('./text-table.js')).textRows(text)
-}
-
-function tableRows(html: string): string[][] | undefined {
-  const table = new DOMParser().parseFromString(html, 'text/html').querySelector('table') // inert: nothing in it runs or loads
-  if (!table) return undefined
-  return [...table.rows].map(row =>
-    [...row.cells].flatMap(cell => [
-      cellText(cell),
-      ...Array<string>(Math.min(cell.colSpan, 50) - 1).fill(''),
-    ]),
-  )
-}
-
-function cellText(cell: HTMLElement): string {
-  for (const br of cell.querySelectorAll('br')) br.replaceWith('\u2028')
-  const text = cell.textContent ?? ''
-  return text
-    .replace(/[^\S\u2028\u00a0]+/g, ' ')
-    .replace(/ ?\u2028 ?/g, '\n')
-    .trim()
-}
-
-const headings =
-  /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|batch|note|notes|)$/i
-const isHeading = (row: readonly string[]): boolean =>
-  /^ingredients?$/i.test(row[0]?.trim() ?? '') && row.every(text => headings.test(text.trim()))

@@ -1,6 +1,6 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import type { Formula } from '../../src/dough/formula'
-import { equal, match, ok } from '../assert'
+import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { amounts, cell, type Desk, field, focusIn, goTo, setUp, shows, sixLoaves } from './grid-desk'
 import { passesAxe } from './mount'
@@ -108,8 +108,7 @@ describe('The batch in the grid', () => {
     desk = await setUp()
     await goTo(desk.grid, 'Add an ingredient 2')
     await press('Control+v')
-    await desk.grid.updateComplete
-    match(amounts(desk.sheet, 1), /; Salt 2\.1%$/)
+    await waitUntil(() => /; Salt 2\.1%$/.test(amounts(desk.sheet, 1)), 'the line is there')
     equal(desk.sheet.formula.stages[1]!.lines[5]!.note, 'fine')
   })
 

@@ -147,8 +147,7 @@ describe('Holds in the grid', () => {
     await press('Shift+Space', 'Control+c')
     await goTo(desk.grid, 'Add an ingredient 2')
     await press('Control+v')
-    await settled()
-    match(amounts(desk.sheet, 1), /; Water$/)
+    await waitUntil(() => /; Water$/.test(amounts(desk.sheet, 1)), 'the line is there')
     equal(holds(), 'wholeDough 0.7,wholeDough 0.7')
   })
 
