@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../src/dough/formula.js'
 import type { ArrivalKind } from '../src/exchange/arriving.js'
+import type { Mapping } from '../src/exchange/foreign/index.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../src/exchange/index.js'
 import { addActions, restoreActions } from './bring-in/actions.js'
 import { readAs, readingOn, restOfRecipe, totalsFound } from './bring-in/arrived-parts.js'
@@ -214,7 +215,8 @@ export class TbBringIn extends TbDialog {
 
   #understood(read: Read): TemplateResult {
     const { from, arrived, remark } = read
-    const { problems } = arrived
+    const told = new Set(arrived.as === 'table' ? arrived.totals.map(total => total.sentence) : [])
+    const problems = arrived.problems.filter(problem => !told.has(problem.message))
     return html`
       <div class="top">
         <h3 class="sum" id="understood" tabindex="-1">${sumInWords(read, this.#formulas, this.numbers)} <small>from ${from}</small></h3>
@@ -222,9 +224,18 @@ export class TbBringIn extends TbDialog {
       </div>
       ${remark ? html`<p class="remark">${remark}</p>` : nothing}
       ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing}
-      ${problemList(problems, 'error', this.#copy)} ${problemList(problems, 'warning', this.#copy)}
-      ${this.#seen(arrived)} ${problemList(problems, 'remark', this.#copy)}
+      ${problemList(problems, 'error', this.#copy)}
+      ${arrived.as === 'table' ? this.#columns(arrived) : nothing}
+      ${problemList(problems, 'warning', this.#copy)} ${this.#seen(arrived)}
+      ${problemList(problems, 'remark', this.#copy)}
     `
+  }
+
+  #columns({ look }: Extract<Read['arrived'], { as: 'table' }>): TemplateResult {
+    return html`<tb-columns
+      .look=${look}
+      @tb-mapping=${(e: CustomEvent<Mapping>) => void this.#intake.readWith(e.detail)}
+    ></tb-columns>`
   }
 
   #seen(arrived: Read['arrived']): TemplateResult | typeof nothing {
@@ -246,12 +257,6 @@ export class TbBringIn extends TbDialog {
         this.#decide({ choices: new Map(this.decided.choices).set(formula.id, choice) }),
       lines: arrived.as !== 'recipe',
     })
-    if (arrived.as === 'table')
-      return html`<tb-columns
-          .look=${arrived.look}
-          @tb-mapping=${(e: CustomEvent<typeof arrived.look.mapping>) => void this.#intake.readWith(e.detail)}
-        ></tb-columns>
-        ${sections}`
     if (arrived.as !== 'recipe' || arrived.lines.length === 0) return sections
     const [formula] = arrived.formulas
     return html`<tb-recipe-lines

@@ -12,6 +12,9 @@ import { sharedStyles } from './shared-styles.js'
 
 const linesShown = 300
 
+/** A row without the sign that makes it one of a list. */
+const bare = (row: string): string => row.trim().replace(/^[-*•–]\s+/, '')
+
 /** The lines read from a recipe, each beside the text it comes from, to be looked at and changed before they are added. */
 export class TbRecipeLines extends LitElement {
   static override properties = {
@@ -122,8 +125,7 @@ export class TbRecipeLines extends LitElement {
     } = this.said.get(line.id) ?? {}
     const { decimal } = this.numbers
     return html`<li class=${isOut ? 'out' : ''}>
-      <p class="source">${read ? html`“${read.source.trim()}” <small>row ${read.row}</small>` : nothing}</p>
-      <div class="read">
+      <p class="source">${read ? html`“${bare(read.source)}” <small>row ${read.row}</small>` : nothing}</p>
         <input
           aria-label="Ingredient of ${line.ingredient}"
           autocomplete="off"
@@ -154,7 +156,6 @@ export class TbRecipeLines extends LitElement {
         >
           ${isOut ? 'Put back' : 'Leave out'}
         </button>
-      </div>
       ${line.note ? html`<p class="note">Note: ${line.note}</p>` : nothing}
       ${read && read.guesses.length > 0 && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
     </li>`

@@ -60,6 +60,7 @@ export const columnsStyles = css`
   }
   th select {
     width: 100%;
+    font-weight: 400;
   }
   th .why {
     font-size: 0.8rem;
@@ -96,7 +97,7 @@ export const columnsStyles = css`
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr));
     gap: 4px 28px;
-    margin-top: 18px;
+    margin: 18px 0 16px;
   }
   .settings select {
     width: 100%;

@@ -45,10 +45,10 @@ export const recipeStyles = css`
   }
   li {
     display: grid;
-    grid-template-columns: minmax(0, 2fr) minmax(0, 3fr);
-    gap: 4px 20px;
+    grid-template-columns: minmax(0, 4fr) minmax(0, 4fr) minmax(0, 8.5rem) auto;
+    gap: 4px 12px;
     align-items: center;
-    padding: 8px 0;
+    padding: 6px 0;
     border-bottom: 1px solid var(--rule);
   }
   .source {
@@ -58,15 +58,18 @@ export const recipeStyles = css`
   small {
     white-space: nowrap;
   }
-  .read {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) minmax(0, 8.5rem) auto;
-    gap: 8px;
-    align-items: center;
-  }
   input {
     width: 100%;
     min-width: 0;
+  }
+  li input {
+    border-color: transparent;
+    border-bottom: 1px dotted var(--rule-strong);
+    border-radius: 0;
+    background: none;
+  }
+  li input:hover {
+    background: var(--accent-wash);
   }
   input.amount {
     text-align: right;
@@ -87,7 +90,7 @@ export const recipeStyles = css`
   .note,
   .guess,
   .right {
-    grid-column: 2;
+    grid-column: 2 / -1;
     font-size: 0.92rem;
     overflow-wrap: anywhere;
   }
@@ -111,25 +114,17 @@ export const recipeStyles = css`
   }
   @media (max-width: 640px) {
     li {
-      grid-template-columns: minmax(0, 1fr);
-      padding: 12px 0;
-    }
-    .read {
       grid-template-columns: minmax(0, 1fr) minmax(0, 7rem);
+      padding: 10px 0;
     }
-    .read .out {
-      grid-column: 1 / -1;
+    button.out {
+      grid-area: 1 / 2;
       justify-self: end;
     }
     .note,
     .guess,
     .right {
-      grid-column: 1;
-    }
-    .source,
-    .read,
-    .guess {
-      min-width: 0;
+      grid-column: 1 / -1;
     }
   }
 `
