@@ -15,7 +15,7 @@ interface Build {
 const seedLines = (stage: StagePlan) => stage.lines.filter(l => l.countsAs?.kind === 'starter')
 
 /** Whether every stage is made just as it is written. */
-function isAsWritten({ formula }: Outline): boolean {
+export function isAsWritten({ formula }: Outline): boolean {
   return (
     (formula.batch ?? { make: 'as written' }).make === 'as written' &&
     !formula.stages.some(s => s.keepBack || s.loss)

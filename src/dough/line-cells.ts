@@ -2,6 +2,7 @@ import type { CellWriter } from './cell-writer.js'
 import { cellOf, type Meant, meaningOf } from './names.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
 import type { Half, Split } from './split.js'
+import { grams } from './words.js'
 
 /** The lines of a formula as cells: their weights, and their parts by what moves them. */
 export class LineCells {
@@ -54,7 +55,18 @@ export class LineCells {
     if ('problem' in amount) return this.out.fail(name, words, amount.problem)
     const unknown = this.#unknownIn(line)
     if (unknown) return this.out.fail(name, words, unknown)
-    this.out.expression(name, words, amount.expression, n => this.#cellNamed(n, line))
+    if (amount.plain && !amount.typed.startsWith('-'))
+      return this.out.expression(name, words, amount.expression, n => this.#cellNamed(n, line))
+    const asTyped = cellOf.asTyped(line)
+    this.out.expression(asTyped, words, amount.expression, n => this.#cellNamed(n, line))
+    this.out.compute(name, words, 'not below nothing', [asTyped], ([weight]) => {
+      if (weight! >= 0) return weight!
+      return {
+        kind: 'domain',
+        message: `This comes to ${grams(weight!)}: less than nothing. Write an amount above 0.`,
+        origin: name,
+      }
+    })
   }
 
   #unknownIn(line: LinePlan): string | undefined {

@@ -8,6 +8,7 @@ import { weightUnits } from './units.js'
 /** Names of cells, made of ids, so that renaming an ingredient or a stage moves no cell. */
 export const cellOf = {
   weight: (line: LinePlan) => `${line.line.id}.weight`,
+  asTyped: (line: LinePlan) => `${line.line.id}.weight as typed`, // before it is seen to be above nothing
   fixed: (line: LinePlan) => `${line.line.id}.fixed`, // grams of it that do not depend on the base
   slope: (line: LinePlan) => `${line.line.id}.slope`, // grams of it a gram of base
   by: (line: LinePlan, giving: LinePlan) => `${line.line.id}.by ${giving.line.id}`, // grams of it a gram of a line that gives
@@ -107,7 +108,7 @@ export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant
     return (
       inFormula(name, outline) ?? {
         kind: 'unknown',
-        problem: `Nothing in ${stage.stage.name} is called ${name}.`,
+        problem: `Nothing in ${stage.stage.name} is called ${name}. Write a weight such as 90 g, a percentage such as 20 %, or the name of a line.`,
       }
     )
   }

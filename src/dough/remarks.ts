@@ -1,4 +1,5 @@
 import type { CellValue, Graph } from '../engine/index.js'
+import { isAsWritten } from './batch-cells.js'
 import type { CellPlan } from './cells.js'
 import type { ReadingName } from './figures.js'
 import { type Place, type Problem, sameName } from './formula.js'
@@ -55,13 +56,10 @@ function onLine(seen: Seen, plan: LinePlan, say: Say): void {
   const { line, stage, ingredient, countsAs, source, amount } = plan
   const here = `${line.ingredient || 'A line'} in ${stage.stage.name}`
   const value = seen.graph.value(cellOf.weight(plan))
+  const isOf = (cell: string) => cell === cellOf.weight(plan) || cell === cellOf.asTyped(plan)
   // An error that arose elsewhere is told where it arose.
-  const arose =
-    typeof value !== 'number' &&
-    (value.origin === cellOf.weight(plan) || value.path?.includes(cellOf.weight(plan)))
+  const arose = typeof value !== 'number' && (isOf(value.origin) || value.path?.some(isOf))
   if (arose) say('error', `${here}: ${seen.explain(value)}`)
-  if (typeof value === 'number' && value < 0)
-    say('error', `${here} weighs ${grams(value)}: less than nothing.`)
   if (line.ingredient && !amount && !plan.gives) say('remark', `${here} has no amount yet.`)
   if (!line.ingredient && amount)
     say('warning', `A line of ${stage.stage.name} has an amount but no ingredient.`)
@@ -106,7 +104,7 @@ function onStage(seen: Seen, plan: StagePlan, say: Say): void {
   const made = number(seen, cellOf.stageWeight(plan))
   const taken = number(seen, cellOf.taken(plan))
   if (!plan.takenBy.length && plan.lines.length) return say('remark', `No later stage takes ${name} yet.`)
-  if (made === undefined || taken === undefined) return
+  if (made === undefined || taken === undefined || !isAsWritten(seen.outline)) return // a batch makes what is taken
   const over = taken - made
   const tiny = 1e-6 * Math.max(1, made)
   const asWritten = `${name} as written makes ${grams(made)}`

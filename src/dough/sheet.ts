@@ -31,7 +31,7 @@ import { cellOf, namesToUse } from './names.js'
 import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from './outline.js'
 import { remarksOn } from './remarks.js'
 import { usualLarder } from './usual-larder.js'
-import { asWeighed, type Weighed, weigh } from './weighing.js'
+import { asWeighed, enoughOf, type Weighed, weigh } from './weighing.js'
 import { tidy } from './words.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
 import type { CellName, Working } from './working.js'
@@ -124,9 +124,7 @@ class Sheet implements FormulaSheet {
       const weights = plan.lines.map(l => this.#number(cellOf.batch(l)))
       if (weights.some(w => w === undefined || w < 0)) return new Map()
       const taken = plan.takenBy.reduce((sum, l) => sum + (all.get(l.line.id)?.grams ?? 0), 0)
-      const { loss = 0, keepBack = 0 } = plan.stage
-      const atLeast =
-        this.#plan.cells.has(cellOf.needed(plan)) && keepBack !== 'seed' ? taken / (1 - loss) + keepBack : 0
+      const atLeast = enoughOf(plan, this.#outline, weights as number[], taken)
       for (const [i, weighed] of weigh(weights as number[], this.#scale, atLeast).entries())
         all.set(plan.lines[i]!.line.id, weighed)
     }

@@ -1,6 +1,7 @@
 import { type Scale, usualScale } from './batch.js'
+import { isAsWritten } from './batch-cells.js'
 import type { Formula, Line } from './formula.js'
-import type { Outline } from './outline.js'
+import type { Outline, StagePlan } from './outline.js'
 import { tidy } from './words.js'
 
 /** A line as it is weighed. */
@@ -20,28 +21,40 @@ function toStep(grams: number, step: number, round: (x: number) => number = Math
 }
 
 /**
- * Rounds what is to be weighed to the scale's steps so that together it is not less than it was: where
- * rounding took something away, the heaviest lines, which notice it least, go up a step. The total of a
- * stage is the sum of what is shown, so that the last piece is never short; nor is it below `atLeast` grams,
- * what the stages that take it weigh of it.
+ * Rounds what is to be weighed to the scale's steps. Where that would come to less than `atLeast` grams, the
+ * heaviest lines, which notice it least, go up by steps, so that the last piece is never short. The total of a
+ * stage is the sum of what is shown.
  */
 export function weigh(grams: readonly number[], scale: Scale = usualScale, atLeast = 0): Weighed[] {
   const weighed = grams.map(wanted => {
     const step = stepAt(wanted, scale)
     return { grams: toStep(wanted, step), step, mayBeOff: wanted > 0 ? step / 2 / wanted : 0 }
   })
-  const wanted = Math.max(
-    atLeast,
-    grams.reduce((sum, g) => sum + g, 0),
-  )
   const heaviest = grams.map((_, i) => i).sort((a, b) => grams[b]! - grams[a]!)
   for (const i of heaviest) {
-    const short = wanted - weighed.reduce((sum, w) => sum + w.grams, 0)
-    if (short <= 1e-9 * wanted || grams[i]! <= 0) break
+    const short = atLeast - weighed.reduce((sum, w) => sum + w.grams, 0)
+    if (short <= 1e-9 * atLeast || grams[i]! <= 0) break
     const { step } = weighed[i]!
     weighed[i] = { ...weighed[i]!, grams: tidy(weighed[i]!.grams + toStep(short, step, Math.ceil)) }
   }
   return weighed
+}
+
+/**
+ * What a stage has to weigh at least: the dough that the pieces take, and of a build what the stages that take it
+ * weigh of it (`taken`, grams) and what is kept back. 0 where nothing falls short: as written, so much dough, a factor.
+ */
+export function enoughOf(
+  plan: StagePlan,
+  outline: Outline,
+  weights: readonly number[],
+  taken: number,
+): number {
+  const all = weights.reduce((sum, w) => sum + w, 0)
+  if (isAsWritten(outline)) return 0
+  if (plan.isFinal) return outline.formula.batch && 'pieces' in outline.formula.batch ? all : 0
+  const { loss = 0, keepBack = 0 } = plan.stage
+  return keepBack === 'seed' ? all : taken / (1 - loss) + keepBack
 }
 
 /** The formula with every line at what is weighed of it, to read the dough as it will really be. */

@@ -13,7 +13,7 @@ export function pending(name: string): CellError {
 export function domain(name: string): CellError {
   return {
     kind: 'domain',
-    message: `"${name}" has no result: something in it is divided by zero, or is too large to work with.`,
+    message: 'This has no result: something in it is divided by zero, or is too large to work with.',
     origin: name,
   }
 }

@@ -188,6 +188,7 @@ class Normaliser {
     } else if (token.kind !== 'symbol' || token.text === '(') this.twoInARow(token)
     else if (operators.has(token.text)) this.operator(token.text)
     else if (token.text === '%') {
+      if (this.last === 'percent') refuse('One % is enough.', token)
       const { percentOf } = this.reading
       if (percentOf === null) this.parts.push("'")
       else this.wrap(`'*n${this.slot(percentOf, token)})`)
@@ -263,7 +264,12 @@ class Normaliser {
       refuse(`"%" is always per cent, never a remainder: ${advice}.`, token)
     }
     if (this.last === 'number' && name) {
-      refuse(`${pair}: write ${before.text}*${token.text}, or is ${token.text} meant as a unit?`, token)
+      const units = [...new Set(this.reading.units.values())]
+      const known = units.length ? `, which are ${units.join(', ')}` : ''
+      refuse(
+        `${pair}: ${token.text} is not one of the units${known}; to multiply write ${before.text}*${token.text}.`,
+        token,
+      )
     }
     if (this.last === 'number' && token.kind === 'number' && /^\d{3}$/.test(token.text)) {
       refuse(`${pair}: write ${before.text}${token.text} without a space.`, token)

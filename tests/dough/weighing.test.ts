@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { usualScale } from '../../src/dough/batch.js'
 import { openFormula } from '../../src/dough/sheet.js'
 import { weigh } from '../../src/dough/weighing.js'
 import { near } from '../assert.js'
@@ -9,12 +10,12 @@ import { formulaOf, lineOf, workedCheck } from './notation.js'
 test('weights are rounded to the scale, finer where they are light', () => {
   assert.deepEqual(
     weigh([820.4, 9.96, 9.94, 0.06]).map(w => w.grams),
-    [821, 10, 9.9, 0.1],
+    [820, 10, 9.9, 0.1],
   )
 })
 
 test('what rounding took away goes to the heaviest line, so that the last piece is not short', () => {
-  const weighed = weigh([500.4, 300.4, 200.4])
+  const weighed = weigh([500.4, 300.4, 200.4], usualScale, 1001.2)
   assert.deepEqual(
     weighed.map(w => w.grams),
     [502, 300, 200],
@@ -34,8 +35,8 @@ test(`what is weighed adds to what is wanted or a little over, in whole steps (s
       { length: 1 + random.below(8) },
       () => 0.01 + random.next() * random.pick([1, 20, 2000]),
     )
-    const weighed = weigh(wanted, scale)
     const total = (of: readonly number[]) => of.reduce((sum, g) => sum + g, 0)
+    const weighed = weigh(wanted, scale, total(wanted))
     const over = total(weighed.map(w => w.grams)) - total(wanted)
     assert.ok(over >= -1e-6 && over <= scale.step * (wanted.length + 1), `run ${run}: ${over} g over`)
     for (const { grams, step } of weighed) near(grams / step, Math.round(grams / step), 1e-9)

@@ -133,7 +133,7 @@ test('the place of every name is told in the trimmed text', () => {
 const refused: readonly (readonly [text: string, words: RegExp, at: string])[] = [
   ['', /^Nothing is written\.$/, ''],
   ['   ', /^Nothing is written\.$/, ''],
-  ['2 salt', /^2 salt: write 2\*salt, or is salt meant as a unit\?$/, 'salt'],
+  ['2 salt', /^2 salt: salt is not one of the units, which are g, .*; to multiply write 2\*salt\.$/, 'salt'],
   ['2 (3)', /put \+, -, \* or \/ in between/, '('],
   ['(2) 3', /in between/, '3'],
   ['salt water', /salt water: put/, 'water'],

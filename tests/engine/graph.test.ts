@@ -79,7 +79,7 @@ test('the first erroneous input is what its users hold, the same object', () => 
 
 test('what cannot be worked out is an error in words', () => {
   const words = (name: string) =>
-    `${name}: "${name}" has no result: something in it is divided by zero, or is too large to work with.`
+    `${name}: This has no result: something in it is divided by zero, or is too large to work with.`
   const graph = sheet('a = 1 / 0; b = 0 / 0; c = 10 ^ 308 * 10')
   assert.equal(show(graph, 'a b c'), ['a', 'b', 'c'].map(words).join(', '))
   assert.deepEqual(graph.transact(() => enter(graph, 'a = 2 / 0')).changed, [], 'the same error is no change')
