@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Batch, Pieces } from '../src/dough/batch.js'
 import type { FormulaSheet, StageFigures } from '../src/dough/figures.js'
-import { type Formula, finalDoughOf, type Stage, sameName } from '../src/dough/formula.js'
+import { type Formula, finalDoughOf, type Line, type Stage, sameName } from '../src/dough/formula.js'
 import type { NumberStyle } from './numbers.js'
 
 const number = (value: number, style: NumberStyle, digits: number): string =>
@@ -131,7 +131,7 @@ export function leftOver(sheet: FormulaSheet, stage: Stage, style: NumberStyle):
   const figures = sheet.stage(stage.id)
   return isAsWritten(sheet.formula)
     ? leftAsWritten(figures, style)
-    : leftOfBatch(sheet.formula, stage, figures, style)
+    : leftOfBatch(sheet, stage, figures, style)
 }
 
 function leftAsWritten({ weight, taken }: StageFigures, style: NumberStyle): string | undefined {
@@ -142,20 +142,31 @@ function leftAsWritten({ weight, taken }: StageFigures, style: NumberStyle): str
   return `${sayGrams(weight, style)} made, ${sayGrams(taken, style)} taken, ${rest}`
 }
 
+/** In the grams that are weighed, as the grid shows them; in exact ones where the batch cannot be weighed. */
 function leftOfBatch(
-  formula: Formula,
+  sheet: FormulaSheet,
   stage: Stage,
-  { build, needed }: StageFigures,
+  figures: StageFigures,
   style: NumberStyle,
 ): string | undefined {
-  if (build === undefined || needed === undefined) return undefined
+  const { formula } = sheet
+  const weighed = (lines: readonly Line[]) =>
+    lines.reduce<number | undefined>((sum, line) => {
+      const grams = sheet.weighed(line.id)?.grams
+      return sum === undefined || grams === undefined ? undefined : sum + grams
+    }, 0)
+  const taking = formula.stages.flatMap(s => s.lines).filter(l => sameName(l.ingredient, stage.name))
+  const build = weighed(stage.lines) ?? figures.build
+  const needed = weighed(taking) ?? figures.needed
+  if (build === undefined || needed === undefined || figures.needed === undefined) return undefined
   const whole = needed / (1 - (stage.loss ?? 0))
   const tiny = 1e-6 * Math.max(1, build)
+  const kept = stage.keepBack === 'seed' ? build - whole : (stage.keepBack ?? 0)
   const into = takers(formula, stage)
   return [
     `${sayGrams(build, style)} made`,
     ...(into ? [`${sayGrams(needed, style)} goes into ${into}`] : []),
     ...(whole - needed > tiny ? [`${sayGrams(whole - needed, style)} lost`] : []),
-    ...(build - whole > tiny ? [`${sayGrams(build - whole, style)} kept back`] : []),
+    ...(kept > tiny ? [`${sayGrams(kept, style)} kept back`] : []),
   ].join(', ')
 }

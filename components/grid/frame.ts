@@ -74,7 +74,10 @@ export function frameTemplate(
         : html`<div class="after">
           <button class="lined" @click=${hands.addStage}>Add a stage</button>
           <p id="help">
-            Type to replace, Enter to edit, Alt+Enter to see how a number is worked out. Escape, then Tab leaves the sheet.
+            <span class="by-keys"
+              >Type to replace, Enter to edit, Alt+Enter to see how a number is worked out. Escape, then Tab leaves the
+              sheet.</span
+            ><span class="by-touch">Tap a cell, then tap it again to change it.</span>
           </p>
         </div>`
     }`

@@ -265,6 +265,17 @@ export const gridStyles = css`
     gap: 10px 20px;
     padding: 22px 0 8px;
   }
+  .by-touch {
+    display: none;
+  }
+  @media (pointer: coarse) {
+    .by-keys {
+      display: none;
+    }
+    .by-touch {
+      display: inline;
+    }
+  }
   #help {
     margin: 0;
     color: var(--ink-soft);

@@ -31,19 +31,19 @@ describe('What is made, kept back and left over', () => {
       'with a batch and some levain kept back',
       keeping({ keepBack: 50 }),
       'Total to weigh 5,511 g: 6 × 900 g, 2 % lost.',
-      'Levain: 652 g made, 602 g goes into Final dough, 50 g kept back.',
+      'Levain: 653 g made, 602 g goes into Final dough, 50 g kept back.',
     ],
     [
       'with a loss on the way',
       keeping({ loss: 0.05 }, { make: 'dough', grams: 1921 }),
       'Total to weigh 1,921 g.',
-      'Levain: 221 g made, 210 g goes into Final dough, 11.1 g lost.',
+      'Levain: 222 g made, 210 g goes into Final dough, 11.1 g lost.',
     ],
     [
       'when only something is kept back',
       keeping({ keepBack: 'seed' }, { make: 'as written' }),
       'Total to weigh 1,921 g.',
-      'Levain: 257 g made, 210 g goes into Final dough, 46.7 g kept back.',
+      'Levain: 257 g made, 210 g goes into Final dough, 47 g kept back.',
     ],
     [
       'when the batch is all of something that is not there',
