@@ -100,6 +100,10 @@ export const appStyles = [
         z-index: 5;
       }
     }
+    /* A dialog that is a page of its own: all else is out of sight, on paper too. */
+    :host([alone]) :is(tb-head, tb-notices, .room, .foot, .shade, .toast) {
+      display: none !important;
+    }
     .lesson {
       display: flex;
       flex-wrap: wrap;

@@ -78,6 +78,9 @@ export class TbApp extends LitElement {
     this.dragging = false
     this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
     this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
+    this.addEventListener('tb-alone', event =>
+      this.toggleAttribute('alone', (event as CustomEvent<boolean>).detail),
+    )
     this.addEventListener('tb-wish', event => this.#grant(event as CustomEvent<Wish>))
   }
 
@@ -172,6 +175,8 @@ export class TbApp extends LitElement {
         return this.#show('larder', { ingredient: wish.ingredient })
       case 'send-out':
         return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
+      case 'card':
+        return this.#show('card', { formula: wish.formula ?? this.desk?.formula?.id })
       case 'beside':
         return this.#show('beside', wish)
       case 'take-over':

@@ -11,6 +11,7 @@ const load = {
   'bring-in': () => import('./tb-bring-in.js'),
   'send-out': () => import('./tb-send-out.js'),
   beside: () => import('./tb-beside.js'),
+  card: () => import('./tb-card.js'),
   help: () => import('./tb-help.js'),
 } as const
 
@@ -95,6 +96,8 @@ export class TbDialogs extends LitElement {
           .numbers=${numbers}
           .readOnly=${readOnly}
         ></tb-beside>`
+      case 'card':
+        return html`<tb-card .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-card>`
       case 'help':
         return html`<tb-help .numbers=${numbers}></tb-help>`
     }

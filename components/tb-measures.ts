@@ -54,7 +54,7 @@ export class TbMeasures extends LitElement {
   override render() {
     const { system, fractions } = this.measures
     return html`<div class="system">
-        <label for="system">Cups and spoons</label>
+        <label for="system">Measures</label>
         <select
           id="system"
           @change=${(e: Event) => this.#change((e.target as HTMLSelectElement).value as MeasureSystem, fractions)}

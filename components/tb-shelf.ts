@@ -145,12 +145,17 @@ export class TbShelf extends LitElement {
       label: 'Set beside…',
       run: () => wish(this, { want: 'beside', left: formula.id }),
     }
-    if (this.readOnly) return [sendOut, beside]
+    const card: MenuItem = {
+      label: 'Print a card',
+      run: () => wish(this, { want: 'card', formula: formula.id }),
+    }
+    if (this.readOnly) return [sendOut, beside, card]
     return [
       { label: 'Rename', run: () => this.#rename(formula) },
       { label: 'Duplicate', run: () => this.#duplicate(formula) },
       sendOut,
       beside,
+      card,
       { label: 'Delete', run: () => this.#ask(workbook => removeFormula(workbook, formula.id)) },
     ]
   }

@@ -158,7 +158,7 @@ describe('The shelf', () => {
     equal(root().querySelector('#new'), null)
     const menu = root().querySelector('tb-menu')!
     await menu.updateComplete
-    equal(textOf(menu.shadowRoot!.querySelector('[role=menu]')), 'Send out Set beside…')
+    equal(textOf(menu.shadowRoot!.querySelector('[role=menu]')), 'Send out Set beside… Print a card')
   })
 
   it('has nothing that axe finds, its menu open or not', async () => {

@@ -1,0 +1,312 @@
+import { css } from 'lit'
+
+/** A page black on white, its figures to be read at arm's length; on the screen it lies on the ground of the app. */
+export const cardStyles = css`
+  :host {
+    display: block;
+  }
+  .bar {
+    position: sticky;
+    top: 0;
+    z-index: 1;
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 20px;
+    align-items: center;
+    padding: 10px 24px;
+    background: var(--board);
+    border-bottom: 1px solid var(--rule-strong);
+  }
+  .bar .choice {
+    display: flex;
+    gap: 8px;
+    align-items: center;
+    min-height: var(--target);
+    color: var(--ink);
+    font-size: 0.95rem;
+    cursor: pointer;
+  }
+  .choice input {
+    width: 20px;
+    height: 20px;
+    min-height: 0;
+    margin: 0;
+    accent-color: var(--accent);
+  }
+  .bar tb-measures {
+    flex: 1 1 100%;
+    padding-bottom: 4px;
+  }
+  .pages {
+    margin: 0;
+    font-size: 0.92rem;
+    color: var(--ink-soft);
+  }
+  .bar .main {
+    margin-left: auto;
+    padding-inline: 20px;
+  }
+  .paper {
+    color-scheme: light;
+    --ink: #000;
+    --ink-soft: #000;
+    --figure: 1.75; /* times the size of the page's type */
+    width: calc(var(--width) * 1mm);
+    min-height: calc(var(--height) * 1mm);
+    margin: 28px auto 48px;
+    padding: calc(var(--margin) * 1mm);
+    color: #000;
+    background: #fff;
+    box-shadow: 0 0 0 1px var(--rule-strong);
+    font-size: 14pt;
+    line-height: 1.3;
+  }
+  .paper[data-type='1'] {
+    font-size: 11.8pt;
+  }
+  .paper[data-type='2'] {
+    font-size: 9.2pt;
+    --figure: 1.7;
+  }
+  .paper.fitted {
+    position: absolute;
+    visibility: hidden;
+    width: calc((var(--width) - 2 * var(--margin)) * 1mm);
+    min-height: 0;
+    margin: 0;
+    padding: 0;
+  }
+  .paper p {
+    margin: 0;
+  }
+  .paper header {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: 0 2em;
+    padding-bottom: 0.35em;
+    border-bottom: 3px solid #000;
+  }
+  h1 {
+    margin: 0;
+    font-size: 2.5em;
+    font-weight: 700;
+    line-height: 1.1;
+    letter-spacing: -0.015em;
+    overflow-wrap: anywhere;
+  }
+  .batch {
+    font-size: 1.15em;
+  }
+  .stage {
+    break-inside: avoid;
+  }
+  h2 {
+    display: flex;
+    gap: 0.8em;
+    align-items: baseline;
+    margin: 0.75em 0 0;
+    padding-bottom: 0.1em;
+    font-size: 1.2em;
+    font-weight: 700;
+    border-bottom: 1.5px solid #000;
+    break-after: avoid;
+    overflow-wrap: anywhere;
+  }
+  .facts {
+    font-size: 0.84em;
+    font-weight: 400;
+  }
+  .sum {
+    margin-left: auto;
+    font-weight: 600;
+    white-space: nowrap;
+  }
+  table {
+    width: 100%;
+    border-collapse: collapse;
+  }
+  tr {
+    break-inside: avoid;
+  }
+  tr + tr > * {
+    border-top: 0.75px solid #aaa;
+  }
+  tbody :is(td, th) {
+    padding: 0.06em 0;
+    vertical-align: top;
+    text-align: left;
+  }
+  /* Chromium sets no cells on one baseline where a page may break; a sign of no width as large as the figures does. */
+  tbody :is(td:not(.grams), th)::before {
+    content: '\\200b';
+    font-size: calc(1em * var(--figure) / var(--text));
+    line-height: 1.2;
+  }
+  tbody th {
+    --text: 1.3;
+  }
+  .measure {
+    --text: 1;
+  }
+  td.percent {
+    --text: 1.15;
+  }
+  td.grams {
+    width: 4.4em;
+    padding-right: 0.5em;
+    font-size: calc(var(--figure) * 1em);
+    font-weight: 700;
+    line-height: 1.2;
+    text-align: right;
+    white-space: nowrap;
+    font-variant-numeric: tabular-nums;
+  }
+  .unit {
+    font-size: 0.6em;
+    font-weight: 400;
+  }
+  tbody th {
+    font-size: calc(var(--text) * 1em);
+    font-weight: 500;
+    line-height: 1.2;
+    overflow-wrap: anywhere;
+  }
+  .note {
+    margin-left: 0.5em;
+    font-size: 0.7em;
+    font-weight: 400;
+  }
+  .measure {
+    width: 30%;
+    padding-left: 0.6em;
+    font-size: calc(var(--text) * 1em);
+  }
+  .measure small {
+    font-size: 0.85em;
+  }
+  td.percent {
+    width: 5em;
+    font-size: calc(var(--text) * 1em);
+    text-align: right;
+    white-space: nowrap;
+    font-variant-numeric: tabular-nums;
+  }
+  .leads {
+    display: grid;
+    grid-template-columns: repeat(4, auto);
+    justify-content: space-between;
+    gap: 0 1.2em;
+    margin: 0.9em 0 0;
+    padding-top: 0.4em;
+    border-top: 3px solid #000;
+  }
+  dt {
+    font-size: 0.92em;
+  }
+  dd {
+    margin: 0;
+    font-size: 1.9em;
+    font-weight: 700;
+    line-height: 1.15;
+    white-space: nowrap;
+  }
+  .others {
+    margin-top: 0.2em !important;
+    font-size: 0.92em;
+  }
+  .others span {
+    margin-right: 1.2em;
+    white-space: nowrap;
+  }
+  .paper .prose {
+    margin-top: 0.7em;
+    font-size: 1.05em;
+    overflow-wrap: anywhere;
+  }
+  .paper footer {
+    margin-top: 0.8em;
+    padding-top: 0.45em;
+    border-top: 1px solid #000;
+    font-size: max(0.72em, 8.5pt);
+  }
+  .paper footer p + p,
+  .paper footer section + p,
+  .paper footer p + section {
+    margin-top: 0.35em;
+  }
+  @media screen and (max-width: 860px) {
+    .paper:not(.fitted) {
+      width: auto;
+      min-height: 0;
+      margin: 0;
+      padding: 18px 16px 40px;
+      box-shadow: none;
+      font-size: 16px;
+    }
+    .bar {
+      position: static;
+      padding: 8px 16px;
+    }
+  }
+  @media screen and (max-width: 520px) {
+    .paper:not(.fitted) {
+      & h1 {
+        font-size: 1.9em;
+      }
+      & .leads {
+        grid-template-columns: repeat(2, auto);
+      }
+      --figure: 1.35;
+      & tbody th {
+        --text: 1.05;
+      }
+      & .note {
+        display: block;
+        margin: 0;
+        font-size: 0.85em;
+      }
+      & td.percent {
+        --text: 0.95;
+        width: 4em;
+      }
+      & .measured tr {
+        display: grid;
+        grid-template-columns: auto 1fr auto;
+      }
+      & .measure {
+        grid-area: 2 / 2 / auto / span 2;
+        width: auto;
+        padding: 0 0 0.3em;
+      }
+      & .measure.measure {
+        border-top: 0;
+      }
+      & .measure::before {
+        content: none;
+      }
+      & .measure:empty {
+        padding: 0;
+      }
+      & dd {
+        font-size: 1.5em;
+      }
+      & footer {
+        font-size: 0.9em;
+      }
+    }
+  }
+  @media print {
+    .bar {
+      display: none;
+    }
+    .paper {
+      width: auto;
+      min-height: 0;
+      margin: 0;
+      padding: 0;
+      box-shadow: none;
+    }
+  }
+`

@@ -1,0 +1,203 @@
+import { emulateMedia, setViewport } from '@web/test-runner-commands'
+import '../../components/tb-card'
+import { type PaperName, paperMargin, papers } from '../../components/paper'
+import type { TbCard } from '../../components/tb-card'
+import flatbread from '../../examples/held-back-flatbread.csv' with { type: 'text' }
+import millWheat from '../../examples/mill-wheat.csv' with { type: 'text' }
+import buns from '../../examples/morning-buns.csv' with { type: 'text' }
+import baguette from '../../examples/poolish-baguette.csv' with { type: 'text' }
+import spelt from '../../examples/seeded-spelt-tin.csv' with { type: 'text' }
+import rye from '../../examples/two-build-rye.csv' with { type: 'text' }
+import { allergenSentence } from '../../src/dough/allergens'
+import type { Formula } from '../../src/dough/formula'
+import { larderWith } from '../../src/dough/usual-larder'
+import { emptyWorkbook } from '../../src/dough/workbook'
+import { readFormulas } from '../../src/exchange/index'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert'
+import { press } from '../keys'
+import { millWheat as bread, straightDough } from './breads'
+import { dressPage, english, passesAxe, textOf } from './mount'
+
+const pixels = 96 / 25.4 // a millimetre
+
+describe('The printed card', () => {
+  let card: TbCard
+  let opener: HTMLButtonElement
+  const six = [millWheat, rye, baguette, flatbread, buns, spelt].map(csv => readFormulas(csv).formulas[0]!)
+
+  async function show(formula: Formula) {
+    localStorage.clear()
+    opener = document.createElement('button')
+    opener.textContent = 'Print a card'
+    card = document.createElement('tb-card')
+    document.body.append(opener, card)
+    opener.focus()
+    Object.assign(card, {
+      workbook: { ...emptyWorkbook, formulas: [formula] },
+      larder: larderWith([]),
+      numbers: english,
+    })
+    await card.show({ formula: formula.id })
+  }
+  const find = <E extends HTMLElement>(selector: string, words = '') =>
+    [...card.shadowRoot!.querySelectorAll<E>(selector)].find(e => textOf(e).includes(words))!
+  const paper = () => find('.paper')
+  const tick = async (words: string) => {
+    find<HTMLInputElement>('.choice:has([type=checkbox])', words).querySelector('input')!.focus()
+    await press('Space')
+    await card.updateComplete
+  }
+  const choose = async (name: PaperName) => {
+    find<HTMLSelectElement>('select').focus()
+    await press(name === 'a4' ? 'Home' : 'End')
+    await waitUntil(
+      () => paper().getAttribute('style')?.includes(`${papers[name].width};`),
+      'the paper is there',
+    )
+    await card.updateComplete
+  }
+
+  before(dressPage)
+  beforeEach(() => setViewport({ width: 1440, height: 900 }))
+  afterEach(async () => {
+    await emulateMedia({ media: 'screen', colorScheme: 'light' })
+    card.remove()
+    opener.remove()
+    localStorage.clear()
+  })
+
+  it('shows what to weigh for the batch, stage by stage in the order they are mixed', async () => {
+    await show(bread({ batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }], loss: 0.02 } }))
+    deepEqual([...card.shadowRoot!.querySelectorAll('h2 > :first-child')].map(textOf), [
+      'Levain',
+      'Final dough',
+    ])
+    match(textOf(find('.batch')), /Make 6 pieces of 900 g.*2 % lost/)
+    match(textOf(find('tr', 'Wholemeal spelt')), /^516 g Wholemeal spelt 18\.0 %$/)
+    match(textOf(find('.leads')), /True hydration 70\.5 % Salt 1\.88 % Prefermented flour 10\.3 %/)
+    const [levain, final] = [...card.shadowRoot!.querySelectorAll('.stage')]
+    equal(levain!.querySelectorAll('td.grams').length, 3)
+    equal(final!.querySelectorAll('td.grams').length, 5)
+  })
+
+  it('names the allergens listed and what is not known, and leaves the deciding to labels and law', async () => {
+    const [final] = straightDough('Bread flour = 100%\nMilk = 30%\nEggs = 2 each\nMahleb = 1%', '').stages
+    await show(bread({ stages: [final!] }))
+    const said = textOf(find('footer'))
+    match(said, /milk, eggs|milk, egg/)
+    match(said, /Not known: Mahleb/)
+    ok(said.includes(allergenSentence))
+    match(said, /2 hours/)
+    ok(!/\bsafe|\bfree\b/i.test(textOf(paper())), 'it clears nothing')
+  })
+
+  it('takes notes and cups and spoons along or leaves them', async () => {
+    await show(six[0]!)
+    ok(textOf(paper()).includes('26 °C in winter'))
+    await tick('Notes')
+    ok(!textOf(paper()).includes('26 °C in winter'))
+    ok(!textOf(paper()).includes('cup'))
+    await tick('Cups and spoons')
+    match(textOf(find('tr', 'Salt')), /^35 g Salt .*tbsp.* 2\.20 %$/)
+    match(textOf(find('footer')), /estimates.*true hydration [\d.]+ % instead of [\d.]+ %/)
+  })
+
+  it('begins at Print, and Escape leads back to where it was opened from', async () => {
+    const alone: boolean[] = []
+    const hear = (event: Event) => void alone.push((event as CustomEvent<boolean>).detail)
+    document.addEventListener('tb-alone', hear)
+    const { title } = document
+    await show(six[0]!)
+    equal(textOf(card.shadowRoot!.activeElement), 'Print')
+    equal(document.title, 'Mill wheat')
+    let printed = 0
+    const { print } = window
+    window.print = () => {
+      printed += 1
+    }
+    await press('Enter')
+    window.print = print
+    equal(printed, 1)
+    await press('Escape')
+    await card.updateComplete
+    document.removeEventListener('tb-alone', hear)
+    ok(document.activeElement === opener)
+    equal(card.shadowRoot!.querySelector('main'), null)
+    equal(document.title, title)
+    deepEqual(alone, [true, false])
+  })
+
+  it('goes when its formula is deleted elsewhere', async () => {
+    await show(six[0]!)
+    card.workbook = emptyWorkbook
+    await card.updateComplete
+    equal(card.shadowRoot!.querySelector('main'), null)
+    ok(document.activeElement === opener)
+  })
+
+  for (const name of ['a4', 'letter'] as const)
+    it(`is one page of ${papers[name].name} for each of the examples, with all that can be on it`, async () => {
+      for (const formula of six) {
+        await show(formula)
+        await choose(name)
+        await tick('Cups and spoons')
+        equal(textOf(find('.pages')), 'One page', formula.name)
+        const [width, height] = [papers[name].width, papers[name].height].map(mm =>
+          Math.floor((mm - 2 * paperMargin) * pixels),
+        )
+        await setViewport({ width: width!, height: height! })
+        await emulateMedia({ media: 'print' })
+        const { bottom, right } = paper().getBoundingClientRect()
+        const { top } = card.getBoundingClientRect()
+        ok(bottom - top <= height!, `${formula.name} is ${bottom - top} px high, of ${height}`)
+        ok(paper().scrollWidth <= Math.ceil(right), 'nothing sticks out')
+        ok(Number.parseFloat(getComputedStyle(find('td.grams')).fontSize) >= 20, 'figures for arm’s length')
+        await emulateMedia({ media: 'screen' })
+        await setViewport({ width: 1440, height: 900 })
+        if (formula !== six.at(-1)) {
+          card.remove()
+          opener.remove()
+        }
+      }
+    })
+
+  it('says how many pages a formula takes that one page cannot hold', async () => {
+    const [levain, final] = bread().stages
+    const stages = [1, 2, 3, 4, 5, 6, 7].map(n => ({
+      ...levain!,
+      id: `${n}`,
+      name: `Build ${n}`,
+      lines: levain!.lines.map(l => ({ ...l, id: `${l.id} ${n}` })),
+    }))
+    await show(bread({ stages: [...stages, levain!, final!] }))
+    match(textOf(find('.pages')), /^[2-3] pages$/)
+  })
+
+  it('is black on white in print, whatever the screen is, without its bar', async () => {
+    await emulateMedia({ colorScheme: 'dark' })
+    await show(six[0]!)
+    await emulateMedia({ media: 'print' })
+    equal(getComputedStyle(paper()).color, 'rgb(0, 0, 0)')
+    equal(getComputedStyle(paper()).backgroundColor, 'rgb(255, 255, 255)')
+    ok(!find('.bar').checkVisibility(), 'the bar is not printed')
+  })
+
+  it('holds up at three sizes, light and dark', async () => {
+    await show(six[0]!)
+    await tick('Cups and spoons')
+    for (const width of [1440, 768, 390]) {
+      await setViewport({ width, height: 844 })
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await emulateMedia({ colorScheme })
+        await passesAxe(card)
+      }
+      ok(document.documentElement.scrollWidth <= width, `nothing sticks out, ${width} px wide`)
+      for (const target of card.shadowRoot!.querySelectorAll(
+        '.bar button, .bar select, .bar label:has(input)',
+      )) {
+        const { width: wide, height } = target.getBoundingClientRect()
+        ok(wide >= 24 && height >= 24, `${textOf(target)} is big enough`)
+      }
+    }
+  })
+})
