@@ -5,22 +5,24 @@
 const here = new Map<string, string>()
 const nameOf = (key: string): string => `tarebook ${key}`
 
+function kept(key: string): string | null | undefined {
+  try {
+    return localStorage.getItem(nameOf(key))
+  } catch {
+    return here.get(key)
+  }
+}
+
 /** The choice kept under a key, when it is still one of those there are. */
 export function ownChoice<T extends string>(key: string, among: readonly T[], otherwise: T): T {
-  let kept = here.get(key)
-  try {
-    kept ??= localStorage.getItem(nameOf(key)) ?? undefined
-  } catch {
-    // a browser told to keep nothing
-  }
-  return among.find(one => one === kept) ?? otherwise
+  const choice = kept(key)
+  return among.find(one => one === choice) ?? otherwise
 }
 
 export function keepOwnChoice(key: string, choice: string): void {
-  here.set(key, choice)
   try {
     localStorage.setItem(nameOf(key), choice)
   } catch {
-    // it lasts as long as the page, then
+    here.set(key, choice)
   }
 }

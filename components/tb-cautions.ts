@@ -1,37 +1,88 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, LitElement, nothing, type PropertyDeclarations } from 'lit'
+import {
+  allergenSentence,
+  allergensOf,
+  type Caution,
+  cautionsOf,
+  type ListedAllergen,
+} from '../src/dough/allergens.js'
+import type { FormulaSheet } from '../src/dough/figures.js'
+import { allergenLists } from '../src/dough/substances.js'
+import { keepOwnList, type ListName, listWords, notKnownSentence, ownList } from './allergen-list.js'
+import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
-/** What a baker should keep in mind at the bench; nothing here clears a bread for anybody. */
-export class TbCautions extends LitElement {
-  static override properties = { perishable: { type: Boolean } }
+const cautionWords: Readonly<Record<Caution['of'], string>> = {
+  perishable: 'Egg or milk',
+  'raw flour': 'Raw flour',
+  heat: 'Heat',
+  'in oil': 'In oil',
+}
 
-  declare perishable: boolean // the dough holds egg or milk
+/** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
+export class TbCautions extends LitElement {
+  static override properties: PropertyDeclarations = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    list: { state: true },
+  }
+
+  declare sheet: FormulaSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare private list: ListName | undefined // chosen here; until then what the browser kept
 
   constructor() {
     super()
-    this.perishable = false
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.list = undefined
   }
 
   override render() {
-    return html`<section aria-labelledby="title">
-      <h2 id="title">Cautions</h2>
-      <ul>
-        ${
-          this.perishable
-            ? html`<li>
-              <b>This dough holds egg or milk.</b> No more than 2 hours between 4 and 60 °C is the usual public rule
-              for such food; a long warm proof needs care.
-            </li>`
-            : nothing
-        }
-        <li>Raw flour, dough and starter are not to be tasted.</li>
-        <li>
-          A starter carries the flour it is fed with. What the labels of your ingredients say and local food law decide
-          on allergens, not this sheet.
-        </li>
-        <li>Hot tins, oven doors and steam burn; water on hot glass or ceramic shatters it.</li>
-      </ul>
-    </section>`
+    const { sheet } = this
+    if (!sheet) return nothing
+    const list = this.list ?? ownList(this.numbers.language)
+    const all = allergensOf(sheet)
+    const cautions = cautionsOf(sheet)
+    return html`<section aria-labelledby="allergens">
+        <div class="head">
+          <h2 id="allergens">Allergens</h2>
+          <label>
+            <span>as listed in</span>
+            <select aria-label="Public list of allergens" @change=${this.#choose}>
+              ${allergenLists.map(l => html`<option value=${l.list} ?selected=${l.list === list}>${l.name}</option>`)}
+            </select>
+          </label>
+        </div>
+        ${listed(all[list], list)}
+        ${all.notKnown.length ? html`<p class="unknown">${notKnownSentence(all.notKnown)}</p>` : nothing}
+        <p class="small">${allergenSentence}</p>
+      </section>
+      ${
+        cautions.length
+          ? html`<section aria-labelledby="cautions">
+              <h2 id="cautions">Cautions</h2>
+              <dl>
+                ${cautions.map(
+                  ({ of, sentence }) => html`<div>
+                    <dt>${cautionWords[of]}</dt>
+                    <dd>${sentence}</dd>
+                  </div>`,
+                )}
+              </dl>
+              <p class="small">
+                Who bakes for others or sells: local codes and a licence, where one is asked for, say what is to be done.
+              </p>
+            </section>`
+          : nothing
+      }`
+  }
+
+  #choose = (event: Event): void => {
+    this.list = (event.target as HTMLSelectElement).value as ListName
+    keepOwnList(this.list)
   }
 
   static override styles = [
@@ -39,31 +90,97 @@ export class TbCautions extends LitElement {
     css`
       :host {
         display: block;
-        font-size: 0.85rem;
-        color: var(--ink-soft);
+        font-size: 0.92rem;
+      }
+      section + section {
+        margin-top: 18px;
+        padding-top: 14px;
+        border-top: 1px solid var(--rule);
+      }
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 2px 10px;
+        margin-bottom: 2px;
       }
       h2 {
         margin: 0 0 4px;
         font-size: 0.8rem;
         font-weight: 600;
         letter-spacing: 0.02em;
+        color: var(--ink-soft);
       }
-      ul {
+      .head h2 {
         margin: 0;
-        padding: 0 0 0 1.1em;
-        max-width: 68ch;
       }
-      li {
-        padding: 2px 0;
-      }
-      b {
+      select {
+        min-height: max(28px, calc(var(--target) - 6px));
+        padding: 2px 6px;
+        margin-left: 4px;
         color: var(--ink);
+        background: none;
+        border-color: var(--rule);
+        font-size: 0.92rem;
+      }
+      select:hover {
+        border-color: var(--rule-strong);
+      }
+      dl {
+        margin: 0;
+        max-width: 72ch;
+      }
+      dl div {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 16px;
+        padding: 3px 0;
+      }
+      dt {
+        flex: 0 0 11rem;
         font-weight: 600;
+      }
+      dd {
+        flex: 1 1 18rem;
+        margin: 0;
+        color: var(--ink-soft);
+        overflow-wrap: anywhere;
+      }
+      p {
+        margin: 6px 0 0;
+        max-width: 72ch;
+      }
+      .unknown {
+        padding-left: 10px;
+        border-left: 3px solid var(--warn);
+        overflow-wrap: anywhere;
+      }
+      .small {
+        color: var(--ink-soft);
+        font-size: 0.85rem;
+      }
+      @media print {
+        select {
+          border: 0;
+          appearance: none;
+        }
       }
     `,
   ]
 }
 customElements.define('tb-cautions', TbCautions)
+
+const listed = (entries: readonly ListedAllergen[], list: ListName) =>
+  entries.length
+    ? html`<dl>
+        ${entries.map(
+          ({ entry, ingredients }) => html`<div>
+            <dt>${entry}</dt>
+            <dd>${ingredients.join(', ')}</dd>
+          </div>`,
+        )}
+      </dl>`
+    : html`<p>The larder lists none of its ingredients among ${listWords[list]}. That clears it for nobody.</p>`
 
 declare global {
   interface HTMLElementTagNameMap {

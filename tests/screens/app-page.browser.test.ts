@@ -228,13 +228,15 @@ describe('The page', () => {
   it('warns of perishable dough only where there is egg or milk', async () => {
     await start()
     const cautions = () =>
-      textOf(sheet()!.shadowRoot!.querySelector('tb-cautions')!.shadowRoot!.querySelector('ul'))
-    match(cautions(), /Raw flour, dough and starter are not to be tasted/)
+      textOf(
+        sheet()!.shadowRoot!.querySelector('tb-cautions')!.shadowRoot!.querySelector('section:last-of-type'),
+      )
+    match(cautions(), /Do not taste raw flour, dough or starter/)
     ok(!/2 hours/.test(cautions()))
     shelf()!.shadowRoot!.querySelectorAll('a')[2]!.click()
     await settled()
     await sheet()!.shadowRoot!.querySelector('tb-cautions')!.updateComplete
-    match(cautions(), /No more than 2 hours between 4 and 60 °C/)
+    match(cautions(), /no more than 2 hours in all between 4 and 60 °C/)
   })
 
   it('offers to bring in a table that is pasted outside the fields', async () => {

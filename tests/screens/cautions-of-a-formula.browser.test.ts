@@ -1,0 +1,124 @@
+import { emulateMedia, setViewport } from '@web/test-runner-commands'
+import '../../components/tb-cautions'
+import type { TbCautions } from '../../components/tb-cautions'
+import { allergenSentence } from '../../src/dough/allergens'
+import type { Formula } from '../../src/dough/formula'
+import { openFormula } from '../../src/dough/sheet'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert'
+import { press } from '../keys'
+import { millWheat, straightDough } from './breads'
+import { dressPage, english, passesAxe, textOf } from './mount'
+
+describe('Allergens and cautions', () => {
+  let element: TbCautions
+  const buns = () =>
+    straightDough(
+      'Bread flour = 100%\nMilk = 40%\nEggs = 2 each\nWalnuts = 10%\nMahleb = 1%\nRye starter = 20%',
+      'Buns',
+    )
+
+  async function show(formula: Formula, language = 'en-GB') {
+    element = document.createElement('tb-cautions')
+    element.sheet = openFormula(formula)
+    element.numbers = { ...english, language }
+    document.body.append(element)
+    await element.updateComplete
+  }
+  const all = (selector: string) => [...element.shadowRoot!.querySelectorAll<HTMLElement>(selector)]
+  const listed = () => all('section:first-of-type dl > div').map(textOf)
+  const list = () => element.shadowRoot!.querySelector('select')!
+
+  before(() => {
+    dressPage()
+    localStorage.clear()
+  })
+  afterEach(async () => {
+    element.remove()
+    localStorage.clear()
+    await setViewport({ width: 1440, height: 900 })
+  })
+
+  it('lists each entry with the ingredients it comes from, the flour in the starter too', async () => {
+    await show(buns())
+    deepEqual(listed(), [
+      'cereals containing gluten (wheat) Bread flour',
+      'milk Milk',
+      'eggs Eggs',
+      'nuts (walnut) Walnuts',
+      'cereals containing gluten (rye) Rye starter',
+    ])
+    match(textOf(all('section')[0]), /Not known: Mahleb\./)
+    ok(textOf(all('section')[0]).includes(allergenSentence))
+  })
+
+  it('goes by the public list that is chosen, and this browser remembers it', async () => {
+    await show(buns())
+    equal(list().value, 'eu')
+    list().focus()
+    await press('Home')
+    await waitUntil(
+      () => listed().some(said => said.startsWith('tree nuts')),
+      'it is the list of the United States',
+    )
+    ok(!listed().some(said => said.includes('rye')))
+    element.remove()
+    await show(buns())
+    equal(list().value, 'us')
+  })
+
+  for (const [language, value] of [
+    ['en-US', 'us'],
+    ['fr-CA', 'canada'],
+    ['de-AT', 'eu'],
+    ['en', 'eu'],
+  ] as const)
+    it(`begins with the list of the country of ${language}`, async () => {
+      await show(buns(), language)
+      equal(list().value, value)
+    })
+
+  it('says that nothing listed clears it for nobody', async () => {
+    await show(straightDough('Rice flour = 100%\nWater = 90%', 'Rice'))
+    match(textOf(all('section')[0]), /lists none of its ingredients.*clears it for nobody/)
+  })
+
+  it('warns of what the formula gives cause for, and defers to local codes', async () => {
+    await show(buns())
+    deepEqual(all('section:last-of-type dt').map(textOf), ['Egg or milk', 'Raw flour'])
+    match(textOf(all('section:last-of-type')[0]), /2 hours.*local codes/)
+    element.remove()
+    await show(millWheat({ note: 'Bake in a hot pot.' }))
+    deepEqual(all('section:last-of-type dt').map(textOf), ['Raw flour', 'Heat'])
+  })
+
+  it('follows the formula', async () => {
+    await show(millWheat())
+    const milk = buns()
+    element.sheet!.update({ ...milk, id: element.sheet!.formula.id })
+    element.version += 1
+    await element.updateComplete
+    ok(listed().some(said => said.startsWith('milk')))
+  })
+
+  it('never calls a bread safe or without an allergen', async () => {
+    for (const formula of [buns(), millWheat(), straightDough('Rice flour = 100%', 'Rice')]) {
+      await show(formula)
+      ok(!/\bsafe|\bfree\b/i.test(textOf(element.shadowRoot as unknown as Element)))
+      if (formula.name !== 'Rice') element.remove()
+    }
+  })
+
+  it('holds up at three sizes, light and dark', async () => {
+    await show(buns())
+    for (const width of [1440, 768, 390]) {
+      await setViewport({ width, height: 844 })
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await emulateMedia({ colorScheme })
+        await passesAxe(element)
+      }
+      ok(document.documentElement.scrollWidth <= width, `nothing sticks out, ${width} px wide`)
+      ok(list().getBoundingClientRect().height >= 24)
+    }
+    await emulateMedia({ colorScheme: 'light' })
+  })
+})
