@@ -18,6 +18,9 @@ const here = dirname(fileURLToPath(import.meta.url))
 /** Copied as they are, under their own names: the browser asks for them by address. */
 const copied = ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest']
 
+/** Built under names made of their contents, which the page is given: scripts, styles, and what reads large files. */
+const entries = ['main.ts', 'styles.css', 'reading-worker.ts']
+
 /** @type {BuildOptions} */
 const shared = {
   bundle: true,
@@ -107,7 +110,9 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
   await mkdir(outdir, { recursive: true })
   const { metafile } = await build({
     ...shared,
-    entryPoints: ['main.ts', 'styles.css'].map(name => join(source, name)),
+    entryPoints: entries
+      .map(name => join(source, name))
+      .filter(path => !path.endsWith('reading-worker.ts') || existsSync(path)),
     outdir,
     minify,
     define,
@@ -163,10 +168,10 @@ function withBuiltNames(html, metafile) {
   let page = html
   for (const [path, { entryPoint }] of Object.entries(metafile.outputs)) {
     const name = basename(entryPoint ?? '')
-    if (name !== 'main.ts' && name !== 'styles.css') continue
+    if (!entries.includes(name)) continue
     if (!page.includes(`"${name}"`)) throw new Error(`index.html does not mention "${name}".`)
     page = page.replace(`"${name}"`, `"${basename(path)}"`)
-    addPartsOf(path)
+    if (name !== 'reading-worker.ts') addPartsOf(path) // that is fetched when a large file comes
   }
   const links = [...parts].map(part => `<link rel="modulepreload" href="${basename(part)}">\n`).join('')
   return page.replace('</head>', `${links}</head>`)

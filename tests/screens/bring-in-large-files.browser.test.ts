@@ -1,0 +1,119 @@
+import '../../components/tb-bring-in'
+import { offerReadingWorker } from '../../components/bring-in/reading-worker'
+import type { TbBringIn } from '../../components/tb-bring-in'
+import { equal, match, ok, waitUntil } from '../assert'
+import { press } from '../keys'
+import { Opened } from './dialogs'
+import { dressPage, textOf } from './mount'
+
+const rows = (count: number) =>
+  `Zutat;Menge;Stufe\n${Array.from({ length: count }, (_, i) => `Mehl ${i};${i + 1},5;Teig ${i % 40}\n`).join('')}`
+
+describe('Bringing in a large file', () => {
+  let opened: Opened<TbBringIn>
+  let started: number
+  let answers: number // of the worker, when it had read something
+  let address: string
+
+  before(async () => {
+    dressPage()
+    const page = await (await fetch('/site/index.html')).text()
+    address = `/site/${/content="(reading-worker-[^"]+)"/.exec(page)![1]}`
+  })
+  beforeEach(() => {
+    started = 0
+    answers = 0
+    offerReadingWorker(() => {
+      started += 1
+      const worker = new Worker(address, { type: 'module' })
+      worker.addEventListener('message', ({ data }) => {
+        if ('arrived' in data) answers += 1
+      })
+      return worker
+    })
+  })
+  afterEach(() => opened.remove())
+
+  async function show(text: string): Promise<void> {
+    opened = new Opened(document.createElement('tb-bring-in'))
+    opened.dialog.show({ file: new File([text], 'long.csv') })
+    await opened.whenOpen()
+  }
+  const seen = () => opened.root.querySelector('#understood, .refusal')
+
+  it('reads a small one on the page', async () => {
+    await show(rows(10))
+    await waitUntil(seen, 'it is read')
+    equal(started, 0)
+  })
+
+  it('reads it beside the page, which goes on drawing, and reads a column otherwise there too', async () => {
+    await show(rows(20_000))
+    await waitUntil(() => opened.root.querySelector('progress'), 'it says that it is reading')
+    let longest = 0
+    let last = performance.now()
+    await waitUntil(
+      () => {
+        const now = performance.now()
+        longest = Math.max(longest, now - last)
+        last = now
+        return !opened.root.querySelector('progress[max]')
+          ? opened.root.querySelector('#understood')
+          : undefined
+      },
+      'it is read',
+      20_000,
+    )
+    equal(started, 1)
+    equal(answers, 1)
+    ok(longest < 1000, `the page stood still for ${longest} ms`)
+    match(textOf(opened.find('#understood')), /20000 lines understood/)
+    opened.find('#use-2').focus()
+    await press('l')
+    await waitUntil(
+      () => /Leave/.test(textOf(opened.find<HTMLSelectElement>('#use-2').selectedOptions[0])),
+      'it is set',
+    )
+    await waitUntil(
+      () => opened.find('#stages') && !/Teig 1/.test(textOf(opened.find('.formula'))),
+      'it is read anew',
+      20_000,
+    )
+    equal(started, 1)
+    equal(answers, 2)
+  })
+
+  it('can be stopped, and nothing is added', async () => {
+    await show(rows(90_000))
+    await waitUntil(() => opened.root.querySelector('progress'), 'it is being read')
+    await opened.click('footer button', 'Stop reading')
+    await waitUntil(
+      () => textOf(opened.find('.told')) === 'Reading was stopped. Nothing was added.',
+      'it says so',
+    )
+    ok(opened.find('#file'), 'another can be chosen')
+  })
+
+  it('is read on the page where there are no workers, or the worker cannot be fetched', async () => {
+    offerReadingWorker(() => {
+      throw new Error('no workers here')
+    })
+    await show(rows(8000))
+    await waitUntil(seen, 'it is read', 10_000)
+    match(textOf(seen()), /8000 lines/)
+    opened.remove()
+    offerReadingWorker(() => new Worker('/site/not-there.js', { type: 'module' }))
+    await show(rows(8000))
+    await waitUntil(seen, 'it is read', 10_000)
+    match(textOf(seen()), /8000 lines/)
+  })
+
+  it('is not even loaded when it is far too large', async () => {
+    opened = new Opened(document.createElement('tb-bring-in'))
+    const huge = new File([new Uint8Array(5 * 1024 * 1024 + 1)], 'huge.csv')
+    huge.arrayBuffer = () => Promise.reject(new Error('it was loaded'))
+    opened.dialog.show({ file: huge })
+    await waitUntil(seen, 'it is refused')
+    match(textOf(seen()), /huge\.csv is 5 MB/)
+  })
+})
