@@ -15,8 +15,9 @@ const inText = (event: Event): boolean => event.composedPath().some(ownsText)
 
 const hasFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
 
-/** At least two lines, the first of which is cut by commas, semicolons or tabs. */
-const looksLikeTable = (text: string): boolean => /^[^\n]*[,;\t][^\n]*\n\s*\S/.test(text)
+/** A table, a recipe or a link that carries a formula: at least two lines, or one with amounts; not a stray word. */
+const looksLikeFormula = (text: string): boolean =>
+  /\S[^\n]*\n\s*\S/.test(text) || /#formula=|\d\s*\p{L}[^\n]*,/u.test(text)
 
 /** Listens to undo and redo keys, dropped files and pasted tables until the returned function is called. */
 export function listenToPage(gestures: PageGestures): () => void {
@@ -37,7 +38,7 @@ export function listenToPage(gestures: PageGestures): () => void {
     if (event.defaultPrevented || inText(event)) return
     if (event.composedPath().some(at => at instanceof Element && at.localName === 'tb-grid')) return
     const text = event.clipboardData?.getData('text/plain') ?? ''
-    if (!looksLikeTable(text)) return
+    if (!looksLikeFormula(text)) return
     event.preventDefault()
     gestures.text(text)
   }

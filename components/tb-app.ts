@@ -129,6 +129,16 @@ export class TbApp extends LitElement {
     const { database, numbers, loadExamples } = this
     await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
     this.teaching = this.#kept.fresh
+    this.#takeLink()
+  }
+
+  /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */
+  #takeLink(): void {
+    const { hash, pathname, search } = location
+    if (!hash.startsWith('#formula=') || !this.desk) return
+    const open = this.desk.formula?.id
+    history.replaceState(null, '', `${pathname}${search}${open ? `#${open}` : ''}`)
+    void this.updateComplete.then(() => this.#show('bring-in', { link: hash }))
   }
 
   #changed({ event: { transaction, way }, sentence }: DeskEvent): void {
@@ -207,6 +217,7 @@ export class TbApp extends LitElement {
     this.desk.open(id)
     this.version += 1
     this.place = 'sheet'
+    scrollTo({ top: 0 }) // its name first
     if (this.desk.formula) location.hash = this.desk.formula.id
   }
 
@@ -222,6 +233,7 @@ export class TbApp extends LitElement {
   #go = (to: PlaceName): void => {
     const from = this.place
     this.place = to
+    if (to === 'shelf' && this.room !== 'wide') this.#working.close()
     if (this.room !== 'middle') return
     void this.updateComplete.then(() => {
       if (to === 'shelf') this.renderRoot.querySelector('tb-shelf')?.focus()
@@ -230,6 +242,7 @@ export class TbApp extends LitElement {
   }
 
   #followAddress = (): void => {
+    this.#takeLink()
     const id = idInAddress()
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)

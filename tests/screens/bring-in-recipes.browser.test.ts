@@ -1,0 +1,139 @@
+import '../../components/tb-bring-in'
+import type { TbBringIn } from '../../components/tb-bring-in'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert'
+import { press, type } from '../keys'
+import { millWheat } from './breads'
+import { holdsUp, Opened } from './dialogs'
+import { dressPage, textOf } from './mount'
+
+const loaf = `Saturday loaf
+
+Levain
+20 g ripe starter
+50 g bread flour
+50 g water
+
+Dough
+1 kg strong white flour
+650–680 ml lukewarm water
+a pinch of instant yeast
+2 1/4 tsp fine sea salt
+
+Method
+Mix, rest and bake at 240 °C.
+`
+
+describe('Bringing in a recipe in words', () => {
+  let opened: Opened<TbBringIn>
+
+  async function show(text = loaf): Promise<void> {
+    opened = new Opened(document.createElement('tb-bring-in'), { formulas: [millWheat()] })
+    opened.dialog.show({ text })
+    await opened.whenOpen()
+    await waitUntil(() => opened.root.querySelector('#understood, .refusal'), 'it is read')
+  }
+  const added = () => opened.around.history.workbook.formulas[1]
+  const addedLines = () => added()?.stages.flatMap(s => s.lines) ?? []
+  const inside = () => opened.root.querySelector('tb-recipe-lines')!.shadowRoot!
+  const lineOf = (words: string) =>
+    [...inside().querySelectorAll('li')].find(li => textOf(li).includes(words)) as HTMLElement
+  const state = () => textOf(inside().querySelector('#state'))
+
+  before(dressPage)
+  afterEach(() => opened.remove())
+
+  it('shows each line beside the text it comes from, and says what was guessed', async () => {
+    await show()
+    match(textOf(opened.find('#understood')), /^1 formula and 7 lines understood from the pasted text/)
+    const salt = lineOf('2 1/4 tsp fine sea salt')
+    equal(salt.querySelector('input')!.value, 'Fine sea salt')
+    equal(salt.querySelector<HTMLInputElement>('.amount')!.value, '2 1/4 tsp')
+    match(textOf(lineOf('a pinch')), /Guessed\. A pinch was taken as/)
+    match(state(), /^2 lines hold a guess\./)
+  })
+
+  it('tells what becomes of the steps', async () => {
+    await show()
+    const rest = opened.find('.rest details', 'Steps')
+    match(textOf(rest), /kept in the formula’s note/)
+    match(textOf(rest), /bake at 240 °C/)
+  })
+
+  it('takes a guess as right by the keyboard, and the focus goes on to the next', async () => {
+    await show()
+    const [first, second] = [...inside().querySelectorAll<HTMLElement>('.guess button')]
+    first!.focus()
+    await press('Enter')
+    await waitUntil(() => inside().activeElement === second, 'the next one has the focus')
+    await press('Enter')
+    await waitUntil(() => /^Nothing is left to be guessed/.test(state()), 'all is said')
+    equal(inside().activeElement?.id, 'state')
+    await opened.click('footer .main', 'Add 1 formula')
+    ok(addedLines().every(line => !/guessed from/.test(line.note)))
+    match(added()!.note, /bake at 240 °C/)
+  })
+
+  it('takes all guesses as right at once', async () => {
+    await show()
+    await opened.click('button', 'All of it is right')
+    match(state(), /^Nothing is left to be guessed/)
+  })
+
+  it('keeps the text of a guess nobody confirmed in the note of its line', async () => {
+    await show()
+    await opened.click('footer .main')
+    const yeast = addedLines().find(line => line.ingredient === 'Instant yeast')!
+    match(yeast.note, /guessed from “a pinch of instant yeast”/)
+  })
+
+  it('changes an ingredient and an amount in place, leaves a line out, and gives the bread a name', async () => {
+    await show()
+    lineOf('a pinch').querySelector('input')!.focus()
+    await press('Control+a')
+    await type('Dry yeast')
+    await press('Tab', 'Control+a')
+    await type('2')
+    await press('Tab')
+    match(state(), /^1 line holds a guess/)
+    await opened.click('[aria-label="Leave out Fine sea salt"]')
+    match(textOf(inside().activeElement), /Put back/)
+    opened.find('#name').focus()
+    await press('Control+a')
+    await type('Mill loaf')
+    await press('Tab')
+    await opened.click('footer .main', 'Add 1 formula')
+    equal(added()!.name, 'Mill loaf')
+    deepEqual(
+      addedLines()
+        .map(line => `${line.ingredient} ${line.amount}`)
+        .slice(-2),
+      ['Water 665 ml', 'Dry yeast 2 g'],
+    )
+  })
+
+  it('puts a line back that was left out', async () => {
+    await show()
+    await opened.click('[aria-label="Leave out Fine sea salt"]')
+    match(textOf(opened.find('#understood')), /6 lines/)
+    await press('Enter')
+    match(textOf(opened.find('#understood')), /7 lines/)
+  })
+
+  it('asks before what was said of the lines is lost', async () => {
+    await show()
+    await opened.click('button', 'All of it is right')
+    await press('Escape')
+    match(textOf(opened.find('.question')), /Leave without keeping/)
+  })
+
+  it('says what to write when nothing of a text is understood', async () => {
+    await show('hello')
+    match(textOf(opened.find('.of-error')), /No ingredient was found in this text/)
+    ok(opened.find<HTMLButtonElement>('footer .main').disabled)
+  })
+
+  it('holds up on a laptop and a phone', async () => {
+    await show()
+    await holdsUp(opened)
+  })
+})
