@@ -2,6 +2,29 @@ import { css } from 'lit'
 
 /** The file as text, and what its columns hold. */
 export const sendOutStyles = css`
+  /* As high whatever the form, so that the choice of it stays where it is. */
+  @media (min-width: 641px) and (min-height: 421px) {
+    dialog:has(.forms) {
+      height: min(88vh, 820px);
+    }
+    .body:has(.forms) {
+      display: flex;
+      flex-direction: column;
+    }
+    .written {
+      flex: 1 0 auto;
+      display: flex;
+      flex-direction: column;
+    }
+    .written :is(textarea, .page) {
+      flex: 1 0 200px;
+      height: 200px;
+      max-height: none;
+    }
+    .written #link {
+      flex-grow: 0;
+    }
+  }
   select {
     width: 100%;
   }
@@ -18,8 +41,7 @@ export const sendOutStyles = css`
     background: var(--ground);
   }
   #link {
-    overflow-wrap: anywhere;
-    white-space: pre-wrap;
+    word-break: break-all;
   }
   .field .hint {
     margin: 6px 0 0;
@@ -33,6 +55,7 @@ export const sendOutStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0 4px;
+    margin-left: -10px;
     padding: 0;
     border: 0;
   }
@@ -46,9 +69,6 @@ export const sendOutStyles = css`
     font-size: 0.98rem;
     border-bottom: 3px solid transparent;
     cursor: pointer;
-  }
-  .form:first-of-type {
-    margin-left: -10px;
   }
   .form:hover {
     background: var(--accent-wash);
@@ -73,10 +93,10 @@ export const sendOutStyles = css`
   }
   .says {
     flex: 1 1 100%;
-    margin: 0;
+    max-width: none;
+    margin: -1px 0 0 10px;
     padding-top: 10px;
     border-top: 1px solid var(--rule);
-    margin-top: -1px;
   }
   .options {
     margin: -8px 0 16px;

@@ -67,7 +67,7 @@ export function showWritten(of: {
   const { form, file, written } = of
   if (written?.problem) return html`<p class="problem" role="alert">${written.problem}</p>`
   if (form === 'table')
-    return html`<div class="field">
+    return html`<div class="field written">
       <p class="label" id="looks">As it looks where it is pasted</p>
       <div class="page" role="region" aria-labelledby="looks" tabindex="0" .innerHTML=${written?.html ?? ''}></div>
     </div>`
@@ -77,7 +77,7 @@ export function showWritten(of: {
       ? html`<p class="hint" id="length">${whole.format(text.length)} characters.
         Chat programs cut long links; a file goes through everywhere.</p>`
       : nothing
-  return html`<div class="field">
+  return html`<div class="field written">
     <label for=${form}>${form === 'link' ? 'The link' : html`The file, <span class="file-name">${file}</span>`}</label>
     <textarea
       id=${form}

@@ -6,6 +6,7 @@ import { type Larder, larderOf } from '../src/dough/larder.js'
 import { openFormula } from '../src/dough/sheet.js'
 import { emptyWorkbook, type Workbook } from '../src/dough/workbook.js'
 import { ownList } from './allergen-list.js'
+import { cardNarrowStyles } from './card-narrow-styles.js'
 import { cardPage } from './card-page.js'
 import { cardStyles } from './card-styles.js'
 import type { NumberStyle } from './numbers.js'
@@ -200,7 +201,7 @@ export class TbCard extends LitElement {
     event.stopPropagation()
   }
 
-  static override styles = [sharedStyles, cardStyles]
+  static override styles = [sharedStyles, cardStyles, cardNarrowStyles]
 }
 customElements.define('tb-card', TbCard)
 

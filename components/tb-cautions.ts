@@ -73,7 +73,7 @@ export class TbCautions extends LitElement {
                 )}
               </dl>
               <p class="small">
-                Who bakes for others or sells: local codes and a licence, where one is asked for, say what is to be done.
+                For bread made for others or for sale, local codes and the licence you work under say what has to be done.
               </p>
             </section>`
           : nothing

@@ -33,6 +33,7 @@ export class TbSendOut extends TbDialog {
 
   #link = ''
   #writtenFor: readonly unknown[] = []
+  #shown: HouseholdOptions | undefined // brought into sight
 
   constructor() {
     super()
@@ -103,6 +104,15 @@ export class TbSendOut extends TbDialog {
             new Blob([text], { type: `${this.#isJson ? 'application/ld+json' : file.type};charset=utf-8` }),
           )
         : ''
+  }
+
+  // Cups and spoons come after all else: they are brought into sight where they are asked for.
+  override updated(): void {
+    super.updated()
+    const field = this.renderRoot.querySelector<HTMLElement>('textarea#text')
+    if (!field || !this.written || this.measures === this.#shown) return
+    this.#shown = this.measures
+    field.scrollTop = this.measures ? field.scrollHeight : 0
   }
 
   get #isJson(): boolean {

@@ -1,0 +1,66 @@
+import { css } from 'lit'
+
+/** The card where a sheet of paper is wider than the screen: to be read there, and set for the paper when it is printed. */
+export const cardNarrowStyles = css`
+  @media screen and (max-width: 860px) {
+    .paper:not(.fitted) {
+      width: auto;
+      min-height: 0;
+      margin: 0;
+      padding: 18px 16px 40px;
+      box-shadow: none;
+      font-size: 16px;
+    }
+    .bar {
+      position: static;
+      padding: 8px 16px;
+    }
+  }
+  @media screen and (max-width: 520px) {
+    .paper:not(.fitted) {
+      & h1 {
+        font-size: 1.9em;
+      }
+      & .leads {
+        grid-template-columns: repeat(2, auto);
+      }
+      --figure: 1.35;
+      & tbody th {
+        --text: 1.05;
+      }
+      & .note {
+        display: block;
+        margin: 0;
+        font-size: 0.85em;
+      }
+      & td.percent {
+        --text: 0.95;
+        width: 4em;
+      }
+      & .measured tr {
+        display: grid;
+        grid-template-columns: auto 1fr auto;
+      }
+      & .measure {
+        grid-area: 2 / 2 / auto / span 2;
+        width: auto;
+        padding: 0 0 0.3em;
+      }
+      & .measure.measure {
+        border-top: 0;
+      }
+      & .measure::before {
+        content: none;
+      }
+      & .measure:empty {
+        padding: 0;
+      }
+      & dd {
+        font-size: 1.5em;
+      }
+      & footer {
+        font-size: 0.9em;
+      }
+    }
+  }
+`
