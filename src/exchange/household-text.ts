@@ -61,8 +61,19 @@ export function writeHousehold(sheet: FormulaSheet, options: HouseholdOptions): 
     }),
   )
   const change = changeSaid(household)
-  const told = [...aligned(rows, new Set([2])), householdSentence, ...(change ? [change] : [])]
+  const told = [
+    ...aligned(rows, new Set([2])),
+    ...inLines(householdSentence),
+    ...(change ? inLines(change) : []),
+  ]
   return `${householdHeading} (${systemWords[options.system]}):\n${told.map(line => `> ${line}\n`).join('')}`
 }
+
+/** A sentence in lines that fit a message; a number stays with its sign. */
+const inLines = (sentence: string): string[] =>
+  sentence
+    .replaceAll(' %', '\u00a0%')
+    .match(/.{1,72}(?: |$)/g)!
+    .map(line => line.trim().replaceAll('\u00a0', ' '))
 
 const tidied = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\s]+/gu, ' ').trim() || '–'
