@@ -2,6 +2,8 @@ import { css, html, nothing, type TemplateResult } from 'lit'
 import { type CountsAs, type Formula, nameKey } from '../src/dough/formula.js'
 import { formulaFacts } from './bring-in/formula-facts.js'
 import { counted } from './bring-in-plan.js'
+import { asTheyWrite } from './grid/table-of.js'
+import type { NumberStyle } from './numbers.js'
 
 const linesShown = 200 // of one formula; more would be slow to lay out, and nobody reads them here
 
@@ -9,7 +11,7 @@ const countsAsText = (is: CountsAs): string =>
   is.kind === 'starter' ? `starter ${Math.round(is.hydration * 1e4) / 100}%` : is.kind
 
 /** A table of a formula's lines as a file gave them, and what it says beside them. */
-export function linesAsRead(formula: Formula): TemplateResult {
+export function linesAsRead(formula: Formula, numbers: NumberStyle): TemplateResult {
   const meanings = new Map(formula.meanings.map(m => [nameKey(m.ingredient), countsAsText(m.countsAs)]))
   const lines = formula.stages.flatMap(stage =>
     stage.lines.map((line, at) => ({ line, stage, first: at === 0 })),
@@ -33,17 +35,17 @@ export function linesAsRead(formula: Formula): TemplateResult {
         }
           <tr>
             <td>${line.ingredient}${meaning ? html` <small>counts as ${meaning}</small>` : nothing}</td>
-            <td class="amount">${line.amount || html`<span class="quiet">none</span>`}</td>
+            <td class="amount">${line.amount ? asTheyWrite(line.amount, numbers) : html`<span class="quiet">none</span>`}</td>
             <td class="note">${line.note}</td>
           </tr>`
       })}
     </table>
     ${lines.length > linesShown ? html`<p class="hint">And ${counted(lines.length - linesShown, 'more line')}.</p>` : nothing}
-    ${facts(formula)}`
+    ${facts(formula, numbers)}`
 }
 
-function facts(formula: Formula): TemplateResult | typeof nothing {
-  const all = formulaFacts(formula)
+function facts(formula: Formula, numbers: NumberStyle): TemplateResult | typeof nothing {
+  const all = formulaFacts(formula, numbers)
   if (all.length === 0) return nothing
   return html`<dl class="facts">
     ${all.slice(0, linesShown).map(([called, says]) => html`<div><dt>${called}</dt><dd>${says}</dd></div>`)}

@@ -1,26 +1,21 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../src/dough/formula.js'
 import type { ArrivalKind } from '../src/exchange/arriving.js'
-import type { Mapping } from '../src/exchange/foreign/index.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../src/exchange/index.js'
 import { addActions, restoreActions } from './bring-in/actions.js'
-import { readAs, readingOn, restOfRecipe, totalsFound } from './bring-in/arrived-parts.js'
+import { readAs, readingOn } from './bring-in/arrived-parts.js'
 import { asking } from './bring-in/asking.js'
 import { type Decided, formulasOf, undecided } from './bring-in/decided.js'
 import { fileDrop } from './bring-in/file-drop.js'
-import { formulaSections } from './bring-in/formula-sections.js'
 import { Intake, places, type Read } from './bring-in/intake.js'
-import type { RecipeSaid } from './bring-in/recipe-draft.js'
-import type { RestoreWish } from './bring-in/restore-wish.js'
 import { restoreChoice } from './bring-in/restore-words.js'
-import { sumInWords } from './bring-in/sum.js'
+import { understood } from './bring-in/understood.js'
 import { type Choice, planOf } from './bring-in-plan.js'
 import { bringInStyles } from './bring-in-styles.js'
 import { copyText } from './copy-text.js'
 import { askEdit, wish } from './events.js'
 import { fieldStyles } from './field-styles.js'
 import { linesAsReadStyles } from './lines-as-read.js'
-import { problemList } from './problem-list.js'
 import './tb-columns.js'
 import { TbDialog } from './tb-dialog.js'
 import './tb-recipe-lines.js'
@@ -214,61 +209,19 @@ export class TbBringIn extends TbDialog {
   }
 
   #understood(read: Read): TemplateResult {
-    const { from, arrived, remark } = read
-    const told = new Set(arrived.as === 'table' ? arrived.totals.map(total => total.sentence) : [])
-    const problems = arrived.problems.filter(problem => !told.has(problem.message))
-    return html`
-      <div class="top">
-        <h3 class="sum" id="understood" tabindex="-1">${sumInWords(read, this.#formulas, this.numbers)} <small>from ${from}</small></h3>
-        ${this.#intake.canBeReadOtherwise ? readAs(arrived.as, this.#readAs) : nothing}
-      </div>
-      ${remark ? html`<p class="remark">${remark}</p>` : nothing}
-      ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing}
-      ${problemList(problems, 'error', this.#copy)}
-      ${arrived.as === 'table' ? this.#columns(arrived) : nothing}
-      ${problemList(problems, 'warning', this.#copy)} ${this.#seen(arrived)}
-      ${problemList(problems, 'remark', this.#copy)}
-    `
-  }
-
-  #columns({ look }: Extract<Read['arrived'], { as: 'table' }>): TemplateResult {
-    return html`<tb-columns
-      .look=${look}
-      @tb-mapping=${(e: CustomEvent<Mapping>) => void this.#intake.readWith(e.detail)}
-    ></tb-columns>`
-  }
-
-  #seen(arrived: Read['arrived']): TemplateResult | typeof nothing {
-    if (arrived.as === 'workbook') {
-      const plan = this.#plan
-      return plan
-        ? html`<tb-workbook-look
-            .plan=${plan}
-            .wanted=${this.decided.wanted}
-            @tb-restore=${(e: CustomEvent<RestoreWish>) => this.#decide({ wanted: e.detail, sure: 0 })}
-          ></tb-workbook-look>`
-        : nothing
-    }
-    const sections = formulaSections({
-      workbook: this.workbook,
-      formulas: this.#formulas,
-      choice: this.#choice,
-      choose: (formula, choice) =>
-        this.#decide({ choices: new Map(this.decided.choices).set(formula.id, choice) }),
-      lines: arrived.as !== 'recipe',
+    const { decided, workbook, numbers } = this
+    return understood({
+      read,
+      decided,
+      plan: this.#plan,
+      workbook,
+      numbers,
+      canBeReadOtherwise: this.#intake.canBeReadOtherwise,
+      decide: change => this.#decide(change),
+      readAs: this.#readAs,
+      readWith: mapping => void this.#intake.readWith(mapping),
+      copy: text => void this.#copy(text),
     })
-    if (arrived.as !== 'recipe' || arrived.lines.length === 0) return sections
-    const [formula] = arrived.formulas
-    return html`<tb-recipe-lines
-        .formula=${formula}
-        .lines=${arrived.lines}
-        .said=${this.decided.said}
-        .name=${this.decided.name || formula.name}
-        .numbers=${this.numbers}
-        @tb-said=${(e: CustomEvent<RecipeSaid>) => this.#decide({ said: e.detail })}
-        @tb-named=${(e: CustomEvent<string>) => this.#decide({ name: e.detail })}
-      ></tb-recipe-lines>
-      ${restOfRecipe(arrived.rest)} ${sections}`
   }
 
   #copy = async (text: string): Promise<void> => {

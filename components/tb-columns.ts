@@ -11,6 +11,8 @@ import {
 import { columnsStyles } from './bring-in/columns-styles.js'
 import { becameWords, countsInWords, markWords, useWords } from './bring-in/table-words.js'
 import { fieldStyles } from './field-styles.js'
+import { asTheyWrite } from './grid/table-of.js'
+import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
 const once: readonly ColumnUse[] = ['ingredient', 'unit', 'stage', 'formula'] // one column each
@@ -18,9 +20,10 @@ const marks: readonly StageMarks[] = ['column', 'headings', 'blocks', 'none']
 
 /** How a table from elsewhere is read: a use for each column over its first rows, with what becomes of them. */
 export class TbColumns extends LitElement {
-  static override properties = { look: { attribute: false } }
+  static override properties = { look: { attribute: false }, numbers: { attribute: false } }
 
   declare look: TableLook
+  declare numbers: NumberStyle
 
   get #mapping(): Mapping {
     return this.look.mapping
@@ -125,7 +128,7 @@ export class TbColumns extends LitElement {
     const { became, ingredient, amount, stage, formula, text, why } = read
     const said =
       became === 'line'
-        ? html`<b>${ingredient}</b> ${amount ? html`<b>${amount}</b>` : 'without an amount'}${stage ? html` <span class="quiet">in ${stage}</span>` : nothing}`
+        ? html`<b>${ingredient}</b> ${amount ? html`<b>${asTheyWrite(amount, this.numbers)}</b>` : 'without an amount'}${stage ? html` <span class="quiet">in ${stage}</span>` : nothing}`
         : html`${becameWords[became]}${became === 'not understood' ? nothing : html`: ${(became === 'stage' ? stage : became === 'formula' ? formula : text) ?? ''}`}`
     return html`<span aria-hidden="true">→ </span>${said}${why ? html` <span class="quiet">${why}</span>` : nothing}`
   }
@@ -138,6 +141,7 @@ export class TbColumns extends LitElement {
         <label for="decimal">Decimal sign</label>
         <select
           id="decimal"
+          .value=${decimal}
           aria-describedby="why-decimal"
           @change=${(e: Event) => this.#correct({ decimal: (e.target as HTMLSelectElement).value === ',' ? ',' : '.' })}
         >
@@ -150,6 +154,7 @@ export class TbColumns extends LitElement {
         <label for="stages">Stages are told by</label>
         <select
           id="stages"
+          .value=${stages}
           aria-describedby="why-stages"
           @change=${(e: Event) => this.#correct({ stages: (e.target as HTMLSelectElement).value as StageMarks })}
         >
@@ -185,6 +190,7 @@ export class TbColumns extends LitElement {
               <input
                 id="name"
                 autocomplete="off"
+                placeholder="Untitled formula"
                 aria-describedby="why-name"
                 .value=${formulaName}
                 @change=${(e: Event) => this.#correct({ formulaName: (e.target as HTMLInputElement).value.trim() })}

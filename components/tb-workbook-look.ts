@@ -7,6 +7,7 @@ import { workbookStyles } from './bring-in/workbook-styles.js'
 import { counted } from './bring-in-plan.js'
 import { fieldStyles } from './field-styles.js'
 import { linesAsRead, linesAsReadStyles } from './lines-as-read.js'
+import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
 const namesShown = 30
@@ -14,10 +15,15 @@ const choicesShown = 60 // of things that differ; for the rest both are kept
 
 /** What a workbook file would change here, and the choice what it shall. */
 export class TbWorkbookLook extends LitElement {
-  static override properties = { plan: { attribute: false }, wanted: { attribute: false } }
+  static override properties = {
+    plan: { attribute: false },
+    wanted: { attribute: false },
+    numbers: { attribute: false },
+  }
 
   declare plan: RestorePlan
   declare wanted: RestoreWish
+  declare numbers: NumberStyle
 
   #tell(change: Partial<RestoreWish>): void {
     this.dispatchEvent(new CustomEvent('tb-restore', { detail: { ...this.wanted, ...change } }))
@@ -111,7 +117,7 @@ export class TbWorkbookLook extends LitElement {
       ${this.#decision(item, 'Keep both', 'Take the file’s', 'Keep mine')}
       <details>
         <summary>The lines in the file</summary>
-        ${linesAsRead(incoming)}
+        ${linesAsRead(incoming, this.numbers)}
       </details>
     </div>`
   }

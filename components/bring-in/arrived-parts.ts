@@ -74,7 +74,7 @@ export const readAs = (
   choose: (as: ArrivalKind) => void,
 ): TemplateResult => html`<div class="read-as">
   <label for="read-as">Read as</label>
-  <select id="read-as" @change=${(e: Event) => choose((e.target as HTMLSelectElement).value as ArrivalKind)}>
+  <select id="read-as" .value=${now ?? ''} @change=${(e: Event) => choose((e.target as HTMLSelectElement).value as ArrivalKind)}>
     ${now === undefined ? html`<option value="" selected disabled>Choose</option>` : nothing}
     ${kinds.map(([as, words]) => html`<option value=${as} ?selected=${as === now}>${words}</option>`)}
   </select>

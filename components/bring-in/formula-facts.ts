@@ -1,8 +1,13 @@
 import { type Formula, usualFlourWeight } from '../../src/dough/formula.js'
 import { batchWords, grams, holdWords, per100 } from '../../src/dough/words.js'
+import { asTheyWrite } from '../grid/table-of.js'
+import type { NumberStyle } from '../numbers.js'
 
 /** What a formula holds beside its lines, in sentences without a full stop, each with what it is called. */
-export function formulaFacts(formula: Formula): (readonly [called: string, says: string])[] {
+export function formulaFacts(
+  formula: Formula,
+  numbers: NumberStyle,
+): (readonly [called: string, says: string])[] {
   const { batch, holds = [], jottings = [], stages, note, keptSettings, flourWeight } = formula
   const facts: (readonly [string, string])[] = []
   const lost = (loss: number | undefined, where: string) => (loss ? `, ${per100(loss)} lost ${where}` : '')
@@ -26,7 +31,7 @@ export function formulaFacts(formula: Formula): (readonly [called: string, says:
     const base = lines.filter(line => line.base).map(line => line.ingredient)
     if (base.length > 0) facts.push([name, `${base.join(' and ')} is 100 %`])
   }
-  for (const { name, text } of jottings) facts.push(['Jotting', `${name} = ${text}`])
+  for (const { name, text } of jottings) facts.push(['Jotting', `${name} = ${asTheyWrite(text, numbers)}`])
   for (const { stage, setting, amount } of keptSettings)
     facts.push(['Kept as it stands', [stage, setting, amount].filter(part => part !== '').join(': ')])
   if (note) facts.push(['Note', note])

@@ -3,6 +3,7 @@ import type { Formula } from '../../src/dough/formula.js'
 import type { Workbook } from '../../src/dough/workbook.js'
 import { type Choice, counted, namesake, planOf } from '../bring-in-plan.js'
 import { linesAsRead } from '../lines-as-read.js'
+import type { NumberStyle } from '../numbers.js'
 
 const formulasShown = 60 // with a choice each; the rest of a long file is added without
 
@@ -10,6 +11,7 @@ const formulasShown = 60 // with a choice each; the rest of a long file is added
 export interface Arriving {
   readonly workbook: Workbook
   readonly formulas: readonly Formula[]
+  readonly numbers: NumberStyle
   readonly choice: (formula: Formula) => Choice
   readonly choose: (formula: Formula, choice: Choice) => void
   readonly lines: boolean // whether their lines are shown
@@ -31,7 +33,7 @@ export function formulaSections(arriving: Arriving): TemplateResult {
 }
 
 function section(arriving: Arriving, formula: Formula, name: string | undefined): TemplateResult {
-  const { workbook, formulas, choice, lines } = arriving
+  const { workbook, formulas, numbers, choice, lines } = arriving
   const there = namesake(workbook, formula)
   const stages = formula.stages.map(s => `${s.name} ${counted(s.lines.length, 'line')}`)
   return html`<section class="formula" aria-labelledby="name-${formula.id}">
@@ -42,7 +44,7 @@ function section(arriving: Arriving, formula: Formula, name: string | undefined)
       lines
         ? html`<details ?open=${formulas.length === 1}>
             <summary>The lines as read</summary>
-            ${linesAsRead(formula)}
+            ${linesAsRead(formula, numbers)}
           </details>`
         : nothing
     }

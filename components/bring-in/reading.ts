@@ -9,7 +9,7 @@ import type { Arrival, Arrived, Way } from '../../src/exchange/arriving.js'
 import type { RememberedColumns } from '../../src/exchange/remembered-columns.js'
 import { newReadingWorker } from './reading-worker.js'
 
-const mostOnPage = 200_000 // characters or bytes; more would be felt while a baker types or scrolls
+const mostOnPage = 40_000 // characters or bytes: under 100 ms of reading, which nobody feels
 
 /** How far a reading is: of rows, some of which are looked at twice. */
 export interface Progress {

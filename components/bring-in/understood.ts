@@ -1,0 +1,98 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import type { Formula } from '../../src/dough/formula.js'
+import type { Workbook } from '../../src/dough/workbook.js'
+import type { ArrivalKind } from '../../src/exchange/arriving.js'
+import type { Mapping } from '../../src/exchange/foreign/index.js'
+import type { RestorePlan } from '../../src/exchange/index.js'
+import type { NumberStyle } from '../numbers.js'
+import { problemList } from '../problem-list.js'
+import { readAs, restOfRecipe, totalsFound } from './arrived-parts.js'
+import { type Decided, formulasOf } from './decided.js'
+import { formulaSections } from './formula-sections.js'
+import type { Read } from './intake.js'
+import type { RecipeSaid } from './recipe-draft.js'
+import type { RestoreWish } from './restore-wish.js'
+import { sumInWords } from './sum.js'
+
+/** What was read, with what the baker decided of it so far, and where to say more. */
+export interface Understood {
+  readonly read: Read
+  readonly decided: Decided
+  readonly plan: RestorePlan | undefined // of a workbook file
+  readonly workbook: Workbook
+  readonly numbers: NumberStyle
+  readonly canBeReadOtherwise: boolean
+  readonly decide: (change: Partial<Decided>) => void
+  readonly readAs: (as: ArrivalKind) => void
+  readonly readWith: (mapping: Mapping) => void
+  readonly copy: (text: string) => void
+}
+
+/** All that is shown of what was read, before anything of it is added. */
+export function understood(shown: Understood): TemplateResult {
+  const { read, decided, numbers, canBeReadOtherwise, readWith, copy } = shown
+  const { from, arrived, remark } = read
+  const told = new Set(arrived.as === 'table' ? arrived.totals.map(total => total.sentence) : [])
+  const problems = arrived.problems.filter(problem => !told.has(problem.message))
+  const formulas = formulasOf(read, decided)
+  return html`
+    <div class="top">
+      <h3 class="sum" id="understood" tabindex="-1">
+        ${sumInWords(read, formulas, numbers)} <small>from ${from}</small>
+      </h3>
+      ${canBeReadOtherwise ? readAs(arrived.as, shown.readAs) : nothing}
+    </div>
+    ${remark ? html`<p class="remark">${remark}</p>` : nothing}
+    ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing} ${problemList(problems, 'error', copy)}
+    ${
+      arrived.as === 'table'
+        ? html`<tb-columns
+            .look=${arrived.look}
+            .numbers=${numbers}
+            @tb-mapping=${(e: CustomEvent<Mapping>) => readWith(e.detail)}
+          ></tb-columns>`
+        : nothing
+    }
+    ${problemList(problems, 'warning', copy)}
+    ${arrived.as === 'workbook' ? workbookLook(shown) : formulasLook(shown, arrived, formulas)}
+    ${problemList(problems, 'remark', copy)}
+  `
+}
+
+function workbookLook({ plan, decided, decide, numbers }: Understood): TemplateResult | typeof nothing {
+  if (!plan) return nothing
+  return html`<tb-workbook-look
+    .plan=${plan}
+    .wanted=${decided.wanted}
+    .numbers=${numbers}
+    @tb-restore=${(e: CustomEvent<RestoreWish>) => decide({ wanted: e.detail, sure: 0 })}
+  ></tb-workbook-look>`
+}
+
+function formulasLook(
+  { workbook, decided, decide, numbers }: Understood,
+  arrived: Exclude<Read['arrived'], { as: 'workbook' }>,
+  formulas: readonly Formula[],
+): TemplateResult {
+  const isRecipe = arrived.as === 'recipe'
+  const sections = formulaSections({
+    workbook,
+    formulas,
+    numbers,
+    choice: formula => decided.choices.get(formula.id) ?? 'add',
+    choose: (formula, choice) => decide({ choices: new Map(decided.choices).set(formula.id, choice) }),
+    lines: !isRecipe,
+  })
+  if (!isRecipe || arrived.lines.length === 0) return sections
+  const [formula] = arrived.formulas
+  return html`<tb-recipe-lines
+      .formula=${formula}
+      .lines=${arrived.lines}
+      .said=${decided.said}
+      .name=${decided.name || formula.name}
+      .numbers=${numbers}
+      @tb-said=${(e: CustomEvent<RecipeSaid>) => decide({ said: e.detail })}
+      @tb-named=${(e: CustomEvent<string>) => decide({ name: e.detail })}
+    ></tb-recipe-lines>
+    ${restOfRecipe(arrived.rest)} ${sections}`
+}
