@@ -15,6 +15,12 @@ export const appStyles = [
       top: 0;
       z-index: 5;
     }
+    tb-notices {
+      display: block;
+      position: sticky;
+      top: var(--head, 54px);
+      z-index: 4;
+    }
     .room {
       display: grid;
       grid-template-columns: minmax(0, 1fr) 300px;
