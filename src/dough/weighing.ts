@@ -42,7 +42,7 @@ export function weigh(grams: readonly number[], scale: Scale = usualScale, atLea
 
 /**
  * What a stage has to weigh at least: the dough that the pieces take, and of a build what the stages that take it
- * weigh of it (`taken`, grams) and what is kept back. 0 where nothing falls short: as written, so much dough, a factor.
+ * weigh of it (`taken`, grams) and what is kept back. 0 where nothing falls short: so much dough, a factor.
  */
 export function enoughOf(
   plan: StagePlan,
@@ -51,8 +51,9 @@ export function enoughOf(
   taken: number,
 ): number {
   const all = weights.reduce((sum, w) => sum + w, 0)
-  if (isAsWritten(outline)) return 0
   if (plan.isFinal) return outline.formula.batch && 'pieces' in outline.formula.batch ? all : 0
+  // A stage that is written too small stays so; only what rounding takes away is made up for.
+  if (isAsWritten(outline)) return taken - all < plan.takenBy.length ? taken : 0
   const { loss = 0, keepBack = 0 } = plan.stage
   return keepBack === 'seed' ? all : taken / (1 - loss) + keepBack
 }

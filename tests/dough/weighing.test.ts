@@ -77,3 +77,14 @@ test('a step that is a large part of an amount is remarked on', () => {
     said.join('\n'),
   )
 })
+
+test('a build in percentages is weighed to what is taken of it, whatever rounding takes away', () => {
+  const sheet = openFormula(
+    formulaOf(
+      'Levain:\n Ripe starter = 25%\n Bread flour = 70%\n Whole wheat flour = 30%\n Water = 70%\nDough:\n Bread flour = 1600 g\n Levain = 352 g',
+    ),
+  )
+  // 352 g of 195 parts: 45.13, 126.36, 54.15, 126.36 → 45 + 126 + 54 + 126 = 351, and one gram more.
+  const weighed = sheet.formula.stages[0]!.lines.map(l => sheet.weighed(l.id)!.grams)
+  assert.deepEqual(weighed, [45, 127, 54, 126])
+})
