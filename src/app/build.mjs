@@ -55,11 +55,12 @@ const examples = {
 }
 
 /**
- * Takes comments and needless blanks out of the style sheets in elements, which esbuild leaves as they are: text to it.
+ * Takes comments and needless blanks out of the style sheets in elements, and the indentation out of their templates,
+ * which esbuild leaves as they are: text to it.
  * @type {import('esbuild').Plugin}
  */
-const leanStyles = {
-  name: 'lean styles',
+const leanText = {
+  name: 'lean text',
   setup(site) {
     site.onLoad({ filter: /[\\/]components[\\/].*\.ts$/ }, async ({ path }) => {
       const code = await readFile(path, 'utf8')
@@ -69,7 +70,7 @@ const leanStyles = {
           .replace(/\s+/g, ' ')
           .replace(/ ?([{};]) ?/g, '$1'),
       )
-      return { contents, loader: 'ts' }
+      return { contents: contents.replace(/\n\s+/g, '\n'), loader: 'ts' }
     })
   },
 }
@@ -116,7 +117,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     outdir,
     minify,
     define,
-    plugins: [examples, oneBeginning(join(source, 'main.ts')), ...(minify ? [leanStyles] : [])],
+    plugins: [examples, oneBeginning(join(source, 'main.ts')), ...(minify ? [leanText] : [])],
     splitting: true,
     entryNames: '[name]-[hash]',
     chunkNames: 'part-[name]-[hash]',
