@@ -4,7 +4,6 @@ import type { Formula } from '../src/dough/formula.js'
 import type { Desk } from './desk.js'
 import type { NumberStyle } from './numbers.js'
 import type { Asked } from './open-working.js'
-import './tb-empty-shelf.js'
 import type { Room } from './tb-head.js'
 import './tb-places.js'
 import type { PlaceName } from './tb-places.js'
@@ -68,7 +67,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               ?folds=${room !== 'wide'}
               .lit=${shown.lit}
             ></tb-sheet>`
-            : html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly}></tb-empty-shelf>`
+            : emptyShelf(examples, readOnly)
         }
       </main>
       ${
@@ -98,6 +97,11 @@ function foot({ desk: { sheet }, numbers, version, place, asked }: PlacesShown):
     ${working ?? nothing}
     <tb-places .sheet=${sheet} .version=${version} .numbers=${numbers} place=${place}></tb-places>
   </div>`
+}
+
+function emptyShelf(examples: readonly Formula[], readOnly: boolean): TemplateResult {
+  void import('./tb-empty-shelf.js') // fetched when there is no formula to open
+  return html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly}></tb-empty-shelf>`
 }
 
 const lesson = (learnt: () => void): TemplateResult => html`<p class="lesson">

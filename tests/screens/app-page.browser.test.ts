@@ -201,7 +201,7 @@ describe('The page', () => {
     await press('ArrowDown', 'End', 'Enter')
     await app.updateComplete
     const empty = root().querySelector('tb-empty-shelf')!
-    await empty.updateComplete
+    await waitUntil(() => empty.shadowRoot?.querySelector('.lined'), 'the empty shelf is fetched')
     match(textOf(empty.shadowRoot!.querySelector('h1')), /Nothing on the shelf yet/)
     await passesAxe(app)
     ;[...empty.shadowRoot!.querySelectorAll('button')].find(b => textOf(b) === 'Open the examples')!.focus()
