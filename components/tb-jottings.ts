@@ -1,8 +1,8 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { putJotting, removeJotting } from '../src/dough/edits.js'
 import type { FormulaSheet, JottingFigures } from '../src/dough/figures.js'
 import { type Jotting, newId } from '../src/dough/formula.js'
+import { putJotting, removeJotting } from '../src/dough/jotting-edits.js'
 import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../src/dough/jottings.js'
 import { localise, nameFor } from '../src/engine/index.js'
 import { askEdit, say, wish } from './events.js'
@@ -60,6 +60,13 @@ export class TbJottings extends LitElement {
       const input = this.#input(fresh, field)
       if (input) input.value = ''
     }
+  }
+
+  // Where it stood before it was fetched, it was one place to go to, and may be where the baker is.
+  protected override firstUpdated(): void {
+    const isHere = this.matches(':focus')
+    for (const name of ['tabindex', 'role', 'aria-label']) this.removeAttribute(name)
+    if (isHere) this.renderRoot.querySelector('input')?.focus()
   }
 
   override render() {

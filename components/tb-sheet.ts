@@ -13,7 +13,6 @@ import './tb-fold.js'
 import type { GridPlace } from './tb-grid.js'
 import './tb-grid.js'
 import './tb-grow.js'
-import './tb-jottings.js'
 import './tb-left-over.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
@@ -114,15 +113,37 @@ export class TbSheet extends LitElement {
         .lit=${this.lit}
       ></tb-grid>
       <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
-      <tb-jottings
-        .sheet=${sheet}
-        .version=${version}
-        .numbers=${numbers}
-        ?readOnly=${readOnly}
-      ></tb-jottings>
+      ${
+        readOnly && !formula.jottings?.length
+          ? nothing
+          : html`<tb-jottings
+            tabindex="0"
+            role="group"
+            aria-label="Jottings"
+            .sheet=${sheet}
+            .version=${version}
+            .numbers=${numbers}
+            ?readOnly=${readOnly}
+          ></tb-jottings>`
+      }
       <tb-cautions .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-cautions>
     `
   }
+
+  #near = new IntersectionObserver(seen => {
+    if (seen.some(entry => entry.isIntersecting)) this.#fetchJottings()
+  })
+
+  // Jottings there are fetched at once; the place for the first one when it comes into view, as it does when it is
+  // gone to by keys: until then it is itself a stop of the Tab key.
+  protected override updated(): void {
+    const place = this.renderRoot.querySelector('tb-jottings:not(:defined)')
+    if (!place) this.#near.disconnect()
+    else if (this.sheet?.formula.jottings?.length) this.#fetchJottings()
+    else this.#near.observe(place)
+  }
+
+  #fetchJottings = (): void => void import('./tb-jottings.js')
 
   // Both are fetched when their fold is first opened.
   #states() {
@@ -197,7 +218,11 @@ export class TbSheet extends LitElement {
         margin-top: 4px;
       }
       tb-jottings {
+        display: block;
         margin: 0 0 30px;
+      }
+      tb-jottings:not(:defined) {
+        min-height: 100px;
       }
       tb-flour-weight {
         margin: 8px 0 4px;

@@ -1,8 +1,10 @@
-/** Every edit of a workbook, each as one transaction; but those of `rebase.js`, seldom wanted, which are fetched then. */
+/**
+ * The edits of a workbook, each as one transaction. Those of kept states, of jottings and of writing anew are not among
+ * them: only what is fetched when it is first wanted makes them, and they come with it.
+ */
 
 export { formulaIn, type LineAt, Refusal, type StageAt, together } from './edit-places.js'
 export { holdReading, naturalGiver, releaseHold } from './hold-edits.js'
-export { putJotting, removeJotting } from './jotting-edits.js'
 export {
   addLine,
   enterAmount,
@@ -41,4 +43,3 @@ export {
   setKeepBack,
   setStageLoss,
 } from './stage-edits.js'
-export { bringBack, forgetState, keepState } from './state-edits.js'

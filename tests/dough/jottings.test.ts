@@ -1,14 +1,8 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import {
-  enterAmount,
-  enterIngredient,
-  putJotting,
-  Refusal,
-  removeJotting,
-  renameStage,
-} from '../../src/dough/edits.js'
+import { enterAmount, enterIngredient, Refusal, renameStage } from '../../src/dough/edits.js'
 import { type Formula, finalDoughOf } from '../../src/dough/formula.js'
+import { putJotting, removeJotting } from '../../src/dough/jotting-edits.js'
 import { jottingAsKept } from '../../src/dough/jottings.js'
 import { openFormula } from '../../src/dough/sheet.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from '../../src/dough/workbook.js'

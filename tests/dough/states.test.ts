@@ -1,17 +1,9 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import {
-  bringBack,
-  duplicateFormula,
-  enterAmount,
-  forgetState,
-  holdReading,
-  keepState,
-  Refusal,
-  renameFormula,
-} from '../../src/dough/edits.js'
+import { duplicateFormula, enterAmount, holdReading, Refusal, renameFormula } from '../../src/dough/edits.js'
 import type { Formula } from '../../src/dough/formula.js'
 import { openFormula } from '../../src/dough/sheet.js'
+import { bringBack, forgetState, keepState } from '../../src/dough/state-edits.js'
 import { emptyWorkbook, type Transaction } from '../../src/dough/workbook.js'
 import { History } from '../../src/storage/history.js'
 import { near } from '../assert.js'

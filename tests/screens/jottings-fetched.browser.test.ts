@@ -1,0 +1,33 @@
+import '../../components/tb-sheet'
+import { openFormula } from '../../src/dough/sheet'
+import { equal, waitUntil } from '../assert'
+import { press, type } from '../keys'
+import { millWheat } from './breads'
+import { Around, dressPage, english } from './mount'
+
+describe('The place for the first jotting, out of sight', () => {
+  before(dressPage)
+
+  it('is fetched when it is gone to, and its field takes the focus', async () => {
+    const formula = millWheat()
+    const sheet = new Around({ formulas: [formula] }).hold(document.createElement('tb-sheet'))
+    sheet.style.marginTop = '200vh'
+    Object.assign(sheet, { sheet: openFormula(formula), numbers: english })
+    await sheet.updateComplete
+    const place = sheet.shadowRoot!.querySelector('tb-jottings')!
+    equal(customElements.get('tb-jottings'), undefined)
+
+    await waitUntil(
+      () => sheet.shadowRoot!.querySelector('tb-grid')?.shadowRoot?.querySelector('td'),
+      'the grid',
+    )
+    place.focus({ preventScroll: true })
+    await press('Shift+Tab', 'Tab')
+    const field = await waitUntil(() => place.shadowRoot?.activeElement, 'a field has the focus')
+    equal(field.ariaLabel, 'Name of a new jotting')
+    equal(place.hasAttribute('tabindex'), false)
+    await type('tin=5')
+    equal(place.shadowRoot!.activeElement?.ariaLabel, 'Calculation of the new jotting')
+    sheet.remove()
+  })
+})
