@@ -86,6 +86,9 @@ export class TbBatch extends LitElement {
   static override styles = [
     sharedStyles,
     css`
+      :host {
+        display: block;
+      }
       .prose {
         margin: 0;
         max-width: 68ch;
