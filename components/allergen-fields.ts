@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { allergenLists } from '../src/dough/allergen-lists.js'
 import type { Allergens } from '../src/dough/larder.js'
-import { allergenLists, allergensFor, substances } from '../src/dough/substances.js'
+import { allergensFor, substances } from '../src/dough/substances.js'
 
 const none: Allergens = { us: [], eu: [], canada: [] }
 

@@ -1,5 +1,5 @@
+import { allergenLists } from '../src/dough/allergen-lists.js'
 import type { Allergens } from '../src/dough/larder.js'
-import { allergenLists } from '../src/dough/substances.js'
 import { keepOwnChoice, ownChoice } from './own-choices.js'
 
 export type ListName = keyof Allergens

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type PropertyDeclarations } from 'lit'
+import { allergenLists } from '../src/dough/allergen-lists.js'
 import {
   allergenSentence,
   allergensOf,
@@ -7,7 +8,6 @@ import {
   type ListedAllergen,
 } from '../src/dough/allergens.js'
 import type { FormulaSheet } from '../src/dough/figures.js'
-import { allergenLists } from '../src/dough/substances.js'
 import { keepOwnList, type ListName, listWords, notKnownSentence, ownList } from './allergen-list.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'

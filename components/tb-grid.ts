@@ -30,7 +30,6 @@ import { type NumberStyle, numberStyleOf } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
 export type { GridPlace } from './grid/deeds.js'
-export { gridKeys } from './grid/keys.js'
 
 // px of the grid's own width
 const narrowBelow = 600

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit'
-import { gridKeys } from './grid/keys.js'
+import { gridKeys } from './grid/key-words.js'
 import { helpStyles } from './help-styles.js'
 import { amountWords, cautions } from './help-words.js'
 import { showPercent } from './numbers.js'

@@ -150,7 +150,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
 }
 
 /**
- * Points the page at the built script and styles, and has the browser fetch the script's parts at once
+ * Points the page at the built script and styles, leaves its comments and indentation out, and has the browser fetch the script's parts at once
  * rather than one after the other.
  * @param {string} html
  * @param {Metafile} metafile
@@ -175,7 +175,8 @@ function withBuiltNames(html, metafile) {
     if (name !== 'reading-worker.ts') addPartsOf(path) // that is fetched when a large file comes
   }
   const links = [...parts].map(part => `<link rel="modulepreload" href="${basename(part)}">\n`).join('')
-  return page.replace('</head>', `${links}</head>`)
+  const lean = page.replace(/<!--[\s\S]*?-->/g, '').replace(/\n\s+/g, '\n')
+  return lean.replace('</head>', `${links}</head>`)
 }
 
 /**

@@ -1,6 +1,5 @@
+import type { ListName } from './allergen-lists.js'
 import type { Allergens } from './larder.js'
-
-type ListName = keyof Allergens
 
 /** Something the public lists ask to be named, and the words each list has for it; a list left out does not ask. */
 export interface Substance {
@@ -10,12 +9,6 @@ export interface Substance {
   readonly canada?: readonly string[]
   readonly means: RegExp // an entry of any list that speaks of it
 }
-
-export const allergenLists: readonly { readonly list: ListName; readonly name: string }[] = [
-  { list: 'us', name: 'United States' },
-  { list: 'eu', name: 'European Union' },
-  { list: 'canada', name: 'Canada' },
-]
 
 const gluten = (grain: string) => ({
   eu: [`cereals containing gluten (${grain})`],

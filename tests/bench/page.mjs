@@ -219,13 +219,21 @@ async function sizes(site, kept, fetched) {
   })
   const alone = await bytesOf(engine, ['index.js'])
   await rm(engine, { recursive: true })
-  const toEdit = await bytesOf(site, fetched)
+  // A first start fetches the example formulas besides; they are something to edit, not what edits.
+  const examples = fetched.filter(name => name.includes('first-start'))
+  if (examples.length !== 1) throw new Error('The example formulas are not in a file of their own any more.')
+  const toEdit = await bytesOf(
+    site,
+    fetched.filter(name => !examples.includes(name)),
+  )
+  const firstStart = await bytesOf(site, fetched)
   const all = await bytesOf(site, kept)
   const unit = 'kB'
   return [
-    { name: 'page, fetched to open and edit: as it is', value: kilobytes(toEdit.raw), unit },
-    { name: 'page, fetched to open and edit: gzip', value: kilobytes(toEdit.gzip), unit },
-    { name: 'page, fetched to open and edit: brotli', value: kilobytes(toEdit.brotli), unit, budget: 95 },
+    { name: 'page, needed to edit offline: as it is', value: kilobytes(toEdit.raw), unit },
+    { name: 'page, needed to edit offline: gzip', value: kilobytes(toEdit.gzip), unit },
+    { name: 'page, needed to edit offline: brotli', value: kilobytes(toEdit.brotli), unit, budget: 95 },
+    { name: 'the same with the examples of a first start', value: kilobytes(firstStart.brotli), unit },
     { name: 'page, all that is kept for work offline: brotli', value: kilobytes(all.brotli), unit },
     { name: 'engine, parser and solver: gzip', value: kilobytes(alone.gzip), unit, budget: 16 },
   ]
