@@ -107,5 +107,16 @@ export const finalDoughOf = (formula: Formula): Stage => formula.stages[formula.
 
 /** Names are compared without case, accents' encoding or stray spaces. */
 export const sameName = (a: string, b: string): boolean => nameKey(a) === nameKey(b)
-export const nameKey = (name: string): string =>
-  name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()
+
+const keys = new Map<string, string>() // by name as written; every line is looked up at every edit
+
+/** What a name is compared by. */
+export function nameKey(name: string): string {
+  let key = keys.get(name)
+  if (key === undefined) {
+    if (keys.size > 5000) keys.clear()
+    key = name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()
+    keys.set(name, key)
+  }
+  return key
+}
