@@ -68,7 +68,8 @@ const leanText = {
         styles
           .replace(/\/\*[\s\S]*?\*\//g, '')
           .replace(/\s+/g, ' ')
-          .replace(/ ?([{};]) ?/g, '$1'),
+          .replace(/ ?([{};]) ?/g, '$1')
+          .replace(/([a-z]): /g, '$1:'),
       )
       return { contents: contents.replace(/\n\s+/g, '\n'), loader: 'ts' }
     })

@@ -8,7 +8,9 @@ const app = document.querySelector('tb-app')!
 
 app.numbers = numberStyleOf(navigator.language)
 app.database = asked.get('database') || 'tarebook'
-app.loadExamples = async () => (await import('./first-start.js')).firstStart()
+const examples = import('./first-start.js') // fetched while the database opens: a first start waits for both
+examples.catch(() => {}) // told where they are wanted
+app.loadExamples = async () => (await examples).firstStart()
 
 const worker = document.querySelector<HTMLMetaElement>('meta[name="reading-worker"]')!.content
 offerReadingWorker(() => new Worker(new URL(worker, document.baseURI), { type: 'module' }))
