@@ -32,7 +32,7 @@ import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from 
 import { remarksOn } from './remarks.js'
 import { usualLarder } from './usual-larder.js'
 import { asWeighed, enoughOf, type Weighed, weigh } from './weighing.js'
-import { tidy } from './words.js'
+import { holdWords, tidy } from './words.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
 import type { CellName, Working } from './working.js'
 import { cellNamed, workingOf } from './workings.js'
@@ -366,7 +366,12 @@ class Sheet implements FormulaSheet {
     const words = path.map(cell => this.#plan.words.get(cell) ?? cell)
     const steps = words.filter((word, i) => word !== words[i - 1])
     if (steps.length > 1 && steps.length === words.length && steps[0] !== steps.at(-1)) steps.push(steps[0]!)
-    return `${steps.join(' is worked out from ')}: a circle, so there is no figure. Give one of them a number.`
+    const held = this.#outline.final.lines.filter(l => l.gives && path.includes(cellOf.weight(l)))
+    const holds = held.map(l => holdWords(l.gives!, l.line.ingredient)).join(', ')
+    const way = holds
+      ? `Release the hold (${holds}), or give one of them a number.`
+      : 'Give one of them a number.'
+    return `${steps.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
   }
 
   /** The sentence, with the place where it arose when that is another cell than `here`. */
