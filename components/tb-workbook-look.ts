@@ -57,7 +57,7 @@ export class TbWorkbookLook extends LitElement {
   }
 
   #merging(): TemplateResult {
-    const { formulas, ingredients, name } = this.plan
+    const { formulas, ingredients, name, later } = this.plan
     return html`
       ${named('New formulas, to be added', newOnes(formulas))}
       ${this.#differing('Formulas that differ from yours', formulas, item => this.#formula(item))}
@@ -65,6 +65,7 @@ export class TbWorkbookLook extends LitElement {
       ${named('New in the larder', newOnes(ingredients))}
       ${this.#differing('Of the larder, unlike yours', ingredients, item => this.#ingredient(item))}
       ${named('Of the larder, the same', sameOnes(ingredients))}
+      ${named('For a later Tarebook, kept as it is', later)}
       ${name?.current ? html`<p class="quiet">The workbook keeps its name, ${name.current}.</p>` : nothing}
     `
   }

@@ -8,7 +8,20 @@ export interface Workbook {
   readonly formulas: readonly Formula[] // in the order of the shelf
   readonly larder: readonly Ingredient[] // the baker's own and changed ingredients only
   readonly scale?: Scale // left out: the usual one
+  readonly later?: LaterFields
 }
+
+/** Fields of a workbook file that this version does not know, kept so that the next file has them again. */
+export type LaterFields = Readonly<Record<string, unknown>>
+
+/** What a workbook may have or not have: those of `from` that it has. */
+export const optionsOf = ({
+  scale,
+  later,
+}: {
+  readonly scale?: Scale | undefined
+  readonly later?: LaterFields | undefined
+}): Pick<Workbook, 'scale' | 'later'> => ({ ...(scale && { scale }), ...(later && { later }) })
 
 export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
 
@@ -19,7 +32,11 @@ export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
 export type Change =
   | {
       readonly of: 'workbook' // those of its own fields that change
-      readonly value: { readonly name?: string; readonly scale?: Scale | undefined } // undefined: the usual scale
+      readonly value: {
+        readonly name?: string
+        readonly scale?: Scale | undefined // undefined: the usual scale
+        readonly later?: LaterFields | undefined // undefined: none
+      }
     }
   | { readonly of: 'ingredient'; readonly id: string; readonly value?: Ingredient; readonly index?: number }
   | { readonly of: 'formula'; readonly id: string; readonly value?: Formula; readonly index?: number }
@@ -86,12 +103,12 @@ function inFormula(workbook: Workbook, id: string, edit: (formula: Formula) => F
 function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inverse: Change } {
   switch (change.of) {
     case 'workbook': {
-      const { name = workbook.name } = change.value
-      const { scale: before, ...rest } = workbook
-      const scale = 'scale' in change.value ? change.value.scale : before
+      const { name, scale, later, ...rest } = workbook
+      const before = { name, scale, later }
+      const after = { ...before, ...change.value }
       return {
-        workbook: { ...rest, name, ...(scale && { scale }) },
-        inverse: { of: 'workbook', value: { name: workbook.name, scale: before } },
+        workbook: { ...rest, name: after.name, ...optionsOf(after) },
+        inverse: { of: 'workbook', value: before },
       }
     }
     case 'ingredient': {

@@ -20,6 +20,7 @@ export interface RestorePlan {
   readonly missing: { readonly formulas: readonly Formula[]; readonly ingredients: readonly Ingredient[] } // here but not in the file: gone after replacing
   readonly name: { readonly current: string; readonly incoming: string } | undefined // where they differ
   readonly scaleDiffers: boolean
+  readonly later: readonly string[] // names of the file's fields of a later version that are not here
 }
 
 /** What becomes of something that is both in the file and here, and differs. */
@@ -79,6 +80,7 @@ export function restorePlan(current: Workbook, incoming: Workbook): RestorePlan 
     },
     name: current.name === incoming.name ? undefined : { current: current.name, incoming: incoming.name },
     scaleDiffers: !sameData(current.scale, incoming.scale),
+    later: Object.keys(incoming.later ?? {}).filter(name => !Object.hasOwn(current.later ?? {}, name)),
   }
 }
 
@@ -112,7 +114,7 @@ const ofIngredient = (id: string, value?: Ingredient, index?: number): Change =>
 /**
  * Brings a workbook file into the workbook, as one edit. Merging leaves all that is here as it is but for what
  * the choice says to take from the file: new things are added, under a free name each, and the workbook keeps its
- * name and its scale where it has them. An edit without changes where there is nothing to do.
+ * name, its scale and each field of a later version where it has them. An edit without changes where there is nothing to do.
  */
 export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: RestoreChoice): Transaction {
   const plan = restorePlan(current, incoming)
@@ -120,7 +122,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     return {
       label: 'Replace the workbook by a file',
       changes: [
-        { of: 'workbook', value: { name: incoming.name, scale: incoming.scale } },
+        { of: 'workbook', value: { name: incoming.name, scale: incoming.scale, later: incoming.later } },
         ...replaced(plan.formulas, plan.missing.formulas, ofFormula),
         ...replaced(plan.ingredients, plan.missing.ingredients, ofIngredient),
       ],
@@ -173,7 +175,10 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
   }
   const name = current.name === '' ? incoming.name : current.name
   const scale = current.scale ?? incoming.scale
-  if (name !== current.name || scale !== current.scale)
-    changes.unshift({ of: 'workbook', value: { name, scale } })
+  // What is here comes first and wins.
+  const later =
+    plan.later.length > 0 ? { ...current.later, ...incoming.later, ...current.later } : current.later
+  if (name !== current.name || scale !== current.scale || later !== current.later)
+    changes.unshift({ of: 'workbook', value: { name, scale, later } })
   return { label: 'Add from a workbook file', changes }
 }

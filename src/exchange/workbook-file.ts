@@ -1,6 +1,6 @@
 import { scaleProblem } from '../dough/batch.js'
 import { newId, type Problem } from '../dough/formula.js'
-import type { Workbook } from '../dough/workbook.js'
+import { optionsOf, type Workbook } from '../dough/workbook.js'
 import { type Fields, isFields, type Tell, whyHostile } from './fields.js'
 import { readFormulaData } from './formula-data.js'
 import { readIngredientData } from './ingredient-data.js'
@@ -17,7 +17,7 @@ const migrations: readonly ((file: Fields) => Fields)[] = []
 
 /** What a workbook file came to; no workbook where nothing of it can be used. */
 export interface WorkbookRead {
-  readonly workbook?: Workbook // fields that this version does not know are still in it
+  readonly workbook?: Workbook // fields that this version does not know are still in it: the file's own as `later`
   readonly savedAt?: string // as the file says
   readonly problems: Problem[]
 }
@@ -27,7 +27,7 @@ export interface WorkbookRead {
  * gives the same text, byte for byte, fields of later versions included.
  */
 export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISOString()): string {
-  const { name, scale, formulas, larder, ...unknown } = workbook
+  const { name, scale, formulas, larder, later } = workbook
   const file = {
     format: formatName,
     version: formatVersion,
@@ -36,7 +36,7 @@ export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISO
     scale,
     formulas,
     larder,
-    ...unknown,
+    ...later,
   }
   return `${JSON.stringify(file, null, 1)}\n`
 }
@@ -139,7 +139,7 @@ export function readWorkbookFile(text: string): WorkbookRead {
     scale,
     formulas,
     larder,
-    ...unknown
+    ...later
   } = file as Fields
   for (const [items, what] of [
     [formulas, 'formulas'],
@@ -156,10 +156,12 @@ export function readWorkbookFile(text: string): WorkbookRead {
     told.say('warning', 'How the scale weighs could not be read; it is the usual one.')
   const workbook = {
     name: typeof name === 'string' ? name : '',
-    ...(isScale(scale) ? { scale } : {}),
+    ...optionsOf({
+      scale: isScale(scale) ? scale : undefined,
+      later: Object.keys(later).length > 0 ? later : undefined,
+    }),
     formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormulaData, told) : [],
     larder: readItems(larder, 'ingredient', readIngredientData, told),
-    ...unknown,
   }
   return { workbook, ...(typeof savedAt === 'string' ? { savedAt } : {}), problems: told.all() }
 }

@@ -1,6 +1,6 @@
 import { newId } from '../dough/formula.js'
 import { sameData } from '../dough/same-data.js'
-import type { Workbook } from '../dough/workbook.js'
+import { optionsOf, type Workbook } from '../dough/workbook.js'
 
 interface Named {
   readonly id: string
@@ -18,16 +18,15 @@ export interface Merged {
  * (`base` → `theirs`), and loses nothing:
  * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
  * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
- * larder's ingredients. Theirs decides the workbook's name, its scale and the order where both changed them.
+ * larder's ingredients. Theirs decides the workbook's name, its scale, its fields of later versions and the order where both
+ * changed them.
  */
 export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
   const copies: string[] = []
-  const { scale: _theirs, ...rest } = theirs
-  const { scale } = sameData(theirs.scale, base.scale) ? mine : theirs
+  const decides = (name: 'name' | 'scale' | 'later') => (sameData(theirs[name], base[name]) ? mine : theirs)
   const workbook: Workbook = {
-    ...rest,
-    ...(scale && { scale }),
-    name: theirs.name === base.name ? mine.name : theirs.name,
+    ...optionsOf({ scale: decides('scale').scale, later: decides('later').later }),
+    name: decides('name').name,
     formulas: mergeLists(
       base.formulas,
       mine.formulas,
@@ -40,7 +39,7 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
   }
   const asTheirs =
     workbook.name === theirs.name &&
-    sameData(workbook.scale, theirs.scale) &&
+    sameData(optionsOf(workbook), optionsOf(theirs)) &&
     sameItems(workbook.formulas, theirs.formulas) &&
     sameItems(workbook.larder, theirs.larder)
   return { workbook: asTheirs ? theirs : workbook, copies }

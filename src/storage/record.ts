@@ -2,7 +2,7 @@ import { type Scale, scaleProblem } from '../dough/batch.js'
 import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/formula.js'
 import type { Ingredient } from '../dough/larder.js'
 import { sameData } from '../dough/same-data.js'
-import { emptyWorkbook, type Workbook } from '../dough/workbook.js'
+import { emptyWorkbook, optionsOf, type Workbook } from '../dough/workbook.js'
 import type { PartChanges } from './parts.js'
 
 /** The key of the part that holds everything but the formulas, and the formulas' order. */
@@ -24,6 +24,7 @@ interface Head {
   readonly shelf: readonly string[] // ids of formulas, in their order
   readonly larder: readonly unknown[]
   readonly scale?: unknown // left out: the usual one
+  readonly later?: unknown // the workbook's
 }
 
 /** A workbook as it is stored, or as it would be. */
@@ -139,9 +140,15 @@ const isScale = (part: unknown): part is Scale =>
   ['step', 'fineStep', 'fineBelow'].every(name => typeof part[name] === 'number') &&
   scaleProblem(part as unknown as Scale) === undefined
 
-/** The scale in a stored part, as a field to have or not to have; one that cannot be read is the usual one. */
-export const scaleIn = (part: { readonly scale?: unknown } | undefined): { scale?: Scale } =>
-  isScale(part?.scale) ? { scale: part.scale } : {}
+/** What a workbook may have in a stored part, where it can be read; a scale that cannot is the usual one. */
+export const optionsIn = ({
+  scale,
+  later,
+}: {
+  readonly scale?: unknown
+  readonly later?: unknown
+} = {}): ReturnType<typeof optionsOf> =>
+  optionsOf({ scale: isScale(scale) ? scale : undefined, later: isFields(later) ? later : undefined })
 
 /**
  * The workbook in the stored parts. What cannot be read is a problem and stays stored as it is; the rest
@@ -198,7 +205,7 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
       name: head?.name ?? '',
       formulas,
       larder: sameData(known.workbook.larder, larder) ? known.workbook.larder : larder,
-      ...scaleIn(head),
+      ...optionsIn(head),
     },
     head,
     ...(part !== undefined && !head ? { damagedHead: part } : {}),
@@ -239,7 +246,7 @@ export function changesTo(
 
   const before = new Map(origin.workbook.formulas.map(formula => [formula.id, formula]))
   const after = new Map(workbook.formulas.map(formula => [formula.id, formula]))
-  const { scale: _before, ...others } = origin.head ?? {}
+  const { scale: _scale, later: _later, ...others } = origin.head ?? {}
   const nextHead: Head = {
     ...others,
     format: formatName,
@@ -250,7 +257,7 @@ export function changesTo(
     name: workbook.name,
     shelf: [...after.keys(), ...origin.damagedFormulas],
     larder: [...workbook.larder, ...origin.damagedIngredients],
-    ...scaleIn(workbook),
+    ...optionsOf(workbook),
   }
   const puts = new Map<string, unknown>([[headKey, nextHead]])
   if (origin.damagedHead !== undefined) puts.set(`damaged ${nextHead.mark}`, origin.damagedHead)

@@ -1,18 +1,16 @@
-import type { Scale } from '../dough/batch.js'
 import type { Formula } from '../dough/formula.js'
 import type { Ingredient } from '../dough/larder.js'
-import type { Workbook } from '../dough/workbook.js'
+import { optionsOf, type Workbook } from '../dough/workbook.js'
 import { type Merged, merge } from './merge.js'
-import { hasTexts, isFields, isIngredient, readFormula, type Stored, scaleIn } from './record.js'
+import { hasTexts, isFields, isIngredient, optionsIn, readFormula, type Stored } from './record.js'
 
 const formatName = 'tarebook unsaved edits'
 const formatVersion = 1
 
 /** One side of an edit: all of it but the formulas that are the same on the other side. */
-interface Side {
+interface Side extends Pick<Workbook, 'scale' | 'later'> {
   readonly name: string
   readonly larder: readonly Ingredient[]
-  readonly scale?: Scale
   readonly shelf: readonly string[] // ids of all formulas, in their order
   readonly formulas: readonly Formula[]
 }
@@ -41,7 +39,7 @@ export function unsavedEdits(mine: Workbook, stored: Stored, underWay: readonly 
 const sideOf = (workbook: Workbook, shared: readonly Formula[]): Side => ({
   name: workbook.name,
   larder: workbook.larder,
-  ...scaleIn(workbook),
+  ...optionsOf(workbook),
   shelf: workbook.formulas.map(formula => formula.id),
   formulas: workbook.formulas.filter(formula => !shared.includes(formula)),
 })
@@ -70,7 +68,7 @@ function filled(side: Side, now: Workbook): Workbook {
   return {
     name: side.name,
     larder: side.larder,
-    ...scaleIn(side),
+    ...optionsIn(side),
     formulas: side.shelf.flatMap(id => formulas.get(id) ?? []),
   }
 }
