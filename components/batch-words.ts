@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { Batch, Pieces } from '../src/dough/batch.js'
 import type { FormulaSheet, StageFigures } from '../src/dough/figures.js'
 import { type Formula, finalDoughOf, type Line, type Stage, sameName } from '../src/dough/formula.js'
+import { keptOf } from './grid/weighing-words.js'
 import type { NumberStyle } from './numbers.js'
 
 const number = (value: number, style: NumberStyle, digits: number): string =>
@@ -161,7 +162,7 @@ function leftOfBatch(
   if (build === undefined || needed === undefined || figures.needed === undefined) return undefined
   const whole = needed / (1 - (stage.loss ?? 0))
   const tiny = 1e-6 * Math.max(1, build)
-  const kept = stage.keepBack === 'seed' ? build - whole : (stage.keepBack ?? 0)
+  const kept = keptOf(sheet, stage)
   const into = takers(formula, stage)
   return [
     `${sayGrams(build, style)} made`,

@@ -64,6 +64,14 @@ const takenOf = (sheet: FormulaSheet, stage: Stage): number =>
     .filter(l => sheet.line(l.id).is === 'stage' && sameName(l.ingredient, stage.name))
     .reduce((sum, l) => sum + (sheet.weighed(l.id)?.grams ?? 0), 0)
 
+/** Grams of a stage that are kept back: those given, or as much as is weighed of its seed. */
+export const keptOf = (sheet: FormulaSheet, { keepBack = 0, lines }: Stage): number =>
+  keepBack === 'seed'
+    ? lines
+        .filter(({ id }) => sheet.line(id).is === 'starter')
+        .reduce((sum, { id }) => sum + (sheet.weighed(id)?.grams ?? 0), 0)
+    : keepBack
+
 /** `653 g made, 602 g taken, 50 g kept back`: an earlier stage as it is weighed for the batch. */
 export function buildWords(sheet: FormulaSheet, stage: Stage, style: NumberStyle): readonly string[] {
   const made = weighedSum(sheet, stage)
@@ -71,9 +79,9 @@ export function buildWords(sheet: FormulaSheet, stage: Stage, style: NumberStyle
   const taken = takenOf(sheet, stage)
   const said = (weight: number) => `${inSteps(weight, made.decimals, style)} g`
   const words = [`${said(made.grams)} made`, `${said(taken)} taken`]
-  const { loss = 0, keepBack = 0 } = stage
-  if (loss) words.push(`${said(made.grams * loss)} lost`)
-  const kept = keepBack === 'seed' ? made.grams * (1 - loss) - taken : keepBack
+  const { loss = 0 } = stage
+  if (loss) words.push(`${said(taken / (1 - loss) - taken)} lost`)
+  const kept = keptOf(sheet, stage)
   if (kept) words.push(`${said(kept)} kept back`)
   return words
 }

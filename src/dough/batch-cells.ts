@@ -12,7 +12,9 @@ interface Build {
   readonly isSeedKept: boolean
 }
 
-const seedLines = (stage: StagePlan) => stage.lines.filter(l => l.countsAs?.kind === 'starter')
+/** The lines that seed a stage: its starters. */
+export const seedLines = (stage: StagePlan): LinePlan[] =>
+  stage.lines.filter(l => l.countsAs?.kind === 'starter')
 
 /** Whether every stage is made just as it is written. */
 export function isAsWritten({ formula }: Outline): boolean {

@@ -1,5 +1,5 @@
 import { type Scale, usualScale } from './batch.js'
-import { isAsWritten } from './batch-cells.js'
+import { isAsWritten, seedLines } from './batch-cells.js'
 import type { Formula, Line } from './formula.js'
 import type { Outline, StagePlan } from './outline.js'
 import { tidy } from './words.js'
@@ -20,17 +20,26 @@ function toStep(grams: number, step: number, round: (x: number) => number = Math
   return tidy(round(tidy(grams / step)) * step)
 }
 
+/** What a stage has to weigh at least: so many grams, and besides as much as is weighed of its seed. */
+export interface Enough {
+  readonly grams: number
+  readonly seed: readonly number[] // the places of those lines, which are then weighed as they round
+}
+
 /**
- * Rounds what is to be weighed to the scale's steps. Where that would come to less than `atLeast` grams, the
- * heaviest lines, which notice it least, go up by steps, so that the last piece is never short. The total of a
+ * Rounds what is to be weighed to the scale's steps. Where that would come to less than enough, the heaviest
+ * lines, which notice it least, go up by steps, so that the last piece is never short. The total of a
  * stage is the sum of what is shown.
  */
-export function weigh(grams: readonly number[], scale: Scale = usualScale, atLeast = 0): Weighed[] {
+export function weigh(grams: readonly number[], scale: Scale = usualScale, enough?: Enough): Weighed[] {
   const weighed = grams.map(wanted => {
     const step = stepAt(wanted, scale)
     return { grams: toStep(wanted, step), step, mayBeOff: wanted > 0 ? step / 2 / wanted : 0 }
   })
-  const heaviest = grams.map((_, i) => i).sort((a, b) => grams[b]! - grams[a]!)
+  if (!enough) return weighed
+  const { seed } = enough
+  const atLeast = seed.reduce((sum, i) => sum + weighed[i]!.grams, enough.grams)
+  const heaviest = [...grams.keys()].filter(i => !seed.includes(i)).sort((a, b) => grams[b]! - grams[a]!)
   for (const i of heaviest) {
     const short = atLeast - weighed.reduce((sum, w) => sum + w.grams, 0)
     if (short <= 1e-9 * atLeast || grams[i]! <= 0) break
@@ -41,21 +50,28 @@ export function weigh(grams: readonly number[], scale: Scale = usualScale, atLea
 }
 
 /**
- * What a stage has to weigh at least: the dough that the pieces take, and of a build what the stages that take it
- * weigh of it (`taken`, grams) and what is kept back. 0 where nothing falls short: so much dough, a factor.
+ * What is enough of a stage: the dough that the pieces take, and of a build what the stages that take it weigh of
+ * it (`taken`, grams) and what is kept back. Undefined where nothing falls short: so much dough, a factor.
  */
 export function enoughOf(
   plan: StagePlan,
   outline: Outline,
   weights: readonly number[],
   taken: number,
-): number {
+): Enough | undefined {
   const all = weights.reduce((sum, w) => sum + w, 0)
-  if (plan.isFinal) return outline.formula.batch && 'pieces' in outline.formula.batch ? all : 0
+  const atLeast = (grams: number, seed: readonly number[] = []): Enough => ({ grams, seed })
+  if (plan.isFinal)
+    return outline.formula.batch && 'pieces' in outline.formula.batch ? atLeast(all) : undefined
   // A stage that is written too small stays so; only what rounding takes away is made up for.
-  if (isAsWritten(outline)) return taken - all < plan.takenBy.length ? taken : 0
+  if (isAsWritten(outline)) return taken - all < plan.takenBy.length ? atLeast(taken) : undefined
   const { loss = 0, keepBack = 0 } = plan.stage
-  return keepBack === 'seed' ? all : taken / (1 - loss) + keepBack
+  const needed = taken / (1 - loss)
+  if (keepBack !== 'seed') return atLeast(needed + keepBack)
+  return atLeast(
+    needed,
+    seedLines(plan).map(line => plan.lines.indexOf(line)),
+  )
 }
 
 /** The formula with every line at what is weighed of it, to read the dough as it will really be. */

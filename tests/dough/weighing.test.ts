@@ -1,11 +1,12 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { keptOf } from '../../components/grid/weighing-words.js'
 import { usualScale } from '../../src/dough/batch.js'
 import { openFormula } from '../../src/dough/sheet.js'
 import { weigh } from '../../src/dough/weighing.js'
 import { near } from '../assert.js'
 import { randomOf } from '../random.js'
-import { formulaOf, lineOf, workedCheck } from './notation.js'
+import { formulaOf, lineOf, withStages, workedCheck } from './notation.js'
 
 test('weights are rounded to the scale, finer where they are light', () => {
   assert.deepEqual(
@@ -15,7 +16,7 @@ test('weights are rounded to the scale, finer where they are light', () => {
 })
 
 test('what rounding took away goes to the heaviest line, so that the last piece is not short', () => {
-  const weighed = weigh([500.4, 300.4, 200.4], usualScale, 1001.2)
+  const weighed = weigh([500.4, 300.4, 200.4], usualScale, { grams: 1001.2, seed: [] })
   assert.deepEqual(
     weighed.map(w => w.grams),
     [502, 300, 200],
@@ -36,7 +37,7 @@ test(`what is weighed adds to what is wanted or a little over, in whole steps (s
       () => 0.01 + random.next() * random.pick([1, 20, 2000]),
     )
     const total = (of: readonly number[]) => of.reduce((sum, g) => sum + g, 0)
-    const weighed = weigh(wanted, scale, total(wanted))
+    const weighed = weigh(wanted, scale, { grams: total(wanted), seed: [] })
     const over = total(weighed.map(w => w.grams)) - total(wanted)
     assert.ok(over >= -1e-6 && over <= scale.step * (wanted.length + 1), `run ${run}: ${over} g over`)
     for (const { grams, step } of weighed) near(grams / step, Math.round(grams / step), 1e-9)
@@ -87,4 +88,53 @@ test('a build in percentages is weighed to what is taken of it, whatever roundin
   // 352 g of 195 parts: 45.13, 126.36, 54.15, 126.36 → 45 + 126 + 54 + 126 = 351, and one gram more.
   const weighed = sheet.formula.stages[0]!.lines.map(l => sheet.weighed(l.id)!.grams)
   assert.deepEqual(weighed, [45, 127, 54, 126])
+})
+
+const kept = 43
+test(`as much kept back as the seed is the seed's own weight, weighed as well, and the dough is not short (seed ${kept})`, () => {
+  const random = randomOf(kept)
+  const grams = () => 1 + random.below(4000) / 8
+  for (let run = 0; run < 400; run++) {
+    const loss = random.pick([0, 0, 0.02, 0.1])
+    const levain = `Levain:\n Ripe starter = ${grams()} g\n Bread flour = ${grams()} g\n Water = ${grams()} g`
+    const formula = formulaOf(`${levain}\nDough:\n Bread flour = 1000 g\n Levain = ${grams()} g`)
+    const sheet = openFormula(
+      withStages(formula, s => (s.name === 'Levain' ? { ...s, loss, keepBack: 'seed' } : s)),
+      undefined,
+      { step: random.pick([1, 2, 5]), fineStep: random.pick([0.1, 1]), fineBelow: random.pick([0, 10, 50]) },
+    )
+    sheet.make({ make: 'pieces', pieces: [{ count: 1 + random.below(9), weight: 300 + random.below(900) }] })
+    const [build, dough] = sheet.formula.stages
+    // build = needed ÷ (1 − loss) + keep-back, with the seed that part of the build which it is as written.
+    const [seed, ...rest] = build!.lines.map(l => sheet.line(l.id).weight!)
+    const needed = sheet.batchWeight('Dough', 'Levain')! / (1 - loss)
+    const part = seed! / rest.reduce((sum, w) => sum + w, seed!)
+    near(sheet.batchWeight('Levain', 'Ripe starter'), (part * needed) / (1 - part), 1e-9, `run ${run}`)
+    near(sheet.stage(build!.id).build! - needed, sheet.batchWeight('Levain', 'Ripe starter')!, 1e-9)
+
+    const [starter, ...others] = build!.lines.map(l => sheet.weighed(l.id)!.grams)
+    const taken = sheet.weighed(dough!.lines[1]!.id)!.grams / (1 - loss)
+    const made = others.reduce((sum, g) => sum + g, starter!)
+    assert.ok(
+      made - taken >= starter! - 1e-6,
+      `run ${run}: ${made} g made, ${taken} g taken, ${starter} g of seed`,
+    )
+    assert.equal(keptOf(sheet, build!), starter, `run ${run}`)
+  }
+})
+
+test('a seed that is the heaviest line is weighed as it rounds, and another line makes up what is short', () => {
+  const sheet = openFormula(
+    withStages(
+      formulaOf(
+        'Levain:\n Ripe starter = 200.4 g\n Bread flour = 100.4 g\n Water = 50.4 g\nDough:\n Bread flour = 900 g\n Levain = 150.8 g',
+      ),
+      s => (s.name === 'Levain' ? { ...s, keepBack: 'seed' } : s),
+    ),
+  )
+  // 151 g go in and 200 g are kept; 200 + 100 + 50 would be a gram short of both.
+  assert.deepEqual(
+    sheet.formula.stages[0]!.lines.map(l => sheet.weighed(l.id)!.grams),
+    [200, 101, 50],
+  )
 })

@@ -46,6 +46,12 @@ describe('What is made, kept back and left over', () => {
       'Levain: 257 g made, 210 g goes into Final dough, 47 g kept back.',
     ],
     [
+      'with as much kept back as is weighed of the seed',
+      keeping({ keepBack: 'seed' }),
+      'Total to weigh 5,511 g: 6 × 900 g, 2 % lost.',
+      'Levain: 737 g made, 602 g goes into Final dough, 134 g kept back.',
+    ],
+    [
       'when the batch is all of something that is not there',
       millWheat({ batch: { make: 'all of', ingredient: 'Rye', grams: 100 } }),
       'The batch cannot be worked out: There is no Rye in the formula to make all of.',
