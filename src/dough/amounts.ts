@@ -8,6 +8,7 @@ import {
 } from '../engine/index.js'
 import type { AmountColumn } from './figures.js'
 import { readingDimension } from './jottings.js'
+import { typedText } from './typed.js'
 import { unitWords } from './units.js'
 
 /** An amount understood. */
@@ -96,7 +97,7 @@ export function amountAsKept(
   decimal: '.' | ',',
   jottings: Dimensions = noJottings,
 ): string {
-  const text = typed.trim()
+  const text = typedText(typed)
   if (!text) return ''
   try {
     const { text: canonical } = parse(text, { units: unitWords, decimal })
@@ -111,7 +112,11 @@ export function amountAsKept(
 /** The per cent a text such as `78`, `78 %` or `70 + 8` comes to, or undefined when it is anything else. */
 export function plainPercent(typed: string, decimal: '.' | ','): number | undefined {
   try {
-    const expression = parse(typed.trim().replace(/%$/, ''), { units: unitWords, decimal, percentOf: null })
+    const expression = parse(typedText(typed).replace(/%$/, ''), {
+      units: unitWords,
+      decimal,
+      percentOf: null,
+    })
     if (expression.names.length || dimensionOf(expression, everyNameIsAWeight) !== 'number') return undefined
     const value = compile(expression)(
       Float64Array.from(expression.numbers),

@@ -9,6 +9,7 @@ import {
 } from '../engine/index.js'
 import { type ReadingName, readingNames } from './figures.js'
 import type { Formula, Jotting } from './formula.js'
+import { typedText } from './typed.js'
 import { unitWords } from './units.js'
 import { isWeightReading, readingWords } from './words.js'
 
@@ -66,7 +67,7 @@ export function jottingNameProblem(name: string, formula: Formula, id = ''): str
 
 /** What is kept of a jotting's text: decimal points; what is not understood as it is. */
 export function jottingAsKept(typed: string, decimal: Decimal): string {
-  const text = typed.trim()
+  const text = typedText(typed)
   try {
     return parse(text, { units: unitWords, decimal, percentOf: null }).text
   } catch {

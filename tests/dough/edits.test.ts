@@ -56,6 +56,13 @@ const kept: readonly (readonly [
   ['min(2,5; 3) g', 'weight', ',', 'min(2.5, 3) g'],
   ['  ', 'weight', '.', ''],
   ['who knows?', 'weight', '.', 'who knows?'],
+  ['=70', 'percent', '.', '70%'],
+  [' = 690 + 20', 'weight', '.', '(690 + 20) g'],
+  ['=2*salt', 'weight', '.', '2*salt'],
+  ['＝2,5%', 'percent', ',', '2.5%'],
+  ['=who knows?', 'weight', '.', 'who knows?'],
+  ['=', 'weight', '.', '='],
+  ['==5', 'weight', '.', '==5'],
 ]
 for (const [typed, column, decimal, expected] of kept) {
   test(`"${typed}" typed as ${column} with decimal ${decimal} is kept as "${expected}"`, () => {

@@ -269,6 +269,7 @@ describe('Putting and taking jottings', () => {
   test('a text is kept with decimal points', () => {
     assert.equal(jottingAsKept(' min(0,5; 2) * 3,25 ', ','), 'min(0.5, 2) * 3.25')
     assert.equal(jottingAsKept('2,5%', ','), '2.5%')
+    assert.equal(jottingAsKept('= dough_weight/6', '.'), 'dough_weight/6')
     assert.equal(jottingAsKept('who knows?', ','), 'who knows?')
   })
 

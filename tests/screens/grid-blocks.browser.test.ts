@@ -85,6 +85,13 @@ describe('Blocks of cells', () => {
     equal(amounts(desk.sheet, 1), 'Bread flour 82%; Wholemeal spelt 18%; Water 69%; Salt 2.1%; Levain 210 g')
   })
 
+  it('pastes amounts that begin with an equals sign without it', async () => {
+    await goTo(desk.grid, 'Water 2', 'weight')
+    await paste('=680+10\t\t=warm\n=21 g')
+    equal(amounts(desk.sheet, 1).split('; ').slice(2, 4).join('; '), 'Water (680+10) g; Salt 21 g')
+    equal(desk.sheet.formula.stages[1]!.lines[2]!.note, '=warm')
+  })
+
   it('keeps line breaks inside a quoted cell, in text and in a table', async () => {
     await goTo(desk.grid, 'Salt', 'note')
     await paste('"fine,\nfrom ""Brackwater"""')

@@ -46,6 +46,20 @@ describe('Typing in the grid', () => {
     ok(cell(desk.grid, 'Salt', 'weight').querySelector('.figure.computed'))
   })
 
+  it('takes an amount that begins with an equals sign without it, in every column', async () => {
+    for (const [column, text] of [
+      ['weight', '=20 + 2'],
+      ['percent', '= 2.2'],
+      ['wholeDough', '=1.9'],
+    ] as const) {
+      await goTo(desk.grid, 'Salt', column)
+      await type(text)
+      await press('Enter')
+      await settled()
+    }
+    equal(desk.done.join(), 'Set Salt to (20 + 2) g,Set Salt to 2.2%,Hold Salt at 1.9 % of all flour')
+  })
+
   for (const [key, way] of [
     ['F2', 'F2'],
     ['Enter', 'Enter'],

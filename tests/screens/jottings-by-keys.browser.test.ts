@@ -96,6 +96,17 @@ describe('Jottings', () => {
     equal(kept()[1], 'share = tin/dough_weight*1 g')
   })
 
+  it('leave out an equals sign typed once more before the calculation', async () => {
+    await show()
+    input(0, 'name').focus()
+    await typed('loaf')
+    await keys('Enter')
+    await typed('= dough_weight/2')
+    await keys('Enter')
+    deepEqual(kept(), ['loaf = dough_weight/2'])
+    equal(input(0, 'text').value, 'dough_weight/2')
+  })
+
   it('are edited in place, one step each, and follow the dough', async () => {
     await show(['per_loaf = dough_weight/6', 'half = per_loaf/2'])
     deepEqual(shown().slice(0, 2), ['320.2 g', '160.1 g'])
