@@ -1,14 +1,22 @@
 import type { FormulaSheet } from '../dough/figures.js'
 import { gramsSaid, type Printed, type PrintedLine, printedOf } from './printed.js'
+import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
+
+interface Direction {
+  readonly '@type': 'HowToDirection'
+  readonly text: string
+  readonly performTime?: string // ISO 8601 duration, as a step itself has none
+}
 
 interface Step {
   readonly '@type': 'HowToStep'
   readonly name?: string
   readonly text: string
+  readonly itemListElement?: readonly Direction[] // where its words state a time
 }
 
 /** A recipe as schema.org knows it, with the properties that a formula can tell for certain. */
-export interface RecipeMarkup {
+export interface RecipeMarkup extends RecipeTimes {
   readonly '@context': 'https://schema.org'
   readonly '@type': 'Recipe'
   readonly name: string
@@ -35,6 +43,28 @@ const ingredientText = (line: PrintedLine): string =>
 const joined = (items: readonly string[]): string =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
 
+/** A direction with the time its words state, if they state one. */
+function direction(text: string, words = text): Direction {
+  const minutes = minutesOfStep(words)
+  return {
+    '@type': 'HowToDirection',
+    text,
+    ...(minutes !== undefined && { performTime: isoDuration(minutes) }),
+  }
+}
+
+const timed = (directions: readonly Direction[]): Pick<Step, 'itemListElement'> =>
+  directions.some(({ performTime }) => performTime) ? { itemListElement: directions } : {}
+
+/** A stage is mixed from its lines; what their notes say of time is a direction each. */
+function mixing(name: string, lines: readonly PrintedLine[]): Step {
+  const text = `${name}: mix ${joined(lines.map(ingredientText))}.`
+  const noted = lines
+    .map(({ ingredient, note }) => direction(`${tidyText(ingredient)}: ${tidyText(note)}`, note))
+    .filter(({ performTime }) => performTime)
+  return { '@type': 'HowToStep', name, text, ...timed([{ '@type': 'HowToDirection', text }, ...noted]) }
+}
+
 /** The steps of a note: its lines, or the sentences of its only one. */
 function stepsIn(note: string): Step[] {
   const lines = note
@@ -42,7 +72,7 @@ function stepsIn(note: string): Step[] {
     .map(line => tidyText(line).replace(/^(?:[-*•]|\d+[.)])\s+/, ''))
     .filter(line => line !== '')
   const texts = lines.length === 1 ? lines[0]!.split(/(?<=[.!?…])\s+(?=\p{Lu})/u) : lines
-  return texts.map(text => ({ '@type': 'HowToStep', text }))
+  return texts.map(text => ({ '@type': 'HowToStep', text, ...timed([direction(text)]) }))
 }
 
 function yieldOf(sheet: FormulaSheet, { stages }: Printed): string {
@@ -64,7 +94,8 @@ function yieldOf(sheet: FormulaSheet, { stages }: Printed): string {
 
 /**
  * A formula as a schema.org Recipe, for a baker's own page: weights of the batch where one is set. Each stage is a step that
- * says what is mixed; the note's paragraphs follow. Times are left out: a note's are not certain enough for a machine.
+ * says what is mixed; the note's paragraphs follow. Times stand where notes state them outright (`statedTimes`), those of a
+ * step in a HowToDirection, since schema.org gives `performTime` to directions and not to steps.
  */
 export function recipeMarkup(sheet: FormulaSheet): RecipeMarkup {
   const printed = printedOf(sheet)
@@ -78,22 +109,17 @@ export function recipeMarkup(sheet: FormulaSheet): RecipeMarkup {
       .filter(line => !line.isStage)
       .map(line => `${ingredientText(line)}${stage.isFinal ? '' : `, for ${tidyText(stage.name)}`}`),
   )
-  const mixing = said
+  const mixed = said
     .filter(({ lines }) => lines.length > 0)
-    .map(
-      ({ stage, lines }): Step => ({
-        '@type': 'HowToStep',
-        name: tidyText(stage.name),
-        text: `${tidyText(stage.name)}: mix ${joined(lines.map(ingredientText))}.`,
-      }),
-    )
+    .map(({ stage, lines }) => mixing(tidyText(stage.name), lines))
   return {
     '@context': 'https://schema.org',
     '@type': 'Recipe',
     name: tidyText(name),
     recipeYield: yieldOf(sheet, printed),
+    ...statedTimes([note, ...stages.flatMap(stage => stage.lines.map(line => line.note))]),
     recipeIngredient: ingredients,
-    recipeInstructions: [...mixing, ...stepsIn(note)],
+    recipeInstructions: [...mixed, ...stepsIn(note)],
   }
 }
 

@@ -69,6 +69,40 @@ test('lines of a note are steps, without their bullets and numbers', () => {
   )
 })
 
+test('times stand where a note states them, those of a step in a direction', () => {
+  const [levain, dough] = mill.stages
+  const [flour, ...others] = dough!.lines
+  const timed = {
+    ...mill,
+    note: 'Proof 2 h 30. Shape. Bake at 240 °C for 40 min.\nTotal time: 18 h',
+    stages: [levain!, { ...dough!, lines: [{ ...flour!, note: 'autolyse 1 hour' }, ...others] }],
+  }
+  const recipe = recipeMarkup(openFormula(timed))
+  assert.equal(recipe.cookTime, 'PT40M')
+  assert.equal(recipe.totalTime, 'PT18H')
+  assert.equal(recipe.prepTime, undefined)
+  const text =
+    'Final dough: mix 820 g bread flour (autolyse 1 hour), 180 g wholemeal spelt, 690 g water, 21 g salt and 210 g levain.'
+  assert.deepEqual(recipe.recipeInstructions[1], {
+    '@type': 'HowToStep',
+    name: 'Final dough',
+    text,
+    itemListElement: [
+      { '@type': 'HowToDirection', text },
+      { '@type': 'HowToDirection', text: 'bread flour: autolyse 1 hour', performTime: 'PT1H' },
+    ],
+  })
+  assert.deepEqual(
+    recipe.recipeInstructions.map(step => step.itemListElement?.at(-1)?.performTime),
+    [undefined, 'PT1H', undefined, undefined],
+  )
+  const inSentences = recipeMarkup(openFormula({ ...mill, note: 'Proof 2 h 30. Shape. Bake 40 min.' }))
+  assert.deepEqual(
+    inSentences.recipeInstructions.map(step => step.itemListElement?.at(-1)?.performTime),
+    [undefined, undefined, 'PT2H30M', undefined, 'PT40M'],
+  )
+})
+
 test('nothing in a formula ends the script element that holds it', () => {
   const name = '</script><script>alert(1)</script><!-- ]]>'
   const html = recipeScript(openFormula({ ...mill, name, note: name }))
