@@ -5,7 +5,7 @@ import { weightUnits } from '../../dough/units.js'
 import { larderWith } from '../../dough/usual-larder.js'
 import { ingredientNamed } from './larder-names.js'
 import { numberText } from './numbers.js'
-import type { Quantity, Term } from './quantity.js'
+import { type Quantity, shareOf, type Term } from './quantity.js'
 import { gramsInPinch } from './unit-words.js'
 
 /** One amount of a line: as Tarebook writes it, and what there is to say about how it was read. */
@@ -16,6 +16,7 @@ export interface AmountRead {
   readonly rank: number // of two for one line the higher is taken
   readonly value: number
   readonly unit: string // '' for none
+  readonly share?: number | 'rest' // of an earlier stage
 }
 
 const water = larderWith([]).find('Water')!
@@ -109,6 +110,8 @@ export function amountOf(quantity: Quantity, typed: string, name: string, larder
     const rank = terms[0].unit ? rankOf(unit) : ranks.each
     return { text: amountText(number, unit), said, note: notes.join(' '), rank, value, unit }
   }
+  const share = shareOf(quantity)
+  if (share !== undefined) return { ...read(0, '', '', share === 1 ? '' : typed), share }
   if (first.unit === '') {
     said.push(`How much ${typed} is nobody can say: type an amount.`)
     return { ...read(0, '', '', typed), note: typed }

@@ -1,5 +1,6 @@
 import { listHeadings, methodHeadings, noteHeadings, stageKinds } from './kitchen-words.js'
 import { joined } from './name.js'
+import { shareOf } from './quantity.js'
 import type { Row } from './row-text.js'
 import { closingOf, isApostrophe, type Token } from './tokens.js'
 
@@ -31,6 +32,11 @@ const articlesOf = new Set([
   'une',
   'of',
 ])
+
+/** `The levain` speaks of one that is there. */
+export const isDefinite = (token: Token | undefined): boolean =>
+  token !== undefined && ['the', 'your', 'le', 'la', 'les', 'l'].includes(token.key)
+
 const leads = new Set(['for', 'pour', 'ingredients', 'ingredient', 'stage', 'step', 'part', 'partie'])
 
 /** The heads of a table's columns. */
@@ -94,6 +100,13 @@ function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean 
 }
 
 /**
+ * A heading names what comes; a row that says how much of it is a line: `all of the levain`,
+ * `levain (all of it)`. Only a row marked as a heading may be `The rest of the dough:`.
+ */
+const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
+  row.quantities.some(q => (shareOf(q) === undefined ? q.from < headTo : !marked && q.from <= headTo + 1))
+
+/**
  * What a row opens if it is a heading. `sure` is false where it is one only if lines follow: a short row
  * that could be anything.
  */
@@ -111,8 +124,7 @@ export function headingOf(row: Row): { heading: Heading; sure: boolean } | undef
   const { name, led } = nameIn(head)
   if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
   const kind = kindOf(name)
-  const amount = row.quantities.some(q => q.from < head.length)
-  if (amount) return undefined
+  if (saysHowMuch(row, head.length, marked)) return undefined
   const sure = marked || (led && kind !== undefined)
   const plain = words.length <= 4 && !row.bulleted && !'.!?'.includes(row.tokens.at(-1)!.text)
   if (!sure && !plain) return undefined

@@ -101,6 +101,12 @@ export const stageKinds: ReadonlyMap<string, 'ferments' | 'soaks' | 'dough' | 'o
     .map(word => [word, 'other'] as const),
 ])
 
+/** Is a stage that is made before the dough named by this word? */
+export const namesEarlierStage = (key: string): boolean => {
+  const kind = stageKinds.get(key) ?? stageKinds.get(key.replace(/s$/, ''))
+  return kind === 'ferments' || kind === 'soaks'
+}
+
 /** Words before an amount that limit it, and parts of what is counted: they go into the note. */
 export const leadWords = set(
   'at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel jus zeste zestes ecorce of d l le la the finely grated',

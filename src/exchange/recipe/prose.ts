@@ -1,11 +1,11 @@
 import type { Larder } from '../../dough/larder.js'
-import { articles, noteStarts, verbs } from './kitchen-words.js'
+import { articles, namesEarlierStage, noteStarts, verbs } from './kitchen-words.js'
 import { ingredientNamed } from './larder-names.js'
 import { bare, nameOf } from './name.js'
-import type { Quantity } from './quantity.js'
+import { type Quantity, shareOf } from './quantity.js'
 import type { Row } from './row-text.js'
 import { type Found, readSegment } from './segment.js'
-import { closingOf, type Token } from './tokens.js'
+import { closingOf, type Token, tokensOf } from './tokens.js'
 
 /** Words that end a name in a sentence. */
 const ends = new Set(
@@ -47,12 +47,16 @@ export function inSentence(row: Row, larder: Larder, start: number, end: number)
     const piece =
       depths[quantity.from]! > 0 ? inParentheses(row, quantity, behind) : afterAmount(row, at, larder)
     const line = piece && readSegment(row, piece, larder)
-    if (!line || (line.amount === '' && !line.known)) return
+    if (!line || !(isStageShare(quantity, line) ?? (line.amount !== '' || line.known))) return
     found.push(line)
     behind = piece.to
   })
   return found
 }
+
+/** Of shares only those of a stage are lines of their own: `half of the water` was counted before. */
+const isStageShare = (quantity: Quantity, line: Found): boolean | undefined =>
+  shareOf(quantity) === undefined ? undefined : tokensOf(line.ingredient).some(t => namesEarlierStage(t.key))
 
 function afterAmount(row: Row, at: number, larder: Larder) {
   const { tokens, quantities } = row

@@ -1,5 +1,6 @@
 import { aboutSigns, aboutWords, halfWords, numberWords, quarterWords } from './kitchen-words.js'
 import { halfMore, type NumberRead, numberAt, numberText } from './numbers.js'
+import { bareMeasureAt, portionAt, portionStarts } from './portions.js'
 import { isApostrophe, isGlued, type Token } from './tokens.js'
 import { mostUnitWords, type UnitWord, unitTable } from './unit-words.js'
 
@@ -18,6 +19,10 @@ export interface Quantity {
   readonly times?: number // `2 x 400 g`
   readonly about: readonly string[] // heaped, scant, about
 }
+
+/** The share of what was made before that a quantity says: `all of the levain`. */
+export const shareOf = ({ terms: [{ unit }] }: Quantity): number | 'rest' | undefined =>
+  unit?.kind === 'share' ? unit.of : undefined
 
 /** A number that is no amount: a time, a temperature, a count of loaves. */
 export interface NoAmount {
@@ -181,6 +186,8 @@ const starts = new Set([
   ...halfWords,
   ...quarterWords,
   ...aboutWords,
+  ...portionStarts,
+  ...unitTable.keys(),
   ...['entre', 'between', 'de', 'from'],
 ])
 /** Asked first because most tokens start no amount. */
@@ -190,6 +197,10 @@ const mayStart = ({ kind, key, text }: Token): boolean =>
 /** The amount that starts at a token, or a number that is none. `before` it words like `about` may stand. */
 export function quantityAt(tokens: readonly Token[], from: number): Quantity | NoAmount | undefined {
   if (!mayStart(tokens[from]!)) return undefined
+  const said = portionAt(tokens, from)
+  if (said) return { from, to: said.to, terms: [said], about: [] }
+  const measure = bareMeasureAt(tokens, from, isAbout)
+  if (measure) return { from, to: measure.portion.to, terms: [measure.portion], about: measure.about }
   const about: string[] = []
   let at = from
   while (isAbout(tokens[at]) && about.length < 4 && numberFollows(tokens, at + 1))

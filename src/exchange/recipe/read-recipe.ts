@@ -2,7 +2,7 @@ import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '..
 import { type Larder, larderOf } from '../../dough/larder.js'
 import { usualLarder } from '../../dough/usual-larder.js'
 import { unnamed } from '../columns.js'
-import { type Heading, inlineStage, type StageKind } from './headings.js'
+import { type Heading, inlineStage, isDefinite, type StageKind } from './headings.js'
 import { stageKinds, verbs } from './kitchen-words.js'
 import { larderName } from './larder-names.js'
 import { bare, joined } from './name.js'
@@ -10,7 +10,15 @@ import { inSentence, sentencesOf } from './prose.js'
 import { type Row, rowOf } from './row-text.js'
 import { type Looks, looksOf } from './rows.js'
 import type { Found } from './segment.js'
-import { draftOf, inOrder, meaningsOf, type StageDraft, settleLines, stageOf } from './stages.js'
+import {
+  draftOf,
+  inOrder,
+  meaningsOf,
+  type StageDraft,
+  settleLines,
+  stageOf,
+  stageSpokenOf,
+} from './stages.js'
 
 /** One line that was read, with the text it comes from. */
 export interface RecipeLine {
@@ -43,6 +51,16 @@ const longestRow = 20_000 // characters; no recipe has such a row
 const isTooLong = (text: string): boolean => text.length > longestRow && text.trim() !== ''
 
 const usual = larderOf(usualLarder)
+
+/** An ingredient of which only the name is written. */
+const named = (ingredient: string, source: string): Found => ({
+  ingredient,
+  known: false,
+  amount: '',
+  note: '',
+  guesses: [],
+  source,
+})
 
 class RecipeReader {
   readonly looks: readonly Looks[]
@@ -152,6 +170,14 @@ class RecipeReader {
     return true
   }
 
+  /** A row among the lines of a stage that names one read before takes that one; it opens none. */
+  #speaksOfStage(name: string, at: number): boolean {
+    if (this.#last !== 'line') return false
+    const before = this.stages.filter(stage => stage !== this.#stage && stage.lines.length > 0)
+    const { words } = this.#rowAt(at)
+    return stageSpokenOf(name, before) !== undefined || (isDefinite(words[0]) && !this.#isBlankBefore(at))
+  }
+
   #heading(heading: Heading, sure: boolean, at: number): boolean {
     const follow = this.#linesFollow(at)
     if (heading.opens !== 'stage') {
@@ -182,9 +208,10 @@ class RecipeReader {
       if (!follow || !(sure || kind)) return false
       this.#mode = 'lines'
     }
-    const there = this.#byName.get(nameKey(name))
-    if (!sure && there && there !== this.#stage && there.lines.length > 0 && !this.#isBlankBefore(at))
-      return false
+    if (!sure && this.#speaksOfStage(name, at)) {
+      this.#lines(at, [named(name, this.texts[at]!)])
+      return true
+    }
     const prose = this.#after[at] === 'sentence' && kind !== undefined && this.#firstList < 0
     const opens = (follow && (sure || kind !== undefined || this.#isBlankBefore(at))) || prose
     if (!opens && !sure) return false
@@ -224,8 +251,7 @@ class RecipeReader {
     const name = joined(bare(row.tokens.slice(0, 40)))
     const among = this.#last === 'line' && !this.#isBlankBefore(at) && row.quantities.length === 0
     if (among && name !== '' && row.words.length > 0 && row.words.length <= 5) {
-      const found = { ingredient: name, known: false, amount: '', note: '', guesses: [], source: row.text }
-      return this.#lines(at, [found])
+      return this.#lines(at, [named(name, row.text)])
     }
     if (
       this.#title === undefined &&

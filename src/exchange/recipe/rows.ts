@@ -49,6 +49,16 @@ function isFact(row: Row): boolean {
   )
 }
 
+/** A verb behind the first word that is none of an amount: `the rest of the levain` says nothing to do. */
+const hasVerbBeside = ({ tokens, words, quantities }: Row): boolean =>
+  tokens.some(
+    (t, i) =>
+      t !== words[0] &&
+      verbs.has(t.key) &&
+      t.kind === 'word' &&
+      !quantities.some(q => i >= q.from && i < q.to),
+  )
+
 /** The words of an instruction or of a sentence about the bread. */
 function isSentence(row: Row): boolean {
   const { words, tokens } = row
@@ -59,7 +69,7 @@ function isSentence(row: Row): boolean {
   if (verbs.has(first) && !pourFrench && tokens[1]?.text !== ':') return true
   if (words.length < 5) return false
   if (row.quantities[0]?.from !== 0 && sentencesOf(row).length > 1) return true
-  const hasVerb = words.slice(1).some(t => verbs.has(t.key))
+  const hasVerb = hasVerbBeside(row)
   if (sentenceStarts.has(first) && (hasVerb || words.length > 8)) return row.quantities[0]?.from !== 0
   return row.quantities[0]?.from !== 0 && words.length >= 8 && hasVerb
 }
@@ -83,7 +93,8 @@ export function looksOf(row: Row, larder: Larder): Looks {
   if (isFact(row)) return { as: 'fact' }
   if (isSentence(row)) return { as: 'sentence' }
   const found = foundIn(row, larder, 0)
-  if (found.some(f => f.amount !== '' || f.guesses.length > 0)) return { as: 'list', found }
+  if (found.some(f => f.amount !== '' || f.share !== undefined || f.guesses.length > 0))
+    return { as: 'list', found }
   if (found.length === 1 && (found[0]!.known || (row.bulleted && row.words.length <= 8)))
     return { as: 'name', found: found[0]! }
   if (found.length > 1 && found.every(f => f.known)) return { as: 'list', found }

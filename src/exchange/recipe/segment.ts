@@ -20,6 +20,7 @@ export interface Found {
   readonly ingredient: string
   readonly known: boolean // the larder has it
   readonly amount: string
+  readonly share?: number | 'rest' | undefined // of an earlier stage, where no amount is said
   readonly note: string
   readonly guesses: readonly string[]
   readonly source: string // exact text in the row
@@ -226,6 +227,7 @@ function settle(
   } else
     for (const other of reads) {
       if (other === best || (other === count && isBare && pieces === 1)) continue
+      if (other.read.share === 1) continue
       if (other.read.unit === '' || other.read.unit === '%') {
         notes.push(other.typed)
         if (other.read.unit === '' && pieces !== 1)
@@ -292,6 +294,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     ingredient,
     known,
     amount: amount?.text ?? '',
+    share: amount?.share,
     note: [...new Set(all)].join(', '),
     guesses: [...guesses, ...segment.guesses],
     source: textOf(row, from, to),

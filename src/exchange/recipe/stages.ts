@@ -4,9 +4,9 @@ import type { Larder } from '../../dough/larder.js'
 import { gramsPerMeasure, type Measure } from '../../dough/measures.js'
 import { weightUnits } from '../../dough/units.js'
 import { unnamed } from '../columns.js'
-import type { StageKind } from './headings.js'
-import { stageKinds } from './kitchen-words.js'
-import { numberText } from './numbers.js'
+import { kindOf, type StageKind } from './headings.js'
+import { namesEarlierStage } from './kitchen-words.js'
+import { numberAt, numberText } from './numbers.js'
 import type { Found } from './segment.js'
 import { tokensOf } from './tokens.js'
 
@@ -17,6 +17,7 @@ export interface LineDraft {
   readonly source: string
   ingredient: string
   amount: string
+  readonly share: number | 'rest' | undefined // of an earlier stage
   note: string
   readonly known: boolean
   readonly guesses: string[]
@@ -30,8 +31,8 @@ export interface StageDraft {
 }
 
 export function draftOf(found: Found, row: number, source: string): LineDraft {
-  const { ingredient, amount, note, known, guesses } = found
-  return { id: newId(), row, source, ingredient, amount, note, known, guesses: [...guesses] }
+  const { ingredient, amount, share, note, known, guesses } = found
+  return { id: newId(), row, source, ingredient, amount, share, note, known, guesses: [...guesses] }
 }
 
 /** The stages that hold something, the final dough last. */
@@ -52,43 +53,86 @@ export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
 }
 
 const only = new Set(
-  'all the of your my from above below tout toute le la l du de reste remaining whole entire total'.split(
+  'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity'.split(
     ' ',
   ),
 )
 const kindWordsOf = (name: string): string[] =>
   tokensOf(name)
     .map(t => t.key.replace(/s$/, ''))
-    .filter(key => stageKinds.get(key) === 'ferments' || stageKinds.get(key) === 'soaks')
+    .filter(namesEarlierStage)
 
-/** The earlier stage that a line speaks of: by its name, or as the only one of its kind. */
-function sourceOf(line: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
-  const key = nameKey(line.ingredient)
-  const named = earlier.find(stage => nameKey(stage.name) === key)
+/** The stage among some that a name speaks of: by its own name, or as the only one of its kind. */
+export function stageSpokenOf(name: string, stages: readonly StageDraft[]): StageDraft | undefined {
+  const key = nameKey(name)
+  const named = stages.find(stage => nameKey(stage.name) === key)
   if (named) return named
-  const words = kindWordsOf(line.ingredient)
-  const same = earlier.filter(stage => kindWordsOf(stage.name).some(word => words.includes(word)))
+  const words = kindWordsOf(name)
+  const same = stages.filter(stage => kindWordsOf(stage.name).some(word => words.includes(word)))
   return same.length === 1 ? same[0] : undefined
 }
 
-/** What a stage weighs, where all its lines are weights and measures the larder knows. */
-function gramsOf(stage: StageDraft, larder: Larder): number | undefined {
-  let sum = 0
-  for (const { amount, ingredient } of stage.lines) {
-    const [, number, unit = ''] = /^([\d.]+) (.+)$/.exec(amount) ?? []
-    const known = larder.find(ingredient)
-    const one =
-      unit in weightUnits
-        ? weightUnits[unit as keyof typeof weightUnits]
-        : known && gramsPerMeasure(known, unit as Measure)
-    if (number === undefined || one === undefined) return undefined
-    sum += Number(number) * one
-  }
-  return sum
+/** The earlier stage that a line takes; `all of the poolish` where the only one that ferments is a sponge. */
+function sourceOf({ ingredient, share }: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
+  const named = stageSpokenOf(ingredient, earlier)
+  if (named || share === undefined) return named
+  const kind = kindOf(tokensOf(ingredient))
+  const same = earlier.filter(stage => kind !== undefined && stage.kind === kind)
+  return same.length === 1 ? same[0] : undefined
 }
 
-/** A line that speaks of an earlier stage takes its name; without an amount it takes all of it. */
-function refer(line: LineDraft, source: StageDraft, larder: Larder): void {
+/** What a line weighs, where its amount is a weight or a measure the larder knows. */
+function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
+  const [, number = '', unit = ''] = /^([\d./ ]+) (\D+)$/.exec(amount) ?? []
+  const read = number === '' ? undefined : numberAt(tokensOf(number), 0)
+  if (!read) return undefined
+  if (unit in weightUnits) return read.value * weightUnits[unit as keyof typeof weightUnits]
+  const known = larder.find(ingredient)
+  const one = known && gramsPerMeasure(known, unit as Measure)
+  return one === undefined ? undefined : one * read.value
+}
+
+/** What lines weigh together, where all of them can be weighed. */
+function gramsOf(lines: readonly LineDraft[], larder: Larder): number | undefined {
+  const weights = lines.map(line => gramsOfLine(line, larder))
+  return weights.reduce<number | undefined>(
+    (sum, grams) => (sum === undefined || grams === undefined ? undefined : sum + grams),
+    0,
+  )
+}
+
+/** What lines took of each stage, as they were read. */
+type Takings = Map<StageDraft, LineDraft[]>
+
+/** The amount of a share of a stage, and what is said of it. */
+function shareOfStage(
+  share: number | 'rest',
+  source: StageDraft,
+  taken: readonly LineDraft[],
+  larder: Larder,
+): { amount: string; said: string } | undefined {
+  const all = gramsOf(source.lines, larder)
+  const others = share === 'rest' ? gramsOf(taken, larder) : 0
+  if (all === undefined || others === undefined) return undefined
+  const grams = share === 'rest' ? all - others : all * share
+  if (grams <= 0) return undefined
+  const inGrams = (value: number): string => `${numberText(Number(value.toFixed(2)))} g`
+  const amount = inGrams(grams)
+  const lines = `its lines add to ${inGrams(all)}`
+  if (grams === all) return { amount, said: `All of ${source.name} was taken: ${lines}.` }
+  if (share === 'rest')
+    return {
+      amount,
+      said: `The rest of ${source.name} was taken: ${lines}, ${inGrams(others)} of it taken before.`,
+    }
+  return {
+    amount,
+    said: `${numberText(Number((share * 100).toFixed(1)))} % of ${source.name} was taken: ${lines}.`,
+  }
+}
+
+/** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
+function refer(line: LineDraft, source: StageDraft, takings: Takings, larder: Larder): void {
   const written = line.ingredient
   line.ingredient = source.name
   const besides = tokensOf(written)
@@ -96,11 +140,14 @@ function refer(line: LineDraft, source: StageDraft, larder: Larder): void {
     .map(t => t.text)
   if (nameKey(written) !== nameKey(source.name) && besides.length > 0)
     line.note = [besides.join(' '), line.note].filter(Boolean).join(', ')
-  if (line.amount !== '') return
-  const grams = gramsOf(source, larder)
-  if (grams === undefined) return
-  line.amount = `${numberText(Number(grams.toFixed(2)))} g`
-  line.guesses.push(`All of ${source.name} was taken: its lines add to ${line.amount}.`)
+  const taken = takings.get(source) ?? []
+  takings.set(source, [...taken, line])
+  const share = line.share ?? (line.guesses.length === 0 ? 1 : undefined)
+  if (line.amount !== '' || share === undefined) return
+  const found = shareOfStage(share, source, taken, larder)
+  if (!found) return
+  line.amount = found.amount
+  line.guesses.push(found.said)
 }
 
 /** A stage is not made of itself: what bears its name in it is the starter it is built from. */
@@ -117,18 +164,22 @@ function seed(line: LineDraft, stage: StageDraft): void {
 
 /** Names lines after the stages they take, and asks for amounts that are missing. */
 export function settleLines(stages: readonly StageDraft[], larder: Larder): void {
-  stages.forEach((stage, at) => {
+  const takings: Takings = new Map()
+  const settle = (line: LineDraft, stage: StageDraft, at: number): void => {
     const earlier = stages.slice(Math.max(0, at - 40), at)
-    for (const line of stage.lines) {
-      const source = earlier.length > 0 ? sourceOf(line, earlier) : undefined
-      if (source) refer(line, source, larder)
-      else seed(line, stage)
-      if (line.amount === '' && line.guesses.length === 0)
-        line.guesses.push(`No amount is given for ${line.ingredient}: type one.`)
-      if (/^(levure|yeast|dry yeast|levure s[eè]che)$/i.test(line.ingredient) && !line.known)
-        line.guesses.push('Fresh, active dry and instant yeast differ: say which it is.')
-    }
-  })
+    const source = earlier.length > 0 ? sourceOf(line, earlier) : undefined
+    if (source) refer(line, source, takings, larder)
+    else seed(line, stage)
+    if (line.amount === '' && line.guesses.length === 0)
+      line.guesses.push(`No amount is given for ${line.ingredient}: type one.`)
+    if (/^(levure|yeast|dry yeast|levure s[eè]che)$/i.test(line.ingredient) && !line.known)
+      line.guesses.push('Fresh, active dry and instant yeast differ: say which it is.')
+  }
+  // the rest of a stage is what all other lines left of it
+  for (const rests of [false, true])
+    stages.forEach((stage, at) => {
+      for (const line of stage.lines) if ((line.share === 'rest') === rests) settle(line, stage, at)
+    })
 }
 
 const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|coconut|coco|nut)(?!\p{L})/iu

@@ -10,12 +10,13 @@ export type UnitWord =
   | { readonly kind: 'each'; readonly word: string } // counted: cloves of garlic
   | { readonly kind: 'pinch' }
   | { readonly kind: 'unknown'; readonly word: string } // a measure of which nobody knows what it weighs
+  | { readonly kind: 'share'; readonly of: number | 'rest' } // of what was made before: all of the levain
   | { readonly kind: 'not an amount' } // minutes, degrees, loaves
 
 const units: Readonly<Record<string, string>> = {
   g: 'g|gr|grs|gm|gms|gram|grams|gramme|grammes',
   kg: 'kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes',
-  oz: 'oz|ounce|ounces|once|onces',
+  oz: 'oz|oz wt|oz av|ounce weight|ounces weight|ounces by weight|ounce|ounces|once|onces',
   lb: 'lb|lbs|pound|pounds',
   ml: 'ml|mls|millilitre|millilitres|milliliter|milliliters',
   l: 'l|lt|ltr|litre|litres|liter|liters',
