@@ -3,12 +3,17 @@ const phrases = (words: string): ReadonlySet<string> => new Set(words.split('|')
 
 /** Numbers in words. Articles are numbers only before a measure or something counted. */
 export const numberWords: ReadonlyMap<string, number> = new Map([
-  ...'zero one two three four five six seven eight nine ten eleven twelve'
+  ...'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
     .split(' ')
     .map((word, value) => [word, value] as const),
-  ...'zero un deux trois quatre cinq six sept huit neuf dix onze douze'
+  ...'zero un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize'
     .split(' ')
     .map((word, value) => [word, value] as const),
+  ...'twenty thirty forty fifty sixty seventy eighty ninety'
+    .split(' ')
+    .map((word, at) => [word, 20 + at * 10] as const),
+  ...'vingt trente quarante cinquante soixante'.split(' ').map((word, at) => [word, 20 + at * 10] as const),
+  ['vingts', 20],
   ['une', 1],
   ['a', 1],
   ['an', 1],
@@ -17,7 +22,16 @@ export const numberWords: ReadonlyMap<string, number> = new Map([
 ])
 export const articles = set('a an un une')
 export const halfWords = set('half demi demie')
-export const quarterWords = set('quarter quarters quart quarts')
+/** Parts of one by what it is parted into. */
+export const partWords: ReadonlyMap<string, number> = new Map([
+  ...'quarter quarters quart quarts'.split(' ').map(word => [word, 4] as const),
+  ...'third thirds tiers'.split(' ').map(word => [word, 3] as const),
+  ...'eighth eighths huitieme huitiemes'.split(' ').map(word => [word, 8] as const),
+])
+const hundreds = set('hundred cent cents')
+const thousands = set('thousand mille')
+export const isHundred = (word: string): boolean => hundreds.has(word)
+export const isThousand = (word: string): boolean => thousands.has(word)
 export const dozens = set('dozen douzaine')
 
 /** Words that say how a number or a measure is meant; they go into the note. */
@@ -50,8 +64,10 @@ export const fillers = set(
 
 /** From one of these on, a name is followed by a remark about it. */
 export const noteStarts = set(
-  'for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ reserve reserved taken left held used mixed melange melangee melanges',
+  'for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
 )
+/** The same, but a name may open with them: `mixed seeds`. */
+export const noteParticiples = set('reserve reserved taken left used mixed melange melangee melanges')
 
 /** Verbs of instructions, as they open a sentence. */
 export const verbs = set(

@@ -1,5 +1,13 @@
 import type { Larder } from '../../dough/larder.js'
-import { aboutWords, fillers, kindWords, noteStarts, stateWords, temperatureWords } from './kitchen-words.js'
+import {
+  aboutWords,
+  fillers,
+  kindWords,
+  noteParticiples,
+  noteStarts,
+  stateWords,
+  temperatureWords,
+} from './kitchen-words.js'
 import { larderName } from './larder-names.js'
 import { isApostrophe, type Token } from './tokens.js'
 
@@ -25,7 +33,8 @@ export function bare(tokens: readonly Token[]): readonly Token[] {
     (token.kind === 'mark' && token.text !== '%') || fillers.has(token.key) || isApostrophe(token)
   while (from < to && starts(tokens[from]!)) from++
   while (to > from && tokens[to - 1]!.kind === 'mark' && !')]%'.includes(tokens[to - 1]!.text)) to--
-  while (to > from && ['de', 'of', 'et', 'and', 'du', 'd', 'with', 'a'].includes(tokens[to - 1]!.key)) to--
+  while (to > from && ['de', 'of', 'et', 'and', 'du', 'd', 'with', 'a', 'x'].includes(tokens[to - 1]!.key))
+    to--
   return tokens.slice(from, to)
 }
 
@@ -33,11 +42,11 @@ export function bare(tokens: readonly Token[]): readonly Token[] {
 export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length): number {
   for (let i = from; i < to; i++) {
     const token = tokens[i]!
-    if (noteStarts.has(token.key)) return i
+    if (noteStarts.has(token.key) || (i > from && noteParticiples.has(token.key))) return i
     const after = tokens[i + 1]
     if (token.low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(after?.key ?? '')))
       return i
-    if (token.kind === 'mark' && ',([{;:=/|!?+'.includes(token.text)) return i
+    if (token.kind === 'mark' && ',([{;:=/|!?+@'.includes(token.text)) return i
     if ('–—-'.includes(token.text) && token.gap && after?.gap) return i
     if (token.text === '.' && (after === undefined || after.gap)) return i
   }

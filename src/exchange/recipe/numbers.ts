@@ -1,4 +1,5 @@
-import { articles, dozens, halfWords, numberWords, quarterWords } from './kitchen-words.js'
+import { cardinalAt } from './cardinals.js'
+import { articles, dozens, halfWords, partWords } from './kitchen-words.js'
 import { isApostrophe, isGlued, type Token } from './tokens.js'
 
 /** A number as Tarebook writes it, and the tokens that write it. */
@@ -24,8 +25,6 @@ function fractionOf(character: string): readonly [number, number] {
   return [Number(over), Number(under)]
 }
 
-const hundreds = new Set(['hundred', 'cent', 'cents'])
-
 const tidy = (value: number): string => String(Number(value.toPrecision(12)))
 
 /** A decimal number as its text; `1,250` can be one and a quarter or a thousand and more: both are given. */
@@ -33,6 +32,7 @@ function digits(raw: string): Omit<NumberRead, 'to'> | undefined {
   const plain = (text: string) => ({ value: Number(text), text })
   if (raw.length > 15) return undefined
   if (!raw.includes('.') && !raw.includes(',')) return { ...plain(raw), whole: true }
+  if (/^[.,]\d+$/.test(raw)) return plain(`0.${raw.slice(1)}`)
   const marks = raw.replace(/\d/g, '')
   const last = marks.at(-1)!
   const at = raw.lastIndexOf(last)
@@ -82,7 +82,8 @@ function andPart(tokens: readonly Token[], at: number): readonly [number, number
   if (isHyphen(tokens[i])) i++
   const word = tokens[i]?.key ?? ''
   if (halfWords.has(word) && over === 1) return [1, 2, i + 1]
-  return quarterWords.has(word) ? [over, 4, i + 1] : undefined
+  const under = partWords.get(word)
+  return under ? [over, under, i + 1] : undefined
 }
 
 /** `and a half` behind a measure: `a cup and a half`, `un litre et demi`. The half, and the token after. */
@@ -136,6 +137,16 @@ function inDigits(tokens: readonly Token[], at: number): NumberRead | undefined 
   return { ...read, to: at + 1 }
 }
 
+/** So many quarters, thirds or eighths, with the `of a` behind them: `three quarters of a cup`. */
+function partAt(tokens: readonly Token[], at: number, over: number): NumberRead | undefined {
+  const under = partWords.get(tokens[at]?.key ?? '')
+  if (!under || over >= under) return undefined
+  const of = isHyphen(tokens[at + 1]) ? at + 2 : at + 1
+  const ofOne = ['of', 'de'].includes(tokens[of]?.key ?? '') ? of + 1 : of
+  const to = articles.has(tokens[ofOne]?.key ?? '') ? ofOne + 1 : ofOne
+  return { value: over / under, text: `${over}/${under}`, to }
+}
+
 function inWords(tokens: readonly Token[], at: number): NumberRead | undefined {
   const key = tokens[at]!.key
   const skipJoin = (i: number) => (isHyphen(tokens[i]) ? i + 1 : i)
@@ -147,27 +158,27 @@ function inWords(tokens: readonly Token[], at: number): NumberRead | undefined {
     if (article && dozens.has(tokens[ofOne + 1]?.key ?? '')) return { value: 6, text: '6', to: ofOne + 2 }
     return { value: 0.5, text: '1/2', to: article ? ofOne + 1 : to }
   }
-  if (quarterWords.has(key)) {
-    const of = skipJoin(at + 1)
-    const ofOne = ['of', 'de'].includes(tokens[of]?.key ?? '') ? of + 1 : of
-    return { value: 0.25, text: '1/4', to: articles.has(tokens[ofOne]?.key ?? '') ? ofOne + 1 : ofOne }
-  }
-  const value = numberWords.get(key)
-  if (value === undefined || tokens[at]!.low === 'à') return undefined
-  const next = skipJoin(at + 1)
+  const part = partAt(tokens, at, 1)
+  if (part) return part
+  if (dozens.has(key)) return { value: 12, text: '12', to: at + 1 }
+  const whole = cardinalAt(tokens, at)
+  if (whole === undefined || tokens[at]!.low === 'à') return undefined
+  const { value } = whole
+  const next = skipJoin(whole.to)
   const after = tokens[next]?.key ?? ''
   if (dozens.has(after)) return { value: value * 12, text: String(value * 12), to: next + 1 }
-  if (hundreds.has(after)) return { value: value * 100, text: String(value * 100), to: next + 1 }
-  if (dozens.has(key)) return { value, text: String(value), to: at + 1 }
-  if (quarterWords.has(after) && value <= 3) {
-    const part = inWords(tokens, next)!
-    return { value: value / 4, text: `${value}/4`, to: part.to }
-  }
+  const parts = value > 0 ? partAt(tokens, next, value) : undefined
+  if (parts) return parts
   if (articles.has(key) && halfWords.has(after)) return inWords(tokens, next)
   if (key === 'a' && after === 'couple') return { value: 2, text: '2', to: next + 1 }
-  const more = andPart(tokens, at + 1)
+  const more = andPart(tokens, whole.to)
   if (more) return mixed(value, String(value), more)
-  return { value, text: String(value), to: at + 1, ...(articles.has(key) ? { article: true as const } : {}) }
+  return {
+    value,
+    text: String(value),
+    to: whole.to,
+    ...(articles.has(key) ? { article: true as const } : {}),
+  }
 }
 
 /** The number that starts at a token, in digits, fractions or words, of English or French. */

@@ -1,4 +1,4 @@
-import { aboutSigns, aboutWords, halfWords, numberWords, quarterWords } from './kitchen-words.js'
+import { aboutSigns, aboutWords, halfWords, isHundred, numberWords, partWords } from './kitchen-words.js'
 import { halfMore, type NumberRead, numberAt, numberText } from './numbers.js'
 import { bareMeasureAt, portionAt, portionStarts } from './portions.js'
 import { isApostrophe, isGlued, type Token } from './tokens.js'
@@ -108,7 +108,7 @@ function termAt(
       : number.to
   const found = unitAfter(tokens, skip, about)
   if (!found)
-    return number.article
+    return number.article && !isPartOf(tokens, at)
       ? undefined
       : { term: { number: settled(number, undefined), unit: undefined }, to: number.to }
   let { to } = found
@@ -125,6 +125,15 @@ function termAt(
   }
   return { term: { number, unit: found.unit }, to }
 }
+
+/** `zest of a lemon`, `le jus d’une orange`: of one. */
+function isPartOf(tokens: readonly Token[], at: number): boolean {
+  const of = isApostrophe(tokens[at - 1]) ? at - 2 : at - 1
+  return ['of', 'd'].includes(tokens[of]?.key ?? '') && partsOfPieces.has(tokens[of - 1]?.key ?? '')
+}
+const partsOfPieces = new Set(
+  'zest zests rind juice peel pulp seeds jus zeste zestes ecorce pulpe graines'.split(' '),
+)
 
 const dashes = new Set(['-', '–', '—', '‑', '−'])
 const rangeWords = new Set(['to', 'or', 'ou', 'à', 'a'])
@@ -169,13 +178,19 @@ function moreTerms(tokens: readonly Token[], first: Term, at: number, about: str
     const next = termAt(tokens, join ? to + 1 : to, about)
     const last = terms.at(-1)!
     if (!next?.term.unit || sort(next.term.unit) !== sort(last.unit)) break
-    if (!['weight', 'volume'].includes(sort(last.unit)) || sizeOf(next.term.unit) >= sizeOf(last.unit)) break
-    if (join && namelessAt(tokens, next.to)) break
+    if (!['weight', 'volume'].includes(sort(last.unit))) break
+    const adds = ['plus', '+'].includes(tokens[to]!.key)
+    if (adds ? isRemarkAt(tokens, next.to) : sizeOf(next.term.unit) >= sizeOf(last.unit)) break
+    if (join && !adds && namelessAt(tokens, next.to)) break
     terms.push(next.term)
     to = next.to
   }
   return { terms, to }
 }
+
+/** `500 g plus 50 g for dusting`: what is for something else is not added. */
+const isRemarkAt = (tokens: readonly Token[], at: number): boolean =>
+  ['for', 'pour'].includes(tokens[at]?.key ?? '')
 
 /** Nothing that could be a name follows: the amount may belong to something else. */
 const namelessAt = (tokens: readonly Token[], at: number): boolean =>
@@ -184,7 +199,7 @@ const namelessAt = (tokens: readonly Token[], at: number): boolean =>
 const starts = new Set([
   ...numberWords.keys(),
   ...halfWords,
-  ...quarterWords,
+  ...partWords.keys(),
   ...aboutWords,
   ...portionStarts,
   ...unitTable.keys(),
@@ -192,7 +207,9 @@ const starts = new Set([
 ])
 /** Asked first because most tokens start no amount. */
 const mayStart = ({ kind, key, text }: Token): boolean =>
-  kind === 'word' ? starts.has(key) : kind !== 'mark' || aboutSigns.has(text)
+  kind === 'word'
+    ? starts.has(key) || starts.has(key.split('-')[0]!) || isHundred(key)
+    : kind !== 'mark' || aboutSigns.has(text)
 
 /** The amount that starts at a token, or a number that is none. `before` it words like `about` may stand. */
 export function quantityAt(tokens: readonly Token[], from: number): Quantity | NoAmount | undefined {
@@ -215,6 +232,7 @@ export function quantityAt(tokens: readonly Token[], from: number): Quantity | N
     if (inner?.term.unit && inner.term.unit.kind !== 'not an amount')
       return { from, to: inner.to, terms: [inner.term], times: first.term.number.value, about }
   }
+  if (isClock(tokens, first.to)) return { noAmountTo: first.to + 2 }
   const tins = tinsAt(tokens, at, about)
   if (tins) return { from, to: tins.to, terms: [tins.term], times: tins.times, about }
   const end = rangeEnd(tokens, first.to, between || at > from, about)
@@ -253,6 +271,13 @@ function timesAt(tokens: readonly Token[], { term, to }: { term: Term; to: numbe
   const ofThese = term.unit?.kind === 'unknown' && ['of', 'de'].includes(next?.key ?? '')
   return ofThese && tokens[to + 1]?.kind === 'number' ? to + 1 : undefined
 }
+
+/** `8:30`: a time of the day. */
+const isClock = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === ':' &&
+  isGlued(tokens[at]) &&
+  isGlued(tokens[at + 1]) &&
+  /^[0-5]\d$/.test(tokens[at + 1]?.text ?? '')
 
 /** `1 400 g tin`, `one 7-gram packet`: no thousand and four hundred, but one of 400 g. */
 function tinsAt(tokens: readonly Token[], at: number, about: string[]) {

@@ -15,8 +15,8 @@ export interface Row {
   readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
 }
 
-const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
-const number = /^\s*(?:\(?\d{1,2}[.)](?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
+const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
+const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
 const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
 const endMarkUp = /[*_#=\s]+$/
 

@@ -10,7 +10,7 @@ export interface Token {
   readonly wide: boolean // … a tab, or three spaces and more: another column
 }
 
-const number = /\d+(?:[.,]\d+)*/y
+const number = /[.,]?\d+(?:[.,]\d+)*/y
 const fraction = /[¼-¾⅐-⅞]/
 const word = /\p{L}[\p{L}\p{M}\d]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
 const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter are passed over
@@ -19,6 +19,11 @@ const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter a
 const halves = /^(demi|demie|half|quarter|quart|three)-/i
 /** French words of one letter that an apostrophe ties to the next: `d’eau`. */
 const apostrophes = new Set(["'", '’', '‘', '´'])
+
+/** `.25 oz`: a decimal number without its nought. */
+const isBareDecimal = (row: string, at: number): boolean =>
+  (row[at] === '.' || row[at] === ',') &&
+  /^(?:^|[\s(])[.,]\d/.test(` ${row.slice(Math.max(0, at - 1), at)}`.slice(-1) + row.slice(at, at + 2))
 
 const isPlain = (text: string): boolean => /^[ -~]*$/.test(text)
 
@@ -62,7 +67,7 @@ export function tokensOf(row: string): Token[] {
       at++
       continue
     }
-    if (character >= '0' && character <= '9') {
+    if ((character >= '0' && character <= '9') || isBareDecimal(row, at)) {
       at = add('number', at, endOf(number, row, at))
       continue
     }
