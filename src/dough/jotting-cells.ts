@@ -1,6 +1,7 @@
 import type { CellWriter } from './cell-writer.js'
 import { cellMeant } from './line-cells.js'
 import { cellOf, meaningInJotting } from './names.js'
+import { nearName } from './near-names.js'
 import type { Outline } from './outline.js'
 
 /** The baker's own calculations as cells. */
@@ -9,7 +10,8 @@ export function writeJottings(out: CellWriter, outline: Outline): void {
     const cell = cellOf.jotting(name)
     const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
     const why = unknown?.kind === 'unknown' ? unknown.problem : problem
-    if (why || !expression) out.fail(cell, jotting.name, why ?? 'Nothing is written.')
+    if (why || !expression)
+      out.fail(cell, jotting.name, nearName(jotting.text, outline) ?? why ?? 'Nothing is written.')
     else
       out.expression(cell, jotting.name, expression, n =>
         cellMeant(out, meaningInJotting(n, outline), n, outline.final),

@@ -1,5 +1,6 @@
 import type { CellWriter } from './cell-writer.js'
 import { cellOf, type Meant, meaningOf } from './names.js'
+import { nearName } from './near-names.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
 import type { Half, Split } from './split.js'
 import { grams } from './words.js'
@@ -52,7 +53,7 @@ export class LineCells {
     const name = cellOf.weight(line)
     const { amount } = line
     if (!amount) return this.out.input(name, words, 0)
-    if ('problem' in amount) return this.out.fail(name, words, amount.problem)
+    if ('problem' in amount) return this.out.fail(name, words, this.#near(line) ?? amount.problem)
     const unknown = this.#unknownIn(line)
     if (unknown) return this.out.fail(name, words, unknown)
     if (amount.plain && !amount.typed.startsWith('-'))
@@ -73,10 +74,12 @@ export class LineCells {
     if (!line.amount || 'problem' in line.amount) return undefined
     for (const name of line.amount.expression.names) {
       const meant = meaningOf(name, line, this.outline)
-      if (meant.kind === 'unknown') return meant.problem
+      if (meant.kind === 'unknown') return this.#near(line) ?? meant.problem
     }
     return undefined
   }
+
+  #near = ({ line, stage }: LinePlan) => nearName(line.amount, this.outline, stage)
 
   #half(line: LinePlan, name: string, half: Half, words: string, of: (line: LinePlan) => string): void {
     const problem = 'problem' in half ? half.problem : this.#unknownIn(line)

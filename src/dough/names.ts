@@ -51,8 +51,8 @@ const totals: ReadonlyMap<string, Count> = new Map([
   ['total_salt', 'salt'],
 ])
 
-/** The names by which a calculation can speak of things, each once: those of the dough first. */
-export function namesToUse({ final, stages, jottings }: Outline): string[] {
+/** The names by which a calculation can speak of things, each once: those of the dough first, or of the stage it stands in. */
+export function namesToUse({ final, stages, jottings }: Outline, at: StagePlan = final): string[] {
   const linesOf = (stage: StagePlan) =>
     stage.lines.filter(l => l.line.ingredient).map(l => nameFor(l.line.ingredient))
   const earlier = stages
@@ -62,7 +62,7 @@ export function namesToUse({ final, stages, jottings }: Outline): string[] {
         .filter(name => !name.startsWith('total_'))
         .map(name => `${nameFor(s.stage.name)}.${name}`),
     )
-  const dough = [...linesOf(final), ...jottings.keys(), ...readingsByName.keys(), 'flour', 'water', 'salt']
+  const dough = [...linesOf(at), ...jottings.keys(), ...readingsByName.keys(), 'flour', 'water', 'salt']
   return [...new Set([...dough, ...earlier])]
 }
 

@@ -1,0 +1,29 @@
+import { namesToUse } from './names.js'
+import type { Outline, StagePlan } from './outline.js'
+
+/** A name without what is easily written otherwise: spaces, underscores, hyphens, accents, capitals. */
+const bare = (name: string): string =>
+  name
+    .normalize('NFD')
+    .replace(/[\p{M}\s_-]/gu, '')
+    .toLowerCase()
+
+const known = new WeakMap<StagePlan, ReadonlyMap<string, string>>()
+
+/**
+ * Asks for the name that an amount in a stage, or a jotting, means by words that are none, `total flour` or
+ * `total-flour`; undefined where there is no such name.
+ */
+export function nearName(text: string, outline: Outline, stage = outline.final): string | undefined {
+  const names = known.get(stage) ?? new Map(namesToUse(outline, stage).map(name => [bare(name), name]))
+  known.set(stage, names)
+  const words = [...text.slice(0, 512).matchAll(/[\p{L}\p{M}\p{N}_.]+/gu)] // no expression is longer
+  for (const [i, { index }] of words.entries())
+    for (const last of words.slice(i, i + 6).reverse()) {
+      const written = text.slice(index, last.index + last[0].length)
+      const name = names.get(bare(written))
+      if (name && name !== written.toLowerCase())
+        return `Nothing here is called ${written}. Did you mean ${name}?`
+    }
+  return undefined
+}
