@@ -9,7 +9,9 @@ import type { Arrival, Arrived, Way } from '../../src/exchange/arriving.js'
 import type { RememberedColumns } from '../../src/exchange/remembered-columns.js'
 import { newReadingWorker } from './reading-worker.js'
 
-const mostOnPage = 40_000 // characters or bytes: under 100 ms of reading, which nobody feels
+// Characters or bytes. What is not yet compiled reads slowly: the first two thousand of a recipe in words take 20 ms on a
+// laptop, of a table 15, and twice that where a machine is half as fast.
+const mostOnPage = 2000
 
 /** How far a reading is: of rows, some of which are looked at twice. */
 export interface Progress {

@@ -11,12 +11,13 @@ import {
   type Mapping,
   type RowRead,
   readTable,
+  type TableRead,
   type TotalCheck,
   type Watch,
 } from './foreign/index.js'
 import { readFormulas } from './read-formulas.js'
 import { isPlainText, readPlainText } from './read-plain-text.js'
-import { type RecipeLine, type RestOfRecipe, readRecipe } from './recipe/index.js'
+import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { readWorkbookFile } from './workbook-file.js'
 
@@ -73,6 +74,8 @@ const longestCell = 200 // characters of it that are shown
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
   #table: ForeignTable | undefined
+  #asGuessed: TableRead | undefined // the table by its guessed mapping
+  #recipeRead: RecipeRead | undefined
 
   constructor(
     readonly text: string,
@@ -101,7 +104,7 @@ export class Arrival {
         as: 'refused',
         why: 'That is longer than any recipe, and it is no table either. Bring in the part that holds the recipe.',
       }
-    const { formula, lines, rest, problems } = readRecipe(this.text, this.larder)
+    const { formula, lines, rest, problems } = this.#recipeOf()
     return { as: 'recipe', formulas: [formula], lines, rest, problems }
   }
 
@@ -110,12 +113,26 @@ export class Arrival {
     return this.#table
   }
 
+  // What was read to find out what the text is has not to be read again.
+  #tableRead(table: ForeignTable, mapping: Mapping, watch: Watch): TableRead {
+    if (mapping !== table.mapping) return readTable(table, mapping, this.larder, watch)
+    if (this.#asGuessed) return this.#asGuessed
+    const read = readTable(table, mapping, this.larder, watch)
+    if (!read.stopped) this.#asGuessed = read
+    return read
+  }
+
+  #recipeOf(): RecipeRead {
+    this.#recipeRead ??= readRecipe(this.text, this.larder)
+    return this.#recipeRead
+  }
+
   #readTable(asked: Mapping | undefined, watch: Watch): Arrived {
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return { as: 'refused', why: table.refused }
     const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
     const mapping = asked ?? remembered ?? table.mapping
-    const { formulas, problems, totals, rows } = readTable(table, mapping, this.larder, watch)
+    const { formulas, problems, totals, rows } = this.#tableRead(table, mapping, watch)
     const look: TableLook = {
       key: headingsKey(table),
       headings: table.headings,
@@ -139,9 +156,9 @@ export class Arrival {
     if (isOurs(table)) return 'formulas'
     if (table.delimiter === '') return 'recipe'
     if (text.length > longestRecipe) return 'table'
-    const byTable = readTable(table, table.mapping, this.larder).rows.filter(isWeighed).length
-    if (byTable > 0 && table.delimiter !== ',' && isEven(table)) return 'table'
-    const byRecipe = readRecipe(text, this.larder).lines.filter(line => line.amount !== '').length
+    const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
+    if (byTable > 0 && table.delimiter !== ',' && (beginsWithHeadings(table) || isEven(table))) return 'table'
+    const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     return byTable >= byRecipe ? 'table' : 'recipe'
   }
@@ -159,6 +176,10 @@ function isOurs({ own, headings }: ForeignTable): boolean {
 }
 
 const isWeighed = ({ became, amount }: RowRead): boolean => became === 'line' && Boolean(amount)
+
+/** Whether its first row names the columns, as that of no recipe does. */
+const beginsWithHeadings = ({ headings, mapping }: ForeignTable): boolean =>
+  headings.length > 1 && mapping.headingRows === 1
 
 /** Whether most rows have more than one cell, as a text with a stray tab has not. */
 function isEven({ rows }: ForeignTable): boolean {

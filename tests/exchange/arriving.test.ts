@@ -48,10 +48,23 @@ const others: readonly (readonly [what: string, text: string, as: Arrived['as']]
   ],
   ['a list without headings, cut by commas', 'Flour,500 g\nWater,350 g\nSalt,10 g', 'table'],
   ['a table that has no amounts', 'name;price\nflour;1,20\n', 'table'],
+  [
+    'a table with the breads and stages as headings between its rows',
+    'Ingredient\tGrams\nMill rye\t\nLevain\t\nRye flour\t100\nWater\t100\nDough\t\nRye flour\t400\nLevain\t200\n',
+    'table',
+  ],
   ['nothing that is anything', 'hello', 'recipe'],
   ['nothing at all', '', 'recipe'],
 ]
 for (const [what, text, as] of others) test(`what it is: ${as} (${what})`, () => equal(arrive(text).as, as))
+
+test('what was read to find out what a text is is not read again', () => {
+  for (const text of ['Flour,500 g\nWater,350 g', '500 g flour\n350 g water']) {
+    const arrival = new Arrival(text, larder)
+    const [first, again] = [arrival.read(), arrival.read()]
+    ok('formulas' in first && 'formulas' in again && first.formulas[0] === again.formulas[0], text)
+  }
+})
 
 test('it can be said to be something else, and back', () => {
   const arrival = new Arrival('Flour,500 g\nWater,350 g', larder)

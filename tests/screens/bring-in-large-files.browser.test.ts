@@ -1,11 +1,17 @@
 import '../../components/tb-bring-in'
 import { offerReadingWorker } from '../../components/bring-in/reading-worker'
 import type { TbBringIn } from '../../components/tb-bring-in'
+import { openFormula } from '../../src/dough/sheet'
+import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
+import { straightDough } from './breads'
 import { Opened } from './dialogs'
 import { dressPage, textOf } from './mount'
 
+const loaves = Array.from({ length: 40 }, (_, at) =>
+  straightDough('Bread flour = 100%\nWater = 66%\nSalt = 2%', `Loaf ${at}`),
+)
 const rows = (count: number) =>
   `Zutat;Menge;Stufe\n${Array.from({ length: count }, (_, i) => `Mehl ${i};${i + 1},5;Teig ${i % 40}\n`).join('')}`
 
@@ -45,6 +51,41 @@ describe('Bringing in a large file', () => {
     await show(rows(10))
     await waitUntil(seen, 'it is read')
     equal(started, 0)
+  })
+
+  for (const [what, text, says] of [
+    ['a table', rows(150), /150 lines understood/],
+    ['a recipe in words', `Mill loaf\n\n${'10 g salt, coarse\n'.repeat(120)}`, /120 lines/],
+    ['a formula file', writeFormulas(loaves), /40 formulas/],
+    ['a plain text', loaves.map(loaf => writePlainText(openFormula(loaf))).join('\n\n'), /40 formulas/],
+    ['a workbook file', writeWorkbookFile({ name: '', larder: [], formulas: loaves }), /40 formulas/],
+  ] as const)
+    it(`reads ${what} of more than two thousand characters beside the page, pasted or from a file`, async () => {
+      ok(text.length > 2000)
+      await show(text)
+      await waitUntil(seen, 'the file is read')
+      match(textOf(seen()), says)
+      equal(started, 1)
+      opened.remove()
+      opened = new Opened(document.createElement('tb-bring-in'))
+      opened.dialog.show({ text })
+      await opened.whenOpen()
+      await waitUntil(seen, 'the pasted text is read')
+      match(textOf(seen()), says)
+      equal(answers, 2)
+    })
+
+  it('reads what is pasted into the field there too', async () => {
+    opened = new Opened(document.createElement('tb-bring-in'))
+    opened.dialog.show()
+    await opened.whenOpen()
+    await navigator.clipboard.writeText(rows(2000))
+    opened.find('#pasted').focus()
+    await press('Control+v')
+    await opened.click('footer .main', 'Read it')
+    await waitUntil(seen, 'it is read')
+    match(textOf(seen()), /2000 lines understood/)
+    equal(answers, 1)
   })
 
   it('reads it beside the page, which goes on drawing, and reads a column otherwise there too', async () => {

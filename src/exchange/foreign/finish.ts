@@ -82,12 +82,15 @@ function findStagesTaken(formula: ForeignFormula, told: Told): void {
   }
   const taken = new Set(formula.lines.map(line => line.takes))
   const left = formula.stages.slice(0, -1).filter(stage => !taken.has(stage) && stage.lines.length > 0)
+  // so many stages are no dough; nobody is helped by a comparison of each with all
+  const doughs = left.length === 0 || left.length > 50 ? [] : formula.stages
+  const free = doughs.map(({ lines }) =>
+    lines.filter(line => !line.takes).map(line => ({ line, words: ` ${wordsOf(line.ingredient)} ` })),
+  )
   for (const stage of left) {
     const words = ` ${wordsOf(stage.name)} `
-    // so many stages are no dough; nobody is helped by a comparison of each with all
-    const later = left.length > 50 ? [] : formula.stages.slice(formula.stages.indexOf(stage) + 1)
-    const after = later.flatMap(({ lines }) => lines)
-    const like = after.find(line => !line.takes && ` ${wordsOf(line.ingredient)} `.includes(words))
+    const after = free.slice(doughs.indexOf(stage) + 1).flat()
+    const like = after.find(one => one.words.includes(words))?.line
     told.say(
       'warning',
       like?.row ?? stage.lines[0]!.row,

@@ -1,7 +1,7 @@
 import type { Larder } from '../../dough/larder.js'
 import { quoted } from '../row.js'
 import { kindOf } from './draft.js'
-import { isAmountUse, readCell } from './quantity.js'
+import { isAmountUse, isName, readCell } from './quantity.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './words.js'
 
@@ -29,7 +29,7 @@ function looksOf(rows: readonly ForeignRow[], at: number, larder: Larder): Looks
   const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, known: 0, stages: 0, length: 0 }
   for (const { cells } of rows) {
     const cell = (cells[at] ?? '').trim()
-    const read = cell === '' ? undefined : readCell(cell, 'amount', '.')
+    const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'amount', '.')
     values.push(read?.is === 'quantity' ? (read.grams ?? (read.percent ?? 0) * 100) : undefined)
     if (cell === '') continue
     looks.filled++

@@ -195,6 +195,10 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   return several(typed, cell.trim(), use, mark)
 }
 
+/** Is it a name by its first letter, without the signs of a calculation? Nothing else of it need be looked at. */
+export const isName = (cell: string): boolean =>
+  /^\p{L}[^*/+()=<>%]*$/u.test(cell) && !about.test(cell) && !nothing.test(cell)
+
 /** `1 lb 4 oz`, `650–680 g`, and what Tarebook itself would take as an amount. */
 function several(typed: string, cell: string, use: AmountUse, mark: DecimalMark): CellRead {
   const pounds = twoUnits.exec(typed)?.groups
