@@ -133,8 +133,10 @@ export function amountOf(quantity: Quantity, typed: string, name: string, larder
     return { ...read(Number(middle), middle, end.unit), note: typed }
   }
   if (parts.length === 1) return read(first.value, first.number)
-  const value = parts.reduce((sum, part) => sum + inUnit(part, first.unit), 0)
-  return { ...read(value, ''), text: parts.map(p => amountText(p.number, p.unit)).join(' + ') }
+  const signs = terms.map(term => (term.minus ? '-' : '+'))
+  const value = parts.reduce((sum, part, i) => sum + Number(`${signs[i]}1`) * inUnit(part, first.unit), 0)
+  const sum = parts.map((p, i) => `${i > 0 ? ` ${signs[i]} ` : ''}${amountText(p.number, p.unit)}`)
+  return { ...read(value, ''), text: sum.join('') }
 }
 
 /** What an amount weighs by the larder, in grams; in millilitres of nothing known, with `water`. */

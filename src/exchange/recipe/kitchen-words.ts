@@ -17,8 +17,6 @@ export const numberWords: ReadonlyMap<string, number> = new Map([
   ['une', 1],
   ['a', 1],
   ['an', 1],
-  ['dozen', 12],
-  ['douzaine', 12],
 ])
 export const articles = set('a an un une')
 export const halfWords = set('half demi demie')
@@ -32,11 +30,26 @@ const hundreds = set('hundred cent cents')
 const thousands = set('thousand mille')
 export const isHundred = (word: string): boolean => hundreds.has(word)
 export const isThousand = (word: string): boolean => thousands.has(word)
-export const dozens = set('dozen douzaine')
+/** Words for so many together. */
+export const dozens: ReadonlyMap<string, number> = new Map([
+  ['dozen', 12],
+  ['douzaine', 12],
+  ['dizaine', 10],
+  ['quinzaine', 15],
+  ['vingtaine', 20],
+  ['trentaine', 30],
+  ['quarantaine', 40],
+  ['cinquantaine', 50],
+  ['centaine', 100],
+])
 
 /** Words that say how a number or a measure is meant; they go into the note. */
 export const aboutWords = set(
-  'about approx approximately roughly around circa ca c.a environ env scant heaped heaping level levelled generous good rounded full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits large small big little belle belles leger legere heavy healthy hefty packed demi-sel pleine presque maximum minimum max',
+  'about approx approximately roughly around circa ca c environ env env scant heaped heaping level levelled generous good rounded full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits large small big little belle belles leger legere heavy healthy hefty packed demi-sel pleine presque maximum minimum max',
+)
+/** Of these, those that stand behind a measure as well: `2 cuillères à soupe bombées`. */
+export const measureWords = set(
+  'heaped heaping level levelled leveled rounded packed scant ras rase rases bombe bombee bombees pleine pleines comble',
 )
 export const aboutSigns = set('~ ≈ ± ∼')
 
@@ -50,6 +63,12 @@ export const stateWords = set(
   `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw dried stale leftover runny flaked
   fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide`,
 )
+
+/** Is a word of a set, whatever its ending in French: `trempés`, `hachées`. */
+export const isOneOf = (words: ReadonlySet<string>, { key, low }: { key: string; low: string }): boolean =>
+  words.has(key) ||
+  words.has(low) ||
+  ['s', 'es', 'e'].some(end => key.endsWith(end) && words.has(key.slice(0, -end.length)))
 
 /** What kind of it: into the note only when the rest is a name in the larder. */
 export const kindWords = set(
@@ -87,7 +106,7 @@ export const listStarts = phrases(
 
 /** Rows of facts about the whole, with numbers that are not amounts of a line. */
 export const factStarts = phrases(
-  'serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|level|niveau|cost|cout|preparation|equipment|tin|moule',
+  'serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
 )
 
 /** Headings that name no stage. */
@@ -125,5 +144,5 @@ export const namesEarlierStage = (key: string): boolean => {
 
 /** Words before an amount that limit it, and parts of what is counted: they go into the note. */
 export const leadWords = set(
-  'at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel jus zeste zestes ecorce of d l le la the finely grated',
+  'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel jus zeste zestes ecorce of d l le la the finely grated',
 )

@@ -8,8 +8,16 @@ const fold = (text: string): string =>
     .replaceAll('œ', 'oe')
     .replace(/[-'’‘´\s]+/g, ' ')
     .trim()
-/** Without the endings of plurals. */
-const single = (folded: string): string => folded.replace(/(?<=\p{L}{2})(?:es|s|x)(?= |$)/gu, '')
+/** Words that are another's in names. */
+const sames: ReadonlyMap<string, string> = new Map([
+  ['dried', 'dry'],
+  ['wholegrain', 'whole grain'],
+  ['wholewheat', 'whole wheat'],
+  ['acting', 'action'],
+])
+/** Without the endings of plurals, and one word for each of those that say the same. */
+const single = (folded: string): string =>
+  folded.replace(/\p{L}+/gu, word => sames.get(word) ?? word).replace(/(?<=\p{L}{2})(?:es|s|x)(?= |$)/gu, '')
 
 interface Names {
   readonly exact: ReadonlyMap<string, string>

@@ -2,6 +2,7 @@ import type { Larder } from '../../dough/larder.js'
 import {
   aboutWords,
   fillers,
+  isOneOf,
   kindWords,
   noteParticiples,
   noteStarts,
@@ -58,9 +59,18 @@ function without(tokens: readonly Token[], words: ReadonlySet<string>): [Token[]
   const kept: Token[] = []
   const taken: string[] = []
   for (const token of tokens)
-    if (words.has(token.key) || words.has(token.low)) taken.push(token.text)
+    if (isOneOf(words, token)) taken.push(token.text)
     else kept.push(token)
   return [kept, taken]
+}
+
+/** The words without `100 % hydration`, which says how wet a starter is; the words taken. */
+function withoutHydration(tokens: readonly Token[]): [readonly Token[], string[]] {
+  const at = tokens.findIndex(
+    (t, i) => t.kind === 'number' && tokens[i + 1]?.text === '%' && /^hydrat/.test(tokens[i + 2]?.key ?? ''),
+  )
+  if (at < 0 || tokens.length === 3) return [tokens, []]
+  return [[...tokens.slice(0, at), ...tokens.slice(at + 3)], [joined(tokens.slice(at, at + 3))]]
 }
 
 const both = new Set([...kindWords, ...stateWords, ...aboutWords])
@@ -70,8 +80,9 @@ const both = new Set([...kindWords, ...stateWords, ...aboutWords])
  * what kind of it is wanted, where the rest is a name in the larder. Else it stays as written.
  */
 export function nameOf(words: readonly Token[], larder: Larder): NameRead {
-  const tokens = bare(words).slice(0, 40)
-  const [still, temperatures] = without(tokens, temperatureWords)
+  const [tokens, hydration] = withoutHydration(bare(words).slice(0, 40))
+  const [still, warm] = without(tokens, temperatureWords)
+  const temperatures = [...hydration, ...warm]
   const plain = bare(still)
   if (plain.length === 0) return { ingredient: '', known: false, notes: temperatures }
   const name = larderName(larder, joined(plain))
@@ -90,12 +101,13 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
 const together = (taken: readonly string[]): string => taken.join(' ')
 
 /** Is there nothing in these words but what is done to an ingredient? */
-export const isState = (tokens: readonly Token[]): boolean => {
+export const isState = (tokens: readonly Token[], orNothing = false): boolean => {
   const words = tokens.filter(t => t.kind === 'word')
   return (
-    words.length > 0 &&
+    (orNothing || words.length > 0) &&
     words.every(
-      t => stateWords.has(t.key) || temperatureWords.has(t.key) || kindWords.has(t.key) || fillers.has(t.key),
+      t =>
+        isOneOf(stateWords, t) || temperatureWords.has(t.key) || isOneOf(kindWords, t) || fillers.has(t.key),
     )
   )
 }

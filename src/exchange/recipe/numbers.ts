@@ -32,7 +32,7 @@ function digits(raw: string): Omit<NumberRead, 'to'> | undefined {
   const plain = (text: string) => ({ value: Number(text), text })
   if (raw.length > 15) return undefined
   if (!raw.includes('.') && !raw.includes(',')) return { ...plain(raw), whole: true }
-  if (/^[.,]\d+$/.test(raw)) return plain(`0.${raw.slice(1)}`)
+  if (/^\.\d+$/.test(raw)) return plain(`0${raw}`)
   const marks = raw.replace(/\d/g, '')
   const last = marks.at(-1)!
   const at = raw.lastIndexOf(last)
@@ -142,9 +142,16 @@ function partAt(tokens: readonly Token[], at: number, over: number): NumberRead 
   const under = partWords.get(tokens[at]?.key ?? '')
   if (!under || over >= under) return undefined
   const of = isHyphen(tokens[at + 1]) ? at + 2 : at + 1
-  const ofOne = ['of', 'de'].includes(tokens[of]?.key ?? '') ? of + 1 : of
+  const isOf = ['of', 'de', 'd'].includes(tokens[of]?.key ?? '')
+  const ofOne = isOf ? (isApostrophe(tokens[of + 1]) ? of + 2 : of + 1) : of
   const to = articles.has(tokens[ofOne]?.key ?? '') ? ofOne + 1 : ofOne
   return { value: over / under, text: `${over}/${under}`, to }
+}
+
+/** So many dozens; the word may stand alone. */
+function dozenAt(tokens: readonly Token[], at: number, times: number): NumberRead | undefined {
+  const many = dozens.get(tokens[at]?.key ?? '')
+  return many === undefined ? undefined : { value: many * times, text: tidy(many * times), to: at + 1 }
 }
 
 function inWords(tokens: readonly Token[], at: number): NumberRead | undefined {
@@ -152,21 +159,25 @@ function inWords(tokens: readonly Token[], at: number): NumberRead | undefined {
   const skipJoin = (i: number) => (isHyphen(tokens[i]) ? i + 1 : i)
   if (halfWords.has(key)) {
     const to = skipJoin(at + 1)
-    if (dozens.has(tokens[to]?.key ?? '')) return { value: 6, text: '6', to: to + 1 }
+    const dozen = dozenAt(tokens, to, 1 / 2)
+    if (dozen) return dozen
     const ofOne = tokens[to]?.key === 'of' ? to + 1 : to
     const article = articles.has(tokens[ofOne]?.key ?? '')
-    if (article && dozens.has(tokens[ofOne + 1]?.key ?? '')) return { value: 6, text: '6', to: ofOne + 2 }
+    const halfOfOne = article ? dozenAt(tokens, ofOne + 1, 1 / 2) : undefined
+    if (halfOfOne) return halfOfOne
     return { value: 0.5, text: '1/2', to: article ? ofOne + 1 : to }
   }
   const part = partAt(tokens, at, 1)
   if (part) return part
-  if (dozens.has(key)) return { value: 12, text: '12', to: at + 1 }
+  const dozen = dozenAt(tokens, at, 1)
+  if (dozen) return dozen
   const whole = cardinalAt(tokens, at)
   if (whole === undefined || tokens[at]!.low === 'à') return undefined
   const { value } = whole
   const next = skipJoin(whole.to)
   const after = tokens[next]?.key ?? ''
-  if (dozens.has(after)) return { value: value * 12, text: String(value * 12), to: next + 1 }
+  const many = dozenAt(tokens, next, value)
+  if (many) return many
   const parts = value > 0 ? partAt(tokens, next, value) : undefined
   if (parts) return parts
   if (articles.has(key) && halfWords.has(after)) return inWords(tokens, next)

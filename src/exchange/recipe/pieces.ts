@@ -1,5 +1,5 @@
 import type { Larder } from '../../dough/larder.js'
-import { noteStarts } from './kitchen-words.js'
+import { isOneOf, noteStarts, stateWords } from './kitchen-words.js'
 import { bare, isState, nameOf } from './name.js'
 import type { Quantity } from './quantity.js'
 import type { Row } from './row-text.js'
@@ -83,12 +83,17 @@ function namedBeside(row: Row, chunk: Chunk, amount: Quantity | undefined) {
   )
 }
 
+/** `soaked in 50 ml rum`, `trempés dans 5 cl de rhum`. */
+const beforeStuff = new Set('in with into over dans avec de a'.split(' '))
+
 /** `plus 50 g for dusting`: more of the same. */
 const isRemark = (row: Row, chunk: Chunk): boolean => {
   const first = chunk.quantities[0]!
   const after = row.tokens[first.to]
   const opens = row.tokens[chunk.from]
+  const soakedIn = isOneOf(stateWords, opens!) && beforeStuff.has(row.tokens[chunk.from + 1]?.key ?? '')
   return (
+    soakedIn ||
     (after !== undefined && noteStarts.has(after.key) && first.to < chunk.to) ||
     (opens !== undefined &&
       noteStarts.has(opens.key) &&

@@ -117,7 +117,14 @@ export function sentencesOf(row: Row): { from: number; to: number }[] {
   let from = 0
   row.tokens.forEach((token, i) => {
     const next = row.tokens[i + 1]
-    if (!'.!?;'.includes(token.text) || !next?.gap || !/^[\p{Lu}\d]/u.test(next.text)) return
+    // a row of dots leads from a name to its amount
+    if (
+      row.tokens[i - 1]?.text === '.' ||
+      !'.!?;'.includes(token.text) ||
+      !next?.gap ||
+      !/^[\p{Lu}\d]/u.test(next.text)
+    )
+      return
     sentences.push({ from, to: i + 1 })
     from = i + 1
   })

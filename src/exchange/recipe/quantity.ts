@@ -1,4 +1,12 @@
-import { aboutSigns, aboutWords, halfWords, isHundred, numberWords, partWords } from './kitchen-words.js'
+import {
+  aboutSigns,
+  aboutWords,
+  halfWords,
+  isHundred,
+  measureWords,
+  numberWords,
+  partWords,
+} from './kitchen-words.js'
 import { halfMore, type NumberRead, numberAt, numberText } from './numbers.js'
 import { bareMeasureAt, portionAt, portionStarts } from './portions.js'
 import { isApostrophe, isGlued, type Token } from './tokens.js'
@@ -8,6 +16,7 @@ import { mostUnitWords, type UnitWord, unitTable } from './unit-words.js'
 export interface Term {
   readonly number: NumberRead
   readonly unit: UnitWord | undefined // undefined: a bare number
+  readonly minus?: true // to be taken away: `2 cups minus 2 tbsp`
 }
 
 /** How much, as a recipe says it: `1 lb 2 oz`, `650–680 ml`, `2 x 7 g`, `a handful`. */
@@ -112,6 +121,8 @@ function termAt(
       ? undefined
       : { term: { number: settled(number, undefined), unit: undefined }, to: number.to }
   let { to } = found
+  if (found.unit.kind !== 'not an amount')
+    while (measureWords.has(tokens[to]?.key ?? '')) about.push(tokens[to++]!.text)
   number = settled(number, found.unit)
   const more = halfMore(tokens, to)
   if (more && Number.isInteger(number.value)) {
@@ -132,7 +143,9 @@ function isPartOf(tokens: readonly Token[], at: number): boolean {
   return ['of', 'd'].includes(tokens[of]?.key ?? '') && partsOfPieces.has(tokens[of - 1]?.key ?? '')
 }
 const partsOfPieces = new Set(
-  'zest zests rind juice peel pulp seeds jus zeste zestes ecorce pulpe graines'.split(' '),
+  'yolk yolks white whites blanc jaune zest zests rind juice peel pulp seeds jus zeste zestes ecorce pulpe graines'.split(
+    ' ',
+  ),
 )
 
 const dashes = new Set(['-', '–', '—', '‑', '−'])
@@ -174,7 +187,8 @@ function moreTerms(tokens: readonly Token[], first: Term, at: number, about: str
   const terms: [Term, ...Term[]] = [first]
   let to = at
   for (;;) {
-    const join = ['plus', '+', 'and', 'et', '&'].includes(tokens[to]?.key ?? '')
+    const takes = ['minus', 'less', 'moins'].includes(tokens[to]?.key ?? '')
+    const join = takes || ['plus', '+', 'and', 'et', '&'].includes(tokens[to]?.key ?? '')
     const next = termAt(tokens, join ? to + 1 : to, about)
     const last = terms.at(-1)!
     if (!next?.term.unit || sort(next.term.unit) !== sort(last.unit)) break
@@ -182,7 +196,7 @@ function moreTerms(tokens: readonly Token[], first: Term, at: number, about: str
     const adds = ['plus', '+'].includes(tokens[to]!.key)
     if (adds ? isRemarkAt(tokens, next.to) : sizeOf(next.term.unit) >= sizeOf(last.unit)) break
     if (join && !adds && namelessAt(tokens, next.to)) break
-    terms.push(next.term)
+    terms.push(takes ? { ...next.term, minus: true } : next.term)
     to = next.to
   }
   return { terms, to }
@@ -220,8 +234,10 @@ export function quantityAt(tokens: readonly Token[], from: number): Quantity | N
   if (measure) return { from, to: measure.portion.to, terms: [measure.portion], about: measure.about }
   const about: string[] = []
   let at = from
-  while (isAbout(tokens[at]) && about.length < 4 && numberFollows(tokens, at + 1))
-    about.push(tokens[at++]!.text)
+  while (isAbout(tokens[at]) && about.length < 4 && numberFollows(tokens, afterDot(tokens, at))) {
+    about.push(tokens[at]!.text)
+    at = afterDot(tokens, at)
+  }
   const between = ['entre', 'between', 'de', 'from'].includes(tokens[at]?.key ?? '')
   if (between && tokens[at + 1]?.kind === 'number') at++
   let first = termAt(tokens, at, about)
@@ -252,12 +268,17 @@ export function quantityAt(tokens: readonly Token[], from: number): Quantity | N
   const { terms, to } = first.term.unit
     ? moreTerms(tokens, first.term, first.to, about)
     : { terms: [first.term] as const, to: first.to }
-  return { from, to, terms, about }
+  // `de 5 g` that is no range
+  return { from: between && about.length === 0 ? at : from, to, terms, about }
 }
+
+/** The token after a word, and after the dot that may cut it short: `approx. 300 g`. */
+const afterDot = (tokens: readonly Token[], at: number): number =>
+  tokens[at + 1]?.text === '.' && isGlued(tokens[at + 1]) ? at + 2 : at + 1
 
 const numberFollows = (tokens: readonly Token[], at: number): boolean => {
   let i = at
-  while (isAbout(tokens[i]) && i < at + 3) i++
+  while (isAbout(tokens[i]) && i < at + 3) i = afterDot(tokens, i)
   return numberAt(tokens, i) !== undefined || ['entre', 'between'].includes(tokens[i]?.key ?? '')
 }
 

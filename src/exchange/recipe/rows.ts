@@ -103,20 +103,13 @@ export function looksOf(row: Row, larder: Larder): Looks {
   return row.words.length > 5 ? { as: 'sentence' } : { as: 'other' }
 }
 
-const optional = (row: Row): boolean =>
-  row.words.some(t =>
-    [
-      'taste',
-      'optional',
-      'facultatif',
-      'facultative',
-      'gout',
-      'dusting',
-      'needed',
-      'fleurer',
-      'greasing',
-    ].includes(t.key),
-  )
+/** What an ingredient without an amount may be for. */
+const purposes = new Set(
+  'taste optional facultatif facultative gout dusting needed required fleurer fleurage greasing brushing sprinkling rolling finish sprinkle serve garnish decorate dust grease brush glaze coat kneading shaping dorer parsemer saupoudrer graisser huiler decorer finition servir necessaire besoin volonte'.split(
+    ' ',
+  ),
+)
+const optional = (row: Row): boolean => row.words.some((t, i) => i > 0 && purposes.has(t.key))
 
 const isSentenceFrom = (row: Row, from: number): boolean => {
   const word = row.tokens.slice(from, from + 3).find(t => t.kind === 'word')

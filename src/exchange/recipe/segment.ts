@@ -2,8 +2,8 @@ import type { Larder } from '../../dough/larder.js'
 import { type AmountRead, amountOf, compared } from './amount.js'
 import { fillers, leadWords, stateWords } from './kitchen-words.js'
 import { larderName } from './larder-names.js'
-import { bare, nameOf, noteStart } from './name.js'
-import type { Quantity } from './quantity.js'
+import { bare, isState, nameOf, noteStart } from './name.js'
+import { type Quantity, shareOf } from './quantity.js'
 import type { Row } from './row-text.js'
 import { closingOf, type Token } from './tokens.js'
 import { unitTable } from './unit-words.js'
@@ -40,20 +40,23 @@ const percentOf =
 
 const isLeadWord = (token: Token): boolean => leadWords.has(token.key) || "'’".includes(token.text)
 
+const isPercent = ({ terms: [{ unit }] }: Quantity): boolean => unit?.kind === 'unit' && unit.unit === '%'
+
 /** May this be the amount of a line, where it stands? */
 export function isAmount(row: Row, quantity: Quantity, from: number, to: number): boolean {
   const { tokens } = row
   const unit = quantity.terms[0].unit
   const after = tokens[quantity.to]
-  if (unit?.kind === 'unit' && unit.unit === '%')
-    return !percentOf.test(after?.key ?? '') || quantity.to >= to
+  if (isPercent(quantity)) return !percentOf.test(after?.key ?? '') || quantity.to >= to
   if (unit) return unit.kind !== 'not an amount'
   const before = tokens[quantity.from - 1]
   const ofIt = quantity.from <= from + 6 && tokens.slice(from, quantity.from).every(isLeadWord)
   if (ofIt && quantity.to < to) return true
   const atStart = quantity.from === from
   const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':.…–—-='.includes(before.text))
-  const atEnd = quantity.to >= to || isOpen(after) || after?.text === ','
+  const end = tokens.findIndex((t, i) => i >= quantity.to && (i >= to || isOpen(t) || t.text === ','))
+  // `Eggs: 3 large`
+  const atEnd = isState(tokens.slice(quantity.to, end < 0 ? to : Math.min(end, to)), true)
   return atStart || ((apart || before?.kind === 'word') && atEnd && tokens[quantity.from]!.kind !== 'word')
 }
 
@@ -172,9 +175,35 @@ class Segment {
       i = this.beside(i)
     }
     while (i < to && (fillers.has(tokens[i]!.key) || tokens[i]!.kind === 'mark') && !isOpen(tokens[i])) i++
-    const end = noteStart(tokens, i, to)
-    this.name.push(...tokens.slice(i, end))
-    this.remarks(end, to)
+    const end = this.columnAfter(i, noteStart(tokens, i, to))
+    const size = this.sizeOfOne(i, end)
+    this.name.push(...tokens.slice(i, size?.from ?? end))
+    this.remarks(size?.to ?? end, to)
+  }
+
+  /** Where behind a name another column starts, or its per cent at the end: `375 g water 75 %`. */
+  columnAfter(from: number, end: number): number {
+    for (let i = from + 1; i < end; i++) {
+      const other = this.row.starting.get(i)
+      if (other && (this.row.tokens[i]!.wide || (isPercent(other) && other.to >= end))) return i
+    }
+    return end
+  }
+
+  /** What one of those counted weighs, behind the name: `2 sachets of yeast of 7 g`. */
+  sizeOfOne(from: number, end: number): { from: number; to: number } | undefined {
+    const counted = this.taken.at(-1)?.terms[0].unit
+    if (this.taken.length === 0 || (counted && counted.kind !== 'unknown')) return undefined
+    for (let i = from + 1; i < end; i++) {
+      const size = ['of', 'de', 'at'].includes(this.row.tokens[i]!.key)
+        ? this.row.starting.get(i + 1)
+        : undefined
+      if (!size?.terms[0].unit || shareOf(size) !== undefined) continue
+      this.take(size)
+      this.each.add(size)
+      return { from: i, to: size.to }
+    }
+    return undefined
   }
 
   /** What comes after a name, a remark a piece. */
@@ -240,6 +269,22 @@ function settle(
   return { amount, guesses, notes }
 }
 
+/** A remark may say which of the larder's it is: `flour, strong white`, `butter (salted)`, `beurre, doux`. */
+function nearer(
+  { ingredient, known }: { ingredient: string; known: boolean },
+  notes: readonly string[],
+  larder: Larder,
+): { ingredient: string; known: boolean; remarks: readonly string[] } {
+  const remarks = notes.flatMap(note => note.split(', '))
+  for (const remark of remarks) {
+    if (remark.length > 30) continue
+    const name =
+      larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`)
+    if (name) return { ingredient: name, known: true, remarks: remarks.filter(r => r !== remark) }
+  }
+  return { ingredient, known, remarks }
+}
+
 const amountText = (value: number, unit: string): string => `${Number(value.toPrecision(12))} ${unit}`
 
 /** Takes one segment of a row apart: what, how much, and what else is said. */
@@ -253,10 +298,6 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   const isLimit = (q: Quantity) =>
     q.from > from && q.from <= from + 6 && q.to < to && tokens.slice(from, q.from).every(isLeadWord)
   const lead = (q: Quantity) => !isLimit(q) && bare(tokens.slice(from, q.from)).length > 0
-  const isPercent = (q: Quantity) => {
-    const unit = q.terms[0].unit
-    return unit?.kind === 'unit' && unit.unit === '%'
-  }
   const main = amounts.find(q => !isPercent(q) && (!lead(q) || q.terms[0].unit)) ?? amounts[0]
   if (!main) segment.nameFrom(from, to)
   else if (!lead(main)) {
@@ -272,13 +313,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   if (segment.name.length === 0) return undefined
   const name = nameOf(segment.name, larder)
   if (name.ingredient === '' || !/\p{L}/u.test(name.ingredient)) return undefined
-  let { ingredient, known } = name
-  const behind = segment.notes.findIndex(note => larderName(larder, `${note} ${ingredient}`))
-  if (!known && behind >= 0) {
-    ingredient = larderName(larder, `${segment.notes[behind]} ${ingredient}`)!
-    known = true
-    segment.notes.splice(behind, 1)
-  }
+  const { ingredient, known, remarks } = nearer(name, segment.notes, larder)
   if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
     segment.guesses.push('So much of each is meant: make a line of every one.')
   const { amount, guesses, notes } = settle(segment, ingredient, larder)
@@ -289,7 +324,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     if (measured && !taken.has(left))
       guesses.push(`“${textOf(row, left.from, left.to)}” stands in the note and was not counted.`)
   }
-  const all = [...notes, ...name.notes, ...segment.notes].map(n => n.trim()).filter(Boolean)
+  const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
   return {
     ingredient,
     known,

@@ -10,7 +10,7 @@ export interface Token {
   readonly wide: boolean // … a tab, or three spaces and more: another column
 }
 
-const number = /[.,]?\d+(?:[.,]\d+)*/y
+const number = /\.?\d+(?:[.,]\d+)*/y
 const fraction = /[¼-¾⅐-⅞]/
 const word = /\p{L}[\p{L}\p{M}\d]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
 const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter are passed over
@@ -22,8 +22,7 @@ const apostrophes = new Set(["'", '’', '‘', '´'])
 
 /** `.25 oz`: a decimal number without its nought. */
 const isBareDecimal = (row: string, at: number): boolean =>
-  (row[at] === '.' || row[at] === ',') &&
-  /^(?:^|[\s(])[.,]\d/.test(` ${row.slice(Math.max(0, at - 1), at)}`.slice(-1) + row.slice(at, at + 2))
+  row[at] === '.' && /\d/.test(row[at + 1] ?? '') && (at === 0 || /[\s(]/.test(row[at - 1]!))
 
 const isPlain = (text: string): boolean => /^[ -~]*$/.test(text)
 
