@@ -112,6 +112,13 @@ export const besideStyles = css`
   .lines .left-of {
     border-left: 1px solid var(--rule);
   }
+  .settings :is(th, td) {
+    text-align: left;
+    white-space: pre-line;
+  }
+  .settings tbody th::first-letter {
+    text-transform: uppercase;
+  }
   .only {
     display: block;
     font-size: 0.85rem;
@@ -168,6 +175,12 @@ export const besideStyles = css`
       grid-column: 1 / -1;
       padding-top: 14px;
     }
+    .settings tr {
+      grid-template-columns: minmax(0, 1fr) repeat(2, minmax(0, 1.3fr));
+    }
+    .settings tbody th {
+      grid-row: auto;
+    }
     .unit {
       display: inline;
     }
@@ -186,6 +199,9 @@ export const besideStyles = css`
     }
     tr {
       grid-template-columns: repeat(3, minmax(0, 1fr));
+    }
+    .settings tr {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
     }
     thead {
       position: sticky;

@@ -4,6 +4,7 @@ import type { FormulaSheet } from '../src/dough/figures.js'
 import type { Formula } from '../src/dough/formula.js'
 import { openFormula } from '../src/dough/sheet.js'
 import { bringBack } from '../src/dough/state-edits.js'
+import { type SettingPair, settingsBeside } from './beside-settings.js'
 import { type Asked, firstPair, nameOf, type Side, sidesOf } from './beside-sides.js'
 import { besideStyles } from './beside-styles.js'
 import { differs, lineDiffers, type Shown, shown, stageDiffers, type Unit, withUnit } from './beside-words.js'
@@ -88,6 +89,7 @@ export class TbBeside extends TbDialog {
       return html`<div class="body"><p>There is no formula on the shelf yet to set beside another.</p></div>`
     const names = { left: nameOf(left, right), right: nameOf(right, left) }
     const beside = this.#beside(left.formula, right.formula)
+    const settings = settingsBeside(this.#sheetOf(left.formula), this.#sheetOf(right.formula), this.numbers)
     const seen = (which: (stage: StagePair) => boolean) =>
       this.onlyDifferent ? beside.stages.filter(which) : beside.stages
     const readings = this.onlyDifferent ? beside.readings.filter(differs) : beside.readings
@@ -100,7 +102,7 @@ export class TbBeside extends TbDialog {
         ${this.#choice('right', 'On the right', right)}
       </div>
       <div class="verdict">
-        <span role="status">${verdict(beside, left.key === right.key)}</span>
+        <span role="status">${verdict(beside, settings, left.key === right.key)}</span>
         <label
           ><input
             type="checkbox"
@@ -113,6 +115,7 @@ export class TbBeside extends TbDialog {
       </div>
       ${readings.length ? this.#readings(readings, names) : nothing}
       ${seen(stageDiffers).length ? this.#lines(seen(stageDiffers), names) : nothing}
+      ${settings.length ? settingsTable(settings, names) : nothing}
     </div>`
   }
 
@@ -210,7 +213,9 @@ export class TbBeside extends TbDialog {
 
   #bringBack({ of, state }: Side): void {
     const refusal = askEdit(this, workbook => bringBack(workbook, of.id, state!.id))
-    this.told = refusal ?? `${of.name} is as it was in ${state!.name}. Undo takes it back.`
+    this.told =
+      refusal ??
+      `${of.name} is as it was in ${state!.name}, with how much to make, holds, jottings and notes of then. Undo takes it back.`
   }
 
   #swap = (): void => {
@@ -241,14 +246,38 @@ function cells(figures: Shown, unit: Unit, units: 'all' | 'short'): TemplateResu
 const only = ({ only: hand }: { readonly only: Hand | undefined }, names: Readonly<Record<Hand, string>>) =>
   hand ? html`<span class="only">only in ${names[hand]}</span>` : nothing
 
+/** What differs besides the lines, in words. */
+const settingsTable = (settings: readonly SettingPair[], names: Readonly<Record<Hand, string>>) =>
+  html`<table role="table" class="settings">
+    <caption>Besides the lines</caption>
+    <thead role="rowgroup">
+      <tr role="row">
+        <th role="columnheader" scope="col">What differs</th>
+        <th role="columnheader" scope="col">${names.left}</th>
+        <th role="columnheader" scope="col">${names.right}</th>
+      </tr>
+    </thead>
+    <tbody role="rowgroup">
+      ${settings.map(
+        ({ what, left, right }) => html`<tr role="row">
+          <th role="rowheader" scope="row">${what}</th>
+          <td role="cell">${left}</td>
+          <td role="cell">${right}</td>
+        </tr>`,
+      )}
+    </tbody>
+  </table>`
+
 /** What there is to be seen, in a sentence. */
-function verdict({ readings, stages }: Beside, areOne: boolean): string {
+function verdict({ readings, stages }: Beside, settings: readonly SettingPair[], areOne: boolean): string {
   if (areOne) return 'The same formula stands on both sides.'
   const lines = stages.flatMap(s => s.lines).filter(lineDiffers).length
   const differing = readings.filter(differs).length
-  if (!lines && !differing) return 'They are the same in every reading and every line.'
+  const others = settings.length
+  if (!lines && !differing && !others) return 'They are the same in every reading, every line and all else.'
   const many = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
-  return `${many(differing, 'reading')} and ${many(lines, 'line')} differ.`
+  const besides = others ? `, and ${many(others, 'thing')} besides the lines` : ''
+  return `${many(differing, 'reading')} and ${many(lines, 'line')} differ${besides}.`
 }
 
 declare global {

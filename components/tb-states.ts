@@ -3,6 +3,7 @@ import { repeat } from 'lit/directives/repeat.js'
 import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
 import type { KeptState } from '../src/dough/formula.js'
 import { bringBack, forgetState, keepState } from '../src/dough/state-edits.js'
+import { alsoDone, listed, type SettingPair, settingsBeside } from './beside-settings.js'
 import { askEdit, type Edit, say, wish } from './events.js'
 import { insideStyles } from './inside-styles.js'
 import type { NumberStyle } from './numbers.js'
@@ -34,9 +35,9 @@ export class TbStates extends LitElement {
   declare readOnly: boolean
   declare today: () => Date // another clock for tests
   declare refusal: string // why this state was not kept
-  readonly #readings = new WeakMap<
+  readonly #sheets = new WeakMap<
     KeptState,
-    { readonly of: FormulaSheet['larder']; readonly words: string }
+    { readonly of: FormulaSheet['larder']; readonly then: FormulaSheet; readonly words: string }
   >()
   #proposed = '' // the name as it was proposed last
 
@@ -106,45 +107,58 @@ export class TbStates extends LitElement {
       ${repeat(
         [...states].reverse(),
         state => state.id,
-        state => html`<li>
-          <div class="state">
-            <b>${state.name}</b>
-            <span class="quiet"
-              ><time datetime=${state.keptAt}>${dateIn(state.keptAt, at)}</time>${this.#inWords(state)}</span
-            >
-          </div>
-          <div class="do">
-            <button
-              aria-label=${`Read ${state.name} beside the present`}
-              @click=${() => wish(this, { want: 'beside', left: this.#formula, state: state.id })}
-            >Read</button>
-            ${
-              this.readOnly
-                ? nothing
-                : html`<button aria-label=${`Bring back ${state.name}`} @click=${() => this.#bringBack(state)}>Bring back</button>
-                  <button aria-label=${`Let go of ${state.name}`} @click=${() => this.#letGo(state)}>Let go</button>`
-            }
-          </div>
-        </li>`,
+        state => this.#state(state, at),
       )}
     </ul>`
   }
 
-  /** `, 70.5 % true, 1.88 % salt, 10.3 % prefermented, 1,921 g of dough` */
-  #inWords(state: KeptState): string {
+  #state(state: KeptState, at: Intl.DateTimeFormat): TemplateResult {
+    const { id, name, keptAt } = state
+    const also = this.readOnly ? '' : alsoDone(this.#besides(state))
+    return html`<li>
+      <div class="state">
+        <b>${name}</b>
+        <span class="quiet"><time datetime=${keptAt}>${dateIn(keptAt, at)}</time>${this.#worked(state).words}</span>
+        ${also ? html`<span class="quiet" id="also-${id}">Bringing it back also ${also}.</span>` : nothing}
+      </div>
+      <div class="do">
+        <button
+          aria-label=${`Read ${name} beside the present`}
+          @click=${() => wish(this, { want: 'beside', left: this.#formula, state: id })}
+        >Read</button>
+        ${
+          this.readOnly
+            ? nothing
+            : html`<button
+                  aria-label=${`Bring back ${name}`}
+                  aria-describedby=${also ? `also-${id}` : nothing}
+                  @click=${() => this.#bringBack(state)}
+                >Bring back</button>
+                <button aria-label=${`Let go of ${name}`} @click=${() => this.#letGo(state)}>Let go</button>`
+        }
+      </div>
+    </li>`
+  }
+
+  /** The state worked out: `, 70.5 % true, 1.88 % salt, 10.3 % prefermented, 1,921 g of dough` */
+  #worked(state: KeptState) {
     const { larder } = this.sheet!
-    let known = this.#readings.get(state)
+    let known = this.#sheets.get(state)
     if (known?.of !== larder) {
       const then = this.sheet!.other(state.formula)
       const parts = main.map(([reading, words]) => {
         const value = then.reading(reading)
         return value ? `, ${showReading(reading, value, this.numbers)}\u00a0${words}` : ''
       })
-      known = { of: larder, words: parts.join('') }
-      this.#readings.set(state, known)
+      known = { of: larder, then, words: parts.join('') }
+      this.#sheets.set(state, known)
     }
-    return known.words
+    return known
   }
+
+  /** What else was different then. */
+  #besides = (state: KeptState): readonly SettingPair[] =>
+    settingsBeside(this.#worked(state).then, this.sheet!, this.numbers)
 
   #keep = (event: Event): void => {
     event.preventDefault()
@@ -160,8 +174,9 @@ export class TbStates extends LitElement {
 
   async #bringBack(state: KeptState): Promise<void> {
     const formula = this.#formula
+    const besides = listed(this.#besides(state).map(pair => pair.what))
     if (this.#ask(workbook => bringBack(workbook, formula, state.id)))
-      say(this, `${state.name} is back. Undo takes it back.`)
+      say(this, `${state.name} is back${besides && `, and as then are ${besides}`}. Undo takes it back.`)
   }
 
   async #letGo(state: KeptState): Promise<void> {

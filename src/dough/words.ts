@@ -62,22 +62,22 @@ export function holdWords(hold: Hold, ingredient: string, at = 'held at'): strin
 /** A number to fifteen digits, so that 0.1 + 0.2 reads 0.3. */
 export const tidy = (value: number): number => Number(value.toPrecision(15))
 
-/** A batch in a few words: `6 × 900 g`, `5,400 g of dough`, `all of 310 g levain`. */
-export function batchWords(batch: Batch): string {
+/** A batch in a few words: `6 × 900 g`, `5,400 g of dough`, `all of 310 g levain`. `weigh` says a weight, rounded unless otherwise said. */
+export function batchWords(batch: Batch, weigh = grams): string {
   switch (batch.make) {
     case 'as written':
       return 'as written'
     case 'pieces':
     case 'baked pieces': {
-      const pieces = batch.pieces.map(p => `${p.count} × ${grams(p.weight)}`).join(' + ')
+      const pieces = batch.pieces.map(p => `${p.count} × ${weigh(p.weight)}`).join(' + ')
       return batch.make === 'baked pieces' ? `${pieces} baked` : pieces
     }
     case 'dough':
-      return `${grams(batch.grams)} of dough`
+      return `${weigh(batch.grams)} of dough`
     case 'flour':
-      return `from ${grams(batch.grams)} of flour`
+      return `from ${weigh(batch.grams)} of flour`
     case 'all of':
-      return `all of ${grams(batch.grams)} ${batch.ingredient}`
+      return `all of ${weigh(batch.grams)} ${batch.ingredient}`
     case 'factor':
       return `${tidy(batch.factor)} times as written`
   }

@@ -78,7 +78,7 @@ describe('Two formulas beside each other', () => {
     match(textOf(opened.find('th', 'Instant yeast')), /Instant yeast ?only in Plain tin/)
     const spelt = row('Wholemeal spelt')
     deepEqual(spelt.slice(1), ['18.0 %', '–', '–', '180 g', '–', '–'])
-    const flour = [...opened.root.querySelectorAll('tbody')].at(-1)!.querySelectorAll('tr')[1]!
+    const flour = [...opened.root.querySelectorAll('.lines tbody')].at(-1)!.querySelectorAll('tr')[1]!
     deepEqual([...flour.querySelectorAll('td')].map(textOf), [
       '82.0 %',
       '100.0 %',
@@ -128,12 +128,30 @@ describe('Two formulas beside each other', () => {
     deepEqual(rows(), [])
   })
 
+  it('what differs besides the lines stands below, then and now, in words', async () => {
+    const formula = {
+      ...wetter(),
+      batch: { make: 'dough', grams: 5400 } as const,
+      jottings: [{ id: 'j', name: 'per_loaf', text: 'dough_weight/6' }],
+    }
+    await show({ left: 'mill', state: formula.states![0]!.id }, [formula])
+    match(textOf(opened.find('.verdict')), /^5 readings and 1 line differ, and 2 things besides the lines\./)
+    deepEqual(row('how much to make', '.settings'), ['how much to make', 'as written', '5,400 g of dough'])
+    deepEqual(row('the jotting', '.settings'), ['the jotting per_loaf', 'none', 'dough_weight/6'])
+    await opened.click('footer button', 'Bring back before')
+    equal(opened.root.querySelector('.settings'), null)
+    await holdsUp(opened)
+  })
+
   it('a state is brought back from here, which undo takes back', async () => {
     const formula = wetter()
     await show({ left: 'mill', state: formula.states![0]!.id }, [formula])
     await opened.click('footer button', 'Bring back before')
-    match(textOf(opened.find('.told')), /Mill wheat is as it was in before\. Undo takes it back/)
-    match(textOf(opened.find('.verdict')), /the same in every reading and every line/)
+    match(
+      textOf(opened.find('.told')),
+      /Mill wheat is as it was in before, with how much to make, holds, jottings and notes of then\. Undo takes it back/,
+    )
+    match(textOf(opened.find('.verdict')), /the same in every reading, every line and all else/)
     equal(opened.around.history.undoLabel, 'Bring back before')
     await press('Escape')
     await opened.whenClosed()

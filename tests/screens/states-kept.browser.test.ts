@@ -163,6 +163,31 @@ describe('Kept states', () => {
     equal(now().states!.length, 1)
   })
 
+  it('say what else comes back with one and what goes, before and after it is brought back', async () => {
+    await show(document.createElement('tb-states'), millWheat({ note: 'for Saturday' }))
+    await click('button')
+    await keys('Tab', 'Enter')
+    equal(find('li .quiet', 'also'), undefined, 'nothing differs yet')
+    const change = (value: Partial<Formula>) => {
+      around.history.apply({ label: 'Change', changes: [{ of: 'fields', formula: now().id, value }] })
+      around.onEdit(around.history.workbook)
+    }
+    change({
+      batch: { make: 'factor', factor: 2 },
+      jottings: [{ id: 'j', name: 'tin', text: '21*11' }],
+    })
+    await settled()
+    const also = find('li .quiet', 'also')
+    equal(textOf(also), 'Bringing it back also changes how much to make, and takes away the jotting tin.')
+    equal(find('li button', 'Bring back').getAttribute('aria-describedby'), also.id)
+    await click('li button', 'Bring back')
+    equal(now().batch, undefined)
+    equal(now().jottings, undefined)
+    match(said.at(-1)!, /% true is back, and as then are how much to make and the jotting tin\. Undo/)
+    around.history.undo()
+    equal(now().jottings!.length, 1)
+  })
+
   it('are only read where the workbook is only read', async () => {
     const states = await show(document.createElement('tb-states'))
     await click('button')
