@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit'
 import { sharedStyles } from './shared-styles.js'
 
-/** A quiet disclosure that stands in a row with others, and takes the width of the row when it is open. */
+/** A quiet disclosure that stands in a row with others; what it opens takes the width of the row, beneath them all. */
 export class TbFold extends LitElement {
   static override properties = {
     words: {},
@@ -46,12 +46,7 @@ export class TbFold extends LitElement {
     sharedStyles,
     css`
       :host {
-        display: block;
-        flex: none;
-      }
-      :host([open]) {
-        flex: 1 1 100%;
-        order: 1;
+        display: contents; /* the button stays in the row, what it opens takes a row of its own beneath */
       }
       button {
         display: inline-flex;
@@ -80,6 +75,8 @@ export class TbFold extends LitElement {
         font-variant-numeric: tabular-nums;
       }
       #inside {
+        flex: 1 1 100%;
+        order: 1;
         padding: 6px 0 14px 15px;
         margin: 0 0 6px;
         border-left: 1px solid var(--rule-strong);

@@ -93,6 +93,35 @@ describe('Kept states', () => {
     equal(states.shadowRoot!.querySelector('input')!.value, '24 November, 70.5 % true')
   })
 
+  it('open beneath the row they stand in, and nothing in it moves', async () => {
+    await show(document.createElement('tb-states'))
+    const row = document.createElement('div')
+    row.style.display = 'flex'
+    row.style.flexWrap = 'wrap'
+    const other = document.createElement('tb-fold')
+    Object.assign(other, { words: 'Grams or percentages', inside: () => html`<p>Nothing yet</p>` })
+    fold.replaceWith(row)
+    row.append(fold, other)
+    try {
+      await other.updateComplete
+      const places = () =>
+        [toggle(), other.shadowRoot!.querySelector('button')!].map(button => {
+          const { left, top } = button.getBoundingClientRect()
+          return [left, top]
+        })
+      const before = places()
+      await click('button')
+      equal(toggle().ariaExpanded, 'true')
+      deepEqual(places(), before)
+      ok(
+        element.getBoundingClientRect().top >=
+          other.shadowRoot!.querySelector('button')!.getBoundingClientRect().bottom,
+      )
+    } finally {
+      row.remove()
+    }
+  })
+
   it('this one is kept under the name proposed or another, and listed with its readings, the latest first', async () => {
     await show(document.createElement('tb-states'))
     await click('button')
