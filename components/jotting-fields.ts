@@ -1,4 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import type { Formula } from '../src/dough/formula.js'
+import { hasBatch } from './grid/weighing-words.js'
 import type { NameCompletion } from './name-completion.js'
 
 /** What the two fields of a jotting show, and what is done with their keys. */
@@ -62,4 +64,18 @@ export function jottingFields(of: JottingFields): TemplateResult {
         @keydown=${of.key}
       />${completion.list(id, of.field)}</span
     >`
+}
+
+/** What a jotting is, before there is one; and whose weights it speaks of, where those of a batch stand beside them. */
+export function jottingHint(formula: Formula, readOnly: boolean): TemplateResult | typeof nothing {
+  const isFirst = !formula.jottings?.length && !readOnly
+  if (!isFirst && !hasBatch(formula)) return nothing
+  return html`<p class="hint">
+    ${
+      isFirst
+        ? html`Jot down a calculation: <code>per_loaf = dough_weight/6</code>. Its name can stand in any amount.`
+        : nothing
+    }
+    Weights such as <code>total_flour</code> are those of the formula as written, not of the batch.
+  </p>`
 }

@@ -6,7 +6,7 @@ import { putJotting, removeJotting } from '../src/dough/jotting-edits.js'
 import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../src/dough/jottings.js'
 import { localise, nameFor } from '../src/engine/index.js'
 import { askEdit, say, wish } from './events.js'
-import { jottingFields } from './jotting-fields.js'
+import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
 import type { NumberStyle } from './numbers.js'
@@ -75,13 +75,7 @@ export class TbJottings extends LitElement {
     if (!sheet || (readOnly && !jottings.length)) return nothing
     return html`<section aria-labelledby="heading" @focusout=${this.#left}>
       <h2 id="heading">Jottings</h2>
-      ${
-        jottings.length || readOnly
-          ? nothing
-          : html`<p class="hint">
-              Jot down a calculation: <code>per_loaf = dough_weight/6</code>. Its name can stand in any amount.
-            </p>`
-      }
+      ${jottingHint(sheet.formula, readOnly)}
       <ul>
         ${repeat(
           jottings,

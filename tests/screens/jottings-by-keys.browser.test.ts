@@ -79,6 +79,30 @@ describe('Jottings', () => {
     ok(!textOf(root().querySelector('section')).includes('Jot down'))
   })
 
+  it('say that their weights are as written, at first and wherever a batch stands beside them', async () => {
+    const hint = () => textOf(root().querySelector('.hint'))
+    const asWritten = /Weights such as total_flour are those of the formula as written, not of the batch\./
+    await show()
+    match(hint(), asWritten)
+    jottings.remove()
+    await show(['flour_kilos = total_flour/1000'])
+    equal(hint(), '')
+    around.history.apply({
+      label: 'Twice',
+      changes: [
+        {
+          of: 'fields',
+          formula: around.history.workbook.formulas[0]!.id,
+          value: { batch: { make: 'factor', factor: 2 } },
+        },
+      ],
+    })
+    around.onEdit(around.history.workbook)
+    await jottings.updateComplete
+    match(hint(), asWritten)
+    equal(shown()[0], '1.11 g')
+  })
+
   it('split what is typed whole at its equals sign, and what is pasted', async () => {
     await show()
     input(0, 'name').focus()
