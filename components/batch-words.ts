@@ -3,16 +3,14 @@ import type { Batch, Pieces } from '../src/dough/batch.js'
 import type { FormulaSheet, StageFigures } from '../src/dough/figures.js'
 import { type Formula, finalDoughOf, type Line, type Stage, sameName } from '../src/dough/formula.js'
 import { keptOf } from './grid/weighing-words.js'
-import type { NumberStyle } from './numbers.js'
+import { gramDigits, type NumberStyle, showDecimals } from './numbers.js'
 
 const number = (value: number, style: NumberStyle, digits: number): string =>
-  new Intl.NumberFormat(style.language, { maximumFractionDigits: digits }).format(value)
+  showDecimals(value, style, digits, 0)
 
 /** A weight in a sentence: `652 g`, `50 g`, `3.25 g`. */
-export const sayGrams = (grams: number, style: NumberStyle): string => {
-  const size = Math.abs(grams)
-  return `${number(grams, style, size >= 99.95 ? 0 : size >= 9.995 ? 1 : 2)}\u00a0g`
-}
+export const sayGrams = (grams: number, style: NumberStyle): string =>
+  `${number(grams, style, gramDigits(grams))}\u00a0g`
 
 /** A weight the baker gave, or one on their scale: to the last of its digits. */
 const sayWhole = (grams: number, style: NumberStyle): string => `${number(grams, style, 4)}\u00a0g`

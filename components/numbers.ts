@@ -9,13 +9,19 @@ export function numberStyleOf(language: string): NumberStyle {
   return { language, decimal: part?.value === ',' ? ',' : '.' }
 }
 
-const formats = new Map<string, Intl.NumberFormat>()
+const formats = new Map<string, Intl.NumberFormat>() // to make one costs more than all it does
 
-function format(value: number, language: string, digits: number): string {
-  const key = `${language} ${digits}`
+/** A number with so many decimals; with no more than `digits` and no needless noughts where `least` is less. */
+export function showDecimals(
+  value: number,
+  { language }: NumberStyle,
+  digits: number,
+  least = digits,
+): string {
+  const key = `${language} ${least} ${digits}`
   let known = formats.get(key)
   if (!known) {
-    known = new Intl.NumberFormat(language, { minimumFractionDigits: digits, maximumFractionDigits: digits })
+    known = new Intl.NumberFormat(language, { minimumFractionDigits: least, maximumFractionDigits: digits })
     formats.set(key, known)
   }
   return known.format(value)
@@ -32,8 +38,8 @@ export const percentDigits = (fraction: number): number => (Math.abs(fraction) >
 
 /** A weight for the screen: 1,921 · 210 · 21.0 · 3.15. Grams, without the unit. */
 export const showGrams = (grams: number, style: NumberStyle): string =>
-  format(grams, style.language, gramDigits(grams))
+  showDecimals(grams, style, gramDigits(grams))
 
 /** A fraction of 1 as per cent for the screen: 70.5 · 1.88. Without the sign. */
 export const showPercent = (fraction: number, style: NumberStyle): string =>
-  format(fraction * 100, style.language, percentDigits(fraction))
+  showDecimals(fraction * 100, style, percentDigits(fraction))

@@ -1,5 +1,12 @@
 import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
-import { gramDigits, type NumberStyle, percentDigits, showGrams, showPercent } from './numbers.js'
+import {
+  gramDigits,
+  type NumberStyle,
+  percentDigits,
+  showDecimals,
+  showGrams,
+  showPercent,
+} from './numbers.js'
 import { showNumber } from './typed-numbers.js'
 
 /** How a reading is called on the screen, and what it is counted in. */
@@ -73,6 +80,6 @@ export function showWeighed(sheet: FormulaSheet, name: ReadingName, style: Numbe
 
 /** `58–85 %`: a usual range in words. */
 export function showRange([from, to]: readonly [number, number], style: NumberStyle): string {
-  const plain = new Intl.NumberFormat(style.language, { maximumFractionDigits: 1 })
-  return `${plain.format(from * 100)}–${plain.format(to * 100)}\u00a0%`
+  const plain = (x: number) => showDecimals(x * 100, style, 1, 0)
+  return `${plain(from)}–${plain(to)}\u00a0%`
 }

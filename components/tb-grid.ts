@@ -19,6 +19,7 @@ import { overlayStyles } from './grid/overlay-styles.js'
 import { painter } from './grid/paint.js'
 import { placeStyles } from './grid/place-styles.js'
 import { Pointers } from './grid/pointers.js'
+import { screenStyles } from './grid/screen-styles.js'
 import { EditSession, type Leave } from './grid/session.js'
 import { addStageAt } from './grid/stage-actions.js'
 import { gridStyles } from './grid/styles.js'
@@ -245,8 +246,9 @@ export class TbGrid extends LitElement {
   #leave(from: Spot, to: Leave): boolean {
     const next = this.#walk.onward(from, to)
     this.#walk.stand(next ?? from)
-    if (next) this.focus()
-    else this.#elements.cell(this.#walk.cellOf(from))?.focus() // so that Tab goes on from here
+    // At once: so that Tab goes on from here, and since a field that goes while it has the focus costs a layout.
+    this.#active?.focus()
+    if (next) this.focus() // where its row is still to come
     return next !== undefined
   }
 
@@ -287,7 +289,15 @@ export class TbGrid extends LitElement {
     addStage: () => addStageAt(this.#deeds),
   }
 
-  static override styles = [sharedStyles, gridStyles, figureStyles, placeStyles, overlayStyles, variantStyles]
+  static override styles = [
+    sharedStyles,
+    gridStyles,
+    figureStyles,
+    placeStyles,
+    overlayStyles,
+    variantStyles,
+    screenStyles,
+  ]
 }
 customElements.define('tb-grid', TbGrid)
 

@@ -11,7 +11,7 @@ import {
 import { type Formula, nameKey } from '../src/dough/formula.js'
 import type { Workbook } from '../src/dough/workbook.js'
 import { askEdit, say, wish } from './events.js'
-import type { NumberStyle } from './numbers.js'
+import { type NumberStyle, showDecimals } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 import type { ShelfReading } from './shelf-readings.js'
 import './tb-menu.js'
@@ -130,8 +130,7 @@ export class TbShelf extends LitElement {
     if (!reading) return undefined
     const { trueHydration, prefermentedFlour } = reading
     if (trueHydration === undefined) return 'no hydration yet'
-    const whole = new Intl.NumberFormat(this.numbers.language, { maximumFractionDigits: 0 })
-    const part = (x: number, what: string) => `${whole.format(x * 100)} % ${what}`
+    const part = (x: number, what: string) => `${showDecimals(x * 100, this.numbers, 0)} % ${what}`
     const words = part(trueHydration, 'true')
     return prefermentedFlour ? `${words}, ${part(prefermentedFlour, 'prefermented')}` : words
   }

@@ -49,7 +49,7 @@ export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
 export function figure(text: string, style: NumberStyle): TemplateResult {
   const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(style.decimal) : -1
   const whole = mark < 0 ? text : text.slice(0, mark)
-  return html`<span class="whole">${whole}</span><span class="part">${mark < 0 ? '' : text.slice(mark)}</span>`
+  return html`${whole}<span class="part">${mark < 0 ? '' : text.slice(mark)}</span>`
 }
 
 /**
@@ -103,6 +103,7 @@ export function numberCell(row: LineRow, column: AmountColumn, at: RowState, vie
   const isOpen = !view.readOnly && (column !== 'wholeDough' || row.isFinal)
   const word = wordOf(row, column)
   return html`<td
+    role="gridcell"
     class="number ${editing(column, at, view)}"
     data-column=${column}
     tabindex=${tab(at, column)}
@@ -111,7 +112,7 @@ export function numberCell(row: LineRow, column: AmountColumn, at: RowState, vie
     aria-readonly=${isOpen ? nothing : 'true'}
     aria-invalid=${wrong ? 'true' : nothing}
     aria-describedby=${reason ? problemId(reason) : nothing}
-  ><div class="held">${shownTemplate(shown, word, view.style)}</div>${
+  >${shownTemplate(shown, word, view.style)}${
     shown.is === 'computed' || shown.is === 'stale' ? how(at, column, shown.text, view.style) : nothing
   }${editorIn(row, column, at, view)}</td>`
 }
@@ -136,13 +137,14 @@ export function batchCell(
   const text = weighed?.text ?? '–'
   const beneath = written && !view.columns.includes('weight') && written.text !== '–' ? written : undefined
   return html`<td
+    role="gridcell"
     class="number batch ${editing('batch', at, view)}"
     data-column="batch"
     tabindex=${tab(at, 'batch')}
     title=${weighed?.exact || nothing}
     aria-selected=${selected(at, view, 'batch')}
     aria-readonly="true"
-  ><div class="held"><span class="figure ${text === '–' ? 'missing' : 'weighed'}">${figure(text, view.style)}</span>${
+  ><span class="figure ${text === '–' ? 'missing' : 'weighed'}">${figure(text, view.style)}</span>${
     beneath ? writtenTemplate(beneath, view.style) : nothing
-  }</div>${how(at, 'batch', text, view.style)}${editorIn(row, 'batch', at, view)}</td>`
+  }${how(at, 'batch', text, view.style)}${editorIn(row, 'batch', at, view)}</td>`
 }

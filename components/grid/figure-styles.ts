@@ -64,6 +64,7 @@ export const figureStyles = css`
 
   /* The way to a number's working */
   button.how {
+    display: none;
     position: absolute;
     inset-block-start: 2px;
     inset-inline-start: -8px; /* into the room between the columns */
@@ -77,21 +78,15 @@ export const figureStyles = css`
     font-weight: 400;
     text-decoration: underline;
     text-underline-offset: 3px;
-    opacity: 0;
-    pointer-events: none;
   }
   button.how.behind {
     inset-inline: auto 2px;
   }
   [data-column]:focus > button.how,
   [data-column]:focus-within > button.how {
-    opacity: 1;
-    pointer-events: auto;
+    display: block;
   }
-  .figure.typed {
-    font-weight: 660;
-  }
-  .figure.typed .whole,
+  .figure.typed,
   .figure.typed .part,
   small.typed,
   .raw {
@@ -105,6 +100,9 @@ export const figureStyles = css`
     font-weight: 620;
     line-height: 1.25;
     text-underline-offset: 4px;
+  }
+  .figure.typed {
+    font-weight: 660;
   }
   .raw {
     font-weight: 620;

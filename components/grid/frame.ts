@@ -41,6 +41,7 @@ export function frameTemplate(
   return html`<table
       role="grid"
       class=${table.batch ? 'with-batch' : ''}
+      style="--columns:${columns.map(c => `var(--${c})`).join(' ')}"
       aria-label=${`${name}, stages and lines`}
       aria-describedby="help"
       aria-multiselectable="true"
@@ -58,14 +59,14 @@ export function frameTemplate(
       @cut=${hands.cut}
       @paste=${hands.paste}
     >
-      <colgroup>${columns.map(c => html`<col class=${c} />`)}</colgroup>
-      <thead>
-        <tr>${columns.map(c => html`<th scope="col" class=${c}>${headings[c]}</th>`)}</tr>
+      <colgroup>${columns.map(c => html`<col style="width:var(--${c})" />`)}</colgroup>
+      <thead role="rowgroup">
+        <tr role="row">${columns.map(c => html`<th role="columnheader" scope="col" class=${c}>${headings[c]}</th>`)}</tr>
       </thead>
       ${repeat(
         table.groups,
         group => group.stage.id,
-        group => html`<tbody>${repeat(group.rows, row => row.key, paint)}</tbody>`,
+        group => html`<tbody role="rowgroup">${repeat(group.rows, row => row.key, paint)}</tbody>`,
       )}
     </table>
     ${

@@ -3,7 +3,7 @@ import { css } from 'lit'
 /** What lies over the rows: the editor with its list and its refusal, the menu, the strip of a touch keyboard. */
 export const overlayStyles = css`
   /* The editor lies over its cell; what it covers keeps its place */
-  .editing .held {
+  .editing > :not(.editor) {
     visibility: hidden;
   }
   .editing {

@@ -40,32 +40,29 @@ export function rowTemplate(row: Row, at: RowState, view: View): TemplateResult 
   }
 }
 
-const dots = html`<svg aria-hidden="true" width="18" height="18" fill="currentColor">
-  <circle cx="3.5" cy="9" r="1.5" /><circle cx="9" cy="9" r="1.5" /><circle cx="14.5" cy="9" r="1.5" />
-</svg>`
-
 const actionsCell = (row: Row, name: string, at: RowState, view: View) =>
   view.readOnly
     ? nothing
-    : html`<td class="actions" data-column="actions" aria-selected=${selected(at, view, 'actions')}><button
+    : html`<td role="gridcell" class="actions" data-column="actions" aria-selected=${selected(at, view, 'actions')}><button
         class="dots"
         tabindex=${tab(at, 'actions')}
         aria-haspopup="menu"
         aria-label=${`Actions for ${name}`}
         data-row-actions=${row.key}
-      >${dots}</button></td>`
+      >•••</button></td>`
 
 /** A row's problem, over the whole width beneath it. The cells it is about point to it. */
 const problemRow = (row: StageRow | LineRow, view: View) =>
   row.problem
-    ? html`<tr class="problem"><td colspan=${view.columns.length}>
+    ? html`<tr role="row" class="problem"><td role="gridcell" colspan=${view.columns.length}>
         <p id=${problemId(row)}><b>Check</b> ${row.problem}</p>
       </td></tr>`
     : nothing
 
 const stageTemplate = (row: StageRow, at: RowState, view: View) => html`
-  <tr class="stage ${row.problem ? 'troubled' : ''}" id=${rowId(row.key)} data-row=${row.key}>
+  <tr role="row" class="stage ${row.problem ? 'troubled' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
+      role="rowheader"
       scope="rowgroup"
       colspan=${view.columns.length - (view.readOnly ? 0 : 1)}
       data-column="ingredient"
@@ -109,12 +106,13 @@ const noteBeneath = (row: LineRow, view: View) =>
     : nothing
 
 const noteCell = (row: LineRow, at: RowState, view: View) => html`<td
+  role="gridcell"
   class="note ${editing('note', at, view)}"
   data-column="note"
   tabindex=${tab(at, 'note')}
   aria-selected=${selected(at, view, 'note')}
   aria-readonly=${view.readOnly ? 'true' : nothing}
-><div class="held">${row.line.note}</div>${editorIn(row, 'note', at, view)}</td>`
+><span class="held">${row.line.note}</span>${editorIn(row, 'note', at, view)}</td>`
 
 function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
   if (isAmount(column)) return numberCell(row, column, at, view)
@@ -124,8 +122,9 @@ function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
 }
 
 const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
-  <tr class="line ${row.problem ? 'troubled' : ''} ${at.lit ? 'lit' : ''}" id=${rowId(row.key)} data-row=${row.key}>
+  <tr role="row" class="line ${row.problem ? 'troubled' : ''} ${at.lit ? 'lit' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
+      role="rowheader"
       scope="row"
       data-column="ingredient"
       class=${editing('ingredient', at, view)}
@@ -142,8 +141,9 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
 `
 
 const addTemplate = (row: AddRow, at: RowState, view: View) => html`
-  <tr class="add" id=${rowId(row.key)} data-row=${row.key}>
+  <tr role="row" class="add" id=${rowId(row.key)} data-row=${row.key}>
     <th
+      role="rowheader"
       scope="row"
       data-column="ingredient"
       class=${editing('ingredient', at, view)}
@@ -152,6 +152,7 @@ const addTemplate = (row: AddRow, at: RowState, view: View) => html`
     ><div class="held"><span class="plus" aria-hidden="true">+</span> Add an ingredient<span class="unseen"> to ${row.stageName}</span></div>${editorIn(row, 'ingredient', at, view)}</th>
     ${view.columns.slice(1).map(
       column => html`<td
+        role="gridcell"
         class=${`${column === 'note' ? 'note' : 'number'} ${editing(column, at, view)}`}
         data-column=${column}
         tabindex=${tab(at, column)}
@@ -167,6 +168,7 @@ function sumCell(row: SumRow, column: Column, at: RowState, view: View) {
   if (column === 'batch') return batchCell(row, row.batch, written, at, view)
   const text = column === 'percent' || column === 'weight' ? row[column] : ''
   return html`<td
+    role="gridcell"
     class="number"
     data-column=${column}
     tabindex=${tab(at, column)}
@@ -176,8 +178,9 @@ function sumCell(row: SumRow, column: Column, at: RowState, view: View) {
 }
 
 const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
-  <tr class="sum ${row.figures.isFinal ? 'final' : ''}" id=${rowId(row.key)} data-row=${row.key}>
+  <tr role="row" class="sum ${row.figures.isFinal ? 'final' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
+      role="rowheader"
       scope="row"
       data-column="ingredient"
       tabindex=${tab(at, 'ingredient')}

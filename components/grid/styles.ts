@@ -6,7 +6,13 @@ export const gridStyles = css`
     --pad: clamp(9px, 1.3vw, 12px);
     --row: 42px;
     --above: 9px; /* a line's text stands in the middle of a row of one line */
-    --numbers: 14%;
+    --ingredient: auto;
+    --percent: 14%;
+    --weight: 14%;
+    --wholeDough: 13%;
+    --batch: 13%;
+    --note: 24%;
+    --actions: calc(var(--target) + 8px);
     line-height: 1.5;
   }
   @media (pointer: coarse) {
@@ -22,40 +28,24 @@ export const gridStyles = css`
     border-spacing: 0;
   }
 
-  /* Columns */
-  col.percent,
-  col.weight {
-    width: var(--numbers);
-  }
-  col.wholeDough,
-  col.batch {
-    width: 13%;
-  }
-  col.note {
-    width: 24%;
-  }
   .with-batch {
-    --numbers: 12.5%;
+    --percent: 12.5%;
+    --weight: 12.5%;
+    --wholeDough: 12.5%;
+    --batch: 12.5%;
+    --note: 17%;
     --pad: 9px;
-  }
-  .with-batch col.wholeDough,
-  .with-batch col.batch {
-    width: 12.5%;
-  }
-  .with-batch col.note {
-    width: 17%;
-  }
-  col.actions {
-    width: calc(var(--target) + 8px);
   }
 
   /* Head */
-  thead th {
+  thead {
     position: sticky;
     top: var(--sheet-top, 0px); /* where the page keeps a bar of its own above */
     z-index: 2;
-    padding: 10px var(--pad) 7px;
     background: var(--sheet-ground, var(--board));
+  }
+  thead th {
+    padding: 10px var(--pad) 7px;
     border-bottom: 2px solid var(--ink);
     color: var(--ink-soft);
     font-size: 0.82rem;
@@ -108,11 +98,10 @@ export const gridStyles = css`
     vertical-align: top;
   }
   td.actions button {
-    display: inline-flex;
-    align-items: center;
-    justify-content: center;
     padding: 0;
     color: var(--ink-soft);
+    font-size: 0.8rem;
+    letter-spacing: 0.1em;
   }
   td.actions button:hover,
   td.actions button:focus-visible {
@@ -162,6 +151,8 @@ export const gridStyles = css`
   }
   td.note {
     color: var(--ink-soft);
+  }
+  td.note .held {
     font-size: 0.92rem;
   }
   small.note,
@@ -170,7 +161,7 @@ export const gridStyles = css`
   }
   small.tag {
     display: inline-block;
-    margin: 2px 2px 2px 0;
+    margin: 0 2px 0 0;
     padding: 0 7px;
     border: 1px solid var(--rule-strong);
     border-radius: 99px;
@@ -183,6 +174,7 @@ export const gridStyles = css`
   button.define {
     min-width: 24px;
     min-height: 28px;
+    margin-block: -4px; /* the line stays as high as the numbers' beside it */
     padding: 0 8px;
     color: var(--accent);
     font-size: 0.88rem;
@@ -192,6 +184,7 @@ export const gridStyles = css`
   @media (pointer: coarse) {
     button.define {
       min-height: 44px;
+      margin-block: -12px;
     }
   }
   tr.problem td {
@@ -251,7 +244,7 @@ export const gridStyles = css`
   tr.sum.final .figure {
     color: inherit;
   }
-  tr.sum.final .whole,
+  tr.sum.final .figure,
   tr.sum.final .part {
     text-decoration: underline double 1px var(--rule-strong);
     text-underline-offset: 5px;

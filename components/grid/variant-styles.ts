@@ -5,7 +5,9 @@ export const variantStyles = css`
   /* Phone */
   :host([narrow]) {
     --pad: 5px;
-    --numbers: 5.25rem;
+    --percent: 5.25rem;
+    --weight: 5.25rem;
+    --actions: var(--target);
   }
   :host([narrow]) thead th.percent,
   :host([narrow]) thead th.weight,
@@ -15,18 +17,15 @@ export const variantStyles = css`
   :host([narrow]) tr > td.actions {
     padding: 2px 0;
   }
-  :host([narrow]) col.actions {
-    width: var(--target);
-  }
   :host([narrow]) .with-batch {
     --pad: 5px;
-    --numbers: 5rem;
+    --percent: 5rem;
+    --weight: 5rem;
+    --batch: 6.2rem;
   }
   :host([narrow]) .figure.weighed {
     font-size: 1.12rem;
-  }
-  :host([narrow]) .with-batch col.batch {
-    width: 6.2rem;
+    line-height: 1;
   }
   :host([narrow]) td.batch .part {
     min-width: 1.4rem;
@@ -47,10 +46,9 @@ export const variantStyles = css`
   @media (max-width: 350px) {
     :host([narrow]),
     :host([narrow]) .with-batch {
-      --numbers: 4.6rem;
-    }
-    :host([narrow]) .with-batch col.batch {
-      width: 5.4rem;
+      --percent: 4.6rem;
+      --weight: 4.6rem;
+      --batch: 5.4rem;
     }
     .part,
     :host([narrow]) td.batch .part {
@@ -82,16 +80,16 @@ export const variantStyles = css`
       --row: 30px;
     }
     table {
+      --actions: 0px;
       color: #000;
     }
     thead {
-      display: table-header-group;
+      position: static;
+      background: none;
       break-inside: avoid;
     }
     thead th {
-      position: static;
       color: #000;
-      background: none;
       border-bottom-color: #000;
     }
     tr {
@@ -99,9 +97,6 @@ export const variantStyles = css`
     }
     tr.stage {
       break-after: avoid;
-    }
-    col.actions {
-      width: 0;
     }
     tr.add,
     td.actions,

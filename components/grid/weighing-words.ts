@@ -1,26 +1,12 @@
 import type { FormulaSheet } from '../../src/dough/figures.js'
 import { type Formula, type Stage, sameName } from '../../src/dough/formula.js'
 import { grams } from '../../src/dough/words.js'
-import type { NumberStyle } from '../numbers.js'
+import { type NumberStyle, showDecimals } from '../numbers.js'
 import type { WeighedShown } from './table.js'
 
 /** Whether more, less or other is made than the formula as it is written. */
 export const hasBatch = ({ batch, stages }: Formula): boolean =>
   (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
-
-const formats = new Map<string, Intl.NumberFormat>()
-
-/** Grams with just the decimals that the scale's step has. */
-function inSteps(weight: number, decimals: number, style: NumberStyle): string {
-  const key = `${style.language} ${decimals}`
-  let format = formats.get(key)
-  if (!format) {
-    const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals }
-    format = new Intl.NumberFormat(style.language, digits)
-    formats.set(key, format)
-  }
-  return format.format(weight)
-}
 
 const decimalsOf = (step: number): number => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0
 
@@ -32,7 +18,7 @@ export function weighedLine(sheet: FormulaSheet, line: string, style: NumberStyl
   if (!weighed) return unknown
   const wanted = sheet.line(line).batch
   const exact = wanted === undefined ? '' : `${grams(wanted)} before it is rounded to the scale’s steps`
-  return { grams: weighed.grams, text: inSteps(weighed.grams, decimalsOf(weighed.step), style), exact }
+  return { grams: weighed.grams, text: showDecimals(weighed.grams, style, decimalsOf(weighed.step)), exact }
 }
 
 /** Grams of a stage's lines as they are weighed, and the finest decimals among them; undefined where one is not known. */
@@ -54,7 +40,7 @@ export function weighedStage(sheet: FormulaSheet, stage: Stage, style: NumberSty
   if (!sum) return unknown
   const { build } = sheet.stage(stage.id)
   const exact = build === undefined ? '' : `${grams(build)} before it is rounded to the scale’s steps`
-  return { grams: sum.grams, text: inSteps(sum.grams, sum.decimals, style), exact }
+  return { grams: sum.grams, text: showDecimals(sum.grams, style, sum.decimals), exact }
 }
 
 /** Grams of a stage that the lines of later ones weigh. */
@@ -77,7 +63,7 @@ export function buildWords(sheet: FormulaSheet, stage: Stage, style: NumberStyle
   const made = weighedSum(sheet, stage)
   if (sheet.stage(stage.id).isFinal || !made) return []
   const taken = takenOf(sheet, stage)
-  const said = (weight: number) => `${inSteps(weight, made.decimals, style)} g`
+  const said = (weight: number) => `${showDecimals(weight, style, made.decimals)} g`
   const words = [`${said(made.grams)} made`, `${said(taken)} taken`]
   const { loss = 0 } = stage
   if (loss) words.push(`${said(taken / (1 - loss) - taken)} lost`)

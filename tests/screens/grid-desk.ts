@@ -137,8 +137,11 @@ export function cell(grid: TbGrid, row: string, column = 'ingredient'): HTMLElem
 
 /** What a cell shows, in one line. */
 export const shows = (at: HTMLElement): string =>
-  (at.querySelector<HTMLElement>('.held') ?? at)
-    .textContent!.replace(/ typed$/, '')
+  [...at.childNodes]
+    .filter(n => !(n instanceof Element && n.matches('.how, .editor')))
+    .map(n => (n instanceof Comment ? '' : n.textContent))
+    .join('')
+    .replace(/ typed$/, '')
     .replace(/\s+/g, ' ')
     .trim()
 
