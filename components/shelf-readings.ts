@@ -19,7 +19,7 @@ export class ShelfReadings {
   #known = new WeakMap<Formula, ShelfReading>()
   readonly #wanted = new Set<Formula>()
   #larder: Larder
-  #timer: ReturnType<typeof setTimeout> | undefined
+  #waits = false
 
   /** `onMore` is called when readings asked for before have been worked out. */
   constructor(larder: Larder, onMore: () => void) {
@@ -32,9 +32,16 @@ export class ShelfReadings {
     const known = this.#known.get(formula)
     if (!known) {
       this.#wanted.add(formula)
-      this.#timer ??= setTimeout(this.#work)
+      this.#workLater()
     }
     return known
+  }
+
+  /** After the next paint: what waits in a timer alone may come before it. */
+  #workLater(): void {
+    if (this.#waits) return
+    this.#waits = true
+    requestAnimationFrame(() => setTimeout(this.#work))
   }
 
   useLarder(larder: Larder): void {
@@ -43,7 +50,7 @@ export class ShelfReadings {
   }
 
   readonly #work = (): void => {
-    this.#timer = undefined
+    this.#waits = false
     const end = performance.now() + slice
     for (const formula of this.#wanted) {
       const sheet = openFormula(formula, this.#larder)
@@ -54,7 +61,7 @@ export class ShelfReadings {
       this.#wanted.delete(formula)
       if (performance.now() > end) break
     }
-    if (this.#wanted.size) this.#timer = setTimeout(this.#work)
+    if (this.#wanted.size) this.#workLater()
     this.#onMore()
   }
 }
