@@ -93,11 +93,16 @@ export const figureStyles = css`
     text-decoration: underline 2px color-mix(in srgb, currentColor 50%, transparent);
     text-underline-offset: 5px;
   }
+  /* In the room between the columns too: a name is broken only where the cell is narrower than it. */
+  .raw,
   small.expression {
     display: block;
-    margin: 2px 0 3px;
-    font-size: 0.82rem;
+    margin-inline-start: calc(-1 * var(--pad));
+    font-size: 0.8rem;
     font-weight: 620;
+  }
+  small.expression {
+    margin-block: 2px 3px;
     line-height: 1.25;
     text-underline-offset: 4px;
   }
@@ -105,7 +110,6 @@ export const figureStyles = css`
     font-weight: 660;
   }
   .raw {
-    font-weight: 620;
     text-decoration-style: wavy;
     text-decoration-thickness: 1px;
   }

@@ -181,6 +181,16 @@ const givesWords = ({ gives }: LineFigures, line: Line): string =>
 export const asTheyWrite = (typed: string, style: NumberStyle): string =>
   style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed
 
+/**
+ * A calculation that may go on in another line beside its signs, and within a name that is wider than any column. What
+ * allows it has no width, and amounts are read over it.
+ */
+const inLines = (typed: string): string =>
+  typed
+    .replace(/[\p{L}_][\p{L}\p{N}_.]{11,}/gu, name => name.replace(/[_.]/g, '$&\u200b'))
+    .replace(/[-+*/]/g, '\u200b$&')
+    .replace(/[-+*/,]/g, '$&\u200b')
+
 function shown(
   figure: string | undefined,
   column: AmountColumn,
@@ -196,7 +206,8 @@ function shown(
   // Of more digits than anybody types, a figure is shown; the editor has them all.
   const isLong = figure !== undefined && typed.replace(/\D/g, '').length > 7
   if (figures.plain) return { text: isLong ? figure : typed, is: 'typed', typed: '' }
-  return figure ? { text, is: 'computed', typed } : { text: typed, is: 'raw', typed: '' }
+  const calculation = asTheyWrite(inLines(figures.typed), style)
+  return figure ? { text, is: 'computed', typed: calculation } : { text: calculation, is: 'raw', typed: '' }
 }
 
 /** A share of the whole dough is nobody's but where it is typed, or on the last line of its ingredient. */

@@ -46,6 +46,31 @@ describe('What the grid shows', () => {
     equal(new Set(marks).size, 1, marks.join())
   })
 
+  for (const amount of ['salt*0.5+salt*0.25+total_flour/1000', 'nonsense/4+salt-0.333+nonsense'])
+    for (const width of [1280, 390])
+      it(`breaks ${amount} beside its signs and never within a name or a number, ${width} px wide`, async () => {
+        await setViewport({ width, height: 900 })
+        desk = await setUp(`
+          Final dough:
+            Bread flour = 1000 g
+            Salt = 20 g
+            Water = ${amount}`)
+        const shown = cell(desk.grid, 'Water', 'weight').querySelector('.expression, .raw')!
+        equal(shown.textContent!.replaceAll('\u200b', ''), amount)
+        const text = [...shown.childNodes].find(node => node instanceof Text)!
+        const tops = new Set<number>()
+        for (const { index, 0: word } of text.data.matchAll(/[a-z_]+|[\d.]+/g)) {
+          const range = new Range()
+          range.setStart(text, index)
+          range.setEnd(text, index + word.length)
+          const lines = new Set([...range.getClientRects()].map(rect => rect.top))
+          equal(lines.size, 1, word)
+          for (const top of lines) tops.add(top)
+        }
+        ok(tops.size > 1, 'it takes more than one line')
+        ok(shown.scrollWidth <= shown.clientWidth, 'nothing sticks out')
+      })
+
   it('opens no editor while it can only be read, and says so', async () => {
     desk = await setUp(undefined, { readOnly: true })
     await goTo(desk.grid, 'Salt', 'percent')
