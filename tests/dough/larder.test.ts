@@ -134,8 +134,45 @@ test('bakers find an ingredient by the names they use', () => {
     ['Jaune d’œuf', 'Egg yolk'],
     ['farine complète', 'Whole wheat flour'],
     ['boiling water', 'Water'],
+    ['Mehl', 'All-purpose flour'],
+    ['Weizenmehl 550', 'All-purpose flour'],
+    ['T55', 'All-purpose flour'],
+    ['T65', 'Bread flour'],
+    ['Vollkornmehl', 'Whole wheat flour'],
+    ['Roggenmehl 997', 'Light rye flour'],
+    ['Roggenmehl Type 1150', 'Medium rye flour'],
+    ['farine de seigle', 'Medium rye flour'],
+    ['Roggenvollkornmehl', 'Dark rye flour'],
+    ['Dinkelvollkornmehl', 'Wholemeal spelt'],
+    ['Wasser', 'Water'],
+    ['Salz', 'Salt'],
+    ['Hefe', 'Fresh yeast'],
+    ['Trockenhefe', 'Instant yeast'],
+    ['Milch', 'Whole milk'],
+    ['Butter', 'Butter'],
+    ['Ei', 'Egg'],
+    ['Eier', 'Egg'],
+    ['Zucker', 'Sugar'],
+    ['Honig', 'Honey'],
+    ['Olivenöl', 'Olive oil'],
   ] as const)
     assert.equal(find(typed).name, name, typed)
+})
+
+test('a name of another language that leaves open what is meant is not known', () => {
+  for (const name of [
+    'Sauerteig',
+    'Anstellgut',
+    'Levain',
+    'Öl',
+    'Huile',
+    'Farine',
+    'Levure',
+    'Dinkelmehl',
+    'Weizenmehl 1050',
+    'T110',
+  ])
+    assert.equal(larder.find(name), undefined, name)
 })
 
 test('allergens are the three lists’ own words', () => {
