@@ -141,7 +141,6 @@ test('bakers find an ingredient by the names they use', () => {
     ['Vollkornmehl', 'Whole wheat flour'],
     ['Roggenmehl 997', 'Light rye flour'],
     ['Roggenmehl Type 1150', 'Medium rye flour'],
-    ['farine de seigle', 'Medium rye flour'],
     ['Roggenvollkornmehl', 'Dark rye flour'],
     ['Dinkelvollkornmehl', 'Wholemeal spelt'],
     ['Wasser', 'Water'],
