@@ -209,12 +209,13 @@ export class TbBringIn extends TbDialog {
   }
 
   #understood(read: Read): TemplateResult {
-    const { decided, workbook, numbers } = this
+    const { decided, workbook, larder, numbers } = this
     return understood({
       read,
       decided,
       plan: this.#plan,
       workbook,
+      larder,
       numbers,
       canBeReadOtherwise: this.#intake.canBeReadOtherwise,
       decide: change => this.#decide(change),

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/formula.js'
+import type { Larder } from '../../src/dough/larder.js'
 import type { Workbook } from '../../src/dough/workbook.js'
 import type { ArrivalKind } from '../../src/exchange/arriving.js'
 import type { Mapping } from '../../src/exchange/foreign/index.js'
@@ -10,6 +11,7 @@ import { readAs, restOfRecipe, totalsFound } from './arrived-parts.js'
 import { type Decided, formulasOf } from './decided.js'
 import { formulaSections } from './formula-sections.js'
 import type { Read } from './intake.js'
+import { notInLarder } from './not-in-larder.js'
 import type { RecipeSaid } from './recipe-draft.js'
 import type { RestoreWish } from './restore-wish.js'
 import { sumInWords } from './sum.js'
@@ -20,6 +22,7 @@ export interface Understood {
   readonly decided: Decided
   readonly plan: RestorePlan | undefined // of a workbook file
   readonly workbook: Workbook
+  readonly larder: Larder // all that is known
   readonly numbers: NumberStyle
   readonly canBeReadOtherwise: boolean
   readonly decide: (change: Partial<Decided>) => void
@@ -43,7 +46,7 @@ export function understood(shown: Understood): TemplateResult {
       ${canBeReadOtherwise ? readAs(arrived.as, shown.readAs) : nothing}
     </div>
     ${remark ? html`<p class="remark">${remark}</p>` : nothing}
-    ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing} ${problemList(problems, 'error', copy)}
+    ${notInLarder(formulas, shown.larder)} ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing} ${problemList(problems, 'error', copy)}
     ${
       arrived.as === 'table'
         ? html`<tb-columns

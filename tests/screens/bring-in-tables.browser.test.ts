@@ -61,6 +61,36 @@ describe('Bringing in a table from elsewhere', () => {
     match(textOf(opened.find('.totals')), /The file says Levain 1,025 g; its lines add to 2,025 g/)
   })
 
+  for (const [what, text, says] of [
+    [
+      'several',
+      'Zutat;Menge\nMehl;500\nQuarzmehl;20\nZaubersauer;80\nFlitter;3\n',
+      /^Not in the larder: Quarzmehl \(most likely flour\), Zaubersauer \(most likely starter\), Flitter\. Only their weight is counted until you say what they count as\.$/,
+    ],
+    [
+      'one',
+      'Ingredient;Grams\nBread flour;500\nGlitter;3\n',
+      /^Not in the larder: Glitter\. Only its weight is counted until you say what it counts as\.$/,
+    ],
+    ['a recipe’s', '500 g bread flour\n3 g glitter\n', /^Not in the larder: Glitter\. Only its weight/i],
+  ] as const)
+    it(`names ${what} that the larder does not know, before anything is added`, async () => {
+      await show({ text })
+      match(textOf(opened.find('.unknown')), says)
+      equal(added().length, 0)
+    })
+
+  it('says nothing of the larder where it knows all, stages and what a file says itself among it', async () => {
+    await show({ file: new File([levain], 'levain.csv') })
+    ok(!opened.root.querySelector('.unknown'))
+    opened.remove()
+    await show({
+      text: 'formula,stage,ingredient,amount,note,counts as\nA,Dough,Bread flour,500 g,,\nA,Dough,Glitter,3 g,,other\n',
+    })
+    match(textOf(opened.find('#understood')), /2 lines/)
+    ok(!opened.root.querySelector('.unknown'))
+  })
+
   it('adds what was read, as one step', async () => {
     await show({ text: levain })
     await opened.click('footer .main', 'Add 1 formula')
