@@ -108,20 +108,20 @@ export const helpStyles = css`
     text-align: right;
     color: var(--ink);
   }
-  .cautions {
+  .terms {
     margin: 0;
   }
-  .cautions div {
+  .terms div {
     padding: 8px 0;
     border-bottom: 1px solid var(--rule);
   }
-  .cautions div:last-child {
+  .terms div:last-child {
     border: 0;
   }
-  .cautions dt {
+  .terms dt {
     font-weight: 640;
   }
-  .cautions dd {
+  .terms dd {
     max-width: 66ch;
   }
   @media (max-width: 720px) {

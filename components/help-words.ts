@@ -19,6 +19,34 @@ export const amountWords: readonly (readonly [written: string, is: string])[] = 
   ['min(5%, 40 g)', 'The smaller of the two. There are also max, sum, average and round.'],
 ]
 
+/** Ways to make a formula, to hand it on and to keep it, by the words on the page. */
+export const wayWords: readonly (readonly [way: string, says: string])[] = [
+  [
+    'Batch',
+    'Under the name, say how much to make: pieces of a weight, an amount of dough or of flour, all of one ingredient. The Batch column is what to weigh, and every earlier stage is made large enough.',
+  ],
+  [
+    'Print a card',
+    'One formula on one page, for the wall or a student: what to weigh in the order of mixing, its readings, allergens and cautions.',
+  ],
+  [
+    'Link',
+    'One whole formula in an address, under Send out. Whoever opens it sees the formula first and adds it or leaves it. No server sees it.',
+  ],
+  [
+    'CSV, text and markup',
+    'Under Send out: CSV and plain text that Tarebook reads again, Markdown, a table to paste, recipe markup for a page of your own.',
+  ],
+  [
+    'Workbook file',
+    'Everything in one file, under Send out: all formulas with their kept states, your larder, how your scale weighs. It is the copy to keep.',
+  ],
+  [
+    'Bring in',
+    'All of these, a table from anywhere or a recipe in words. You see how it was read before anything is added; a workbook file is added to what is here or put in its place.',
+  ],
+]
+
 export interface Caution {
   readonly about: string
   readonly says: string

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit'
 import { gridKeys } from './grid/key-words.js'
 import { helpStyles } from './help-styles.js'
-import { amountWords, cautions } from './help-words.js'
+import { amountWords, cautions, wayWords } from './help-words.js'
 import { showPercent } from './numbers.js'
 import { TbDialog } from './tb-dialog.js'
 import { showNumber } from './typed-numbers.js'
@@ -11,6 +11,7 @@ const sections = [
   ['amounts', 'Amounts'],
   ['true', 'True hydration'],
   ['keys', 'Keys of the sheet'],
+  ['ways', 'Making, sending, keeping'],
   ['kept', 'Where it is kept'],
   ['cautions', 'Cautions'],
 ] as const
@@ -46,7 +47,7 @@ export class TbHelp extends TbDialog {
         </ul>
       </nav>
       <div class="text">
-        ${this.#write()} ${this.#amounts()} ${this.#true()} ${this.#keys()} ${this.#kept()} ${this.#cautions()}
+        ${this.#write()} ${this.#amounts()} ${this.#true()} ${this.#keys()} ${this.#ways()} ${this.#kept()} ${this.#cautions()}
       </div>
     </div>`
   }
@@ -177,6 +178,10 @@ export class TbHelp extends TbDialog {
       </table>`
   }
 
+  #ways() {
+    return html`${this.#title('ways')} ${termsAndWords(wayWords)}`
+  }
+
   #kept() {
     return html`${this.#title('kept')}
       <p>
@@ -188,26 +193,28 @@ export class TbHelp extends TbDialog {
         private window forgets everything when it closes.
       </p>
       <p>
-        <b>Keep a copy.</b> Send out all formulas as CSV now and then, and put the file where your other papers are.
-        Bring it in again on any device. The file holds the formulas and what each ingredient in them counts as; what
-        you set in the larder beyond that stays here.
+        <b>Keep a copy.</b> Send out the workbook file now and then, and put it where your other papers are. Bring it in
+        again on any device. It holds everything. A CSV file holds the formulas and what each ingredient in them counts as;
+        what you set in the larder beyond that, and the kept states, stay here.
       </p>`
   }
 
   #cautions() {
-    return html`${this.#title('cautions')}
-      <dl class="cautions">
-        ${cautions.map(
-          ({ about, says }) => html`<div>
-            <dt>${about}</dt>
-            <dd>${says}</dd>
-          </div>`,
-        )}
-      </dl>`
+    return html`${this.#title('cautions')} ${termsAndWords(cautions.map(({ about, says }) => [about, says]))}`
   }
 
   static override styles = [TbDialog.styles, helpStyles]
 }
+
+const termsAndWords = (rows: readonly (readonly [term: string, says: string])[]): TemplateResult =>
+  html`<dl class="terms">
+    ${rows.map(
+      ([term, says]) => html`<div>
+        <dt>${term}</dt>
+        <dd>${says}</dd>
+      </div>`,
+    )}
+  </dl>`
 
 customElements.define('tb-help', TbHelp)
 

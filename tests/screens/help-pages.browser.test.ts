@@ -43,6 +43,14 @@ describe('The help', () => {
     ok(!/gluten-free|allergen-free|\bsafe\b/i.test(words()), 'it clears nothing')
   })
 
+  it('names the ways to make a formula, to hand it on and to keep a copy', async () => {
+    await show()
+    const ways = [...opened.root.querySelectorAll('#ways + dl dt')].map(textOf)
+    for (const way of ['Batch', 'Print a card', 'Link', 'Workbook file', 'Bring in'])
+      ok(ways.includes(way), way)
+    match(words(), /Keep a copy\. Send out the workbook file now and then/)
+  })
+
   it('goes to a section with the keyboard', async () => {
     await show()
     opened.find('nav button', 'Cautions').focus()
