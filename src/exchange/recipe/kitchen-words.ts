@@ -22,6 +22,7 @@ export const articles = set('a an un une')
 export const halfWords = set('half demi demie')
 /** Parts of one by what it is parted into. */
 export const partWords: ReadonlyMap<string, number> = new Map([
+  ...'half halves demi demie'.split(' ').map(word => [word, 2] as const),
   ...'quarter quarters quart quarts'.split(' ').map(word => [word, 4] as const),
   ...'third thirds tiers'.split(' ').map(word => [word, 3] as const),
   ...'eighth eighths huitieme huitiemes'.split(' ').map(word => [word, 8] as const),
@@ -60,7 +61,7 @@ export const temperatureWords = set(
 
 /** What is done to an ingredient first: into the note unless the larder's name has it. */
 export const stateWords = set(
-  `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw dried stale leftover runny flaked
+  `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale leftover runny flaked
   fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide`,
 )
 
@@ -68,6 +69,8 @@ export const stateWords = set(
 export const isOneOf = (words: ReadonlySet<string>, { key, low }: { key: string; low: string }): boolean =>
   words.has(key) ||
   words.has(low) ||
+  // hand-hot, fresh-milled
+  (key.includes('-') && words.has(key.slice(key.lastIndexOf('-') + 1))) ||
   ['s', 'es', 'e'].some(end => key.endsWith(end) && words.has(key.slice(0, -end.length)))
 
 /** What kind of it: into the note only when the rest is a name in the larder. */
@@ -106,7 +109,7 @@ export const listStarts = phrases(
 
 /** Rows of facts about the whole, with numbers that are not amounts of a line. */
 export const factStarts = phrases(
-  'serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
+  'serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
 )
 
 /** Headings that name no stage. */
@@ -144,5 +147,5 @@ export const namesEarlierStage = (key: string): boolean => {
 
 /** Words before an amount that limit it, and parts of what is counted: they go into the note. */
 export const leadWords = set(
-  'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel jus zeste zestes ecorce of d l le la the finely grated',
+  'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel rind pulp and et jus zeste zestes ecorce of d l le la the finely grated',
 )

@@ -107,7 +107,7 @@ export const isState = (tokens: readonly Token[], orNothing = false): boolean =>
     (orNothing || words.length > 0) &&
     words.every(
       t =>
-        isOneOf(stateWords, t) || temperatureWords.has(t.key) || isOneOf(kindWords, t) || fillers.has(t.key),
+        isOneOf(stateWords, t) || isOneOf(temperatureWords, t) || isOneOf(kindWords, t) || fillers.has(t.key),
     )
   )
 }

@@ -54,6 +54,9 @@ const isHyphen = (token: Token | undefined) => token?.text === '-' || token?.tex
 const wholeAt = (token: Token | undefined): number | undefined =>
   token?.kind === 'number' && /^\d{1,3}$/.test(token.text) ? Number(token.text) : undefined
 
+/** What kitchens divide by; `8/10 g` is a range. */
+const parts = new Set([2, 3, 4, 5, 6, 8, 16])
+
 /** `1/2` or `½` at a place: over, under, and the token after. */
 function fractionAt(tokens: readonly Token[], at: number): readonly [number, number, number] | undefined {
   const first = tokens[at]
@@ -63,7 +66,7 @@ function fractionAt(tokens: readonly Token[], at: number): readonly [number, num
   const under = wholeAt(tokens[at + 2])
   if (over === undefined || under === undefined || !isSlash(slash)) return undefined
   const close = isGlued(slash) && isGlued(tokens[at + 2])
-  const usual = under >= 2 && under <= 16 && over > 0 && over < 16
+  const usual = parts.has(under) && over > 0 && over < 16
   return usual && (close || slash!.text === '⁄') ? [over, under, at + 3] : undefined
 }
 
@@ -118,9 +121,16 @@ function grouped(tokens: readonly Token[], at: number): { text: string; to: numb
   return i > at + 1 && text.length < 13 ? { text, to: i } : undefined
 }
 
+/** `½ a nutmeg`: the article is no part of the name. */
+function ofOneThing(tokens: readonly Token[], number: NumberRead): NumberRead {
+  const isArticle =
+    ['a', 'an'].includes(tokens[number.to]?.low ?? '') && tokens[number.to + 1]?.kind === 'word'
+  return isArticle ? { ...number, to: number.to + 1 } : number
+}
+
 function inDigits(tokens: readonly Token[], at: number): NumberRead | undefined {
   const fraction = fractionAt(tokens, at)
-  if (fraction) return mixed(0, '', fraction)
+  if (fraction) return ofOneThing(tokens, mixed(0, '', fraction))
   const first = tokens[at]!
   if (first.kind !== 'number' || /^0\d/.test(first.text)) return undefined
   const groups = grouped(tokens, at)

@@ -32,7 +32,20 @@ function chunksOf(row: Row, from: number, to: number): Chunk[] {
     inside = starting.get(i)?.to ?? inside
     if (i < inside || depths[i]! > 0) continue
     const joinsAmounts = joins.has(token.key) && i > at && starting.has(i + 1)
-    if (token.text === ',' || token.text === ';' || joinsAmounts || (token.wide && token.text === '+')) {
+    // `salt 10 g / yeast 5 g`
+    const slash =
+      token.text === '/' &&
+      token.gap &&
+      i === inside &&
+      tokens[i + 1]?.kind === 'word' &&
+      !starting.has(i + 1)
+    if (
+      slash ||
+      token.text === ',' ||
+      token.text === ';' ||
+      joinsAmounts ||
+      (token.wide && token.text === '+')
+    ) {
       close(i)
       at = i + 1
     }

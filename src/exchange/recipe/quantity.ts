@@ -51,6 +51,7 @@ export function unitAt(
   const first = tokens[at]
   if (!first) return undefined
   if (first.text === '%') return { unit: { kind: 'unit', unit: '%' }, to: at + 1 }
+  if (first.text === '#' && isGlued(first)) return { unit: { kind: 'unit', unit: 'lb' }, to: at + 1 }
   if ('°ºª'.includes(first.text))
     return { unit: { kind: 'not an amount' }, to: Math.min(at + 2, tokens.length) }
   if (first.kind !== 'word') return undefined
@@ -102,12 +103,20 @@ function settled(number: NumberRead, unit: UnitWord | undefined): NumberRead {
   return number.thousands && small ? { ...number, ...number.thousands } : number
 }
 
+/** `2 (two) cups`: the number said again in parentheses is passed over. */
+function saidOnce(tokens: readonly Token[], number: NumberRead | undefined): NumberRead | undefined {
+  if (!number || tokens[number.to]?.text !== '(') return number
+  const again = numberAt(tokens, number.to + 1)
+  const close = again?.value === number.value && tokens[again.to]?.text === ')' ? again.to + 1 : undefined
+  return close !== undefined && unitAt(tokens, close) ? { ...number, to: close } : number
+}
+
 function termAt(
   tokens: readonly Token[],
   at: number,
   about: string[],
 ): { term: Term; to: number } | undefined {
-  let number = numberAt(tokens, at)
+  let number = saidOnce(tokens, numberAt(tokens, at))
   if (!number) return undefined
   const joined = ['of', 'de'].includes(tokens[number.to]?.key ?? '')
   // `three quarters of a cup`, `a couple of tablespoons`
@@ -156,7 +165,9 @@ function rangeEnd(tokens: readonly Token[], at: number, between: boolean, about:
   const join = tokens[at]
   if (!join) return undefined
   const and = between && (join.key === 'and' || join.key === 'et')
-  if (!dashes.has(join.text) && !rangeWords.has(join.low) && !and) return undefined
+  // `8/10 g`
+  const slash = join.text === '/' && tokens[at - 1]?.kind === 'number' && tokens[at + 1]?.kind === 'number'
+  if (!slash && !dashes.has(join.text) && !rangeWords.has(join.low) && !and) return undefined
   if (join.low === 'a' && tokens[at + 1]?.kind !== 'number') return undefined
   return termAt(tokens, at + 1, about)
 }

@@ -109,7 +109,18 @@ const purposes = new Set(
     ' ',
   ),
 )
-const optional = (row: Row): boolean => row.words.some((t, i) => i > 0 && purposes.has(t.key))
+/** … and where it goes, behind `for` or `pour`. */
+const places = new Set(
+  'moule plan plaque plat travail banneton pan tin bowl surface worktop board peel crust'.split(' '),
+)
+const optional = ({ words }: Row): boolean =>
+  words.some(
+    ({ key }, i) =>
+      i > 0 &&
+      (purposes.has(key) ||
+        (places.has(key) &&
+          words.slice(Math.max(1, i - 3), i).some(t => t.key === 'for' || t.key === 'pour'))),
+  )
 
 const isSentenceFrom = (row: Row, from: number): boolean => {
   const word = row.tokens.slice(from, from + 3).find(t => t.kind === 'word')

@@ -163,7 +163,9 @@ class Segment {
     const first = tokens[i]
     if (isOpen(first)) {
       const close = Math.min(closingOf(tokens, i, to) + 1, to)
-      this.note(i, close)
+      const inside = amountsIn(this.row, i, to)
+      if (inside) this.takeAll(inside)
+      else this.note(i, close)
       i = close
     }
     // a container behind the amount of what is in it: `7 g sachet of yeast`

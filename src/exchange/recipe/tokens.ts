@@ -16,7 +16,7 @@ const word = /\p{L}[\p{L}\p{M}\d]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
 const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter are passed over
 
 /** Before a hyphen these are numbers of their own: `demi-litre`, `half-teaspoon`. */
-const halves = /^(demi|demie|half|quarter|quart|three)-/i
+const halves = /^(demie?|half|quart|quarter|(?:one|two|three)(?=-(?:hal|quarter|third|eighth)))-/i
 /** French words of one letter that an apostrophe ties to the next: `d’eau`. */
 const apostrophes = new Set(["'", '’', '‘', '´'])
 
