@@ -1,8 +1,20 @@
+import { linesInFrench } from './recipe-lines-french.js'
+import { linesOfMeasures } from './recipe-lines-measures.js'
+import { linesOfSentences } from './recipe-lines-sentences.js'
+import { linesOfStyles } from './recipe-lines-styles.js'
+
+/** A row of a recipe, and what must be read of it. */
+export type RecipeLineCase = readonly [text: string, ...read: string[]]
+
 /**
  * Recipe lines in many styles, each with what must be read of it: `ingredient | amount | note`, and after a
  * question mark a part of what is said or asked, to be confirmed.
  */
-export const recipeLines: readonly (readonly [text: string, ...read: string[]])[] = [
+export const recipeLines: readonly RecipeLineCase[] = [
+  ...linesOfMeasures,
+  ...linesOfStyles,
+  ...linesOfSentences,
+  ...linesInFrench,
   // the amount first
   ['500 g strong white flour', 'Strong white flour | 500 g |'],
   ['500g rye grain', 'Rye grain | 500 g |'],

@@ -62,7 +62,7 @@ export const temperatureWords = set(
 /** What is done to an ingredient first: into the note unless the larder's name has it. */
 export const stateWords = set(
   `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale leftover runny flaked
-  fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide`,
+  bien tres fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide`,
 )
 
 /** Is a word of a set, whatever its ending in French: `trempés`, `hachées`. */

@@ -1,6 +1,6 @@
 import type { Larder } from '../../dough/larder.js'
 import { type AmountRead, amountOf, compared } from './amount.js'
-import { fillers, leadWords, stateWords } from './kitchen-words.js'
+import { articles, fillers, leadWords, stateWords } from './kitchen-words.js'
 import { larderName } from './larder-names.js'
 import { bare, isState, nameOf, noteStart } from './name.js'
 import { type Quantity, shareOf } from './quantity.js'
@@ -120,7 +120,8 @@ class Segment {
     while (b > a && '([,;:.…–—-=/|'.includes(tokens[b - 1]!.text)) b--
     if (isOpen(tokens[a]) && closingOf(tokens, a, b) === b - 1) return this.note(a + 1, b - 1)
     const text = textOf(this.row, a, b).trim()
-    if (text && !(a + 1 === b && fillers.has(tokens[a]!.key))) this.notes.push(text)
+    if (text && !(a + 1 === b && (fillers.has(tokens[a]!.key) || articles.has(tokens[a]!.key))))
+      this.notes.push(text)
   }
 
   /** Amounts that stand beside one another: `500 g (4 cups)`, `1 cup / 240 ml`. The token after. */
