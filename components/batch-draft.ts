@@ -1,5 +1,5 @@
 import type { Batch, Pieces } from '../src/dough/batch.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { type Formula, finalDoughOf, nameKey, sameName } from '../src/dough/formula.js'
 import type { NumberStyle } from './numbers.js'
 import { readNumber, showNumber } from './typed-numbers.js'
@@ -132,7 +132,7 @@ export function ingredientsOf({ stages }: Formula): { stages: string[]; ingredie
 }
 
 /** Grams of an ingredient in the batch as it stands: of a stage, what the final dough takes. */
-function takenNow(sheet: FormulaSheet, ingredient: string): number | undefined {
+function takenNow(sheet: FigureSheet, ingredient: string): number | undefined {
   const { formula } = sheet
   const isStage = formula.stages.some(s => sameName(s.name, ingredient))
   const lines = (isStage ? [finalDoughOf(formula)] : formula.stages)
@@ -145,7 +145,7 @@ function takenNow(sheet: FormulaSheet, ingredient: string): number | undefined {
 }
 
 /** All of an ingredient; until the baker has said how much, as much as is taken now. */
-export function allOf(draft: Draft, ingredient: string, sheet: FormulaSheet, style: NumberStyle): Draft {
+export function allOf(draft: Draft, ingredient: string, sheet: FigureSheet, style: NumberStyle): Draft {
   const now = takenNow(sheet, ingredient)
   const proposed = now ? rounded(now, style) : ''
   const grams = draft.allOf === draft.proposed ? proposed : draft.allOf
@@ -156,7 +156,7 @@ const rounded = (grams: number, style: NumberStyle): string =>
   showNumber(grams >= 10 ? Math.round(grams) : Number(grams.toPrecision(2)), style)
 
 /** Says it another way: with what was typed for that way before, or else about as much as is made now. */
-export function inAnotherWay(draft: Draft, make: Make, sheet: FormulaSheet, style: NumberStyle): Draft {
+export function inAnotherWay(draft: Draft, make: Make, sheet: FigureSheet, style: NumberStyle): Draft {
   const next = { ...draft, make }
   const { build, weight } = sheet.stage(finalDoughOf(sheet.formula).id)
   const flour = sheet.reading('totalFlour')

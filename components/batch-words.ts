@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Batch, Pieces } from '../src/dough/batch.js'
-import type { FormulaSheet, StageFigures } from '../src/dough/figures.js'
+import type { FigureSheet, StageFigures } from '../src/dough/figures.js'
 import { type Formula, finalDoughOf, type Line, type Stage, sameName } from '../src/dough/formula.js'
 import { keptOf } from './grid/weighing-words.js'
 import { gramDigits, type NumberStyle, showDecimals } from './numbers.js'
@@ -29,7 +29,7 @@ function inShapes(pieces: readonly Pieces[], style: NumberStyle) {
   )
 }
 
-function toMake(batch: Batch, sheet: FormulaSheet, style: NumberStyle): TemplateResult {
+function toMake(batch: Batch, sheet: FigureSheet, style: NumberStyle): TemplateResult {
   switch (batch.make) {
     case 'as written': {
       const dough = sheet.reading('doughWeight')
@@ -63,7 +63,7 @@ function losses(batch: Batch, style: NumberStyle): string[] {
 }
 
 /** `Make 6 pieces of 900 g; 2 % lost in mixing; keep back 50 g of Levain`, what was given standing out. */
-export function batchProse(sheet: FormulaSheet, style: NumberStyle): TemplateResult {
+export function batchProse(sheet: FigureSheet, style: NumberStyle): TemplateResult {
   const { formula } = sheet
   const batch: Batch = formula.batch ?? { make: 'as written' }
   const lost = losses(batch, style).join(', ')
@@ -109,7 +109,7 @@ function whatTotal(batch: Batch, style: NumberStyle): string | undefined {
 }
 
 /** What there is to weigh of the dough, all its lines on the baker's scale together; undefined as written. */
-export function totalToWeigh(sheet: FormulaSheet, style: NumberStyle) {
+export function totalToWeigh(sheet: FigureSheet, style: NumberStyle) {
   const { formula } = sheet
   if (isAsWritten(formula)) return undefined
   const weighed = finalDoughOf(formula).lines.map(line => sheet.weighed(line.id)?.grams)
@@ -126,7 +126,7 @@ const takers = (formula: Formula, stage: Stage): string =>
     .join(' and ')
 
 /** `652 g made, 602 g goes into Final dough, 50 g kept back`; undefined where there is nothing to tell. */
-export function leftOver(sheet: FormulaSheet, stage: Stage, style: NumberStyle): string | undefined {
+export function leftOver(sheet: FigureSheet, stage: Stage, style: NumberStyle): string | undefined {
   const figures = sheet.stage(stage.id)
   return isAsWritten(sheet.formula)
     ? leftAsWritten(figures, style)
@@ -143,7 +143,7 @@ function leftAsWritten({ weight, taken }: StageFigures, style: NumberStyle): str
 
 /** In the grams that are weighed, as the grid shows them; in exact ones where the batch cannot be weighed. */
 function leftOfBatch(
-  sheet: FormulaSheet,
+  sheet: FigureSheet,
   stage: Stage,
   figures: StageFigures,
   style: NumberStyle,

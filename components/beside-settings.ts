@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { type CountsAs, finalDoughOf, type Hold, nameKey, type Stage } from '../src/dough/formula.js'
 import { batchWords, isWeightReading, readingWords, tidy } from '../src/dough/words.js'
 import { localise } from '../src/engine/index.js'
@@ -21,7 +21,7 @@ interface Setting {
 }
 
 /** What two formulas say besides their lines and not alike: the left's order, what only the right says last. */
-export function settingsBeside(left: FormulaSheet, right: FormulaSheet, style: NumberStyle): SettingPair[] {
+export function settingsBeside(left: FigureSheet, right: FigureSheet, style: NumberStyle): SettingPair[] {
   const [l, r] = [settingsOf(left, style), settingsOf(right, style)]
   return [...new Set([...l.keys(), ...r.keys()])].flatMap((key): SettingPair[] => {
     const [one, other] = [l.get(key), r.get(key)]
@@ -39,7 +39,7 @@ export function settingsBeside(left: FormulaSheet, right: FormulaSheet, style: N
 }
 
 /** Everything a formula says besides its lines, by a key that two formulas have in common. */
-function settingsOf(sheet: FormulaSheet, style: NumberStyle): Map<string, Setting> {
+function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting> {
   const { formula } = sheet
   const final = finalDoughOf(formula)
   const exact = new Intl.NumberFormat(style.language, { maximumFractionDigits: 10 })
@@ -103,7 +103,7 @@ function settingsOf(sheet: FormulaSheet, style: NumberStyle): Map<string, Settin
 }
 
 /** Whether the weight of 100 % flour counts for anything: every flour of the final dough is a percentage. */
-function isFlourSet(sheet: FormulaSheet, { lines }: Stage): boolean {
+function isFlourSet(sheet: FigureSheet, { lines }: Stage): boolean {
   const flours = lines.map(line => sheet.line(line.id)).filter(line => line.is === 'flour')
   return flours.length > 0 && flours.every(flour => flour.typedIn === 'percent')
 }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { allergenSentence, allergensOf, cautionsOf } from '../src/dough/allergens.js'
-import { type FormulaSheet, type ReadingName, readingNames } from '../src/dough/figures.js'
+import { type FigureSheet, type ReadingName, readingNames } from '../src/dough/figures.js'
 import type { Line, Stage } from '../src/dough/formula.js'
 import {
   type Household,
@@ -17,7 +17,7 @@ import { readingWords, showReading } from './readings.js'
 
 /** What is printed of a formula. */
 export interface CardShown {
-  readonly sheet: FormulaSheet
+  readonly sheet: FigureSheet
   readonly numbers: NumberStyle
   readonly measures: HouseholdOptions | undefined // cups and spoons beside the weights
   readonly notes: boolean

@@ -1,8 +1,8 @@
 import { type Scale, usualScale } from '../src/dough/batch.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { type Formula, finalDoughOf, type Hold } from '../src/dough/formula.js'
 import type { Larder } from '../src/dough/larder.js'
-import { openFormula } from '../src/dough/sheet.js'
+import { openSheet } from '../src/dough/sheet.js'
 import { larderWith } from '../src/dough/usual-larder.js'
 import { holdWords } from '../src/dough/words.js'
 import type { Change, Transaction, Workbook } from '../src/dough/workbook.js'
@@ -38,7 +38,7 @@ interface Before {
 export class Desk {
   readonly history: History<DeskPlace>
   readonly numbers: NumberStyle
-  sheet: FormulaSheet | undefined // of the open formula; undefined when the shelf is empty
+  sheet: FigureSheet | undefined // of the open formula; undefined when the shelf is empty
   larder: Larder
   #own: Workbook['larder']
   readonly #shelf: ShelfReadings
@@ -76,7 +76,7 @@ export class Desk {
     const { formulas } = this.workbook
     const formula = formulas.find(f => f.id === id) ?? formulas[0]
     if (!formula) this.sheet = undefined
-    else if (formula.id !== this.formula?.id) this.sheet = openFormula(formula, this.larder, this.#scale)
+    else if (formula.id !== this.formula?.id) this.sheet = openSheet(formula, this.larder, this.#scale)
   }
 
   get #scale(): Scale {

@@ -1,4 +1,4 @@
-import type { FormulaSheet, LineFigures, ReadingName } from '../src/dough/figures.js'
+import type { FigureSheet, LineFigures, ReadingName } from '../src/dough/figures.js'
 import { finalDoughOf, type Hold, type Line } from '../src/dough/formula.js'
 
 /** A hold with the line that gives for it. */
@@ -8,7 +8,7 @@ export interface Kept {
 }
 
 /** The hold of a reading, while the line that gives for it is in the final dough. */
-export function heldAt(sheet: FormulaSheet, reading: ReadingName): Kept | undefined {
+export function heldAt(sheet: FigureSheet, reading: ReadingName): Kept | undefined {
   const hold = sheet.formula.holds?.find(h => h.reading === reading)
   const line = hold && finalDoughOf(sheet.formula).lines.find(l => l.id === hold.line)
   return line && { hold, line }
@@ -21,7 +21,7 @@ export interface Giver {
 }
 
 /** The lines of the final dough that could give. */
-export const giversOf = (sheet: FormulaSheet): readonly Giver[] =>
+export const giversOf = (sheet: FigureSheet): readonly Giver[] =>
   finalDoughOf(sheet.formula)
     .lines.filter(line => line.ingredient)
     .map(line => ({ line, gives: sheet.line(line.id).gives }))

@@ -1,5 +1,5 @@
 import type { ReactiveControllerHost } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { CellName } from '../src/dough/working.js'
 
 /** One asking for a working; asking again is another one. */
@@ -13,13 +13,13 @@ const none: ReadonlySet<string> = new Set()
 export class OpenWorking {
   asked: Asked | undefined
   lit: ReadonlySet<string> = none // ids of lines
-  #sheet: FormulaSheet | undefined
+  #sheet: FigureSheet | undefined
   #from: HTMLElement | undefined
 
   constructor(private readonly page: Pick<ReactiveControllerHost, 'requestUpdate'>) {}
 
   /** Opens the working of a cell of the sheet, asked for by something on the page. */
-  ask(cell: CellName, sheet: FormulaSheet | undefined, from: EventTarget | undefined): void {
+  ask(cell: CellName, sheet: FigureSheet | undefined, from: EventTarget | undefined): void {
     void import('./tb-working.js') // fetched when first asked for; an element may stand there before
     this.#from = focusIn(from)
     this.asked = { cell }
@@ -41,7 +41,7 @@ export class OpenWorking {
   }
 
   /** A working of another formula than the one that is open says nothing of it. */
-  stayWith(sheet: FormulaSheet | undefined): void {
+  stayWith(sheet: FigureSheet | undefined): void {
     if (sheet !== this.#sheet) this.#forget()
   }
 

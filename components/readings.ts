@@ -1,4 +1,4 @@
-import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
+import type { FigureSheet, ReadingName } from '../src/dough/figures.js'
 import {
   gramDigits,
   type NumberStyle,
@@ -67,7 +67,7 @@ export const heldToType = (name: ReadingName, value: number, style: NumberStyle)
   showNumber(readingWords[name].unit === '%' ? value * 100 : value, style)
 
 /** The reading of the batch as it is weighed, where a batch is made and that is not what is written. */
-export function showWeighed(sheet: FormulaSheet, name: ReadingName, style: NumberStyle): string | undefined {
+export function showWeighed(sheet: FigureSheet, name: ReadingName, style: NumberStyle): string | undefined {
   const { make } = sheet.formula.batch ?? { make: 'as written' }
   const [written, weighed] = [
     sheet.reading(name),

@@ -1,7 +1,7 @@
 import type { Formula } from '../src/dough/formula.js'
 import type { HouseholdOptions } from '../src/dough/household.js'
 import type { Larder } from '../src/dough/larder.js'
-import { openFormula } from '../src/dough/sheet.js'
+import { openSheet } from '../src/dough/sheet.js'
 import type { Workbook } from '../src/dough/workbook.js'
 import { sheetFigures, writeFormulas } from '../src/exchange/index.js'
 
@@ -34,7 +34,7 @@ export interface Form {
 }
 
 const sheetsOf = ({ formulas, larder, workbook }: Sent) =>
-  formulas.map(formula => openFormula(formula, larder, workbook.scale))
+  formulas.map(formula => openSheet(formula, larder, workbook.scale))
 
 export const forms: Readonly<Record<FormName, Form>> = {
   csv: {

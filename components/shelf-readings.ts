@@ -1,6 +1,6 @@
 import type { Formula } from '../src/dough/formula.js'
 import type { Larder } from '../src/dough/larder.js'
-import { openFormula } from '../src/dough/sheet.js'
+import { openSheet } from '../src/dough/sheet.js'
 
 /** What the shelf says of a formula, fractions of 1; undefined where there is no number. */
 export interface ShelfReading {
@@ -53,7 +53,7 @@ export class ShelfReadings {
     this.#waits = false
     const end = performance.now() + slice
     for (const formula of this.#wanted) {
-      const sheet = openFormula(formula, this.#larder)
+      const sheet = openSheet(formula, this.#larder)
       this.#known.set(formula, {
         trueHydration: sheet.reading('trueHydration'),
         prefermentedFlour: sheet.reading('prefermentedFlour'),

@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../src/dough/batch.js'
 import { setBatch } from '../src/dough/edits.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import {
   allOf,
   batchOf,
@@ -44,7 +44,7 @@ export class TbBatchFields extends LitElement {
     draft: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare draft: Draft
@@ -100,7 +100,7 @@ export class TbBatchFields extends LitElement {
       ></tb-keep-back>`
   }
 
-  #amount(sheet: FormulaSheet) {
+  #amount(sheet: FigureSheet) {
     const { make } = this.draft
     switch (make) {
       case 'dough':
@@ -131,7 +131,7 @@ export class TbBatchFields extends LitElement {
     })
   }
 
-  #ingredients(sheet: FormulaSheet) {
+  #ingredients(sheet: FigureSheet) {
     const { stages, ingredients } = ingredientsOf(sheet.formula)
     const { ingredient } = this.draft
     const known = [...stages, ...ingredients]

@@ -1,8 +1,8 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
 import { type Beside, besides, type LinePair, type Pair, type StagePair } from '../src/dough/beside.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { Formula } from '../src/dough/formula.js'
-import { openFormula } from '../src/dough/sheet.js'
+import { openSheet } from '../src/dough/sheet.js'
 import { bringBack } from '../src/dough/state-edits.js'
 import { type SettingPair, settingsBeside } from './beside-settings.js'
 import { type Asked, firstPair, nameOf, type Side, sidesOf } from './beside-sides.js'
@@ -24,12 +24,12 @@ export class TbBeside extends TbDialog {
     onlyDifferent: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined // of the open formula
+  declare sheet: FigureSheet | undefined // of the open formula
   declare version: number // goes up when the workbook changed
   declare left: string // key of a side
   declare right: string
   declare onlyDifferent: boolean
-  readonly #sheets = new Map<Formula, FormulaSheet>()
+  readonly #sheets = new Map<Formula, FigureSheet>()
   #seen:
     | { readonly left: Formula; readonly right: Formula; readonly larder: unknown; readonly beside: Beside }
     | undefined
@@ -55,10 +55,10 @@ export class TbBeside extends TbDialog {
     if (changed.has('larder') || !this.opened) this.#sheets.clear()
   }
 
-  #sheetOf(formula: Formula): FormulaSheet {
+  #sheetOf(formula: Formula): FigureSheet {
     let sheet = this.#sheets.get(formula)
     if (!sheet) {
-      sheet = openFormula(formula, this.larder)
+      sheet = openSheet(formula, this.larder)
       this.#sheets.set(formula, sheet)
     }
     return sheet

@@ -1,9 +1,9 @@
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { Formula } from '../src/dough/formula.js'
 import type { HouseholdOptions } from '../src/dough/household.js'
 import { type Larder, larderOf } from '../src/dough/larder.js'
-import { openFormula } from '../src/dough/sheet.js'
+import { openSheet } from '../src/dough/sheet.js'
 import { emptyWorkbook, type Workbook } from '../src/dough/workbook.js'
 import { ownList } from './allergen-list.js'
 import { cardNarrowStyles } from './card-narrow-styles.js'
@@ -46,7 +46,7 @@ export class TbCard extends LitElement {
   #before:
     | { readonly focus: HTMLElement | undefined; readonly scroll: number; readonly title: string }
     | undefined
-  #sheet: { readonly of: Formula; readonly larder: Larder; readonly sheet: FormulaSheet } | undefined
+  #sheet: { readonly of: Formula; readonly larder: Larder; readonly sheet: FigureSheet } | undefined
 
   constructor() {
     super()
@@ -94,10 +94,10 @@ export class TbCard extends LitElement {
     this.dispatchEvent(new CustomEvent('tb-alone', { detail: alone, bubbles: true, composed: true }))
   }
 
-  #sheetOf(of: Formula): FormulaSheet {
+  #sheetOf(of: Formula): FigureSheet {
     const { larder, workbook } = this
     if (this.#sheet?.of !== of || this.#sheet.larder !== larder)
-      this.#sheet = { of, larder, sheet: openFormula(of, larder, workbook.scale) }
+      this.#sheet = { of, larder, sheet: openSheet(of, larder, workbook.scale) }
     return this.#sheet.sheet
   }
 

@@ -7,7 +7,7 @@ import {
   cautionsOf,
   type ListedAllergen,
 } from '../src/dough/allergens.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { keepOwnList, type ListName, listWords, notKnownSentence, ownList } from './allergen-list.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
@@ -28,7 +28,7 @@ export class TbCautions extends LitElement {
     list: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare private list: ListName | undefined // chosen here; until then what the browser kept

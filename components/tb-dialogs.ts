@@ -1,5 +1,5 @@
 import { html, LitElement, type nothing, type TemplateResult } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { Larder } from '../src/dough/larder.js'
 import type { Workbook } from '../src/dough/workbook.js'
 import { say } from './events.js'
@@ -30,7 +30,7 @@ export class TbDialogs extends LitElement {
   }
 
   declare workbook: Workbook
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when workbook or sheet changed
   declare larder: Larder
   declare numbers: NumberStyle

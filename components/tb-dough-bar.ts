@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, svg } from 'lit'
-import type { DoughParts, FormulaSheet } from '../src/dough/figures.js'
+import type { DoughParts, FigureSheet } from '../src/dough/figures.js'
 import { finalDoughOf } from '../src/dough/formula.js'
 import { type NumberStyle, showGrams } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
@@ -12,7 +12,7 @@ export class TbDoughBar extends LitElement {
     numbers: { attribute: false },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
 
@@ -161,7 +161,7 @@ export class TbDoughBar extends LitElement {
 customElements.define('tb-dough-bar', TbDoughBar)
 
 /** `Levain`, `Levain and Soaker`: the lines of the final dough that brought flour and water of their own. */
-function carriersOf(sheet: FormulaSheet): string {
+function carriersOf(sheet: FigureSheet): string {
   const names = finalDoughOf(sheet.formula)
     .lines.filter(line => ['stage', 'starter'].includes(sheet.line(line.id).is))
     .map(line => line.ingredient)

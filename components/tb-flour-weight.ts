@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { setFlourWeight } from '../src/dough/edits.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { finalDoughOf } from '../src/dough/formula.js'
 import { askEdit } from './events.js'
 import { type NumberStyle, showGrams } from './numbers.js'
@@ -17,7 +17,7 @@ export class TbFlourWeight extends LitElement {
     refusal: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare readOnly: boolean

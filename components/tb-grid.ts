@@ -1,5 +1,5 @@
 import { html, LitElement, type PropertyValues } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { say } from './events.js'
 import { actionsFor } from './grid/actions.js'
 import { Blocks } from './grid/blocks.js'
@@ -52,7 +52,7 @@ export class TbGrid extends LitElement {
     narrow: { type: Boolean, reflect: true },
   }
 
-  declare sheet: FormulaSheet // the same object all through; `version` says that it has changed
+  declare sheet: FigureSheet // the same object all through; `version` says that it has changed
   declare version: number
   declare numbers: NumberStyle
   declare readOnly: boolean

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { holdReading, naturalGiver } from '../src/dough/edits.js'
-import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
+import type { FigureSheet, ReadingName } from '../src/dough/figures.js'
 import { finalDoughOf } from '../src/dough/formula.js'
 import { holdWords } from '../src/dough/words.js'
 import { askEdit } from './events.js'
@@ -21,7 +21,7 @@ export class TbHold extends LitElement {
     refusal: { state: true },
   }
 
-  declare sheet: FormulaSheet
+  declare sheet: FigureSheet
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare reading: ReadingName

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import type { FormulaSheet, JottingFigures } from '../src/dough/figures.js'
+import type { FigureSheet, JottingFigures } from '../src/dough/figures.js'
 import { type Jotting, newId } from '../src/dough/formula.js'
 import { putJotting, removeJotting } from '../src/dough/jotting-edits.js'
 import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../src/dough/jottings.js'
@@ -31,7 +31,7 @@ export class TbJottings extends LitElement {
     fault: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare readOnly: boolean

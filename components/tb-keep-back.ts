@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js'
 import { repeat } from 'lit/directives/repeat.js'
 import { type Scale, scaleProblem } from '../src/dough/batch.js'
 import { setKeepBack, setScale, setStageLoss } from '../src/dough/edits.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { Stage } from '../src/dough/formula.js'
 import { earlierStages } from './batch-words.js'
 import { askEdit } from './events.js'
@@ -22,7 +22,7 @@ export class TbKeepBack extends LitElement {
     numbers: { attribute: false },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   readonly #fields = new TypedFields(this)
@@ -51,7 +51,7 @@ export class TbKeepBack extends LitElement {
     return repeat(stages, stage => stage.id, line)
   }
 
-  #keepBack(sheet: FormulaSheet, stage: Stage) {
+  #keepBack(sheet: FigureSheet, stage: Stage) {
     const { id, name, keepBack } = stage
     const field = `keep-${id}`
     const hasSeed = keepBack === 'seed' || stage.lines.some(line => sheet.line(line.id).is === 'starter')

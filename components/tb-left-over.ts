@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { finalDoughOf } from '../src/dough/formula.js'
 import { earlierStages, isAsWritten, leftOver, totalToWeigh } from './batch-words.js'
 import type { NumberStyle } from './numbers.js'
@@ -13,7 +13,7 @@ export class TbLeftOver extends LitElement {
     numbers: { attribute: false },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
 
@@ -43,7 +43,7 @@ export class TbLeftOver extends LitElement {
     </ul>`
   }
 
-  #problem(sheet: FormulaSheet): string {
+  #problem(sheet: FigureSheet): string {
     const isOfBatch = sheet.stage(finalDoughOf(sheet.formula).id).weight !== undefined
     const said = sheet.problems.find(p => p.severity === 'error' && p.message.startsWith('The batch'))
     return isOfBatch && said

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { wish } from './events.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
@@ -22,7 +22,7 @@ export class TbPlaces extends LitElement {
     place: {},
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare place: PlaceName

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { Formula, Place, Problem } from '../src/dough/formula.js'
 import { wish } from './events.js'
 import { sharedStyles } from './shared-styles.js'
@@ -18,7 +18,7 @@ export class TbRemarks extends LitElement {
     all: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
 
   declare all: boolean // shown, and not only the gravest

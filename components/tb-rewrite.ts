@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { writeInGrams, writeInPercentages } from '../src/dough/rebase.js'
 import { askEdit } from './events.js'
 import { insideStyles } from './inside-styles.js'
@@ -22,7 +22,7 @@ export class TbRewrite extends LitElement {
     refused: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare told: string
   declare refused: boolean // what is told is why not
 

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { renameFormula, setFormulaNote } from '../src/dough/edits.js'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import type { Larder } from '../src/dough/larder.js'
 import { askEdit, say } from './events.js'
 import type { NumberStyle } from './numbers.js'
@@ -26,7 +26,7 @@ export class TbSheet extends LitElement {
     lit: { attribute: false },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare readOnly: boolean

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import type { FormulaSheet, ReadingName } from '../src/dough/figures.js'
+import type { FigureSheet, ReadingName } from '../src/dough/figures.js'
 import type { KeptState } from '../src/dough/formula.js'
 import { bringBack, forgetState, keepState } from '../src/dough/state-edits.js'
 import { alsoDone, listed, type SettingPair, settingsBeside } from './beside-settings.js'
@@ -29,7 +29,7 @@ export class TbStates extends LitElement {
     refusal: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare readOnly: boolean
@@ -37,7 +37,7 @@ export class TbStates extends LitElement {
   declare refusal: string // why this state was not kept
   readonly #sheets = new WeakMap<
     KeptState,
-    { readonly of: FormulaSheet['larder']; readonly then: FormulaSheet; readonly words: string }
+    { readonly of: FigureSheet['larder']; readonly then: FigureSheet; readonly words: string }
   >()
   #proposed = '' // the name as it was proposed last
 

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
 import { releaseHold } from '../src/dough/edits.js'
-import { type FormulaSheet, type ReadingName, readingNames } from '../src/dough/figures.js'
+import { type FigureSheet, type ReadingName, readingNames } from '../src/dough/figures.js'
 import { usualRanges } from '../src/dough/ranges.js'
 import { askEdit, say, wish } from './events.js'
 import { giversOf, heldAt } from './holds.js'
@@ -44,7 +44,7 @@ export class TbTally extends LitElement {
     holding: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
   declare readOnly: boolean
@@ -110,7 +110,7 @@ export class TbTally extends LitElement {
     `
   }
 
-  #strip(sheet: FormulaSheet, name: ReadingName, called: string): TemplateResult {
+  #strip(sheet: FigureSheet, name: ReadingName, called: string): TemplateResult {
     const why = sheet.reading(name) === undefined ? sheet.readingProblem(name) : undefined
     return html`<div class=${name}>
       <dt>${called}</dt>
@@ -121,7 +121,7 @@ export class TbTally extends LitElement {
     </div>`
   }
 
-  #reading(sheet: FormulaSheet, name: ReadingName, under?: TemplateResult[]): TemplateResult {
+  #reading(sheet: FigureSheet, name: ReadingName, under?: TemplateResult[]): TemplateResult {
     return html`<div class="reading">
       <dt title=${readingWords[name].means}>${readingWords[name].name}</dt>
       ${this.#value(sheet, name)}${this.#words(sheet, name)}
@@ -130,7 +130,7 @@ export class TbTally extends LitElement {
   }
 
   /** The value, which opens its working, and the way to hold it. */
-  #value(sheet: FormulaSheet, name: ReadingName): TemplateResult {
+  #value(sheet: FigureSheet, name: ReadingName): TemplateResult {
     const kept = heldAt(sheet, name)
     const canHold = !this.readOnly && !kept && giversOf(sheet).length > 0
     return html`<dd class="value">
@@ -152,7 +152,7 @@ export class TbTally extends LitElement {
     </dd>`
   }
 
-  #figure(sheet: FormulaSheet, name: ReadingName): TemplateResult {
+  #figure(sheet: FigureSheet, name: ReadingName): TemplateResult {
     const value = sheet.reading(name)
     const { unit } = readingWords[name]
     const shown = value === undefined ? undefined : showReading(name, value, this.numbers)
@@ -174,7 +174,7 @@ export class TbTally extends LitElement {
   }
 
   /** The usual range where there is one, or why there is no number; how it will be as weighed. */
-  #words(sheet: FormulaSheet, name: ReadingName) {
+  #words(sheet: FigureSheet, name: ReadingName) {
     const value = sheet.reading(name)
     const usual = name === 'moistureHydration' ? undefined : usualRanges[name]
     if (value === undefined) {
@@ -195,7 +195,7 @@ export class TbTally extends LitElement {
   }
 
   /** What belongs under readings: the holds on them, the form that is open for one, the working of one. */
-  #under(sheet: FormulaSheet, names: readonly ReadingName[]) {
+  #under(sheet: FigureSheet, names: readonly ReadingName[]) {
     const { asked, holding } = this
     return names.map(
       name =>
@@ -205,7 +205,7 @@ export class TbTally extends LitElement {
     )
   }
 
-  #held(sheet: FormulaSheet, name: ReadingName, under: boolean) {
+  #held(sheet: FigureSheet, name: ReadingName, under: boolean) {
     const kept = heldAt(sheet, name)
     if (!kept) return nothing
     const spoken = readingInSentence(name)
@@ -231,7 +231,7 @@ export class TbTally extends LitElement {
     </p>`
   }
 
-  #form(sheet: FormulaSheet, name: ReadingName): TemplateResult {
+  #form(sheet: FigureSheet, name: ReadingName): TemplateResult {
     void import('./tb-hold.js') // fetched when first wanted; an element may stand there before
     return html`${keyed(
       name,
@@ -245,7 +245,7 @@ export class TbTally extends LitElement {
     )}`
   }
 
-  #working(sheet: FormulaSheet, asked: Asked) {
+  #working(sheet: FigureSheet, asked: Asked) {
     if (this.apart) return nothing
     return keyed(
       asked,

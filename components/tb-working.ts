@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
-import type { FormulaSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/figures.js'
 import { type CellName, type Source, type Working, workingText } from '../src/dough/working.js'
+import { workingOf } from '../src/dough/workings.js'
 import { copyText } from './copy-text.js'
 import { say, wish } from './events.js'
 import { sharedStyles } from './shared-styles.js'
@@ -25,7 +26,7 @@ export class TbWorking extends LitElement {
     trail: { state: true },
   }
 
-  declare sheet: FormulaSheet | undefined
+  declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare cell: CellName | undefined
   declare foot: boolean // lies at the foot of the page, above what is there
@@ -74,7 +75,7 @@ export class TbWorking extends LitElement {
   #of(cell: CellName | undefined): Working | undefined {
     if (!cell) return undefined
     try {
-      return this.sheet?.working(cell)
+      return this.sheet && workingOf(this.sheet.workedOut, cell)
     } catch (error) {
       if (error instanceof RangeError) return undefined
       throw error

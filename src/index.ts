@@ -23,7 +23,7 @@ export type {
   Stage,
 } from './dough/formula.js'
 export { type Ingredient, type Larder, larderOf } from './dough/larder.js'
-export { openFormula } from './dough/sheet.js'
+export { openFormula } from './dough/formula-sheet.js'
 export { usualLarder } from './dough/usual-larder.js'
 export type { Weighed } from './dough/weighing.js'
 export { type CellName, type Source, type Working, workingText } from './dough/working.js'

@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import type { Formula } from '../../src/dough/formula.js'
 import type { CellName } from '../../src/dough/working.js'
 import type { Edit } from '../events.js'
@@ -18,7 +18,7 @@ export interface Action {
 
 /** What the actions ask of the grid. */
 export interface Actor {
-  readonly sheet: FormulaSheet
+  readonly sheet: FigureSheet
   readonly formula: Formula
   readonly hasClipboard: boolean
   readonly columns: readonly Column[] // that are shown

@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import { unitWords } from '../../src/dough/units.js'
 import { nameFor } from '../../src/engine/index.js'
 import type { Choice } from './choices.js'
@@ -25,7 +25,7 @@ export function nameAt(text: string, caret: number): NameTyped | undefined {
  * The names that go on from what is typed, at most eight: those of the line's own stage first. Not the line's
  * own name, since an amount cannot be made of itself.
  */
-export function namesFor(typed: string, sheet: FormulaSheet, row: Row): Choice[] {
+export function namesFor(typed: string, sheet: FigureSheet, row: Row): Choice[] {
   const { stages, jottings } = sheet.formula
   const at = stages.findIndex(s => s.id === stageOf(row))
   const names = (index: number) => stages[index]?.lines.map(l => nameFor(l.ingredient)) ?? []

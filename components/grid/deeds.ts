@@ -1,5 +1,5 @@
 import { addLine, moveLine, moveStage, newLine } from '../../src/dough/edits.js'
-import type { FormulaSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import type { Formula } from '../../src/dough/formula.js'
 import { holdWords } from '../../src/dough/words.js'
 import type { CellName } from '../../src/dough/working.js'
@@ -48,7 +48,7 @@ export class Deeds implements Actor {
     this.#host = host
   }
 
-  get sheet(): FormulaSheet {
+  get sheet(): FigureSheet {
     return this.#host.given.sheet
   }
 

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { FormulaSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import type { NumberStyle } from '../numbers.js'
 import { showNumber } from '../typed-numbers.js'
 import { type Choice, choiceId, choiceList } from './choices.js'
@@ -45,7 +45,7 @@ export const columnNames: Readonly<Record<Column, string>> = {
 }
 
 /** The name of a row for those who listen. */
-export function rowName(row: Row, sheet: FormulaSheet): string {
+export function rowName(row: Row, sheet: FigureSheet): string {
   if (row.kind === 'stage') return row.stage.name
   if (row.kind === 'line') return row.line.ingredient || 'line without an ingredient'
   const stage = sheet.formula.stages.find(s => s.id === row.stage)?.name ?? ''

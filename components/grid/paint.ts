@@ -1,5 +1,5 @@
 import { guard } from 'lit/directives/guard.js'
-import type { FormulaSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import { columnNames, type Editing, rowName } from './editor.js'
 import { cellColumn } from './moving.js'
 import { type RowState, rowTemplate, selectedColumns, type View } from './rows.js'
@@ -8,7 +8,7 @@ import type { Walk } from './walk.js'
 
 /** What the rows are painted of. */
 export interface Painted {
-  readonly sheet: FormulaSheet
+  readonly sheet: FigureSheet
   readonly walk: Walk
   readonly editing: Editing | undefined
   readonly lit: ReadonlySet<string> // ids of lines

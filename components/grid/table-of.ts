@@ -1,4 +1,4 @@
-import type { FormulaSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
+import type { FigureSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
 import type { Line, Stage } from '../../src/dough/formula.js'
 import { holdWords, per100 } from '../../src/dough/words.js'
 import { type NumberStyle, showGrams, showPercent } from '../numbers.js'
@@ -25,7 +25,7 @@ import { buildWords, hasBatch, weighedLine, weighedStage } from './weighing-word
  * The rows of the sheet as it stands. A row that would look the same as in `before` is the same object, so
  * that a template can tell by identity that there is nothing to paint.
  */
-export function tableOf(sheet: FormulaSheet, style: NumberStyle, readOnly: boolean, before: Table): Table {
+export function tableOf(sheet: FigureSheet, style: NumberStyle, readOnly: boolean, before: Table): Table {
   const causes = causesIn(sheet)
   const batch = hasBatch(sheet.formula)
   const groups = sheet.formula.stages.map(stage => {
@@ -62,7 +62,7 @@ interface Of {
  * Where problems arose, by the sentence that a line which only suffers from them carries: the place, then the
  * problem. Holds without an answer are one problem of all the lines that give; the first of them tells it.
  */
-function causesIn(sheet: FormulaSheet): Map<string, Cause> {
+function causesIn(sheet: FigureSheet): Map<string, Cause> {
   const causes = new Map<string, Cause>()
   for (const stage of sheet.formula.stages)
     for (const line of stage.lines) {

@@ -1,4 +1,4 @@
-import type { FormulaSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
+import type { FigureSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
 import type { Line, Stage } from '../../src/dough/formula.js'
 import type { NumberStyle } from '../numbers.js'
 
@@ -44,7 +44,7 @@ export const isNumber = (column: Column): column is AmountColumn | 'batch' =>
 
 /** What the app gives the grid. */
 export interface Given {
-  readonly sheet: FormulaSheet
+  readonly sheet: FigureSheet
   readonly numbers: NumberStyle
   readonly readOnly: boolean
   readonly names: readonly string[]

@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import { type Formula, type Stage, sameName } from '../../src/dough/formula.js'
 import { grams } from '../../src/dough/words.js'
 import { type NumberStyle, showDecimals } from '../numbers.js'
@@ -13,7 +13,7 @@ const decimalsOf = (step: number): number => /\.(\d+)/.exec(String(step))?.[1]?.
 const unknown: WeighedShown = { grams: undefined, text: '–', exact: '' }
 
 /** What is weighed of a line. */
-export function weighedLine(sheet: FormulaSheet, line: string, style: NumberStyle): WeighedShown {
+export function weighedLine(sheet: FigureSheet, line: string, style: NumberStyle): WeighedShown {
   const weighed = sheet.weighed(line)
   if (!weighed) return unknown
   const wanted = sheet.line(line).batch
@@ -22,7 +22,7 @@ export function weighedLine(sheet: FormulaSheet, line: string, style: NumberStyl
 }
 
 /** Grams of a stage's lines as they are weighed, and the finest decimals among them; undefined where one is not known. */
-function weighedSum(sheet: FormulaSheet, stage: Stage): { grams: number; decimals: number } | undefined {
+function weighedSum(sheet: FigureSheet, stage: Stage): { grams: number; decimals: number } | undefined {
   let sum = 0
   let decimals = 0
   for (const line of stage.lines) {
@@ -35,7 +35,7 @@ function weighedSum(sheet: FormulaSheet, stage: Stage): { grams: number; decimal
 }
 
 /** What the lines of a stage come to as they are shown. */
-export function weighedStage(sheet: FormulaSheet, stage: Stage, style: NumberStyle): WeighedShown {
+export function weighedStage(sheet: FigureSheet, stage: Stage, style: NumberStyle): WeighedShown {
   const sum = weighedSum(sheet, stage)
   if (!sum) return unknown
   const { build } = sheet.stage(stage.id)
@@ -44,14 +44,14 @@ export function weighedStage(sheet: FormulaSheet, stage: Stage, style: NumberSty
 }
 
 /** Grams of a stage that the lines of later ones weigh. */
-const takenOf = (sheet: FormulaSheet, stage: Stage): number =>
+const takenOf = (sheet: FigureSheet, stage: Stage): number =>
   sheet.formula.stages
     .flatMap(s => s.lines)
     .filter(l => sheet.line(l.id).is === 'stage' && sameName(l.ingredient, stage.name))
     .reduce((sum, l) => sum + (sheet.weighed(l.id)?.grams ?? 0), 0)
 
 /** Grams of a stage that are kept back: those given, or as much as is weighed of its seed. */
-export const keptOf = (sheet: FormulaSheet, { keepBack = 0, lines }: Stage): number =>
+export const keptOf = (sheet: FigureSheet, { keepBack = 0, lines }: Stage): number =>
   keepBack === 'seed'
     ? lines
         .filter(({ id }) => sheet.line(id).is === 'starter')
@@ -59,7 +59,7 @@ export const keptOf = (sheet: FormulaSheet, { keepBack = 0, lines }: Stage): num
     : keepBack
 
 /** `653 g made, 602 g taken, 50 g kept back`: an earlier stage as it is weighed for the batch. */
-export function buildWords(sheet: FormulaSheet, stage: Stage, style: NumberStyle): readonly string[] {
+export function buildWords(sheet: FigureSheet, stage: Stage, style: NumberStyle): readonly string[] {
   const made = weighedSum(sheet, stage)
   if (sheet.stage(stage.id).isFinal || !made) return []
   const taken = takenOf(sheet, stage)

@@ -1,4 +1,4 @@
-import type { FormulaSheet } from './figures.js'
+import type { FigureSheet } from './figures.js'
 import { type Line, nameKey } from './formula.js'
 import type { Allergens, Ingredient } from './larder.js'
 
@@ -21,7 +21,7 @@ export const allergenSentence =
   'This is what the larder lists for these ingredients, and nothing more: it clears no bread for anybody. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.'
 
 /** The lines of all stages that are ingredients, with what the larder knows of each; a stage is what is in it. */
-function ingredientLines(sheet: FormulaSheet): { line: Line; ingredient: Ingredient | undefined }[] {
+function ingredientLines(sheet: FigureSheet): { line: Line; ingredient: Ingredient | undefined }[] {
   const { stages } = sheet.formula
   const names = new Set(stages.map(({ name }) => nameKey(name)))
   return stages
@@ -33,7 +33,7 @@ function ingredientLines(sheet: FormulaSheet): { line: Line; ingredient: Ingredi
 const lists = ['us', 'eu', 'canada'] as const
 
 /** What a formula lists among the public lists, through all its stages and starters. */
-export function allergensOf(sheet: FormulaSheet): FormulaAllergens {
+export function allergensOf(sheet: FigureSheet): FormulaAllergens {
   const found: Record<keyof Allergens, Map<string, Set<string>>> = {
     us: new Map(),
     eu: new Map(),
@@ -73,7 +73,7 @@ const herbs =
 const oils = /\b(?:oil|oils|huile)\b/i
 
 /** The cautions usual in this work that a formula gives cause for. The figures are those of the public rule for perishable food. */
-export function cautionsOf(sheet: FormulaSheet): readonly Caution[] {
+export function cautionsOf(sheet: FigureSheet): readonly Caution[] {
   const { formula } = sheet
   const lines = ingredientLines(sheet)
   const cautions: Caution[] = []

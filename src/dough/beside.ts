@@ -1,4 +1,4 @@
-import { type FormulaSheet, type LineFigures, type ReadingName, readingNames } from './figures.js'
+import { type FigureSheet, type LineFigures, type ReadingName, readingNames } from './figures.js'
 import { finalDoughOf, type Line, nameKey, type Stage } from './formula.js'
 
 interface Both<T> {
@@ -53,7 +53,7 @@ const onlyOne = (l: unknown, r: unknown): 'left' | 'right' | undefined =>
   l && r ? undefined : l ? 'left' : 'right'
 
 /** Sets two formulas beside each other, line by line. */
-export function besides(left: FormulaSheet, right: FormulaSheet): Beside {
+export function besides(left: FigureSheet, right: FigureSheet): Beside {
   const readings = readingNames
     .map(name => ({ name, left: left.reading(name), right: right.reading(name) }))
     .filter(r => (r.left ?? 0) !== 0 || (r.right ?? 0) !== 0)
@@ -85,7 +85,7 @@ export function besides(left: FormulaSheet, right: FormulaSheet): Beside {
 }
 
 /** The lines of a stage that say something, with what makes two of them the same: a stage's name, else the larder's ingredient. */
-function linesOf(sheet: FormulaSheet, stage: Stage | undefined): { line: Line; key: string }[] {
+function linesOf(sheet: FigureSheet, stage: Stage | undefined): { line: Line; key: string }[] {
   const stages = new Set(sheet.formula.stages.map(s => nameKey(s.name)))
   return (stage?.lines ?? [])
     .filter(line => line.ingredient || line.amount)

@@ -1,27 +1,9 @@
-import type { CellValue, Dimension, Graph } from '../engine/index.js'
-import type { CellPlan } from './cells.js'
 import type { ReadingName } from './figures.js'
 import { cellOf } from './names.js'
-import {
-  type Count,
-  ingredientKey,
-  type LinePlan,
-  lineBrings,
-  type Outline,
-  type StagePlan,
-} from './outline.js'
-import type { Weighed } from './weighing.js'
-import { grams, isWeightReading, per100, plainNumber, readingWords } from './words.js'
+import { type Count, ingredientKey, type LinePlan, lineBrings, type StagePlan } from './outline.js'
+import { grams, isWeightReading, measured, per100, plainNumber, readingWords } from './words.js'
+import type { WorkedOut } from './worked-out.js'
 import type { Source, Working } from './working.js'
-
-/** What workings are read from. */
-export interface WorkedOut {
-  readonly outline: Outline
-  readonly plan: CellPlan
-  readonly graph: Graph
-  explain(value: CellValue): string
-  weighed(line: string): Weighed | undefined
-}
 
 export const capital = (words: string) => words[0]!.toUpperCase() + words.slice(1)
 
@@ -194,11 +176,4 @@ export class FigureReader {
     const figure = value === undefined ? '–' : isWeightReading(name) ? grams(value) : per100(value)
     return { words: readingWords[name], figure, how: '', value, cell: name }
   }
-}
-
-/** A value as a sentence says it: a weight, a plain number, or yes and no. */
-export function measured(value: number | undefined, dimension: Dimension): string {
-  if (value === undefined) return '–'
-  if (dimension === 'truth') return value ? 'yes' : 'no'
-  return dimension === 'weight' ? grams(value) : plainNumber(value)
 }

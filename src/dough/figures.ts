@@ -2,6 +2,7 @@ import type { Batch, Scale } from './batch.js'
 import type { CountsAs, Formula, Hold, Problem } from './formula.js'
 import type { Larder } from './larder.js'
 import type { Weighed } from './weighing.js'
+import type { WorkedOut } from './worked-out.js'
 import type { CellName, Working } from './working.js'
 
 /** The readings of a dough, by the names programs use. Ratios are fractions of 1, weights grams. */
@@ -74,13 +75,34 @@ export interface DoughParts {
 }
 
 /** A formula with its figures, kept up to date as it changes. */
-export interface FormulaSheet {
+export interface FigureSheet {
   readonly formula: Formula // the document as it stands
   readonly larder: Larder
   readonly scale: Scale // the baker's, in whose steps the batch is weighed
   reading(name: ReadingName): number | undefined
   /** Why a reading has no number, in a sentence. */
   readingProblem(name: ReadingName): string | undefined
+  line(id: string): LineFigures // throws RangeError for a line not in the formula
+  stage(id: string): StageFigures
+  jotting(id: string): JottingFigures
+  /** The names an amount or a jotting may use: lines of the final dough, jottings, stages' own, totals, readings. */
+  readonly usableNames: readonly string[]
+  readonly parts: DoughParts | undefined
+  readonly problems: readonly Problem[]
+  /** What is weighed of a line of the batch on the baker's scale; undefined where the batch is not known. */
+  weighed(line: string): Weighed | undefined
+  /** The reading of the dough as it is weighed, steps of the scale and all. */
+  weighedReading(name: ReadingName): number | undefined
+  /** Another formula with the same larder and scale. */
+  other(formula: Formula): FigureSheet
+  /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
+  update(formula: Formula, larder?: Larder, scale?: Scale): void
+  /** What workings are read from. */
+  readonly workedOut: WorkedOut
+}
+
+/** The same for programs: by the names of stages and ingredients, to be changed, and with workings. */
+export interface FormulaSheet extends FigureSheet {
   /** Grams as written of an ingredient in a stage, by their names; two lines of one ingredient: their sum. */
   weight(stage: string, ingredient: string): number | undefined
   /** Grams of it in the batch, unrounded. */
@@ -92,23 +114,8 @@ export interface FormulaSheet {
   /** Keeps a reading at `value` (fraction of 1, or grams) while the line gives. Throws Refusal. */
   hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void
   release(reading: ReadingName): void
-  line(id: string): LineFigures // throws RangeError for a line not in the formula
-  stage(id: string): StageFigures
-  jotting(id: string): JottingFigures
-  /** The names an amount or a jotting may use: lines of the final dough, jottings, stages' own, totals, readings. */
-  readonly usableNames: readonly string[]
-  readonly parts: DoughParts | undefined
-  readonly problems: readonly Problem[]
   /** How a number came about. Throws RangeError for a cell that is not in the formula. */
   working(cell: CellName): Working
   /** The cell of an ingredient's figure, to ask its working; undefined when there is no such line. */
   cell(stage: string, ingredient: string, column: AmountColumn | 'batch'): CellName | undefined
-  /** What is weighed of a line of the batch on the baker's scale; undefined where the batch is not known. */
-  weighed(line: string): Weighed | undefined
-  /** The reading of the dough as it is weighed, steps of the scale and all. */
-  weighedReading(name: ReadingName): number | undefined
-  /** Another formula with the same larder and scale. */
-  other(formula: Formula): FormulaSheet
-  /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
-  update(formula: Formula, larder?: Larder, scale?: Scale): void
 }

@@ -1,8 +1,8 @@
-import type { FormulaSheet } from './figures.js'
+import type { FigureSheet } from './figures.js'
 import { type Formula, type Line, nameKey } from './formula.js'
 import type { Ingredient } from './larder.js'
 import { gramsPerMeasure } from './measures.js'
-import { openFormula } from './sheet.js'
+import { openSheet } from './sheet.js'
 import { tidy } from './words.js'
 
 export type MeasureSystem = 'us' | 'metric' | 'imperial'
@@ -196,7 +196,7 @@ function measuredLine(
 }
 
 /** The formula with what cups and spoons stand for, to read the dough that they give. */
-function asMeasured(sheet: FormulaSheet, lines: ReadonlyMap<string, HouseholdLine>): Formula | undefined {
+function asMeasured(sheet: FigureSheet, lines: ReadonlyMap<string, HouseholdLine>): Formula | undefined {
   const { batch: _batch, holds: _holds, ...formula } = sheet.formula
   if ([...lines.values()].some(({ grams }) => grams === undefined)) return undefined
   return {
@@ -216,7 +216,7 @@ function asMeasured(sheet: FormulaSheet, lines: ReadonlyMap<string, HouseholdLin
  * Each line of the batch in the nearest practical cups and spoons, where it is known what they hold of it, and the dough's
  * true hydration and salt when it is measured so. Lines without words are taken as weighed.
  */
-export function householdOf(sheet: FormulaSheet, options: HouseholdOptions): Household {
+export function householdOf(sheet: FigureSheet, options: HouseholdOptions): Household {
   const stages = new Set(sheet.formula.stages.map(s => nameKey(s.name)))
   const lines = sheet.formula.stages
     .flatMap(stage => stage.lines)
@@ -227,7 +227,7 @@ export function householdOf(sheet: FormulaSheet, options: HouseholdOptions): Hou
       return measuredLine(line, sheet.line(line.id).batch, ingredient, options)
     })
   const formula = asMeasured(sheet, new Map(lines.map(line => [line.line, line])))
-  const measured = formula && openFormula(formula, sheet.larder)
+  const measured = formula && openSheet(formula, sheet.larder)
   return {
     lines,
     trueHydration: {

@@ -1,8 +1,9 @@
 import { written } from '../engine/index.js'
-import { type FigureReader, measured } from './figure-reader.js'
+import type { FigureReader } from './figure-reader.js'
 import type { JottingPlan } from './jottings.js'
 import { sourcesOf } from './line-workings.js'
 import { cellOf, meaningInJotting } from './names.js'
+import { measured } from './words.js'
 import type { Source, Working } from './working.js'
 
 /** The working of one of the baker's own calculations. */

@@ -1,5 +1,5 @@
 import { type LineAt, putLine, Refusal, type StageAt } from './edit-places.js'
-import type { FormulaSheet } from './figures.js'
+import type { FigureSheet } from './figures.js'
 import { type Line, type Stage, sameName } from './formula.js'
 import { enterIngredient } from './line-edits.js'
 import { holdWords, tidy } from './words.js'
@@ -8,26 +8,26 @@ import { applyChanges, type Change, emptyWorkbook, type Transaction } from './wo
 /** A weight or a total that is the same but for what double precision leaves over. */
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1e-3, Math.abs(a))
 
-const stagesOf = (sheet: FormulaSheet, stage?: string): readonly Stage[] =>
+const stagesOf = (sheet: FigureSheet, stage?: string): readonly Stage[] =>
   sheet.formula.stages.filter(s => stage === undefined || s.id === stage)
 
 /** The weight of a line, or a Refusal that says it has none. */
-function weightOf(sheet: FormulaSheet, line: Line): number {
+function weightOf(sheet: FigureSheet, line: Line): number {
   const { weight, isStale } = sheet.line(line.id)
   if (weight === undefined || isStale)
     throw new Refusal(`${line.ingredient || 'A line'} has no weight, so nothing can be written for it.`)
   return weight
 }
 
-const gives = (sheet: FormulaSheet, line: Line) => sheet.line(line.id).gives
+const gives = (sheet: FigureSheet, line: Line) => sheet.line(line.id).gives
 const inGrams = (weight: number) => `${tidy(weight)} g`
 const inPercent = (weight: number, base: number) => `${tidy((weight / base) * 100)}%`
 
 /** The lines whose amounts can be written anew: those that have one and do not give. */
-const written = (sheet: FormulaSheet, stage: Stage): Line[] =>
+const written = (sheet: FigureSheet, stage: Stage): Line[] =>
   stage.lines.filter(line => line.amount && !gives(sheet, line))
 
-function amounts(sheet: FormulaSheet, stage: Stage, amountOf: (line: Line) => string): Change[] {
+function amounts(sheet: FigureSheet, stage: Stage, amountOf: (line: Line) => string): Change[] {
   const at: StageAt = { formula: sheet.formula.id, stage: stage.id }
   return written(sheet, stage).flatMap((line): Change[] => {
     const amount = amountOf(line)
@@ -35,21 +35,17 @@ function amounts(sheet: FormulaSheet, stage: Stage, amountOf: (line: Line) => st
   })
 }
 
-const what = (sheet: FormulaSheet, stage?: string) =>
+const what = (sheet: FigureSheet, stage?: string) =>
   stage === undefined ? sheet.formula.name : sheet.formula.stages.find(s => s.id === stage)!.name
 
 /** The formula as it would be, worked out. */
-function sheetAfter(sheet: FormulaSheet, changes: readonly Change[]): FormulaSheet {
+function sheetAfter(sheet: FigureSheet, changes: readonly Change[]): FigureSheet {
   const workbook = { ...emptyWorkbook, formulas: [sheet.formula] }
   return sheet.other(applyChanges(workbook, changes).workbook.formulas[0]!)
 }
 
 /** The transaction, or a Refusal that names the line whose weight it would change. */
-function sameWeights(
-  sheet: FormulaSheet,
-  transaction: Transaction,
-  but: readonly string[] = [],
-): Transaction {
+function sameWeights(sheet: FigureSheet, transaction: Transaction, but: readonly string[] = []): Transaction {
   if (transaction.changes.length === 0) return transaction
   const after = sheetAfter(sheet, transaction.changes)
   for (const line of sheet.formula.stages.flatMap(s => s.lines)) {
@@ -71,7 +67,7 @@ function sameWeights(
  * Writes a formula, or one stage, in grams; no weight changes. Lines that give go on giving. Throws Refusal.
  * Without changes when all is in grams already.
  */
-export function writeInGrams(sheet: FormulaSheet, stage?: string): Transaction {
+export function writeInGrams(sheet: FigureSheet, stage?: string): Transaction {
   const changes = stagesOf(sheet, stage).flatMap(s => {
     if (written(sheet, s).length && sheet.stage(s.id).weight === 0)
       throw new Refusal(`Nothing takes ${s.name} yet, so its percentages come to no weights.`)
@@ -86,12 +82,12 @@ export function writeInGrams(sheet: FormulaSheet, stage?: string): Transaction {
  * lines in grams, since a stage in percentages makes just what is taken of it. Throws Refusal. Without changes
  * when all is in percentages already.
  */
-export function writeInPercentages(sheet: FormulaSheet, stage?: string): Transaction {
+export function writeInPercentages(sheet: FigureSheet, stage?: string): Transaction {
   const changes = stagesOf(sheet, stage).flatMap(s => percentages(sheet, s))
   return sameWeights(sheet, { label: `Write ${what(sheet, stage)} in percentages`, changes })
 }
 
-function percentages(sheet: FormulaSheet, stage: Stage): Change[] {
+function percentages(sheet: FigureSheet, stage: Stage): Change[] {
   if (written(sheet, stage).length === 0) return []
   const { base, weight, taken, isFinal } = sheet.stage(stage.id)
   if (!base) throw new Refusal(`${stage.name} has nothing that percentages could be of.`)
@@ -115,7 +111,7 @@ function percentages(sheet: FormulaSheet, stage: Stage): Change[] {
  * Amounts in percentages stay in percentages; water that gives follows by itself. Throws Refusal, in words,
  * where that cannot be.
  */
-export function changeStarter(sheet: FormulaSheet, at: LineAt, starter: string): Transaction {
+export function changeStarter(sheet: FigureSheet, at: LineAt, starter: string): Transaction {
   const { formula } = sheet
   const stage = formula.stages.find(s => s.id === at.stage)!
   const line = stage.lines.find(l => l.id === at.line)!
@@ -159,9 +155,9 @@ export function changeStarter(sheet: FormulaSheet, at: LineAt, starter: string):
 }
 
 /** The transaction, or a Refusal where it would change the readings of the dough or the weight of the stage. */
-function sameDough(sheet: FormulaSheet, stage: Stage, transaction: Transaction): Transaction {
+function sameDough(sheet: FigureSheet, stage: Stage, transaction: Transaction): Transaction {
   const after = sheetAfter(sheet, transaction.changes)
-  const figures = (s: FormulaSheet) => [
+  const figures = (s: FigureSheet) => [
     s.reading('totalFlour'),
     s.reading('totalWater'),
     s.reading('prefermentedFlour'),

@@ -1,33 +1,22 @@
-import type { CellValue, Graph } from '../engine/index.js'
 import { isAsWritten } from './batch-cells.js'
-import type { CellPlan } from './cells.js'
 import type { ReadingName } from './figures.js'
 import { type Place, type Problem, sameName } from './formula.js'
 import { makesUpTheRest } from './hold-cells.js'
 import { cellOf } from './names.js'
-import { bringsOf, type LinePlan, type Outline, type StagePlan } from './outline.js'
+import { bringsOf, type LinePlan, type StagePlan } from './outline.js'
 import { usualRanges } from './ranges.js'
-import type { Weighed } from './weighing.js'
 import { grams, holdWords, per100, readingWords } from './words.js'
-
-/** What is needed to look at a formula and say what one noticed. */
-export interface Seen {
-  readonly outline: Outline
-  readonly plan: CellPlan
-  readonly graph: Graph
-  explain(value: CellValue): string // the sentence of an error
-  weighed(line: LinePlan): Weighed | undefined
-}
+import type { WorkedOut } from './worked-out.js'
 
 type Severity = Problem['severity']
 
-const number = (seen: Seen, cell: string): number | undefined => {
+const number = (seen: WorkedOut, cell: string): number | undefined => {
   const value = seen.graph.value(cell)
   return typeof value === 'number' ? value : undefined
 }
 
 /** Everything the sheet noticed, errors first. */
-export function remarksOn(seen: Seen): Problem[] {
+export function remarksOn(seen: WorkedOut): Problem[] {
   const found: Problem[] = []
   const { outline } = seen
   const say = (severity: Severity, message: string, stage?: StagePlan, line?: LinePlan) => {
@@ -52,7 +41,7 @@ export function remarksOn(seen: Seen): Problem[] {
 
 type Say = (severity: Severity, message: string) => void
 
-function onLine(seen: Seen, plan: LinePlan, say: Say): void {
+function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   const { line, stage, ingredient, countsAs, source, amount } = plan
   const here = `${line.ingredient || 'A line'} in ${stage.stage.name}`
   const value = seen.graph.value(cellOf.weight(plan))
@@ -68,7 +57,7 @@ function onLine(seen: Seen, plan: LinePlan, say: Say): void {
       'warning',
       `${line.ingredient} is not in the larder: only its weight is counted. Say what it counts as.`,
     )
-  const weighed = seen.weighed(plan)
+  const weighed = seen.weighed(line.id)
   const wanted = number(seen, cellOf.batch(plan))
   if (weighed && wanted && weighed.mayBeOff > 0.1)
     say(
@@ -86,7 +75,7 @@ function onLine(seen: Seen, plan: LinePlan, say: Say): void {
     say('error', `The hydration of ${ingredient.name} is not a percentage.`)
 }
 
-function onStage(seen: Seen, plan: StagePlan, say: Say): void {
+function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   const { name } = plan.stage
   if (plan.circle) return say('error', plan.circle)
   const base = seen.graph.value(cellOf.base(plan))
@@ -113,7 +102,7 @@ function onStage(seen: Seen, plan: StagePlan, say: Say): void {
 }
 
 function onHolds(
-  seen: Seen,
+  seen: WorkedOut,
   say: (severity: Severity, message: string, stage?: StagePlan, line?: LinePlan) => void,
 ): void {
   const { formula, final } = seen.outline
@@ -138,7 +127,7 @@ function onHolds(
     )
 }
 
-function onMeanings(seen: Seen, say: (severity: Severity, message: string) => void): void {
+function onMeanings(seen: WorkedOut, say: (severity: Severity, message: string) => void): void {
   const { formula, larder } = seen.outline
   for (const { ingredient, countsAs } of formula.meanings) {
     const known = larder.find(ingredient)
@@ -154,7 +143,7 @@ function onMeanings(seen: Seen, say: (severity: Severity, message: string) => vo
   }
 }
 
-function onDough(seen: Seen, say: (severity: Severity, message: string) => void): void {
+function onDough(seen: WorkedOut, say: (severity: Severity, message: string) => void): void {
   const { final } = seen.outline
   const flour = number(seen, cellOf.count(final, 'flour'))
   if (flour === 0)

@@ -1,30 +1,17 @@
 import { type CellValue, Graph, nameFor } from '../engine/index.js'
-import { type Batch, type Scale, usualScale } from './batch.js'
+import { type Scale, usualScale } from './batch.js'
 import type { Definition } from './cell-writer.js'
 import { type CellPlan, planCells } from './cells.js'
 import {
-  addLine,
-  addStage,
-  enterAmount,
-  holdReading,
-  newLine,
-  newStage,
-  Refusal,
-  releaseHold,
-  setBatch,
-} from './edits.js'
-import { measured } from './figure-reader.js'
-import {
-  type AmountColumn,
   type DoughParts,
-  type FormulaSheet,
+  type FigureSheet,
   type JottingFigures,
   type LineFigures,
   type ReadingName,
   readingNames,
   type StageFigures,
 } from './figures.js'
-import { type Formula, type Problem, sameName } from './formula.js'
+import type { Formula, Problem } from './formula.js'
 import type { Larder } from './larder.js'
 import { larderOf } from './larder.js'
 import { cellOf, namesToUse } from './names.js'
@@ -32,21 +19,14 @@ import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from 
 import { remarksOn } from './remarks.js'
 import { usualLarder } from './usual-larder.js'
 import { asWeighed, enoughOf, type Weighed, weigh } from './weighing.js'
-import { holdWords, tidy } from './words.js'
-import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
-import type { CellName, Working } from './working.js'
-import { cellNamed, workingOf } from './workings.js'
+import { holdWords, measured, tidy } from './words.js'
+import type { WorkedOut } from './worked-out.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
-export function openFormula(
-  formula: Formula,
-  larder: Larder = larderOf(usualLarder),
-  scale: Scale = usualScale,
-): FormulaSheet {
-  return new Sheet(formula, larder, scale)
-}
+export const openSheet = (formula: Formula, larder?: Larder, scale?: Scale): FigureSheet =>
+  new WorkedSheet(formula, larder, scale)
 
-class Sheet implements FormulaSheet {
+export class WorkedSheet implements FigureSheet {
   #graph = new Graph()
   #made = new Map<string, Definition>() // the cells of the graph as they are defined
   #outline!: Outline
@@ -58,9 +38,9 @@ class Sheet implements FormulaSheet {
   #problems: readonly Problem[] | undefined
   #scale: Scale
   #weighed: ReadonlyMap<string, Weighed> | undefined
-  #asWeighed: FormulaSheet | undefined
+  #asWeighed: FigureSheet | undefined
 
-  constructor(formula: Formula, larder: Larder, scale: Scale) {
+  constructor(formula: Formula, larder: Larder = larderOf(usualLarder), scale: Scale = usualScale) {
     this.#scale = scale
     this.update(formula, larder)
   }
@@ -113,7 +93,7 @@ class Sheet implements FormulaSheet {
   weighedReading(name: ReadingName): number | undefined {
     this.#weighed ??= this.#weighAll()
     if (!this.#weighed.size) return undefined
-    this.#asWeighed ??= openFormula(asWeighed(this.#outline, this.#weighed), this.larder)
+    this.#asWeighed ??= openSheet(asWeighed(this.#outline, this.#weighed), this.larder)
     return this.#asWeighed.reading(name)
   }
 
@@ -143,62 +123,6 @@ class Sheet implements FormulaSheet {
     if (value.kind === 'domain' && noFlour) return 'There is no flour in the formula yet.'
     if (value.kind === 'domain' && noFlourLine) return 'The final dough has no flour line of its own.'
     return this.#placed(value)
-  }
-
-  weight(stage: string, ingredient: string): number | undefined {
-    return this.#total(stage, ingredient, cellOf.weight)
-  }
-
-  #total(stage: string, ingredient: string, cell: (line: LinePlan) => string): number | undefined {
-    const lines = this.#outline.stageNamed(stage)?.lines.filter(l => sameName(l.line.ingredient, ingredient))
-    if (!lines?.length) return undefined
-    const weights = lines.map(l => this.#number(cell(l)))
-    return weights.includes(undefined) ? undefined : (weights as number[]).reduce((sum, w) => sum + w, 0)
-  }
-
-  batchWeight(stage: string, ingredient: string): number | undefined {
-    return this.#total(stage, ingredient, cellOf.batch)
-  }
-
-  make(batch: Batch): void {
-    this.#edit(w => setBatch(w, this.formula.id, batch))
-  }
-
-  enter(stage: string, ingredient: string, column: AmountColumn, text: string): void {
-    const { id } = this.formula
-    if (!this.#outline.stageNamed(stage)) this.#edit(w => addStage(w, id, newStage(stage)))
-    const there = () => this.#outline.stageNamed(stage)!
-    const lineThere = () => there().lines.find(l => sameName(l.line.ingredient, ingredient))
-    if (!lineThere())
-      this.#edit(() => addLine({ formula: id, stage: there().stage.id }, newLine({ ingredient })))
-    this.#edit(w =>
-      enterAmount(w, { formula: id, stage: there().stage.id, line: lineThere()!.line.id }, column, text),
-    )
-  }
-
-  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void {
-    const line = this.#outline
-      .stageNamed(gives.stage)
-      ?.lines.find(l => sameName(l.line.ingredient, gives.ingredient))
-    if (!line) throw new Refusal(`There is no ${gives.ingredient} in ${gives.stage} that could give.`)
-    this.#edit(w =>
-      holdReading(
-        w,
-        { formula: this.formula.id, stage: line.stage.stage.id, line: line.line.id },
-        reading,
-        value,
-      ),
-    )
-  }
-
-  release(reading: ReadingName): void {
-    this.#edit(w => releaseHold(w, this.formula.id, h => h.reading === reading))
-  }
-
-  #edit(edit: (workbook: Workbook) => Transaction | undefined): void {
-    const workbook = { ...emptyWorkbook, formulas: [this.formula] }
-    const transaction = edit(workbook)
-    if (transaction) this.update(applyChanges(workbook, transaction.changes).workbook.formulas[0]!)
   }
 
   line(id: string): LineFigures {
@@ -294,8 +218,8 @@ class Sheet implements FormulaSheet {
     return namesToUse(this.#outline)
   }
 
-  other(formula: Formula): FormulaSheet {
-    return openFormula(formula, this.larder, this.#scale)
+  other(formula: Formula): FigureSheet {
+    return openSheet(formula, this.larder, this.#scale)
   }
 
   get parts(): DoughParts | undefined {
@@ -322,35 +246,19 @@ class Sheet implements FormulaSheet {
     }
   }
 
-  working(cell: CellName): Working {
-    const { graph, plan, outline } = { graph: this.#graph, plan: this.#plan, outline: this.#outline }
-    const at = {
-      graph,
-      plan,
-      outline,
-      explain: (v: CellValue) => this.#explain(v),
-      weighed: (l: string) => this.weighed(l),
-    }
-    return workingOf(at, cell)
-  }
-
-  cell(
-    stage: string,
-    ingredient: string,
-    column: 'weight' | 'percent' | 'wholeDough' | 'batch',
-  ): CellName | undefined {
-    return cellNamed(this.#outline, stage, ingredient, column)
-  }
-
   get problems(): readonly Problem[] {
-    this.#problems ??= remarksOn({
-      outline: this.#outline,
-      plan: this.#plan,
-      graph: this.#graph,
-      explain: value => this.#explain(value),
-      weighed: line => this.weighed(line.line.id),
-    })
+    this.#problems ??= remarksOn(this.workedOut)
     return this.#problems
+  }
+
+  get workedOut(): WorkedOut {
+    return {
+      graph: this.#graph,
+      plan: this.#plan,
+      outline: this.#outline,
+      explain: value => this.#explain(value),
+      weighed: line => this.weighed(line),
+    }
   }
 
   #number(cell: string): number | undefined {

@@ -1,3 +1,4 @@
+import type { Dimension } from '../engine/index.js'
 import type { Batch } from './batch.js'
 import type { ReadingName } from './figures.js'
 import type { Hold } from './formula.js'
@@ -81,4 +82,11 @@ export function batchWords(batch: Batch, weigh = grams): string {
     case 'factor':
       return `${tidy(batch.factor)} times as written`
   }
+}
+
+/** A value as a sentence says it: a weight, a plain number, or yes and no. */
+export function measured(value: number | undefined, dimension: Dimension): string {
+  if (value === undefined) return '–'
+  if (dimension === 'truth') return value ? 'yes' : 'no'
+  return dimension === 'weight' ? grams(value) : plainNumber(value)
 }

@@ -1,4 +1,4 @@
-import { countWords, FigureReader, type WorkedOut } from './figure-reader.js'
+import { countWords, FigureReader } from './figure-reader.js'
 import { type ReadingName, readingNames } from './figures.js'
 import { nameKey } from './formula.js'
 import { jottingWorking } from './jotting-workings.js'
@@ -6,6 +6,7 @@ import { lineBatch, linePercent, lineWeight, lineWholeDough } from './line-worki
 import type { Count, Outline } from './outline.js'
 import { readingWorking } from './reading-workings.js'
 import { stageBase, stageBuild, stageCount, stageTaken, stageWeight } from './stage-workings.js'
+import type { WorkedOut } from './worked-out.js'
 import type { CellName, Working } from './working.js'
 
 /** The working of a cell. Throws RangeError for one that is not in the formula. */

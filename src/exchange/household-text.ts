@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../dough/figures.js'
+import type { FigureSheet } from '../dough/figures.js'
 import { type Household, type HouseholdOptions, householdOf, householdSentence } from '../dough/household.js'
 import { aligned, householdHeading } from './plain-cells.js'
 import { gramsSaid, percentSaid } from './printed.js'
@@ -41,7 +41,7 @@ export function changeSaid({ trueHydration, salt }: Household): string | undefin
 }
 
 /** A formula's batch in cups and spoons, to stand beneath its plain text: for people, and passed over when it is read back. */
-export function writeHousehold(sheet: FormulaSheet, options: HouseholdOptions): string {
+export function writeHousehold(sheet: FigureSheet, options: HouseholdOptions): string {
   const household = householdOf(sheet, options)
   const byLine = new Map(household.lines.map(line => [line.line, line]))
   const rows = sheet.formula.stages.flatMap(({ name, lines }) =>

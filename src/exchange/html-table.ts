@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../dough/figures.js'
+import type { FigureSheet } from '../dough/figures.js'
 import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'
 import { safeCell } from './safe-cell.js'
 
@@ -72,7 +72,7 @@ function stageTable({ name, facts, lines }: PrintedStage, hasBatch: boolean): st
 }
 
 /** A formula as HTML for the clipboard: real tables with the little style that survives pasting. Whatever it is made of is text. */
-export function writeHtml(sheet: FormulaSheet): string {
+export function writeHtml(sheet: FigureSheet): string {
   const { name, note, stages, readings, making, holds, jottings, hasBatch } = printedOf(sheet)
   const paragraphs = note
     .split(/\r\n?|\n/)

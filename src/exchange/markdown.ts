@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../dough/figures.js'
+import type { FigureSheet } from '../dough/figures.js'
 import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '|': '&#124;' }
@@ -66,7 +66,7 @@ function stageText({ name, facts, lines }: PrintedStage, hasBatch: boolean): str
 }
 
 /** A formula as Markdown with tables (CommonMark and GitHub's tables), for people; no text of it is markup. */
-export function writeMarkdown(sheet: FormulaSheet): string {
+export function writeMarkdown(sheet: FigureSheet): string {
   const { name, note, stages, readings, making, holds, jottings, hasBatch } = printedOf(sheet)
   const lists = [
     ...making,

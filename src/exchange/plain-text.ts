@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../dough/figures.js'
+import type { FigureSheet } from '../dough/figures.js'
 import { type Formula, finalDoughOf, type Stage, usualFlourWeight } from '../dough/formula.js'
 import { makeText } from './batch-text.js'
 import { countsAsText } from './counts-as.js'
@@ -116,7 +116,7 @@ function noteText(note: string): string[] {
  * percentages, grams and what is weighed for the batch, the amount as typed, readings, then what is to be made and held.
  * Numbers of settings to fifteen digits; kept states stay behind.
  */
-export function writePlainText(sheet: FormulaSheet): string {
+export function writePlainText(sheet: FigureSheet): string {
   const printed = printedOf(sheet)
   const { hasBatch } = printed
   const readings = printed.readings.map(r => [

@@ -1,4 +1,4 @@
-import { type FormulaSheet, type ReadingName, readingNames } from '../dough/figures.js'
+import { type FigureSheet, type ReadingName, readingNames } from '../dough/figures.js'
 import type { Formula, Hold, Stage } from '../dough/formula.js'
 import { finalDoughOf, nameKey } from '../dough/formula.js'
 import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../dough/words.js'
@@ -67,7 +67,7 @@ export function inColumn(values: readonly (number | undefined)[], unit: 'g' | '%
   })
 }
 
-function factsOf(sheet: FormulaSheet, stage: Stage, hasBatch: boolean): string[] {
+function factsOf(sheet: FigureSheet, stage: Stage, hasBatch: boolean): string[] {
   const { weight, build, needed, ferments } = sheet.stage(stage.id)
   const facts: string[] = []
   if (weight !== undefined) facts.push(`${gramsSaid(weight)} as written`)
@@ -101,7 +101,7 @@ function holdsOf(formula: Formula): string[] {
 }
 
 /** What of a formula goes on paper. */
-export function printedOf(sheet: FormulaSheet): Printed {
+export function printedOf(sheet: FigureSheet): Printed {
   const { formula } = sheet
   const hasBatch = formula.batch !== undefined && formula.batch.make !== 'as written'
   const stageNames = new Set(formula.stages.map(({ name }) => nameKey(name)))

@@ -1,4 +1,4 @@
-import type { FormulaSheet } from '../dough/figures.js'
+import type { FigureSheet } from '../dough/figures.js'
 import { gramsSaid, type Printed, type PrintedLine, printedOf } from './printed.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
 
@@ -75,7 +75,7 @@ function stepsIn(note: string): Step[] {
   return texts.map(text => ({ '@type': 'HowToStep', text, ...timed([direction(text)]) }))
 }
 
-function yieldOf(sheet: FormulaSheet, { stages }: Printed): string {
+function yieldOf(sheet: FigureSheet, { stages }: Printed): string {
   const { batch } = sheet.formula
   const dough = stages.at(-1)!.lines.map(line => line.batch ?? line.grams)
   if (batch?.make === 'pieces' || batch?.make === 'baked pieces') {
@@ -97,7 +97,7 @@ function yieldOf(sheet: FormulaSheet, { stages }: Printed): string {
  * says what is mixed; the note's paragraphs follow. Times stand where notes state them outright (`statedTimes`), those of a
  * step in a HowToDirection, since schema.org gives `performTime` to directions and not to steps.
  */
-export function recipeMarkup(sheet: FormulaSheet): RecipeMarkup {
+export function recipeMarkup(sheet: FigureSheet): RecipeMarkup {
   const printed = printedOf(sheet)
   const { name, note, stages } = printed
   const said = stages.map(stage => ({
@@ -124,7 +124,7 @@ export function recipeMarkup(sheet: FormulaSheet): RecipeMarkup {
 }
 
 /** The same as JSON in a script element that can stand in any HTML page: nothing in it can end the element. */
-export function recipeScript(sheet: FormulaSheet): string {
+export function recipeScript(sheet: FigureSheet): string {
   const json = JSON.stringify(recipeMarkup(sheet), null, 2).replace(
     /[<>&\u2028\u2029]/g,
     sign => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,

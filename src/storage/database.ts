@@ -9,7 +9,7 @@ export interface Database {
 const storeName = 'workbook'
 
 /**
- * The database `name`, opened when first used. What a use resolves to is on disk: it waits for the
+ * The database `name`, which begins to open at once. What a use resolves to is on disk: it waits for the
  * transaction to complete, and asks for `durability: 'strict'`, since the usual relaxed durability reports
  * completion before the operating system has flushed. When the callback throws or rejects, nothing of it is kept.
  */
@@ -39,6 +39,8 @@ export function openDatabase(name: string): Database {
       return (await connect()).transaction(storeName, mode, { durability: 'strict' })
     }
   }
+
+  connect().catch(() => {}) // told to the first use, which tries again
 
   return {
     useStore: async (mode, callback) => {

@@ -1,5 +1,5 @@
 import { type Formula, finalDoughOf, type Line, newId } from '../../src/dough/formula'
-import { openFormula } from '../../src/dough/sheet'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { type Now, type Row, timeInTurns } from './row'
 
 const ingredients = [

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
 import type { Batch, KeepBack } from '../../src/dough/batch.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { near } from '../assert.js'
 import { formulaOf, withStages, workedCheck } from './notation.js'
 import { plainLarder } from './plain-larder.js'

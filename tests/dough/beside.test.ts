@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { besides, differenceOf, type Pair } from '../../src/dough/beside.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { near } from '../assert.js'
 import { formulaOf, workedCheck } from './notation.js'
 

@@ -20,7 +20,7 @@ import {
   together,
 } from '../../src/dough/edits.js'
 import type { Formula } from '../../src/dough/formula.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from '../../src/dough/workbook.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'
 

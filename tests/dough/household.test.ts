@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
 import { finalDoughOf } from '../../src/dough/formula.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import {
   type HouseholdOptions,
   householdOf,
@@ -9,7 +10,6 @@ import {
   usualFractions,
 } from '../../src/dough/household.js'
 import { gramsPerMeasure } from '../../src/dough/measures.js'
-import { openFormula } from '../../src/dough/sheet.js'
 import { usualLarder } from '../../src/dough/usual-larder.js'
 import { readFormulas } from '../../src/exchange/index.js'
 import { randomOf } from '../random.js'

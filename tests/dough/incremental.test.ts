@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readingNames } from '../../src/dough/figures.js'
 import { type Formula, type Line, newId, type Stage } from '../../src/dough/formula.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { randomOf } from '../random.js'
 
 const ingredients = [

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { formulaOf } from './notation.js'
 
 const said = (text: string, fields = {}) =>

@@ -1,5 +1,5 @@
 import { test } from 'node:test'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { equal, near } from '../assert.js'
 import { formulaOf, withStages, workedCheck } from './notation.js'
 

@@ -1,6 +1,6 @@
 import { test } from 'node:test'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { larderOf } from '../../src/dough/larder'
-import { openFormula } from '../../src/dough/sheet'
 import { usualLarder } from '../../src/dough/usual-larder'
 import { arrivalFrom } from '../../src/exchange/arrival-source'
 import { Arrival, type Arrived } from '../../src/exchange/arriving'

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import type { Formula } from '../../src/dough/formula.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { readFormulas, writeFormulas } from '../../src/exchange/index.js'
 import { formulaOf } from '../dough/notation.js'
 

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
 import { formulaFromLink, isFormulaLink, linkOf } from '../../src/exchange/link.js'
 import { withoutIds } from '../../src/exchange/new-ids.js'

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { writeHtml } from '../../src/exchange/html-table.js'
 import { writeMarkdown } from '../../src/exchange/markdown.js'
 import { formulaOf } from '../dough/notation.js'

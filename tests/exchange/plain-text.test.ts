@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import type { Formula } from '../../src/dough/formula.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
 import { withoutIds } from '../../src/exchange/new-ids.js'
 import { writePlainText } from '../../src/exchange/plain-text.js'

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { recipeMarkup, recipeScript } from '../../src/exchange/recipe-markup.js'
 import { formulaOf, workedCheck } from '../dough/notation.js'
 import { randomOf } from '../random.js'

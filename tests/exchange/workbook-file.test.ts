@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { type Formula, newId } from '../../src/dough/formula.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { usualLarder } from '../../src/dough/usual-larder.js'
 import type { Workbook } from '../../src/dough/workbook.js'
 import { readWorkbookFile, writeWorkbookFile } from '../../src/exchange/workbook-file.js'

@@ -1,6 +1,6 @@
 import '../../components/tb-bring-in'
 import type { TbBringIn } from '../../components/tb-bring-in'
-import { openFormula } from '../../src/dough/sheet'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { writeFormulas } from '../../src/exchange/index'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'

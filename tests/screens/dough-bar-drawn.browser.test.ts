@@ -1,7 +1,7 @@
 import '../../components/tb-dough-bar'
 import type { TbDoughBar } from '../../components/tb-dough-bar'
 import type { Formula } from '../../src/dough/formula'
-import { openFormula } from '../../src/dough/sheet'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { equal, match, near, ok } from '../assert'
 import { millWheat, straightDough } from './breads'
 import { Around, dressPage, english, passesAxe, textOf } from './mount'

@@ -4,9 +4,9 @@ import '../../components/tb-tally'
 import type { TbHold } from '../../components/tb-hold'
 import type { TbTally } from '../../components/tb-tally'
 import { holdReading } from '../../src/dough/edits'
-import type { ReadingName } from '../../src/dough/figures'
+import type { FormulaSheet, ReadingName } from '../../src/dough/figures'
 import { type Formula, finalDoughOf } from '../../src/dough/formula'
-import { openFormula } from '../../src/dough/sheet'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { millWheat, straightDough } from './breads'
@@ -43,6 +43,7 @@ describe('A hold on a reading', () => {
     )
   const held = () => [...root().querySelectorAll('.kept > span:first-child')].map(textOf)
   const reading = (name: ReadingName) => tally.sheet!.reading(name)
+  const water = () => (tally.sheet as FormulaSheet).weight('Final dough', 'Water')
   const focused = () => root().activeElement?.getAttribute('aria-label')
 
   /** Presses the button of that name with the keyboard. */
@@ -93,7 +94,7 @@ describe('A hold on a reading', () => {
       await choose(`Hold ${name}`)
       await enter(value)
     }
-    near(tally.sheet!.weight('Final dough', 'Water'), 735.2941176470588)
+    near(water(), 735.2941176470588)
     near(reading('doughWeight'), 2082.3529411764707)
     deepEqual(held(), [
       'True hydration held at 75 %, Water gives',
@@ -139,7 +140,7 @@ describe('A hold on a reading', () => {
     await choose('Hold true hydration')
     await enter('75')
     await choose('Release true hydration')
-    equal(tally.sheet!.weight('Final dough', 'Water'), 690)
+    equal(water(), 690)
     deepEqual(held(), [])
     equal(focused(), 'Hold true hydration')
   })

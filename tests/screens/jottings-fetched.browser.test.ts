@@ -1,5 +1,5 @@
 import '../../components/tb-sheet'
-import { openFormula } from '../../src/dough/sheet'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { equal, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { millWheat } from './breads'

@@ -1,7 +1,7 @@
 import '../../components/tb-larder'
 import type { TbLarder } from '../../components/tb-larder'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { gramsPerMeasure } from '../../src/dough/measures'
-import { openFormula } from '../../src/dough/sheet'
 import { larderWith } from '../../src/dough/usual-larder'
 import type { Workbook } from '../../src/dough/workbook'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'

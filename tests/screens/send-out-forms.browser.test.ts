@@ -1,7 +1,7 @@
 import '../../components/tb-send-out'
 import type { TbSendOut } from '../../components/tb-send-out'
 import type { Formula } from '../../src/dough/formula'
-import { openFormula } from '../../src/dough/sheet'
+import { openFormula } from '../../src/dough/formula-sheet'
 import {
   formulaFromLink,
   readPlainText,

@@ -1,0 +1,100 @@
+import type { Batch, Scale } from './batch.js'
+import {
+  addLine,
+  addStage,
+  enterAmount,
+  holdReading,
+  newLine,
+  newStage,
+  Refusal,
+  releaseHold,
+  setBatch,
+} from './edits.js'
+import type { AmountColumn, FormulaSheet, ReadingName } from './figures.js'
+import { type Formula, sameName } from './formula.js'
+import type { Larder } from './larder.js'
+import { cellOf } from './names.js'
+import type { LinePlan, Outline } from './outline.js'
+import { WorkedSheet } from './sheet.js'
+import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
+import type { CellName, Working } from './working.js'
+import { cellNamed, workingOf } from './workings.js'
+
+/** A formula with its figures, to be read and changed by names. The larder is the usual one unless another is given. */
+export const openFormula = (formula: Formula, larder?: Larder, scale?: Scale): FormulaSheet =>
+  new NamedSheet(formula, larder, scale)
+
+class NamedSheet extends WorkedSheet implements FormulaSheet {
+  get #outline(): Outline {
+    return this.workedOut.outline
+  }
+
+  weight(stage: string, ingredient: string): number | undefined {
+    return this.#total(stage, ingredient, cellOf.weight)
+  }
+
+  #total(stage: string, ingredient: string, cell: (line: LinePlan) => string): number | undefined {
+    const lines = this.#outline.stageNamed(stage)?.lines.filter(l => sameName(l.line.ingredient, ingredient))
+    if (!lines?.length) return undefined
+    let sum = 0
+    for (const line of lines) {
+      const weight = this.workedOut.graph.value(cell(line))
+      if (typeof weight !== 'number') return undefined
+      sum += weight
+    }
+    return sum
+  }
+
+  batchWeight(stage: string, ingredient: string): number | undefined {
+    return this.#total(stage, ingredient, cellOf.batch)
+  }
+
+  make(batch: Batch): void {
+    this.#edit(w => setBatch(w, this.formula.id, batch))
+  }
+
+  enter(stage: string, ingredient: string, column: AmountColumn, text: string): void {
+    const { id } = this.formula
+    if (!this.#outline.stageNamed(stage)) this.#edit(w => addStage(w, id, newStage(stage)))
+    const there = () => this.#outline.stageNamed(stage)!
+    const lineThere = () => there().lines.find(l => sameName(l.line.ingredient, ingredient))
+    if (!lineThere())
+      this.#edit(() => addLine({ formula: id, stage: there().stage.id }, newLine({ ingredient })))
+    this.#edit(w =>
+      enterAmount(w, { formula: id, stage: there().stage.id, line: lineThere()!.line.id }, column, text),
+    )
+  }
+
+  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void {
+    const line = this.#outline
+      .stageNamed(gives.stage)
+      ?.lines.find(l => sameName(l.line.ingredient, gives.ingredient))
+    if (!line) throw new Refusal(`There is no ${gives.ingredient} in ${gives.stage} that could give.`)
+    this.#edit(w =>
+      holdReading(
+        w,
+        { formula: this.formula.id, stage: line.stage.stage.id, line: line.line.id },
+        reading,
+        value,
+      ),
+    )
+  }
+
+  release(reading: ReadingName): void {
+    this.#edit(w => releaseHold(w, this.formula.id, h => h.reading === reading))
+  }
+
+  #edit(edit: (workbook: Workbook) => Transaction | undefined): void {
+    const workbook = { ...emptyWorkbook, formulas: [this.formula] }
+    const transaction = edit(workbook)
+    if (transaction) this.update(applyChanges(workbook, transaction.changes).workbook.formulas[0]!)
+  }
+
+  working(cell: CellName): Working {
+    return workingOf(this.workedOut, cell)
+  }
+
+  cell(stage: string, ingredient: string, column: AmountColumn | 'batch'): CellName | undefined {
+    return cellNamed(this.#outline, stage, ingredient, column)
+  }
+}
