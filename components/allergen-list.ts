@@ -1,31 +1,35 @@
-import { allergenLists } from '../src/dough/allergen-lists.js'
-import type { Allergens } from '../src/dough/larder.js'
+import { allergenLists, type ListName } from '../src/dough/allergen-lists.js'
 import { keepOwnChoice, ownChoice } from './own-choices.js'
 
-export type ListName = keyof Allergens
+const key = 'allergen list'
+const none = ''
 
-/** How a public list is called where it is named by itself. */
-export const listWords: Readonly<Record<ListName, string>> = {
-  us: 'the nine major allergens of the United States',
-  eu: 'the fourteen allergens of the European Union',
-  canada: 'the priority allergens of Canada',
-}
+// Names of places in the time zone database, which say where a clock stands; a language says that less often than not.
+const european = /^Europe\/|^Atlantic\/(?:Azores|Canary|Madeira)$/
+const canadian =
+  /^Canada\/|^America\/(?:Toronto|Montreal|Vancouver|Edmonton|Winnipeg|Halifax|St_Johns|Regina|Moncton|Glace_Bay|Goose_Bay|Whitehorse|Yellowknife|Inuvik|Iqaluit|Rankin_Inlet|Resolute|Cambridge_Bay|Swift_Current|Thunder_Bay|Dawson|Creston|Fort_Nelson)/
+const american =
+  /^US\/|^Pacific\/Honolulu$|^America\/(?:New_York|Chicago|Denver|Phoenix|Los_Angeles|Anchorage|Detroit|Boise|Juneau|Sitka|Nome|Adak|Menominee|Indiana|Kentucky|North_Dakota|Puerto_Rico)/
 
-/** The public list last chosen in this browser, or that of the country its language names. */
-export function ownList(language: string): ListName {
+/** The public list of the place a clock is set to, or else of the country that a language names. */
+export function listOfPlace(timeZone: string, language: string): ListName {
+  if (european.test(timeZone)) return 'eu'
+  if (canadian.test(timeZone)) return 'canada'
+  if (american.test(timeZone)) return 'us'
   const region = /-([a-z]{2})$/i.exec(language)?.[1]?.toLowerCase()
-  const usual = region === 'us' ? 'us' : region === 'ca' ? 'canada' : 'eu'
-  return ownChoice(
-    'allergen list',
-    allergenLists.map(({ list }) => list),
-    usual,
-  )
+  return region === 'us' ? 'us' : region === 'ca' ? 'canada' : 'eu'
 }
 
-export const keepOwnList = (list: ListName): void => keepOwnChoice('allergen list', list)
-
-/** `Not known: ground cardamom; lemon zest.`: what nobody has said anything of. */
-export function notKnownSentence(phrases: readonly string[]): string {
-  const joined = phrases.map((phrase, at) => (at ? phrase.replace(/^not known: /, '') : phrase)).join('; ')
-  return `${joined.charAt(0).toUpperCase()}${joined.slice(1)}.`
+function chosen(): ListName | undefined {
+  const choice = ownChoice(key, [none, ...allergenLists.map(({ list }) => list)], none)
+  return choice === none ? undefined : choice
 }
+
+/** Whether a public list was ever chosen in this browser. */
+export const isListChosen = (): boolean => chosen() !== undefined
+
+/** The public list last chosen in this browser, or that of the place it is in. */
+export const ownList = (language: string): ListName =>
+  chosen() ?? listOfPlace(new Intl.DateTimeFormat().resolvedOptions().timeZone ?? '', language)
+
+export const keepOwnList = (list: ListName): void => keepOwnChoice(key, list)

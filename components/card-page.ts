@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { allergenSentence, allergensOf, cautionsOf } from '../src/dough/allergens.js'
+import { type ListName, listWords } from '../src/dough/allergen-lists.js'
+import { allergenSentence, allergensOf, cautionsOf, notKnownSentence } from '../src/dough/allergens.js'
 import { type FigureSheet, type ReadingName, readingNames } from '../src/dough/figures.js'
 import type { Line, Stage } from '../src/dough/formula.js'
 import {
@@ -9,7 +10,6 @@ import {
   householdSentence,
 } from '../src/dough/household.js'
 import { changeSaid, errorSaid, measureSaid } from '../src/exchange/household-text.js'
-import { type ListName, listWords, notKnownSentence } from './allergen-list.js'
 import { batchProse, isAsWritten, totalToWeigh } from './batch-words.js'
 import { buildWords, hasBatch, weighedLine, weighedStage } from './grid/weighing-words.js'
 import { type NumberStyle, showPercent } from './numbers.js'

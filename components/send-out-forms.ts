@@ -1,3 +1,4 @@
+import type { ListName } from '../src/dough/allergen-lists.js'
 import type { Formula } from '../src/dough/formula.js'
 import type { HouseholdOptions } from '../src/dough/household.js'
 import type { Larder } from '../src/dough/larder.js'
@@ -13,6 +14,7 @@ export interface Sent {
   readonly workbook: Workbook
   readonly larder: Larder
   readonly measures: HouseholdOptions | undefined // cups and spoons beneath the plain text
+  readonly list: ListName // of allergens, in what people read
   readonly jsonAlone: boolean // recipe markup without its script element
 }
 
@@ -32,6 +34,12 @@ export interface Form {
   /** At once, or when the writer is fetched. */
   readonly write: (sent: Sent) => Written | Promise<Written>
 }
+
+/** The writer of one sheet, for `map`. */
+const listing =
+  <S>(write: (sheet: S, list: ListName) => string, { list }: Sent) =>
+  (sheet: S): string =>
+    write(sheet, list)
 
 const sheetsOf = ({ formulas, larder, workbook }: Sent) =>
   formulas.map(formula => openSheet(formula, larder, workbook.scale))
@@ -58,7 +66,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
       ])
       const { measures } = sent
       const texts = sheetsOf(sent).map(
-        sheet => writePlainText(sheet) + (measures ? `\n${writeHousehold(sheet, measures)}` : ''),
+        sheet => writePlainText(sheet, sent.list) + (measures ? `\n${writeHousehold(sheet, measures)}` : ''),
       )
       return { text: texts.join('\n\n') }
     },
@@ -70,7 +78,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     file: { extension: 'md', type: 'text/markdown' },
     write: async sent => {
       const { writeMarkdown } = await import('../src/exchange/markdown.js')
-      return { text: sheetsOf(sent).map(writeMarkdown).join('\n\n') }
+      return { text: sheetsOf(sent).map(listing(writeMarkdown, sent)).join('\n\n') }
     },
   },
   table: {
@@ -84,7 +92,10 @@ export const forms: Readonly<Record<FormName, Form>> = {
         import('../src/exchange/plain-text.js'),
       ])
       const sheets = sheetsOf(sent)
-      return { text: sheets.map(writePlainText).join('\n\n'), html: sheets.map(writeHtml).join('\n<hr>\n') }
+      return {
+        text: sheets.map(listing(writePlainText, sent)).join('\n\n'),
+        html: sheets.map(listing(writeHtml, sent)).join('\n<hr>\n'),
+      }
     },
   },
   link: {

@@ -1,11 +1,12 @@
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
+import { listWords } from '../src/dough/allergen-lists.js'
 import type { FigureSheet } from '../src/dough/figures.js'
 import type { Formula } from '../src/dough/formula.js'
 import type { HouseholdOptions } from '../src/dough/household.js'
 import { type Larder, larderOf } from '../src/dough/larder.js'
 import { openSheet } from '../src/dough/sheet.js'
 import { emptyWorkbook, type Workbook } from '../src/dough/workbook.js'
-import { ownList } from './allergen-list.js'
+import { isListChosen, ownList } from './allergen-list.js'
 import { cardNarrowStyles } from './card-narrow-styles.js'
 import { cardPage } from './card-page.js'
 import { cardStyles } from './card-styles.js'
@@ -178,6 +179,14 @@ export class TbCard extends LitElement {
       ${box('Cups and spoons', this.measures !== undefined, on => {
         this.measures = on ? ownMeasures(this.numbers.language) : undefined
       })}
+      ${
+        isListChosen()
+          ? nothing
+          : html`<p>
+              Allergens: of ${listWords[ownList(this.numbers.language)]}, since nobody has chosen a list yet. Another can be
+              chosen beneath the sheet.
+            </p>`
+      }
       <p class="pages" role="status">${this.pages === 1 ? 'One page' : `${this.pages} pages`}</p>
       <button class="main" @click=${() => print()}>Print</button>
       ${this.measures ? html`<tb-measures .measures=${this.measures}></tb-measures>` : nothing}

@@ -1,23 +1,18 @@
 import { css, html, LitElement, nothing, type PropertyDeclarations } from 'lit'
-import { allergenLists } from '../src/dough/allergen-lists.js'
+import { allergenLists, type ListName, listWords } from '../src/dough/allergen-lists.js'
 import {
   allergenSentence,
   allergensOf,
-  type Caution,
   cautionsOf,
+  cautionWords,
   type ListedAllergen,
+  localCodesSentence,
+  notKnownSentence,
 } from '../src/dough/allergens.js'
 import type { FigureSheet } from '../src/dough/figures.js'
-import { keepOwnList, type ListName, listWords, notKnownSentence, ownList } from './allergen-list.js'
+import { isListChosen, keepOwnList, ownList } from './allergen-list.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
-
-const cautionWords: Readonly<Record<Caution['of'], string>> = {
-  perishable: 'Egg or milk',
-  'raw flour': 'Raw flour',
-  heat: 'Heat',
-  'in oil': 'In oil',
-}
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
 export class TbCautions extends LitElement {
@@ -56,6 +51,13 @@ export class TbCautions extends LitElement {
             </select>
           </label>
         </div>
+        ${
+          this.list || isListChosen()
+            ? nothing
+            : html`<p class="small guessed">
+                Nobody has chosen a list in this browser yet: this is ${listWords[list]}. Choose another above.
+              </p>`
+        }
         ${listed(all[list], list)}
         ${all.notKnown.length ? html`<p class="unknown">${notKnownSentence(all.notKnown)}</p>` : nothing}
         <p class="small">${allergenSentence}</p>
@@ -72,9 +74,7 @@ export class TbCautions extends LitElement {
                   </div>`,
                 )}
               </dl>
-              <p class="small">
-                For bread made for others or for sale, local codes and the licence you work under say what has to be done.
-              </p>
+              <p class="small">${localCodesSentence}</p>
             </section>`
           : nothing
       }`

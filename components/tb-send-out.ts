@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
 import type { Formula } from '../src/dough/formula.js'
 import type { HouseholdOptions } from '../src/dough/household.js'
+import { ownList } from './allergen-list.js'
 import { copyRich, copyText } from './copy-text.js'
 import { wish } from './events.js'
 import { fieldStyles } from './field-styles.js'
@@ -77,7 +78,14 @@ export class TbSendOut extends TbDialog {
     this.#writtenFor = now
     if (!now.length) this.#keep(undefined)
     else
-      this.#write(form, { formulas: one ? [one] : workbook.formulas, workbook, larder, measures, jsonAlone })
+      this.#write(form, {
+        formulas: one ? [one] : workbook.formulas,
+        workbook,
+        larder,
+        measures,
+        list: ownList(this.numbers.language),
+        jsonAlone,
+      })
   }
 
   #write(form: FormName, sent: Sent): void {

@@ -20,6 +20,12 @@ export interface FormulaAllergens {
 export const allergenSentence =
   'This is what the larder lists for these ingredients, and nothing more: it clears no bread for anybody. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.'
 
+/** `Not known: ground cardamom; lemon zest.`: what nobody has said anything of. */
+export function notKnownSentence(phrases: readonly string[]): string {
+  const joined = phrases.map((phrase, at) => (at ? phrase.replace(/^not known: /, '') : phrase)).join('; ')
+  return `${joined.charAt(0).toUpperCase()}${joined.slice(1)}.`
+}
+
 /** The lines of all stages that are ingredients, with what the larder knows of each; a stage is what is in it. */
 function ingredientLines(sheet: FigureSheet): { line: Line; ingredient: Ingredient | undefined }[] {
   const { stages } = sheet.formula
@@ -64,6 +70,18 @@ export interface Caution {
   readonly of: 'perishable' | 'raw flour' | 'heat' | 'in oil'
   readonly sentence: string
 }
+
+/** What each caution is about, to stand before its sentence. */
+export const cautionWords: Readonly<Record<Caution['of'], string>> = {
+  perishable: 'Egg or milk',
+  'raw flour': 'Raw flour',
+  heat: 'Heat',
+  'in oil': 'In oil',
+}
+
+/** To be said after all cautions. */
+export const localCodesSentence =
+  'For bread made for others or for sale, local codes and the licence you work under say what has to be done.'
 
 const perishableKinds: ReadonlySet<string> = new Set(['egg', 'dairy', 'cheese'])
 const heat =

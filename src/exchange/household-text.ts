@@ -1,6 +1,6 @@
 import type { FigureSheet } from '../dough/figures.js'
 import { type Household, type HouseholdOptions, householdOf, householdSentence } from '../dough/household.js'
-import { aligned, householdHeading } from './plain-cells.js'
+import { aligned, householdHeading, inLines } from './plain-cells.js'
 import { gramsSaid, percentSaid } from './printed.js'
 
 const systemWords = { us: 'US', metric: 'metric', imperial: 'imperial' } as const
@@ -68,12 +68,5 @@ export function writeHousehold(sheet: FigureSheet, options: HouseholdOptions): s
   ]
   return `${householdHeading} (${systemWords[options.system]}):\n${told.map(line => `> ${line}\n`).join('')}`
 }
-
-/** A sentence in lines that fit a message; a number stays with its sign. */
-const inLines = (sentence: string): string[] =>
-  sentence
-    .replaceAll(' %', '\u00a0%')
-    .match(/.{1,72}(?: |$)/g)!
-    .map(line => line.trim().replaceAll('\u00a0', ' '))
 
 const tidied = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\s]+/gu, ' ').trim() || '–'

@@ -1,4 +1,7 @@
+import type { ListName } from '../dough/allergen-lists.js'
 import type { FigureSheet } from '../dough/figures.js'
+import { cautionsSaid, usualList } from './cautions-said.js'
+import { cautionsHeading } from './plain-cells.js'
 import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'
 import { safeCell } from './safe-cell.js'
 
@@ -71,8 +74,8 @@ function stageTable({ name, facts, lines }: PrintedStage, hasBatch: boolean): st
   return `<h3>${plain(name)}</h3>${told}${tableOf(head, rows)}`
 }
 
-/** A formula as HTML for the clipboard: real tables with the little style that survives pasting. Whatever it is made of is text. */
-export function writeHtml(sheet: FigureSheet): string {
+/** A formula as HTML for the clipboard: real tables with the little style that survives pasting, with allergens of `list`. Whatever it is made of is text. */
+export function writeHtml(sheet: FigureSheet, list: ListName = usualList): string {
   const { name, note, stages, readings, making, holds, jottings, hasBatch } = printedOf(sheet)
   const paragraphs = note
     .split(/\r\n?|\n/)
@@ -99,5 +102,7 @@ export function writeHtml(sheet: FigureSheet): string {
     ...stages.map(stage => stageTable(stage, hasBatch)),
     readings.length ? `<h3>Readings</h3>${tableOf(readingHead, readingRows)}` : '',
     items.length ? `<ul>${items.map(item => `<li>${plain(item)}</li>`).join('')}</ul>` : '',
+    `<h3>${cautionsHeading}</h3>`,
+    ...cautionsSaid(sheet, list).map(said => `<p>${plain(said)}</p>`),
   ].join('\n')
 }

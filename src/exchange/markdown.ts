@@ -1,4 +1,7 @@
+import type { ListName } from '../dough/allergen-lists.js'
 import type { FigureSheet } from '../dough/figures.js'
+import { cautionsSaid, usualList } from './cautions-said.js'
+import { cautionsHeading } from './plain-cells.js'
 import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '|': '&#124;' }
@@ -65,8 +68,8 @@ function stageText({ name, facts, lines }: PrintedStage, hasBatch: boolean): str
   ]
 }
 
-/** A formula as Markdown with tables (CommonMark and GitHub's tables), for people; no text of it is markup. */
-export function writeMarkdown(sheet: FigureSheet): string {
+/** A formula as Markdown with tables (CommonMark and GitHub's tables), for people, with allergens of `list`; no text of it is markup. */
+export function writeMarkdown(sheet: FigureSheet, list: ListName = usualList): string {
   const { name, note, stages, readings, making, holds, jottings, hasBatch } = printedOf(sheet)
   const lists = [
     ...making,
@@ -92,6 +95,9 @@ export function writeMarkdown(sheet: FigureSheet): string {
         ]
       : []),
     ...(lists.length ? ['', ...lists.map(item => `* ${plain(item)}`)] : []),
+    '',
+    `## ${cautionsHeading}`,
+    ...cautionsSaid(sheet, list).flatMap(said => ['', plain(said)]),
   ]
   return `${lines.join('\n')}\n`
 }

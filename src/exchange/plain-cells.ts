@@ -4,6 +4,8 @@ export const titleLine = '═'
 export const stageLine = '─'
 /** How the line over the cups and spoons of a plain text begins; its reader passes over what is beneath. */
 export const householdHeading = 'Cups and spoons'
+/** The heading over the allergens and cautions; in a plain text they are passed over likewise. */
+export const cautionsHeading = 'Allergens and cautions'
 
 const startsFormula = /^[=+\-@＝＋－＠]|[;\t]\s*'*[=+\-@＝＋－＠]/
 const inQuotes = /[=+\-@＝＋－＠]/g
@@ -45,6 +47,20 @@ export function uncell(cell: string): string {
 /** The cells of a row: two spaces or more are between them. */
 export const cellsIn = (row: string): string[] =>
   row.match(/"(?:[^"\\]|\\.)*"(?= {2}| *$)|\S+(?: \S+)*/g) ?? []
+
+/** A sentence in lines that fit a message; a number stays with its sign. */
+export const inLines = (sentence: string): string[] =>
+  sentence
+    .replaceAll(' %', '\u00a0%')
+    .match(/.{1,72}(?: |$)|\S+(?: |$)/g)!
+    .map(line => line.trim().replaceAll('\u00a0', ' '))
+
+/** A sentence that holds names as they were typed, on one line; no part of it starts a formula in an office program. */
+export const sentence = (text: string): string =>
+  text
+    .replace(/[\p{Cc}\p{Cs}\s]+/gu, ' ')
+    .replace(/;(?=\s*'*[=+\-@＝＋－＠])/g, ',')
+    .trim()
 
 const widest = 40
 const width = (text: string): number => [...text].length

@@ -1,11 +1,23 @@
+import type { ListName } from '../dough/allergen-lists.js'
 import type { FigureSheet } from '../dough/figures.js'
 import { type Formula, finalDoughOf, type Stage, usualFlourWeight } from '../dough/formula.js'
 import { makeText } from './batch-text.js'
+import { cautionsSaid, usualList } from './cautions-said.js'
 import { countsAsText } from './counts-as.js'
 import { distinct } from './distinct.js'
 import { holdSetting, holdText } from './hold-row.js'
 import { withOwnMeanings } from './own-meanings.js'
-import { aligned, block, cell, nothing, stageLine, titleLine } from './plain-cells.js'
+import {
+  aligned,
+  block,
+  cautionsHeading,
+  cell,
+  inLines,
+  nothing,
+  sentence,
+  stageLine,
+  titleLine,
+} from './plain-cells.js'
 import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'
 import { gramsText, percentText } from './quantity.js'
 
@@ -114,9 +126,9 @@ function noteText(note: string): string[] {
 /**
  * A formula as aligned plain text, to be read by people and again by `readPlainText`: name, note, stages in order with
  * percentages, grams and what is weighed for the batch, the amount as typed, readings, then what is to be made and held.
- * Numbers of settings to fifteen digits; kept states stay behind.
+ * At the end stand allergens, of `list`, and cautions. Numbers of settings to fifteen digits; kept states stay behind.
  */
-export function writePlainText(sheet: FigureSheet): string {
+export function writePlainText(sheet: FigureSheet, list: ListName = usualList): string {
   const printed = printedOf(sheet)
   const { hasBatch } = printed
   const readings = printed.readings.map(r => [
@@ -131,6 +143,9 @@ export function writePlainText(sheet: FigureSheet): string {
     ...printed.stages.flatMap(stage => ['', ...stageText(stage, hasBatch)]),
     ...(readings.length ? ['', 'Readings:', ...aligned(readings, new Set([1]))] : []),
     ...(settings.length ? ['', ...settings] : []),
+    '',
+    `${cautionsHeading}:`,
+    ...cautionsSaid(sheet, list).flatMap(said => inLines(sentence(said)).map(line => `> ${line}`)),
   ]
   return `${lines.join('\n')}\n`
 }

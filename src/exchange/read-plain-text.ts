@@ -17,7 +17,7 @@ import { readMake } from './batch-text.js'
 import { readCountsAs } from './counts-as.js'
 import { distinct } from './distinct.js'
 import { heldBy, readHoldValue } from './hold-row.js'
-import { cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
+import { cautionsHeading, cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
 import { headings } from './plain-text.js'
 import { readGrams, readPercent } from './quantity.js'
 import type { FormulasRead } from './reader.js'
@@ -246,7 +246,7 @@ export function readPlainText(text: string): FormulasRead {
     else {
       const [, key = '', value = ''] = /^([^:]+):(?: (.*))?$/s.exec(line) ?? []
       const name = nameKey(key)
-      const isOther = name === 'readings' || key.startsWith(householdHeading)
+      const isOther = name === 'readings' || key === cautionsHeading || key.startsWith(householdHeading)
       isBlock = value !== '' ? undefined : name === 'note' ? 'note' : isOther ? 'other' : undefined
       const isRead =
         isBlock !== undefined ||

@@ -69,6 +69,16 @@ test('a formula is written as Markdown with a table for each stage', () => {
       | Total flour | 1114.5 g |
       | Total water | 785.5 g |
       | Dough weight | 1912 g |
+
+      ## Allergens and cautions
+
+      Listed, of the fourteen allergens of the European Union: cereals containing gluten (wheat) in Ripe starter, Bread flour.
+
+      This is what the larder lists for these ingredients, and nothing more: it clears no bread for anybody. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.
+
+      Raw flour: Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home is no remedy.
+
+      For bread made for others or for sale, local codes and the licence you work under say what has to be done.
     `.replace('Mix.\n', 'Mix.  \n')}\n`,
   )
 })

@@ -83,6 +83,18 @@ test('a formula is written as text with its columns in line', () => {
       Make: 6 × 900 g
       Loss: 2%
       Hold true hydration: 75%  Water  gives
+
+      Allergens and cautions:
+      > Listed, of the fourteen allergens of the European Union: cereals
+      > containing gluten (wheat) in Ripe starter, Bread flour, Wholemeal spelt.
+      > This is what the larder lists for these ingredients, and nothing more:
+      > it clears no bread for anybody. A starter carries the flour it is fed
+      > with, and flour dust settles everywhere. Your suppliers’ labels and
+      > local food law decide.
+      > Raw flour: Do not taste raw flour, dough or starter: flour is not
+      > treated to kill germs, and heating it at home is no remedy.
+      > For bread made for others or for sale, local codes and the licence you
+      > work under say what has to be done.
     `}\n`,
   )
 })

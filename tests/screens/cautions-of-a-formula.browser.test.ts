@@ -77,6 +77,17 @@ describe('Allergens and cautions', () => {
       equal(list().value, value)
     })
 
+  it('says which list it is and that it can be changed, until one is chosen', async () => {
+    await show(buns())
+    match(textOf(all('.guessed')[0]), /this is the .* allergens of .*\. Choose another above\./)
+    list().focus()
+    await press('ArrowDown')
+    await waitUntil(() => all('.guessed').length === 0, 'it is said no more')
+    element.remove()
+    await show(buns())
+    equal(all('.guessed').length, 0)
+  })
+
   it('says that nothing listed clears it for nobody', async () => {
     await show(straightDough('Rice flour = 100%\nWater = 90%', 'Rice'))
     match(textOf(all('section')[0]), /lists none of its ingredients.*clears it for nobody/)

@@ -1,0 +1,90 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import type { ListName } from '../../src/dough/allergen-lists.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
+import { writeHtml } from '../../src/exchange/html-table.js'
+import { writeMarkdown } from '../../src/exchange/markdown.js'
+import { writePlainText } from '../../src/exchange/plain-text.js'
+import { readPlainText } from '../../src/exchange/read-plain-text.js'
+import { writeFormulas } from '../../src/exchange/write-formulas.js'
+import { formulaOf } from '../dough/notation.js'
+
+const buns = {
+  ...formulaOf(`
+    Final dough:
+      Bread flour = 100%
+      Milk = 40%
+      Mahleb = 1%
+      Rye starter = 20%
+  `),
+  name: 'Buns',
+  note: 'Bake in a hot pot.',
+}
+
+const writers: readonly (readonly [what: string, write: (list?: ListName) => string])[] = [
+  ['plain text', list => writePlainText(openFormula(buns), list).replace(/\n> /g, ' ')],
+  ['Markdown', list => writeMarkdown(openFormula(buns), list)],
+  ['HTML', list => writeHtml(openFormula(buns), list)],
+]
+for (const [what, write] of writers) {
+  for (const [list, listed] of [
+    ['us', 'the nine major allergens of the United States: wheat in Bread flour; milk in Milk.'],
+    [
+      'eu',
+      'the fourteen allergens of the European Union: cereals containing gluten (wheat) in Bread flour; milk in Milk; cereals containing gluten (rye) in Rye starter.',
+    ],
+    [
+      'canada',
+      'the priority allergens of Canada: wheat in Bread flour; gluten source (wheat) in Bread flour; milk in Milk; gluten source (rye) in Rye starter.',
+    ],
+  ] as const)
+    test(`${what} names the allergens of the list of ${list}`, () => {
+      assert.ok(write(list).includes(`Listed, of ${listed}`), write(list))
+    })
+
+  test(`${what} says what is not known, what to mind, and that labels and law decide`, () => {
+    const text = write()
+    for (const said of [
+      'Not known: Mahleb.',
+      'it clears no bread for anybody',
+      'Your suppliers’ labels and local food law decide.',
+      'Egg or milk: This dough holds egg or milk.',
+      'Raw flour: Do not taste raw flour',
+      'Heat: Hot pots',
+      'local codes and the licence you work under',
+    ])
+      assert.ok(text.includes(said), said)
+    assert.doesNotMatch(text, /\bsafe\b|[- ]free\b/i)
+  })
+}
+
+test('a formula with nothing listed is not cleared by it', () => {
+  const rice = formulaOf('Final dough:\n Rice flour = 100%\n Water = 90%')
+  assert.match(
+    writeMarkdown(openFormula(rice)),
+    /Listed, of the fourteen .*: nothing that the larder knows to be on it\.\n\nThis is what the larder lists/,
+  )
+})
+
+for (const name of [
+  '=1+1',
+  'x; =1+1',
+  'Salt\n═══\nWater',
+  'Readings:',
+  '> Note:',
+  '\u2028=1',
+  'a'.repeat(300),
+  '"',
+])
+  test(`an ingredient called ${JSON.stringify(name.slice(0, 20))} is the same after a text that speaks of it`, () => {
+    const odd = formulaOf('Final dough:\n Bread flour = 100%\n Water = 60%')
+    const [dough] = odd.stages
+    const lines = dough!.lines.map((line, at) => (at === 1 ? { ...line, ingredient: name } : line))
+    const formula = { ...odd, name: 'Odd', stages: [{ ...dough!, lines }] }
+    const text = writePlainText(openFormula(formula))
+    assert.match(text, /Not known/)
+    for (const line of text.split(/\r\n?|\n/)) assert.doesNotMatch(line, /^[=+\-@]|[;\t]\s*'*[=+\-@]/)
+    const { formulas, problems } = readPlainText(text)
+    assert.deepEqual(problems, [])
+    assert.equal(writeFormulas(formulas), writeFormulas([formula]))
+  })
