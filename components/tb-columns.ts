@@ -7,6 +7,7 @@ import {
   type Mapping,
   type RowRead,
   type StageMarks,
+  stageMarks,
 } from '../src/exchange/foreign/index.js'
 import { columnsStyles } from './bring-in/columns-styles.js'
 import { becameWords, countsInWords, markWords, useWords } from './bring-in/table-words.js'
@@ -16,7 +17,6 @@ import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
 const once: readonly ColumnUse[] = ['ingredient', 'unit', 'stage', 'formula'] // one column each
-const marks: readonly StageMarks[] = ['column', 'headings', 'blocks', 'none']
 
 /** How a table from elsewhere is read: a use for each column over its first rows, with what becomes of them. */
 export class TbColumns extends LitElement {
@@ -45,9 +45,10 @@ export class TbColumns extends LitElement {
     const { stages } = this.#mapping
     const named = columns.includes('stage')
     const isNew = named && !this.#mapping.columns.includes('stage')
+    const wasMarked = stages === 'columns' || (!named && stages === 'column')
     this.#correct({
       columns,
-      stages: isNew ? 'column' : !named && stages === 'column' ? 'headings' : stages,
+      stages: columns.includes('of a stage') ? 'columns' : isNew ? 'column' : wasMarked ? 'headings' : stages,
     })
   }
 
@@ -158,8 +159,9 @@ export class TbColumns extends LitElement {
           aria-describedby="why-stages"
           @change=${(e: Event) => this.#correct({ stages: (e.target as HTMLSelectElement).value as StageMarks })}
         >
-          ${marks
+          ${stageMarks
             .filter(mark => mark !== 'column' || columns.includes('stage'))
+            .filter(mark => (mark === 'columns') === columns.includes('of a stage'))
             .map(
               mark => html`<option value=${mark} ?selected=${mark === stages}>${markWords[mark]}</option>`,
             )}

@@ -9,6 +9,7 @@ export const useWords: Readonly<Record<ColumnUse, string>> = {
   kilograms: 'Kilograms',
   ounces: 'Ounces',
   pounds: 'Pounds',
+  'of a stage': 'Amounts of this stage',
   stage: 'Stage',
   formula: 'Formula',
   note: 'Note',
@@ -19,6 +20,7 @@ export const markWords: Readonly<Record<StageMarks, string>> = {
   column: 'In a column',
   headings: 'Rows that name them',
   blocks: 'Blank rows between them',
+  columns: 'A column for each',
   none: 'One dough, no stages',
 }
 

@@ -1,4 +1,4 @@
-import { columnUses, type ForeignTable, headingsKey, type Mapping, type StageMarks } from './foreign/index.js'
+import { columnUses, type ForeignTable, headingsKey, type Mapping, stageMarks } from './foreign/index.js'
 
 /** What bakers said of tables before, by their headings (`headingsKey`); anything may be in it: it was stored. */
 export type RememberedColumns = Readonly<Record<string, unknown>>
@@ -12,7 +12,6 @@ export const columnsToRemember = ({ columns, stages, decimal }: Mapping): unknow
 
 const isOneOf = <T extends string>(words: readonly T[], value: unknown): value is T =>
   words.some(word => word === value)
-const stageMarks: readonly StageMarks[] = ['column', 'blocks', 'headings', 'none']
 
 /**
  * The mapping of a table as it was once corrected for the same headings; undefined where nothing is remembered, or

@@ -7,6 +7,7 @@ import {
   guessTable,
   type Mapping,
   readTable,
+  stageMarks,
 } from '../../src/exchange/foreign/index.js'
 import { randomOf } from '../random'
 
@@ -22,7 +23,10 @@ function holdsTogether(table: ForeignTable, mapping: Mapping): void {
   )
   const lines = formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
   if (!table.own) {
-    assert.equal(rows.filter(({ became }) => became === 'line').length, lines.length)
+    const ofLines = rows.filter(({ became }) => became === 'line').length
+    // with a column for each stage a row can be several lines
+    if (mapping.columns.includes('of a stage')) assert.ok(ofLines <= lines.length)
+    else assert.equal(ofLines, lines.length)
     const wrong = rows.filter(({ became }) => became === 'not understood')
     const told = new Set(problems.map(({ where }) => where.row))
     if (formulas.length > 0) for (const { row } of wrong) assert.ok(told.has(row), `row ${row} is told`)
@@ -46,7 +50,7 @@ function anyMapping(random: Random, { mapping }: ForeignTable): Mapping {
     columns: mapping.columns.map(() => random.pick(columnUses)),
     headingRows: random.below(4),
     decimal: random.pick(['.', ',']),
-    stages: random.pick(['column', 'blocks', 'headings', 'none']),
+    stages: random.pick(stageMarks),
     formulaName: random.pick(['', 'Mill wheat']),
   }
 }

@@ -3,6 +3,7 @@ import { test } from 'node:test'
 import { type ForeignTable, guessTable, readTable } from '../../src/exchange/foreign/index.js'
 import { foreignTables } from './foreign-tables'
 import { doubtfulTables } from './foreign-tables-doubtful'
+import { stageColumnTables } from './foreign-tables-stage-columns'
 import { shown } from './notation'
 
 const asked = ({ guesses }: ForeignTable): string[] =>
@@ -13,6 +14,7 @@ const asked = ({ guesses }: ForeignTable): string[] =>
 for (const { title, table, reads, totals = [], asks = [], told = [] } of [
   ...foreignTables,
   ...doubtfulTables,
+  ...stageColumnTables,
 ]) {
   test(`a foreign table: ${title}`, () => {
     const guessed = guessTable(table)
@@ -35,3 +37,28 @@ for (const { title, table, reads, totals = [], asks = [], told = [] } of [
     )
   })
 }
+
+test('a row that goes into two stages says so of both, and a column can be left out', () => {
+  const guessed = guessTable('Ingredient,Levain,Final dough\nBread flour,100,820\nWater,80,\nSalt,,20\n')
+  assert.deepEqual(guessed.mapping.columns, ['ingredient', 'of a stage', 'of a stage'])
+  const { rows } = readTable(guessed, guessed.mapping)
+  assert.deepEqual(
+    rows.map(({ became, stage, amount, why }) => [became, stage, amount, why]),
+    [
+      ['headings', undefined, undefined, undefined],
+      ['line', 'Levain', '100 g', 'Also 820 g in Final dough.'],
+      ['line', 'Levain', '80 g', undefined],
+      ['line', 'Final dough', '20 g', undefined],
+    ],
+  )
+  const otherwise = {
+    ...guessed.mapping,
+    columns: ['ingredient', 'leave out', 'grams'],
+    stages: 'none',
+  } as const
+  const [formula] = readTable(guessed, otherwise).formulas
+  assert.deepEqual(
+    formula!.stages.map(stage => stage.lines.map(line => line.amount)),
+    [['820 g', '', '20 g']],
+  )
+})

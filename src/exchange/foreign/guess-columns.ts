@@ -2,6 +2,7 @@ import type { Larder } from '../../dough/larder.js'
 import { quoted } from '../row.js'
 import { kindOf } from './draft.js'
 import { isAmountUse, isName, readCell } from './quantity.js'
+import { stageColumnsIn } from './stage-columns.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './words.js'
 
@@ -112,11 +113,24 @@ export class ColumnGuesser {
       'percent',
       'amount',
     ]
+    const isOfNumbers = (at: number) => {
+      const { numbers, filled } = this.#looks[at]!
+      return filled > 0 && numbers * 2 >= filled
+    }
+    const ofStages = stageColumnsIn(this.headings, isOfNumbers)
+    for (const column of ofStages)
+      this.#use(column, 'of a stage', `${quoted(this.headings[column]!.trim())} is the amounts of one stage.`)
     this.headings.forEach((heading, column) => {
       const use = headingUse(heading)
       const named = quoted(heading.trim())
-      if (use === undefined) return
-      if (use === 'other percent')
+      if (use === undefined || ofStages.includes(column)) return
+      if (ofStages.length > 0 && isAmountUse(use as ColumnUse))
+        this.#use(
+          column,
+          'leave out',
+          `${named} is not of one stage, and each stage has a column of its own.`,
+        )
+      else if (use === 'other percent')
         this.#use(
           column,
           'leave out',
@@ -207,11 +221,16 @@ export class ColumnGuesser {
   #amounts(): void {
     const ingredient = this.uses.indexOf('ingredient')
     const names = this.body.map(({ cells }) => (cells[ingredient] ?? '').trim())
+    const hasStages = this.uses.includes('of a stage')
     for (const looks of this.#looks) {
       const { at, filled, numbers, bare, percents, counts } = looks
       if (this.#isGuessed(at) || filled === 0 || numbers * 2 < filled) continue
       const heading = (this.headings[at] ?? '').trim()
       const column = heading ? quoted(heading) : `Column ${at + 1}`
+      if (hasStages) {
+        this.#use(at, 'leave out', `${column} is not of one stage, and each stage has a column of its own.`)
+        continue
+      }
       if (isStageName(heading) || (isTotalWord(heading) && this.headings.some(isStageName))) {
         this.#use(
           at,
@@ -249,7 +268,7 @@ export class ColumnGuesser {
           true,
         )
     }
-    if (!this.uses.some(isAmountUse)) {
+    if (!hasStages && !this.uses.some(isAmountUse)) {
       // better a percentage of the whole dough, asked about, than nothing at all
       const percent = this.guesses.find(
         ({ column, why }) => column !== undefined && /percentage of the whole/.test(why),

@@ -7,6 +7,7 @@ import { ColumnGuesser, isBrokenNumber } from './guess-columns.js'
 import { isAmountUse, numberIn } from './quantity.js'
 import { type Sorted, Sorter } from './sort.js'
 import { isBlankRow, split } from './split.js'
+import { hasStageColumns } from './stage-columns.js'
 import { headsWithTotal } from './sums.js'
 import {
   type ColumnUse,
@@ -69,7 +70,9 @@ export function guessTable(
     stages: 'none',
     formulaName: '',
   }
-  const sorter = new Sorter(columns, headings, delimiter)
+  // as if the columns of stages were several of one dough
+  const together = uses.map(use => (use === 'of a stage' ? 'amount' : use))
+  const sorter = new Sorter({ ...columns, columns: together }, headings, delimiter)
   const sorted = body.slice(0, sortedRows).map(row => sorter.sort(row))
   if (isStopped(watch, rows.length, rows.length)) return { ...noTable(text), stopped: true }
   const title = titleOf(above, sorted, uses, larder)
@@ -112,7 +115,9 @@ function findHeadings(rows: readonly ForeignRow[]): number {
       only === 'ingredient' ||
       only === 'amount' ||
       only === 'percent' ||
-      only === 'grams'
+      only === 'grams' ||
+      // an empty corner over the ingredients
+      (row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name)))
     )
       return at
   }
@@ -182,7 +187,7 @@ function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]): Ret
     if (broken) continue
     uses.forEach((use, at) => {
       const cell = cells[at]
-      if (cell === undefined || !isAmountUse(use)) return
+      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
       if (use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)) small.push(cell)
       else others.push(cell)
     })
@@ -226,6 +231,12 @@ function guessStages(
     stages,
     guess: { about: 'stages', ask, why } as const,
   })
+  if (hasStageColumns({ columns: uses }))
+    return answer(
+      'columns',
+      'Headings name stages: each such column was taken as the amounts of its stage.',
+      true,
+    )
   if (uses.includes('stage')) return answer('column', 'A column names the stage of each line.')
   const said = sorted.filter(({ is }) => is !== 'blank')
   const heads = said.filter(({ is, name }, at) => {

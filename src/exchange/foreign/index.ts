@@ -10,6 +10,7 @@ export {
   type Mapping,
   type RowRead,
   type StageMarks,
+  stageMarks,
   type TableRead,
   type TotalCheck,
   usualLimits,

@@ -10,6 +10,7 @@ import { isAmountUse } from './quantity.js'
 import { RowReader } from './read-rows.js'
 import { type Sorted, Sorter, textOf } from './sort.js'
 import { isBlankRow } from './split.js'
+import { also, laidOut, onePerRow } from './stage-columns.js'
 import {
   type ForeignTable,
   isStopped,
@@ -50,7 +51,7 @@ export function readTable(
   const uses = mapping.columns
   const missing = [
     ...(uses.includes('ingredient') ? [] : ['the ingredients']),
-    ...(uses.some(isAmountUse) ? [] : ['their amounts']),
+    ...(uses.some(use => isAmountUse(use) || use === 'of a stage') ? [] : ['their amounts']),
   ]
   if (missing.length > 0 || table.rows.length === 0)
     return refused(
@@ -70,28 +71,31 @@ export function readTable(
             },
       ),
     )
-  const sorter = new Sorter(mapping, table.headings, table.delimiter)
   const { rows } = table
   const top = rows.slice(0, mapping.headingRows).map(row => topRow(row, mapping))
+  const below = rows.slice(top.length)
+  const laid = laidOut(below, table.headings, mapping) ?? { rows: below, mapping, headings: table.headings }
+  const sorter = new Sorter(laid.mapping, laid.headings, table.delimiter)
   const sorted: Sorted[] = []
-  const of = rows.length * 2
-  for (const row of rows.slice(top.length)) {
+  const total = top.length + laid.rows.length
+  const of = total * 2
+  for (const row of laid.rows) {
     if (isStopped(watch, top.length + sorted.length, of)) return stoppedAt(top)
     sorted.push(sorter.sort(row))
   }
   const signs = signsOf(sorted.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
   const isSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
-  const lines = new LineMaker(mapping, known, told, sorted, isSure)
+  const lines = new LineMaker(laid.mapping, known, told, sorted, isSure)
   const reader = new RowReader(
     sorted,
-    mapping,
+    laid.mapping,
     known,
     lines,
     told,
     table.headings[uses.indexOf('ingredient')] ?? '',
   )
   for (let at = 0; at < sorted.length; at++) {
-    if (isStopped(watch, rows.length + at, of)) return stoppedAt(top)
+    if (isStopped(watch, total + at, of)) return stoppedAt(top)
     reader.row(at)
   }
   lines.finish()
@@ -153,7 +157,10 @@ function together(
     const finished = finish(foreign, larder, told)
     formulas.push(finished.formula)
     totals.push(...finished.totals)
-    for (const read of finished.reads) byRow.set(read.row, read)
+    for (const read of finished.reads) {
+      const before = byRow.get(read.row)
+      byRow.set(read.row, before ? also(before, read) : read)
+    }
   }
   if (formulas.length === 0 && told.problems.length === 0)
     told.say('error', undefined, 'No line was found in this table: no row has an ingredient and an amount.')
@@ -164,7 +171,7 @@ function together(
   isStopped(watch, of, of)
   return {
     formulas,
-    rows: [...top, ...rows],
+    rows: [...top, ...onePerRow(rows)],
     problems: told.problems.sort((a, b) => rowOf(a) - rowOf(b)),
     totals: totals.sort((a, b) => a.row - b.row),
     stopped: false,

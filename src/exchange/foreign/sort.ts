@@ -146,7 +146,7 @@ export class Sorter {
     const given: { use: AmountUse; cell: string }[] = []
     for (let column = 0; column < cells.length; column++) {
       const use = this.#columns[column]
-      if (use === undefined || use === 'leave out') continue
+      if (use === undefined || use === 'leave out' || use === 'of a stage') continue
       const said = tidyCell(cells[column]!)
       if (said === '') continue
       if (isAmountUse(use)) given.push({ use, cell: said })

@@ -14,6 +14,7 @@ export const columnUses = [
   'kilograms',
   'ounces',
   'pounds',
+  'of a stage', // amounts of the stage that its heading names
   'stage',
   'formula',
   'note',
@@ -23,9 +24,10 @@ export type ColumnUse = (typeof columnUses)[number]
 
 /**
  * How a table tells its stages: in a column of their own, by blank lines between them, by rows that name
- * them and hold no amount, or not at all.
+ * them and hold no amount, by a column of amounts for each, or not at all.
  */
-export type StageMarks = 'column' | 'blocks' | 'headings' | 'none'
+export const stageMarks = ['column', 'headings', 'blocks', 'columns', 'none'] as const
+export type StageMarks = (typeof stageMarks)[number]
 
 /** How a table is to be read; guessed, then the baker's to correct. */
 export interface Mapping {
