@@ -192,6 +192,124 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     row 16 heading
     row 17 note
     `,
+  'headings in capitals and a hot soaker': text`
+    Brackwater rye
+    note: Levain: THE NIGHT BEFORE
+    Mix and rest for 40 minutes.
+    Bake at 240 °C for 50 minutes.
+    rye flour is flour
+    Levain: ferments
+      Rye starter 25 g
+      Whole rye flour 125 g
+      Water 125 g (at 30 °C)
+    Hot soaker:
+      rye flour 80 g
+      Water 120 g (boiling)
+      Salt 6 g
+    Final dough:
+      Medium rye flour 300 g
+      Bread flour 150 g
+      Water 260 g
+      Levain 275 g
+      Hot soaker 206 g
+      Salt 8 g
+    row 1 heading
+    row 3 heading
+    row 8 heading
+    row 13 heading
+    row 21 heading
+    row 22 step
+    row 23 step
+    `,
+  'markdown with the biga among the lines': text`
+    Mill bloomer
+    note: 1. Fold twice.
+    Biga: ferments
+      Bread flour 300 g
+      Water 165 g
+      Instant yeast 1 g
+    Dough:
+      Biga 466 g
+      Bread flour 700 g
+      Water 500 g (divided)
+      Salt 20 g
+    row 1 heading
+    row 3 heading
+    row 9 heading
+    row 16 heading
+    row 18 step
+    `,
+  'French, a levain and a soaker taken whole': text`
+    Pain de campagne du moulin
+    note: Pétrir 10 min. Pointage 2 h.
+    Cuire 40 min à 240 °C.
+    farine T80 is flour
+    Levain: ferments
+      Ripe starter 20 g (levain chef)
+      farine T80 100 g
+      Eau 100 g (tiède)
+    Trempage:
+      Graines de lin 50 g
+      Eau 75 g (bouillante)
+    Pâte:
+      Farine T65 900 g
+      Eau 620 g (à 22 °C)
+      Levain 220 g
+      Trempage 125 g
+      Sel 20 g
+    row 1 heading
+    row 3 heading
+    row 8 heading
+    row 12 heading
+    row 19 heading
+    row 20 step
+    row 21 step
+    `,
+  'a sponge, a glaze and a finish': text`
+    Teatime plait
+    note: Bake for 25 minutes at 190 °C.
+    Sponge: ferments
+      Bread flour 150 g
+      Milk 150 ml (warmed)
+      Fast-action yeast 7 g
+    Glaze:
+      Egg 1 each (beaten)
+      Milk 1 tbsp
+    To finish:
+      Almonds  (flaked, for sprinkling)
+    Dough:
+      Sponge 311.7 g
+      Bread flour 350 g
+      Caster sugar 60 g
+      Butter 80 g (softened)
+      Eggs 2 each
+      Salt 1 tsp
+    row 1 heading
+    row 3 heading
+    row 8 heading
+    row 16 heading
+    row 20 heading
+    row 23 step
+    `,
+  'two days, half of the levain': text`
+    Two-day loaf
+    note: Levain: day 1 (evening)
+    The rest of the levain goes back into the jar.
+    Levain: ferments
+      Ripe starter 30 g
+      Wholemeal flour 60 g
+      Water 60 g (28 °C)
+    Dough:
+      Strong white flour 450 g
+      Water 300 g
+      Levain 75 g (half of the)
+      Salt 9 g
+    row 1 heading
+    row 3 heading
+    row 8 heading
+    row 14 heading
+    row 15 note
+    `,
 }
 
 for (const [what, recipe] of Object.entries(recipeTexts) as [keyof typeof recipeTexts, string][])

@@ -132,4 +132,114 @@ export const recipeTexts = {
     Notes
     Keeps for 2 days. Use 10 g more milk in winter.
     `,
+  'headings in capitals and a hot soaker': text`
+    BRACKWATER RYE
+
+    LEVAIN (THE NIGHT BEFORE)
+    25 g rye starter
+    125 g whole rye flour
+    125 g water at 30 °C
+
+    HOT SOAKER
+    80 g rye flour
+    120 g boiling water
+    6 g salt
+
+    FINAL DOUGH
+    300 g medium rye flour
+    150 g bread flour
+    260 g water
+    all of the levain
+    the soaker
+    8 g salt
+
+    METHOD
+    Mix and rest for 40 minutes.
+    Bake at 240 °C for 50 minutes.
+    `,
+  'markdown with the biga among the lines': text`
+    ## Mill bloomer
+
+    ### Biga
+
+    - 300 g bread flour
+    - 165 g water
+    - 1 g instant yeast
+
+    ### Dough
+
+    - the biga
+    - 700 g bread flour
+    - 500 g water, divided
+    - 20 g salt
+
+    ### Method
+
+    1. Fold twice.
+    `,
+  'French, a levain and a soaker taken whole': text`
+    Pain de campagne du moulin
+
+    Pour le levain :
+    20 g de levain chef
+    100 g de farine T80
+    100 g d’eau tiède
+
+    Pour le trempage :
+    50 g de graines de lin
+    75 g d’eau bouillante
+
+    Pour la pâte :
+    900 g de farine T65
+    620 g d’eau à 22 °C
+    tout le levain
+    le trempage
+    20 g de sel
+
+    Étapes
+    Pétrir 10 min. Pointage 2 h.
+    Cuire 40 min à 240 °C.
+    `,
+  'a sponge, a glaze and a finish': text`
+    Teatime plait
+
+    For the sponge:
+    150 g bread flour
+    150 ml milk, warmed
+    7 g fast-action yeast
+
+    For the dough:
+    All of the sponge
+    350 g bread flour
+    60 g caster sugar
+    80 g butter, softened
+    2 eggs
+    1 tsp salt
+
+    For the glaze:
+    1 egg, beaten
+    1 tbsp milk
+
+    To finish:
+    flaked almonds, for sprinkling
+
+    Bake for 25 minutes at 190 °C.
+    `,
+  'two days, half of the levain': text`
+    Two-day loaf
+
+    Levain, day 1 (evening)
+    ripe starter 30 g
+    flour, wholemeal: 60 g
+    water 60 g (28 °C)
+
+    Day 2 – dough
+    strong white flour 450 g
+    water 300 g
+    half of the levain
+    salt 9 g
+
+    Notes
+    The rest of the levain goes back into the jar.
+    `,
 } as const

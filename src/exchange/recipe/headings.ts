@@ -59,16 +59,23 @@ const capital = (text: string): string => {
   return small.charAt(0).toUpperCase() + small.slice(1)
 }
 
+/** `Day 2 – dough`: the token after the day, where something follows. */
+function afterDay(tokens: readonly Token[]): number {
+  const isDay = tokens[0]?.key === 'day' || tokens[0]?.key === 'jour'
+  return isDay && tokens.length > 3 && tokens[2]!.kind === 'mark' ? 3 : 0
+}
+
 /** The words before a parenthesis, a colon or a dash, and what follows as a remark. */
-function divided(row: Row): { head: Token[]; remark: string; colon: boolean } {
+function divided(row: Row): { start: number; head: Token[]; remark: string; colon: boolean } {
   const { tokens } = row
+  const start = afterDay(tokens)
   let end = tokens.length
   const colon = tokens.at(-1)?.text === ':'
   if (colon) end--
   const at = tokens.findIndex(
     (t, i) =>
       i < end &&
-      i > 0 &&
+      i > start &&
       (t.text === '(' || t.text === ':' || t.text === ',' || ('–—-'.includes(t.text) && t.gap)),
   )
   const cut = at < 0 ? end : at
@@ -78,7 +85,7 @@ function divided(row: Row): { head: Token[]; remark: string; colon: boolean } {
     if (tokens[to - 1]?.text === ')') to--
   } else if (from < to) from++
   const remark = from < to ? row.text.slice(tokens[from]!.at, tokens[to - 1]!.end) : ''
-  return { head: tokens.slice(0, cut), remark, colon }
+  return { start, head: tokens.slice(start, cut), remark, colon }
 }
 
 function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean } {
@@ -112,7 +119,7 @@ const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
  */
 export function headingOf(row: Row): { heading: Heading; sure: boolean } | undefined {
   if (row.words.length === 0 || row.words.length > 12) return undefined
-  const { head, remark, colon } = divided(row)
+  const { start, head, remark, colon } = divided(row)
   const words = head.filter(t => t.kind !== 'mark')
   if (words.length === 0 || words.length > 7) return undefined
   const key = words.map(t => t.key).join(' ')
@@ -124,7 +131,7 @@ export function headingOf(row: Row): { heading: Heading; sure: boolean } | undef
   const { name, led } = nameIn(head)
   if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
   const kind = kindOf(name)
-  if (saysHowMuch(row, head.length, marked)) return undefined
+  if (saysHowMuch(row, start + head.length, marked)) return undefined
   const sure = marked || (led && kind !== undefined)
   const plain = words.length <= 4 && !row.bulleted && !'.!?'.includes(row.tokens.at(-1)!.text)
   if (!sure && !plain) return undefined

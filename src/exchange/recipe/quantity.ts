@@ -236,9 +236,14 @@ const mayStart = ({ kind, key, text }: Token): boolean =>
     ? starts.has(key) || starts.has(key.split('-')[0]!) || isHundred(key)
     : kind !== 'mark' || aboutSigns.has(text)
 
+/** What is counted off: `day 1`, `étape 2`. */
+const counters = new Set('day jour step etape stage phase part partie'.split(' '))
+
 /** The amount that starts at a token, or a number that is none. `before` it words like `about` may stand. */
 export function quantityAt(tokens: readonly Token[], from: number): Quantity | NoAmount | undefined {
   if (!mayStart(tokens[from]!)) return undefined
+  if (tokens[from]!.kind === 'number' && counters.has(tokens[from - 1]?.key ?? ''))
+    return { noAmountTo: from + 1 }
   const said = portionAt(tokens, from)
   if (said) return { from, to: said.to, terms: [said], about: [] }
   const measure = bareMeasureAt(tokens, from, isAbout)
