@@ -46,7 +46,7 @@ export const dozens: ReadonlyMap<string, number> = new Map([
 
 /** Words that say how a number or a measure is meant; they go into the note. */
 export const aboutWords = set(
-  'about approx approximately roughly around circa ca c environ env env scant heaped heaping level levelled generous good rounded full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits large small big little belle belles leger legere heavy healthy hefty packed demi-sel pleine presque maximum minimum max',
+  'about approx approximately roughly around circa ca c environ env env scant heaped heaping level levelled generous good rounded full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits large small big little belle belles leger legere heavy healthy hefty fat plump packed demi-sel pleine presque maximum minimum max',
 )
 /** Of these, those that stand behind a measure as well: `2 cuillères à soupe bombées`. */
 export const measureWords = set(
@@ -61,7 +61,8 @@ export const temperatureWords = set(
 
 /** What is done to an ingredient first: into the note unless the larder's name has it. */
 export const stateWords = set(
-  `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale leftover runny flaked
+  `freshly fresh-milled milled sifted sieved melted softened soft beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale dissolved diluted pressed squeezed juiced thawed defrosted shredded slivered blanched pureed boiled steamed unpeeled puffed pulped stewed leftover runny flaked
+  denoyaute emince pele fouette dissous dissoute dilue effile presse delaye ecrase bouilli blanchi decortique
   bien tres fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide`,
 )
 
@@ -86,10 +87,12 @@ export const fillers = set(
 
 /** From one of these on, a name is followed by a remark about it. */
 export const noteStarts = set(
-  'for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
+  'minus less moins except sauf for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
 )
 /** The same, but a name may open with them: `mixed seeds`. */
-export const noteParticiples = set('reserve reserved taken left used mixed melange melangee melanges')
+export const noteParticiples = set(
+  'straight reserve reserved taken left used mixed melange melangee melanges',
+)
 
 /** Verbs of instructions, as they open a sentence. */
 export const verbs = set(
@@ -147,5 +150,5 @@ export const namesEarlierStage = (key: string): boolean => {
 
 /** Words before an amount that limit it, and parts of what is counted: they go into the note. */
 export const leadWords = set(
-  'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice peel rind pulp and et jus zeste zestes ecorce of d l le la the finely grated',
+  'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp and et jus zeste zestes ecorce of d l le la the finely grated',
 )

@@ -6,6 +6,7 @@ import {
   kindWords,
   noteParticiples,
   noteStarts,
+  numberWords,
   stateWords,
   temperatureWords,
 } from './kitchen-words.js'
@@ -39,6 +40,11 @@ export function bare(tokens: readonly Token[]): readonly Token[] {
   return tokens.slice(from, to)
 }
 
+/** `en morceaux`, `en plusieurs fois`: how it is cut or given; `en poudre` is of the name. */
+const cutInto = new Set(
+  'plusieurs morceaux petits des cubes lamelles tranches rondelles quartiers fines'.split(' '),
+)
+
 /** Where the remark about a name starts: `for dusting`, `à 28 °C`, `or honey`. */
 export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length): number {
   for (let i = from; i < to; i++) {
@@ -47,6 +53,7 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
     const after = tokens[i + 1]
     if (token.low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(after?.key ?? '')))
       return i
+    if (token.key === 'en' && (numberWords.has(after?.key ?? '') || cutInto.has(after?.key ?? ''))) return i
     if (token.kind === 'mark' && ',([{;:=/|!?+@'.includes(token.text)) return i
     if ('–—-'.includes(token.text) && token.gap && after?.gap) return i
     if (token.text === '.' && (after === undefined || after.gap)) return i

@@ -4,6 +4,7 @@ import { bare, isState, nameOf } from './name.js'
 import type { Quantity } from './quantity.js'
 import type { Row } from './row-text.js'
 import { isAmount, type Piece } from './segment.js'
+import type { Token } from './tokens.js'
 
 const joins = new Set(['and', 'et', '+', '&', 'with', 'avec', 'plus', 'puis', 'then'])
 
@@ -31,7 +32,8 @@ function chunksOf(row: Row, from: number, to: number): Chunk[] {
     const token = tokens[i]!
     inside = starting.get(i)?.to ?? inside
     if (i < inside || depths[i]! > 0) continue
-    const joinsAmounts = joins.has(token.key) && i > at && starting.has(i + 1)
+    const ofStuff = beforeStuff.has(token.key) && i > at && isDone(tokens[i - 1]!)
+    const joinsAmounts = joins.has(token.key) && !ofStuff && i > at && starting.has(i + 1)
     // `salt 10 g / yeast 5 g`
     const slash =
       token.text === '/' &&
@@ -99,12 +101,17 @@ function namedBeside(row: Row, chunk: Chunk, amount: Quantity | undefined) {
 /** `soaked in 50 ml rum`, `trempés dans 5 cl de rhum`. */
 const beforeStuff = new Set('in with into over dans avec de a'.split(' '))
 
+/** Does a word say what is done to an ingredient? */
+const isDone = (token: Token): boolean =>
+  isOneOf(stateWords, token) || /\p{L}{3}(?:(?<!se)ed|ée?s?)$/u.test(token.low)
+
 /** `plus 50 g for dusting`: more of the same. */
 const isRemark = (row: Row, chunk: Chunk): boolean => {
   const first = chunk.quantities[0]!
   const after = row.tokens[first.to]
   const opens = row.tokens[chunk.from]
-  const soakedIn = isOneOf(stateWords, opens!) && beforeStuff.has(row.tokens[chunk.from + 1]?.key ?? '')
+  const soakedIn =
+    opens !== undefined && isDone(opens) && beforeStuff.has(row.tokens[chunk.from + 1]?.key ?? '')
   return (
     soakedIn ||
     (after !== undefined && noteStarts.has(after.key) && first.to < chunk.to) ||

@@ -132,6 +132,9 @@ function vagueAt(tokens: readonly Token[], at: number): Portion | undefined {
   return portion(to, { kind: 'unknown', word: tokens[to - 1]!.text })
 }
 
+/** Measures that need no `of` either. */
+const scant = new Set('handful knob dash splash drizzle glug poignee bunch sprinkle sprinkling'.split(' '))
+
 /** A measure that needs no number: `pinch of salt`, `handful of seeds`. */
 function measureAt(tokens: readonly Token[], at: number): Portion | undefined {
   const unit = unitTable.get(tokens[at]!.key)
@@ -139,7 +142,9 @@ function measureAt(tokens: readonly Token[], at: number): Portion | undefined {
   const after = tokens[at + 1]
   const ofIt =
     after !== undefined && (of.has(after.key) || (after.key === 'd' && isApostrophe(tokens[at + 2])))
-  return ofIt || (unit.kind === 'pinch' && after?.kind === 'word') ? portion(at + 1, unit) : undefined
+  return ofIt || ((unit.kind === 'pinch' || scant.has(tokens[at]!.key)) && after?.kind === 'word')
+    ? portion(at + 1, unit)
+    : undefined
 }
 
 /** A measure without a number, where one may open a name: after words like `good`, `generous` too. */

@@ -103,6 +103,12 @@ function settled(number: NumberRead, unit: UnitWord | undefined): NumberRead {
   return number.thousands && small ? { ...number, ...number.thousands } : number
 }
 
+/** `1 tasse 1/2 de lait`: the part of one that stands behind the measure. */
+function halfBehind(tokens: readonly Token[], at: number): { value: number; to: number } | undefined {
+  const part = tokens[at]?.kind === 'word' ? undefined : numberAt(tokens, at)
+  return part && part.value < 1 && ['de', 'd'].includes(tokens[part.to]?.key ?? '') ? part : undefined
+}
+
 /** `2 (two) cups`: the number said again in parentheses is passed over. */
 function saidOnce(tokens: readonly Token[], number: NumberRead | undefined): NumberRead | undefined {
   if (!number || tokens[number.to]?.text !== '(') return number
@@ -133,7 +139,7 @@ function termAt(
   if (found.unit.kind !== 'not an amount')
     while (measureWords.has(tokens[to]?.key ?? '')) about.push(tokens[to++]!.text)
   number = settled(number, found.unit)
-  const more = halfMore(tokens, to)
+  const more = halfMore(tokens, to) ?? halfBehind(tokens, to)
   if (more && Number.isInteger(number.value)) {
     // `une cuillère et demie à café`: the measure goes on behind the half
     const value = number.value + more.value
@@ -268,8 +274,8 @@ export function quantityAt(tokens: readonly Token[], from: number): Quantity | N
   const tins = tinsAt(tokens, at, about)
   if (tins) return { from, to: tins.to, terms: [tins.term], times: tins.times, about }
   const end = rangeEnd(tokens, first.to, between || at > from, about)
-  if (end && end.term.unit?.kind === 'not an amount') return { noAmountTo: end.to }
-  if (first.term.unit?.kind === 'not an amount') return { noAmountTo: first.to }
+  if (end && end.term.unit?.kind === 'not an amount') return noAmount(tokens, end.to)
+  if (first.term.unit?.kind === 'not an amount') return noAmount(tokens, first.to)
   if (isRange(first.term, end?.term)) {
     const unit = first.term.unit ?? end!.term.unit
     first = { term: { number: settled(first.term.number, unit), unit }, to: end!.to }
@@ -307,6 +313,12 @@ function timesAt(tokens: readonly Token[], { term, to }: { term: Term; to: numbe
   }
   const ofThese = term.unit?.kind === 'unknown' && ['of', 'de'].includes(next?.key ?? '')
   return ofThese && tokens[to + 1]?.kind === 'number' ? to + 1 : undefined
+}
+
+/** A time or the like, with what is tied to it: `1h30`. */
+function noAmount(tokens: readonly Token[], at: number): NoAmount {
+  const tied = tokens[at]?.kind === 'number' && isGlued(tokens[at])
+  return { noAmountTo: tied ? at + 1 : at }
 }
 
 /** `8:30`: a time of the day. */

@@ -50,10 +50,10 @@ export function isAmount(row: Row, quantity: Quantity, from: number, to: number)
   if (isPercent(quantity)) return !percentOf.test(after?.key ?? '') || quantity.to >= to
   if (unit) return unit.kind !== 'not an amount'
   const before = tokens[quantity.from - 1]
-  const ofIt = quantity.from <= from + 6 && tokens.slice(from, quantity.from).every(isLeadWord)
+  const ofIt = quantity.from <= from + 8 && tokens.slice(from, quantity.from).every(isLeadWord)
   if (ofIt && quantity.to < to) return true
   const atStart = quantity.from === from
-  const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':.…–—-='.includes(before.text))
+  const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':,.…–—-='.includes(before.text))
   const end = tokens.findIndex((t, i) => i >= quantity.to && (i >= to || isOpen(t) || t.text === ','))
   // `Eggs: 3 large`
   const atEnd = isState(tokens.slice(quantity.to, end < 0 ? to : Math.min(end, to)), true)
@@ -299,7 +299,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   const amounts = open.filter(q => isAmount(row, q, from, to))
   // `at least 600 g water`, `zest of 1 orange`: what stands before the amount is no name
   const isLimit = (q: Quantity) =>
-    q.from > from && q.from <= from + 6 && q.to < to && tokens.slice(from, q.from).every(isLeadWord)
+    q.from > from && q.from <= from + 8 && q.to < to && tokens.slice(from, q.from).every(isLeadWord)
   const lead = (q: Quantity) => !isLimit(q) && bare(tokens.slice(from, q.from)).length > 0
   const main = amounts.find(q => !isPercent(q) && (!lead(q) || q.terms[0].unit)) ?? amounts[0]
   if (!main) segment.nameFrom(from, to)

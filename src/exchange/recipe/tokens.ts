@@ -13,6 +13,7 @@ export interface Token {
 const number = /\.?\d+(?:[.,]\d+)*/y
 const fraction = /[¼-¾⅐-⅞]/
 const word = /\p{L}[\p{L}\p{M}\d]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
+const letters = /\p{L}[\p{L}\p{M}]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
 const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter are passed over
 
 /** Before a hyphen these are numbers of their own: `demi-litre`, `half-teaspoon`. */
@@ -70,7 +71,9 @@ export function tokensOf(row: string): Token[] {
       at = add('number', at, endOf(number, row, at))
       continue
     }
-    const end = endOf(word, row, at)
+    // `1lb2oz`, `1h30`
+    const afterNumber = tokens.at(-1)?.kind === 'number' && before === at
+    const end = endOf(afterNumber ? letters : word, row, at)
     if (end > at) {
       const half = row.slice(at, at + 8).includes('-') ? halves.exec(row.slice(at, end))?.[1] : undefined
       if (half) add('mark', add('word', at, at + half.length), at + half.length + 1)
