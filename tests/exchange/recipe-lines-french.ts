@@ -120,4 +120,7 @@ export const linesInFrench: readonly RecipeLineCase[] = [
   ['Four à 230 °C, 40 minutes.'],
   ['600 g d’eau en deux fois', 'Eau | 600 g | en deux fois'],
   ['20 g de lait en poudre', 'lait en poudre | 20 g |'],
+  ['un œuf', 'Oeuf | 1 each |'],
+  ['1 c à s bombée de miel', 'Miel | 1 tbsp | bombée'],
+  ['Eau : 300 g (+ 20 g si besoin)', 'Eau | 300 g | 20 g si besoin ? stands in the note'],
 ]

@@ -174,4 +174,7 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['a mugful of oats', 'Oats | | a mugful ? type an amount'],
   ['3 fat cloves of garlic', 'Garlic | 3 each | fat'],
   ['juice from 1 lemon', 'lemon | 1 each | juice from'],
+  ['an egg, beaten', 'Egg | 1 each | beaten'],
+  ['salt: a generous pinch', 'Salt | 0.3 g | generous ? A pinch'],
+  ['walnuts, a handful', 'Walnuts | | a handful ? type an amount'],
 ]

@@ -105,7 +105,7 @@ export function looksOf(row: Row, larder: Larder): Looks {
 
 /** What an ingredient without an amount may be for. */
 const purposes = new Set(
-  'taste optional facultatif facultative gout dusting needed required fleurer fleurage greasing brushing sprinkling rolling finish sprinkle serve garnish decorate dust grease brush glaze coat kneading shaping dorer parsemer saupoudrer graisser huiler decorer finition servir necessaire besoin volonte'.split(
+  'taste optional facultatif facultative gout dusting needed required fleurer fleurage greasing brushing sprinkling rolling finish sprinkle serve garnish decorate dust grease brush glaze coat kneading shaping dorer parsemer saupoudrer graisser huiler decorer finition servir necessaire besoin volonte choix'.split(
     ' ',
   ),
 )

@@ -1,7 +1,7 @@
 import type { Larder } from '../../dough/larder.js'
 import { type AmountRead, amountOf, compared } from './amount.js'
 import { articles, fillers, leadWords, stateWords } from './kitchen-words.js'
-import { larderName } from './larder-names.js'
+import { ingredientNamed, larderName } from './larder-names.js'
 import { bare, isState, nameOf, noteStart } from './name.js'
 import { type Quantity, shareOf } from './quantity.js'
 import type { Row } from './row-text.js'
@@ -302,7 +302,9 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     q.from > from && q.from <= from + 8 && q.to < to && tokens.slice(from, q.from).every(isLeadWord)
   const lead = (q: Quantity) => !isLimit(q) && bare(tokens.slice(from, q.from)).length > 0
   const main = amounts.find(q => !isPercent(q) && (!lead(q) || q.terms[0].unit)) ?? amounts[0]
-  if (!main) segment.nameFrom(from, to)
+  // `un œuf`: an article before what the larder counts is one of it
+  const article = !main && articles.has(tokens[from]!.key)
+  if (!main) segment.nameFrom(article ? from + 1 : from, to)
   else if (!lead(main)) {
     if (isLimit(main)) segment.note(from, main.from)
     segment.take(main)
@@ -331,7 +333,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   return {
     ingredient,
     known,
-    amount: amount?.text ?? '',
+    amount: amount?.text ?? (article && ingredientNamed(larder, ingredient)?.each ? '1 each' : ''),
     share: amount?.share,
     note: [...new Set(all)].join(', '),
     guesses: [...guesses, ...segment.guesses],
