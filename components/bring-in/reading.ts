@@ -9,10 +9,6 @@ import type { Arrival, Arrived, Way } from '../../src/exchange/arriving.js'
 import type { RememberedColumns } from '../../src/exchange/remembered-columns.js'
 import { newReadingWorker } from './reading-worker.js'
 
-// Characters or bytes. What is not yet compiled reads slowly: the first two thousand of a recipe in words take 20 ms on a
-// laptop, of a table 15, and twice that where a machine is half as fast.
-const mostOnPage = 2000
-
 /** How far a reading is: of rows, some of which are looked at twice. */
 export interface Progress {
   readonly done: number
@@ -22,9 +18,10 @@ export interface Progress {
 /** What was read, with a remark on how; nothing where it was stopped. */
 export type Outcome = { readonly arrived: Arrived; readonly remark?: string } | undefined
 
-const sizeOf = (source: Source): number => ('text' in source ? source.text.length : source.bytes.length)
-
-/** One text or file being read: small ones here, large ones in a worker, where they can be stopped. */
+/**
+ * One text or file being read: in a worker, where there is one. Readers that have not run yet are slow whatever they
+ * read: three hundred characters of a recipe hold a page up for 25 to 50 ms, and two thousand for 60 to 130.
+ */
 export class Reading {
   #arrival: Arrival | undefined
   #remark: string | undefined
@@ -42,7 +39,7 @@ export class Reading {
   read(way: Way = {}): Promise<Outcome> {
     this.#settle?.(undefined) // what is under way is no longer wanted
     if (this.#worker) return this.#ask({ way })
-    if (!this.#arrival && sizeOf(this.source) > mostOnPage) {
+    if (!this.#arrival) {
       this.#worker = newReadingWorker()
       const { source, remembered } = this
       if (this.#worker) return this.#ask({ source, larder: this.larder.ingredients, remembered, way }, way)

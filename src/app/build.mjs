@@ -173,7 +173,7 @@ function withBuiltNames(html, metafile) {
     if (!entries.includes(name)) continue
     if (!page.includes(`"${name}"`)) throw new Error(`index.html does not mention "${name}".`)
     page = page.replace(`"${name}"`, `"${basename(path)}"`)
-    if (name !== 'reading-worker.ts') addPartsOf(path) // that is fetched when a large file comes
+    if (name !== 'reading-worker.ts') addPartsOf(path) // that is fetched when something is brought in
   }
   const links = [...parts].map(part => `<link rel="modulepreload" href="${basename(part)}">\n`).join('')
   const lean = page.replace(/<!--[\s\S]*?-->/g, '').replace(/\n\s+/g, '\n')

@@ -47,10 +47,11 @@ describe('Bringing in a large file', () => {
   }
   const seen = () => opened.root.querySelector('#understood, .refusal')
 
-  it('reads a small one on the page', async () => {
-    await show(rows(10))
+  it('reads a small one beside the page too: what has not run yet is slow whatever it reads', async () => {
+    await show(rows(3))
     await waitUntil(seen, 'it is read')
-    equal(started, 0)
+    match(textOf(seen()), /3 lines/)
+    equal(answers, 1)
   })
 
   for (const [what, text, says] of [
@@ -60,8 +61,7 @@ describe('Bringing in a large file', () => {
     ['a plain text', loaves.map(loaf => writePlainText(openFormula(loaf))).join('\n\n'), /40 formulas/],
     ['a workbook file', writeWorkbookFile({ name: '', larder: [], formulas: loaves }), /40 formulas/],
   ] as const)
-    it(`reads ${what} of more than two thousand characters beside the page, pasted or from a file`, async () => {
-      ok(text.length > 2000)
+    it(`reads ${what} beside the page, pasted or from a file`, async () => {
       await show(text)
       await waitUntil(seen, 'the file is read')
       match(textOf(seen()), says)
