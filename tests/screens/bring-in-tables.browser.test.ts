@@ -146,6 +146,24 @@ describe('Bringing in a table from elsewhere', () => {
     await waitUntil(() => becomes().length === 1, 'the first row is no line any more')
   })
 
+  it('reads a table with a column for each stage, and leaves one of them out when told so', async () => {
+    await show({
+      text: 'Ingredient,Levain,Final dough\nBread flour,100,820\nWater,80,690\nSalt,,21\nLevain,,180\n',
+    })
+    deepEqual(uses(), ['ingredient', 'of a stage', 'of a stage'])
+    match(textOf(opened.find('#why-stages')), /Please look\. Headings name stages/)
+    match(becomes()[0]!, /Bread flour 100 g in Levain Also 820 g in Final dough\./)
+    opened.find('#use-1').focus()
+    await press('l')
+    await waitUntil(
+      () => /^→ Bread flour 820 g in Final dough$/.test(becomes()[0]!),
+      'the levain is left out',
+    )
+    equal(opened.find<HTMLSelectElement>('#stages').value, 'columns')
+    await opened.click('footer .main', 'Add 1 formula')
+    deepEqual(amounts(), ['Bread flour 820 g', 'Water 690 g', 'Salt 21 g', 'Levain 180 g'])
+  })
+
   it('says what cannot be read before a column is named', async () => {
     await show({ text: 'name;price\nflour;1,20\n' })
     match(textOf(opened.find('.of-error')), /which column holds/)
