@@ -177,4 +177,10 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['an egg, beaten', 'Egg | 1 each | beaten'],
   ['salt: a generous pinch', 'Salt | 0.3 g | generous ? A pinch'],
   ['walnuts, a handful', 'Walnuts | | a handful ? type an amount'],
+  ['1 dozen eggs', 'Eggs | 12 each |'],
+  ['(optional) 30 g sesame seeds', 'Sesame seeds | 30 g | optional'],
+  ['Optional: 30 g sesame seeds', 'Sesame seeds | 30 g | Optional'],
+  ['375 g warm (not hot) water', 'Water | 375 g | warm (not hot)'],
+  ['warm (not hot) water: 375 g', 'Water | 375 g | warm (not hot)'],
+  ['2 pkgs instant yeast', 'Instant yeast | | 2 pkgs ? type an amount'],
 ]

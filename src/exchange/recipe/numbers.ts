@@ -138,6 +138,8 @@ function inDigits(tokens: readonly Token[], at: number): NumberRead | undefined 
   const read = digits(first.text)
   if (!read) return undefined
   if (read.whole) {
+    const many = dozenAt(tokens, at + 1, read.value)
+    if (many) return many
     const next = isHyphen(tokens[at + 1]) && isGlued(tokens[at + 1]) ? at + 2 : at + 1
     const part = fractionAt(tokens, next)
     if (part && part[0] < part[1]) return mixed(read.value, read.text, part)

@@ -1,6 +1,6 @@
 import type { Larder } from '../../dough/larder.js'
 import { type AmountRead, amountOf, compared } from './amount.js'
-import { articles, fillers, leadWords, stateWords } from './kitchen-words.js'
+import { articles, fillers, leadWords, noteStarts, stateWords } from './kitchen-words.js'
 import { ingredientNamed, larderName } from './larder-names.js'
 import { bare, isState, nameOf, noteStart } from './name.js'
 import { type Quantity, shareOf } from './quantity.js'
@@ -157,6 +157,17 @@ class Segment {
     this.note(remark, close)
   }
 
+  /** A remark before all else: `(optional) 30 g seeds`, `Optional: 30 g seeds`. The token after. */
+  remarkFirst(from: number): number {
+    const { tokens, starting } = this.row
+    const label = noteStarts.has(tokens[from]!.key) && tokens[from + 1]?.text === ':' ? from + 1 : undefined
+    const close = isOpen(tokens[from]) ? closingOf(tokens, from, this.to) : label
+    if (close === undefined || close + 1 >= this.to || !starting.has(close + 1)) return from
+    if (amountsIn(this.row, from, this.to)) return from
+    this.note(from, close + 1)
+    return close + 1
+  }
+
   /** The name that starts at a token, then remarks and further amounts; the words of the name. */
   nameFrom(at: number, to: number): void {
     const { tokens } = this.row
@@ -178,10 +189,22 @@ class Segment {
       i = this.beside(i)
     }
     while (i < to && (fillers.has(tokens[i]!.key) || tokens[i]!.kind === 'mark') && !isOpen(tokens[i])) i++
+    i = this.statesBefore(i, to)
     const end = this.columnAfter(i, noteStart(tokens, i, to))
     const size = this.sizeOfOne(i, end)
     this.name.push(...tokens.slice(i, size?.from ?? end))
     this.remarks(size?.to ?? end, to)
+  }
+
+  /** `warm (not hot) water`: states with a remark on them, before the name. The token where that starts. */
+  statesBefore(from: number, to: number): number {
+    const { tokens } = this.row
+    const open = noteStart(tokens, from, to)
+    if (open === from || !isOpen(tokens[open]) || !isState(tokens.slice(from, open))) return from
+    const close = closingOf(tokens, open, to)
+    if (tokens[close + 1]?.kind !== 'word' || close + 1 >= to || amountsIn(this.row, open, to)) return from
+    this.note(from, close + 1)
+    return close + 1
   }
 
   /** Where behind a name another column starts, or its per cent at the end: `375 g water 75 %`. */
@@ -293,8 +316,9 @@ const amountText = (value: number, unit: string): string => `${Number(value.toPr
 /** Takes one segment of a row apart: what, how much, and what else is said. */
 export function readSegment(row: Row, piece: Piece, larder: Larder): Found | undefined {
   const { tokens, depths } = row
-  const { from, to, quantities } = piece
+  const { to, quantities } = piece
   const segment = new Segment(row, to)
+  const from = segment.remarkFirst(piece.from)
   const open = quantities.filter(q => depths[q.from] === 0)
   const amounts = open.filter(q => isAmount(row, q, from, to))
   // `at least 600 g water`, `zest of 1 orange`: what stands before the amount is no name
@@ -337,6 +361,6 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     share: amount?.share,
     note: [...new Set(all)].join(', '),
     guesses: [...guesses, ...segment.guesses],
-    source: textOf(row, from, to),
+    source: textOf(row, piece.from, to),
   }
 }
