@@ -44,7 +44,8 @@ export function rowOf(text: string): Row {
     const found = quantityAt(tokens, i)
     if (found && 'terms' in found) quantities.push(found)
     else if (found) hasNoAmount = true
-    i = found ? ('terms' in found ? found.to : Math.max(found.noAmountTo, i + 1)) : i + 1
+    const next = found ? ('terms' in found ? found.to : found.noAmountTo) : i
+    i = Math.max(next, i + 1)
   }
   return {
     text,
