@@ -183,4 +183,6 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['375 g warm (not hot) water', 'Water | 375 g | warm (not hot)'],
   ['warm (not hot) water: 375 g', 'Water | 375 g | warm (not hot)'],
   ['2 pkgs instant yeast', 'Instant yeast | | 2 pkgs ? type an amount'],
+  ['salt (2 tsp, level)', 'Salt | 2 tsp | level'],
+  ['one 500 ml carton buttermilk', 'Buttermilk | 500 ml | carton ? 1 times 500 ml'],
 ]

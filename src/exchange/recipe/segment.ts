@@ -1,6 +1,6 @@
 import type { Larder } from '../../dough/larder.js'
 import { type AmountRead, amountOf, compared } from './amount.js'
-import { articles, fillers, leadWords, noteStarts, stateWords } from './kitchen-words.js'
+import { articles, fillers, leadWords, measureWords, noteStarts, stateWords } from './kitchen-words.js'
 import { ingredientNamed, larderName } from './larder-names.js'
 import { bare, isState, nameOf, noteStart } from './name.js'
 import { type Quantity, shareOf } from './quantity.js'
@@ -90,7 +90,8 @@ function amountsIn(row: Row, open: number, to: number): Inside | undefined {
     } else break
   }
   const next = tokens[i]
-  const remarks = i === close || remarkStarts.has(next!.low) || stateWords.has(next!.key)
+  const remarks =
+    i === close || remarkStarts.has(next!.low) || stateWords.has(next!.key) || measureWords.has(next!.key)
   return remarks ? { amounts, close, each, remark: i } : undefined
 }
 
