@@ -8,6 +8,7 @@ import {
   type Guess,
   guessTable,
   headingsKey,
+  headingUse,
   type Mapping,
   type RowRead,
   readTable,
@@ -157,7 +158,8 @@ export class Arrival {
     if (table.delimiter === '') return 'recipe'
     if (text.length > longestRecipe) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
-    if (byTable > 0 && table.delimiter !== ',' && (beginsWithHeadings(table) || isEven(table))) return 'table'
+    if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
+      return 'table'
     const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     return byTable >= byRecipe ? 'table' : 'recipe'
@@ -177,9 +179,9 @@ function isOurs({ own, headings }: ForeignTable): boolean {
 
 const isWeighed = ({ became, amount }: RowRead): boolean => became === 'line' && Boolean(amount)
 
-/** Whether its first row names the columns, as that of no recipe does. */
+/** Whether its first row names several columns by their usual names, as that of no recipe does. */
 const beginsWithHeadings = ({ headings, mapping }: ForeignTable): boolean =>
-  headings.length > 1 && mapping.headingRows === 1
+  mapping.headingRows === 1 && headings.filter(heading => headingUse(heading) !== undefined).length > 1
 
 /** Whether most rows have more than one cell, as a text with a stray tab has not. */
 function isEven({ rows }: ForeignTable): boolean {

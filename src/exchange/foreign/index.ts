@@ -16,3 +16,4 @@ export {
   usualLimits,
   type Watch,
 } from './types.js'
+export { headingUse } from './words.js'
