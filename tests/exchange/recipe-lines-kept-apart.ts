@@ -1,3 +1,9 @@
+/** A line of text, and what is to be found in it. */
+export type KeptApart = readonly [
+  text: string,
+  ...lines: (readonly [word: string, amount: string, note?: string])[],
+]
+
 /**
  * Recipe lines written before the reader was, and kept apart from those it is made to read: the share of
  * amounts it gets right here says how it does on text nobody thought of. Do not make the reader fit them.
@@ -6,7 +12,7 @@
  *
  * Of each line to be found: a word of its ingredient, then its amount; an empty amount is to be asked for.
  */
-export const linesKeptApart: readonly (readonly [text: string, ...lines: (readonly [string, string])[]])[] = [
+export const linesKeptApart: readonly KeptApart[] = [
   ['750g very strong white flour', ['flour', '750 g']],
   ['- 1 1/4 cups buttermilk, at room temperature', ['buttermilk', '1.25 cup']],
   ['300 ml (½ pint) tepid water', ['water', '300 ml']],

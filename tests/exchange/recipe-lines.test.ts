@@ -4,6 +4,7 @@ import { readAmount } from '../../src/dough/amounts.js'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { recipeLines } from './recipe-lines.js'
 import { linesKeptApart } from './recipe-lines-kept-apart.js'
+import { moreLinesKeptApart } from './recipe-lines-kept-apart-more.js'
 
 const tidy = (text: string) => text.replace(/ +/g, ' ').trim()
 
@@ -33,20 +34,30 @@ const inDecimals = (amount: string): string =>
       `${over === undefined ? Number(number) : Number(whole) + Number(over) / Number(under)}`,
   )
 
-test('of lines kept apart from its making at least 95 of 100 amounts are right', () => {
-  let [right, all] = [0, 0]
-  const wrong: string[] = []
-  for (const [text, ...expected] of linesKeptApart) {
-    const { lines } = readRecipe(text)
-    all += Math.max(expected.length, lines.length)
-    const found = expected.filter(([word, amount], i) => {
-      const line = lines[i]
-      return line?.ingredient.toLowerCase().includes(word) && inDecimals(line.amount) === amount
-    })
-    right += found.length
-    if (found.length < expected.length)
-      wrong.push(`${text} → ${lines.map(l => `${l.ingredient} ${l.amount}`).join(', ')}`)
-  }
-  assert.ok(linesKeptApart.length >= 40)
-  assert.ok(right / all >= 0.95, `${right} of ${all}: ${wrong.join('; ')}`)
-})
+for (const [which, keptApart] of [
+  ['lines', linesKeptApart],
+  ['more lines', moreLinesKeptApart],
+] as const)
+  test(`of ${which} kept apart from its making at least 95 of 100 amounts are right, and as many notes`, () => {
+    let [right, all, noted, notes] = [0, 0, 0, 0]
+    const wrong: string[] = []
+    for (const [text, ...expected] of keptApart) {
+      const { lines } = readRecipe(text)
+      all += Math.max(expected.length, lines.length)
+      const found = expected.filter(([word, amount], i) => {
+        const line = lines[i]
+        return line?.ingredient.toLowerCase().includes(word) && inDecimals(line.amount) === amount
+      })
+      right += found.length
+      for (const [i, [, , note]] of expected.entries()) {
+        if (note === undefined) continue
+        notes += 1
+        if (lines[i]?.note.includes(note)) noted += 1
+      }
+      if (found.length < expected.length)
+        wrong.push(`${text} → ${lines.map(l => `${l.ingredient} ${l.amount}`).join(', ')}`)
+    }
+    assert.ok(keptApart.length >= 40)
+    assert.ok(right / all >= 0.95, `${right} of ${all}: ${wrong.join('; ')}`)
+    assert.ok(noted >= 0.95 * notes, `${noted} of ${notes} notes`)
+  })
