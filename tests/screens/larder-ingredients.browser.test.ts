@@ -88,9 +88,9 @@ describe('The larder', () => {
   })
 
   for (const [name, kind] of [
-    ['Roggenmehl 1150', 'flour'],
+    ['Roggenmehl 1370', 'flour'],
     ['Rye flour of the hill farm', 'flour'],
-    ['Roggensauerteig', 'starter'],
+    ['Dinkelsauerteig', 'starter'],
     ['Levain de la maison', 'starter'],
     ['Eau de source', 'water'],
     ['Fleur de sel', 'salt'],
