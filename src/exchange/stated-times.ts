@@ -8,10 +8,12 @@ export interface RecipeTimes {
   readonly totalTime?: string
 }
 
-interface Part {
-  readonly work: Work | undefined // a word for work; undefined: a time
-  readonly minutes?: number | undefined // of a time; undefined where it is a range, a bound or one of several
-  readonly between: string // what stands between the part before and this one
+/** A work that a sentence names, with what it says of it before the next. */
+interface Said {
+  readonly work: Work | undefined
+  readonly times: (number | undefined)[] // minutes; undefined where it is a range, a bound or one of several
+  readonly words: string
+  readonly isPart: boolean // they speak of a part of the work
 }
 
 const count = String.raw`\d{1,4}(?:[.,]\d+)?(?:\s*[½¼¾]|\s+[1-3]\/[2-4])?|[½¼¾]`
@@ -44,6 +46,7 @@ const before =
 const after =
   /^\s*(?:(?:–|—|-|\/|to|or|bis|oder|à|ou)\s*(?!\d+\s*°)\d|\+|apart|each|more|longer|before|after|later|earlier|or (?:more|so|until)|at least|at most|per|into|avant|après|plus|vor|nach)/iu
 const isPart = /\b(?:then|uncover(?:ed)?|without|lid|covered|steam|remove|lower|reduce|puis|dann|ensuite)\b/i
+const lastThen = /[\s,]{0,4}(?:(?:and|et|und) )?(?:then|puis|dann|ensuite)\s*$/i
 const isGoneOn = /\b(?:uncover(?:ed)?|lid|remove the cover|without steam|let (?:out )?the steam)\b/i
 
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 }
@@ -72,21 +75,27 @@ const sentencesOf = (text: string): string[] =>
     .replace(/[^\S\n\r\u2028\u2029]+/gu, ' ')
     .split(/(?<=[.!?…;]) |[\n\r\u2028\u2029]+/u)
 
-/** The words for work and the times of a sentence, in their order. */
-function partsOf(sentence: string): Part[] {
-  let to = 0
-  return [...sentence.matchAll(parts)].map(found => {
-    const { index, 0: text, groups = {} } = found
-    const between = sentence.slice(to, index)
-    to = index + text.length
+/** What a sentence says of works, in their order; `undefined` for a time before any of them. */
+function worksIn(sentence: string): Said[] {
+  const said: Said[] = []
+  const found = [...sentence.matchAll(parts)]
+  for (const [at, { index, 0: text, groups = {} }] of found.entries()) {
+    const to = index + text.length
     const work = (Object.keys(works) as Work[]).find(name => groups[name] !== undefined)
-    if (work) return { work, between }
+    if (work || said.length === 0) {
+      const end = found.slice(at + 1).find(({ groups = {} }) => Object.keys(works).some(name => groups[name]))
+      const words = sentence.slice(to, end?.index).replace(end ? lastThen : /$/, '')
+      said.push({ work, times: [], words, isPart: isPart.test(words) })
+    }
+    if (work) continue
     const isOneOfSeveral =
       before.test(sentence.slice(Math.max(0, index - near), index)) ||
       after.test(sentence.slice(to, to + near))
     const minutes = Math.round(minutesOf(groups))
-    return { work, minutes: isOneOfSeveral || minutes === 0 ? undefined : minutes, between }
-  })
+    const last = said.at(-1)!
+    last.times.push(isOneOfSeveral || minutes === 0 || last.isPart ? undefined : minutes)
+  }
+  return said
 }
 
 /** `PT2H30M` of 150 minutes. */
@@ -98,32 +107,21 @@ export const isoDuration = (minutes: number): string =>
  * that this is a range, a bound, an interval or a part (`30 min apart`, `the first 10 min`, `then`). Undefined else.
  */
 export function minutesOfStep(text: string): number | undefined {
-  if (isPart.test(text)) return undefined
-  const found = sentencesOf(text).flatMap(partsOf)
-  const [first, then] = found
-  const isOne = found.length === 2 && then?.work === undefined
-  return isOne && (first?.work === 'bake' || first?.work === 'other') ? then?.minutes : undefined
+  const [only, ...others] = sentencesOf(text).flatMap(worksIn)
+  const isOne = others.length === 0 && only?.times.length === 1
+  return isOne && (only.work === 'bake' || only.work === 'other') ? only.times[0] : undefined
 }
 
-/** The times said of one work, and whether it is named anywhere without one. */
-function timesOf(work: Work, texts: readonly string[]): { minutes: (number | undefined)[]; bare: boolean } {
-  const minutes: (number | undefined)[] = []
-  let bare = false
-  for (const sentence of texts.flatMap(sentencesOf)) {
-    const found = partsOf(sentence)
-    for (const [at, part] of found.entries()) {
-      if (part.work !== work) continue
-      const next = found.slice(at + 1)
-      const end = next.findIndex(({ work }) => work !== undefined)
-      const own = end < 0 ? next : next.slice(0, end)
-      // A label's time follows it at once: `Total time: 18 h`, but not `in total`.
-      const isFar = work !== 'bake' && !/^\s*(?:time|temps|zeit)?\s*:?\s*$/iu.test(own[0]?.between ?? '')
-      if (own.length === 0 || isFar) bare ||= work === 'bake'
-      else minutes.push(...own.map(time => (isPart.test(sentence) ? undefined : time.minutes)))
-    }
-  }
-  return { minutes, bare }
-}
+// A label's time follows it at once: `Total time: 18 h`, but not `in total`.
+const isLabel = /^\s*(?:time|temps|zeit)?\s*:?\s*\d/iu
+
+/** The times said of one work; undefined where it is named without one, or with one that is no certain one. */
+const timesOf = (work: Work, notes: readonly string[]): (number | undefined)[] =>
+  notes
+    .flatMap(sentencesOf)
+    .flatMap(worksIn)
+    .filter(said => said.work === work && (work === 'bake' || isLabel.test(said.words)))
+    .flatMap(({ times }) => (times.length > 0 ? times : [undefined]))
 
 /**
  * The times that notes state outright. Baking: where all notes name it once, with one time (`Bake at 240 °C for 40 min`,
@@ -133,8 +131,8 @@ function timesOf(work: Work, texts: readonly string[]): { minutes: (number | und
  */
 export function statedTimes(notes: readonly string[]): RecipeTimes {
   const one = (work: Work): number | undefined => {
-    const { minutes, bare } = timesOf(work, notes)
-    return minutes.length === 1 && !bare ? minutes[0] : undefined
+    const minutes = timesOf(work, notes)
+    return minutes.length === 1 ? minutes[0] : undefined
   }
   const [prep, bake, all] = [
     one('prep'),

@@ -19,6 +19,10 @@ const bakes: readonly (readonly [note: string, cookTime: string | undefined])[] 
   ['Cuisson : 1 h', 'PT1H'],
   ['Backen 45 Minuten', 'PT45M'],
   ['Rest 30 min, then\nbake 40 min', 'PT40M'],
+  ['Rest 30 min, then bake 40 min', 'PT40M'],
+  ['Then bake 40 min.', 'PT40M'],
+  ['Bake 40 min at 230 °C, and then cool for 1 h on a rack.', 'PT40M'],
+  ['Bake 20 min, then as long as it takes', undefined],
   ['Proof 2 h 30. Preheat 45 min. Bake 40 min. Cool 1 hour.', 'PT40M'],
   ['Preheat the oven for 45 min, bake 35 min', 'PT35M'],
   ['Bake 40 min. Rest 2 h before cutting.', 'PT40M'],
@@ -78,6 +82,7 @@ const steps: readonly (readonly [step: string, minutes: number | undefined])[] =
   ['Repose 45 min', 45],
   ['Fold twice, 30 min apart.', undefined],
   ['Fold every 30 min', undefined],
+  ['Then autolyse 1 hour', 60],
   ['Mix, then autolyse 1 hour', undefined],
   ['Shape and proof 2 h', undefined],
   ['Proof 2–3 h', undefined],
@@ -93,7 +98,18 @@ for (const [step, minutes] of steps)
 
 test('a note of any length is read at once', () => {
   const began = Date.now()
-  for (const piece of ['1 ', '1/', 'bake ', '2 h 3', '½', 'bake 40 min then ', '1.1.'])
+  for (const piece of [
+    '1 ',
+    '1/',
+    'bake ',
+    '2 h 3',
+    '½',
+    'bake 40 min then ',
+    '1.1.',
+    ',',
+    'bake ,,',
+    '40 min ',
+  ])
     statedTimes([piece.repeat(20_000)])
   assert.ok(Date.now() - began < 2000)
 })
