@@ -180,8 +180,8 @@ function isOurs({ own, headings }: ForeignTable): boolean {
 const isWeighed = ({ became, amount }: RowRead): boolean => became === 'line' && Boolean(amount)
 
 /** Whether its first row names several columns by their usual names, as that of no recipe does. */
-const beginsWithHeadings = ({ headings, mapping }: ForeignTable): boolean =>
-  mapping.headingRows === 1 && headings.filter(heading => headingUse(heading) !== undefined).length > 1
+const beginsWithHeadings = ({ headings, rows }: ForeignTable): boolean =>
+  rows[0]?.cells === headings && headings.filter(heading => headingUse(heading) !== undefined).length > 1
 
 /** Whether most rows have more than one cell, as a text with a stray tab has not. */
 function isEven({ rows }: ForeignTable): boolean {
