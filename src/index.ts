@@ -22,8 +22,8 @@ export type {
   Problem,
   Stage,
 } from './dough/formula.js'
-export { type Ingredient, type Larder, larderOf } from './dough/larder.js'
 export { openFormula } from './dough/formula-sheet.js'
+export { type Ingredient, type Larder, larderOf } from './dough/larder.js'
 export { usualLarder } from './dough/usual-larder.js'
 export type { Weighed } from './dough/weighing.js'
 export { type CellName, type Source, type Working, workingText } from './dough/working.js'
