@@ -13,7 +13,7 @@ const words: readonly (readonly [kind: CountsAs['kind'], whole: string, endings:
     'mehl meel mjöl',
   ],
   ['water', 'water eau acqua agua água vatten vann vand woda voda vesi ice', 'wasser'],
-  ['salt', 'salt sel sale sal zout sól sůl suola', 'salz'],
+  ['salt', 'salt (?<!demi.)sel sale sal zout sól sůl suola', 'salz'],
 ]
 
 const patterns = words.map(([kind, whole, endings]) => {
