@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readAmount } from '../../src/dough/amounts.js'
-import { openFormula } from '../../src/dough/sheet.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { randomOf } from '../random.js'
 import { recipeLines } from './recipe-lines.js'
