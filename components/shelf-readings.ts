@@ -1,6 +1,7 @@
 import type { Formula } from '../src/dough/formula.js'
 import type { Larder } from '../src/dough/larder.js'
 import { openSheet } from '../src/dough/sheet.js'
+import { afterPaint } from './after-paint.js'
 
 /** What the shelf says of a formula, fractions of 1; undefined where there is no number. */
 export interface ShelfReading {
@@ -37,11 +38,10 @@ export class ShelfReadings {
     return known
   }
 
-  /** After the next paint: what waits in a timer alone may come before it. */
   #workLater(): void {
     if (this.#waits) return
     this.#waits = true
-    requestAnimationFrame(() => setTimeout(this.#work))
+    void afterPaint().then(this.#work)
   }
 
   useLarder(larder: Larder): void {

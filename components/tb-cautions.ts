@@ -10,6 +10,7 @@ import {
   notKnownSentence,
 } from '../src/dough/allergens.js'
 import type { FigureSheet } from '../src/dough/figures.js'
+import { afterPaint } from './after-paint.js'
 import { isListChosen, keepOwnList, ownList } from './allergen-list.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
@@ -33,6 +34,12 @@ export class TbCautions extends LitElement {
     this.version = 0
     this.numbers = { language: 'en', decimal: '.' }
     this.list = undefined
+  }
+
+  // It stands far down: the lines are painted first.
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await afterPaint()
+    super.scheduleUpdate()
   }
 
   override render() {

@@ -27,7 +27,7 @@ import { homeOf, type Room, type Row, rowAt, type Spot, stageKey } from './grid/
 import { TouchKeys } from './grid/touch-keys.js'
 import { variantStyles } from './grid/variant-styles.js'
 import { Walk } from './grid/walk.js'
-import { type NumberStyle, numberStyleOf } from './numbers.js'
+import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
 export type { GridPlace } from './grid/deeds.js'
@@ -141,7 +141,7 @@ export class TbGrid extends LitElement {
   constructor() {
     super()
     this.version = 0
-    this.numbers = numberStyleOf(navigator.language)
+    this.numbers = { language: 'en', decimal: '.' }
     this.readOnly = false
     this.names = []
     this.lit = new Set()
