@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, type PropertyDeclarations } from 'lit'
+import { css, html, nothing, type PropertyDeclarations } from 'lit'
 import { allergenLists, type ListName, listWords } from '../src/dough/allergen-lists.js'
 import {
   allergenSentence,
@@ -10,13 +10,13 @@ import {
   notKnownSentence,
 } from '../src/dough/allergens.js'
 import type { FigureSheet } from '../src/dough/figures.js'
-import { afterPaint } from './after-paint.js'
 import { isListChosen, keepOwnList, ownList } from './allergen-list.js'
+import { LateElement } from './late-element.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
-export class TbCautions extends LitElement {
+export class TbCautions extends LateElement {
   static override properties: PropertyDeclarations = {
     sheet: { attribute: false },
     version: { type: Number },
@@ -34,12 +34,6 @@ export class TbCautions extends LitElement {
     this.version = 0
     this.numbers = { language: 'en', decimal: '.' }
     this.list = undefined
-  }
-
-  // It stands far down: the lines are painted first.
-  protected override async scheduleUpdate(): Promise<void> {
-    if (!this.hasUpdated) await afterPaint()
-    super.scheduleUpdate()
   }
 
   override render() {

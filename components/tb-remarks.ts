@@ -1,7 +1,8 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import type { FigureSheet } from '../src/dough/figures.js'
 import type { Formula, Place, Problem } from '../src/dough/formula.js'
 import { wish } from './events.js'
+import { LateElement } from './late-element.js'
 import { sharedStyles } from './shared-styles.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
@@ -11,7 +12,7 @@ const signs = { error: '✕', warning: '!', remark: '•' } as const
 const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
 
 /** What the sheet noticed, the gravest first, each with a way to its place. */
-export class TbRemarks extends LitElement {
+export class TbRemarks extends LateElement {
   static override properties = {
     sheet: { attribute: false },
     version: { type: Number },

@@ -2,6 +2,13 @@ import { css } from 'lit'
 
 /** Where the baker is, what is selected, and what a working speaks of. */
 export const placeStyles = css`
+  /* Over a cell lies something only here; every cell that may be placed would cost the page at each key. */
+  [data-column]:focus-within,
+  .editing,
+  tr.lit > th {
+    position: relative;
+  }
+
   /* Lit while a working speaks of it: a wash, and a mark at its start */
   tr.lit > * {
     background: var(--accent-wash);

@@ -24,7 +24,6 @@ export const screenStyles = css`
       grid-template-columns: var(--columns);
     }
     tbody tr {
-      position: relative;
       contain: layout;
     }
     tbody tr > * {

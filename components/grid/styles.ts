@@ -73,10 +73,12 @@ export const gridStyles = css`
   }
 
   /* Rows: rules, no boxes */
-  /* Each cell holds its own hidden words: the page would lay out hundreds of them at every key. */
+  /* Each row holds its own hidden words: the page would lay out hundreds of them at every key. */
+  tbody tr {
+    position: relative;
+  }
   tbody th,
   tbody td {
-    position: relative;
     height: var(--row); /* of a table cell: at least */
     padding: var(--above) var(--pad);
     border-bottom: 1px solid var(--rule);

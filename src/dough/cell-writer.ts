@@ -3,6 +3,7 @@ import type { CellError, Expression, Graph } from '../engine/index.js'
 /** How a cell is defined. Two definitions of one key are the same. */
 export interface Definition {
   readonly key: string
+  readonly words: string // what the cell is called
   readonly make: (graph: Graph, name: string) => void
 }
 
@@ -12,11 +13,9 @@ export type Term = readonly [weight: string, brings: number | string]
 /** Writes down how cells are to be defined, by name, and what each is called in words. */
 export class CellWriter {
   readonly cells = new Map<string, Definition>()
-  readonly words = new Map<string, string>()
 
   #put(name: string, words: string, key: string, make: Definition['make']): void {
-    this.cells.set(name, { key, make })
-    this.words.set(name, words)
+    this.cells.set(name, { key, words, make })
   }
 
   input(name: string, words: string, value: number): void {

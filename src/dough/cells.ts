@@ -8,10 +8,9 @@ import { writeReadings } from './reading-cells.js'
 import { type Split, splitLines } from './split.js'
 import { StageCells } from './stage-cells.js'
 
-/** The cells of a formula by name, and what each is called in words. */
+/** The cells of a formula by name. */
 export interface CellPlan {
   readonly cells: ReadonlyMap<string, Definition>
-  readonly words: ReadonlyMap<string, string>
   readonly splits: ReadonlyMap<LinePlan, Split>
   isFree(stage: StagePlan): boolean // its base is not set by its own lines
 }
@@ -27,5 +26,5 @@ export function planCells(outline: Outline): CellPlan {
   writeReadings(out, outline)
   writeBatch(out, outline)
   writeJottings(out, outline)
-  return { cells: out.cells, words: out.words, splits, isFree: stages.isFree }
+  return { cells: out.cells, splits, isFree: stages.isFree }
 }

@@ -1,6 +1,5 @@
 import { type CellValue, Graph, nameFor } from '../engine/index.js'
 import { type Scale, usualScale } from './batch.js'
-import type { Definition } from './cell-writer.js'
 import { type CellPlan, planCells } from './cells.js'
 import {
   type DoughParts,
@@ -28,9 +27,8 @@ export const openSheet = (formula: Formula, larder?: Larder, scale?: Scale): Fig
 
 export class WorkedSheet implements FigureSheet {
   #graph = new Graph()
-  #made = new Map<string, Definition>() // the cells of the graph as they are defined
   #outline!: Outline
-  #plan!: CellPlan
+  #plan!: CellPlan // as the cells of the graph are defined
   #lines = new Map<string, LinePlan>()
   #stages = new Map<string, StagePlan>()
   #lineFigures = new Map<string, LineFigures>()
@@ -62,11 +60,11 @@ export class WorkedSheet implements FigureSheet {
     const plan = planCells(outline)
     this.#noteGood(outline) // what a line weighed before it began to give
     this.#graph.transact(() => {
-      for (const name of this.#made.keys()) if (!plan.cells.has(name)) this.#graph.remove(name)
+      const made = this.#plan?.cells
+      if (made) for (const name of made.keys()) if (!plan.cells.has(name)) this.#graph.remove(name)
       for (const [name, definition] of plan.cells)
-        if (this.#made.get(name)?.key !== definition.key) definition.make(this.#graph, name)
+        if (made?.get(name)?.key !== definition.key) definition.make(this.#graph, name)
     })
-    this.#made = new Map(plan.cells)
     this.#outline = outline
     this.#plan = plan
     this.#stages = new Map(outline.stages.map(s => [s.stage.id, s]))
@@ -271,7 +269,7 @@ export class WorkedSheet implements FigureSheet {
     if (typeof value === 'number') return ''
     const { path } = value
     if (value.kind !== 'cycle' || !path) return value.message
-    const words = path.map(cell => this.#plan.words.get(cell) ?? cell)
+    const words = path.map(cell => this.#plan.cells.get(cell)?.words ?? cell)
     const steps = words.filter((word, i) => word !== words[i - 1])
     if (steps.length > 1 && steps.length === words.length && steps[0] !== steps.at(-1)) steps.push(steps[0]!)
     const held = this.#outline.final.lines.filter(l => l.gives && path.includes(cellOf.weight(l)))
@@ -286,7 +284,7 @@ export class WorkedSheet implements FigureSheet {
   #placed(value: CellValue, here?: string): string {
     if (typeof value === 'number') return ''
     const sentence = this.#explain(value)
-    const origin = this.#plan.words.get(value.origin)
+    const origin = this.#plan.cells.get(value.origin)?.words
     if (value.kind === 'cycle' || !origin || value.origin === here) return sentence
     return `${origin}: ${sentence}`
   }
