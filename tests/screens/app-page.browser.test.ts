@@ -227,16 +227,17 @@ describe('The page', () => {
 
   it('warns of perishable dough only where there is egg or milk', async () => {
     await start()
-    const cautions = () =>
-      textOf(
-        sheet()!.shadowRoot!.querySelector('tb-cautions')!.shadowRoot!.querySelector('section:last-of-type'),
-      )
-    match(cautions(), /Do not taste raw flour, dough or starter/)
-    ok(!/2 hours/.test(cautions()))
+    const cautions = async () => {
+      const element = sheet()!.shadowRoot!.querySelector('tb-cautions')!
+      await element.updateComplete
+      return textOf(element.shadowRoot!.querySelector('section:last-of-type'))
+    }
+    const raw = await cautions()
+    match(raw, /Do not taste raw flour, dough or starter/)
+    ok(!/2 hours/.test(raw))
     shelf()!.shadowRoot!.querySelectorAll('a')[2]!.click()
     await settled()
-    await sheet()!.shadowRoot!.querySelector('tb-cautions')!.updateComplete
-    match(cautions(), /no more than 2 hours in all between 4 and 60 °C/)
+    match(await cautions(), /no more than 2 hours in all between 4 and 60 °C/)
   })
 
   it('offers to bring in a table that is pasted outside the fields', async () => {
