@@ -165,6 +165,9 @@ export class TbCautions extends LateElement {
           border: 0;
           appearance: none;
         }
+        .guessed {
+          display: none; /* there is nothing to choose on paper */
+        }
       }
     `,
   ]

@@ -98,6 +98,9 @@ export const variantStyles = css`
     tr.stage {
       break-after: avoid;
     }
+    tr.sum {
+      break-before: avoid;
+    }
     tr.add,
     td.actions,
     th.actions,
