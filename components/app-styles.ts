@@ -51,6 +51,8 @@ export const appStyles = [
       top: var(--head);
       max-height: calc(100vh - var(--head));
       overflow-y: auto;
+      scrollbar-width: thin;
+      scrollbar-gutter: stable;
     }
     :host([room='middle']) {
       --edge: 20px;

@@ -115,7 +115,10 @@ export function totalToWeigh(sheet: FigureSheet, style: NumberStyle) {
   const weighed = finalDoughOf(formula).lines.map(line => sheet.weighed(line.id)?.grams)
   if (weighed.includes(undefined)) return undefined
   const total = (weighed as number[]).reduce((sum, grams) => sum + grams, 0)
-  return { total: sayWhole(total, style), why: whyTotal(formula.batch ?? { make: 'as written' }, style) }
+  const why = whyTotal(formula.batch ?? { make: 'as written' }, style)
+  const over = total - (sheet.stage(finalDoughOf(formula).id).build ?? total)
+  const steps = over > 0.99 ? `, and ${sayGrams(over, style)} that the scale’s steps add` : ''
+  return { total: sayWhole(total, style), why: why && why + steps }
 }
 
 /** The stages that take another, by name. */

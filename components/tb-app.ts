@@ -217,7 +217,8 @@ export class TbApp extends LitElement {
     this.desk.open(id)
     this.version += 1
     this.place = 'sheet'
-    scrollTo({ top: 0 }) // its name first
+    scrollTo({ top: 0 }) // its name first, and its first reading
+    this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
     if (this.desk.formula) location.hash = this.desk.formula.id
   }
 

@@ -12,6 +12,8 @@ import { dialogStyles } from './dialog-styles.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
+const standing = new Set<TbDialog>() // one may open before the `close` of another has come
+
 /**
  * What the dialogs share: a modal with a heading, a part that scrolls and a row of actions. Escape closes
  * it, and asks first when something typed would be lost. Its contents are there only while it is open.
@@ -75,6 +77,7 @@ export abstract class TbDialog extends LitElement {
   close(): void {
     this.opened = false // before `close` is told of, or an update in between would open it again
     this.dialog?.close()
+    this.#holdPage(false)
   }
 
   protected get dialog(): HTMLDialogElement | null {
@@ -94,6 +97,7 @@ export abstract class TbDialog extends LitElement {
     const dialog = this.dialog
     if (!this.opened || !dialog || dialog.open) return
     dialog.showModal()
+    this.#holdPage(true)
     this.focusFirst()
   }
 
@@ -174,6 +178,19 @@ export abstract class TbDialog extends LitElement {
     if (event.target !== this.dialog || this.dialog?.open) return
     this.opened = false
     this.asking = false
+    this.#holdPage(false)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#holdPage(false)
+  }
+
+  /** The page behind a modal stays where it is, whatever key or wheel is meant to scroll. */
+  #holdPage(hold: boolean): void {
+    if (hold) standing.add(this)
+    else standing.delete(this)
+    document.documentElement.toggleAttribute('still', standing.size > 0)
   }
 
   static override styles: CSSResultGroup = [sharedStyles, dialogStyles]

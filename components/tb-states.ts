@@ -81,12 +81,7 @@ export class TbStates extends LitElement {
   }
 
   #keeping(): TemplateResult {
-    return html`${
-      this.#states.length
-        ? nothing
-        : html`<p>A kept state is this formula as it stands now: to compare with later, and to bring back.</p>`
-    }
-      <form @submit=${this.#keep}>
+    return html`<form @submit=${this.#keep}>
         <label for="name">Name of this state</label>
         <input
           id="name"
@@ -97,7 +92,12 @@ export class TbStates extends LitElement {
           @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
         /><button class="lined">Keep this state</button>
       </form>
-      <p class="refusal" id="refusal" role="status">${this.refusal}</p>`
+      <p class="refusal" id="refusal" role="status">${this.refusal}</p>
+      ${
+        this.#states.length
+          ? nothing
+          : html`<p>A kept state is this formula as it stands now: to compare with later, and to bring back.</p>`
+      }`
   }
 
   #list(states: readonly KeptState[]): TemplateResult | typeof nothing {

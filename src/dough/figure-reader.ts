@@ -81,7 +81,7 @@ export class FigureReader {
           {
             words: `${countWords[count]} carried by ${source.stage.name}`,
             figure: grams(value),
-            how: `${grams(weight)} × ${part} ÷ ${whole}`,
+            how: grams(weight) === whole ? `all of its ${part}` : `${grams(weight)} × ${part} ÷ ${whole}`,
             value,
             cell: `stage ${source.stage.id} ${carried}`,
             line: plan.line.id,

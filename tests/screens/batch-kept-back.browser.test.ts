@@ -117,7 +117,7 @@ describe('What is made, kept back and left over', () => {
     await desk.enter('Weight below which the step is fine, grams', '20')
     await desk.enter('Fine step of the scale, grams', '0.5')
     deepEqual(desk.around.history.workbook.scale, { step: 5, fineStep: 0.5, fineBelow: 20 })
-    equal(desk.left[0], 'Total to weigh 5,515 g: 6 × 900 g, 2 % lost.')
+    equal(desk.left[0], 'Total to weigh 5,515 g: 6 × 900 g, 2 % lost, and 4.8 g that the scale’s steps add.')
     await desk.enter('Step of the scale, grams', '0')
     deepEqual(desk.faults, ['The steps of a scale are numbers of grams above 0.'])
     await desk.undo()

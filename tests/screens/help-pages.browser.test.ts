@@ -28,6 +28,13 @@ describe('The help', () => {
     match(words(), /Salt 21 ÷ \(1000 \+ 114\.5\) 1\.88 %/)
   })
 
+  it('keeps the page behind it where it is', async () => {
+    await show()
+    equal(getComputedStyle(document.documentElement).overflow, 'hidden')
+    await press('Escape')
+    await waitUntil(() => getComputedStyle(document.documentElement).overflow === 'visible')
+  })
+
   it('writes numbers as the baker does', async () => {
     await show({}, { language: 'de', decimal: ',' })
     match(words(), /70,5 %/)
