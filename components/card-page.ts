@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { type ListName, listWords } from '../src/dough/allergen-lists.js'
 import { allergenSentence, allergensOf, cautionsOf, notKnownSentence } from '../src/dough/allergens.js'
-import { type FigureSheet, type ReadingName, readingNames } from '../src/dough/figures.js'
+import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../src/dough/figures.js'
 import type { Line, Stage } from '../src/dough/formula.js'
 import {
   type Household,
@@ -57,20 +57,22 @@ function readings(shown: CardShown): TemplateResult {
 
 function line(shown: CardShown, of: Line, household: Household | undefined): TemplateResult {
   const { sheet, numbers } = shown
-  const { percent, is } = sheet.line(of.id)
+  const figures = sheet.line(of.id)
+  const { percent, is } = figures
+  const said = !isUnsaid(of, figures)
   const measured = household?.lines.find(({ line }) => line === of.id)
   const note = shown.notes ? of.note : ''
   return html`<tr>
-    <td class="grams">${weighedLine(sheet, of.id, numbers).text}<span class="unit"> g</span></td>
+    <td class="grams">${said ? html`${weighedLine(sheet, of.id, numbers).text}<span class="unit"> g</span>` : '–'}</td>
     <th scope="row">${of.ingredient || '–'}${note ? html` <span class="note">${note}</span>` : nothing}</th>
     ${
       household
         ? html`<td class="measure">
-            ${measured?.words ? html`${measureSaid(measured.words)} <small>${errorSaid(measured.error ?? 0).replace(' %', '\u00a0%')}</small>` : is === 'stage' ? '' : html`<small>weigh it</small>`}
+            ${measured?.words ? html`${measureSaid(measured.words)} <small>${errorSaid(measured.error ?? 0).replace(' %', '\u00a0%')}</small>` : is === 'stage' || !said ? '' : html`<small>weigh it</small>`}
           </td>`
         : nothing
     }
-    <td class="percent">${percent === undefined ? '–' : `${showPercent(percent, numbers)} %`}</td>
+    <td class="percent">${!said || percent === undefined ? '–' : `${showPercent(percent, numbers)} %`}</td>
   </tr>`
 }
 

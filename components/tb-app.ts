@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
-import type { Change } from '../src/dough/workbook.js'
 import type { KeeperState } from '../src/storage/index.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
@@ -142,8 +141,9 @@ export class TbApp extends LitElement {
   }
 
   #changed({ event: { transaction, way }, sentence }: DeskEvent): void {
-    const gone = transaction.changes.find((c: Change) => c.of === 'formula' && !c.value)
-    this.deleted = way === 'do' && gone ? transaction.label.replace(/^Delete /, '') : ''
+    const [only, more] = transaction.changes
+    const isGone = only?.of === 'formula' && !only.value && !more
+    this.deleted = way === 'do' && isGone ? transaction.label.replace(/^Delete /, '') : ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
     this.#announcer.say(this.deleted ? `Deleted ${this.deleted}. Undo takes it back.` : sentence)

@@ -1,4 +1,4 @@
-import type { FigureSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
+import { type FigureSheet, isUnsaid, type LineFigures, type StageFigures } from '../../src/dough/figures.js'
 import type { Line, Stage } from '../../src/dough/formula.js'
 import { holdWords, per100 } from '../../src/dough/words.js'
 import { type NumberStyle, showGrams, showPercent } from '../numbers.js'
@@ -148,7 +148,7 @@ function lineRow(
   )
     return old
   const { percent, weight, wholeDough, gives } = figures
-  const none = line.amount === '' && !gives && !weight // weighs nothing, but only because nothing has been said
+  const none = isUnsaid(line, figures)
   const percentText = none || percent === undefined ? undefined : showPercent(percent, of.style)
   const weightText = none || weight === undefined ? undefined : showGrams(weight, of.style)
   const shareText = none || wholeDough === undefined ? undefined : showPercent(wholeDough, of.style)

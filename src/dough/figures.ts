@@ -1,5 +1,5 @@
 import type { Batch, Scale } from './batch.js'
-import type { CountsAs, Formula, Hold, Problem } from './formula.js'
+import type { CountsAs, Formula, Hold, Line, Problem } from './formula.js'
 import type { Larder } from './larder.js'
 import type { Weighed } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
@@ -42,6 +42,10 @@ export interface LineFigures {
   readonly isStale: boolean // the weight is the last good one: the holds as they are have no answer
   readonly problem: string | undefined // why there is no figure, or none to trust, in a sentence
 }
+
+/** It weighs nothing, but only because nothing has been said: its figures are to be left open. */
+export const isUnsaid = (line: Line, { weight, gives }: LineFigures): boolean =>
+  line.amount === '' && !gives && !weight
 
 /** What the sheet shows of one stage. Weights are grams as written. */
 export interface StageFigures {

@@ -47,7 +47,7 @@ export function writeHousehold(sheet: FigureSheet, options: HouseholdOptions): s
   const rows = sheet.formula.stages.flatMap(({ name, lines }) =>
     lines.flatMap(({ id, ingredient }) => {
       const line = byLine.get(id)
-      if (line?.grams === undefined) return []
+      if (!line?.grams) return [] // not known, or nothing to measure
       const error = line.error === undefined ? '' : errorSaid(line.error)
       return [
         [

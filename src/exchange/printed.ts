@@ -1,9 +1,9 @@
-import { type FigureSheet, type ReadingName, readingNames } from '../dough/figures.js'
+import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../dough/figures.js'
 import type { Formula, Hold, Stage } from '../dough/formula.js'
 import { finalDoughOf, nameKey } from '../dough/formula.js'
 import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../dough/words.js'
 
-/** A line as it is printed: figures are fractions of 1 and grams, undefined where they could not be worked out. */
+/** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */
 export interface PrintedLine {
   readonly ingredient: string
   readonly typed: string // the amount as typed, with its unit
@@ -115,14 +115,16 @@ export function printedOf(sheet: FigureSheet): Printed {
       isFinal: at === formula.stages.length - 1,
       facts: factsOf(sheet, stage, hasBatch),
       lines: stage.lines.map(line => {
-        const { weight, percent, batch, plain, gives } = sheet.line(line.id)
+        const figures = sheet.line(line.id)
+        const { weight, percent, batch, plain, gives } = figures
+        const said = !isUnsaid(line, figures)
         return {
           ingredient: line.ingredient,
           typed: line.amount,
           isPlain: plain || line.amount === '',
-          percent,
-          grams: weight,
-          batch: hasBatch ? (sheet.weighed(line.id)?.grams ?? batch) : undefined,
+          percent: said ? percent : undefined,
+          grams: said ? weight : undefined,
+          batch: said && hasBatch ? (sheet.weighed(line.id)?.grams ?? batch) : undefined,
           note: line.note,
           isStage: stageNames.has(nameKey(line.ingredient)),
           gives,

@@ -56,21 +56,23 @@ function direction(text: string, words = text): Direction {
 const timed = (directions: readonly Direction[]): Pick<Step, 'itemListElement'> =>
   directions.some(({ performTime }) => performTime) ? { itemListElement: directions } : {}
 
-/** A stage is mixed from its lines; what their notes say of time is a direction each. */
-function mixing(name: string, lines: readonly PrintedLine[]): Step {
-  const text = `${name}: mix ${joined(lines.map(ingredientText))}.`
+/** What a stage is made of, to weigh or to mix; what the notes of its lines say of time is a direction each. */
+function making(name: string, verb: 'weigh' | 'mix', lines: readonly PrintedLine[]): Step {
+  const text = `${name}: ${verb} ${joined(lines.map(ingredientText))}.`
   const noted = lines
     .map(({ ingredient, note }) => direction(`${tidyText(ingredient)}: ${tidyText(note)}`, note))
     .filter(({ performTime }) => performTime)
   return { '@type': 'HowToStep', name, text, ...timed([{ '@type': 'HowToDirection', text }, ...noted]) }
 }
 
+const isYield = /^(?:makes|yields?|serves)\b[^.!?]*[.]?$/i // how much a recipe makes is nothing to do
+
 /** The steps of a note: its lines, or the sentences of its only one. */
 function stepsIn(note: string): Step[] {
   const lines = note
     .split(/\r\n?|\n|\u2028|\u2029/)
     .map(line => tidyText(line).replace(/^(?:[-*•]|\d+[.)])\s+/, ''))
-    .filter(line => line !== '')
+    .filter(line => line !== '' && !isYield.test(line))
   const texts = lines.length === 1 ? lines[0]!.split(/(?<=[.!?…])\s+(?=\p{Lu})/u) : lines
   return texts.map(text => ({ '@type': 'HowToStep', text, ...timed([direction(text)]) }))
 }
@@ -94,7 +96,7 @@ function yieldOf(sheet: FigureSheet, { stages }: Printed): string {
 
 /**
  * A formula as a schema.org Recipe, for a baker's own page: weights of the batch where one is set. Each stage is a step that
- * says what is mixed; the note's paragraphs follow. Times stand where notes state them outright (`statedTimes`), those of a
+ * says what is weighed, or mixed where no note says more; the note's paragraphs follow. Times stand where notes state them outright (`statedTimes`), those of a
  * step in a HowToDirection, since schema.org gives `performTime` to directions and not to steps.
  */
 export function recipeMarkup(sheet: FigureSheet): RecipeMarkup {
@@ -109,9 +111,12 @@ export function recipeMarkup(sheet: FigureSheet): RecipeMarkup {
       .filter(line => !line.isStage)
       .map(line => `${ingredientText(line)}${stage.isFinal ? '' : `, for ${tidyText(stage.name)}`}`),
   )
-  const mixed = said
+  const steps = stepsIn(note)
+  // How a dough is mixed, a note knows better: its salt may come later.
+  const verb = steps.length > 0 ? 'weigh' : 'mix'
+  const made = said
     .filter(({ lines }) => lines.length > 0)
-    .map(({ stage, lines }) => mixing(tidyText(stage.name), lines))
+    .map(({ stage, lines }) => making(tidyText(stage.name), verb, lines))
   return {
     '@context': 'https://schema.org',
     '@type': 'Recipe',
@@ -119,7 +124,7 @@ export function recipeMarkup(sheet: FigureSheet): RecipeMarkup {
     recipeYield: yieldOf(sheet, printed),
     ...statedTimes([note, ...stages.flatMap(stage => stage.lines.map(line => line.note))]),
     recipeIngredient: ingredients,
-    recipeInstructions: [...mixed, ...stepsIn(note)],
+    recipeInstructions: [...made, ...steps],
   }
 }
 

@@ -1,3 +1,4 @@
+import { isUnsaid } from '../dough/figures.js'
 import type { Formula } from '../dough/formula.js'
 import type { Larder } from '../dough/larder.js'
 import { openSheet } from '../dough/sheet.js'
@@ -8,8 +9,10 @@ export const sheetFigures =
   (larder?: Larder): NonNullable<WriteOptions['figures']> =>
   (formula: Formula) => {
     const sheet = openSheet(formula, larder)
+    const lines = new Map(formula.stages.flatMap(s => s.lines).map(line => [line.id, line]))
     return id => {
-      const { weight, percent, wholeDough } = sheet.line(id)
-      return { grams: weight, percent, wholeDough }
+      const figures = sheet.line(id)
+      const { weight, percent, wholeDough } = figures
+      return isUnsaid(lines.get(id)!, figures) ? {} : { grams: weight, percent, wholeDough }
     }
   }

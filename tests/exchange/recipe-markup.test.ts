@@ -39,12 +39,12 @@ test('a formula is a schema.org Recipe with its stages and note as steps', () =>
       {
         '@type': 'HowToStep',
         name: 'Levain',
-        text: 'Levain: mix 40 g ripe starter, 100 g bread flour and 80 g water.',
+        text: 'Levain: weigh 40 g ripe starter, 100 g bread flour and 80 g water.',
       },
       {
         '@type': 'HowToStep',
         name: 'Final dough',
-        text: 'Final dough: mix 820 g bread flour, 180 g wholemeal spelt, 690 g water, 21 g salt and 210 g levain.',
+        text: 'Final dough: weigh 820 g bread flour, 180 g wholemeal spelt, 690 g water, 21 g salt and 210 g levain.',
       },
       { '@type': 'HowToStep', text: 'Mix until smooth.' },
       { '@type': 'HowToStep', text: 'Fold twice, 30 min apart.' },
@@ -69,6 +69,17 @@ test('lines of a note are steps, without their bullets and numbers', () => {
   )
 })
 
+test('a stage is mixed where no note says more, and how much it makes is no step', () => {
+  const { recipeInstructions } = recipeMarkup(openFormula({ ...mill, note: 'Makes 2 loaves.' }))
+  assert.deepEqual(
+    recipeInstructions.map(step => step.text),
+    [
+      'Levain: mix 40 g ripe starter, 100 g bread flour and 80 g water.',
+      'Final dough: mix 820 g bread flour, 180 g wholemeal spelt, 690 g water, 21 g salt and 210 g levain.',
+    ],
+  )
+})
+
 test('times stand where a note states them, those of a step in a direction', () => {
   const [levain, dough] = mill.stages
   const [flour, ...others] = dough!.lines
@@ -82,7 +93,7 @@ test('times stand where a note states them, those of a step in a direction', () 
   assert.equal(recipe.totalTime, 'PT18H')
   assert.equal(recipe.prepTime, undefined)
   const text =
-    'Final dough: mix 820 g bread flour (autolyse 1 hour), 180 g wholemeal spelt, 690 g water, 21 g salt and 210 g levain.'
+    'Final dough: weigh 820 g bread flour (autolyse 1 hour), 180 g wholemeal spelt, 690 g water, 21 g salt and 210 g levain.'
   assert.deepEqual(recipe.recipeInstructions[1], {
     '@type': 'HowToStep',
     name: 'Final dough',

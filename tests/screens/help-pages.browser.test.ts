@@ -32,7 +32,10 @@ describe('The help', () => {
     await show()
     equal(getComputedStyle(document.documentElement).overflow, 'hidden')
     await press('Escape')
-    await waitUntil(() => getComputedStyle(document.documentElement).overflow === 'visible')
+    await waitUntil(
+      () => getComputedStyle(document.documentElement).overflow === 'visible',
+      'the page moves again',
+    )
   })
 
   it('writes numbers as the baker does', async () => {

@@ -58,6 +58,7 @@ describe('A workbook file is restored', function () {
       () => shelf().length === 1 && /^Kept loaf/.test(shelf()[0]!),
       'it has replaced everything',
     )
+    equal(app.maybe('*', /^Deleted /), undefined)
     await press('Control+z')
     await waitUntil(() => shelf().length === before.length, 'all is back')
     await press('Control+Shift+z')

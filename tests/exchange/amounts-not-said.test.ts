@@ -1,0 +1,40 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import { openFormula } from '../../src/dough/formula-sheet.js'
+import { usualFractions } from '../../src/dough/household.js'
+import { writeHousehold } from '../../src/exchange/household-text.js'
+import { writeHtml } from '../../src/exchange/html-table.js'
+import { writeFormulas } from '../../src/exchange/index.js'
+import { writeMarkdown } from '../../src/exchange/markdown.js'
+import { writePlainText } from '../../src/exchange/plain-text.js'
+import { recipeMarkup } from '../../src/exchange/recipe-markup.js'
+import { sheetFigures } from '../../src/exchange/sheet-figures.js'
+import { formulaOf } from '../dough/notation.js'
+
+const bread = formulaOf(`
+  Final dough:
+    Bread flour = 500 g
+    Water = 350 g
+    Sunflower seeds =
+`)
+const batch = { make: 'pieces', pieces: [{ count: 2, weight: 900 }] } as const
+
+for (const [which, formula] of [
+  ['as written', bread],
+  ['in a batch', { ...bread, batch }],
+] as const) {
+  const sheet = openFormula(formula)
+  for (const [where, text] of [
+    ['a plain text', writePlainText(sheet)],
+    ['Markdown', writeMarkdown(sheet)],
+    ['HTML', writeHtml(sheet)],
+    ['recipe markup', JSON.stringify(recipeMarkup(sheet).recipeIngredient)],
+    ['cups and spoons', writeHousehold(sheet, { system: 'us', fractions: usualFractions })],
+    ['CSV', writeFormulas([formula], { figures: sheetFigures() })],
+  ] as const)
+    test(`${where} leaves the amount open that was never said, ${which}`, () => {
+      assert.ok(where === 'cups and spoons' || text.includes('Sunflower seeds'), text)
+      const row = text.split(/\n|<tr>|","/).find(r => r.includes('Sunflower seeds')) ?? ''
+      assert.doesNotMatch(row.replace(/<[^>]*>/g, ' '), /\b0\b/)
+    })
+}
