@@ -17,7 +17,7 @@
  */
 export const larderTable = `
 =flour
-All-purpose flour|Plain flour, Farine T55, T55, Mehl, Weizenmehl, Weizenmehl 405, Weizenmehl 550, Weizenmehl Type 550|w|0 .98 .27 10.33|c125|20481|A cup is printed as anything from 120 to 150 g
+All-purpose flour|Plain flour, AP flour, Farine T55, T55, Mehl, Weizenmehl, Weizenmehl 405, Weizenmehl 550, Weizenmehl Type 550|w|0 .98 .27 10.33|c125|20481|A cup is printed as anything from 120 to 150 g
 Bread flour|Strong white flour, Strong flour, White bread flour, Strong white bread flour, Strong bread flour, Farine T65, T65|w|0 1.66 .31 11.98|c137|20129|A cup is printed as anything from 120 to 150 g; this is one dipped, of the enriched flour
 Bread flour 13%|Extra strong flour|w|0 1.38 1.1 13.07||20641
 High-gluten flour|Very strong flour, Very strong white flour, Farine de gruau|w|0 1.41 .92 15.33||20646
@@ -61,7 +61,7 @@ Vital wheat gluten|Wheat gluten, Gluten|w|8.2 1.85 0 75.16||48052
 =malt
 Malt flour|Barley malt flour, Malted barley flour, Diastatic malt, Diastatic malt powder|b|8.21 1.84 .8 10.28|c162|20131|A blend may hold wheat: see its label
 =water
-Water|Tap water, Cold water, Warm water, Hot water, Boiling water, Eau, Wasser||100|d1|14411
+Water|Tap water, Filtered water, Cold water, Warm water, Hot water, Boiling water, Eau, Wasser, Kaltes Wasser, Warmes Wasser||100|d1|14411
 Ice|Crushed ice, Ice cubes||100||14411
 =dairy
 Whole milk|Milk, Full-fat milk, Lait, Lait entier, Milch, Vollmilch|m|88.13 3.25 5.05 3.15|c244 b15|1077
