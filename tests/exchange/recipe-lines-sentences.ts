@@ -76,7 +76,7 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   [
     'We start with 450 g of white flour, 50 g of rye and 340 g of water.',
     'white flour | 450 g | ? count as flour',
-    'rye | 50 g |',
+    'rye | 50 g | ? count as flour',
     'Water | 340 g |',
   ],
   ['Rest 20 min, then fold.'],
@@ -127,4 +127,16 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
     'Water | 300 ml | hot',
     'Bulgur | 150 g |',
   ],
+  // times and temperatures, the number first
+  ['8-10 hours at 22 °C'],
+  ['- 12 h at 24 °C'],
+  ['2 hours bulk at 25 °C'],
+  ['450 °F for 20 min'],
+  ['24C for 8 h'],
+  ['1 h 30 bulk'],
+  ['Rest 30'],
+  ['- overnight at 18 °C'],
+  ['8 à 10 heures à 22 °C'],
+  ['30 min de repos'],
+  ['12-16 Std. bei 26 °C'],
 ]

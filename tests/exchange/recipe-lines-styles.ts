@@ -8,7 +8,7 @@ export const linesOfStyles: readonly RecipeLineCase[] = [
     'Strong white bread flour | 500 g | plus a bit for dusting',
   ],
   ['500g T55 flour', 'T55 flour | 500 g | ? count as flour'],
-  ['350g of water, at about 24C', 'Water | 350 g | at about 24C ? stands in the note'],
+  ['350g of water, at about 24C', 'Water | 350 g | at about 24C'],
   ['1 scant teaspoon (5 g) fine salt', 'Fine salt | 5 g | 1 scant teaspoon ? Also given as'],
   ['¼ tsp instant yeast (just under 1 g)', 'Instant yeast | 1/4 tsp | just under 1 g ? stands in the note'],
   ['1/8 tsp. instant yeast', 'Instant yeast | 1/8 tsp |'],

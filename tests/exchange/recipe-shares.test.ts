@@ -109,3 +109,30 @@ test('what is marked as a heading opens a stage, whatever it says', () => {
   const { formula } = readRecipe(withRow('10 g salt\n\n## The rest of the dough\n20 g butter'))
   assert.ok(formula.stages.some(s => s.name === 'Rest of the dough'))
 })
+
+/** Rows of times and temperatures under the lines of a levain, and how the dough takes it. */
+const whens: readonly (readonly [row: string, taking: string])[] = [
+  ['8-10 hours at 22 °C', 'all of the levain'],
+  ['12 h at 24 °C', 'all of the levain'],
+  ['2 hours bulk at 25 °C', 'all of the levain'],
+  ['450 °F for 20 min', 'all of the levain'],
+  ['Rest 30', 'all of the levain'],
+  ['Overnight at 18 °C', 'all of the levain'],
+  ['8 à 10 heures à 22 °C', 'la totalité du levain'],
+  ['30 min de repos', 'la totalité du levain'],
+  ['12-16 Std. bei 26 °C', 'all of the levain'],
+]
+for (const [row, taking] of whens)
+  test(`${JSON.stringify(row)} under a levain goes into the note, and ${taking} is all of it`, () => {
+    const { formula } = readRecipe(
+      ['Levain', '20 g ripe starter', '50 g water', row, '', 'Dough', '500 g bread flour', taking].join('\n'),
+    )
+    assert.equal(formula.note, row)
+    assert.deepEqual(
+      formula.stages.map(s => s.lines.map(l => `${l.ingredient} ${l.amount}`)),
+      [
+        ['Ripe starter 20 g', 'Water 50 g'],
+        ['Bread flour 500 g', 'Levain 70 g'],
+      ],
+    )
+  })

@@ -36,6 +36,7 @@ export const shareOf = ({ terms: [{ unit }] }: Quantity): number | 'rest' | unde
 /** A number that is no amount: a time, a temperature, a count of loaves. */
 export interface NoAmount {
   readonly noAmountTo: number
+  readonly isWhen?: true // a time or a temperature
 }
 
 const caseUnits: Readonly<Record<string, UnitWord>> = {
@@ -52,8 +53,7 @@ export function unitAt(
   if (!first) return undefined
   if (first.text === '%') return { unit: { kind: 'unit', unit: '%' }, to: at + 1 }
   if (first.text === '#' && isGlued(first)) return { unit: { kind: 'unit', unit: 'lb' }, to: at + 1 }
-  if ('°ºª'.includes(first.text))
-    return { unit: { kind: 'not an amount' }, to: Math.min(at + 2, tokens.length) }
+  if ('°ºª'.includes(first.text)) return { unit: degrees, to: Math.min(at + 2, tokens.length) }
   if (first.kind !== 'word') return undefined
   const words: string[] = []
   const ends: number[] = []
@@ -136,6 +136,7 @@ function termAt(
       ? undefined
       : { term: { number: settled(number, undefined), unit: undefined }, to: number.to }
   let { to } = found
+  if (isDegrees(tokens[skip]!, number)) return { term: { number, unit: degrees }, to }
   if (found.unit.kind !== 'not an amount')
     while (measureWords.has(tokens[to]?.key ?? '')) about.push(tokens[to++]!.text)
   number = settled(number, found.unit)
@@ -151,6 +152,12 @@ function termAt(
   }
   return { term: { number, unit: found.unit }, to }
 }
+
+const degrees: UnitWord = { kind: 'not an amount', isWhen: true }
+
+/** `24C` is warm; cups have a small letter, a space before it, or are few. */
+const isDegrees = (unit: Token, { value }: NumberRead): boolean =>
+  unit.text === 'C' && isGlued(unit) && value >= 15
 
 /** `zest of a lemon`, `le jus d’une orange`: of one. */
 function isPartOf(tokens: readonly Token[], at: number): boolean {
@@ -270,12 +277,12 @@ export function quantityAt(tokens: readonly Token[], from: number): Quantity | N
     if (inner?.term.unit && inner.term.unit.kind !== 'not an amount')
       return { from, to: inner.to, terms: [inner.term], times: first.term.number.value, about }
   }
-  if (isClock(tokens, first.to)) return { noAmountTo: first.to + 2 }
+  if (isClock(tokens, first.to)) return { noAmountTo: first.to + 2, isWhen: true }
   const tins = tinsAt(tokens, at, about)
   if (tins) return { from, to: tins.to, terms: [tins.term], times: tins.times, about }
   const end = rangeEnd(tokens, first.to, between || at > from, about)
-  if (end && end.term.unit?.kind === 'not an amount') return noAmount(tokens, end.to)
-  if (first.term.unit?.kind === 'not an amount') return noAmount(tokens, first.to)
+  for (const one of [end, first])
+    if (one?.term.unit?.kind === 'not an amount') return noAmount(tokens, one.to, one.term.unit)
   if (isRange(first.term, end?.term)) {
     const unit = first.term.unit ?? end!.term.unit
     first = { term: { number: settled(first.term.number, unit), unit }, to: end!.to }
@@ -316,9 +323,9 @@ function timesAt(tokens: readonly Token[], { term, to }: { term: Term; to: numbe
 }
 
 /** A time or the like, with what is tied to it: `1h30`. */
-function noAmount(tokens: readonly Token[], at: number): NoAmount {
+function noAmount(tokens: readonly Token[], at: number, unit: { isWhen?: true }): NoAmount {
   const tied = tokens[at]?.kind === 'number' && isGlued(tokens[at])
-  return { noAmountTo: tied ? at + 1 : at }
+  return { noAmountTo: tied ? at + 1 : at, ...(unit.isWhen ? { isWhen: true } : {}) }
 }
 
 /** `8:30`: a time of the day. */

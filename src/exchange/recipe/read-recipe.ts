@@ -247,7 +247,7 @@ class RecipeReader {
   /** A row that looks like nothing: a title, an ingredient among others, or not understood. */
   #other(at: number): void {
     const row = this.#rowAt(at)
-    if (this.#last === 'step' || this.#last === 'note') return this.#put(at, 'note')
+    if (this.#last === 'step' || this.#last === 'note' || row.when !== undefined) return this.#put(at, 'note')
     const name = joined(bare(row.tokens.slice(0, 40)))
     const among = this.#last === 'line' && !this.#isBlankBefore(at) && row.quantities.length === 0
     if (among && name !== '' && row.words.length > 0 && row.words.length <= 5) {

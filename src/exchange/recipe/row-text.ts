@@ -13,6 +13,7 @@ export interface Row {
   readonly numbered: boolean
   readonly heading: boolean // marked as a heading: `## Dough`, `**Dough**`
   readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
+  readonly when: number | undefined // the token where the first time or temperature starts
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
@@ -40,10 +41,14 @@ export function rowOf(text: string): Row {
   const tokens = tokensOf(plain).filter(t => t.kind !== 'mark' || !'*_`'.includes(t.text))
   const quantities: Quantity[] = []
   let hasNoAmount = false
+  let when: number | undefined
   for (let i = 0; i < tokens.length; ) {
     const found = quantityAt(tokens, i)
     if (found && 'terms' in found) quantities.push(found)
-    else if (found) hasNoAmount = true
+    else if (found) {
+      hasNoAmount = true
+      if (found.isWhen) when ??= i
+    }
     const next = found ? ('terms' in found ? found.to : found.noAmountTo) : i
     i = Math.max(next, i + 1)
   }
@@ -58,6 +63,7 @@ export function rowOf(text: string): Row {
     numbered: count !== null,
     heading,
     hasNoAmount,
+    when,
   }
 }
 

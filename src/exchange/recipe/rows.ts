@@ -40,7 +40,7 @@ function isFact(row: Row): boolean {
   const next = row.tokens[after]
   const first = row.words[0]!.key
   if (first === 'pour' || first === 'for') return row.hasNoAmount && row.quantities.length === 0
-  if (first === 'rest' || first === 'proof') return next?.text === ':'
+  if (first === 'rest' || first === 'proof') return next?.text === ':' || next?.kind === 'number'
   return (
     next === undefined ||
     next.kind !== 'word' ||
@@ -63,6 +63,7 @@ const hasVerbBeside = ({ tokens, words, quantities }: Row): boolean =>
 function isSentence(row: Row): boolean {
   const { words, tokens } = row
   const first = words[0]?.key ?? ''
+  if (row.when === 0 && !row.quantities.some(q => q.terms[0].unit)) return true
   if (tokens[0]?.kind === 'number' && row.quantities[0]?.from === 0) return false
   const next = words[1]?.key ?? ''
   const pourFrench = first === 'pour' && ['la', 'le', 'les', 'l', 'un', 'une'].includes(next)
@@ -95,7 +96,10 @@ export function looksOf(row: Row, larder: Larder): Looks {
   const found = foundIn(row, larder, 0)
   if (found.some(f => f.amount !== '' || f.share !== undefined || f.guesses.length > 0))
     return { as: 'list', found }
-  if (found.length === 1 && (found[0]!.known || (row.bulleted && row.words.length <= 8)))
+  if (
+    found.length === 1 &&
+    (found[0]!.known || (row.bulleted && row.words.length <= 8 && row.when === undefined))
+  )
     return { as: 'name', found: found[0]! }
   if (found.length > 1 && found.every(f => f.known)) return { as: 'list', found }
   if (optional(row) && found.length === 1) return { as: 'name', found: found[0]! }

@@ -11,7 +11,7 @@ export type UnitWord =
   | { readonly kind: 'pinch' }
   | { readonly kind: 'unknown'; readonly word: string } // a measure of which nobody knows what it weighs
   | { readonly kind: 'share'; readonly of: number | 'rest' } // of what was made before: all of the levain
-  | { readonly kind: 'not an amount' } // minutes, degrees, loaves
+  | { readonly kind: 'not an amount'; readonly isWhen?: true } // loaves; minutes and degrees: when and how warm
 
 const units: Readonly<Record<string, string>> = {
   g: 'g|gr|grs|gm|gms|gram|grams|gramme|grammes',
@@ -52,14 +52,17 @@ const counted =
 const pinches = 'pinch|pinches|pincee|pincees'
 const unknown =
   'handful|handfuls|poignee|poignees|knob|knobs|noix de|noisette de|sachet|sachets|packet|packets|pack|packs|package|packages|pkg|pkgs|pkt|pkts|envelope|envelopes|enveloppe|enveloppes|paquet|paquets|tin|tins|can|cans|jar|jars|bag|bags|box|boxes|bottle|bottles|boite|boites|pot|pots|bouteille|bouteilles|brique|briques|cube|cubes|block|blocks|verre|verres|glass|glasses|glassful|carton|cartons|tub|tubs|tube|tubes|pouch|pouches|punnet|barquette|barquettes|mugful|bowlful|fistful|fistfuls|capful|capfuls|jugful|ladleful|bowl|bowls|bol|bols|mug|mugs|tablette|tablettes|bar|bars|ladle|ladles|louche|louches|dash|dashes|trait|traits|splash|splashes|filet|filets|drizzle|glug|glugs|drop|drops|goutte|gouttes|sprinkle|sprinkling|bunch|bunches|bouquet|bouquets|sprig|sprigs|brin|brins|branche|branches|stalk|stalks|leaf|leaves|feuille|feuilles|slice|slices|tranche|tranches|spoon|spoons|spoonful|spoonfuls|cuillere|cuilleres|scoop|scoops|smear|lump|lumps|part|parts|portion of|volume|volumes|strip|strips|zeste|soupcon|peu|peu de|few|little|grating|gratings|twist|twists|shake|shakes|squeeze|squirt|dollop|dollops|nob|nut of|thumb of|scraping|trickle|slug|spray|turn of|tour de moulin|lichette|larme|rasade|louchee'
+const timesAndDegrees =
+  'minute|minutes|min|mins|mn|minuten|second|seconds|sec|secs|seconde|secondes|hour|hours|hr|hrs|h|heure|heures|std|stunde|stunden|day|days|jour|jours|week|weeks|semaine|semaines|month|months|mois|night|nights|nuit|nuits|degree|degrees|degre|degres|deg|celsius|fahrenheit|f|degrees c|degrees f'
 const notAmounts =
-  'minute|minutes|min|mins|mn|second|seconds|sec|secs|seconde|secondes|hour|hours|hr|hrs|h|heure|heures|day|days|jour|jours|week|weeks|semaine|semaines|month|months|mois|night|nights|degree|degrees|degre|degres|deg|celsius|fahrenheit|f|cm|mm|inch|inches|in|metre|metres|pouce|pouces|loaf|loaves|pain|pains|baguette|baguettes|bun|buns|roll|rolls|ball|balls|boule|boules|paton|patons|portion|portions|serving|servings|people|persons|personne|personnes|convives|time|times|fois|fold|folds|rabat|rabats|turn|turns|tour|tours|step|steps|etape|etapes|stage|stages|part|batch|batches|tray|trays|tins of dough|equal|degrees c|degrees f|kcal|kj|calories|rpm|watt|watts|x|pm|am|oclock|st|nd|rd|th|er|eme|strips of dough|more|others|autres|%hydration'
+  'cm|mm|inch|inches|in|metre|metres|pouce|pouces|loaf|loaves|pain|pains|baguette|baguettes|bun|buns|roll|rolls|ball|balls|boule|boules|paton|patons|portion|portions|serving|servings|people|persons|personne|personnes|convives|time|times|fois|fold|folds|rabat|rabats|turn|turns|tour|tours|step|steps|etape|etapes|stage|stages|part|batch|batches|tray|trays|tins of dough|equal|kcal|kj|calories|rpm|watt|watts|x|pm|am|oclock|st|nd|rd|th|er|eme|strips of dough|more|others|autres|%hydration'
 
 const table = new Map<string, UnitWord>()
 const enter = (words: string, of: (word: string) => UnitWord) => {
   for (const word of words.split('|')) table.set(word, of(word))
 }
 enter(notAmounts, () => ({ kind: 'not an amount' }))
+enter(timesAndDegrees, () => ({ kind: 'not an amount', isWhen: true }))
 enter(unknown, word => ({ kind: 'unknown', word }))
 enter(counted, word => ({ kind: 'each', word }))
 enter(pinches, () => ({ kind: 'pinch' }))
