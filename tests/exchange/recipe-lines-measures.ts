@@ -149,7 +149,7 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['a pound of strong flour', 'Strong flour | 1 lb |'],
   ['three quarters of a pint of water', 'Water | 1.5 cup | ? was read as'],
   ['two and a quarter teaspoons of yeast', 'yeast | 2 1/4 tsp | ? say which'],
-  ['three hundred grams of rye', 'rye | 300 g |'],
+  ['three hundred grams of rye', 'rye | 300 g | ? count as flour'],
   ['twenty grams of salt', 'Salt | 20 g |'],
   ['three hundred and fifty grams of water', 'Water | 350 g |'],
   ['250 g cooked beetroot, puréed', 'beetroot | 250 g | cooked, puréed'],

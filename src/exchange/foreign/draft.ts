@@ -1,4 +1,4 @@
-import { guessCountsAs } from '../../dough/counts-as-guess.js'
+import { guessCountsAs, isGrain } from '../../dough/counts-as-guess.js'
 import type { CountsAs, Problem } from '../../dough/formula.js'
 import { nameKey, newId } from '../../dough/formula.js'
 import type { Ingredient, Larder } from '../../dough/larder.js'
@@ -113,6 +113,10 @@ export function kindOf(name: string, larder: Larder): CountsAs['kind'] | undefin
   return kind
 }
 const kinds = new WeakMap<Larder, Map<string, CountsAs['kind'] | undefined>>()
+
+/** Is a name that stands by itself an ingredient's, and no bread's: `Rye` may be either. */
+export const isIngredient = (name: string, larder: Larder): boolean =>
+  kindOf(name, larder) !== undefined && (!isGrain(name) || larder.find(name) !== undefined)
 
 /** The same larder, which need not look a name up that it has just been asked for. */
 export function remembering(larder: Larder): Larder {

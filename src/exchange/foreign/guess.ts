@@ -2,7 +2,7 @@ import { type Larder, larderOf } from '../../dough/larder.js'
 import { usualLarder } from '../../dough/usual-larder.js'
 import { columnOf } from '../columns.js'
 import { guessDecimal } from './decimal-signs.js'
-import { kindOf, remembering } from './draft.js'
+import { isIngredient, remembering } from './draft.js'
 import { ColumnGuesser, isBrokenNumber } from './guess-columns.js'
 import { isAmountUse, numberIn } from './quantity.js'
 import { type Sorted, Sorter } from './sort.js'
@@ -176,7 +176,7 @@ function isPlain(headings: readonly string[], sorted: readonly Sorted[], larder:
     ({ is, name }, at) =>
       is === 'line' ||
       (is === 'blank' && at > last) ||
-      (is === 'name' && !isStageName(name) && kindOf(name, larder) !== undefined),
+      (is === 'name' && !isStageName(name) && isIngredient(name, larder)),
   )
 }
 
@@ -212,7 +212,7 @@ function titleOf(
   const [first, second] = said
   if (first?.is !== 'name' || first.name === '' || isRemark(first.name)) return undefined
   const name = titleName(first.name)
-  if (isStageName(name) || kindOf(name, larder) !== undefined || larder.find(name)) return undefined
+  if (isStageName(name) || isIngredient(name, larder)) return undefined
   // two names in a row, or the only heading there is
   const others = said
     .slice(1)
@@ -241,8 +241,7 @@ function guessStages(
   const said = sorted.filter(({ is }) => is !== 'blank')
   const heads = said.filter(({ is, name }, at) => {
     if (is !== 'name' || name === '' || said[at + 1]?.is !== 'line') return false
-    const isIngredient = kindOf(name, larder) !== undefined || larder.find(name) !== undefined
-    return isStageName(headingName(name).name) || (!isIngredient && !isRemark(name))
+    return isStageName(headingName(name).name) || (!isIngredient(name, larder) && !isRemark(name))
   })
   sorted.forEach((row, at) => {
     const before = sorted[at - 1]?.is ?? 'blank'

@@ -1,6 +1,6 @@
 import type { Larder } from '../../dough/larder.js'
 import { isBlank, quoted } from '../row.js'
-import { type ForeignFormula, type ForeignLine, type ForeignStage, kindOf, type Told } from './draft.js'
+import { type ForeignFormula, type ForeignLine, type ForeignStage, isIngredient, type Told } from './draft.js'
 import type { LineMaker } from './lines.js'
 import { neighbours } from './neighbours.js'
 import { Place } from './place.js'
@@ -155,7 +155,7 @@ export class RowReader {
     const next = this.sorted[this.#next[at]!]
     const said = headingName(row.name)
     const leads = next?.is === 'line' || next?.is === 'amounts'
-    const known = kindOf(said.name, this.larder) !== undefined || this.larder.find(said.name) !== undefined
+    const known = isIngredient(said.name, this.larder)
     if (isRemark(row.name)) this.#note(at, noteOf(row))
     else if (stages === 'column')
       if (leads || known || !isBlank(row.stage)) this.#line(at)
