@@ -1,39 +1,44 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { allergenLists } from '../src/dough/allergen-lists.js'
-import type { Allergens } from '../src/dough/larder.js'
-import { allergensFor, substances } from '../src/dough/substances.js'
+import { type Allergens, isUnlisted } from '../src/dough/larder.js'
+import { allergensFor, type Said, substances } from '../src/dough/substances.js'
 
-const none: Allergens = { us: [], eu: [], canada: [] }
-
-/** A box for each substance the public lists name, and the words of each list for those that are ticked. */
+/** A box for each substance the public lists name and one for none of them, and what the lists call those that are ticked. */
 export function allergenFields(fields: {
-  readonly contains: ReadonlySet<string> // names of substances
+  readonly said: Said
   readonly before: Allergens | undefined // entries the ingredient came with
   readonly carriesFlour: boolean // it is a starter
   readonly readOnly: boolean
-  readonly change: (contains: ReadonlySet<string>) => void
+  readonly change: (said: Said) => void
 }): TemplateResult {
-  const { contains, before, carriesFlour, readOnly, change } = fields
+  const { said, before, carriesFlour, readOnly, change } = fields
   const toggle = (name: string, on: boolean) =>
-    change(new Set(on ? [...contains, name] : [...contains].filter(n => n !== name)))
-  const lists = allergensFor(contains, before ?? none)
-  return html`<fieldset>
+    change({
+      contains: new Set([...said.contains].filter(n => n !== name).concat(on ? name : [])),
+      none: false,
+    })
+  const lists = allergensFor(said, before)
+  const box = (name: string, checked: boolean, tick: (on: boolean) => void) =>
+    html`<label class="choice">
+      <input
+        type="checkbox"
+        .checked=${checked}
+        ?disabled=${readOnly}
+        @change=${(e: Event) => tick((e.target as HTMLInputElement).checked)}
+      />
+      <span>${name}</span>
+    </label>`
+  return html`<fieldset aria-describedby="unsaid">
     <legend>Contains, by the public allergen lists</legend>
     <div class="contains">
-      ${substances.map(
-        ({ name }) => html`<label class="choice">
-          <input
-            type="checkbox"
-            .checked=${contains.has(name)}
-            ?disabled=${readOnly}
-            @change=${(e: Event) => toggle(name, (e.target as HTMLInputElement).checked)}
-          />
-          <span>${name}</span>
-        </label>`,
-      )}
+      ${substances.map(({ name }) => box(name, said.contains.has(name), on => toggle(name, on)))}
+      ${box('None of these', said.none, none => change({ contains: new Set(), none }))}
     </div>
+    <p class="hint unsaid" id="unsaid">
+      ${lists ? '' : 'Not said yet: it stands as not known on the sheet and the card. Tick what it contains, or None of these.'}
+    </p>
     ${
-      allergenLists.some(({ list }) => lists[list].length)
+      lists && !isUnlisted(lists)
         ? html`<dl class="lists" aria-label="How the lists name it">
             ${allergenLists.map(
               ({ list, name }) => html`<div>

@@ -1,7 +1,7 @@
 import { guessCountsAs } from '../src/dough/counts-as-guess.js'
 import { type CountsAs, newId, sameName } from '../src/dough/formula.js'
-import type { Ingredient, Larder } from '../src/dough/larder.js'
-import { allergensFor, substancesIn } from '../src/dough/substances.js'
+import { type Ingredient, isUnlisted, type Larder } from '../src/dough/larder.js'
+import { allergensFor, type Said, substancesIn } from '../src/dough/substances.js'
 import type { NumberStyle } from './numbers.js'
 import { readNumber, showNumber } from './typed-numbers.js'
 
@@ -12,11 +12,10 @@ export type NumberField = 'hydration' | (typeof percentFields)[number] | (typeof
 export type DraftField = NumberField | 'name' | 'countsAs'
 
 /** An ingredient as its form shows it: every number as text in the baker's own way of writing. */
-export interface Draft extends Readonly<Record<NumberField, string>> {
+export interface Draft extends Said, Readonly<Record<NumberField, string>> {
   readonly name: string
   readonly countsAs: Kind | '' // '' until the baker says
   readonly kind: string
-  readonly contains: ReadonlySet<string> // names of substances
   readonly note: string
 }
 
@@ -32,7 +31,6 @@ const fresh: Omit<Ingredient, 'id' | 'name' | 'kind' | 'countsAs'> = {
   sugar: 0,
   protein: 0,
   salt: 0,
-  allergens: { us: [], eu: [], canada: [] },
   note: '',
 }
 
@@ -62,6 +60,7 @@ export function draftOf(known: Ingredient | undefined, name: string, numbers: Nu
     density: reckoned ? '' : grams(from.density),
     each: grams(from.each),
     contains: substancesIn(from.allergens),
+    none: from.allergens !== undefined && isUnlisted(from.allergens),
     note: from.note,
   }
 }
@@ -146,6 +145,7 @@ export function ingredientOf(draft: Draft, known: Ingredient | undefined, number
   }
   const hydration = (readNumber(draft.hydration, numbers) ?? 100) / 100
   const moistures = { flour: 0, water: 1, salt: 0, starter: hydration / (1 + hydration) }
+  const allergens = allergensFor(draft, from.allergens)
   const name = draft.name.trim()
   const formerName = known && !sameName(known.name, name) ? [known.name] : []
   return {
@@ -161,7 +161,8 @@ export function ingredientOf(draft: Draft, known: Ingredient | undefined, number
     protein: from.protein,
     salt: kind === 'salt' ? 1 : share('salt'),
     ...weights,
-    allergens: allergensFor(draft.contains, from.allergens),
+    ...(allergens && { allergens }),
+    ...(draft.none && { noneListed: true }),
     note: draft.note.trim(),
   }
 }

@@ -159,11 +159,11 @@ export class TbIngredient extends LitElement {
         <div class="numbers">${gramFields.map(field => this.#number(field))}</div>
       </fieldset>
       ${allergenFields({
-        contains: this.draft.contains,
+        said: this.draft,
         before: this.known?.allergens,
         carriesFlour: kind === 'starter',
         readOnly: this.readOnly,
-        change: contains => this.#set({ contains }),
+        change: said => this.#set(said),
       })}
       <div class="field">
         <label for="note">Note</label>

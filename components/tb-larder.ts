@@ -95,7 +95,10 @@ export class TbLarder extends TbDialog {
     }
     const refusal = askEdit(this, () => defineIngredient(ingredient))
     if (refusal) this.fault = refusal
-    else this.#done(`${ingredient.name} is in the larder.`)
+    else
+      this.#done(
+        `${ingredient.name} is in the larder.${ingredient.allergens ? '' : ' Its allergens stand as not known.'}`,
+      )
   }
 
   #forget = (ingredient: Ingredient): void => {
@@ -263,6 +266,7 @@ export class TbLarder extends TbDialog {
     else if (i.tsp !== undefined && (i.tsp < 10 || !i.cup) && i.countsAs.kind !== 'flour')
       facts.push(`teaspoon ${grams(i.tsp)}`)
     else if (i.cup !== undefined) facts.push(`cup ${grams(i.cup)}`)
+    if (!i.allergens) facts.push('allergens not said')
     return facts.join(', ')
   }
 

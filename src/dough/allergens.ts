@@ -1,6 +1,6 @@
 import type { FigureSheet } from './figures.js'
 import { type Line, nameKey } from './formula.js'
-import type { Allergens, Ingredient } from './larder.js'
+import { type Allergens, type Ingredient, isUnlisted } from './larder.js'
 
 /** An entry of a public list and the ingredients of the formula that the larder lists under it. */
 export interface ListedAllergen {
@@ -38,7 +38,10 @@ function ingredientLines(sheet: FigureSheet): { line: Line; ingredient: Ingredie
 
 const lists = ['us', 'eu', 'canada'] as const
 
-/** What a formula lists among the public lists, through all its stages and starters. */
+/**
+ * What a formula lists among the public lists, through all its stages and starters. Only the larder states allergens,
+ * never what a formula itself says an ingredient counts as.
+ */
 export function allergensOf(sheet: FigureSheet): FormulaAllergens {
   const found: Record<keyof Allergens, Map<string, Set<string>>> = {
     us: new Map(),
@@ -49,12 +52,13 @@ export function allergensOf(sheet: FigureSheet): FormulaAllergens {
   for (const { line, ingredient } of ingredientLines(sheet)) {
     const name = line.ingredient.trim()
     const isStarter = sheet.line(line.id).is === 'starter'
-    const fedWith = ingredient && lists.some(list => ingredient.allergens[list].length > 0)
-    if (isStarter && !fedWith)
+    const known = ingredient?.allergens
+    const isFed = known && (ingredient.countsAs.kind === 'starter' || !isUnlisted(known))
+    if (isStarter && !isFed)
       notKnown.set(nameKey(name), `not known: ${name}, for nobody has said which flour it is fed with`)
-    else if (!ingredient) notKnown.set(nameKey(name), `not known: ${name}`)
+    else if (!known) notKnown.set(nameKey(name), `not known: ${name}`)
     for (const list of lists)
-      for (const entry of ingredient?.allergens[list] ?? []) {
+      for (const entry of known?.[list] ?? []) {
         const ingredients = found[list].get(entry)
         if (ingredients) ingredients.add(name)
         else found[list].set(entry, new Set([name]))

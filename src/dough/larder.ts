@@ -7,6 +7,10 @@ export interface Allergens {
   readonly canada: readonly string[] // Canada's priority allergens and gluten sources
 }
 
+/** Whether no list has an entry. */
+export const isUnlisted = ({ us, eu, canada }: Allergens): boolean =>
+  us.length + eu.length + canada.length === 0
+
 /** One ingredient known: what a gram of it brings and what household measures of it weigh. */
 export interface Ingredient {
   readonly id: string
@@ -24,7 +28,8 @@ export interface Ingredient {
   readonly tbsp?: number
   readonly cup?: number // grams a US cup
   readonly each?: number // grams apiece, shelled
-  readonly allergens: Allergens
+  readonly allergens?: Allergens // left out: nobody has said, so they are not known; all lists empty: none of them
+  readonly noneListed?: true // the baker said so of an own ingredient whose lists are all empty
   readonly note: string // doubt or source a baker should know
 }
 

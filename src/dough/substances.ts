@@ -1,5 +1,5 @@
 import type { ListName } from './allergen-lists.js'
-import type { Allergens } from './larder.js'
+import { type Allergens, isUnlisted } from './larder.js'
 
 /** Something the public lists ask to be named, and the words each list has for it; a list left out does not ask. */
 export interface Substance {
@@ -75,6 +75,8 @@ export const substances: readonly Substance[] = [
   { name: 'Molluscs', eu: ['molluscs'], canada: ['molluscs'], means: /^mollus[ck]/ },
 ]
 
+const nothing: Allergens = { us: [], eu: [], canada: [] }
+
 const entriesOf = (allergens: Allergens): readonly string[] => [
   ...allergens.us,
   ...allergens.eu,
@@ -82,7 +84,7 @@ const entriesOf = (allergens: Allergens): readonly string[] => [
 ]
 
 /** The substances, by name, that an ingredient's entries speak of. */
-export function substancesIn(allergens: Allergens): ReadonlySet<string> {
+export function substancesIn(allergens = nothing): ReadonlySet<string> {
   const entries = entriesOf(allergens)
   const found = substances.filter(s => entries.some(entry => s.means.test(entry)))
   // Triticale is wheat to the law of the United States; by itself that does not make it wheat elsewhere.
@@ -90,11 +92,18 @@ export function substancesIn(allergens: Allergens): ReadonlySet<string> {
   return new Set(found.filter(s => !(onlyHybrid && s.means.test('wheat'))).map(s => s.name))
 }
 
+/** What is said of the allergens of an ingredient: the substances ticked, or that it is none of them. */
+export interface Said {
+  readonly contains: ReadonlySet<string> // names of substances
+  readonly none: boolean
+}
+
 /**
- * The entries of the three lists for these substances. Entries in `before` that speak of a substance still
+ * The entries of the three lists for what is said; undefined where nothing is. Entries in `before` that speak of a substance still
  * there (`tree nuts (walnut)`), or of none (`check label: …`), stay as they were.
  */
-export function allergensFor(names: ReadonlySet<string>, before: Allergens): Allergens {
+export function allergensFor({ contains: names, none }: Said, before = nothing): Allergens | undefined {
+  if (none) return nothing
   const had = substancesIn(before)
   const gone = substances.filter(s => had.has(s.name) && !names.has(s.name))
   const fresh = substances.filter(s => names.has(s.name) && !had.has(s.name))
@@ -105,7 +114,8 @@ export function allergensFor(names: ReadonlySet<string>, before: Allergens): All
     )
     return [...new Set([...kept, ...fresh.flatMap(s => s[name] ?? [])])]
   }
-  return { us: list('us'), eu: list('eu'), canada: list('canada') }
+  const lists = { us: list('us'), eu: list('eu'), canada: list('canada') }
+  return isUnlisted(lists) ? undefined : lists
 }
 
 const says = (substance: Substance, list: ListName, entry: string): boolean =>

@@ -1,5 +1,5 @@
 import type { CountsAs } from './formula.js'
-import { type Allergens, type Ingredient, type Larder, larderOf } from './larder.js'
+import { type Allergens, type Ingredient, isUnlisted, type Larder, larderOf } from './larder.js'
 import { larderTable } from './larder-data.js'
 
 const allergens = (us: string, eu: string, canada: string): Allergens => {
@@ -111,5 +111,20 @@ function readTable(table: string): Ingredient[] {
  */
 export const usualLarder: readonly Ingredient[] = readTable(larderTable)
 
-/** The usual larder with the baker's own ingredients over it. */
-export const larderWith = (own: readonly Ingredient[]): Larder => larderOf([...usualLarder, ...own])
+/**
+ * Workbooks kept before a baker could say “none of these” have empty lists for what nobody said anything of.
+ * Such lists are read as not known, unless the usual ingredient that was changed has empty ones as well.
+ */
+function asStated(own: Ingredient): Ingredient {
+  const { allergens, ...unsaid } = own
+  if (!allergens || own.noneListed || !isUnlisted(allergens)) return own
+  const usual = usualLarder.find(({ id }) => id === own.id)?.allergens
+  return usual && isUnlisted(usual) ? own : unsaid
+}
+
+/**
+ * The usual larder with the baker's own ingredients over it. An own one whose allergens are empty lists without
+ * `noneListed` comes without allergens; the workbook it is in stays as it is, to the byte.
+ */
+export const larderWith = (own: readonly Ingredient[]): Larder =>
+  larderOf([...usualLarder, ...own.map(asStated)])

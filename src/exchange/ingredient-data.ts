@@ -6,10 +6,12 @@ import { countsAs } from './formula-data.js'
 const share: Field = { read: number(0), usual: () => 0 } // gram a gram
 const weight: Field = { read: number(0, { above: true }) } // grams
 
-/** An ingredient of a larder in data of which nothing is known, field by field; undefined where it is none. */
+/**
+ * An ingredient of a larder in data of which nothing is known, field by field; undefined where it is none. Without
+ * allergens, or where a list of them is damaged, they are not known; nothing is put in their place.
+ */
 export function readIngredientData(value: unknown, tell: Tell): Ingredient | undefined {
-  const none = { us: [], eu: [], canada: [] }
-  const entries: Field = { read: texts, usual: () => [] }
+  const entries: Field = { read: texts, must: true }
   return readFields(
     value,
     {
@@ -31,10 +33,8 @@ export function readIngredientData(value: unknown, tell: Tell): Ingredient | und
       tbsp: weight,
       cup: weight,
       each: weight,
-      allergens: {
-        read: lists => readFields(lists, { us: entries, eu: entries, canada: entries }, tell),
-        usual: () => none,
-      },
+      allergens: { read: lists => readFields(lists, { us: entries, eu: entries, canada: entries }, tell) },
+      noneListed: { read: said => (said === true ? said : undefined) },
       note: { read: text, usual: () => '' },
     },
     tell,

@@ -133,7 +133,7 @@ export const isIngredient = (part: unknown): part is Ingredient =>
   hasTexts(part, 'id', 'name', 'kind', 'note') &&
   Array.isArray(part.otherNames) &&
   hasTexts(part.countsAs, 'kind') &&
-  isFields(part.allergens)
+  (part.allergens === undefined || isFields(part.allergens))
 
 const isScale = (part: unknown): part is Scale =>
   isFields(part) &&

@@ -4,6 +4,7 @@ import { test } from 'node:test'
 import { allergenSentence, allergensOf, cautionsOf } from '../../src/dough/allergens.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { householdSentence } from '../../src/dough/household.js'
+import type { Ingredient } from '../../src/dough/larder.js'
 import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
 import { readFormulas } from '../../src/exchange/index.js'
 import { formulaOf } from './notation.js'
@@ -55,6 +56,84 @@ test('a starter that nobody has said the flour of is not known', () => {
     'not known: House starter, for nobody has said which flour it is fed with',
     'not known: Old starter, for nobody has said which flour it is fed with',
   ])
+})
+
+const none = { us: [], eu: [], canada: [] }
+const usual = (name: string) => usualLarder.find(i => i.name === name)!
+/** An ingredient of the baker's own, of which nobody has said anything. */
+const ownOf = (name: string): Ingredient => {
+  const { allergens: _allergens, ...own } = { ...usual(name), id: 'own', name: 'Hill meal', otherNames: [] }
+  return own
+}
+const meal = ownOf('Dark rye flour')
+const starter = ownOf('Ripe starter')
+const { allergens: rye } = usual('Dark rye flour')
+
+for (const [what, own, said] of [
+  ['an own flour nobody has said anything of', meal, 'not known: Hill meal'],
+  [
+    'an own flour with empty lists, from an older workbook',
+    { ...meal, allergens: none },
+    'not known: Hill meal',
+  ],
+  ['an own flour said to be none of these', { ...meal, allergens: none, noneListed: true }, ''],
+  [
+    'an own flour said to be none of these, without its lists',
+    { ...meal, noneListed: true },
+    'not known: Hill meal',
+  ],
+  ['an own flour with rye ticked', { ...meal, allergens: rye }, 'cereals containing gluten (rye)'],
+  [
+    'an own flour with mustard ticked, that one list names not',
+    { ...meal, allergens: { ...none, eu: ['mustard'] } },
+    'mustard',
+  ],
+  ['something of its own that is no flour', { ...meal, countsAs: { kind: 'other' } }, 'not known: Hill meal'],
+  ['a changed rice flour', { ...usual('Rice flour'), name: 'Hill meal', cup: 150 }, ''],
+  [
+    'a changed rye flour',
+    { ...usual('Dark rye flour'), name: 'Hill meal', cup: 150 },
+    'cereals containing gluten (rye)',
+  ],
+  [
+    'a changed rye flour with its rye unticked before',
+    { ...usual('Dark rye flour'), name: 'Hill meal', allergens: none },
+    'not known: Hill meal',
+  ],
+  [
+    'an own starter nobody has said the flour of',
+    starter,
+    'not known: Hill meal, for nobody has said which flour it is fed with',
+  ],
+  ['an own starter of rye', { ...starter, allergens: rye }, 'cereals containing gluten (rye)'],
+  ['an own starter said to be fed with none of these', { ...starter, allergens: none, noneListed: true }, ''],
+] as readonly (readonly [string, Ingredient, string])[])
+  test(`${what} ${said.startsWith('not known') ? 'is not known' : said ? `lists ${said}` : 'lists nothing'}`, () => {
+    const formula = formulaOf('Final dough:\n Water = 100 g\n Hill meal = 20 g')
+    const { eu, notKnown } = allergensOf(openFormula(formula, larderWith([own])))
+    assert.deepEqual([...eu.map(a => a.entry), ...notKnown], said ? [said] : [])
+  })
+
+for (const [line, kind, said] of [
+  ['Hill meal', { kind: 'flour' }, ['not known: Hill meal']],
+  ['Hill meal', { kind: 'water' }, ['not known: Hill meal']],
+  ['Rice flour', { kind: 'flour' }, []],
+  [
+    'Rice flour',
+    { kind: 'starter', hydration: 1 },
+    ['not known: Rice flour, for nobody has said which flour it is fed with'],
+  ],
+] as const)
+  test(`${line} that a formula counts as ${kind.kind} states no allergens by that`, () => {
+    const formula = formulaOf(`Final dough:\n Water = 100 g\n ${line} = 100 g`, {
+      meanings: [{ ingredient: line, countsAs: kind }],
+    })
+    for (const larder of [larderWith([]), larderWith([meal])])
+      assert.deepEqual(allergensOf(openFormula(formula, larder)).notKnown, said)
+  })
+
+test('everything in the usual larder is stated', () => {
+  assert.ok(larderWith([]).ingredients.every(i => i.allergens))
 })
 
 const plain = formulaOf('Final dough:\n Bread flour = 100%\n Water = 65%\n Salt = 2%')

@@ -116,7 +116,7 @@ test('a starter is flour and water by its hydration, with the allergens of the f
     const i = find(name)
     assert.deepEqual(i.countsAs, { kind: 'starter', hydration })
     close(i.moisture, hydration / (1 + hydration), name)
-    assert.deepEqual(i.allergens.eu, [`cereals containing gluten (${grain})`])
+    assert.deepEqual(i.allergens?.eu, [`cereals containing gluten (${grain})`])
   }
   assert.equal(larder.find('Levain'), undefined, 'a levain is a stage, built by the baker')
 })
@@ -175,7 +175,7 @@ test('a name of another language that leaves open what is meant is not known', (
 })
 
 test('allergens are the three lists’ own words', () => {
-  const lists = (name: string) => find(name).allergens
+  const lists = (name: string) => find(name).allergens!
   assert.deepEqual(lists('Bread flour'), {
     us: ['wheat'],
     eu: ['cereals containing gluten (wheat)'],

@@ -1,7 +1,9 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import type { ListName } from '../../src/dough/allergen-lists.js'
+import type { FigureSheet } from '../../src/dough/figures.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
+import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
 import { writeHtml } from '../../src/exchange/html-table.js'
 import { writeMarkdown } from '../../src/exchange/markdown.js'
 import { writePlainText } from '../../src/exchange/plain-text.js'
@@ -21,10 +23,12 @@ const buns = {
   note: 'Bake in a hot pot.',
 }
 
-const writers: readonly (readonly [what: string, write: (list?: ListName) => string])[] = [
-  ['plain text', list => writePlainText(openFormula(buns), list).replace(/\n> /g, ' ')],
-  ['Markdown', list => writeMarkdown(openFormula(buns), list)],
-  ['HTML', list => writeHtml(openFormula(buns), list)],
+type Write = (list?: ListName, sheet?: FigureSheet) => string
+const bunsSheet = openFormula(buns)
+const writers: readonly (readonly [what: string, write: Write])[] = [
+  ['plain text', (list, sheet = bunsSheet) => writePlainText(sheet, list).replace(/\n> /g, ' ')],
+  ['Markdown', (list, sheet = bunsSheet) => writeMarkdown(sheet, list)],
+  ['HTML', (list, sheet = bunsSheet) => writeHtml(sheet, list)],
 ]
 for (const [what, write] of writers) {
   for (const [list, listed] of [
@@ -57,6 +61,23 @@ for (const [what, write] of writers) {
     assert.doesNotMatch(text, /\bsafe\b|[- ]free\b/i)
   })
 }
+
+const { allergens: _allergens, ...rye } = usualLarder.find(i => i.name === 'Dark rye flour')!
+const meal = { ...rye, id: 'meal', name: 'Rye flour', otherNames: [] }
+const none = { us: [], eu: [], canada: [] }
+
+for (const [what, write] of writers)
+  for (const [own, said, isKnown] of [
+    ['that nobody has said anything of', {}, false],
+    ['with empty lists of before', { allergens: none }, false],
+    ['said to be none of these', { allergens: none, noneListed: true }, true],
+    ['of rye', { allergens: { ...none, eu: ['cereals containing gluten (rye)'] } }, true],
+  ] as const)
+    test(`${what} says ${isKnown ? 'nothing' : 'that it is not known'} of an own flour ${own}`, () => {
+      const formula = formulaOf('Final dough:\n Rye flour = 100%\n Water = 80%')
+      const text = write('eu', openFormula(formula, larderWith([{ ...meal, ...said }])))
+      assert.equal(text.includes('Not known: Rye flour.'), !isKnown)
+    })
 
 test('a formula with nothing listed is not cleared by it', () => {
   const rice = formulaOf('Final dough:\n Rice flour = 100%\n Water = 90%')

@@ -1,12 +1,15 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { allergensOf } from '../../src/dough/allergens.js'
 import { type Formula, newId } from '../../src/dough/formula.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { usualLarder } from '../../src/dough/usual-larder.js'
-import type { Workbook } from '../../src/dough/workbook.js'
+import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
+import { applyChanges, type Workbook } from '../../src/dough/workbook.js'
+import { mergeWorkbooks, restorePlan } from '../../src/exchange/restore.js'
 import { readWorkbookFile, writeWorkbookFile } from '../../src/exchange/workbook-file.js'
 import { formulaOf } from '../dough/notation.js'
 import { randomOf } from '../random.js'
+import { Disk, keeperOn } from '../storage/stand-ins.js'
 import { anyFormula, anyNames } from './any-formula.js'
 
 const at = '2026-10-07T05:30:00.000Z'
@@ -209,6 +212,51 @@ test('parts with one id, or with none that can be used, get ids of their own, an
   assert.equal(read!.stages[1]!.lines[1]!.id, 'same')
   assert.ok(ids.slice(2).every(id => /^[\w-]+$/.test(id) && id !== 'reading'))
 })
+
+const { allergens: _allergens, ...unsaid } = usualLarder.find(i => i.name === 'Rice flour')!
+const meal = { ...unsaid, id: 'meal', name: 'Hill meal', otherNames: [] }
+const none = { us: [], eu: [], canada: [] }
+const notKnownIn = (workbook: Workbook) =>
+  allergensOf(openFormula(formulaOf('Final dough:\n Hill meal = 100%'), larderWith(workbook.larder))).notKnown
+
+for (const [what, own, isKnown] of [
+  ['nobody has said the allergens of', meal, false],
+  ['of an older workbook with empty lists', { ...meal, allergens: none }, false],
+  ['that is none of these', { ...meal, allergens: none, noneListed: true }, true],
+  ['with mustard', { ...meal, allergens: { ...none, eu: ['mustard'] } }, true],
+] as const)
+  test(`an ingredient ${what} is ${isKnown ? '' : 'not '}known, and goes through a file, a start anew and a merge as it was`, async () => {
+    const workbook: Workbook = { ...workbookOf(), larder: [own] }
+    const written = writeWorkbookFile(workbook, at)
+    const { workbook: read, problems } = readWorkbookFile(written)
+    assert.deepEqual(problems, [])
+    assert.equal(writeWorkbookFile(read!, at), written)
+    const disk = new Disk()
+    const { keeper } = await keeperOn(disk)
+    keeper.keep(read!)
+    await keeper.flush()
+    const { workbook: stored } = (await keeperOn(disk)).keeper
+    assert.equal(writeWorkbookFile(stored, at), written)
+    const { changes } = mergeWorkbooks(workbookOf(), stored, { way: 'merge', differing: 'keep' })
+    const merged = applyChanges(workbookOf(), changes).workbook
+    assert.equal(writeWorkbookFile(merged, at), written)
+    assert.ok(restorePlan(merged, read!).ingredients.every(i => i.is === 'same'))
+    assert.deepEqual(notKnownIn(merged), isKnown ? [] : ['not known: Hill meal'])
+  })
+
+for (const [what, fields] of [
+  ['no lists', { allergens: 7 }],
+  ['a damaged list', { allergens: { ...none, us: 'milk' } }],
+  ['a list missing', { allergens: { us: [], eu: [] } }],
+  ['a damaged statement', { allergens: none, noneListed: 'yes' }],
+] as const)
+  test(`an ingredient with ${what} is not known, and that is told`, () => {
+    const { workbook, problems } = readWorkbookFile(
+      file({ formulas: [], larder: [{ ...meal, noneListed: true, ...fields }] }),
+    )
+    assert.equal(problems.length, 1)
+    assert.deepEqual(notKnownIn(workbook!), ['not known: Hill meal'])
+  })
 
 test('a damaged ingredient of the larder is left out, and told', () => {
   const [salt] = usualLarder

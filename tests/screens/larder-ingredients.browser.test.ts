@@ -1,5 +1,6 @@
 import '../../components/tb-larder'
 import type { TbLarder } from '../../components/tb-larder'
+import { allergensOf } from '../../src/dough/allergens'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { gramsPerMeasure } from '../../src/dough/measures'
 import { larderWith } from '../../src/dough/usual-larder'
@@ -177,12 +178,66 @@ describe('The larder', () => {
     match(textOf(opened.find('fieldset', 'Contains')), /The supplier's label and local food law decide\./)
   })
 
+  for (const [ticked, notKnown, listed] of [
+    [[], ['not known: Hill meal'], []],
+    [['Rye'], [], ['cereals containing gluten (rye)']],
+    [['Rye', 'Rye'], ['not known: Hill meal'], []],
+    [['None of these'], [], []],
+    [['None of these', 'None of these'], ['not known: Hill meal'], []],
+    [['Rye', 'None of these'], [], []],
+    [['None of these', 'Rye', 'Milk'], [], ['cereals containing gluten (rye)', 'milk']],
+  ] as const)
+    it(`a flour with ${ticked.join(', then ') || 'nothing'} pressed ${notKnown.length ? 'stays not known' : 'is known'}`, async () => {
+      const bread = straightDough('Hill meal = 100%\nWater = 70%', 'Hill loaf')
+      await show({ ingredient: 'Hill meal' }, { formulas: [bread] })
+      await opened.click('.choice', 'Flour')
+      const boxes = () => [
+        ...opened.find('.contains').querySelectorAll<HTMLInputElement>('input[type=checkbox]'),
+      ]
+      const isTicked = (name: string) => opened.find('.contains label', name).querySelector('input')!.checked
+      deepEqual(boxes().filter(box => box.checked).length, 0, 'nothing is chosen beforehand')
+      match(textOf(opened.find('.unsaid')), /Not said yet: it stands as not known on the sheet and the card/)
+      for (const name of ticked) {
+        opened.find('.contains label', name).querySelector('input')!.focus()
+        await press('Space')
+        await opened.dialog.updateComplete
+      }
+      equal(textOf(opened.find('.unsaid')).includes('Not said yet'), notKnown.length > 0)
+      ok(!(isTicked('None of these') && isTicked('Rye')), 'one or the other')
+      await opened.click('footer .main', 'Save')
+      await waitUntil(() => own().length === 1, 'it is saved')
+      const { notKnown: unsaid, eu } = allergensOf(openFormula(bread, larder()))
+      deepEqual(unsaid, [...notKnown])
+      deepEqual(
+        eu.map(a => a.entry),
+        [...listed],
+      )
+      equal('allergens' in own()[0]!, notKnown.length === 0)
+    })
+
+  it('keeps what is listed of a usual ingredient of which another figure is changed', async () => {
+    for (const name of ['Bread flour', 'Rice flour']) {
+      await show({ ingredient: name })
+      await write('density', '0.6')
+      await opened.click('footer .main', 'Save')
+      deepEqual(larder().find(name)!.allergens, larderWith([]).find(name)!.allergens)
+      if (name !== 'Rice flour') opened.remove()
+    }
+  })
+
+  it('says in the list whose allergens nobody has said', async () => {
+    const meal = { ...larderWith([]).find('Rice flour')!, id: 'meal', name: 'Hill meal', otherNames: [] }
+    await show({}, { larder: [meal] })
+    match(textOf(opened.find('.row', 'Hill meal')), /allergens not said/)
+    ok(!textOf(opened.find('.row', 'Rice flour')).includes('not said'))
+  })
+
   it('keeps which nut it was when something else is added', async () => {
     await show({ ingredient: 'Walnuts' })
     await opened.click('.contains .choice', 'Sulphites')
     await opened.click('footer .main', 'Save')
-    deepEqual(own()[0]!.allergens.eu, ['nuts (walnut)', 'sulphur dioxide/sulphites if >10 mg/kg'])
-    deepEqual(own()[0]!.allergens.us, ['tree nuts (walnut)'])
+    deepEqual(own()[0]!.allergens!.eu, ['nuts (walnut)', 'sulphur dioxide/sulphites if >10 mg/kg'])
+    deepEqual(own()[0]!.allergens!.us, ['tree nuts (walnut)'])
   })
 
   it('closes with Escape, asking first only when something typed would be lost', async () => {
