@@ -129,7 +129,7 @@ export class TbColumns extends LitElement {
     const { became, ingredient, amount, stage, formula, text, why } = read
     const said =
       became === 'line'
-        ? html`<b>${ingredient}</b> ${amount ? html`<b>${asTheyWrite(amount, this.numbers)}</b>` : 'without an amount'}${stage ? html` <span class="quiet">in ${stage}</span>` : nothing}`
+        ? html`<b>${ingredient}</b> ${amount ? html`<b>${asTheyWrite(amount, this.numbers)}</b>` : 'without an amount'}${stage ? html` <span class="quiet">in ${stage}</span>` : nothing}${why ? '.' : nothing}`
         : html`${becameWords[became]}${became === 'not understood' ? nothing : html`: ${(became === 'stage' ? stage : became === 'formula' ? formula : text) ?? ''}`}`
     return html`<span aria-hidden="true">→ </span>${said}${why ? html` <span class="quiet">${why}</span>` : nothing}`
   }

@@ -191,6 +191,43 @@ test('weights are kept beside percentages unless those of the final dough say mo
   assert.deepEqual(amountsOf(withoutOne), ['1000 g', '683 g', '2.05%'])
 })
 
+const remarksOf = (text: string): string[] =>
+  read(text).problems.flatMap(({ severity, message }) => (severity === 'remark' ? [message] : []))
+
+for (const [what, lines, remarks] of [
+  [
+    'of each stage’s own flour, all agreeing',
+    'Levain,Flour,100,100\nLevain,Water,80,80\nFinal dough,Flour,100,700\nFinal dough,Levain,20,140',
+    [
+      'Untitled formula gives percentages and weights. The weights are read; the percentages agree with them.',
+    ],
+  ],
+  [
+    'with a total that differs',
+    'Final dough,Flour,100,700\nFinal dough,Water,70,490\nFinal dough,Total,183,1190',
+    ['Untitled formula gives percentages and weights. The weights are read.'],
+  ],
+  [
+    'of the whole flour',
+    'Levain,Flour,12.5,100\nLevain,Water,12.5,100\nFinal dough,Flour,87.5,700\nFinal dough,Water,57.5,460\nFinal dough,Levain,25,200',
+    [
+      'Untitled formula gives percentages and weights. The weights are read; the percentages agree with them.',
+      'The percentages of Untitled formula are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
+    ],
+  ],
+  [
+    'of the final dough’s flour',
+    'Levain,Flour,20,100\nLevain,Water,20,100\nFinal dough,Flour,100,500\nFinal dough,Levain,40,200',
+    [
+      'Untitled formula gives percentages and weights. The weights are read; the percentages agree with them.',
+      'The flour of Levain is 20 % in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
+    ],
+  ],
+] as const)
+  test(`of percentages ${what}, it is said what becomes of them`, () => {
+    assert.deepEqual(remarksOf(`Stage,Ingredient,%,g\n${lines}\n`), remarks)
+  })
+
 test('totals by their many names are compared with what they total', () => {
   const totals = (last: string) =>
     read(

@@ -152,7 +152,7 @@ describe('Bringing in a table from elsewhere', () => {
     })
     deepEqual(uses(), ['ingredient', 'of a stage', 'of a stage'])
     match(textOf(opened.find('#why-stages')), /Please look\. Headings name stages/)
-    match(becomes()[0]!, /Bread flour 100 g in Levain Also 820 g in Final dough\./)
+    match(becomes()[0]!, /Bread flour 100 g in Levain\. Also 820 g in Final dough\./)
     opened.find('#use-1').focus()
     await press('l')
     await waitUntil(

@@ -7,6 +7,12 @@ import { sumOf } from './sums.js'
 export interface Kept {
   readonly percentIn: ReadonlySet<ForeignStage> // stages whose lines keep their percentages
   readonly flourWeight?: number // grams, where the percentages of the final dough are of this
+  readonly remark?: {
+    readonly row: number
+    readonly says: string
+    readonly agreement: string // the rest of it while no total differs
+    readonly more: string | undefined // another sentence
+  }
 }
 
 interface Base {
@@ -111,23 +117,43 @@ export function choose(formula: ForeignFormula, final: ForeignStage, told: Told)
   else for (const { stage, base, off } of own) if (base) tellOff(off, base, stage.name, told)
   const flourWeight = !isOfAll && offOwn.length === 0 ? isFiner(final) : undefined
   const agree = (isOfAll ? offAll : offOwn).length === 0
-  const first = lines.find(isBoth)!.row
+  const { row } = lines.find(isBoth)!
+  const more = ofAnotherBase(formula, isOfAll)
+  const both = `${formula.name} gives percentages and weights. `
   if (flourWeight !== undefined) {
-    told.say(
-      'remark',
-      first,
-      `${formula.name} gives percentages and weights. The percentages of ${final.name} are read, of ${grams(flourWeight)} of flour: they have the more digits, and agree with the weights.`,
-    )
-    return { percentIn: new Set([final]), flourWeight }
+    const says = `${both}The percentages of ${final.name} are read, of ${grams(flourWeight)} of flour: they have the more digits`
+    return {
+      percentIn: new Set([final]),
+      flourWeight,
+      remark: { row, says, agreement: ', and agree with the weights', more },
+    }
   }
-  told.say(
-    'remark',
-    first,
-    `${formula.name} gives percentages and weights. The weights are read${
-      agree ? `; the percentages${isOfAll ? ', which are of all the flour,' : ''} agree with them` : ''
-    }.`,
-  )
-  return { percentIn: new Set() }
+  const agreement = agree ? '; the percentages agree with them' : ''
+  const says = `${both}The weights are read`
+  return { percentIn: new Set(), remark: { row, says, agreement, more } }
+}
+
+/** Says so where percentages are of anything but their stage's own flour, which is what they are shown on from now on. */
+function ofAnotherBase(formula: ForeignFormula, isOfAll: boolean): string | undefined {
+  const stages = formula.stages.flatMap(({ name, lines }) => {
+    const flours = lines.filter(line => line.kind === 'flour')
+    const share = sumOf(flours.map(line => line.percent?.percent))
+    if (flours.length === 0 || share === undefined) return []
+    const within = 0.002 + sumOf(flours.map(line => line.percent!.step / 2))!
+    const unknown = lines.filter(line => line.kind === undefined && !line.takes) // may be flour
+    const most = share + unknown.reduce((sum, line) => sum + (line.percent?.percent ?? 0), 0)
+    return [{ name, share, isOwn: share <= 1 + within && most >= 1 - within }]
+  })
+  const others = stages.filter(({ isOwn }) => !isOwn)
+  if (others.length === 0) return undefined
+  const anew = 'own flour, the weights unchanged.'
+  const all = sumOf(stages.map(({ share }) => share))!
+  if (stages.length > 1 && (isOfAll || Math.abs(all - 1) <= 0.005))
+    return `The percentages of ${formula.name} are of the whole flour in the file and are shown anew on each stage’s ${anew}`
+  const [{ name, share }] = others as [(typeof others)[0]]
+  return others.length === 1
+    ? `The flour of ${name} is ${per100(share)} in the file; its percentages are shown anew on the stage’s ${anew}`
+    : `The flours of ${others.length} stages are not 100 % in the file; their percentages are shown anew on each stage’s ${anew}`
 }
 
 /** Percentages alone, of all the flour in the dough instead of each stage's own: weights for 1000 g of flour. */

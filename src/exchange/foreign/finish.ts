@@ -112,7 +112,7 @@ export function finish(foreign: ForeignFormula, larder: Larder, told: Told): Fin
   const final = orderStages(foreign, told)
   findStagesTaken(foreign, told)
   asPercentages(foreign, told)
-  const { percentIn, flourWeight = usualFlourWeight } = choose(foreign, final, told)
+  const { percentIn, flourWeight = usualFlourWeight, remark } = choose(foreign, final, told)
   const reads: RowRead[] = []
   const amountOf = (stage: ForeignStage, { weight, percent }: ForeignLine): string =>
     (percentIn.has(stage) ? (percent ?? weight) : (weight ?? percent))?.text ?? ''
@@ -138,8 +138,13 @@ export function finish(foreign: ForeignFormula, larder: Larder, told: Told): Fin
     foreign.totals.length === 0
       ? []
       : checkTotals(foreign, final, baseFinder(foreign, final, flourWeight), larder)
-  for (const { row, verdict, sentence } of totals)
-    if (verdict === 'differs') told.say('warning', row, sentence, { formula: foreign.id })
+  const differing = totals.filter(({ verdict }) => verdict === 'differs')
+  for (const { row, sentence } of differing) told.say('warning', row, sentence, { formula: foreign.id })
+  if (remark) {
+    const { row, says, agreement, more } = remark
+    told.say('remark', row, `${says}${differing.length > 0 ? '' : agreement}.`)
+    if (more) told.say('remark', row, more)
+  }
   const formula: Formula = {
     id: foreign.id,
     name: foreign.name,
