@@ -3,7 +3,7 @@ import { repeat } from 'lit/directives/repeat.js'
 import { amountAsKept } from '../src/dough/amounts.js'
 import type { Formula, Line } from '../src/dough/formula.js'
 import type { RecipeLine } from '../src/exchange/index.js'
-import { isOpen, type LineSaid, type RecipeSaid } from './bring-in/recipe-draft.js'
+import { isOpen, type LineSaid, needsAmount, type RecipeSaid } from './bring-in/recipe-draft.js'
 import { recipeStyles } from './bring-in/recipe-styles.js'
 import { counted } from './bring-in-plan.js'
 import { asTheyWrite } from './grid/table-of.js'
@@ -43,19 +43,28 @@ export class TbRecipeLines extends LitElement {
     return this.lines.filter(line => isOpen(line, this.said))
   }
 
-  #confirm(id: string): void {
+  get #needy(): readonly RecipeLine[] {
+    return this.lines.filter(line => needsAmount(line, this.said))
+  }
+
+  /** A line without an amount stays as it is, and is asked for one. */
+  #confirm(line: RecipeLine): void {
+    const { lineId } = line
+    if (needsAmount(line, this.said)) return this.#focus(`amount-${lineId}`)
     const open = this.#open
-    const at = open.findIndex(line => line.lineId === id)
+    const at = open.findIndex(other => other.lineId === lineId)
     const next = open[at + 1] ?? open[at - 1]
-    this.#say(id, { isRight: true })
+    this.#say(lineId, { isRight: true })
     this.#focus(next ? `yes-${next.lineId}` : 'state')
   }
 
   #confirmAll = (): void => {
     const said = new Map(this.said)
-    for (const { lineId } of this.#open) said.set(lineId, { ...said.get(lineId), isRight: true })
+    const needy = this.#needy
+    for (const line of this.#open)
+      if (!needy.includes(line)) said.set(line.lineId, { ...said.get(line.lineId), isRight: true })
     this.#tell(said)
-    this.#focus('state')
+    this.#focus(needy.length > 0 ? `amount-${needy[0]!.lineId}` : 'state')
   }
 
   #leaveOut(id: string, isOut: boolean): void {
@@ -73,16 +82,12 @@ export class TbRecipeLines extends LitElement {
 
   override render() {
     const open = this.#open.length
+    const needy = this.#needy.length
     const read = new Map(this.lines.map(line => [line.lineId, line]))
     return html`
       <div class="state">
         <p id="state" tabindex="-1">
-          ${
-            open > 0
-              ? html`<b>${counted(open, 'line')} ${open === 1 ? 'holds' : 'hold'} a guess.</b> Say that it is right, or
-                  change it. What is added without that keeps its text in the note.`
-              : 'Nothing is left to be guessed.'
-          }
+          ${this.#state(open - needy, needy)}
         </p>
         ${open > 1 ? html`<button class="lined" @click=${this.#confirmAll}>All of it is right</button>` : nothing}
       </div>
@@ -116,6 +121,21 @@ export class TbRecipeLines extends LitElement {
     `
   }
 
+  #state(guessed: number, needy: number): TemplateResult | string {
+    if (guessed + needy === 0) return 'Nothing is left to be guessed.'
+    return html`${
+      guessed > 0
+        ? html`<b>${counted(guessed, 'line')} ${guessed === 1 ? 'holds' : 'hold'} a guess.</b> Say that it is right, or
+            change it. `
+        : nothing
+    }${
+      needy > 0
+        ? html`<b>${counted(needy, 'line')} still ${needy === 1 ? 'needs' : 'need'} an amount.</b> Type it, or leave the
+            line out. `
+        : nothing
+    }What is added without that keeps its text in the formula’s note.`
+  }
+
   #line(line: Line, read: RecipeLine | undefined): TemplateResult {
     const {
       ingredient = line.ingredient,
@@ -124,6 +144,7 @@ export class TbRecipeLines extends LitElement {
       isRight,
     } = this.said.get(line.id) ?? {}
     const { decimal } = this.numbers
+    const needs = read !== undefined && needsAmount(read, this.said)
     return html`<li class=${isOut ? 'out' : ''}>
       <p class="source">${read ? html`“${bare(read.source)}” <small>row ${read.row}</small>` : nothing}</p>
         <input
@@ -138,6 +159,8 @@ export class TbRecipeLines extends LitElement {
         />
         <input
           class="amount"
+          id="amount-${line.id}"
+          aria-describedby=${needs ? `why-${line.id} state` : nothing}
           aria-label="Amount of ${ingredient}"
           autocomplete="off"
           placeholder="no amount"
@@ -157,19 +180,24 @@ export class TbRecipeLines extends LitElement {
           ${isOut ? 'Put back' : 'Leave out'}
         </button>
       ${line.note ? html`<p class="note">Note: ${line.note}</p>` : nothing}
-      ${read && read.guesses.length > 0 && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
+      ${read && read.said.length > 0 ? html`<p class="note">${read.said.join(' ')}</p>` : nothing}
+      ${read && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
     </li>`
   }
 
-  #guesses({ lineId, guesses }: RecipeLine, ingredient: string, isRight: boolean): TemplateResult {
-    if (isRight) return html`<p class="right">Right, as you said.</p>`
+  #guesses(read: RecipeLine, ingredient: string, isRight: boolean): TemplateResult | typeof nothing {
+    const { lineId, guesses } = read
+    if (!isOpen(read, this.said))
+      return isRight && guesses.length > 0 ? html`<p class="right">Right, as you said.</p>` : nothing
+    const needs = needsAmount(read, this.said)
+    const why = guesses.length > 0 ? guesses : [`No amount is given for ${ingredient}: type one.`]
     return html`<div class="guess">
-      <p><b>Guessed.</b> ${guesses.join(' ')}</p>
+      <p id="why-${lineId}"><b>${needs ? 'No amount.' : 'Guessed.'}</b> ${why.join(' ')}</p>
       <button
         class="lined"
         id="yes-${lineId}"
         aria-label="Yes, that is right: ${ingredient}"
-        @click=${() => this.#confirm(lineId)}
+        @click=${() => this.#confirm(read)}
       >
         Yes, that is right
       </button>

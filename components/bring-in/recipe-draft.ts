@@ -1,4 +1,4 @@
-import { type Formula, nameKey, type Stage } from '../../src/dough/formula.js'
+import { type Formula, type Line, nameKey, type Stage } from '../../src/dough/formula.js'
 import type { RecipeLine } from '../../src/exchange/index.js'
 
 /** What a baker said of a line that was read from a recipe. */
@@ -12,15 +12,23 @@ export interface LineSaid {
 /** By the id of the line. */
 export type RecipeSaid = ReadonlyMap<string, LineSaid>
 
-export const isOpen = ({ lineId, guesses }: RecipeLine, said: RecipeSaid): boolean => {
-  const { isRight, isOut } = said.get(lineId) ?? {}
-  return guesses.length > 0 && !isRight && !isOut
+/** Is there no amount yet, neither read nor said? */
+export const needsAmount = ({ lineId, amount }: RecipeLine, said: RecipeSaid): boolean => {
+  const { amount: typed = amount, isOut } = said.get(lineId) ?? {}
+  return typed.trim() === '' && !isOut
 }
 
-/** How a line that was never confirmed says, in its note, that it is a guess. */
-const guessNote = (source: string): string => `guessed from “${source.trim()}”`
+/** Is something of the line still to be said? Without an amount nothing can be right. */
+export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
+  const { isRight, isOut } = said.get(line.lineId) ?? {}
+  return needsAmount(line, said) || (line.guesses.length > 0 && !isRight && !isOut)
+}
 
-/** The formula of a recipe with what the baker said of it: a guess that is not confirmed keeps its source in the note. */
+/** How the formula's note says that a line was never confirmed; the line's own note is about the ingredient. */
+const guessNote = (stage: string, { ingredient, amount }: Line, source: string): string =>
+  `Not confirmed in ${stage}: ${ingredient}, ${amount || 'no amount'}, guessed from “${source.trim()}”`
+
+/** The formula of a recipe with what the baker said of it: of a guess that is not confirmed its note keeps the source. */
 export function recipeFormula(
   formula: Formula,
   lines: readonly RecipeLine[],
@@ -28,18 +36,17 @@ export function recipeFormula(
   name: string,
 ): Formula {
   const byId = new Map(lines.map(line => [line.lineId, line]))
+  const guessed: string[] = []
   const stages = formula.stages.map(
     (stage): Stage => ({
       ...stage,
       lines: stage.lines.flatMap(line => {
         const { ingredient = line.ingredient, amount = line.amount, isOut } = said.get(line.id) ?? {}
-        const read = byId.get(line.id)
         if (isOut) return []
-        const note =
-          read && isOpen(read, said)
-            ? [line.note, guessNote(read.source)].filter(part => part !== '').join('; ')
-            : line.note
-        return [{ ...line, ingredient, amount, note }]
+        const kept = { ...line, ingredient, amount }
+        const read = byId.get(line.id)
+        if (read && isOpen(read, said)) guessed.push(guessNote(stage.name, kept, read.source))
+        return [kept]
       }),
     }),
   )
@@ -48,6 +55,7 @@ export function recipeFormula(
   return {
     ...formula,
     name: name.trim() || formula.name,
+    note: [formula.note, ...guessed].filter(part => part !== '').join('\n'),
     stages: kept,
     meanings: formula.meanings.filter(({ ingredient }) => names.has(nameKey(ingredient))),
   }

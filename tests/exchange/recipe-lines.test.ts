@@ -11,15 +11,17 @@ const tidy = (text: string) => text.replace(/ +/g, ' ').trim()
 for (const [text, ...read] of recipeLines)
   test(`${JSON.stringify(text)} is read as ${read.length === 0 ? 'no line' : read.join(' · ')}`, () => {
     const { lines } = readRecipe(text)
-    const expected = read.map(line => line.split(' ? '))
+    const expected = read.map(line => /^(.*?)(?: \? (.*?))?(?: = (.*))?$/.exec(line)!.slice(1))
     assert.deepEqual(
       lines.map(l => tidy(`${l.ingredient} | ${l.amount} | ${l.note}`)),
       expected.map(([line = '']) => tidy(line)),
     )
-    lines.forEach(({ amount, guesses, source }, i) => {
-      const said = expected[i]![1]
-      if (said === undefined) assert.doesNotMatch(guesses.join(' '), /range|count as|type an? /)
-      else assert.ok(guesses.join(' ').includes(said), guesses.join(' ') || 'nothing is said')
+    lines.forEach(({ amount, guesses, said, source }, i) => {
+      const [, guess, certain] = expected[i]!
+      if (guess === undefined) assert.doesNotMatch(guesses.join(' '), /range|count as|type an? |Also given/)
+      else assert.ok(guesses.join(' ').includes(guess), guesses.join(' ') || 'nothing is guessed')
+      assert.ok(said.join(' ').includes(certain ?? ''), said.join(' ') || 'nothing is said')
+      if (certain === undefined) assert.deepEqual(said, [])
       assert.ok(text.includes(source), source)
       if (amount !== '') assert.ok('expression' in readAmount(amount)!, amount)
       else assert.ok(guesses.length > 0)

@@ -8,7 +8,7 @@ export type RecipeLineCase = readonly [text: string, ...read: string[]]
 
 /**
  * Recipe lines in many styles, each with what must be read of it: `ingredient | amount | note`, and after a
- * question mark a part of what is said or asked, to be confirmed.
+ * question mark a part of what is guessed or asked, to be confirmed; after `=` of what needs no confirming.
  */
 export const recipeLines: readonly RecipeLineCase[] = [
   ...linesOfMeasures,
@@ -73,12 +73,15 @@ export const recipeLines: readonly RecipeLineCase[] = [
   ['- [ ] 10 g salt', 'Salt | 10 g |'],
   ['* **10 g** salt', 'Salt | 10 g |'],
   // ranges
-  ['650–680 ml lukewarm water', 'Water | 665 ml | 650–680 ml, lukewarm ? is a range: its middle, 665 ml'],
-  ['6 to 7 g instant yeast', 'Instant yeast | 6.5 g | 6 to 7 g ? range'],
-  ['1 - 1 1/2 tsp salt', 'Salt | 1.25 tsp | 1 - 1 1/2 tsp ? range'],
-  ['900 g to 1 kg bread flour', 'Bread flour | 0.95 kg | 900 g to 1 kg ? range'],
-  ['2-3 eggs', 'Eggs | 2.5 each | 2-3 ? range'],
-  ['between 320 and 340 g water', 'Water | 330 g | between 320 and 340 g ? range'],
+  [
+    '650–680 ml lukewarm water',
+    'Water | 665 ml | 650–680 ml as written, lukewarm ? is a range: its middle, 665 ml',
+  ],
+  ['6 to 7 g instant yeast', 'Instant yeast | 6.5 g | 6 to 7 g as written ? range'],
+  ['1 - 1 1/2 tsp salt', 'Salt | 1.25 tsp | 1 - 1 1/2 tsp as written ? range'],
+  ['900 g to 1 kg bread flour', 'Bread flour | 0.95 kg | 900 g to 1 kg as written ? range'],
+  ['2-3 eggs', 'Eggs | 2.5 each | 2-3 as written ? range'],
+  ['between 320 and 340 g water', 'Water | 330 g | between 320 and 340 g as written ? range'],
   // counted, guessed, asked
   ['3 large eggs', 'Large egg | 3 each |'],
   ['half a dozen eggs', 'Eggs | 6 each |'],
@@ -101,13 +104,21 @@ export const recipeLines: readonly RecipeLineCase[] = [
   // two measures of one thing
   [
     '500 g (4 cups) bread flour',
-    'Bread flour | 500 g | 4 cups ? Also given as 4 cups, 548 g by the larder’s Bread flour: 9.6 % more',
+    'Bread flour | 500 g | 4 cups as written ? Also given as 4 cups, 548 g by the larder’s Bread flour: 9.6 % more',
   ],
-  ['4 cups (500 g) flour', 'flour | 500 g | 4 cups ? 500 g by the larder’s All-purpose flour: the same'],
-  ['1 cup / 240 ml water', 'Water | 240 ml | 1 cup ? 1.42 % less'],
-  ['4 oz / 113 g butter', 'Butter | 113 g | 4 oz ? 0.352 % more'],
-  ['1 1/2 tsp (9g) salt', 'Salt | 9 g | 1 1/2 tsp ? the same'],
-  ['500g/1lb 2oz bread flour', 'Bread flour | 500 g | 1lb 2oz ? 2.06 % more'],
+  [
+    '4 cups (500 g) flour',
+    'flour | 500 g | 4 cups as written ? count as flour = 500 g by the larder’s All-purpose flour: the same',
+  ],
+  ['1 cup / 240 ml water', 'Water | 240 ml | 1 cup as written ? 1.42 % less'],
+  ['4 oz / 113 g butter', 'Butter | 113 g | 4 oz as written = 0.352 % more'],
+  ['1 1/2 tsp (9g) salt', 'Salt | 9 g | 1 1/2 tsp as written = the same'],
+  ['500g/1lb 2oz bread flour', 'Bread flour | 500 g | 1lb 2oz as written ? 2.06 % more'],
+  ['800 g (28.2 oz) bread flour', 'Bread flour | 800 g | 28.2 oz as written = 28.2 oz: 0.0679 % less'],
+  [
+    '60 g (1/2 cup, 2.1 oz) bread flour',
+    'Bread flour | 60 g | 1/2 cup, 2.1 oz as written ? 1/2 cup, 68.5 g = 2.1 oz: 0.777 % less',
+  ],
   // units that Tarebook has not
   ['500 mg yeast nutrient', 'yeast nutrient | 0.5 g | ? Converted to 0.5 g'],
   ['25 cl milk', 'Milk | 250 ml | ? Converted to 250 ml'],
@@ -125,7 +136,7 @@ export const recipeLines: readonly RecipeLineCase[] = [
     '1 kg strong white flour, 2 1/4 tsp fine sea salt, 650–680 ml lukewarm water, a pinch of yeast, 3 large eggs',
     'Strong white flour | 1 kg |',
     'Fine sea salt | 2 1/4 tsp |',
-    'Water | 665 ml | 650–680 ml, lukewarm ? range',
+    'Water | 665 ml | 650–680 ml as written, lukewarm ? range',
     'yeast | 0.3 g | ? pinch',
     'Large egg | 3 each |',
   ],
@@ -172,7 +183,7 @@ export const recipeLines: readonly RecipeLineCase[] = [
   ['un litre et demi de lait entier', 'Lait entier | 1.5 l |'],
   ['deux œufs', 'Œufs | 2 each |'],
   ['une douzaine d’œufs', 'Œufs | 12 each |'],
-  ['entre 10 et 12 g de sel', 'Sel | 11 g | entre 10 et 12 g ? range'],
+  ['entre 10 et 12 g de sel', 'Sel | 11 g | entre 10 et 12 g as written ? range'],
   ['une pincée de levure', 'levure | 0.3 g | ? pinch'],
   ['1 sachet de levure', 'levure | | 1 sachet ? type an amount'],
   ['1 verre de lait', 'Lait | | 1 verre ? type an amount'],
@@ -196,7 +207,7 @@ export const recipeLines: readonly RecipeLineCase[] = [
   ],
   ['zest of 1 orange', 'orange | 1 each | zest of'],
   ['at least 600 g water', 'Water | 600 g | at least'],
-  ['5 eggs (250 g without shells)', 'Eggs | 250 g | 5, without shells ? Also given as 5'],
+  ['5 eggs (250 g without shells)', 'Eggs | 250 g | 5 as written, without shells = Also given as 5'],
   [
     '500 g bread flour (50 g for dusting)',
     'Bread flour | 500 g | 50 g for dusting ? “50 g” stands in the note',

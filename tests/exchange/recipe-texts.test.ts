@@ -71,7 +71,7 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Instant yeast 0.3 g
     Final dough:
       Bread flour 700 g
-      Water 380 g (370–390 g)
+      Water 380 g (370–390 g as written)
       Poolish 600.3 g
       Salt 20 g
       Instant yeast 3 g
@@ -130,7 +130,7 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     Pâte finale:
       Farine T65 850 g
       Farine T130 150 g (de seigle)
-      Eau 690 g (entre 680 et 700 g)
+      Eau 690 g (entre 680 et 700 g as written)
       Sel fin 20 g
       Levain 150 g
     row 1 heading
@@ -178,9 +178,9 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Walnuts  (a handful)
       Brown sugar 2 tbsp
     Final dough:
-      Milk 120 ml (1/2 cup, warmed)
+      Milk 120 ml (1/2 cup as written, warmed)
       Active dry yeast 2 1/4 tsp
-      All-purpose flour 375 g (3 cups, plus more for dusting)
+      All-purpose flour 375 g (3 cups as written, plus more for dusting)
       Sugar 1/4 cup
       Salt 3/4 tsp
       Butter 4 oz (softened)

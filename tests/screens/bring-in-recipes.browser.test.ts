@@ -23,6 +23,14 @@ Method
 Mix, rest and bake at 240 °C.
 `
 
+const needy = `Nut loaf
+
+500 g bread flour
+320–340 g water
+a handful of walnuts
+salt to taste
+`
+
 describe('Bringing in a recipe in words', () => {
   let opened: Opened<TbBringIn>
 
@@ -69,7 +77,7 @@ describe('Bringing in a recipe in words', () => {
     await waitUntil(() => /^Nothing is left to be guessed/.test(state()), 'all is said')
     equal(inside().activeElement?.id, 'state')
     await opened.click('footer .main', 'Add 1 formula')
-    ok(addedLines().every(line => !/guessed from/.test(line.note)))
+    ok(!/guessed from/.test(added()!.note))
     match(added()!.note, /bake at 240 °C/)
   })
 
@@ -79,11 +87,49 @@ describe('Bringing in a recipe in words', () => {
     match(state(), /^Nothing is left to be guessed/)
   })
 
-  it('keeps the text of a guess nobody confirmed in the note of its line', async () => {
+  it('leaves lines without an amount unconfirmed, counts them, and goes to the first', async () => {
+    await show(needy)
+    match(state(), /^1 line holds a guess\..* 2 lines still need an amount\./)
+    await opened.click('button', 'All of it is right')
+    match(state(), /^2 lines still need an amount\./)
+    const walnuts = lineOf('a handful of walnuts')
+    equal(inside().activeElement, walnuts.querySelector('.amount'))
+    match(textOf(walnuts.querySelector('.guess')), /^No amount\. How much a handful is nobody can say/)
+    await type('40 g')
+    await press('Tab')
+    match(state(), /^1 line still needs an amount\./)
+    match(textOf(lineOf('a handful of walnuts')), /Right, as you said/)
+  })
+
+  it('takes a line without an amount as right only when it has one', async () => {
+    await show(needy)
+    await opened.click('[aria-label="Yes, that is right: Walnuts"]')
+    const amount = lineOf('a handful of walnuts').querySelector<HTMLInputElement>('.amount')!
+    equal(inside().activeElement, amount)
+    match(state(), /2 lines still need an amount\./)
+    await type('40 g')
+    await press('Tab')
+    match(state(), /1 line still needs an amount\./)
+    amount.focus()
+    await press('Control+a', 'Delete', 'Tab')
+    match(state(), /2 lines still need an amount\./)
+  })
+
+  it('says by how much two measures differ that agree, and asks nothing of it', async () => {
+    await show('800 g (28.2 oz) bread flour\n500 g water')
+    match(state(), /^Nothing is left to be guessed/)
+    match(textOf(lineOf('28.2 oz')), /Note: 28\.2 oz as written Also given as 28\.2 oz: 0\.0679 % less/)
+  })
+
+  it('keeps the text of a guess nobody confirmed in the formula’s note, and not in that of its line', async () => {
     await show()
     await opened.click('footer .main')
     const yeast = addedLines().find(line => line.ingredient === 'Instant yeast')!
-    match(yeast.note, /guessed from “a pinch of instant yeast”/)
+    equal(yeast.note, '')
+    match(
+      added()!.note,
+      /Not confirmed in Dough: Instant yeast, 0\.3 g, guessed from “a pinch of instant yeast”/,
+    )
   })
 
   it('changes an ingredient and an amount in place, leaves a line out, and gives the bread a name', async () => {

@@ -36,6 +36,9 @@ const rankOf = (unit: string): number =>
 export const amountText = (number: string, unit: string): string =>
   unit === '' ? '' : unit === '%' ? `${number}%` : `${number} ${unit}`
 
+/** In a note beside the weights of a batch a measure must not be taken for what that one needs. */
+export const asWritten = (measures: string): string => `${measures} as written`
+
 interface Plain {
   readonly value: number
   readonly number: string
@@ -130,7 +133,7 @@ export function amountOf(quantity: Quantity, typed: string, name: string, larder
     const end = plain(upTo, name, larder)
     const middle = numberText((inUnit(first, end.unit) + end.value) / 2)
     said.push(`${typed} is a range: its middle, ${amountText(middle, end.unit)}, was taken.`)
-    return { ...read(Number(middle), middle, end.unit), note: typed }
+    return { ...read(Number(middle), middle, end.unit), note: asWritten(typed) }
   }
   if (parts.length === 1) return read(first.value, first.number)
   const signs = terms.map(term => (term.minus ? '-' : '+'))
@@ -155,25 +158,35 @@ function gramsOf(
 
 const round = (value: number): string => String(Number(value.toPrecision(3)))
 
-/** The sentence on an amount given besides the one that is taken. */
+/** What two measures of one thing may differ by and still say the same, in per cent. */
+const agreement = 1
+
+/** The sentence on an amount given besides the one that is taken, and whether the two agree. */
 export function compared(
   taken: AmountRead,
   other: AmountRead,
   typed: string,
   name: string,
   larder: Larder,
-): string {
+): { sentence: string; agrees: boolean } {
   const also = `Also given as ${typed}`
-  if (taken.unit === '' || other.unit === '' || other.unit === '%') return `${also}; ${taken.text} was taken.`
+  if (taken.unit === '' || other.unit === '' || other.unit === '%')
+    return { sentence: `${also}; ${taken.text} was taken.`, agrees: false }
   const volumes = [taken, other].every(a => !isWeight(a.unit) && size(a.unit) !== undefined)
   const here = volumes ? taken.value * size(taken.unit)! : gramsOf(taken, name, larder)?.grams
   const known = gramsOf(other, name, larder)
   const there = volumes ? other.value * size(other.unit)! : known?.grams
   if (here === undefined || there === undefined || !(here > 0))
-    return `${also}, which the larder cannot compare; ${taken.text} was taken.`
+    return {
+      sentence: `${also}, which the larder cannot compare; ${taken.text} was taken.`,
+      agrees: false,
+    }
   const off = (there / here - 1) * 100
   const by = !volumes && known?.by ? ` by the larder’s ${known.by}` : ''
   const weighs = by ? `, ${round(there)} g${by}` : ''
   const differs = Math.abs(off) < 0.05 ? 'the same' : `${round(Math.abs(off))} % ${off > 0 ? 'more' : 'less'}`
-  return `${also}${weighs}: ${differs}. ${taken.text} was taken.`
+  return {
+    sentence: `${also}${weighs}: ${differs}. ${taken.text} was taken.`,
+    agrees: Math.abs(off) <= agreement,
+  }
 }

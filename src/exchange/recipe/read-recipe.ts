@@ -29,6 +29,7 @@ export interface RecipeLine {
   readonly amount: string // decimal point; '' where it has to be asked for
   readonly note: string
   readonly guesses: readonly string[] // sentences on what was guessed or is to be asked; to be confirmed
+  readonly said: readonly string[] // … on what is certain: a second measure that agrees
 }
 
 /** A row of which no line was made. */
@@ -59,6 +60,7 @@ const named = (ingredient: string, source: string): Found => ({
   amount: '',
   note: '',
   guesses: [],
+  said: [],
   source,
 })
 
@@ -289,7 +291,7 @@ class RecipeReader {
       .flatMap(stage => stage.lines)
       .sort((a, b) => a.row - b.row)
       .map(
-        ({ id, row, source, ingredient, amount, note, guesses }): RecipeLine => ({
+        ({ id, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
           lineId: id,
           row,
           source,
@@ -297,6 +299,7 @@ class RecipeReader {
           amount,
           note,
           guesses,
+          said,
         }),
       )
     if (lines.length === 0)

@@ -1,5 +1,5 @@
 import type { Larder } from '../../dough/larder.js'
-import { type AmountRead, amountOf, compared } from './amount.js'
+import { type AmountRead, amountOf, asWritten, compared } from './amount.js'
 import { articles, fillers, leadWords, measureWords, noteStarts, stateWords } from './kitchen-words.js'
 import { ingredientNamed, larderName } from './larder-names.js'
 import { bare, isState, nameOf, noteStart } from './name.js'
@@ -23,6 +23,7 @@ export interface Found {
   readonly share?: number | 'rest' | undefined // of an earlier stage, where no amount is said
   readonly note: string
   readonly guesses: readonly string[]
+  readonly said: readonly string[] // what needs no confirming
   readonly source: string // exact text in the row
 }
 
@@ -260,15 +261,17 @@ function settle(
   segment: Segment,
   name: string,
   larder: Larder,
-): { amount: AmountRead | undefined; guesses: string[]; notes: string[] } {
+): { amount: AmountRead | undefined; guesses: string[]; said: string[]; notes: string[] } {
   const { row } = segment
   const reads = segment.taken.map(q => {
     const typed = textOf(row, q.from, q.to)
     return { q, typed, read: amountOf(q, typed, name, larder) }
   })
   const best = [...reads].sort((a, b) => b.read.rank - a.read.rank)[0]
-  if (!best) return { amount: undefined, guesses: [], notes: [] }
+  if (!best) return { amount: undefined, guesses: [], said: [], notes: [] }
   const guesses = [...best.read.said]
+  const said: string[] = []
+  const measures: string[] = []
   const notes = best.read.note ? [best.read.note] : []
   let amount = best.read
   const count = reads.find(r => r !== best && r.read.rank <= 2 && !r.q.upTo)
@@ -289,11 +292,14 @@ function settle(
         if (other.read.unit === '' && pieces !== 1)
           guesses.push(`${best.typed} was taken for all of ${other.typed} together.`)
       } else {
-        notes.push(other.typed)
-        guesses.push(compared(amount, other.read, other.typed, name, larder))
+        measures.push(other.typed)
+        const { sentence, agrees } = compared(amount, other.read, other.typed, name, larder)
+        const among = agrees ? said : guesses
+        among.push(sentence)
       }
     }
-  return { amount, guesses, notes }
+  if (measures.length > 0) notes.push(asWritten(measures.join(', ')))
+  return { amount, guesses, said, notes }
 }
 
 /** A remark may say which of the larder's it is: `flour, strong white`, `butter (salted)`, `beurre, doux`. */
@@ -346,7 +352,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   const { ingredient, known, remarks } = nearer(name, segment.notes, larder)
   if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
     segment.guesses.push('So much of each is meant: make a line of every one.')
-  const { amount, guesses, notes } = settle(segment, ingredient, larder)
+  const { amount, guesses, said, notes } = settle(segment, ingredient, larder)
   const taken = new Set(segment.taken)
   for (const left of quantities) {
     const { unit } = left.terms[0]
@@ -362,6 +368,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     share: amount?.share,
     note: [...new Set(all)].join(', '),
     guesses: [...guesses, ...segment.guesses],
+    said,
     source: textOf(row, piece.from, to),
   }
 }

@@ -21,6 +21,7 @@ export interface LineDraft {
   note: string
   readonly known: boolean
   readonly guesses: string[]
+  readonly said: readonly string[]
 }
 
 /** A stage while the recipe is being read; one without a name is what no heading is over. */
@@ -31,8 +32,8 @@ export interface StageDraft {
 }
 
 export function draftOf(found: Found, row: number, source: string): LineDraft {
-  const { ingredient, amount, share, note, known, guesses } = found
-  return { id: newId(), row, source, ingredient, amount, share, note, known, guesses: [...guesses] }
+  const { ingredient, amount, share, note, known, guesses, said } = found
+  return { id: newId(), row, source, ingredient, amount, share, note, known, guesses: [...guesses], said }
 }
 
 /** The stages that hold something, the final dough last. */
