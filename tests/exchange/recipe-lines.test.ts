@@ -5,6 +5,7 @@ import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { recipeLines } from './recipe-lines.js'
 import { linesKeptApart } from './recipe-lines-kept-apart.js'
 import { moreLinesKeptApart } from './recipe-lines-kept-apart-more.js'
+import { ofTheDough } from './recipe-lines-purposes.js'
 
 const tidy = (text: string) => text.replace(/ +/g, ' ').trim()
 
@@ -26,6 +27,12 @@ for (const [text, ...read] of recipeLines)
       if (amount !== '') assert.ok('expression' in readAmount(amount)!, amount)
       else assert.ok(guesses.length > 0)
     })
+  })
+
+for (const text of ofTheDough)
+  test(`${JSON.stringify(text)} is not asked to be left out`, () => {
+    const guesses = readRecipe(text).lines.flatMap(line => line.guesses)
+    assert.doesNotMatch(guesses.join(' '), /leave it out/)
   })
 
 /** The number of an amount worked out, so that `1 1/4 cup` is `1.25 cup`. */

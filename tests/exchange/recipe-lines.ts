@@ -1,5 +1,6 @@
 import { linesInFrench } from './recipe-lines-french.js'
 import { linesOfMeasures } from './recipe-lines-measures.js'
+import { linesOfPurposes } from './recipe-lines-purposes.js'
 import { linesOfSentences } from './recipe-lines-sentences.js'
 import { linesOfStyles } from './recipe-lines-styles.js'
 
@@ -14,6 +15,7 @@ export const recipeLines: readonly RecipeLineCase[] = [
   ...linesOfMeasures,
   ...linesOfStyles,
   ...linesOfSentences,
+  ...linesOfPurposes,
   ...linesInFrench,
   // the amount first
   ['500 g strong white flour', 'Strong white flour | 500 g |'],

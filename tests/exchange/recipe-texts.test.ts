@@ -356,3 +356,30 @@ test('a text without an ingredient says so', () => {
     'No ingredient was found in this text. Write each with its amount: 500 g flour.',
   )
 })
+
+/** A first row over lines, and whether it names the bread or a stage. */
+const firstRows: readonly (readonly [row: string, is: 'the bread' | 'a stage', name: string])[] = [
+  ['Plain sourdough', 'the bread', 'Plain sourdough'],
+  ['# Rye sourdough', 'the bread', 'Rye sourdough'],
+  ['Poolish baguette', 'the bread', 'Poolish baguette'],
+  ['Pain au levain', 'the bread', 'Pain au levain'],
+  ['Seeded loaf', 'the bread', 'Seeded loaf'],
+  ['Wholemeal spelt', 'the bread', 'Wholemeal spelt'],
+  ['Levain', 'a stage', 'Levain'],
+  ['Poolish', 'a stage', 'Poolish'],
+  ['Bread dough', 'a stage', 'Bread dough'],
+  ['Pâte à pain', 'a stage', 'Pâte à pain'],
+  ['Hauptteig', 'a stage', 'Hauptteig'],
+  ['Brühstück', 'a stage', 'Brühstück'],
+  ['Plain sourdough:', 'a stage', 'Plain sourdough'],
+  ['For the sourdough', 'a stage', 'Sourdough'],
+]
+for (const [row, is, name] of firstRows)
+  test(`${JSON.stringify(row)} alone over the ingredients names ${is}`, () => {
+    const { formula, lines } = readRecipe(`${row}\n\n500 g bread flour\n350 g water`)
+    const isBread = is === 'the bread'
+    assert.deepEqual(
+      [formula.name, formula.stages.map(s => s.name), lines.length],
+      isBread ? [name, ['Final dough'], 2] : ['Untitled formula', [name], 2],
+    )
+  })

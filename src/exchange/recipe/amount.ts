@@ -51,8 +51,11 @@ function plain({ number, unit }: Term, name: string, larder: Larder): Plain {
   const { value, text } = number
   if (!unit) return counted(value, text, name, larder)
   switch (unit.kind) {
-    case 'unit':
-      return { value, number: text, unit: unit.unit }
+    case 'unit': {
+      const said = unit.unit === 'tsp' ? '“t” was read as a teaspoon.' : '“T” was read as a tablespoon.'
+      const sure = !unit.letter || ingredientNamed(larder, name) !== undefined
+      return { value, number: text, unit: unit.unit, ...(sure ? {} : { said }) }
+    }
     case 'converted': {
       const inUnit = value * unit.times
       const isStick = unit.unit === 'oz' && unit.times === 4

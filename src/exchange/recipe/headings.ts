@@ -31,13 +31,15 @@ const articlesOf = new Set([
   'un',
   'une',
   'of',
+  'den',
+  'das',
 ])
 
 /** `The levain` speaks of one that is there. */
 export const isDefinite = (token: Token | undefined): boolean =>
   token !== undefined && ['the', 'your', 'le', 'la', 'les', 'l'].includes(token.key)
 
-const leads = new Set(['for', 'pour', 'ingredients', 'ingredient', 'stage', 'step', 'part', 'partie'])
+const leads = new Set(['for', 'pour', 'fur', 'ingredients', 'ingredient', 'stage', 'step', 'part', 'partie'])
 
 /** The heads of a table's columns. */
 const columnHeads = new Set(

@@ -117,10 +117,10 @@ export const factStarts = phrases(
 
 /** Headings that name no stage. */
 export const listHeadings = phrases(
-  'ingredients|ingredient|the ingredients|les ingredients|what you need|you will need|you need|il faut|il vous faut|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|shopping list|quantities|quantites',
+  'ingredients|ingredient|the ingredients|les ingredients|what you need|you will need|you need|il faut|il vous faut|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|zutaten|shopping list|quantities|quantites',
 )
 export const methodHeadings = phrases(
-  'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|how to|how to make it|what to do|schedule|timetable|marche a suivre|day one|day 1|day two|day 2|recette pas a pas|progression|assembly|make it',
+  'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|zubereitung|how to|how to make it|what to do|schedule|timetable|marche a suivre|day one|day 1|day two|day 2|recette pas a pas|progression|assembly|make it',
 )
 export const noteHeadings = phrases(
   'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes',
@@ -128,19 +128,31 @@ export const noteHeadings = phrases(
 
 /** Words that name a stage, by what it is. */
 export const stageKinds: ReadonlyMap<string, 'ferments' | 'soaks' | 'dough' | 'other'> = new Map([
-  ...'levain poolish biga sponge preferment pre-ferment starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain'
+  ...'levain poolish biga sponge preferment pre-ferment starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain vorteig sauerteig'
     .split(' ')
     .map(word => [word, 'ferments'] as const),
-  ...'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash'
+  ...'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash quellstuck bruhstuck kochstuck'
     .split(' ')
     .map(word => [word, 'soaks'] as const),
-  ...'dough pate mix petrissee petrissage pate-finale final-dough'
+  ...'dough pate mix petrissee petrissage pate-finale final-dough teig hauptteig'
     .split(' ')
     .map(word => [word, 'dough'] as const),
   ...'topping filling glaze glacage dorure garniture finition finishing crust wash icing syrup sirop streusel crumble decoration coating bassinage autolyse seeds add-ins inclusions'
     .split(' ')
     .map(word => [word, 'other'] as const),
 ])
+
+/** Words of a bread's name; `sourdough` by itself names the bread as well as what it is raised with. */
+const breads = set(
+  'bread breads loaf loaves baguette baguettes roll rolls bun buns boule miche pain pains brioche focaccia ciabatta bagel bagels brot brotchen',
+)
+
+/** Does the first row of a recipe name the bread, though it speaks of what a stage may be made of? */
+export function namesBread(keys: readonly string[]): boolean {
+  const kinds = keys.filter(key => stageKinds.has(key))
+  if (keys.some(key => breads.has(key))) return !kinds.some(key => stageKinds.get(key) === 'dough')
+  return kinds.length > 0 && kinds.every(key => key === 'sourdough')
+}
 
 /** Is a stage that is made before the dough named by this word? */
 export const namesEarlierStage = (key: string): boolean => {

@@ -40,8 +40,8 @@ export interface NoAmount {
 }
 
 const caseUnits: Readonly<Record<string, UnitWord>> = {
-  t: { kind: 'unit', unit: 'tsp' },
-  T: { kind: 'unit', unit: 'tbsp' },
+  t: { kind: 'unit', unit: 'tsp', letter: true },
+  T: { kind: 'unit', unit: 'tbsp', letter: true },
 }
 
 /** The unit that starts at a token, with the token after it. */

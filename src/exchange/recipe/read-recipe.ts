@@ -3,7 +3,7 @@ import { type Larder, larderOf } from '../../dough/larder.js'
 import { usualLarder } from '../../dough/usual-larder.js'
 import { unnamed } from '../columns.js'
 import { type Heading, inlineStage, isDefinite, type StageKind } from './headings.js'
-import { stageKinds, verbs } from './kitchen-words.js'
+import { namesBread, stageKinds, verbs } from './kitchen-words.js'
 import { larderName } from './larder-names.js'
 import { bare, joined } from './name.js'
 import { inSentence, sentencesOf } from './prose.js'
@@ -143,6 +143,10 @@ class RecipeReader {
     if (looks.as === 'blank') return this.#put(at, 'blank')
     if (looks.as === 'heading' && this.#heading(looks.heading, looks.sure, at)) return
     if (looks.as === 'name' && this.#isStageAgain(at, looks.found.ingredient)) return
+    if (looks.as === 'name' && this.#isTitle(at)) {
+      this.#title = looks.found.ingredient
+      return this.#put(at, 'heading')
+    }
     if (this.#mode !== 'lines') return this.#put(at, this.#mode === 'method' ? 'step' : 'note')
     switch (looks.as) {
       case 'fact':
@@ -172,6 +176,20 @@ class RecipeReader {
     return true
   }
 
+  get #isFirst(): boolean {
+    return this.#title === undefined && this.#last === undefined
+  }
+
+  /** A first row alone over the ingredients names the bread, though the larder may have one of that name. */
+  #isTitle(at: number): boolean {
+    const { words, bulleted } = this.#rowAt(at)
+    const keys = words.map(t => t.key)
+    const isStage = keys.some(key => stageKinds.has(key)) && !namesBread(keys)
+    return (
+      this.#isFirst && this.looks[at + 1]?.as === 'blank' && this.#linesFollow(at) && !bulleted && !isStage
+    )
+  }
+
   /** A row among the lines of a stage that names one read before takes that one; it opens none. */
   #speaksOfStage(name: string, at: number): boolean {
     if (this.#last !== 'line') return false
@@ -189,10 +207,9 @@ class RecipeReader {
       return true
     }
     const { name, kind, remark } = heading
-    const isFirst = this.#title === undefined && this.#last === undefined
     if (
-      isFirst &&
-      (kind === undefined || !follow) &&
+      this.#isFirst &&
+      (kind === undefined || !follow || (this.#isTitle(at) && (!sure || this.#rowAt(at).heading))) &&
       !(sure && follow && this.#rowAt(at).tokens.at(-1)!.text === ':')
     ) {
       const inBrackets = remark && this.texts[at]!.includes('(')
@@ -255,12 +272,7 @@ class RecipeReader {
     if (among && name !== '' && row.words.length > 0 && row.words.length <= 5) {
       return this.#lines(at, [named(name, row.text)])
     }
-    if (
-      this.#title === undefined &&
-      this.#last === undefined &&
-      row.words.length > 0 &&
-      row.quantities.length === 0
-    ) {
+    if (this.#isFirst && row.words.length > 0 && row.quantities.length === 0) {
       this.#title = name
       return this.#put(at, 'heading')
     }

@@ -3,6 +3,7 @@ import { type Heading, headingOf, inlineStage, type StageKind } from './headings
 import { factStarts, listStarts, sentenceStarts, verbs } from './kitchen-words.js'
 import { piecesOf } from './pieces.js'
 import { sentencesOf } from './prose.js'
+import { places, uses } from './purposes.js'
 import type { Row } from './row-text.js'
 import { type Found, readSegment, textOf } from './segment.js'
 
@@ -66,7 +67,8 @@ function isSentence(row: Row): boolean {
   if (row.when === 0 && !row.quantities.some(q => q.terms[0].unit)) return true
   if (tokens[0]?.kind === 'number' && row.quantities[0]?.from === 0) return false
   const next = words[1]?.key ?? ''
-  const pourFrench = first === 'pour' && ['la', 'le', 'les', 'l', 'un', 'une'].includes(next)
+  const pourFrench =
+    first === 'pour' && (['la', 'le', 'les', 'l', 'un', 'une'].includes(next) || uses.has(next))
   if (verbs.has(first) && !pourFrench && tokens[1]?.text !== ':') return true
   if (words.length < 5) return false
   if (row.quantities[0]?.from !== 0 && sentencesOf(row).length > 1) return true
@@ -107,21 +109,18 @@ export function looksOf(row: Row, larder: Larder): Looks {
   return row.words.length > 5 ? { as: 'sentence' } : { as: 'other' }
 }
 
-/** What an ingredient without an amount may be for. */
-const purposes = new Set(
-  'taste optional facultatif facultative gout dusting needed required fleurer fleurage greasing brushing sprinkling rolling finish sprinkle serve garnish decorate dust grease brush glaze coat kneading shaping dorer parsemer saupoudrer graisser huiler decorer finition servir necessaire besoin volonte choix'.split(
+/** What else an ingredient without an amount may be. */
+const asWished = new Set(
+  'taste optional facultatif facultative gout needed required kneading necessaire besoin volonte choix'.split(
     ' ',
   ),
-)
-/** … and where it goes, behind `for` or `pour`. */
-const places = new Set(
-  'moule plan plaque plat travail banneton pan tin bowl surface worktop board peel crust'.split(' '),
 )
 const optional = ({ words }: Row): boolean =>
   words.some(
     ({ key }, i) =>
       i > 0 &&
-      (purposes.has(key) ||
+      (asWished.has(key) ||
+        uses.has(key) ||
         (places.has(key) &&
           words.slice(Math.max(1, i - 3), i).some(t => t.key === 'for' || t.key === 'pour'))),
   )

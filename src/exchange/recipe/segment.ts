@@ -3,6 +3,7 @@ import { type AmountRead, amountOf, asWritten, compared } from './amount.js'
 import { articles, fillers, leadWords, measureWords, noteStarts, stateWords } from './kitchen-words.js'
 import { ingredientNamed, larderName } from './larder-names.js'
 import { bare, isState, nameOf, noteStart } from './name.js'
+import { saidOfPurpose } from './purposes.js'
 import { type Quantity, shareOf } from './quantity.js'
 import type { Row } from './row-text.js'
 import { closingOf, type Token } from './tokens.js'
@@ -159,10 +160,11 @@ class Segment {
     this.note(remark, close)
   }
 
-  /** A remark before all else: `(optional) 30 g seeds`, `Optional: 30 g seeds`. The token after. */
+  /** A remark before all else: `(optional) 30 g seeds`, `To serve: 30 g butter`. The token after. */
   remarkFirst(from: number): number {
     const { tokens, starting } = this.row
-    const label = noteStarts.has(tokens[from]!.key) && tokens[from + 1]?.text === ':' ? from + 1 : undefined
+    const colon = tokens.slice(from, Math.min(from + 7, this.to)).findIndex(t => t.text === ':')
+    const label = noteStarts.has(tokens[from]!.key) && colon > 0 ? from + colon : undefined
     const close = isOpen(tokens[from]) ? closingOf(tokens, from, this.to) : label
     if (close === undefined || close + 1 >= this.to || !starting.has(close + 1)) return from
     if (amountsIn(this.row, from, this.to)) return from
@@ -256,6 +258,15 @@ class Segment {
   }
 }
 
+/** `asdf 42t`: one letter behind what nobody knows is no measure. */
+function withoutLetter(quantity: Quantity): Quantity {
+  const [{ number, unit }] = quantity.terms
+  const isLetter = unit?.kind === 'unit' && unit.letter
+  return isLetter
+    ? { ...quantity, terms: [{ number, unit: { kind: 'unknown', word: unit.unit } }] }
+    : quantity
+}
+
 /** The amount of highest rank, with what there is to say about the others. */
 function settle(
   segment: Segment,
@@ -343,7 +354,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     if (segment.name.length === 0) return undefined
   } else {
     segment.nameFrom(from, main.from)
-    segment.take(main)
+    segment.take(nameOf(segment.name, larder).known ? main : withoutLetter(main))
     segment.remarks(segment.beside(main.to), to)
   }
   if (segment.name.length === 0) return undefined
@@ -353,11 +364,11 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
     segment.guesses.push('So much of each is meant: make a line of every one.')
   const { amount, guesses, said, notes } = settle(segment, ingredient, larder)
-  const taken = new Set(segment.taken)
+  const taken = new Set(segment.taken.map(q => q.from))
   for (const left of quantities) {
     const { unit } = left.terms[0]
     const measured = (unit?.kind === 'unit' && unit.unit !== '%') || unit?.kind === 'converted'
-    if (measured && !taken.has(left))
+    if (measured && !taken.has(left.from))
       guesses.push(`“${textOf(row, left.from, left.to)}” stands in the note and was not counted.`)
   }
   const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
@@ -367,7 +378,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     amount: amount?.text ?? (article && ingredientNamed(larder, ingredient)?.each ? '1 each' : ''),
     share: amount?.share,
     note: [...new Set(all)].join(', '),
-    guesses: [...guesses, ...segment.guesses],
+    guesses: [...guesses, ...segment.guesses, ...(amount ? saidOfPurpose(remarks) : [])],
     said,
     source: textOf(row, piece.from, to),
   }

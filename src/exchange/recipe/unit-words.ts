@@ -1,6 +1,6 @@
 /** What a word after a number makes of it. */
 export type UnitWord =
-  | { readonly kind: 'unit'; readonly unit: string } // a unit of Tarebook's
+  | { readonly kind: 'unit'; readonly unit: string; readonly letter?: true } // a unit of Tarebook's; by one letter that may be none
   | {
       readonly kind: 'converted'
       readonly unit: string
@@ -20,8 +20,8 @@ const units: Readonly<Record<string, string>> = {
   lb: 'lb|lbs|pound|pounds',
   ml: 'ml|mls|millilitre|millilitres|milliliter|milliliters',
   l: 'l|lt|ltr|litre|litres|liter|liters',
-  tsp: 'tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cuillere a cafe|cuilleres a cafe|cuilleree a cafe|cuillerees a cafe|cuill a cafe|cuil a cafe|c a cafe|c a c|cac|c c|cuillere a the|cuilleres a the|c a the|cc',
-  tbsp: 'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|cas|cs|c s',
+  tsp: 'tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cuillere a cafe|cuilleres a cafe|cuilleree a cafe|cuillerees a cafe|cuill a cafe|cuil a cafe|c a cafe|c a c|cac|c c|cuillere a the|cuilleres a the|c a the|cc|tl|teeloffel',
+  tbsp: 'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|cas|cs|c s|el|essloffel',
   cup: 'cup|cups|cupful|cupfuls|c',
   'fl oz': 'fl oz|floz|fluid ounce|fluid ounces|fl ounce|fl ounces',
   '%': '%|percent|per cent|pour cent|pct',
@@ -48,10 +48,10 @@ const converted: readonly (readonly [string, unit: string, times: number, said?:
 ]
 
 const counted =
-  'clove|cloves|gousse|gousses|whole|piece|pieces|head of|heads of|bulb|bulbs|tete|tetes|each|unite|unites|medium head'
-const pinches = 'pinch|pinches|pincee|pincees'
+  'clove|cloves|gousse|gousses|whole|piece|pieces|head of|heads of|bulb|bulbs|tete|tetes|each|unite|unites|medium head|stuck|stucke'
+const pinches = 'pinch|pinches|pincee|pincees|prise|prisen'
 const unknown =
-  'handful|handfuls|poignee|poignees|knob|knobs|noix de|noisette de|sachet|sachets|packet|packets|pack|packs|package|packages|pkg|pkgs|pkt|pkts|envelope|envelopes|enveloppe|enveloppes|paquet|paquets|tin|tins|can|cans|jar|jars|bag|bags|box|boxes|bottle|bottles|boite|boites|pot|pots|bouteille|bouteilles|brique|briques|cube|cubes|block|blocks|verre|verres|glass|glasses|glassful|carton|cartons|tub|tubs|tube|tubes|pouch|pouches|punnet|barquette|barquettes|mugful|bowlful|fistful|fistfuls|capful|capfuls|jugful|ladleful|bowl|bowls|bol|bols|mug|mugs|tablette|tablettes|bar|bars|ladle|ladles|louche|louches|dash|dashes|trait|traits|splash|splashes|filet|filets|drizzle|glug|glugs|drop|drops|goutte|gouttes|sprinkle|sprinkling|bunch|bunches|bouquet|bouquets|sprig|sprigs|brin|brins|branche|branches|stalk|stalks|leaf|leaves|feuille|feuilles|slice|slices|tranche|tranches|spoon|spoons|spoonful|spoonfuls|cuillere|cuilleres|scoop|scoops|smear|lump|lumps|part|parts|portion of|volume|volumes|strip|strips|zeste|soupcon|peu|peu de|few|little|grating|gratings|twist|twists|shake|shakes|squeeze|squirt|dollop|dollops|nob|nut of|thumb of|scraping|trickle|slug|spray|turn of|tour de moulin|lichette|larme|rasade|louchee'
+  'handful|handfuls|poignee|poignees|knob|knobs|noix de|noisette de|sachet|sachets|packet|packets|pack|packs|package|packages|pkg|pkgs|pkt|pkts|envelope|envelopes|enveloppe|enveloppes|paquet|paquets|tin|tins|can|cans|jar|jars|bag|bags|box|boxes|bottle|bottles|boite|boites|pot|pots|bouteille|bouteilles|brique|briques|cube|cubes|wurfel|packchen|block|blocks|verre|verres|glass|glasses|glassful|carton|cartons|tub|tubs|tube|tubes|pouch|pouches|punnet|barquette|barquettes|mugful|bowlful|fistful|fistfuls|capful|capfuls|jugful|ladleful|bowl|bowls|bol|bols|mug|mugs|tablette|tablettes|bar|bars|ladle|ladles|louche|louches|dash|dashes|trait|traits|splash|splashes|filet|filets|drizzle|glug|glugs|drop|drops|goutte|gouttes|sprinkle|sprinkling|bunch|bunches|bouquet|bouquets|sprig|sprigs|brin|brins|branche|branches|stalk|stalks|leaf|leaves|feuille|feuilles|slice|slices|tranche|tranches|spoon|spoons|spoonful|spoonfuls|cuillere|cuilleres|scoop|scoops|smear|lump|lumps|part|parts|portion of|volume|volumes|strip|strips|zeste|soupcon|peu|peu de|few|little|grating|gratings|twist|twists|shake|shakes|squeeze|squirt|dollop|dollops|nob|nut of|thumb of|scraping|trickle|slug|spray|turn of|tour de moulin|lichette|larme|rasade|louchee'
 const timesAndDegrees =
   'minute|minutes|min|mins|mn|minuten|second|seconds|sec|secs|seconde|secondes|hour|hours|hr|hrs|h|heure|heures|std|stunde|stunden|day|days|jour|jours|week|weeks|semaine|semaines|month|months|mois|night|nights|nuit|nuits|degree|degrees|degre|degres|deg|celsius|fahrenheit|f|degrees c|degrees f'
 const notAmounts =
