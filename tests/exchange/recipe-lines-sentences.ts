@@ -138,5 +138,6 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   ['- overnight at 18 °C'],
   ['8 à 10 heures à 22 °C'],
   ['30 min de repos'],
+  ['20 minutes’ rest'],
   ['12-16 Std. bei 26 °C'],
 ]

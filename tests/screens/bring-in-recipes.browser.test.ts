@@ -179,7 +179,7 @@ describe('Bringing in a recipe in words', () => {
   })
 
   it('holds up on a laptop and a phone', async () => {
-    await show()
+    await show(`${loaf}\n${needy}`)
     await holdsUp(opened)
   })
 })

@@ -72,7 +72,7 @@ export function unitAt(
         ? caseUnits[first.text]
         : unitTable.get(words.slice(0, count).join(' '))
     // `l’eau` and `d’huile` are no litre and no unit
-    if (unit && !isApostrophe(tokens[to])) return { unit, to }
+    if (unit && (first.key.length > 3 || !isApostrophe(tokens[to]))) return { unit, to }
   }
   return undefined
 }
