@@ -6,8 +6,8 @@ import type { Transaction, Workbook } from '../src/dough/workbook.js'
 export type Choice = 'add' | 'replace' | 'leave'
 
 /** The formula on the shelf that goes by the same name. */
-export const namesake = (workbook: Workbook, formula: Formula): Formula | undefined =>
-  workbook.formulas.find(f => sameName(f.name, formula.name))
+export const namesake = (shelf: readonly Formula[], formula: Formula): Formula | undefined =>
+  shelf.find(f => sameName(f.name, formula.name))
 
 interface Plan {
   readonly transaction: Transaction
@@ -24,7 +24,7 @@ export function planOf(
   const wanted = formulas.filter(f => choice(f) !== 'leave')
   const replaced = new Map<string, Formula>() // id as read → the one it replaces
   for (const formula of wanted) {
-    const there = namesake(workbook, formula)
+    const there = namesake(workbook.formulas, formula)
     if (there && choice(formula) === 'replace') replaced.set(formula.id, there)
   }
   const added = wanted.filter(f => !replaced.has(f.id))

@@ -1,16 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Formula } from '../src/dough/formula.js'
 import type { ArrivalKind } from '../src/exchange/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../src/exchange/index.js'
 import { addActions, restoreActions } from './bring-in/actions.js'
 import { readAs, readingOn } from './bring-in/arrived-parts.js'
 import { asking } from './bring-in/asking.js'
-import { type Decided, formulasOf, undecided } from './bring-in/decided.js'
+import { type Decided, type Incoming, incoming, undecided } from './bring-in/decided.js'
 import { fileDrop } from './bring-in/file-drop.js'
 import { Intake, places, type Read } from './bring-in/intake.js'
 import { restoreChoice } from './bring-in/restore-words.js'
 import { understood } from './bring-in/understood.js'
-import { type Choice, planOf } from './bring-in-plan.js'
+import { planOf } from './bring-in-plan.js'
 import { bringInStyles } from './bring-in-styles.js'
 import { copyText } from './copy-text.js'
 import { askEdit, wish } from './events.js'
@@ -19,6 +18,7 @@ import { linesAsReadStyles } from './lines-as-read.js'
 import './tb-columns.js'
 import { TbDialog } from './tb-dialog.js'
 import './tb-recipe-lines.js'
+import './tb-unknown.js'
 import './tb-workbook-look.js'
 
 /**
@@ -39,6 +39,7 @@ export class TbBringIn extends TbDialog {
   declare private pasted: string
   declare private over: boolean // a file is held above the dialog
   declare protected wide: boolean
+  #incoming!: Incoming // of each update anew
 
   readonly #intake = new Intake(
     () => this.requestUpdate(),
@@ -92,7 +93,9 @@ export class TbBringIn extends TbDialog {
   }
 
   protected override unsaved(): boolean {
-    return this.#intake.read ? this.decided.said.size > 0 : this.pasted.trim() !== ''
+    return this.#intake.read
+      ? this.decided.said.size + this.decided.meanings.size > 0
+      : this.pasted.trim() !== ''
   }
 
   /** Reading goes on at what was understood. */
@@ -116,12 +119,6 @@ export class TbBringIn extends TbDialog {
     this.told = 'Reading was stopped. Nothing was added.'
   }
 
-  #choice = (formula: Formula): Choice => this.decided.choices.get(formula.id) ?? 'add'
-
-  get #formulas(): readonly Formula[] {
-    return formulasOf(this.#intake.read, this.decided)
-  }
-
   get #plan(): RestorePlan | undefined {
     const arrived = this.#intake.read?.arrived
     return arrived?.as === 'workbook' && arrived.workbook
@@ -130,10 +127,10 @@ export class TbBringIn extends TbDialog {
   }
 
   #add = (): void => {
-    const formulas = this.#formulas
+    const { formulas, choice } = this.#incoming
     let first: string | undefined
     const refusal = askEdit(this, workbook => {
-      const plan = planOf(workbook, formulas, this.#choice)
+      const plan = planOf(workbook, formulas, choice)
       first = plan.ids[0]
       return plan.transaction
     })
@@ -180,6 +177,7 @@ export class TbBringIn extends TbDialog {
   }
 
   protected override willUpdate(): void {
+    this.#incoming = incoming(this.#intake.read, this.decided, this.workbook, this.larder)
     const as = this.#intake.read?.arrived.as
     this.wide = as === 'table' || as === 'recipe'
   }
@@ -209,13 +207,13 @@ export class TbBringIn extends TbDialog {
   }
 
   #understood(read: Read): TemplateResult {
-    const { decided, workbook, larder, numbers } = this
+    const { decided, workbook, numbers } = this
     return understood({
       read,
       decided,
+      incoming: this.#incoming,
       plan: this.#plan,
       workbook,
-      larder,
       numbers,
       canBeReadOtherwise: this.#intake.canBeReadOtherwise,
       decide: change => this.#decide(change),
@@ -250,7 +248,8 @@ export class TbBringIn extends TbDialog {
       const keep = () => this.#decide({ sure: 0 })
       return restoreActions(this.#plan, wanted, sure, this.readOnly, this.#restore, this.#again, keep)
     }
-    const count = this.#formulas.filter(f => this.#choice(f) !== 'leave').length
+    const { formulas, choice } = this.#incoming
+    const count = formulas.filter(f => choice(f) !== 'leave').length
     return addActions(count, isLink, this.readOnly, this.#add, isLink ? this.leave : this.#again)
   }
 

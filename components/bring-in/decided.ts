@@ -1,25 +1,71 @@
 import type { Formula } from '../../src/dough/formula.js'
-import type { Choice } from '../bring-in-plan.js'
+import type { Larder } from '../../src/dough/larder.js'
+import type { Workbook } from '../../src/dough/workbook.js'
+import { isHere } from '../../src/exchange/same-formula.js'
+import { type Choice, namesake } from '../bring-in-plan.js'
 import type { Read } from './intake.js'
+import { type MeaningsSaid, type NotInLarder, notInLarder, withMeanings } from './not-in-larder.js'
 import { type RecipeSaid, recipeFormula } from './recipe-draft.js'
 import { merging, type RestoreWish } from './restore-wish.js'
 
 /** What the baker decided of what was read, before any of it is added. */
 export interface Decided {
   readonly choices: ReadonlyMap<string, Choice> // by the formula's id
+  readonly meanings: MeaningsSaid // of what is not in the larder
   readonly said: RecipeSaid
   readonly name: string // of a recipe, where it was changed
   readonly wanted: RestoreWish // of a workbook file
   readonly sure: 0 | 1 | 2 // how often it was said that all is to be replaced
 }
 
-export const undecided: Decided = { choices: new Map(), said: new Map(), name: '', wanted: merging, sure: 0 }
+export const undecided: Decided = {
+  choices: new Map(),
+  meanings: new Map(),
+  said: new Map(),
+  name: '',
+  wanted: merging,
+  sure: 0,
+}
 
-/** The formulas as they would be added; those of a workbook file go another way. */
-export function formulasOf(read: Read | undefined, { said, name }: Decided): readonly Formula[] {
+/** What would be added of what was read; of a workbook file nothing, which goes another way. */
+export interface Incoming {
+  readonly formulas: readonly Formula[] // as they would be added
+  readonly unknown: readonly NotInLarder[] // their ingredients that are not in the larder
+  readonly here: ReadonlySet<string> // ids of those that are on the shelf already, the same
+  readonly choice: (formula: Formula) => Choice
+}
+
+function formulasRead(read: Read | undefined, { said, name }: Decided): readonly Formula[] {
   const arrived = read?.arrived
   if (!arrived || arrived.as === 'workbook') return []
   if (arrived.as !== 'recipe') return arrived.formulas
   if (arrived.lines.length === 0) return []
   return [recipeFormula(arrived.formulas[0], arrived.lines, said, name)]
+}
+
+const unknownOf = new WeakMap<readonly Formula[], readonly [Larder, readonly NotInLarder[]]>() // thousands of names, say
+
+export function incoming(
+  read: Read | undefined,
+  decided: Decided,
+  { formulas: shelf }: Workbook,
+  larder: Larder,
+): Incoming {
+  const asRead = formulasRead(read, decided)
+  let known = unknownOf.get(asRead)
+  if (known?.[0] !== larder) {
+    known = [larder, notInLarder(asRead, larder)]
+    unknownOf.set(asRead, known)
+  }
+  const [, unknown] = known
+  const formulas = withMeanings(asRead, unknown, decided.meanings)
+  const here = new Set(
+    formulas.flatMap((formula, at) => {
+      const there = namesake(shelf, formula)
+      const isSame = there && [asRead[at]!, formula].some(one => isHere(there, one, larder))
+      return isSame ? [formula.id] : []
+    }),
+  )
+  const choice = ({ id }: Formula): Choice => decided.choices.get(id) ?? (here.has(id) ? 'leave' : 'add')
+  return { formulas, unknown, here, choice }
 }

@@ -12,6 +12,7 @@ export interface Arriving {
   readonly workbook: Workbook
   readonly formulas: readonly Formula[]
   readonly numbers: NumberStyle
+  readonly here: ReadonlySet<string> // ids of those that are on the shelf already, the same
   readonly choice: (formula: Formula) => Choice
   readonly choose: (formula: Formula, choice: Choice) => void
   readonly lines: boolean // whether their lines are shown
@@ -23,22 +24,27 @@ export function formulaSections(arriving: Arriving): TemplateResult {
   const shown = formulas.slice(0, formulasShown)
   const plan = planOf(workbook, shown, choice)
   return html`${shown.map(formula => section(arriving, formula, plan.names.get(formula.id)))}
-  ${
-    formulas.length > shown.length
-      ? html`<p class="formula">
-          And ${counted(formulas.length - shown.length, 'more formula')}, added under names that are free.
-        </p>`
-      : nothing
-  }`
+  ${formulas.length > shown.length ? rest(arriving, formulas.slice(shown.length)) : nothing}`
+}
+
+/** Those that are not shown one by one. */
+function rest({ here }: Arriving, formulas: readonly Formula[]): TemplateResult {
+  const same = formulas.filter(({ id }) => here.has(id)).length
+  const added = formulas.length - same
+  return html`<p class="formula">
+    ${added > 0 ? `And ${counted(added, 'more formula')}, added under names that are free.` : nothing}
+    ${same > 0 ? `And ${counted(same, 'more', 'more')} that ${same === 1 ? 'is' : 'are'} on the shelf already, the same.` : nothing}
+  </p>`
 }
 
 function section(arriving: Arriving, formula: Formula, name: string | undefined): TemplateResult {
   const { workbook, formulas, numbers, choice, lines } = arriving
-  const there = namesake(workbook, formula)
+  const there = namesake(workbook.formulas, formula)
   const stages = formula.stages.map(s => `${s.name} ${counted(s.lines.length, 'line')}`)
   return html`<section class="formula" aria-labelledby="name-${formula.id}">
     <h3 id="name-${formula.id}">${formula.name}</h3>
     <p class="quiet">${stages.join(', ')}</p>
+    ${arriving.here.has(formula.id) ? html`<p class="here">On the shelf already, the same in everything.</p>` : nothing}
     ${there || formulas.length > 1 ? choices(arriving, formula, choice(formula), there, name) : nothing}
     ${
       lines
@@ -52,7 +58,7 @@ function section(arriving: Arriving, formula: Formula, name: string | undefined)
 }
 
 function choices(
-  { workbook, choose }: Arriving,
+  { workbook, here, choose }: Arriving,
   formula: Formula,
   choice: Choice,
   there: Formula | undefined,
@@ -71,10 +77,10 @@ function choices(
   const added = planOf(workbook, [formula], () => 'add').names.get(formula.id)
   return html`<div class="choices" role="radiogroup" aria-label="What to do with ${formula.name}">
     ${
-      there
-        ? html`${radio('add', html`Keep both: this one is added as <b>${choice === 'add' ? name : added}</b>`)}
-          ${radio('replace', html`Replace the <b>${there.name}</b> on the shelf`)}`
-        : radio('add', html`Add it`)
+      !there
+        ? radio('add', html`Add it`)
+        : html`${radio('add', html`Keep both: this one is added as <b>${choice === 'add' ? name : added}</b>`)}
+          ${here.has(formula.id) ? nothing : radio('replace', html`Replace the <b>${there.name}</b> on the shelf`)}`
     }
     ${radio('leave', html`Leave it out`)}
   </div>`

@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Formula } from '../../src/dough/formula.js'
-import type { Larder } from '../../src/dough/larder.js'
+import type { CountsAs } from '../../src/dough/formula.js'
 import type { Workbook } from '../../src/dough/workbook.js'
 import type { ArrivalKind } from '../../src/exchange/arriving.js'
 import type { Mapping } from '../../src/exchange/foreign/index.js'
@@ -8,10 +7,9 @@ import type { RestorePlan } from '../../src/exchange/index.js'
 import type { NumberStyle } from '../numbers.js'
 import { problemList } from '../problem-list.js'
 import { readAs, restOfRecipe, totalsFound } from './arrived-parts.js'
-import { type Decided, formulasOf } from './decided.js'
+import type { Decided, Incoming } from './decided.js'
 import { formulaSections } from './formula-sections.js'
 import type { Read } from './intake.js'
-import { notInLarder } from './not-in-larder.js'
 import type { RecipeSaid } from './recipe-draft.js'
 import type { RestoreWish } from './restore-wish.js'
 import { sumInWords } from './sum.js'
@@ -20,9 +18,9 @@ import { sumInWords } from './sum.js'
 export interface Understood {
   readonly read: Read
   readonly decided: Decided
+  readonly incoming: Incoming
   readonly plan: RestorePlan | undefined // of a workbook file
   readonly workbook: Workbook
-  readonly larder: Larder // all that is known
   readonly numbers: NumberStyle
   readonly canBeReadOtherwise: boolean
   readonly decide: (change: Partial<Decided>) => void
@@ -33,11 +31,11 @@ export interface Understood {
 
 /** All that is shown of what was read, before anything of it is added. */
 export function understood(shown: Understood): TemplateResult {
-  const { read, decided, numbers, canBeReadOtherwise, readWith, copy } = shown
+  const { read, numbers, canBeReadOtherwise, readWith, copy } = shown
   const { from, arrived, remark } = read
   const told = new Set(arrived.as === 'table' ? arrived.totals.map(total => total.sentence) : [])
   const problems = arrived.problems.filter(problem => !told.has(problem.message))
-  const formulas = formulasOf(read, decided)
+  const { formulas } = shown.incoming
   return html`
     <div class="top">
       <h3 class="sum" id="understood" tabindex="-1">
@@ -46,7 +44,7 @@ export function understood(shown: Understood): TemplateResult {
       ${canBeReadOtherwise ? readAs(arrived.as, shown.readAs) : nothing}
     </div>
     ${remark ? html`<p class="remark">${remark}</p>` : nothing}
-    ${notInLarder(formulas, shown.larder)} ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing} ${problemList(problems, 'error', copy)}
+    ${unknown(shown)} ${arrived.as === 'table' ? totalsFound(arrived.totals) : nothing} ${problemList(problems, 'error', copy)}
     ${
       arrived.as === 'table'
         ? html`<tb-columns
@@ -57,9 +55,21 @@ export function understood(shown: Understood): TemplateResult {
         : nothing
     }
     ${problemList(problems, 'warning', copy)}
-    ${arrived.as === 'workbook' ? workbookLook(shown) : formulasLook(shown, arrived, formulas)}
+    ${arrived.as === 'workbook' ? workbookLook(shown) : formulasLook(shown, arrived)}
     ${problemList(problems, 'remark', copy)}
   `
+}
+
+/** What the larder does not know, to say what it counts as. */
+function unknown({ incoming, decided, decide, numbers }: Understood): TemplateResult | typeof nothing {
+  if (incoming.unknown.length === 0) return nothing
+  return html`<tb-unknown
+    .names=${incoming.unknown}
+    .said=${decided.meanings}
+    .numbers=${numbers}
+    @tb-counts-as=${({ detail }: CustomEvent<{ key: string; countsAs: CountsAs | 'not known' }>) =>
+      decide({ meanings: new Map(decided.meanings).set(detail.key, detail.countsAs) })}
+  ></tb-unknown>`
 }
 
 function workbookLook({ plan, decided, decide, numbers }: Understood): TemplateResult | typeof nothing {
@@ -73,16 +83,14 @@ function workbookLook({ plan, decided, decide, numbers }: Understood): TemplateR
 }
 
 function formulasLook(
-  { workbook, decided, decide, numbers }: Understood,
+  { workbook, incoming, decided, decide, numbers }: Understood,
   arrived: Exclude<Read['arrived'], { as: 'workbook' }>,
-  formulas: readonly Formula[],
 ): TemplateResult {
   const isRecipe = arrived.as === 'recipe'
   const sections = formulaSections({
     workbook,
-    formulas,
+    ...incoming,
     numbers,
-    choice: formula => decided.choices.get(formula.id) ?? 'add',
     choose: (formula, choice) => decide({ choices: new Map(decided.choices).set(formula.id, choice) }),
     lines: !isRecipe,
   })

@@ -95,17 +95,17 @@ function planLine(
   line: Line,
   stage: StagePlan,
   source: StagePlan | undefined,
-  formula: Formula,
+  { holds }: Formula,
+  meanings: ReadonlyMap<string, CountsAs>,
   larder: Larder,
   dimensions: Dimensions,
 ): LinePlan {
   const amount = readAmount(line.amount, dimensions)
-  const gives = stage.isFinal ? formula.holds?.find(h => h.line === line.id) : undefined
+  const gives = stage.isFinal ? holds?.find(h => h.line === line.id) : undefined
   if (source)
     return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
   const ingredient = larder.find(line.ingredient)
-  const meaning = formula.meanings.find(m => nameKey(m.ingredient) === nameKey(line.ingredient))
-  const countsAs = meaning?.countsAs ?? ingredient?.countsAs
+  const countsAs = meanings.get(nameKey(line.ingredient)) ?? ingredient?.countsAs
   return {
     line,
     stage,
@@ -182,9 +182,13 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const stageNamed = (name: string) => byName.get(nameKey(name))
   const jottings = planJottings(formula.jottings ?? [])
   const dimensions = dimensionsOf(jottings)
+  // of two for one ingredient the first holds
+  const meanings = new Map(
+    [...formula.meanings].reverse().map(({ ingredient, countsAs }) => [nameKey(ingredient), countsAs]),
+  )
   for (const plan of plans) {
     plan.lines = plan.stage.lines.map(line =>
-      planLine(line, plan, stageNamed(line.ingredient), formula, larder, dimensions),
+      planLine(line, plan, stageNamed(line.ingredient), formula, meanings, larder, dimensions),
     )
     Object.assign(plan, baseOf(plan.lines))
   }

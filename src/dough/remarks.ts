@@ -131,11 +131,10 @@ function onMeanings(seen: WorkedOut, say: (severity: Severity, message: string) 
   const { formula, larder } = seen.outline
   for (const { ingredient, countsAs } of formula.meanings) {
     const known = larder.find(ingredient)
-    const used = formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
     if (
       !known ||
-      !used ||
-      JSON.stringify(bringsOf(known.countsAs, undefined)) === JSON.stringify(bringsOf(countsAs, undefined))
+      JSON.stringify(bringsOf(known.countsAs, undefined)) === JSON.stringify(bringsOf(countsAs, undefined)) ||
+      !formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
     )
       continue
     const here = countsAs.kind === 'starter' ? `a starter at ${per100(countsAs.hydration)}` : countsAs.kind

@@ -4,7 +4,8 @@ import type { Ingredient } from '../dough/larder.js'
 import { sameData } from '../dough/same-data.js'
 import { larderWith, usualLarder } from '../dough/usual-larder.js'
 import type { Change, Transaction, Workbook } from '../dough/workbook.js'
-import { withIds, withoutIds } from './new-ids.js'
+import { withIds } from './new-ids.js'
+import { sameFormula } from './same-formula.js'
 
 /** Something of a workbook file beside what the workbook has of it. */
 export interface Incoming<T> {
@@ -60,9 +61,6 @@ function compared<T extends Kept>(
     return { is: same(beside, item) ? 'same' : 'different', incoming: item, current: beside }
   })
 }
-
-const sameFormula = (a: Formula, b: Formula): boolean =>
-  sameData(a, b) || sameData(withoutIds(a), withoutIds(b))
 
 const sameIngredient = (a: Ingredient, b: Ingredient): boolean => sameData({ ...a, id: '' }, { ...b, id: '' })
 

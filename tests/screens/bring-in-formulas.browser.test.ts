@@ -55,8 +55,22 @@ describe('Bringing in formulas', () => {
     equal(opened.around.history.workbook.formulas.length, 0, 'one undo takes both away')
   })
 
-  it('keeps a formula of the same name unless told to replace it', async () => {
+  it('says which are here already, the same, and adds those only when told so', async () => {
     await show({ text: two() })
+    match(textOf(opened.find('.formula', 'Mill wheat')), /On the shelf already, the same in everything\./)
+    ok(!/Replace|already/.test(textOf(opened.find('.formula', 'Spelt tin'))))
+    await opened.click('footer .main', 'Add 1 formula')
+    deepEqual(names(), ['Mill wheat', 'Spelt tin'])
+    opened.remove()
+    await show({ text: writeFormulas([millWheat()]) })
+    ok(opened.find<HTMLButtonElement>('footer .main', 'Nothing to add').disabled)
+    await opened.click('.choice', 'Keep both: this one is added as Mill wheat 2')
+    await opened.click('footer .main', 'Add 1 formula')
+    deepEqual(names(), ['Mill wheat', 'Mill wheat 2'])
+  })
+
+  it('keeps a formula of the same name unless told to replace it', async () => {
+    await show({ text: two() }, [millWheat({ note: 'the old one' })])
     match(textOf(opened.find('.choices', 'Keep both')), /added as Mill wheat 2/)
     await opened.click('footer .main')
     deepEqual(names(), ['Mill wheat', 'Mill wheat 2', 'Spelt tin'])

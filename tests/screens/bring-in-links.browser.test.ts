@@ -17,8 +17,8 @@ describe('A formula that came with a link', () => {
   let opened: Opened<TbBringIn>
   let link: string
 
-  async function show(detail: { link?: string; text?: string }): Promise<void> {
-    opened = new Opened(document.createElement('tb-bring-in'), { formulas: [millWheat()] })
+  async function show(detail: { link?: string; text?: string }, shelf = [millWheat()]): Promise<void> {
+    opened = new Opened(document.createElement('tb-bring-in'), { formulas: shelf })
     opened.dialog.show(detail)
     await opened.whenOpen()
     await waitUntil(() => opened.root.querySelector('#understood, .refusal'), 'it is read')
@@ -56,6 +56,12 @@ describe('A formula that came with a link', () => {
     deepEqual(opened.around.wishes, [{ want: 'open', formula: shelf()[1]!.id }])
     const again = { ...shelf()[1]!, name: 'Mill wheat' }
     equal(writeFormulas([again]), writeFormulas([sent]))
+  })
+
+  it('is said to be on the shelf already where it is the same', async () => {
+    await show({ link: fragment() }, [sent])
+    match(textOf(opened.find('.here')), /^On the shelf already/)
+    ok(opened.find<HTMLButtonElement>('footer .main', 'Nothing to add').disabled)
   })
 
   it('is left by Escape, with nothing touched', async () => {

@@ -1,6 +1,8 @@
 import '../../components/tb-bring-in'
 import type { TbBringIn } from '../../components/tb-bring-in'
-import { deepEqual, equal, match, ok, waitUntil } from '../assert'
+import { openFormula } from '../../src/dough/formula-sheet'
+import { countsAsText } from '../../src/exchange/counts-as'
+import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { millWheat } from './breads'
 import { holdsUp, Opened } from './dialogs'
@@ -61,34 +63,124 @@ describe('Bringing in a table from elsewhere', () => {
     match(textOf(opened.find('.totals')), /The file says Levain 1,025 g; its lines add to 2,025 g/)
   })
 
+  const unknown = () =>
+    [...(opened.root.querySelector('tb-unknown')?.shadowRoot?.querySelectorAll('li') ?? [])].map(li =>
+      [
+        textOf(li.querySelector('label')),
+        textOf(li.querySelector('select')!.selectedOptions[0]),
+        textOf(li.querySelector('[id^=why]')),
+      ].join(' | '),
+    )
+  const meanings = () =>
+    added().map(f => f.meanings.map(({ ingredient, countsAs }) => [ingredient, countsAsText(countsAs)]))
+
   for (const [what, text, says] of [
     [
       'several',
       'Zutat;Menge\nMehl;500\nQuarzmehl;20\nZaubersauer;80\nFlitter;3\n',
-      /^Not in the larder: Quarzmehl \(most likely flour\), Zaubersauer \(most likely starter\), Flitter\. Only their weight is counted until you say what they count as\.$/,
+      [
+        'Quarzmehl | Flour | a guess from its name',
+        'Zaubersauer | Starter | a guess from its name',
+        'Flitter | Not known | only its weight counts',
+      ],
     ],
+    ['a recipe’s', '500 g bread flour\n3 g glitter\n', ['glitter | Not known | only its weight counts']],
     [
-      'one',
-      'Ingredient;Grams\nBread flour;500\nGlitter;3\n',
-      /^Not in the larder: Glitter\. Only its weight is counted until you say what it counts as\.$/,
+      'none that is a stage of the formula, nor guesses one that is a stage of another',
+      'Formula,Stage,Ingredient,g\nA,Sauerteig,Rye flour,100\nA,Dough,Sauerteig,100\nB,Dough,Sauerteig,100\n',
+      [
+        'Rye flour | Flour | a guess from its name',
+        'Sauerteig | Not known | only its weight counts; a stage of another formula has this name',
+      ],
     ],
-    ['a recipe’s', '500 g bread flour\n3 g glitter\n', /^Not in the larder: Glitter\. Only its weight/i],
   ] as const)
     it(`names ${what} that the larder does not know, before anything is added`, async () => {
       await show({ text })
-      match(textOf(opened.find('.unknown')), says)
+      deepEqual(unknown(), [...says])
       equal(added().length, 0)
     })
 
+  const rye = 'Ingredient,Grams\nRye flour,500\nBrook water,350\nLevain,100\nGlitter,3\n'
+
+  it('counts what was guessed as guessed, with nothing to be done', async () => {
+    await show({ text: rye })
+    await opened.click('footer .main', 'Add 1 formula')
+    deepEqual(meanings(), [
+      [
+        ['Rye flour', 'flour'],
+        ['Brook water', 'water'],
+        ['Levain', 'starter 100%'],
+      ],
+    ])
+    near(openFormula(added()[0]!).reading('trueHydration'), 400 / 550)
+  })
+
+  it('takes from the baker, by keys, what each counts as, and shows it with the lines as read', async () => {
+    await show({ text: rye })
+    opened.find('#as-0').focus()
+    await press('o')
+    opened.find('#as-3').focus()
+    await press('w')
+    opened.find('#hydration-2').focus()
+    await press('Control+a')
+    await type('5')
+    await press('Tab')
+    match(textOf(opened.find('#wrong-2')), /10 to 1000/)
+    opened.find('#hydration-2').focus()
+    await press('Control+a')
+    await type('125')
+    await press('Tab')
+    opened.find('#as-1').focus()
+    await press('n')
+    deepEqual(unknown(), [
+      'Rye flour | Other | as you said',
+      'Brook water | Not known | as you said: only its weight counts',
+      'Levain | Starter | as you said',
+      'Glitter | Water | as you said',
+    ])
+    match(textOf(opened.find('.formula table')), /Levain counts as starter 125% 100 g/)
+    await opened.click('footer .main', 'Add 1 formula')
+    deepEqual(meanings(), [
+      [
+        ['Rye flour', 'other'],
+        ['Levain', 'starter 125%'],
+        ['Glitter', 'water'],
+      ],
+    ])
+  })
+
+  it('shows a dozen of thousands of names, counts the others, and goes on to them', async () => {
+    const many = Array.from({ length: 3000 }, (_, at) => `${at % 3 ? 'Meal' : 'Flour'} ${at};5 g\n`).join('')
+    await show({ text: `Zutat;Menge\n${many}` })
+    equal(unknown().length, 12)
+    equal(textOf(opened.find('.rest')), 'And 2988 more: 996 flour, 1992 not known.')
+    opened.find('button', 'Show the next 100').focus()
+    await press('Enter')
+    await waitUntil(() => unknown().length === 112, 'they are shown')
+    equal(opened.root.querySelector('tb-unknown')!.shadowRoot!.activeElement?.id, 'as-12')
+    const before = performance.now()
+    await press('w')
+    equal(unknown()[12], 'Flour 12 | Water | as you said')
+    ok(performance.now() - before < 500, `it took ${performance.now() - before} ms`)
+  })
+
+  it('says of a table that was brought in before that it is here', async () => {
+    await show({ text: rye })
+    await opened.click('footer .main', 'Add 1 formula')
+    opened.dialog.show({ text: rye })
+    await waitUntil(() => opened.root.querySelector('.here'), 'it says so')
+    ok(opened.find<HTMLButtonElement>('footer .main', 'Nothing to add').disabled)
+  })
+
   it('says nothing of the larder where it knows all, stages and what a file says itself among it', async () => {
     await show({ file: new File([levain], 'levain.csv') })
-    ok(!opened.root.querySelector('.unknown'))
+    ok(!opened.root.querySelector('tb-unknown'))
     opened.remove()
     await show({
       text: 'formula,stage,ingredient,amount,note,counts as\nA,Dough,Bread flour,500 g,,\nA,Dough,Glitter,3 g,,other\n',
     })
     match(textOf(opened.find('#understood')), /2 lines/)
-    ok(!opened.root.querySelector('.unknown'))
+    ok(!opened.root.querySelector('tb-unknown'))
   })
 
   it('adds what was read, as one step', async () => {
@@ -201,7 +293,7 @@ describe('Bringing in a table from elsewhere', () => {
   })
 
   it('holds up on a laptop and a phone', async () => {
-    await show({ text: levain })
+    await show({ text: `${levain},Glitter,3,3,\n,Rye flour,10,100,\n,Sauerteig,10,100,\n` })
     await holdsUp(opened)
   })
 })
