@@ -30,13 +30,13 @@ export function allergenFields(fields: {
     </label>`
   return html`<fieldset aria-describedby="unsaid">
     <legend>Contains, by the public allergen lists</legend>
+    <p class="hint unsaid" id="unsaid">
+      ${lists ? '' : 'Not said yet: it stands as not known on the sheet and the card. Tick what it contains, or None of these.'}
+    </p>
     <div class="contains">
       ${substances.map(({ name }) => box(name, said.contains.has(name), on => toggle(name, on)))}
       ${box('None of these', said.none, none => change({ contains: new Set(), none }))}
     </div>
-    <p class="hint unsaid" id="unsaid">
-      ${lists ? '' : 'Not said yet: it stands as not known on the sheet and the card. Tick what it contains, or None of these.'}
-    </p>
     ${
       lists && !isUnlisted(lists)
         ? html`<dl class="lists" aria-label="How the lists name it">

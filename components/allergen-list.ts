@@ -1,3 +1,4 @@
+import { html } from 'lit'
 import { allergenLists, type ListName } from '../src/dough/allergen-lists.js'
 import { keepOwnChoice, ownChoice } from './own-choices.js'
 
@@ -32,4 +33,16 @@ export const isListChosen = (): boolean => chosen() !== undefined
 export const ownList = (language: string): ListName =>
   chosen() ?? listOfPlace(new Intl.DateTimeFormat().resolvedOptions().timeZone ?? '', language)
 
-export const keepOwnList = (list: ListName): void => keepOwnChoice(key, list)
+/** Heard by the window when another list was chosen, wherever that was. */
+export const listChosen = 'tb-list-chosen'
+
+/** The public lists to choose from; the browser keeps which, and everybody hears of it. */
+export const listSelect = (list: ListName) => html`<select
+  aria-label="Public list of allergens"
+  @change=${(event: Event) => {
+    keepOwnChoice(key, (event.target as HTMLSelectElement).value)
+    dispatchEvent(new Event(listChosen))
+  }}
+>
+  ${allergenLists.map(l => html`<option value=${l.list} .selected=${l.list === list}>${l.name}</option>`)}
+</select>`

@@ -10,6 +10,9 @@ export const cardNarrowStyles = css`
       padding: 18px 16px 40px;
       box-shadow: none;
       font-size: 16px;
+      & footer {
+        font-size: 0.9em;
+      }
     }
     .bar {
       position: static;
@@ -57,9 +60,6 @@ export const cardNarrowStyles = css`
       }
       & dd {
         font-size: 1.5em;
-      }
-      & footer {
-        font-size: 0.9em;
       }
     }
   }

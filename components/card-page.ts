@@ -1,6 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { type ListName, listWords } from '../src/dough/allergen-lists.js'
-import { allergenSentence, allergensOf, cautionsOf, notKnownSentence } from '../src/dough/allergens.js'
+import {
+  allergenSentence,
+  allergensOf,
+  cautionsOf,
+  cautionWords,
+  localCodesSentence,
+  notKnownSentence,
+} from '../src/dough/allergens.js'
 import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../src/dough/figures.js'
 import type { Line, Stage } from '../src/dough/formula.js'
 import {
@@ -106,14 +113,24 @@ function stage(shown: CardShown, of: Stage, household: Household | undefined): T
   </section>`
 }
 
+/** What the public list names, each with the ingredients it is in, and what is not known. */
 function allergens({ sheet, list }: CardShown): TemplateResult {
   const all = allergensOf(sheet)
-  const entries = all[list].map(({ entry }) => entry)
-  const listed = entries.length
-    ? html`<b>${entries.join(', ')}</b>.`
-    : 'nothing that the larder knows to be on it.'
+  const listed = all[list].length
+    ? all[list].map(
+        ({ entry, ingredients }, at) => html`${at ? '; ' : ''}<b>${entry}</b> in ${ingredients.join(', ')}`,
+      )
+    : 'nothing that the larder knows to be on it'
   return html`<section aria-label="Allergens">
-    <p>Listed, of ${listWords[list]}: ${listed} ${all.notKnown.length ? html`<b>${notKnownSentence(all.notKnown)}</b>` : nothing} ${allergenSentence}</p>
+    <p>Listed, of ${listWords[list]}: ${listed}. ${all.notKnown.length ? html`<b>${notKnownSentence(all.notKnown)}</b>` : nothing} ${allergenSentence}</p>
+  </section>`
+}
+
+function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
+  const all = cautionsOf(sheet)
+  if (all.length === 0) return nothing
+  return html`<section aria-label="Cautions">
+    <p>${all.map(({ of, sentence }) => html`<b>${cautionWords[of]}:</b> ${sentence} `)}${localCodesSentence}</p>
   </section>`
 }
 
@@ -123,7 +140,6 @@ export function cardPage(shown: CardShown): TemplateResult {
   const { formula } = sheet
   const household = measures && householdOf(sheet, measures)
   const change = household && changeSaid(household)
-  const cautions = cautionsOf(sheet)
   const total = totalToWeigh(sheet, numbers)
   const paragraphs = notes ? formula.note.split(/\n+/).filter(text => text.trim()) : []
   return html`<header>
@@ -136,6 +152,6 @@ export function cardPage(shown: CardShown): TemplateResult {
     <footer>
       ${household ? html`<p>${householdSentence} ${change ?? ''}</p>` : nothing}
       ${allergens(shown)}
-      ${cautions.length ? html`<p>${cautions.map(c => c.sentence).join(' ')}</p>` : nothing}
+      ${cautions(shown)}
     </footer>`
 }

@@ -50,6 +50,7 @@ export const cardStyles = css`
     color-scheme: light;
     --ink: #000;
     --ink-soft: #000;
+    --apart: 0.75em;
     --figure: 1.75; /* times the size of the page's type */
     width: calc(var(--width) * 1mm);
     min-height: calc(var(--height) * 1mm);
@@ -65,13 +66,17 @@ export const cardStyles = css`
     font-size: 11.8pt;
   }
   .paper[data-type='2'] {
+    font-size: 10.4pt;
+  }
+  .paper[data-type='3'] {
     font-size: 9.2pt;
     --figure: 1.7;
+    --apart: 0.5em;
   }
   .paper.fitted {
     position: absolute;
     visibility: hidden;
-    width: calc((var(--width) - 2 * var(--margin)) * 1mm);
+    width: calc((var(--width) - 2 * var(--margin)) * 1mm - 1px); /* a printer's is rounded, and may break a line earlier */
     min-height: 0;
     margin: 0;
     padding: 0;
@@ -106,7 +111,7 @@ export const cardStyles = css`
     display: flex;
     gap: 0.8em;
     align-items: baseline;
-    margin: 0.75em 0 0;
+    margin: var(--apart) 0 0;
     padding-bottom: 0.1em;
     font-size: 1.2em;
     font-weight: 700;
@@ -198,7 +203,7 @@ export const cardStyles = css`
     grid-template-columns: repeat(4, auto);
     justify-content: space-between;
     gap: 0 1.2em;
-    margin: 0.9em 0 0;
+    margin: var(--apart) 0 0;
     padding-top: 0.4em;
     border-top: 3px solid #000;
   }
@@ -221,18 +226,18 @@ export const cardStyles = css`
     white-space: nowrap;
   }
   .paper .prose {
-    margin-top: 0.7em;
+    margin-top: var(--apart);
     font-size: 1.05em;
     overflow-wrap: anywhere;
   }
   .paper footer {
-    margin-top: 0.8em;
+    margin-top: var(--apart);
     padding-top: 0.45em;
     border-top: 1px solid #000;
-    font-size: max(0.72em, 8.5pt);
+    font-size: calc(var(--foot) * 1pt);
   }
   .paper footer p + p,
-  .paper footer section + p,
+  .paper footer section + section,
   .paper footer p + section {
     margin-top: 0.35em;
   }

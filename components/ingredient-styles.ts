@@ -15,7 +15,8 @@ export const ingredientStyles = css`
       align-items: baseline;
     }
   }
-  .guess:not(:empty) {
+  .guess:not(:empty),
+  .unsaid {
     color: var(--ink);
   }
   .brings {

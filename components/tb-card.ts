@@ -1,12 +1,11 @@
 import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
-import { listWords } from '../src/dough/allergen-lists.js'
 import type { FigureSheet } from '../src/dough/figures.js'
 import type { Formula } from '../src/dough/formula.js'
 import type { HouseholdOptions } from '../src/dough/household.js'
 import { type Larder, larderOf } from '../src/dough/larder.js'
 import { openSheet } from '../src/dough/sheet.js'
 import { emptyWorkbook, type Workbook } from '../src/dough/workbook.js'
-import { isListChosen, ownList } from './allergen-list.js'
+import { listSelect, ownList } from './allergen-list.js'
 import { cardNarrowStyles } from './card-narrow-styles.js'
 import { cardPage } from './card-page.js'
 import { cardStyles } from './card-styles.js'
@@ -16,7 +15,8 @@ import { sharedStyles } from './shared-styles.js'
 import './tb-measures.js'
 import { ownMeasures } from './tb-measures.js'
 
-const smallest = 2 // the last step of the type: smaller is not read at arm's length
+const smallest = 3 // the last step of the type: smaller is not read at arm's length
+const footSizes = [11, 10, 9.2, 8.5] as const // points of what stands at the foot
 const almost = 0.995 // of the page's height: fonts come out a little different on paper
 
 /**
@@ -116,23 +116,29 @@ export class TbCard extends LitElement {
     if (this.formula) this.#fit()
   }
 
-  /** Sets the type as large as one page takes, and counts the pages where even the smallest is too large. */
+  /**
+   * Sets the type as large as one page takes, then what stands at its foot, and counts the pages where even the
+   * smallest is too large.
+   */
   #fit(): void {
     const paper = this.renderRoot.querySelector<HTMLElement>('.paper')
     if (!paper) return
     const { width, height } = papers[this.paper]
-    paper.classList.add('fitted')
-    let pages = 1
-    for (let type = 0; type <= smallest; type++) {
+    const pagesWith = (type: number, foot: number): number => {
       paper.dataset.type = `${type}`
+      paper.style.setProperty('--foot', `${foot}`)
       const box = paper.getBoundingClientRect()
       const millimetres = (box.height / box.width) * (width - 2 * paperMargin)
-      pages = Math.ceil(millimetres / ((height - 2 * paperMargin) * almost))
-      if (pages === 1) break
+      return Math.ceil(millimetres / ((height - 2 * paperMargin) * almost))
     }
-    if (pages > 1) paper.dataset.type = '1'
+    const least = footSizes.at(-1)!
+    paper.classList.add('fitted')
+    let type = 0
+    while (type < smallest && pagesWith(type, least) > 1) type++
+    this.pages = pagesWith(type, least)
+    if (this.pages > 1) pagesWith(1, 10)
+    else footSizes.some(foot => pagesWith(type, foot) === 1)
     paper.classList.remove('fitted')
-    this.pages = pages
   }
 
   override render() {
@@ -179,14 +185,10 @@ export class TbCard extends LitElement {
       ${box('Cups and spoons', this.measures !== undefined, on => {
         this.measures = on ? ownMeasures(this.numbers.language) : undefined
       })}
-      ${
-        isListChosen()
-          ? nothing
-          : html`<p>
-              Allergens: of ${listWords[ownList(this.numbers.language)]}, since nobody has chosen a list yet. Another can be
-              chosen beneath the sheet.
-            </p>`
-      }
+      <label class="choice" @change=${() => this.requestUpdate()}>
+        <span>Allergens as listed in</span>
+        ${listSelect(ownList(this.numbers.language))}
+      </label>
       <p class="pages" role="status">${this.pages === 1 ? 'One page' : `${this.pages} pages`}</p>
       <button class="main" @click=${() => print()}>Print</button>
       ${this.measures ? html`<tb-measures .measures=${this.measures}></tb-measures>` : nothing}

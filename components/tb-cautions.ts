@@ -1,5 +1,5 @@
 import { css, html, nothing, type PropertyDeclarations } from 'lit'
-import { allergenLists, type ListName, listWords } from '../src/dough/allergen-lists.js'
+import { type ListName, listWords } from '../src/dough/allergen-lists.js'
 import {
   allergenSentence,
   allergensOf,
@@ -10,7 +10,7 @@ import {
   notKnownSentence,
 } from '../src/dough/allergens.js'
 import type { FigureSheet } from '../src/dough/figures.js'
-import { isListChosen, keepOwnList, ownList } from './allergen-list.js'
+import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
 import { LateElement } from './late-element.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
@@ -21,25 +21,34 @@ export class TbCautions extends LateElement {
     sheet: { attribute: false },
     version: { type: Number },
     numbers: { attribute: false },
-    list: { state: true },
   }
 
   declare sheet: FigureSheet | undefined
   declare version: number // goes up when the sheet's figures changed
   declare numbers: NumberStyle
-  declare private list: ListName | undefined // chosen here; until then what the browser kept
 
   constructor() {
     super()
     this.version = 0
     this.numbers = { language: 'en', decimal: '.' }
-    this.list = undefined
+  }
+
+  #again = (): void => this.requestUpdate()
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    addEventListener(listChosen, this.#again)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    removeEventListener(listChosen, this.#again)
   }
 
   override render() {
     const { sheet } = this
     if (!sheet) return nothing
-    const list = this.list ?? ownList(this.numbers.language)
+    const list = ownList(this.numbers.language)
     const all = allergensOf(sheet)
     const cautions = cautionsOf(sheet)
     return html`<section aria-labelledby="allergens">
@@ -47,13 +56,11 @@ export class TbCautions extends LateElement {
           <h2 id="allergens">Allergens</h2>
           <label>
             <span>as listed in</span>
-            <select aria-label="Public list of allergens" @change=${this.#choose}>
-              ${allergenLists.map(l => html`<option value=${l.list} ?selected=${l.list === list}>${l.name}</option>`)}
-            </select>
+            ${listSelect(list)}
           </label>
         </div>
         ${
-          this.list || isListChosen()
+          isListChosen()
             ? nothing
             : html`<p class="small guessed">
                 Nobody has chosen a list in this browser yet: this is ${listWords[list]}. Choose another above.
@@ -79,11 +86,6 @@ export class TbCautions extends LateElement {
             </section>`
           : nothing
       }`
-  }
-
-  #choose = (event: Event): void => {
-    this.list = (event.target as HTMLSelectElement).value as ListName
-    keepOwnList(this.list)
   }
 
   static override styles = [

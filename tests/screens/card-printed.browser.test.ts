@@ -2,14 +2,16 @@ import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import '../../components/tb-card'
 import { type PaperName, paperMargin, papers } from '../../components/paper'
 import type { TbCard } from '../../components/tb-card'
+import '../../components/tb-cautions'
 import flatbread from '../../examples/held-back-flatbread.csv' with { type: 'text' }
 import millWheat from '../../examples/mill-wheat.csv' with { type: 'text' }
 import buns from '../../examples/morning-buns.csv' with { type: 'text' }
 import baguette from '../../examples/poolish-baguette.csv' with { type: 'text' }
 import spelt from '../../examples/seeded-spelt-tin.csv' with { type: 'text' }
 import rye from '../../examples/two-build-rye.csv' with { type: 'text' }
-import { allergenSentence } from '../../src/dough/allergens'
+import { allergenSentence, localCodesSentence } from '../../src/dough/allergens'
 import type { Formula } from '../../src/dough/formula'
+import { openFormula } from '../../src/dough/formula-sheet'
 import { larderWith } from '../../src/dough/usual-larder'
 import { emptyWorkbook } from '../../src/dough/workbook'
 import { readFormulas } from '../../src/exchange/index'
@@ -47,6 +49,12 @@ describe('The printed card', () => {
     await press('Space')
     await card.updateComplete
   }
+  /** Goes to the first or last public list, with the keyboard. */
+  const list = async (key: 'Home' | 'End') => {
+    find<HTMLSelectElement>('[aria-label="Public list of allergens"]').focus()
+    await press(key)
+    await card.updateComplete
+  }
   const choose = async (name: PaperName) => {
     find<HTMLSelectElement>('select').focus()
     await press(name === 'a4' ? 'Home' : 'End')
@@ -61,6 +69,7 @@ describe('The printed card', () => {
   beforeEach(() => setViewport({ width: 1440, height: 900 }))
   afterEach(async () => {
     await emulateMedia({ media: 'screen', colorScheme: 'light' })
+    document.documentElement.style.cssText = ''
     card.remove()
     opener.remove()
     localStorage.clear()
@@ -80,15 +89,57 @@ describe('The printed card', () => {
     equal(final!.querySelectorAll('td.grams').length, 5)
   })
 
-  it('names the allergens listed and what is not known, and leaves the deciding to labels and law', async () => {
+  it('names the allergens listed, what each is in and what is not known, and leaves the deciding to labels and law', async () => {
     const [final] = straightDough('Bread flour = 100%\nMilk = 30%\nEggs = 2 each\nMahleb = 1%', '').stages
     await show(bread({ stages: [final!] }))
+    await list('End') // Canada
     const said = textOf(find('footer'))
-    match(said, /milk, eggs|milk, egg/)
-    match(said, /Not known: Mahleb/)
+    match(said, /gluten source \(wheat\) in Bread flour; milk in Milk; eggs in Eggs\. Not known: Mahleb\./)
     ok(said.includes(allergenSentence))
-    match(said, /2 hours/)
+    match(said, /Egg or milk: .*2 hours.*Raw flour: Do not taste/)
+    ok(said.includes(localCodesSentence))
     ok(!/\bsafe|\bfree\b/i.test(textOf(paper())), 'it clears nothing')
+  })
+
+  it('says that the allergens of an own flour are not known until they are said', async () => {
+    const { allergens: _allergens, ...rye } = larderWith([]).find('Dark rye flour')!
+    const own = { ...rye, id: 'own', name: 'Hill meal', otherNames: [] }
+    const none = { us: [], eu: [], canada: [] }
+    await show(straightDough('Hill meal = 100%\nWater = 70%', 'Hill loaf'))
+    for (const [said, isKnown] of [
+      [{}, false],
+      [{ allergens: none }, false],
+      [{ allergens: none, noneListed: true }, true],
+    ] as const) {
+      card.larder = larderWith([{ ...own, ...said }])
+      await card.updateComplete
+      equal(textOf(find('footer')).includes('Not known: Hill meal.'), !isKnown)
+    }
+  })
+
+  it('has no cautions where there is nothing to mind', async () => {
+    await show(straightDough('Water = 100 g', 'Nothing yet'))
+    ok(!textOf(find('footer')).includes(localCodesSentence))
+  })
+
+  it('goes by the public list chosen in its bar, and so does the sheet behind', async () => {
+    const cautions = document.createElement('tb-cautions')
+    cautions.numbers = english
+    await show(six[0]!)
+    cautions.sheet = openFormula(six[0]!)
+    document.body.append(cautions)
+    for (const [key, said, value] of [
+      ['Home', 'the nine major allergens of the United States', 'us'],
+      ['End', 'the priority allergens of Canada', 'canada'],
+    ] as const) {
+      await list(key)
+      ok(textOf(find('footer')).includes(`Listed, of ${said}: `), said)
+      await waitUntil(
+        () => cautions.shadowRoot!.querySelector('select')?.value === value,
+        'the sheet has it too',
+      )
+    }
+    cautions.remove()
   })
 
   it('takes notes and cups and spoons along or leaves them', async () => {
@@ -146,6 +197,8 @@ describe('The printed card', () => {
           Math.floor((mm - 2 * paperMargin) * pixels),
         )
         await setViewport({ width: width!, height: height! })
+        // Paper has no scroll bar that takes of its width.
+        document.documentElement.style.cssText = 'overflow: hidden; scrollbar-gutter: auto'
         await emulateMedia({ media: 'print' })
         const { bottom, right } = paper().getBoundingClientRect()
         const { top } = card.getBoundingClientRect()
