@@ -1,5 +1,6 @@
 import { type Formula, type Line, nameKey, type Stage } from '../../src/dough/formula.js'
 import type { RecipeLine } from '../../src/exchange/index.js'
+import { notConfirmed } from '../../src/exchange/not-confirmed.js'
 
 /** What a baker said of a line that was read from a recipe. */
 export interface LineSaid {
@@ -26,7 +27,7 @@ export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
 
 /** How the formula's note says that a line was never confirmed; the line's own note is about the ingredient. */
 const guessNote = (stage: string, { ingredient, amount }: Line, source: string): string =>
-  `Not confirmed in ${stage}: ${ingredient}, ${amount || 'no amount'}, guessed from “${source.trim()}”`
+  `${notConfirmed}${stage}: ${ingredient}, ${amount || 'no amount'}, guessed from “${source.trim()}”`
 
 /** The formula of a recipe with what the baker said of it: of a guess that is not confirmed its note keeps the source. */
 export function recipeFormula(

@@ -15,7 +15,7 @@ const words: readonly (readonly [kind: Kind, whole: string, endings: string])[] 
     'mehl meel mjöl',
   ],
   ['water', 'water eau acqua agua água vatten vann vand woda voda vesi ice', 'wasser'],
-  ['salt', 'salt (?<!demi.)sel sale sal zout sól sůl suola', 'salz'],
+  ['salt', 'salt sel sale sal zout sól sůl suola', 'salz'],
 ]
 
 const either = (list: string): string => list.replaceAll(' ', '|')
@@ -33,7 +33,7 @@ const grain =
 // Nothing made of a dough, and nothing of which flour, water or salt is only the lesser part of the name.
 const neither = new RegExp(
   `${whole(
-    `bread breads crumb crumbs crouton croutons crackers brot brösel chips cream melon butter beurre pepper pfeffer poivre caramel
+    `bread(?!.flour) breads crumb crumbs crouton croutons crackers brot brösel chips cream melon butter beurre pepper pfeffer poivre caramel
 almond almonds hazelnut hazelnuts walnut chestnut coconut nut nuts amande amandes noisette noisettes châtaigne coco flax linseed
 psyllium eau.de.vie`.replaceAll('\n', ' '),
   )}|(?<!\\p{L})(?:mandel|haselnuss|nuss|kokos|kastanien|lein|panier)mehl`,

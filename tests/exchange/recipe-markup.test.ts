@@ -69,8 +69,13 @@ test('lines of a note are steps, without their bullets and numbers', () => {
   )
 })
 
-test('a stage is mixed where no note says more, and how much it makes is no step', () => {
-  const { recipeInstructions } = recipeMarkup(openFormula({ ...mill, note: 'Makes 2 loaves.' }))
+test('a stage is mixed where no note says what to do: neither how much it makes nor a guess is a step', () => {
+  const { recipeInstructions } = recipeMarkup(
+    openFormula({
+      ...mill,
+      note: 'Makes 2 loaves.\nNot confirmed in Dough: Salt, 0.3 g, guessed from “a pinch of salt”',
+    }),
+  )
   assert.deepEqual(
     recipeInstructions.map(step => step.text),
     [
