@@ -74,7 +74,7 @@ export class TbUnknown extends LitElement {
       <h3 id="heading">Not in the larder <span class="count">${names.length}</span></h3>
       <p>
         ${names.length === 1 ? 'What it counts as is' : 'What each counts as is'} guessed from its name where that tells it.
-        Change what is not right; it is kept with what you add. Allergens are not guessed.
+        Change what is not right; it holds in the formulas you add. Allergens are not guessed.
       </p>
       <ul>
         ${names.slice(0, shown).map((one, at) => this.#one(one, at))}

@@ -36,7 +36,7 @@ export const unknownStyles = css`
     margin: 0;
     padding: 0;
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 24rem), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 18.5rem), 1fr));
     gap: 0 32px;
   }
   li {

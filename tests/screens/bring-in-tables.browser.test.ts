@@ -295,5 +295,8 @@ describe('Bringing in a table from elsewhere', () => {
   it('holds up on a laptop and a phone', async () => {
     await show({ text: `${levain},Glitter,3,3,\n,Rye flour,10,100,\n,Sauerteig,10,100,\n` })
     await holdsUp(opened)
+    opened.remove()
+    await show({ text: 'Ingredient,Grams\nRye flour,500\nLevain,100\n' })
+    await holdsUp(opened)
   })
 })
