@@ -136,7 +136,7 @@ export class TbCard extends LitElement {
     let type = 0
     while (type < smallest && pagesWith(type, least) > 1) type++
     this.pages = pagesWith(type, least)
-    if (this.pages > 1) pagesWith(1, 10)
+    if (this.pages > 1) this.pages = pagesWith(1, 10)
     else footSizes.some(foot => pagesWith(type, foot) === 1)
     paper.classList.remove('fitted')
   }
