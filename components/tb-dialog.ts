@@ -190,7 +190,9 @@ export abstract class TbDialog extends LitElement {
   #holdPage(hold: boolean): void {
     if (hold) standing.add(this)
     else standing.delete(this)
-    document.documentElement.toggleAttribute('still', standing.size > 0)
+    const page = document.documentElement
+    const scrolls = page.scrollHeight > page.clientHeight // another has no bar whose room is to be kept
+    page.toggleAttribute('still', standing.size > 0 && scrolls)
   }
 
   static override styles: CSSResultGroup = [sharedStyles, dialogStyles]

@@ -29,6 +29,7 @@ describe('The help', () => {
   })
 
   it('keeps the page behind it where it is', async () => {
+    document.body.style.minHeight = '300vh'
     await show()
     equal(getComputedStyle(document.documentElement).overflow, 'hidden')
     await press('Escape')
@@ -36,6 +37,7 @@ describe('The help', () => {
       () => getComputedStyle(document.documentElement).overflow === 'visible',
       'the page moves again',
     )
+    document.body.style.minHeight = ''
   })
 
   it('writes numbers as the baker does', async () => {
