@@ -50,6 +50,8 @@ export function batchProblem(batch: Batch): string | undefined {
     case 'factor':
       return above(batch.factor) ? undefined : 'A factor is a number above 0.'
     default:
+      if (batch.make === 'all of' && batch.ingredient.trim() === '')
+        return 'Say of which ingredient all is to be made.'
       return above(batch.grams) ? undefined : 'The weight to make is a number of grams above 0.'
   }
 }

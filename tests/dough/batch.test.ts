@@ -153,6 +153,7 @@ const refused: readonly (readonly [batch: Batch, why: RegExp])[] = [
   ],
   [{ make: 'pieces', pieces: [] }, /Pieces are/],
   [{ make: 'dough', grams: -5 }, /a number of grams above 0/],
+  [{ make: 'all of', ingredient: ' ', grams: 310 }, /Say of which ingredient all is to be made/],
   [{ make: 'factor', factor: Number.NaN }, /A factor is a number above 0/],
   [{ make: 'dough', grams: 500, loss: 1 }, /A loss is a percentage/],
 ]
