@@ -16,6 +16,7 @@ import {
   type TotalCheck,
   type Watch,
 } from './foreign/index.js'
+import { tooLarge } from './largest.js'
 import { readFormulas } from './read-formulas.js'
 import { isPlainText, readPlainText } from './read-plain-text.js'
 import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
@@ -85,6 +86,11 @@ export class Arrival {
   ) {}
 
   read(way: Way = {}, watch: Watch = {}): Arrived {
+    const arrived = this.#read(way, watch)
+    return arrived.as === 'formulas' || arrived.as === 'table' ? withoutTooLarge(arrived) : arrived
+  }
+
+  #read(way: Way, watch: Watch): Arrived {
     switch (way.as ?? this.#kind(watch)) {
       case 'workbook':
         return { as: 'workbook', ...readWorkbookFile(this.text) }
@@ -106,6 +112,8 @@ export class Arrival {
         why: 'That is longer than any recipe, and it is no table either. Bring in the part that holds the recipe.',
       }
     const { formula, lines, rest, problems } = this.#recipeOf()
+    const why = tooLarge(formula)
+    if (why) return { as: 'refused', why: `${formula.name} ${why}` }
     return { as: 'recipe', formulas: [formula], lines, rest, problems }
   }
 
@@ -164,6 +172,19 @@ export class Arrival {
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     return byTable >= byRecipe ? 'table' : 'recipe'
   }
+}
+
+/** A formula of more lines than are kept is told, and not offered. */
+function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: readonly Problem[] }>(
+  arrived: A,
+): A {
+  const problems: Problem[] = []
+  const formulas = arrived.formulas.filter(formula => {
+    const why = tooLarge(formula)
+    if (why) problems.push({ where: {}, message: `${formula.name} ${why}`, severity: 'error' })
+    return !why
+  })
+  return problems.length ? { ...arrived, formulas, problems: [...problems, ...arrived.problems] } : arrived
 }
 
 /** A formula file, also where somebody added a column of their own to it. */

@@ -13,9 +13,9 @@ import {
   that,
   truth,
 } from './fields.js'
+import { tooLarge } from './largest.js'
 
-const mostStages = 200
-const mostLines = 5000
+const mostShapes = 5000 // of pieces
 
 /** Ids are parts of the names of cells: these cannot be taken for anything else. */
 const isId = (value: unknown): value is string =>
@@ -77,7 +77,7 @@ function isBatch(value: Fields): boolean {
   const needs: Readonly<Record<string, () => boolean>> = {
     'as written': () => true,
     pieces: () =>
-      Array.isArray(value.pieces) && value.pieces.length <= mostLines && value.pieces.every(isPieces),
+      Array.isArray(value.pieces) && value.pieces.length <= mostShapes && value.pieces.every(isPieces),
     'baked pieces': () => needs.pieces!(),
     dough: () => typeof value.grams === 'number',
     flour: () => typeof value.grams === 'number',
@@ -164,8 +164,7 @@ export function readFormulaData(
     tell,
   )
   const formula = fields as unknown as Formula | undefined
-  if (!formula || formula.stages.length === 0 || formula.stages.length > mostStages) return undefined
-  if (formula.stages.reduce((sum, s) => sum + s.lines.length, 0) > mostLines) return undefined
+  if (!formula || formula.stages.length === 0 || tooLarge(formula)) return undefined
   return withOwnIds(formula, tell)
 }
 

@@ -135,3 +135,25 @@ test('bytes are decoded, with a remark or a refusal where they need one', () => 
   match(western.remark ?? '', /not in UTF-8/)
   ok('refusal' in arrivalFrom({ bytes: new Uint8Array([0x50, 0x4b, 3, 4]) }, larder, {}))
 })
+
+test('a formula of more lines than are kept is told, and those beside it are there', () => {
+  const line = 'Great,Final dough,Bread flour,1 g'
+  const rows = Array.from({ length: 5001 }, () => line)
+  const arrived = new Arrival(
+    ['formula,stage,ingredient,amount', ...rows, 'Small,Final dough,Water,1 g'].join('\n'),
+    larder,
+  ).read()
+  ok('formulas' in arrived)
+  deepEqual(
+    arrived.formulas.map(f => f.name),
+    ['Small'],
+  )
+  match(arrived.problems[0]!.message, /^Great has 5,001 lines; a formula holds at most 5,000\./)
+})
+
+test('a recipe of more lines than are kept is refused with a sentence', () => {
+  const text = Array.from({ length: 5001 }, (_, i) => `${i + 1} g salt`).join('\n')
+  const arrived = new Arrival(text, larder).read({ as: 'recipe' })
+  ok(arrived.as === 'refused')
+  match(arrived.why, /has 5,001 lines; a formula holds at most 5,000\./)
+})
