@@ -12,8 +12,10 @@ import { dressPage, textOf } from './mount'
 const loaves = Array.from({ length: 40 }, (_, at) =>
   straightDough('Bread flour = 100%\nWater = 66%\nSalt = 2%', `Loaf ${at}`),
 )
-const rows = (count: number) =>
-  `Zutat;Menge;Stufe\n${Array.from({ length: count }, (_, i) => `Mehl ${i};${i + 1},5;Teig ${i % 40}\n`).join('')}`
+const rows = (count: number) => {
+  const row = (_: unknown, i: number) => `Mehl ${i};${i + 1},5;Teig ${i % 40};Loaf ${Math.floor(i / 4000)}\n`
+  return `Zutat;Menge;Stufe;Bread\n${Array.from({ length: count }, row).join('')}`
+}
 
 describe('Bringing in a large file', () => {
   let opened: Opened<TbBringIn>
