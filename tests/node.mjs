@@ -1,4 +1,5 @@
 /** Runs the Node tests: each bundled by esbuild, then in a process of its own under node:test. */
+import { availableParallelism } from 'node:os'
 import { relative } from 'node:path'
 import { run } from 'node:test'
 import { inspect } from 'node:util'
@@ -31,7 +32,7 @@ export async function runNodeTests(files, outdir) {
     `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
   const count = { passed: 0, failed: 0 }
   const bundles = files.map(f => f.replace(/^tests/, outdir).replace(/\.ts$/, '.mjs'))
-  const results = run({ files: bundles, concurrency: true })
+  const results = run({ files: bundles, concurrency: availableParallelism() })
   results.on('test:pass', ({ details }) => {
     if (details.type !== 'suite') count.passed += 1
   })
