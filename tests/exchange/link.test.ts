@@ -120,11 +120,13 @@ test('what of a formula is not understood is left out and told', async () => {
 })
 
 test('unpacking stops early, whatever it would come to', async () => {
+  const began = performance.now()
   const bomb = (await pack('\0'.repeat(2e8)))!
-  const before = performance.now()
+  const packed = performance.now()
   const read = await unpack(bomb, 1e5)
   assert.ok('problem' in read)
-  assert.ok(performance.now() - before < 100, `${performance.now() - before} ms`)
+  const [packing, unpacking] = [packed - began, performance.now() - packed]
+  assert.ok(unpacking < packing / 4, `${unpacking} ms, of ${packing} ms to pack it`)
 })
 
 test('links with any letter changed never throw (seed 53)', async () => {
