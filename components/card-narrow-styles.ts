@@ -27,6 +27,17 @@ export const cardNarrowStyles = css`
       & .leads {
         grid-template-columns: repeat(2, auto);
       }
+      & h2 {
+        flex-wrap: wrap;
+        row-gap: 0;
+        & span:first-child {
+          flex: 1 1 50%; /* what is said of a stage goes beneath its name, which keeps its words whole */
+        }
+        & .facts {
+          order: 1;
+          flex-basis: 100%;
+        }
+      }
       --figure: 1.35;
       & tbody th {
         --text: 1.05;
