@@ -29,7 +29,7 @@ export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
 const guessNote = (stage: string, { ingredient, amount }: Line, source: string): string =>
   `${notConfirmed}${stage}: ${ingredient}, ${amount || 'no amount'}, guessed from “${source.trim()}”`
 
-/** The formula of a recipe with what the baker said of it: of a guess that is not confirmed its note keeps the source. */
+/** The formula of a recipe with what the baker said of it: its lines keep their words, its note the guesses nobody confirmed. */
 export function recipeFormula(
   formula: Formula,
   lines: readonly RecipeLine[],
@@ -44,8 +44,9 @@ export function recipeFormula(
       lines: stage.lines.flatMap(line => {
         const { ingredient = line.ingredient, amount = line.amount, isOut } = said.get(line.id) ?? {}
         if (isOut) return []
-        const kept = { ...line, ingredient, amount }
         const read = byId.get(line.id)
+        const source = read?.source.trim()
+        const kept = { ...line, ingredient, amount, ...(source && { source }) }
         if (read && isOpen(read, said)) guessed.push(guessNote(stage.name, kept, read.source))
         return [kept]
       }),

@@ -128,6 +128,7 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
       scope="row"
       data-column="ingredient"
       class=${editing('ingredient', at, view)}
+      title=${row.line.source ? `Read from “${row.line.source}”` : nothing}
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
       aria-readonly=${view.readOnly ? 'true' : nothing}

@@ -13,6 +13,7 @@ export interface Line {
   readonly amount: string // as typed, decimal point, with its unit: `70%`, `20 g`, `2 tsp`, `2*salt`; '' when not yet given
   readonly note: string
   readonly base?: true // marked as (part of) what 100 % means in a stage without flour
+  readonly source?: string // the words of a recipe it was read from
 }
 
 /** One thing that is mixed. The last stage of a formula is its final dough. */

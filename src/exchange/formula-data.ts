@@ -46,6 +46,7 @@ const line = (value: unknown, tell: Tell): Fields | undefined =>
       amount: { read: text, must: true },
       note,
       base: { read: value => (value === true ? value : undefined) },
+      source: { read: text },
     },
     tell,
   )

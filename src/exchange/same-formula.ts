@@ -8,7 +8,10 @@ import { withoutIds } from './new-ids.js'
 export const sameFormula = (a: Formula, b: Formula): boolean =>
   sameData(a, b) || sameData(withoutIds(a), withoutIds(b))
 
-/** As far as a file, a text or a link can say it: without kept states, and of its meanings what the larder does not say. */
+/**
+ * As far as any file or text can say it: without kept states and the words its lines were read from, and of its
+ * meanings what the larder does not say.
+ */
 function bare({ states: _, ...formula }: Formula, larder: Larder): Formula {
   const used = new Set(formula.stages.flatMap(stage => stage.lines.map(line => nameKey(line.ingredient))))
   const meanings = formula.meanings.flatMap(({ ingredient, countsAs }) => {
@@ -16,7 +19,11 @@ function bare({ states: _, ...formula }: Formula, larder: Larder): Formula {
     const isSaid = !used.has(key) || sameCountsAs(countsAs, larder.find(ingredient)?.countsAs)
     return isSaid ? [] : [{ ingredient: key, countsAs }]
   })
-  return { ...formula, meanings: meanings.sort((a, b) => (a.ingredient < b.ingredient ? -1 : 1)) }
+  const stages = formula.stages.map(stage => ({
+    ...stage,
+    lines: stage.lines.map(({ source: _source, ...line }) => line),
+  }))
+  return { ...formula, stages, meanings: meanings.sort((a, b) => (a.ingredient < b.ingredient ? -1 : 1)) }
 }
 
 /** Whether a formula that arrives is one that is here, by all that what it came in can say. */

@@ -126,6 +126,7 @@ describe('Bringing in a recipe in words', () => {
     await opened.click('footer .main')
     const yeast = addedLines().find(line => line.ingredient === 'Instant yeast')!
     equal(yeast.note, '')
+    equal(yeast.source, 'a pinch of instant yeast')
     match(
       added()!.note,
       /Not confirmed in Dough: Instant yeast, 0\.3 g, guessed from “a pinch of instant yeast”/,

@@ -30,6 +30,26 @@ describe('What the grid shows', () => {
     equal(cell(desk.grid, 'Water 2', 'wholeDough').getAttribute('aria-readonly'), null)
   })
 
+  it('tells the words that a line was read from, and goes on telling them when its amount changes', async () => {
+    const source = '2¼ tsp fine sea salt'
+    const read = <T extends { ingredient: string }>(line: T) =>
+      line.ingredient === 'Salt' ? { ...line, source } : line
+    desk = await setUp(undefined, {
+      change: formula => ({
+        ...formula,
+        stages: formula.stages.map(stage => ({ ...stage, lines: stage.lines.map(read) })),
+      }),
+    })
+    equal(cell(desk.grid, 'Salt').title, 'Read from “2¼ tsp fine sea salt”')
+    equal(cell(desk.grid, 'Water 2').title, '')
+    await goTo(desk.grid, 'Salt', 'weight')
+    await type('22')
+    await press('Enter')
+    await desk.grid.updateComplete
+    equal(shows(cell(desk.grid, 'Salt', 'weight')), '22')
+    equal(cell(desk.grid, 'Salt').title, 'Read from “2¼ tsp fine sea salt”')
+  })
+
   it('tells a problem where it arose, and of the rows that wait for it', async () => {
     desk = await setUp(troubled)
     const problems = [...desk.grid.shadowRoot!.querySelectorAll('tr.problem p')].map(p => p.textContent!)
