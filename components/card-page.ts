@@ -16,7 +16,7 @@ import {
   householdOf,
   householdSentence,
 } from '../src/dough/household.js'
-import { changeSaid, errorSaid, measureSaid } from '../src/exchange/household-text.js'
+import { changeSaid, errorSaid, measureSaid } from '../src/exchange/text/household-text.js'
 import { batchProse, isAsWritten, totalToWeigh } from './batch-words.js'
 import { buildWords, hasBatch, weighedLine, weighedStage } from './grid/weighing-words.js'
 import { type NumberStyle, showPercent } from './numbers.js'

@@ -61,8 +61,8 @@ export const forms: Readonly<Record<FormName, Form>> = {
     file: { extension: 'txt', type: 'text/plain' },
     write: async sent => {
       const [{ writePlainText }, { writeHousehold }] = await Promise.all([
-        import('../src/exchange/plain-text.js'),
-        import('../src/exchange/household-text.js'),
+        import('../src/exchange/text/plain-text.js'),
+        import('../src/exchange/text/household-text.js'),
       ])
       const { measures } = sent
       const texts = sheetsOf(sent).map(
@@ -77,7 +77,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     takes: 'formulas',
     file: { extension: 'md', type: 'text/markdown' },
     write: async sent => {
-      const { writeMarkdown } = await import('../src/exchange/markdown.js')
+      const { writeMarkdown } = await import('../src/exchange/text/markdown.js')
       return { text: sheetsOf(sent).map(listing(writeMarkdown, sent)).join('\n\n') }
     },
   },
@@ -88,8 +88,8 @@ export const forms: Readonly<Record<FormName, Form>> = {
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
       const [{ writeHtml }, { writePlainText }] = await Promise.all([
-        import('../src/exchange/html-table.js'),
-        import('../src/exchange/plain-text.js'),
+        import('../src/exchange/text/html-table.js'),
+        import('../src/exchange/text/plain-text.js'),
       ])
       const sheets = sheetsOf(sent)
       return {
@@ -103,7 +103,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     says: 'The whole formula is in the address itself, behind the #. No browser sends that part, so no server sees the formula.',
     takes: 'a formula',
     write: async ({ formulas, larder }) => {
-      const { linkOf } = await import('../src/exchange/link.js')
+      const { linkOf } = await import('../src/exchange/data/link.js')
       const link = await linkOf(formulas[0]!, `${location.origin}${location.pathname}`, larder)
       return typeof link === 'string' ? { text: link } : { text: '', problem: link.problem }
     },
@@ -114,7 +114,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     takes: 'a formula',
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
-      const { recipeMarkup, recipeScript } = await import('../src/exchange/recipe-markup.js')
+      const { recipeMarkup, recipeScript } = await import('../src/exchange/text/recipe-markup.js')
       const sheet = sheetsOf(sent)[0]!
       return {
         text: sent.jsonAlone ? `${JSON.stringify(recipeMarkup(sheet), null, 2)}\n` : recipeScript(sheet),
@@ -127,7 +127,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     takes: 'the workbook',
     file: { extension: 'json', type: 'application/json' },
     write: async ({ workbook }) => {
-      const { writeWorkbookFile } = await import('../src/exchange/workbook-file.js')
+      const { writeWorkbookFile } = await import('../src/exchange/data/workbook-file.js')
       return { text: writeWorkbookFile(workbook) }
     },
   },

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { ArrivalKind } from '../src/exchange/arriving.js'
+import type { ArrivalKind } from '../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../src/exchange/index.js'
 import { addActions, restoreActions } from './bring-in/actions.js'
 import { readAs, readingOn } from './bring-in/arrived-parts.js'

@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
-import type { TableLook } from '../src/exchange/arriving.js'
+import type { TableLook } from '../src/exchange/arriving/arriving.js'
 import {
   type ColumnUse,
   columnUses,
@@ -8,7 +8,7 @@ import {
   type RowRead,
   type StageMarks,
   stageMarks,
-} from '../src/exchange/foreign/index.js'
+} from '../src/exchange/tables/index.js'
 import { columnsStyles } from './bring-in/columns-styles.js'
 import { becameWords, countsInWords, markWords, useWords } from './bring-in/table-words.js'
 import { fieldStyles } from './field-styles.js'

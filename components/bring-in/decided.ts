@@ -1,7 +1,7 @@
 import type { Formula } from '../../src/dough/formula.js'
 import type { Larder } from '../../src/dough/larder.js'
 import type { Workbook } from '../../src/dough/workbook.js'
-import { isHere } from '../../src/exchange/same-formula.js'
+import { isHere } from '../../src/exchange/data/same-formula.js'
 import { type Choice, namesake } from '../bring-in-plan.js'
 import type { Read } from './intake.js'
 import { type MeaningsSaid, type NotInLarder, notInLarder, withMeanings } from './not-in-larder.js'

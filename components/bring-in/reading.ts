@@ -4,9 +4,9 @@ import {
   type FromReader,
   type Source,
   type ToReader,
-} from '../../src/exchange/arrival-source.js'
-import type { Arrival, Arrived, Way } from '../../src/exchange/arriving.js'
-import type { RememberedColumns } from '../../src/exchange/remembered-columns.js'
+} from '../../src/exchange/arriving/arrival-source.js'
+import type { Arrival, Arrived, Way } from '../../src/exchange/arriving/arriving.js'
+import type { RememberedColumns } from '../../src/exchange/arriving/remembered-columns.js'
 import { newReadingWorker } from './reading-worker.js'
 
 /** How far a reading is: of rows, some of which are looked at twice. */

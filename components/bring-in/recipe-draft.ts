@@ -1,6 +1,6 @@
 import { type Formula, type Line, nameKey, type Stage } from '../../src/dough/formula.js'
 import type { RecipeLine } from '../../src/exchange/index.js'
-import { notConfirmed } from '../../src/exchange/not-confirmed.js'
+import { notConfirmed } from '../../src/exchange/values/not-confirmed.js'
 
 /** What a baker said of a line that was read from a recipe. */
 export interface LineSaid {

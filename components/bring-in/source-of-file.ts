@@ -1,4 +1,4 @@
-import type { Source } from '../../src/exchange/arrival-source.js'
+import type { Source } from '../../src/exchange/arriving/arrival-source.js'
 
 const mega = 1024 * 1024
 const largest = 5 * mega // bytes; some 50,000 lines

@@ -1,4 +1,4 @@
-import type { ColumnUse, RowRead, StageMarks } from '../../src/exchange/foreign/index.js'
+import type { ColumnUse, RowRead, StageMarks } from '../../src/exchange/tables/index.js'
 
 export const useWords: Readonly<Record<ColumnUse, string>> = {
   ingredient: 'Ingredient',

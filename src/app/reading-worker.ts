@@ -1,7 +1,7 @@
 /** Reads large files off the main thread. It is stopped by being ended. */
 import { larderOf } from '../dough/larder.js'
-import { arrivalFrom, type FromReader, type ToReader } from '../exchange/arrival-source.js'
-import type { Arrival } from '../exchange/arriving.js'
+import { arrivalFrom, type FromReader, type ToReader } from '../exchange/arriving/arrival-source.js'
+import type { Arrival } from '../exchange/arriving/arriving.js'
 
 // TypeScript's library for workers cannot be loaded beside that of pages: here is what is used of it.
 interface ReaderScope {

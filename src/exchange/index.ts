@@ -1,3 +1,18 @@
+export { readFormulas } from './csv/read-formulas.js'
+export type { FormulasRead } from './csv/row-reader.js'
+export { sheetFigures } from './csv/sheet-figures.js'
+export { type WriteOptions, type WrittenFigures, writeFormulas } from './csv/write-formulas.js'
+export { formulaFromLink, isFormulaLink, linkOf } from './data/link.js'
+export {
+  type Incoming,
+  mergeWorkbooks,
+  type OnDifference,
+  type RestoreChoice,
+  type RestorePlan,
+  restorePlan,
+} from './data/restore.js'
+export { readWorkbookFile, type WorkbookRead, writeWorkbookFile } from './data/workbook-file.js'
+export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
 export {
   type ColumnUse,
   columnUses,
@@ -12,24 +27,9 @@ export {
   type TableRead,
   type TotalCheck,
   type Watch,
-} from './foreign/index.js'
-export { writeHtml } from './html-table.js'
-export { formulaFromLink, isFormulaLink, linkOf } from './link.js'
-export { writeMarkdown } from './markdown.js'
-export { writePlainText } from './plain-text.js'
-export { readFormulas } from './read-formulas.js'
-export { isPlainText, readPlainText } from './read-plain-text.js'
-export type { FormulasRead } from './reader.js'
-export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
-export { type RecipeMarkup, recipeMarkup, recipeScript } from './recipe-markup.js'
-export {
-  type Incoming,
-  mergeWorkbooks,
-  type OnDifference,
-  type RestoreChoice,
-  type RestorePlan,
-  restorePlan,
-} from './restore.js'
-export { sheetFigures } from './sheet-figures.js'
-export { readWorkbookFile, type WorkbookRead, writeWorkbookFile } from './workbook-file.js'
-export { type WriteOptions, type WrittenFigures, writeFormulas } from './write-formulas.js'
+} from './tables/index.js'
+export { writeHtml } from './text/html-table.js'
+export { writeMarkdown } from './text/markdown.js'
+export { writePlainText } from './text/plain-text.js'
+export { isPlainText, readPlainText } from './text/read-plain-text.js'
+export { type RecipeMarkup, recipeMarkup, recipeScript } from './text/recipe-markup.js'

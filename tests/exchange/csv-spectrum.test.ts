@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
-import { readTable } from '../../src/exchange/table.js'
+import { readTable } from '../../src/exchange/csv/csv-table.js'
 
 const folder = 'node_modules/csv-spectrum'
 const names = readdirSync(`${folder}/csvs`).map(file => file.replace(/\.csv$/, ''))

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { plainAmount } from '../../src/exchange/decimals.js'
 import { readFormulas } from '../../src/exchange/index.js'
+import { plainAmount } from '../../src/exchange/values/decimals.js'
 import { randomOf } from '../random.js'
 import { told } from './notation.js'
 

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { textOf } from '../../src/exchange/file-text'
+import { textOf } from '../../src/exchange/arriving/file-text'
 
 const bytes = (...parts: (number | string)[]): Uint8Array =>
   Uint8Array.from(parts.flatMap(p => (typeof p === 'string' ? [...p].map(c => c.charCodeAt(0)) : [p])))

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { textOf } from '../../src/exchange/file-text.js'
+import { textOf } from '../../src/exchange/arriving/file-text.js'
 import {
   columnUses,
   type ForeignTable,
@@ -8,7 +8,7 @@ import {
   type Mapping,
   readTable,
   stageMarks,
-} from '../../src/exchange/foreign/index.js'
+} from '../../src/exchange/tables/index.js'
 import { randomOf } from '../random'
 
 type Random = ReturnType<typeof randomOf>

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { type ForeignTable, guessTable, readTable } from '../../src/exchange/foreign/index.js'
+import { type ForeignTable, guessTable, readTable } from '../../src/exchange/tables/index.js'
 import { foreignTables } from './foreign-tables'
 import { doubtfulTables } from './foreign-tables-doubtful'
 import { stageColumnTables } from './foreign-tables-stage-columns'

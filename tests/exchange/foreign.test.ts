@@ -1,13 +1,13 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { readFormulas } from '../../src/exchange/index.js'
 import {
   guessTable,
   headingsKey,
   type Mapping,
   readTable,
   usualLimits,
-} from '../../src/exchange/foreign/index.js'
-import { readFormulas } from '../../src/exchange/index.js'
+} from '../../src/exchange/tables/index.js'
 import { shown, told } from './notation'
 
 const read = (text: string, changes: Partial<Mapping> = {}) => {

@@ -2,8 +2,8 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { usualFractions } from '../../src/dough/household.js'
-import { writeHousehold } from '../../src/exchange/household-text.js'
 import { readPlainText, writePlainText } from '../../src/exchange/index.js'
+import { writeHousehold } from '../../src/exchange/text/household-text.js'
 import { formulaOf } from '../dough/notation.js'
 
 const sheet = openFormula(

@@ -4,7 +4,7 @@ import Papa from 'papaparse'
 import { type Formula, newId } from '../../src/dough/formula.js'
 import { jottingNameAsKept } from '../../src/dough/jottings.js'
 import { readFormulas, writeFormulas } from '../../src/exchange/index.js'
-import { plainCell, safeCell } from '../../src/exchange/safe-cell.js'
+import { plainCell, safeCell } from '../../src/exchange/values/safe-cell.js'
 import { randomOf } from '../random.js'
 
 /** What OWASP names as starts of a formula ("CSV Injection"), line feed included, and what programs also take for one. */

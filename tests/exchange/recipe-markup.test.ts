@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { recipeMarkup, recipeScript } from '../../src/exchange/recipe-markup.js'
+import { recipeMarkup, recipeScript } from '../../src/exchange/text/recipe-markup.js'
 import { formulaOf, workedCheck } from '../dough/notation.js'
 import { randomOf } from '../random.js'
 import { anyFormula } from './any-formula.js'

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
+import { isHere } from '../../src/exchange/data/same-formula.js'
 import {
   formulaFromLink,
   linkOf,
@@ -10,7 +11,6 @@ import {
   writeFormulas,
   writePlainText,
 } from '../../src/exchange/index.js'
-import { isHere } from '../../src/exchange/same-formula.js'
 import { readWell } from './notation.js'
 
 const larder = larderWith([])

@@ -4,6 +4,7 @@ import type { Formula } from '../../src/dough/formula.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { larderWith } from '../../src/dough/usual-larder.js'
 import { emptyWorkbook } from '../../src/dough/workbook.js'
+import { isHere } from '../../src/exchange/data/same-formula.js'
 import {
   formulaFromLink,
   linkOf,
@@ -13,7 +14,6 @@ import {
   writePlainText,
   writeWorkbookFile,
 } from '../../src/exchange/index.js'
-import { isHere } from '../../src/exchange/same-formula.js'
 import { formulaOf } from '../dough/notation.js'
 import { readWell } from './notation.js'
 

@@ -1,7 +1,7 @@
 import '../../components/tb-bring-in'
 import type { TbBringIn } from '../../components/tb-bring-in'
 import { openFormula } from '../../src/dough/formula-sheet'
-import { countsAsText } from '../../src/exchange/counts-as'
+import { countsAsText } from '../../src/exchange/values/counts-as'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { millWheat } from './breads'

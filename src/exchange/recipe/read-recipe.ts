@@ -1,7 +1,7 @@
 import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '../../dough/formula.js'
 import { type Larder, larderOf } from '../../dough/larder.js'
 import { usualLarder } from '../../dough/usual-larder.js'
-import { unnamed } from '../columns.js'
+import { unnamed } from '../csv/columns.js'
 import { type Heading, inlineStage, isDefinite, type StageKind } from './headings.js'
 import { namesBread, stageKinds, verbs } from './kitchen-words.js'
 import { larderName } from './larder-names.js'

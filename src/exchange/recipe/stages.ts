@@ -3,7 +3,7 @@ import { type CountsAs, type Line, type Meaning, nameKey, newId, type Stage } fr
 import type { Larder } from '../../dough/larder.js'
 import { gramsPerMeasure, type Measure } from '../../dough/measures.js'
 import { weightUnits } from '../../dough/units.js'
-import { unnamed } from '../columns.js'
+import { unnamed } from '../csv/columns.js'
 import { kindOf, type StageKind } from './headings.js'
 import { namesEarlierStage } from './kitchen-words.js'
 import { numberAt, numberText } from './numbers.js'

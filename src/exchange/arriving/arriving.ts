@@ -1,0 +1,230 @@
+import type { Formula, Problem } from '../../dough/formula.js'
+import type { Larder } from '../../dough/larder.js'
+import type { Workbook } from '../../dough/workbook.js'
+import { columnOf } from '../csv/columns.js'
+import { readFormulas } from '../csv/read-formulas.js'
+import { tooLarge } from '../data/largest.js'
+import { readWorkbookFile } from '../data/workbook-file.js'
+import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from '../recipe/index.js'
+import {
+  type ForeignRow,
+  type ForeignTable,
+  type Guess,
+  guessTable,
+  headingsKey,
+  headingUse,
+  type Mapping,
+  type RowRead,
+  readTable,
+  type TableRead,
+  type TotalCheck,
+  type Watch,
+} from '../tables/index.js'
+import { isPlainText, readPlainText } from '../text/read-plain-text.js'
+import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
+
+/** What a text can be: formulas as Tarebook writes them, a table from elsewhere, a recipe in words, a whole workbook. */
+export type ArrivalKind = 'formulas' | 'table' | 'recipe' | 'workbook'
+
+/** How a text is to be read; what is left out is worked out. */
+export interface Way {
+  readonly as?: ArrivalKind
+  readonly mapping?: Mapping // of a table
+}
+
+/** A table from elsewhere, as far as it is shown: the first rows with what became of each. */
+export interface TableLook {
+  readonly key: string // of its headings
+  readonly headings: readonly string[]
+  readonly guessed: Mapping
+  readonly mapping: Mapping // as it was read
+  readonly isRemembered: boolean // it was read as tables with these headings were read before
+  readonly guesses: readonly Guess[]
+  readonly first: readonly { readonly cells: readonly string[]; readonly read: RowRead }[]
+  readonly counts: Readonly<Partial<Record<RowRead['became'], number>>> // rows
+}
+
+/** What a text came to; plain data, so that it can come from a worker. */
+export type Arrived =
+  | { readonly as: 'formulas'; readonly formulas: readonly Formula[]; readonly problems: readonly Problem[] }
+  | {
+      readonly as: 'table'
+      readonly formulas: readonly Formula[]
+      readonly problems: readonly Problem[]
+      readonly totals: readonly TotalCheck[]
+      readonly look: TableLook
+    }
+  | {
+      readonly as: 'recipe'
+      readonly formulas: readonly [Formula]
+      readonly problems: readonly Problem[]
+      readonly lines: readonly RecipeLine[]
+      readonly rest: readonly RestOfRecipe[]
+    }
+  | {
+      readonly as: 'workbook'
+      readonly workbook?: Workbook
+      readonly savedAt?: string
+      readonly problems: readonly Problem[]
+    }
+  | { readonly as: 'refused'; readonly why: string }
+
+const longestRecipe = 200_000 // characters; some hundred pages
+const firstRows = 12
+const longestCell = 200 // characters of it that are shown
+
+/** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
+export class Arrival {
+  #table: ForeignTable | undefined
+  #asGuessed: TableRead | undefined // the table by its guessed mapping
+  #recipeRead: RecipeRead | undefined
+
+  constructor(
+    readonly text: string,
+    readonly larder: Larder,
+    readonly remembered: RememberedColumns = {},
+  ) {}
+
+  read(way: Way = {}, watch: Watch = {}): Arrived {
+    const arrived = this.#read(way, watch)
+    return arrived.as === 'formulas' || arrived.as === 'table' ? withoutTooLarge(arrived) : arrived
+  }
+
+  #read(way: Way, watch: Watch): Arrived {
+    switch (way.as ?? this.#kind(watch)) {
+      case 'workbook':
+        return { as: 'workbook', ...readWorkbookFile(this.text) }
+      case 'formulas': {
+        const { text, larder } = this
+        return { as: 'formulas', ...(isPlainText(text) ? readPlainText(text) : readFormulas(text, larder)) }
+      }
+      case 'recipe':
+        return this.#recipe()
+      case 'table':
+        return this.#readTable(way.mapping, watch)
+    }
+  }
+
+  #recipe(): Arrived {
+    if (this.text.length > longestRecipe)
+      return {
+        as: 'refused',
+        why: 'That is longer than any recipe, and it is no table either. Bring in the part that holds the recipe.',
+      }
+    const { formula, lines, rest, problems } = this.#recipeOf()
+    const why = tooLarge(formula)
+    if (why) return { as: 'refused', why: `${formula.name} ${why}` }
+    return { as: 'recipe', formulas: [formula], lines, rest, problems }
+  }
+
+  #tableOf(watch: Watch): ForeignTable {
+    this.#table ??= guessTable(this.text, this.larder, watch)
+    return this.#table
+  }
+
+  // What was read to find out what the text is has not to be read again.
+  #tableRead(table: ForeignTable, mapping: Mapping, watch: Watch): TableRead {
+    if (mapping !== table.mapping) return readTable(table, mapping, this.larder, watch)
+    if (this.#asGuessed) return this.#asGuessed
+    const read = readTable(table, mapping, this.larder, watch)
+    if (!read.stopped) this.#asGuessed = read
+    return read
+  }
+
+  #recipeOf(): RecipeRead {
+    this.#recipeRead ??= readRecipe(this.text, this.larder)
+    return this.#recipeRead
+  }
+
+  #readTable(asked: Mapping | undefined, watch: Watch): Arrived {
+    const table = this.#tableOf(watch)
+    if (table.refused !== undefined) return { as: 'refused', why: table.refused }
+    const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
+    const mapping = asked ?? remembered ?? table.mapping
+    const { formulas, problems, totals, rows } = this.#tableRead(table, mapping, watch)
+    const look: TableLook = {
+      key: headingsKey(table),
+      headings: table.headings,
+      guessed: table.mapping,
+      mapping,
+      isRemembered: remembered !== undefined,
+      guesses: table.guesses,
+      first: firstOf(table.rows, rows),
+      counts: countsOf(rows),
+    }
+    return { as: 'table', formulas, problems, totals, look }
+  }
+
+  /** Works out what the text is. */
+  #kind(watch: Watch): ArrivalKind {
+    const { text } = this
+    if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
+    if (isPlainText(text)) return 'formulas'
+    const table = this.#tableOf(watch)
+    if (table.refused !== undefined) return 'table'
+    if (isOurs(table)) return 'formulas'
+    if (table.delimiter === '') return 'recipe'
+    if (text.length > longestRecipe) return 'table'
+    const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
+    if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
+      return 'table'
+    const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
+    if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
+    return byTable >= byRecipe ? 'table' : 'recipe'
+  }
+}
+
+/** A formula of more lines than are kept is told, and not offered. */
+function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: readonly Problem[] }>(
+  arrived: A,
+): A {
+  const problems: Problem[] = []
+  const formulas = arrived.formulas.filter(formula => {
+    const why = tooLarge(formula)
+    if (why) problems.push({ where: {}, message: `${formula.name} ${why}`, severity: 'error' })
+    return !why
+  })
+  return problems.length ? { ...arrived, formulas, problems: [...problems, ...arrived.problems] } : arrived
+}
+
+/** A formula file, also where somebody added a column of their own to it. */
+function isOurs({ own, headings }: ForeignTable): boolean {
+  const columns = headings.map(columnOf)
+  return (
+    own ||
+    (columns.includes('ingredient') &&
+      columns.includes('amount') &&
+      (columns.includes('setting') || columns.includes('counts as')))
+  )
+}
+
+const isWeighed = ({ became, amount }: RowRead): boolean => became === 'line' && Boolean(amount)
+
+/** Whether its first row names several columns by their usual names, as that of no recipe does. */
+const beginsWithHeadings = ({ headings, rows }: ForeignTable): boolean =>
+  rows[0]?.cells === headings && headings.filter(heading => headingUse(heading) !== undefined).length > 1
+
+/** Whether most rows have more than one cell, as a text with a stray tab has not. */
+function isEven({ rows }: ForeignTable): boolean {
+  const filled = rows.map(({ cells }) => cells.filter(cell => cell.trim() !== '').length).filter(n => n > 0)
+  return filled.filter(n => n > 1).length >= filled.length * 0.8
+}
+
+function firstOf(rows: readonly ForeignRow[], reads: readonly RowRead[]): TableLook['first'] {
+  const first: { cells: readonly string[]; read: RowRead }[] = []
+  for (const [at, read] of reads.entries()) {
+    if (first.length === firstRows) break
+    if (read.became === 'blank' || read.became === 'headings') continue
+    const cells = (rows[at]?.cells ?? []).map(cell =>
+      cell.length > longestCell ? `${cell.slice(0, longestCell)}…` : cell,
+    )
+    first.push({ cells, read })
+  }
+  return first
+}
+
+function countsOf(reads: readonly RowRead[]): TableLook['counts'] {
+  const counts: Partial<Record<RowRead['became'], number>> = {}
+  for (const { became } of reads) counts[became] = (counts[became] ?? 0) + 1
+  return counts
+}

@@ -1,0 +1,95 @@
+import Papa from 'papaparse'
+import type { Problem } from '../../dough/formula.js'
+import { plainCell, safeCell } from '../values/safe-cell.js'
+
+export interface TableRow {
+  readonly row: number // 1-based, as a spreadsheet counts: headings and blank rows too; a cell of several lines is one row
+  readonly cells: readonly string[]
+}
+
+export interface Table {
+  readonly rows: readonly TableRow[] // none of them blank
+  readonly delimiter: string
+  readonly problems: readonly Problem[] // each with the row that is therefore not among `rows`
+}
+
+const quote = '"'
+
+/** Where lines end outside quoted cells: offsets, with the ending's own characters. */
+function lineEnds(text: string): { at: number; end: string }[] {
+  const ends: { at: number; end: string }[] = []
+  let quoted = false
+  let closedAt = -1
+  for (const { 0: found, index } of text.matchAll(/"|\r\n?|\n/g)) {
+    if (found !== quote) {
+      if (!quoted) ends.push({ at: index, end: found })
+    } else if (quoted) {
+      quoted = false
+      closedAt = index
+    } else quoted = index === 0 || /[,;\t\r\n]/.test(text[index - 1]!) || closedAt === index - 1
+  }
+  return ends
+}
+
+/** papaparse reads one kind of line ending; a file put together from several gets one. */
+export function withOneEnding(text: string): { text: string; newline: '\r\n' | '\n' | '\r' } {
+  const ends = lineEnds(text)
+  const kinds = new Set(ends.map(({ end }) => end))
+  if (kinds.size <= 1) return { text, newline: (ends[0]?.end ?? '\r\n') as '\r\n' | '\n' | '\r' }
+  let one = ''
+  let from = 0
+  for (const { at, end } of ends) {
+    one += `${text.slice(from, at)}\n`
+    from = at + end.length
+  }
+  return { text: one + text.slice(from), newline: '\n' }
+}
+
+const cellsOf = (line: string, delimiter: string): string[] =>
+  Papa.parse<string[]>(line, { delimiter, newline: '\n' }).data[0] ?? []
+
+/** Comma, semicolon or tab: whichever finds the most headings in the first line that is not blank. */
+function delimiterOf(line: string, isHeading: (cell: string) => boolean): string {
+  let best = { delimiter: ',', headings: -1, cells: 0 }
+  for (const delimiter of [',', ';', '\t']) {
+    const cells = cellsOf(line, delimiter)
+    const headings = cells.filter(isHeading).length
+    if (headings > best.headings || (headings === best.headings && cells.length > best.cells))
+      best = { delimiter, headings, cells: cells.length }
+  }
+  return best.delimiter
+}
+
+/** A row whose quotation marks are out of place. */
+export const brokenRow = (row: number, unclosed: boolean): Problem => ({
+  where: { row },
+  severity: 'error',
+  message: unclosed
+    ? `Row ${row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.`
+    : `Row ${row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.`,
+})
+
+/** Text as RFC 4180 or its semicolon and tab relatives into rows of cells. Never throws. */
+export function readTable(csv: string, isHeading: (cell: string) => boolean): Table {
+  const { text, newline } = withOneEnding(csv.replace(/^\ufeff/, ''))
+  const named = /^"?sep=([,;\t])"?[\r\n]/.exec(text)?.[1] // Excel's way to name the delimiter
+  const firstLine = text.split(newline, 100).find(line => line.trim() !== '' && !/^"?sep=/.test(line)) ?? ''
+  const delimiter = named ?? delimiterOf(firstLine, isHeading)
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline })
+  const problems = new Map<number, Problem>()
+  for (const { type, code, row } of errors)
+    if (type === 'Quotes' && row !== undefined)
+      problems.set(row, brokenRow(row + 1, code === 'MissingQuotes'))
+  const rows = data
+    .map((cells, index) => ({ row: index + 1, cells: cells.map(plainCell) }))
+    .filter(({ row, cells }) => !problems.has(row - 1) && cells.some(cell => cell.trim() !== ''))
+  return { rows: named ? rows.slice(1) : rows, delimiter, problems: [...problems.values()] }
+}
+
+/** Rows of texts as RFC 4180: commas, CRLF after every row, no cell that starts a formula (see `safe-cell`). */
+export function writeTable(rows: readonly (readonly string[])[]): string {
+  return `${Papa.unparse(
+    rows.map(cells => cells.map(safeCell)),
+    { newline: '\r\n' },
+  )}\r\n`
+}

@@ -1,0 +1,69 @@
+import type { Formula } from '../../dough/formula.js'
+import type { Larder } from '../../dough/larder.js'
+import { withOwnMeanings } from '../values/own-meanings.js'
+import { whyHostile } from './fields.js'
+import { readFormulaData } from './formula-data.js'
+import { withIds, withoutIds } from './new-ids.js'
+import { fromBase64Url, noStreams, type Problem, pack, toBase64Url, unpack } from './packed.js'
+
+const version = 1
+/** What every browser and most messages let through (RFC 9110, section 4.1, asks for 8,000 octets at least). */
+const mostCharacters = 8000
+/** Bytes of the formula itself: a link of 8,000 characters comes to a small part of this. */
+const mostUnpacked = 500_000
+const key = 'formula='
+
+/**
+ * A link to `base` that carries the whole formula in its fragment, which no browser sends to a server. Kept states stay
+ * behind; what ingredients count as in `larder`, unlike in the usual one, goes along.
+ */
+export async function linkOf(formula: Formula, base: string, larder?: Larder): Promise<string | Problem> {
+  const { states: _states, ...sent } = withoutIds(withOwnMeanings(formula, larder))
+  const packed = await pack(JSON.stringify(sent))
+  if (!packed) return { problem: noStreams }
+  const bytes = new Uint8Array(packed.length + 1)
+  bytes[0] = version
+  bytes.set(packed, 1)
+  const link = `${base.replace(/#.*$/s, '')}#${key}${toBase64Url(bytes)}`
+  if (link.length <= mostCharacters) return link
+  return {
+    problem: `${formula.name} is too long for a link: ${link.length} characters, where ${mostCharacters} get through everywhere. Send it as a file instead.`,
+  }
+}
+
+/** Whether the fragment of an address holds a formula, readable or not. */
+export const isFormulaLink = (fragment: string): boolean => fragment.replace(/^#/, '').startsWith(key)
+
+/**
+ * The formula in the fragment of a link, with ids of its own; what of it could not be read is told beside it. The text may be
+ * anything: it comes from outside.
+ */
+export async function formulaFromLink(
+  fragment: string,
+): Promise<{ readonly formula: Formula; readonly remarks: readonly string[] } | Problem> {
+  const damaged = {
+    problem: 'This link is damaged or not whole. Ask for it again, or for the formula as a file.',
+  }
+  if (fragment.length > mostCharacters)
+    return { problem: 'This link is longer than any that Tarebook makes. It was not opened.' }
+  if (!isFormulaLink(fragment)) return { problem: 'There is no formula in this link.' }
+  const bytes = fromBase64Url(fragment.replace(/^#/, '').slice(key.length))
+  if (!bytes || bytes.length < 2) return damaged
+  if (bytes[0]! > version)
+    return { problem: 'This link was made by a newer Tarebook. Bring this one up to date and open it again.' }
+  if (bytes[0] !== version) return damaged
+  const unpacked = await unpack(bytes.subarray(1), mostUnpacked)
+  if ('problem' in unpacked) return unpacked
+  let value: unknown
+  try {
+    value = JSON.parse(unpacked.text)
+  } catch {
+    return damaged
+  }
+  const remarks: string[] = []
+  const formula = whyHostile(value)
+    ? undefined
+    : readFormulaData(value, told => remarks.push(told), 'a state')
+  if (!formula) return damaged
+  return { formula: withIds(formula), remarks: remarks.map(told => `The formula ${told}`) }
+}

@@ -1,0 +1,182 @@
+import { freeName } from '../../dough/edits.js'
+import { type Formula, nameKey, newId } from '../../dough/formula.js'
+import type { Ingredient } from '../../dough/larder.js'
+import { sameData } from '../../dough/same-data.js'
+import { larderWith, usualLarder } from '../../dough/usual-larder.js'
+import type { Change, Transaction, Workbook } from '../../dough/workbook.js'
+import { withIds } from './new-ids.js'
+import { sameFormula } from './same-formula.js'
+
+/** Something of a workbook file beside what the workbook has of it. */
+export interface Incoming<T> {
+  readonly is: 'new' | 'same' | 'different'
+  readonly incoming: T
+  readonly current?: T // what it is compared with: of the same id, or else of the same name; of the usual larder too
+}
+
+/** What a workbook file would change. */
+export interface RestorePlan {
+  readonly formulas: readonly Incoming<Formula>[] // in the order of the file
+  readonly ingredients: readonly Incoming<Ingredient>[] // of the larder
+  readonly missing: { readonly formulas: readonly Formula[]; readonly ingredients: readonly Ingredient[] } // here but not in the file: gone after replacing
+  readonly name: { readonly current: string; readonly incoming: string } | undefined // where they differ
+  readonly scaleDiffers: boolean
+  readonly later: readonly string[] // names of the file's fields of a later version that are not here
+}
+
+/** What becomes of something that is both in the file and here, and differs. */
+export type OnDifference = 'keep' | 'beside' | 'take' // what is here; both, the file's under a free name; the file's
+
+/** Merging adds what is new; replacing makes the workbook what the file holds. */
+export type RestoreChoice =
+  | {
+      readonly way: 'merge'
+      readonly differing: OnDifference
+      readonly each?: ReadonlyMap<string, OnDifference> // by the incoming id, where it is decided otherwise
+    }
+  | { readonly way: 'replace' }
+
+interface Kept {
+  readonly id: string
+  readonly name: string
+}
+
+function compared<T extends Kept>(
+  current: readonly T[],
+  incoming: readonly T[],
+  same: (a: T, b: T) => boolean,
+  usual: readonly T[] = [],
+): Incoming<T>[] {
+  const known = [...usual, ...[...current].reverse()]
+  const byId = new Map(known.map(item => [item.id, item]))
+  const byName = new Map(known.map(item => [nameKey(item.name), item]))
+  const ids = new Set(incoming.map(({ id }) => id))
+  const used = new Set<T>()
+  return incoming.map(item => {
+    // What is here under another incoming id is that one's to compare with.
+    const namesake = byName.get(nameKey(item.name))
+    const beside = byId.get(item.id) ?? (namesake && !ids.has(namesake.id) ? namesake : undefined)
+    if (!beside || used.has(beside)) return { is: 'new', incoming: item }
+    used.add(beside)
+    return { is: same(beside, item) ? 'same' : 'different', incoming: item, current: beside }
+  })
+}
+
+const sameIngredient = (a: Ingredient, b: Ingredient): boolean => sameData({ ...a, id: '' }, { ...b, id: '' })
+
+/** What a workbook file would change here, to be looked at before anything is changed. */
+export function restorePlan(current: Workbook, incoming: Workbook): RestorePlan {
+  const formulas = compared(current.formulas, incoming.formulas, sameFormula)
+  const ingredients = compared(current.larder, incoming.larder, sameIngredient, usualLarder)
+  const there = new Set<unknown>([...formulas, ...ingredients].map(item => item.current))
+  return {
+    formulas,
+    ingredients,
+    missing: {
+      formulas: current.formulas.filter(f => !there.has(f)),
+      ingredients: current.larder.filter(i => !there.has(i)),
+    },
+    name: current.name === incoming.name ? undefined : { current: current.name, incoming: incoming.name },
+    scaleDiffers: !sameData(current.scale, incoming.scale),
+    later: Object.keys(incoming.later ?? {}).filter(name => !Object.hasOwn(current.later ?? {}, name)),
+  }
+}
+
+/** The changes that make the list of `of` what the file holds; what is the same stays the same object. */
+function replaced<T extends Kept>(
+  items: readonly Incoming<T>[],
+  missing: readonly T[],
+  put: (id: string, value?: T, index?: number) => Change,
+): Change[] {
+  const stay = new Set(items.map(({ incoming }) => incoming.id))
+  const gone = items.flatMap(({ current }) => (current && !stay.has(current.id) ? [put(current.id)] : []))
+  const there = items.map(({ is, current, incoming }, index) =>
+    put(incoming.id, is === 'same' && current?.id === incoming.id ? current : incoming, index),
+  )
+  return [...missing.map(({ id }) => put(id)), ...gone, ...there]
+}
+
+const ofFormula = (id: string, value?: Formula, index?: number): Change => ({
+  of: 'formula',
+  id,
+  ...(value && { value }),
+  ...(index === undefined ? {} : { index }),
+})
+const ofIngredient = (id: string, value?: Ingredient, index?: number): Change => ({
+  of: 'ingredient',
+  id,
+  ...(value && { value }),
+  ...(index === undefined ? {} : { index }),
+})
+
+/**
+ * Brings a workbook file into the workbook, as one edit. Merging leaves all that is here as it is but for what
+ * the choice says to take from the file: new things are added, under a free name each, and the workbook keeps its
+ * name, its scale and each field of a later version where it has them. An edit without changes where there is nothing to do.
+ */
+export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: RestoreChoice): Transaction {
+  const plan = restorePlan(current, incoming)
+  if (choice.way === 'replace')
+    return {
+      label: 'Replace the workbook by a file',
+      changes: [
+        { of: 'workbook', value: { name: incoming.name, scale: incoming.scale, later: incoming.later } },
+        ...replaced(plan.formulas, plan.missing.formulas, ofFormula),
+        ...replaced(plan.ingredients, plan.missing.ingredients, ofIngredient),
+      ],
+    }
+
+  const onDifference = ({ incoming: { id } }: Incoming<Kept>) => choice.each?.get(id) ?? choice.differing
+  let shelf = current // with what is added so far, for its names
+  const changes: Change[] = []
+  for (const item of plan.formulas) {
+    if (item.is === 'same') continue
+    const then = item.is === 'new' ? 'beside' : onDifference(item)
+    if (then === 'keep') continue
+    if (then === 'take') {
+      const { id } = item.current!
+      const name = shelf.formulas.some(f => f.id !== id && nameKey(f.name) === nameKey(item.incoming.name))
+        ? freeName(shelf, item.incoming.name)
+        : item.incoming.name
+      const value = { ...item.incoming, id, name }
+      changes.push(ofFormula(id, value))
+      shelf = { ...shelf, formulas: shelf.formulas.map(f => (f.id === id ? value : f)) }
+      continue
+    }
+    const taken = shelf.formulas.some(f => f.id === item.incoming.id)
+    const value = {
+      ...(taken ? withIds(item.incoming) : item.incoming),
+      name: freeName(shelf, item.incoming.name),
+    }
+    changes.push(ofFormula(value.id, value))
+    shelf = { ...shelf, formulas: [...shelf.formulas, value] }
+  }
+  const larder = larderWith(current.larder)
+  const larderIds = new Set(current.larder.map(({ id }) => id))
+  for (const item of plan.ingredients) {
+    const { is, incoming: ingredient } = item
+    const then = is === 'new' ? 'beside' : is === 'same' ? 'keep' : onDifference(item)
+    if (then === 'keep') continue
+    if (then === 'take') {
+      const { id } = item.current!
+      changes.push(ofIngredient(id, { ...ingredient, id }))
+      continue
+    }
+    // What is called by names that are known here already would change the formulas that are here.
+    const value = {
+      ...ingredient,
+      id: is === 'new' && !larderIds.has(ingredient.id) ? ingredient.id : newId(),
+      name: is === 'new' ? ingredient.name : `${ingredient.name} (from the file)`,
+      otherNames: ingredient.otherNames.filter(name => !larder.find(name)),
+    }
+    changes.push(ofIngredient(value.id, value))
+  }
+  const name = current.name === '' ? incoming.name : current.name
+  const scale = current.scale ?? incoming.scale
+  // What is here comes first and wins.
+  const later =
+    plan.later.length > 0 ? { ...current.later, ...incoming.later, ...current.later } : current.later
+  if (name !== current.name || scale !== current.scale || later !== current.later)
+    changes.unshift({ of: 'workbook', value: { name, scale, later } })
+  return { label: 'Add from a workbook file', changes }
+}

@@ -1,0 +1,178 @@
+import { scaleProblem } from '../../dough/batch.js'
+import { newId, type Problem } from '../../dough/formula.js'
+import { optionsOf, type Workbook } from '../../dough/workbook.js'
+import { quoted } from '../csv/row.js'
+import { type Fields, isFields, type Tell, whyHostile } from './fields.js'
+import { readFormulaData } from './formula-data.js'
+import { readIngredientData } from './ingredient-data.js'
+
+const formatName = 'tarebook workbook file'
+const formatVersion = 1
+const mostCharacters = 64e6
+const mostItems = 10_000
+const mostProblems = 100
+
+/** What brings a file of version n + 1 to version n + 2, at place n. */
+const migrations: readonly ((file: Fields) => Fields)[] = []
+
+/** What a workbook file came to; no workbook where nothing of it can be used. */
+export interface WorkbookRead {
+  readonly workbook?: Workbook // fields that this version does not know are still in it: the file's own as `later`
+  readonly savedAt?: string // as the file says
+  readonly problems: Problem[]
+}
+
+/**
+ * Everything of a workbook as one JSON file. Writing what was read from it, with the same `savedAt` (ISO 8601),
+ * gives the same text, byte for byte, fields of later versions included.
+ */
+export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISOString()): string {
+  const { name, scale, formulas, larder, later } = workbook
+  const file = {
+    format: formatName,
+    version: formatVersion,
+    savedAt,
+    name,
+    scale,
+    formulas,
+    larder,
+    ...later,
+  }
+  return `${JSON.stringify(file, null, 1)}\n`
+}
+
+const refused = (message: string): WorkbookRead => ({
+  problems: [{ where: {}, message, severity: 'error' }],
+})
+
+/** The JSON of a text, or why it is not to be read, in a sentence. */
+function parsed(json: string): { readonly value: unknown } | string {
+  if (json.length > mostCharacters)
+    return `This file has ${Math.round(json.length / 1e6)} million characters; a workbook file has at most ${mostCharacters / 1e6} million.`
+  if (json.trim() === '') return 'This file is empty.'
+  let value: unknown
+  try {
+    value = JSON.parse(json.replace(/^\ufeff/, ''))
+  } catch {
+    return 'This is not a workbook file, or not the whole of one. Choose a file that Tarebook wrote, or read formulas from a table instead.'
+  }
+  return whyHostile(value) ?? { value }
+}
+
+/** Collects problems, up to a number that a baker may still read through. */
+class Told {
+  readonly problems: Problem[] = []
+  #more = 0
+
+  say(severity: Problem['severity'], message: string, formula?: string): void {
+    if (this.problems.length >= mostProblems) this.#more++
+    else this.problems.push({ where: formula === undefined ? {} : { formula }, message, severity })
+  }
+
+  all(): Problem[] {
+    if (this.#more === 0) return this.problems
+    const message = `There are ${this.#more} more things that could not be read.`
+    return [...this.problems, { where: {}, message, severity: 'error' }]
+  }
+}
+
+interface Kept {
+  readonly id: string
+  readonly name: string
+}
+
+/** The items of a list that can be read, each under an id of its own; the list itself where all can. */
+function readItems<T extends Kept>(
+  value: unknown,
+  what: string,
+  readOne: (item: unknown, tell: Tell) => T | undefined,
+  told: Told,
+): readonly T[] {
+  if (value !== undefined && !Array.isArray(value))
+    told.say('error', `The ${what}s of this file could not be read.`)
+  if (!Array.isArray(value)) return []
+  const ids = new Set<string>()
+  const items = value.flatMap((item: unknown, at): T[] => {
+    const named = isFields(item) && typeof item.name === 'string' ? quoted(item.name) : `number ${at + 1}`
+    const asides: string[] = []
+    const read = readOne(item, aside => asides.push(aside))
+    if (!read) {
+      told.say('error', `The ${what} ${named} is damaged and was left out.`)
+      return []
+    }
+    const own = ids.has(read.id) ? { ...read, id: newId() } : read
+    ids.add(own.id)
+    for (const aside of asides) told.say('warning', `The ${what} ${named} ${aside}`, own.id)
+    return [own]
+  })
+  return items.length === value.length && items.every((item, i) => item === value[i]) ? value : items
+}
+
+/** Why a file of this format cannot be read by this version; undefined when it can. */
+function versionProblem(version: unknown): string | undefined {
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+    return 'This workbook file does not say of which version it is, so it cannot be read.'
+  if (version > formatVersion)
+    return `This workbook file was written by a newer Tarebook (version ${version} of the file; this one reads up to ${formatVersion}). Bring Tarebook up to date and read it again; nothing was changed.`
+  return undefined
+}
+
+/**
+ * The workbook in the text of a workbook file. Each field is looked at: a formula or an ingredient of the larder
+ * that is damaged is left out with a problem, and what it can do without is left out of it. Never throws.
+ */
+export function readWorkbookFile(text: string): WorkbookRead {
+  const json = parsed(text)
+  if (typeof json === 'string') return refused(json)
+  let file = json.value
+  if (!isFields(file) || file.format !== formatName)
+    return refused('This is not a workbook file of Tarebook. Choose a file that “Send out” wrote.')
+  const problem = versionProblem(file.version)
+  if (problem) return refused(problem)
+  for (const migrate of migrations.slice(Number(file.version) - 1)) file = migrate(file as Fields)
+
+  const {
+    format: _format,
+    version: _version,
+    savedAt,
+    name,
+    scale,
+    formulas,
+    larder,
+    ...later
+  } = file as Fields
+  for (const [items, what] of [
+    [formulas, 'formulas'],
+    [larder, 'ingredients'],
+  ] as const)
+    if (Array.isArray(items) && items.length > mostItems)
+      return refused(`This file holds ${items.length} ${what}; at most ${mostItems} are read.`)
+
+  const told = new Told()
+  if (!Array.isArray(formulas)) told.say('error', 'This file holds no list of formulas.')
+  if (name !== undefined && typeof name !== 'string')
+    told.say('warning', 'The name of the workbook could not be read.')
+  if (scale !== undefined && !isScale(scale))
+    told.say('warning', 'How the scale weighs could not be read; it is the usual one.')
+  const workbook = {
+    name: typeof name === 'string' ? name : '',
+    ...optionsOf({
+      scale: isScale(scale) ? scale : undefined,
+      later: Object.keys(later).length > 0 ? later : undefined,
+    }),
+    formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormulaData, told) : [],
+    larder: readItems(larder, 'ingredient', readIngredientData, told),
+  }
+  return { workbook, ...(typeof savedAt === 'string' ? { savedAt } : {}), problems: told.all() }
+}
+
+function isScale(value: unknown): value is NonNullable<Workbook['scale']> {
+  if (!isFields(value)) return false
+  const { step, fineStep, fineBelow } = value
+  return (
+    typeof step === 'number' &&
+    typeof fineStep === 'number' &&
+    typeof fineBelow === 'number' &&
+    scaleProblem({ step, fineStep, fineBelow }) === undefined
+  )
+}

@@ -1,0 +1,30 @@
+import { type ListName, listWords } from '../../dough/allergen-lists.js'
+import {
+  allergenSentence,
+  allergensOf,
+  cautionsOf,
+  cautionWords,
+  localCodesSentence,
+  notKnownSentence,
+} from '../../dough/allergens.js'
+import type { FigureSheet } from '../../dough/figures.js'
+
+/** The list that is named where nobody has chosen one: the longest. */
+export const usualList: ListName = 'eu'
+
+/**
+ * What is sent out of a formula beside its figures, a paragraph each: what the larder lists of it among a public list, with
+ * the ingredients it is in, and the cautions it gives cause for. Information, never a clearance.
+ */
+export function cautionsSaid(sheet: FigureSheet, list: ListName): string[] {
+  const { notKnown, ...all } = allergensOf(sheet)
+  const listed = all[list].map(({ entry, ingredients }) => `${entry} in ${ingredients.join(', ')}`)
+  const cautions = cautionsOf(sheet)
+  return [
+    `Listed, of ${listWords[list]}: ${listed.length > 0 ? listed.join('; ') : 'nothing that the larder knows to be on it'}.`,
+    ...(notKnown.length > 0 ? [notKnownSentence(notKnown)] : []),
+    allergenSentence,
+    ...cautions.map(({ of, sentence }) => `${cautionWords[of]}: ${sentence}`),
+    ...(cautions.length > 0 ? [localCodesSentence] : []),
+  ]
+}

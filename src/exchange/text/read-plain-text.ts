@@ -1,0 +1,259 @@
+import type { Batch } from '../../dough/batch.js'
+import {
+  type Formula,
+  finalDoughOf,
+  type Hold,
+  type Jotting,
+  type KeptSetting,
+  type Line,
+  type Meaning,
+  nameKey,
+  newId,
+  type Problem,
+  type Stage,
+  usualFlourWeight,
+} from '../../dough/formula.js'
+import { quoted } from '../csv/row.js'
+import type { FormulasRead } from '../csv/row-reader.js'
+import { readMake } from '../values/batch-text.js'
+import { readCountsAs } from '../values/counts-as.js'
+import { distinct } from '../values/distinct.js'
+import { heldBy, readHoldValue } from '../values/hold-text.js'
+import { readGrams, readPercent } from '../values/written-weights.js'
+import { cautionsHeading, cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
+import { headings } from './plain-text.js'
+
+const mostCharacters = 1e6
+const mostLines = 20_000
+
+type Open<T> = { -readonly [K in keyof T]: T[K] }
+
+interface StageRead extends Omit<Open<Stage>, 'lines'> {
+  readonly lines: Open<Line>[]
+  readonly bases: string[]
+  columns: readonly string[] | undefined // the headings over its lines, once they have come
+}
+
+interface HoldRead {
+  readonly row: number
+  readonly reading: Hold['reading']
+  readonly value: number
+  readonly ingredient: string
+}
+
+/** One formula while its text is being read. */
+class FormulaRead {
+  note = ''
+  flourWeight = usualFlourWeight
+  make: Batch | undefined
+  loss: number | undefined
+  bakeLoss: number | undefined
+  readonly stages: StageRead[] = []
+  readonly holds: HoldRead[] = []
+  readonly meanings: Meaning[] = []
+  readonly jottings: Jotting[] = []
+  readonly kept: KeptSetting[] = []
+  readonly id = newId()
+
+  constructor(
+    readonly name: string,
+    readonly row: number,
+  ) {}
+
+  /** A setting of the stage being read; false where it is not understood. */
+  stageSetting(stage: StageRead, key: string, value: string): boolean {
+    if (key === 'weighs') return true
+    if (key === 'base') {
+      stage.bases.push(uncell(value))
+      return true
+    }
+    if (key === 'ferments') {
+      if (value !== 'yes' && value !== 'no') return false
+      stage.ferments = value === 'yes'
+      return true
+    }
+    const amount =
+      key === 'loss' ? readPercent(value) : value === 'seed' ? ('seed' as const) : readGrams(value)
+    if (amount === undefined) return false
+    if (key === 'keep-back') stage.keepBack = amount
+    else if (key === 'loss' && amount !== 'seed' && amount < 1) stage.loss = amount
+    else return false
+    return true
+  }
+
+  /** A setting of the formula; false where it is not understood. */
+  setting(row: number, key: string, value: string): boolean {
+    const cells = cellsIn(value)
+    const [first = '', second, third] = cells
+    if (key === 'note') this.note = uncell(value)
+    else if (key === 'flour weight') {
+      const grams = readGrams(value)
+      if (!grams || grams === Infinity) return false
+      this.flourWeight = grams
+    } else if (key === 'make') {
+      // The name is a cell of its own, whatever is in it.
+      const made = readMake(second === undefined ? value : `${first} x`)
+      if (!made) return false
+      this.make =
+        made.make === 'all of' && second !== undefined ? { ...made, ingredient: uncell(second) } : made
+    } else if (key === 'loss' || key === 'bake loss') {
+      const loss = readPercent(value)
+      if (loss === undefined || !(loss < 1)) return false
+      if (key === 'loss') this.loss = loss
+      else this.bakeLoss = loss
+    } else if (key.startsWith('counts as ')) {
+      const countsAs = readCountsAs(key.slice('counts as '.length))
+      if (!countsAs) return false
+      this.meanings.push({ ingredient: uncell(value), countsAs })
+    } else if (key === 'jotting' && second === 'is' && third !== undefined)
+      this.jottings.push({ id: newId(), name: uncell(first), text: uncell(third) })
+    else if (key === 'kept setting' && cells.length >= 4) {
+      const [stage = '', setting = '', amount = '', note = '', ingredient] = cells.map(uncell)
+      this.kept.push({ stage, setting, amount, note, ...(ingredient === undefined ? {} : { ingredient }) })
+    } else {
+      const reading = heldBy(key)
+      const held = reading && readHoldValue(reading, first)
+      if (!reading || held === undefined || second === undefined || third !== 'gives') return false
+      this.holds.push({ row, reading, value: held, ingredient: uncell(second) })
+    }
+    return true
+  }
+
+  /** A line of the stage by the headings above it; false where it has no such cells. */
+  line(stage: StageRead, row: string): boolean {
+    const cells = cellsIn(row)
+    const at = (heading: string) => cells[stage.columns!.indexOf(heading)]
+    const [ingredient, typed] = [at(headings.ingredient), at(headings.typed)]
+    if (ingredient === undefined || typed === undefined || cells.length > stage.columns!.length) return false
+    const note = at(headings.note) ?? ''
+    stage.lines.push({
+      id: newId(),
+      ingredient: uncell(ingredient),
+      amount: uncell(typed),
+      note: uncell(note),
+    })
+    return true
+  }
+
+  finish(say: (row: number, message: string) => void): Formula {
+    if (this.stages.length === 0) this.stages.push(newStage('Final dough'))
+    const named = (lines: readonly Line[]) => {
+      const names = distinct(lines.map(l => l.ingredient)).map(nameKey)
+      const byName = new Map(names.map((key, at) => [key, lines[at]!]))
+      return (name: string) => byName.get(nameKey(name))
+    }
+    const stages = this.stages.map(({ bases, columns: _columns, ...stage }): Stage => {
+      const lineCalled = named(stage.lines)
+      const marked = new Set(bases.map(lineCalled))
+      if (marked.has(undefined)) say(this.row, `${stage.name} has no line of the name that is its base.`)
+      return { ...stage, lines: stage.lines.map(l => (marked.has(l) ? { ...l, base: true } : l)) }
+    })
+    const formula: Formula = {
+      id: this.id,
+      name: this.name,
+      note: this.note,
+      flourWeight: this.flourWeight,
+      stages,
+      meanings: this.meanings,
+      keptSettings: this.kept,
+    }
+    const lineCalled = named(finalDoughOf(formula).lines)
+    const holds = this.holds.flatMap(({ row, reading, value, ingredient }): Hold[] => {
+      const line = lineCalled(ingredient)
+      if (!line)
+        say(row, `Line ${row} says that ${quoted(ingredient)} gives, but the final dough has no such line.`)
+      return line ? [{ reading, value, line: line.id }] : []
+    })
+    const losses = {
+      ...(this.loss === undefined ? {} : { loss: this.loss }),
+      ...(this.bakeLoss === undefined ? {} : { bakeLoss: this.bakeLoss }),
+    }
+    const batch: Batch | undefined =
+      this.make || Object.keys(losses).length
+        ? { ...(this.make ?? { make: 'as written' }), ...losses }
+        : undefined
+    return {
+      ...formula,
+      ...(holds.length && { holds }),
+      ...(batch && { batch }),
+      ...(this.jottings.length && { jottings: this.jottings }),
+    }
+  }
+}
+
+const newStage = (name: string): StageRead => ({
+  id: newId(),
+  name,
+  lines: [],
+  bases: [],
+  columns: undefined,
+})
+
+const isUnderline = (line: string | undefined, sign: string): boolean =>
+  line !== undefined && line.length >= 3 && line === sign.repeat(line.length)
+
+const linesOf = (text: string): string[] =>
+  text
+    .replace(/^\ufeff/, '')
+    .split(/\r\n?|\n/)
+    .map(line => line.trimEnd())
+
+/** Whether a text is one that `writePlainText` wrote, and not some other recipe. */
+export const isPlainText = (text: string): boolean =>
+  /(?:^|\n)═{3,} *\r?\n/.test(text) && /(?:^|\n)─{3,} *\r?\n/.test(text)
+
+/**
+ * The formulas of a text that `writePlainText` wrote: the same as were written, but for ids and kept states. What was
+ * typed is read, the figures beside it are not. `row` of a problem is a line of the text. Never throws.
+ */
+export function readPlainText(text: string): FormulasRead {
+  const problems: Problem[] = []
+  const say = (row: number, message: string, severity: Problem['severity'] = 'error') =>
+    void problems.push({ where: { row }, message, severity })
+  const lines = text.length > mostCharacters ? [] : linesOf(text)
+  if (text.length > mostCharacters || lines.length > mostLines) {
+    say(1, 'This text is too long to be a formula. Bring in a file instead.')
+    return { formulas: [], problems }
+  }
+  const read: FormulaRead[] = []
+  let formula: FormulaRead | undefined
+  let stage: StageRead | undefined // until a blank line ends it
+  let isBlock: 'note' | 'other' | undefined // lines behind `> ` belong to this
+  for (let at = 0; at < lines.length; at++) {
+    const line = lines[at]!
+    const row = at + 1
+    if (line === '') {
+      stage = undefined
+      isBlock = undefined
+    } else if (isUnderline(lines[at + 1], titleLine)) {
+      formula = new FormulaRead(uncell(line), row)
+      read.push(formula)
+      stage = undefined
+      at++
+    } else if (!formula) say(row, `Line ${row} comes before any title and was left out: ${quoted(line)}.`)
+    else if (isUnderline(lines[at + 1], stageLine)) {
+      stage = newStage(uncell(line))
+      formula.stages.push(stage)
+      at++
+    } else if (/^>(?: |$)/.test(line) && isBlock) {
+      if (isBlock === 'note')
+        formula.note += `${formula.note === '' && lines[at - 1] === 'Note:' ? '' : '\n'}${line.slice(2)}`
+    } else if (stage?.columns) {
+      if (!formula.line(stage, line))
+        say(row, `Line ${row} is no line of a stage and was left out: ${quoted(line)}.`)
+    } else if (stage && cellsIn(line)[0] === headings.ingredient && !line.includes(':'))
+      stage.columns = cellsIn(line)
+    else {
+      const [, key = '', value = ''] = /^([^:]+):(?: (.*))?$/s.exec(line) ?? []
+      const name = nameKey(key)
+      const isOther = name === 'readings' || key === cautionsHeading || key.startsWith(householdHeading)
+      isBlock = value !== '' ? undefined : name === 'note' ? 'note' : isOther ? 'other' : undefined
+      const isRead =
+        isBlock !== undefined ||
+        (stage ? formula.stageSetting(stage, name, value) : formula.setting(row, name, value))
+      if (!isRead) say(row, `Line ${row} is not understood and was left out: ${quoted(line)}.`)
+    }
+  }
+  if (!formula && problems.length === 0) say(1, 'There is no formula in this text.')
+  return { formulas: read.map(one => one.finish(say)), problems }
+}

@@ -1,0 +1,32 @@
+import { type WeightUnit, weightUnits } from '../../dough/units.js'
+import { tidy } from '../../dough/words.js'
+
+const unit = Object.keys(weightUnits).join('|')
+/** A plain number, as amounts hold it once their decimal marks are points. */
+export const number = String.raw`(?:\d+(?:\.\d+)?|\.\d+)(?:e[+-]?\d+)?`
+/** A weight with its unit, or grams without one: two groups. */
+export const weight = String.raw`(${number})\s*(${unit})?`
+
+/** Grams of the two groups of `weight`. */
+export const gramsOf = (digits: string | undefined, unit: string | undefined): number =>
+  Number(digits) * weightUnits[(unit?.toLowerCase() ?? 'g') as WeightUnit]
+
+/** `1234.5 g`, to fifteen digits. */
+export const gramsText = (grams: number): string => `${tidy(grams)} g`
+
+/** The grams of `50 g`, `1.2 kg` or `50`; undefined for anything else. */
+export function readGrams(text: string): number | undefined {
+  const [, digits, unit] = new RegExp(`^\\s*${weight}\\s*$`, 'i').exec(text) ?? []
+  return digits === undefined ? undefined : gramsOf(digits, unit)
+}
+
+/** `2.5%` for 0.025, to fifteen digits. */
+export const percentText = (fraction: number): string => `${tidy(fraction * 100)}%`
+
+/** The fraction of 1 of `2.5%`; undefined for anything else, a bare number included: it could be either. */
+export function readPercent(text: string): number | undefined {
+  const digits = new RegExp(`^\\s*(${number})\\s*%\\s*$`, 'i').exec(text)?.[1]
+  if (digits === undefined) return undefined
+  const [plain, power = '0'] = digits.toLowerCase().split('e')
+  return Number(`${plain}e${Number(power) - 2}`) // 1.88% is 0.0188 to the last digit
+}
