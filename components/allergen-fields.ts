@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { allergenLists } from '../src/dough/allergen-lists.js'
-import { type Allergens, isUnlisted } from '../src/dough/larder.js'
-import { allergensFor, type Said, substances } from '../src/dough/substances.js'
+import { type Allergens, isUnlisted } from '../src/dough/document/larder.js'
+import { allergenLists } from '../src/dough/larder/allergen-lists.js'
+import { allergensFor, type Said, substances } from '../src/dough/larder/substances.js'
 
 /** A box for each substance the public lists name and one for none of them, and what the lists call those that are ticked. */
 export function allergenFields(fields: {

@@ -1,5 +1,5 @@
 import { html } from 'lit'
-import { allergenLists, type ListName } from '../src/dough/allergen-lists.js'
+import { allergenLists, type ListName } from '../src/dough/larder/allergen-lists.js'
 import { keepOwnChoice, ownChoice } from './own-choices.js'
 
 const key = 'allergen list'

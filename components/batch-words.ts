@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Batch, Pieces } from '../src/dough/batch.js'
-import type { FigureSheet, StageFigures } from '../src/dough/figures.js'
-import { type Formula, finalDoughOf, type Line, type Stage, sameName } from '../src/dough/formula.js'
+import type { Batch, Pieces } from '../src/dough/document/batch.js'
+import { type Formula, finalDoughOf, type Line, type Stage, sameName } from '../src/dough/document/formula.js'
+import type { FigureSheet, StageFigures } from '../src/dough/sheet/figures.js'
 import { keptOf } from './grid/weighing-words.js'
 import { gramDigits, type NumberStyle, showDecimals } from './numbers.js'
 

@@ -1,5 +1,5 @@
-import type { Formula, KeptState } from '../src/dough/formula.js'
-import type { Workbook } from '../src/dough/workbook.js'
+import type { Formula, KeptState } from '../src/dough/document/formula.js'
+import type { Workbook } from '../src/dough/document/workbook.js'
 
 /** One of the two that stand beside each other: a formula as it is now, or a kept state of it. */
 export interface Side {

@@ -1,4 +1,4 @@
-import { differenceOf, type LinePair, type Pair, type StagePair } from '../src/dough/beside.js'
+import { differenceOf, type LinePair, type Pair, type StagePair } from '../src/dough/about/beside.js'
 import { gramDigits, type NumberStyle, percentDigits } from './numbers.js'
 
 /** How a figure is shown: a fraction of 1 as per cent, or grams. */

@@ -1,6 +1,6 @@
-import { addFormulas, replaceFormula, together } from '../src/dough/edits.js'
-import { type Formula, sameName } from '../src/dough/formula.js'
-import type { Transaction, Workbook } from '../src/dough/workbook.js'
+import { type Formula, sameName } from '../src/dough/document/formula.js'
+import type { Transaction, Workbook } from '../src/dough/document/workbook.js'
+import { addFormulas, replaceFormula, together } from '../src/dough/edits/edits.js'
 
 /** What is to be done with a formula that was read. */
 export type Choice = 'add' | 'replace' | 'leave'

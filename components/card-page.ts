@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { type ListName, listWords } from '../src/dough/allergen-lists.js'
 import {
   allergenSentence,
   allergensOf,
@@ -7,15 +6,16 @@ import {
   cautionWords,
   localCodesSentence,
   notKnownSentence,
-} from '../src/dough/allergens.js'
-import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../src/dough/figures.js'
-import type { Line, Stage } from '../src/dough/formula.js'
+} from '../src/dough/about/allergens.js'
 import {
   type Household,
   type HouseholdOptions,
   householdOf,
   householdSentence,
-} from '../src/dough/household.js'
+} from '../src/dough/about/household.js'
+import type { Line, Stage } from '../src/dough/document/formula.js'
+import { type ListName, listWords } from '../src/dough/larder/allergen-lists.js'
+import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../src/dough/sheet/figures.js'
 import { changeSaid, errorSaid, measureSaid } from '../src/exchange/text/household-text.js'
 import { batchProse, isAsWritten, totalToWeigh } from './batch-words.js'
 import { buildWords, hasBatch, weighedLine, weighedStage } from './grid/weighing-words.js'

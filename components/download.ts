@@ -1,4 +1,4 @@
-import type { Formula } from '../src/dough/formula.js'
+import type { Formula } from '../src/dough/document/formula.js'
 
 /** Hands formulas to the browser's downloads as one CSV file. */
 export async function downloadFormulas(formulas: readonly Formula[]): Promise<void> {

@@ -1,5 +1,5 @@
-import type { Transaction, Workbook } from '../src/dough/workbook.js'
-import type { CellName } from '../src/dough/working.js'
+import type { Transaction, Workbook } from '../src/dough/document/workbook.js'
+import type { CellName } from '../src/dough/workings/working.js'
 
 /** Makes the transaction on the workbook as it stands; may throw Refusal; undefined: nothing to do. */
 export type Edit = (workbook: Workbook) => Transaction | undefined

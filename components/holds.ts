@@ -1,5 +1,5 @@
-import type { FigureSheet, LineFigures, ReadingName } from '../src/dough/figures.js'
-import { finalDoughOf, type Hold, type Line } from '../src/dough/formula.js'
+import { finalDoughOf, type Hold, type Line } from '../src/dough/document/formula.js'
+import type { FigureSheet, LineFigures, ReadingName } from '../src/dough/sheet/figures.js'
 
 /** A hold with the line that gives for it. */
 export interface Kept {

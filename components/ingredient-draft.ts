@@ -1,7 +1,7 @@
-import { guessCountsAs } from '../src/dough/counts-as-guess.js'
-import { type CountsAs, newId, sameName } from '../src/dough/formula.js'
-import { type Ingredient, isUnlisted, type Larder } from '../src/dough/larder.js'
-import { allergensFor, type Said, substancesIn } from '../src/dough/substances.js'
+import { type CountsAs, newId, sameName } from '../src/dough/document/formula.js'
+import { type Ingredient, isUnlisted, type Larder } from '../src/dough/document/larder.js'
+import { guessCountsAs } from '../src/dough/larder/counts-as-guess.js'
+import { allergensFor, type Said, substancesIn } from '../src/dough/larder/substances.js'
 import type { NumberStyle } from './numbers.js'
 import { readNumber, showNumber } from './typed-numbers.js'
 

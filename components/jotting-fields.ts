@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Formula } from '../src/dough/formula.js'
+import type { Formula } from '../src/dough/document/formula.js'
 import { hasBatch } from './grid/weighing-words.js'
 import type { NameCompletion } from './name-completion.js'
 

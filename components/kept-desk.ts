@@ -1,5 +1,5 @@
-import { Refusal } from '../src/dough/edits.js'
-import type { Formula, Problem } from '../src/dough/formula.js'
+import type { Formula, Problem } from '../src/dough/document/formula.js'
+import { Refusal } from '../src/dough/edits/edits.js'
 import { type Keeper, type KeeperState, openKeeper } from '../src/storage/index.js'
 import { Desk, type DeskEvent, type DeskPlace } from './desk.js'
 import type { EditRequest } from './events.js'

@@ -1,5 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
-import { type CountsAs, type Formula, nameKey } from '../src/dough/formula.js'
+import { type CountsAs, type Formula, nameKey } from '../src/dough/document/formula.js'
 import { formulaFacts } from './bring-in/formula-facts.js'
 import { counted } from './bring-in-plan.js'
 import { asTheyWrite } from './grid/table-of.js'

@@ -1,6 +1,6 @@
 import type { ReactiveControllerHost } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
-import type { CellName } from '../src/dough/working.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
+import type { CellName } from '../src/dough/workings/working.js'
 
 /** One asking for a working; asking again is another one. */
 export interface Asked {

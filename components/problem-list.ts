@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit'
-import type { Problem } from '../src/dough/formula.js'
+import type { Problem } from '../src/dough/document/formula.js'
 
 const shown = 40 // more are only copied
 

@@ -1,5 +1,5 @@
 import { css, type SVGTemplateResult, svg } from 'lit'
-import type { ReadingName } from '../src/dough/figures.js'
+import type { ReadingName } from '../src/dough/sheet/figures.js'
 
 type Range = readonly [from: number, to: number]
 

@@ -1,4 +1,4 @@
-import type { FigureSheet, ReadingName } from '../src/dough/figures.js'
+import type { FigureSheet, ReadingName } from '../src/dough/sheet/figures.js'
 import {
   gramDigits,
   type NumberStyle,

@@ -1,6 +1,6 @@
-import type { Formula } from '../src/dough/formula.js'
-import type { Larder } from '../src/dough/larder.js'
-import { openSheet } from '../src/dough/sheet.js'
+import type { Formula } from '../src/dough/document/formula.js'
+import type { Larder } from '../src/dough/document/larder.js'
+import { openSheet } from '../src/dough/sheet/sheet.js'
 import { afterPaint } from './after-paint.js'
 
 /** What the shelf says of a formula, fractions of 1; undefined where there is no number. */

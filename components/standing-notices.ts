@@ -1,4 +1,4 @@
-import type { Problem } from '../src/dough/formula.js'
+import type { Problem } from '../src/dough/document/formula.js'
 import type { KeeperState } from '../src/storage/index.js'
 import type { Notice } from './tb-notices.js'
 

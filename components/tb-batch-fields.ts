@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import type { Batch } from '../src/dough/batch.js'
-import { setBatch } from '../src/dough/edits.js'
-import type { FigureSheet } from '../src/dough/figures.js'
+import type { Batch } from '../src/dough/document/batch.js'
+import { setBatch } from '../src/dough/edits/edits.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import {
   allOf,
   batchOf,

@@ -1,5 +1,4 @@
 import { css, html, nothing, type PropertyDeclarations } from 'lit'
-import { type ListName, listWords } from '../src/dough/allergen-lists.js'
 import {
   allergenSentence,
   allergensOf,
@@ -8,8 +7,9 @@ import {
   type ListedAllergen,
   localCodesSentence,
   notKnownSentence,
-} from '../src/dough/allergens.js'
-import type { FigureSheet } from '../src/dough/figures.js'
+} from '../src/dough/about/allergens.js'
+import { type ListName, listWords } from '../src/dough/larder/allergen-lists.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
 import { LateElement } from './late-element.js'
 import type { NumberStyle } from './numbers.js'

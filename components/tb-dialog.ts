@@ -6,8 +6,8 @@ import {
   type PropertyDeclarations,
   type TemplateResult,
 } from 'lit'
-import { type Larder, larderOf } from '../src/dough/larder.js'
-import { emptyWorkbook, type Workbook } from '../src/dough/workbook.js'
+import { type Larder, larderOf } from '../src/dough/document/larder.js'
+import { emptyWorkbook, type Workbook } from '../src/dough/document/workbook.js'
 import { dialogStyles } from './dialog-styles.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'

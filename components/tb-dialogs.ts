@@ -1,7 +1,7 @@
 import { html, LitElement, type nothing, type TemplateResult } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
-import type { Larder } from '../src/dough/larder.js'
-import type { Workbook } from '../src/dough/workbook.js'
+import type { Larder } from '../src/dough/document/larder.js'
+import type { Workbook } from '../src/dough/document/workbook.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { say } from './events.js'
 import type { NumberStyle } from './numbers.js'
 

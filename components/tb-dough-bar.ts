@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing, svg } from 'lit'
-import type { DoughParts, FigureSheet } from '../src/dough/figures.js'
-import { finalDoughOf } from '../src/dough/formula.js'
+import { finalDoughOf } from '../src/dough/document/formula.js'
+import type { DoughParts, FigureSheet } from '../src/dough/sheet/figures.js'
 import { type NumberStyle, showGrams } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 

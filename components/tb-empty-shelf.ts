@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
-import { addFormulas, blankFormula, copyOf } from '../src/dough/edits.js'
-import type { Formula } from '../src/dough/formula.js'
+import type { Formula } from '../src/dough/document/formula.js'
+import { addFormulas, blankFormula, copyOf } from '../src/dough/edits/edits.js'
 import { askEdit, say, wish } from './events.js'
 import { sharedStyles } from './shared-styles.js'
 

@@ -1,5 +1,5 @@
 import { html, LitElement, type PropertyValues } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { say } from './events.js'
 import { actionsFor } from './grid/actions.js'
 import { Blocks } from './grid/blocks.js'

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit'
-import { renameWorkbook } from '../src/dough/edits.js'
+import { renameWorkbook } from '../src/dough/edits/edits.js'
 import type { KeeperState } from '../src/storage/index.js'
 import { askEdit, say, type Wish, wish } from './events.js'
 import type { NumberStyle } from './numbers.js'

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
-import type { Ingredient, Larder } from '../src/dough/larder.js'
-import { larderOf } from '../src/dough/larder.js'
-import { gramsPerMeasure } from '../src/dough/measures.js'
+import { gramsPerMeasure } from '../src/dough/amounts/measures.js'
+import type { Ingredient, Larder } from '../src/dough/document/larder.js'
+import { larderOf } from '../src/dough/document/larder.js'
 import { allergenFields } from './allergen-fields.js'
 import { fieldStyles } from './field-styles.js'
 import {

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
-import { finalDoughOf } from '../src/dough/formula.js'
+import { finalDoughOf } from '../src/dough/document/formula.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { earlierStages, isAsWritten, leftOver, totalToWeigh } from './batch-words.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'

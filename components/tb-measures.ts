@@ -1,5 +1,5 @@
 import { css, html, LitElement, type PropertyDeclarations } from 'lit'
-import type { HouseholdOptions, MeasureSystem } from '../src/dough/household.js'
+import type { HouseholdOptions, MeasureSystem } from '../src/dough/about/household.js'
 import { keepOwnChoice, ownChoice } from './own-choices.js'
 import { sharedStyles } from './shared-styles.js'
 

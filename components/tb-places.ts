@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { wish } from './events.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
-import type { Formula, Place, Problem } from '../src/dough/formula.js'
+import type { Formula, Place, Problem } from '../src/dough/document/formula.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { wish } from './events.js'
 import { LateElement } from './late-element.js'
 import { sharedStyles } from './shared-styles.js'

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
-import type { FigureSheet } from '../src/dough/figures.js'
-import { writeInGrams, writeInPercentages } from '../src/dough/rebase.js'
+import { writeInGrams, writeInPercentages } from '../src/dough/edits/rebase.js'
+import type { FigureSheet } from '../src/dough/sheet/figures.js'
 import { askEdit } from './events.js'
 import { insideStyles } from './inside-styles.js'
 import { sharedStyles } from './shared-styles.js'

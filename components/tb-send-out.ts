@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
-import type { Formula } from '../src/dough/formula.js'
-import type { HouseholdOptions } from '../src/dough/household.js'
+import type { HouseholdOptions } from '../src/dough/about/household.js'
+import type { Formula } from '../src/dough/document/formula.js'
 import { ownList } from './allergen-list.js'
 import { copyRich, copyText } from './copy-text.js'
 import { wish } from './events.js'

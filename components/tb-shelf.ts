@@ -1,5 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import { type Formula, nameKey } from '../src/dough/document/formula.js'
+import type { Workbook } from '../src/dough/document/workbook.js'
 import {
   addFormulas,
   blankFormula,
@@ -7,9 +9,7 @@ import {
   duplicateFormula,
   removeFormula,
   renameFormula,
-} from '../src/dough/edits.js'
-import { type Formula, nameKey } from '../src/dough/formula.js'
-import type { Workbook } from '../src/dough/workbook.js'
+} from '../src/dough/edits/edits.js'
 import { askEdit, say, wish } from './events.js'
 import { type NumberStyle, showDecimals } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'

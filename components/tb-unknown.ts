@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
-import type { CountsAs } from '../src/dough/formula.js'
+import type { CountsAs } from '../src/dough/document/formula.js'
 import { type MeaningsSaid, meaningOf, type NotInLarder } from './bring-in/not-in-larder.js'
 import { unknownStyles } from './bring-in/unknown-styles.js'
 import { counted } from './bring-in-plan.js'

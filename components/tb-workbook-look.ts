@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
-import type { Formula } from '../src/dough/formula.js'
-import type { Ingredient } from '../src/dough/larder.js'
+import type { Formula } from '../src/dough/document/formula.js'
+import type { Ingredient } from '../src/dough/document/larder.js'
 import type { Incoming, OnDifference, RestorePlan } from '../src/exchange/index.js'
 import { decisionOf, type RestoreWish } from './bring-in/restore-wish.js'
 import { workbookStyles } from './bring-in/workbook-styles.js'

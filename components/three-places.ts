@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
-import type { Formula } from '../src/dough/formula.js'
+import type { Formula } from '../src/dough/document/formula.js'
 import type { Desk } from './desk.js'
 import type { NumberStyle } from './numbers.js'
 import type { Asked } from './open-working.js'

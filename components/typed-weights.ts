@@ -1,4 +1,4 @@
-import { type WeightUnit, weightUnits } from '../src/dough/units.js'
+import { type WeightUnit, weightUnits } from '../src/dough/amounts/units.js'
 import type { NumberStyle } from './numbers.js'
 import { readNumber } from './typed-numbers.js'
 

@@ -1,16 +1,6 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
 
-export type { Batch, KeepBack, Pieces, Scale } from './dough/batch.js'
-export type {
-  AmountColumn,
-  DoughParts,
-  FormulaSheet,
-  JottingFigures,
-  LineFigures,
-  ReadingName,
-  StageFigures,
-} from './dough/figures.js'
-export { readingNames } from './dough/figures.js'
+export type { Batch, KeepBack, Pieces, Scale } from './dough/document/batch.js'
 export type {
   CountsAs,
   Formula,
@@ -21,10 +11,20 @@ export type {
   Place,
   Problem,
   Stage,
-} from './dough/formula.js'
+} from './dough/document/formula.js'
+export { type Ingredient, type Larder, larderOf } from './dough/document/larder.js'
 export { openFormula } from './dough/formula-sheet.js'
-export { type Ingredient, type Larder, larderOf } from './dough/larder.js'
-export { usualLarder } from './dough/usual-larder.js'
-export type { Weighed } from './dough/weighing.js'
-export { type CellName, type Source, type Working, workingText } from './dough/working.js'
+export { usualLarder } from './dough/larder/usual-larder.js'
+export type {
+  AmountColumn,
+  DoughParts,
+  FormulaSheet,
+  JottingFigures,
+  LineFigures,
+  ReadingName,
+  StageFigures,
+} from './dough/sheet/figures.js'
+export { readingNames } from './dough/sheet/figures.js'
+export type { Weighed } from './dough/sheet/weighing.js'
+export { type CellName, type Source, type Working, workingText } from './dough/workings/working.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'

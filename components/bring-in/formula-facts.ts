@@ -1,5 +1,5 @@
-import { type Formula, usualFlourWeight } from '../../src/dough/formula.js'
-import { batchWords, grams, holdWords, per100 } from '../../src/dough/words.js'
+import { type Formula, usualFlourWeight } from '../../src/dough/document/formula.js'
+import { batchWords, grams, holdWords, per100 } from '../../src/dough/document/words.js'
 import { asTheyWrite } from '../grid/table-of.js'
 import type { NumberStyle } from '../numbers.js'
 

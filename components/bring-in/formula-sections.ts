@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Formula } from '../../src/dough/formula.js'
-import type { Workbook } from '../../src/dough/workbook.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import { type Choice, counted, namesake, planOf } from '../bring-in-plan.js'
 import { linesAsRead } from '../lines-as-read.js'
 import type { NumberStyle } from '../numbers.js'

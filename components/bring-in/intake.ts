@@ -1,5 +1,5 @@
-import type { Problem } from '../../src/dough/formula.js'
-import type { Larder } from '../../src/dough/larder.js'
+import type { Problem } from '../../src/dough/document/formula.js'
+import type { Larder } from '../../src/dough/document/larder.js'
 import type { Source } from '../../src/exchange/arriving/arrival-source.js'
 import type { ArrivalKind, Arrived, Way } from '../../src/exchange/arriving/arriving.js'
 import { columnsToRemember } from '../../src/exchange/arriving/remembered-columns.js'

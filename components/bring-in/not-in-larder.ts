@@ -1,6 +1,6 @@
-import { guessCountsAs } from '../../src/dough/counts-as-guess.js'
-import { type CountsAs, type Formula, type Meaning, nameKey } from '../../src/dough/formula.js'
-import type { Larder } from '../../src/dough/larder.js'
+import { type CountsAs, type Formula, type Meaning, nameKey } from '../../src/dough/document/formula.js'
+import type { Larder } from '../../src/dough/document/larder.js'
+import { guessCountsAs } from '../../src/dough/larder/counts-as-guess.js'
 
 /** An ingredient of what arrives of which nobody has said what it counts as. */
 export interface NotInLarder {

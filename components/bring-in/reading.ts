@@ -1,4 +1,4 @@
-import type { Larder } from '../../src/dough/larder.js'
+import type { Larder } from '../../src/dough/document/larder.js'
 import {
   arrivalFrom,
   type FromReader,

@@ -1,4 +1,4 @@
-import { type Formula, type Line, nameKey, type Stage } from '../../src/dough/formula.js'
+import { type Formula, type Line, nameKey, type Stage } from '../../src/dough/document/formula.js'
 import type { RecipeLine } from '../../src/exchange/index.js'
 import { notConfirmed } from '../../src/exchange/values/not-confirmed.js'
 

@@ -1,5 +1,5 @@
-import type { Formula } from '../../src/dough/formula.js'
-import type { Ingredient } from '../../src/dough/larder.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import type { Ingredient } from '../../src/dough/document/larder.js'
 import type { Incoming, OnDifference } from '../../src/exchange/index.js'
 
 /** What is to become of a workbook file: merged, with a decision for what differs, or in place of all that is here. */

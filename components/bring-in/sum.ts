@@ -1,4 +1,4 @@
-import type { Formula } from '../../src/dough/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
 import { counted } from '../bring-in-plan.js'
 import type { NumberStyle } from '../numbers.js'
 import type { Read } from './intake.js'

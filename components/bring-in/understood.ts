@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { CountsAs } from '../../src/dough/formula.js'
-import type { Workbook } from '../../src/dough/workbook.js'
+import type { CountsAs } from '../../src/dough/document/formula.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import type { RestorePlan } from '../../src/exchange/index.js'
 import type { Mapping } from '../../src/exchange/tables/index.js'

@@ -1,5 +1,5 @@
-import type { FigureSheet } from '../../src/dough/figures.js'
-import { unitWords } from '../../src/dough/units.js'
+import { unitWords } from '../../src/dough/amounts/units.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { nameFor } from '../../src/engine/index.js'
 import type { Choice } from './choices.js'
 import type { Row } from './table.js'

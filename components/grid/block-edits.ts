@@ -1,3 +1,4 @@
+import { applyChanges, type Transaction, type Workbook } from '../../src/dough/document/workbook.js'
 import {
   addLine,
   enterAmount,
@@ -8,8 +9,7 @@ import {
   removeLines,
   renameStage,
   together,
-} from '../../src/dough/edits.js'
-import { applyChanges, type Transaction, type Workbook } from '../../src/dough/workbook.js'
+} from '../../src/dough/edits/edits.js'
 import type { Edit } from '../events.js'
 import { readNumber } from '../typed-numbers.js'
 import type { Extent } from './moving.js'

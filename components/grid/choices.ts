@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit'
-import { type Formula, nameKey } from '../../src/dough/formula.js'
+import { type Formula, nameKey } from '../../src/dough/document/formula.js'
 
 /** A name an editor offers. */
 export interface Choice {

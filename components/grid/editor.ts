@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { FigureSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../numbers.js'
 import { showNumber } from '../typed-numbers.js'
 import { type Choice, choiceId, choiceList } from './choices.js'

@@ -1,6 +1,6 @@
-import { markBase, moveLine, releaseHold, removeLines } from '../../src/dough/edits.js'
-import { sameName } from '../../src/dough/formula.js'
-import { holdWords } from '../../src/dough/words.js'
+import { sameName } from '../../src/dough/document/formula.js'
+import { holdWords } from '../../src/dough/document/words.js'
+import { markBase, moveLine, releaseHold, removeLines } from '../../src/dough/edits/edits.js'
 import type { Action, Actor } from './actions.js'
 import { homeOf, type LineRow } from './table.js'
 
@@ -89,7 +89,7 @@ function starters(row: LineRow, actor: Actor): readonly Action[] {
     .map(({ name }) => ({
       label: name,
       run: async () => {
-        const { changeStarter } = await import('../../src/dough/rebase.js')
+        const { changeStarter } = await import('../../src/dough/edits/rebase.js')
         actor.act(() => changeStarter(sheet, at, name), row.key)
       },
     }))

@@ -1,5 +1,5 @@
 import { guard } from 'lit/directives/guard.js'
-import type { FigureSheet } from '../../src/dough/figures.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { columnNames, type Editing, rowName } from './editor.js'
 import { cellColumn } from './moving.js'
 import { type RowState, rowTemplate, selectedColumns, type View } from './rows.js'

@@ -1,5 +1,5 @@
-import { amountAsKept, plainPercent, readAmount } from '../../src/dough/amounts.js'
-import { addLine, newLine } from '../../src/dough/edits.js'
+import { amountAsKept, plainPercent, readAmount } from '../../src/dough/amounts/amounts.js'
+import { addLine, newLine } from '../../src/dough/edits/edits.js'
 import type { Edit } from '../events.js'
 import { enterIn, inTurn, ungrouped } from './block-edits.js'
 import type { Extent } from './moving.js'

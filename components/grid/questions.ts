@@ -1,4 +1,4 @@
-import type { CellName } from '../../src/dough/working.js'
+import type { CellName } from '../../src/dough/workings/working.js'
 import { type Column, isNumber, type Row } from './table.js'
 
 /** A number one can ask about, as its cell shows it. */

@@ -1,4 +1,4 @@
-import { newId } from '../../src/dough/formula.js'
+import { newId } from '../../src/dough/document/formula.js'
 import type { Edit } from '../events.js'
 import { nameAt, namesFor } from './amount-names.js'
 import { enterInCell } from './block-edits.js'

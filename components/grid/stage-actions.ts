@@ -1,5 +1,5 @@
-import { addStage, moveStage, newStage, removeStage, setFerments } from '../../src/dough/edits.js'
-import { sameName } from '../../src/dough/formula.js'
+import { sameName } from '../../src/dough/document/formula.js'
+import { addStage, moveStage, newStage, removeStage, setFerments } from '../../src/dough/edits/edits.js'
 import type { Action, Actor } from './actions.js'
 import { type StageRow, stageKey } from './table.js'
 
@@ -48,7 +48,7 @@ export function stageActions(row: StageRow, actor: Actor, asked: readonly Action
 function writing({ key, stage }: StageRow, actor: Actor): readonly Action[] {
   const { sheet } = actor
   const write = (way: 'writeInGrams' | 'writeInPercentages') => async () => {
-    const edits = await import('../../src/dough/rebase.js')
+    const edits = await import('../../src/dough/edits/rebase.js')
     actor.act(() => edits[way](sheet, stage.id), key)
   }
   return [

@@ -1,6 +1,11 @@
-import { type FigureSheet, isUnsaid, type LineFigures, type StageFigures } from '../../src/dough/figures.js'
-import type { Line, Stage } from '../../src/dough/formula.js'
-import { holdWords, per100 } from '../../src/dough/words.js'
+import type { Line, Stage } from '../../src/dough/document/formula.js'
+import { holdWords, per100 } from '../../src/dough/document/words.js'
+import {
+  type FigureSheet,
+  isUnsaid,
+  type LineFigures,
+  type StageFigures,
+} from '../../src/dough/sheet/figures.js'
 import { type NumberStyle, showGrams, showPercent } from '../numbers.js'
 import {
   type AddRow,

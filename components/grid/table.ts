@@ -1,5 +1,5 @@
-import type { FigureSheet, LineFigures, StageFigures } from '../../src/dough/figures.js'
-import type { Line, Stage } from '../../src/dough/formula.js'
+import type { Line, Stage } from '../../src/dough/document/formula.js'
+import type { FigureSheet, LineFigures, StageFigures } from '../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../numbers.js'
 
 /** The grid's columns, from the left. The actions column holds each row's button. */

@@ -1,6 +1,6 @@
-import type { FigureSheet } from '../../src/dough/figures.js'
-import { type Formula, type Stage, sameName } from '../../src/dough/formula.js'
-import { grams } from '../../src/dough/words.js'
+import { type Formula, type Stage, sameName } from '../../src/dough/document/formula.js'
+import { grams } from '../../src/dough/document/words.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { type NumberStyle, showDecimals } from '../numbers.js'
 import type { WeighedShown } from './table.js'
 

@@ -4,7 +4,7 @@ import buns from '../../examples/morning-buns.csv'
 import baguette from '../../examples/poolish-baguette.csv'
 import spelt from '../../examples/seeded-spelt-tin.csv'
 import rye from '../../examples/two-build-rye.csv'
-import type { Formula } from '../dough/formula.js'
+import type { Formula } from '../dough/document/formula.js'
 import { readFormulas } from '../exchange/index.js'
 
 /**

@@ -1,6 +1,6 @@
 import examples from 'examples:formulas'
-import { copyOf } from '../dough/edits.js'
-import type { Formula } from '../dough/formula.js'
+import type { Formula } from '../dough/document/formula.js'
+import { copyOf } from '../dough/edits/edits.js'
 
 /** What a new workbook begins with: the formulas of one oven day, to be changed and learned from. */
 export function firstStart(): { readonly workbook: string; readonly formulas: readonly Formula[] } {

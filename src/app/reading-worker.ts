@@ -1,5 +1,5 @@
 /** Reads large files off the main thread. It is stopped by being ended. */
-import { larderOf } from '../dough/larder.js'
+import { larderOf } from '../dough/document/larder.js'
 import { arrivalFrom, type FromReader, type ToReader } from '../exchange/arriving/arrival-source.js'
 import type { Arrival } from '../exchange/arriving/arriving.js'
 

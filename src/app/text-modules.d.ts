@@ -6,6 +6,6 @@ declare module '*.csv' {
 
 /** The build reads the example files and hands over their formulas. */
 declare module 'examples:formulas' {
-  const formulas: readonly import('../dough/formula.js').Formula[]
+  const formulas: readonly import('../dough/document/formula.js').Formula[]
   export default formulas
 }

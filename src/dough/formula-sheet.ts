@@ -1,4 +1,7 @@
-import type { Batch, Scale } from './batch.js'
+import type { Batch, Scale } from './document/batch.js'
+import { type Formula, sameName } from './document/formula.js'
+import type { Larder } from './document/larder.js'
+import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './document/workbook.js'
 import {
   addLine,
   addStage,
@@ -9,16 +12,13 @@ import {
   Refusal,
   releaseHold,
   setBatch,
-} from './edits.js'
-import type { AmountColumn, FormulaSheet, ReadingName } from './figures.js'
-import { type Formula, sameName } from './formula.js'
-import type { Larder } from './larder.js'
-import { cellOf } from './names.js'
-import type { LinePlan, Outline } from './outline.js'
-import { WorkedSheet } from './sheet.js'
-import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './workbook.js'
-import type { CellName, Working } from './working.js'
-import { cellNamed, workingOf } from './workings.js'
+} from './edits/edits.js'
+import { cellOf } from './outline/names.js'
+import type { LinePlan, Outline } from './outline/outline.js'
+import type { AmountColumn, FormulaSheet, ReadingName } from './sheet/figures.js'
+import { WorkedSheet } from './sheet/sheet.js'
+import type { CellName, Working } from './workings/working.js'
+import { cellNamed, workingOf } from './workings/workings.js'
 
 /** A formula with its figures, to be read and changed by names. The larder is the usual one unless another is given. */
 export const openFormula = (formula: Formula, larder?: Larder, scale?: Scale): FormulaSheet =>

@@ -1,4 +1,4 @@
-import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/workbook.js'
+import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
 
 /** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */

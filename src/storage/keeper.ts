@@ -1,5 +1,5 @@
-import { newId, type Problem } from '../dough/formula.js'
-import type { Workbook } from '../dough/workbook.js'
+import { newId, type Problem } from '../dough/document/formula.js'
+import type { Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
 import { type Merged, merge } from './merge.js'
 import { askToPersist, onPageLeave } from './page.js'

@@ -1,6 +1,6 @@
-import { newId } from '../dough/formula.js'
-import { sameData } from '../dough/same-data.js'
-import { optionsOf, type Workbook } from '../dough/workbook.js'
+import { newId } from '../dough/document/formula.js'
+import { sameData } from '../dough/document/same-data.js'
+import { optionsOf, type Workbook } from '../dough/document/workbook.js'
 
 interface Named {
   readonly id: string

@@ -1,8 +1,8 @@
-import { type Scale, scaleProblem } from '../dough/batch.js'
-import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/formula.js'
-import type { Ingredient } from '../dough/larder.js'
-import { sameData } from '../dough/same-data.js'
-import { emptyWorkbook, optionsOf, type Workbook } from '../dough/workbook.js'
+import { type Scale, scaleProblem } from '../dough/document/batch.js'
+import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/document/formula.js'
+import type { Ingredient } from '../dough/document/larder.js'
+import { sameData } from '../dough/document/same-data.js'
+import { emptyWorkbook, optionsOf, type Workbook } from '../dough/document/workbook.js'
 import type { PartChanges } from './parts.js'
 
 /** The key of the part that holds everything but the formulas, and the formulas' order. */

@@ -1,4 +1,4 @@
-import { newId } from '../dough/formula.js'
+import { newId } from '../dough/document/formula.js'
 
 /** What a tab hears of the others. */
 export interface TabEvents {

@@ -1,6 +1,6 @@
-import type { Formula } from '../dough/formula.js'
-import type { Ingredient } from '../dough/larder.js'
-import { optionsOf, type Workbook } from '../dough/workbook.js'
+import type { Formula } from '../dough/document/formula.js'
+import type { Ingredient } from '../dough/document/larder.js'
+import { optionsOf, type Workbook } from '../dough/document/workbook.js'
 import { type Merged, merge } from './merge.js'
 import { hasTexts, isFields, isIngredient, optionsIn, readFormula, type Stored } from './record.js'
 

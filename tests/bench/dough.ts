@@ -1,4 +1,4 @@
-import { type Formula, finalDoughOf, type Line, newId } from '../../src/dough/formula'
+import { type Formula, finalDoughOf, type Line, newId } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { type Now, type Row, timeInTurns } from './row'
 

@@ -1,11 +1,11 @@
 import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
-import { allergenSentence, allergensOf, cautionsOf } from '../../src/dough/allergens.js'
+import { allergenSentence, allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
+import { householdSentence } from '../../src/dough/about/household.js'
+import type { Ingredient } from '../../src/dough/document/larder.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { householdSentence } from '../../src/dough/household.js'
-import type { Ingredient } from '../../src/dough/larder.js'
-import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
+import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { readFormulas } from '../../src/exchange/index.js'
 import { formulaOf } from './notation.js'
 
@@ -186,7 +186,7 @@ test('no sentence clears a bread for anybody', () => {
     householdSentence,
     ...sheets.flatMap(sheet => cautionsOf(sheet).map(c => c.sentence)),
     ...sheets.flatMap(sheet => allergensOf(sheet).notKnown),
-    readFileSync('src/dough/allergens.ts', 'utf8'),
+    readFileSync('src/dough/about/allergens.ts', 'utf8'),
   ]
   for (const sentence of sentences)
     assert.doesNotMatch(sentence, /\bsafe(?:ly|ty)?\b|free from|free of|-free\b|suitable for|contains no/i)

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import type { Batch, KeepBack } from '../../src/dough/batch.js'
+import type { Batch, KeepBack } from '../../src/dough/document/batch.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { near } from '../assert.js'
 import { formulaOf, withStages, workedCheck } from './notation.js'

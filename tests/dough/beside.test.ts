@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { besides, differenceOf, type Pair } from '../../src/dough/beside.js'
+import { besides, differenceOf, type Pair } from '../../src/dough/about/beside.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { near } from '../assert.js'
 import { formulaOf, workedCheck } from './notation.js'

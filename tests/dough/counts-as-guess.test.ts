@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { guessCountsAs } from '../../src/dough/counts-as-guess'
-import type { CountsAs } from '../../src/dough/formula'
+import type { CountsAs } from '../../src/dough/document/formula'
+import { guessCountsAs } from '../../src/dough/larder/counts-as-guess'
 
 const guesses: readonly (readonly [kind: CountsAs['kind'] | undefined, names: string])[] = [
   [

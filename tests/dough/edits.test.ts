@@ -1,5 +1,12 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import type { Formula } from '../../src/dough/document/formula.js'
+import {
+  applyChanges,
+  emptyWorkbook,
+  type Transaction,
+  type Workbook,
+} from '../../src/dough/document/workbook.js'
 import {
   addFormulas,
   blankFormula,
@@ -18,10 +25,8 @@ import {
   setFerments,
   setFlourWeight,
   together,
-} from '../../src/dough/edits.js'
-import type { Formula } from '../../src/dough/formula.js'
+} from '../../src/dough/edits/edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from '../../src/dough/workbook.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'
 
 const shelf = (...formulas: Formula[]): Workbook => ({ ...emptyWorkbook, formulas })

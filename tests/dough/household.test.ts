@@ -1,16 +1,16 @@
 import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
-import { finalDoughOf } from '../../src/dough/formula.js'
-import { openFormula } from '../../src/dough/formula-sheet.js'
 import {
   type HouseholdOptions,
   householdOf,
   type MeasureSystem,
   usualFractions,
-} from '../../src/dough/household.js'
-import { gramsPerMeasure } from '../../src/dough/measures.js'
-import { usualLarder } from '../../src/dough/usual-larder.js'
+} from '../../src/dough/about/household.js'
+import { gramsPerMeasure } from '../../src/dough/amounts/measures.js'
+import { finalDoughOf } from '../../src/dough/document/formula.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
+import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { readFormulas } from '../../src/exchange/index.js'
 import { randomOf } from '../random.js'
 import { formulaOf, workedCheck } from './notation.js'

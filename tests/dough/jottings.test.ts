@@ -1,11 +1,16 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import { enterAmount, enterIngredient, Refusal, renameStage } from '../../src/dough/edits.js'
-import { type Formula, finalDoughOf } from '../../src/dough/formula.js'
+import { jottingAsKept } from '../../src/dough/amounts/jottings.js'
+import { type Formula, finalDoughOf } from '../../src/dough/document/formula.js'
+import {
+  applyChanges,
+  emptyWorkbook,
+  type Transaction,
+  type Workbook,
+} from '../../src/dough/document/workbook.js'
+import { enterAmount, enterIngredient, Refusal, renameStage } from '../../src/dough/edits/edits.js'
+import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { putJotting, removeJotting } from '../../src/dough/jotting-edits.js'
-import { jottingAsKept } from '../../src/dough/jottings.js'
-import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from '../../src/dough/workbook.js'
 import { near } from '../assert.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'
 

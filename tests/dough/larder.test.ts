@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { nameKey } from '../../src/dough/formula.js'
-import { type Ingredient, larderOf } from '../../src/dough/larder.js'
-import { gramsPerMeasure, type Measure } from '../../src/dough/measures.js'
-import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
+import { gramsPerMeasure, type Measure } from '../../src/dough/amounts/measures.js'
+import { nameKey } from '../../src/dough/document/formula.js'
+import { type Ingredient, larderOf } from '../../src/dough/document/larder.js'
+import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
 
 const larder = larderOf(usualLarder)
 const find = (name: string): Ingredient => {

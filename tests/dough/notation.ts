@@ -6,7 +6,7 @@ import {
   newId,
   type Stage,
   usualFlourWeight,
-} from '../../src/dough/formula.js'
+} from '../../src/dough/document/formula.js'
 
 let count = 0
 

@@ -1,4 +1,4 @@
-import { type Ingredient, larderOf } from '../../src/dough/larder.js'
+import { type Ingredient, larderOf } from '../../src/dough/document/larder.js'
 
 const plain: Omit<Ingredient, 'id' | 'name' | 'kind' | 'countsAs'> = {
   otherNames: [],

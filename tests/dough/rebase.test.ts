@@ -1,14 +1,19 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import { holdReading, Refusal, setBatch } from '../../src/dough/edits.js'
-import { type FormulaSheet, readingNames } from '../../src/dough/figures.js'
-import { type Formula, finalDoughOf } from '../../src/dough/formula.js'
+import { type Formula, finalDoughOf } from '../../src/dough/document/formula.js'
+import { larderOf } from '../../src/dough/document/larder.js'
+import {
+  applyChanges,
+  emptyWorkbook,
+  type Transaction,
+  type Workbook,
+} from '../../src/dough/document/workbook.js'
+import { holdReading, Refusal, setBatch } from '../../src/dough/edits/edits.js'
+import { putJotting } from '../../src/dough/edits/jotting-edits.js'
+import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { putJotting } from '../../src/dough/jotting-edits.js'
-import { larderOf } from '../../src/dough/larder.js'
-import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/rebase.js'
-import { usualLarder } from '../../src/dough/usual-larder.js'
-import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from '../../src/dough/workbook.js'
+import { usualLarder } from '../../src/dough/larder/usual-larder.js'
+import { type FormulaSheet, readingNames } from '../../src/dough/sheet/figures.js'
 import { near } from '../assert.js'
 import { randomOf } from '../random.js'
 import { formulaOf, lineOf, withStages, workedCheck } from './notation.js'

@@ -1,10 +1,16 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { duplicateFormula, enterAmount, holdReading, Refusal, renameFormula } from '../../src/dough/edits.js'
-import type { Formula } from '../../src/dough/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import { emptyWorkbook, type Transaction } from '../../src/dough/document/workbook.js'
+import {
+  duplicateFormula,
+  enterAmount,
+  holdReading,
+  Refusal,
+  renameFormula,
+} from '../../src/dough/edits/edits.js'
+import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { bringBack, forgetState, keepState } from '../../src/dough/state-edits.js'
-import { emptyWorkbook, type Transaction } from '../../src/dough/workbook.js'
 import { History } from '../../src/storage/history.js'
 import { near } from '../assert.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'

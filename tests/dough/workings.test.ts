@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { type CellName, workingText } from '../../src/dough/working.js'
+import { type CellName, workingText } from '../../src/dough/workings/working.js'
 import { near } from '../assert.js'
 import { formulaOf, withStages, workedCheck } from './notation.js'
 

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { usualFractions } from '../../src/dough/about/household.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { usualFractions } from '../../src/dough/household.js'
 import { sheetFigures } from '../../src/exchange/csv/sheet-figures.js'
 import { writeFormulas } from '../../src/exchange/index.js'
 import { writeHousehold } from '../../src/exchange/text/household-text.js'

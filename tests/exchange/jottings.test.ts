@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import type { Formula } from '../../src/dough/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { readFormulas, writeFormulas } from '../../src/exchange/index.js'
 import { formulaOf } from '../dough/notation.js'

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
+import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { formulaFromLink, isFormulaLink, linkOf } from '../../src/exchange/data/link.js'
 import { withoutIds } from '../../src/exchange/data/new-ids.js'
 import { pack, toBase64Url, unpack } from '../../src/exchange/data/packed.js'

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import type { Batch } from '../../src/dough/batch.js'
+import type { Batch } from '../../src/dough/document/batch.js'
 import {
   type CountsAs,
   type Formula,
@@ -10,10 +10,10 @@ import {
   nameKey,
   newId,
   type Stage,
-} from '../../src/dough/formula.js'
-import { larderOf } from '../../src/dough/larder.js'
-import { usualLarder } from '../../src/dough/usual-larder.js'
-import { tidy } from '../../src/dough/words.js'
+} from '../../src/dough/document/formula.js'
+import { larderOf } from '../../src/dough/document/larder.js'
+import { tidy } from '../../src/dough/document/words.js'
+import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { readFormulas, type WriteOptions, writeFormulas } from '../../src/exchange/index.js'
 import { randomOf } from '../random.js'
 import { shown } from './notation.js'

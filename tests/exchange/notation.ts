@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict'
-import { type Formula, finalDoughOf, type Problem } from '../../src/dough/formula.js'
+import { type Formula, finalDoughOf, type Problem } from '../../src/dough/document/formula.js'
 import { readFormulas } from '../../src/exchange/index.js'
 
 /** A formula as text: its own facts, then a stage a paragraph, a line a row, `*` for base. Ids are left out. */

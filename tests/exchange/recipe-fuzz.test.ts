@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { readAmount } from '../../src/dough/amounts.js'
+import { readAmount } from '../../src/dough/amounts/amounts.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { randomOf } from '../random.js'

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { readAmount } from '../../src/dough/amounts.js'
+import { readAmount } from '../../src/dough/amounts/amounts.js'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { recipeLines } from './recipe-lines.js'
 import { linesKeptApart } from './recipe-lines-kept-apart.js'

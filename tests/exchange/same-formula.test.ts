@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { larderWith, usualLarder } from '../../src/dough/usual-larder.js'
+import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { isHere } from '../../src/exchange/data/same-formula.js'
 import {
   formulaFromLink,

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import type { Formula } from '../../src/dough/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { larderWith } from '../../src/dough/usual-larder.js'
-import { emptyWorkbook } from '../../src/dough/workbook.js'
+import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import { isHere } from '../../src/exchange/data/same-formula.js'
 import {
   formulaFromLink,

@@ -1,6 +1,6 @@
 import { setViewport } from '@web/test-runner-commands'
-import type { Batch } from '../../src/dough/batch'
-import type { Formula } from '../../src/dough/formula'
+import type { Batch } from '../../src/dough/document/batch'
+import type { Formula } from '../../src/dough/document/formula'
 import { deepEqual, equal, near } from '../assert'
 import { withStages } from '../dough/notation'
 import { press } from '../keys'

@@ -1,4 +1,4 @@
-import type { Formula } from '../../src/dough/formula'
+import type { Formula } from '../../src/dough/document/formula'
 import { formulaOf } from '../dough/notation'
 
 /** The worked check: 70.473 % true, salt 1.8842 %, 10.277 % prefermented. */

@@ -9,11 +9,11 @@ import buns from '../../examples/morning-buns.csv' with { type: 'text' }
 import baguette from '../../examples/poolish-baguette.csv' with { type: 'text' }
 import spelt from '../../examples/seeded-spelt-tin.csv' with { type: 'text' }
 import rye from '../../examples/two-build-rye.csv' with { type: 'text' }
-import { allergenSentence, localCodesSentence } from '../../src/dough/allergens'
-import type { Formula } from '../../src/dough/formula'
+import { allergenSentence, localCodesSentence } from '../../src/dough/about/allergens'
+import type { Formula } from '../../src/dough/document/formula'
+import { emptyWorkbook } from '../../src/dough/document/workbook'
 import { openFormula } from '../../src/dough/formula-sheet'
-import { larderWith } from '../../src/dough/usual-larder'
-import { emptyWorkbook } from '../../src/dough/workbook'
+import { larderWith } from '../../src/dough/larder/usual-larder'
 import { readFormulas } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'

@@ -1,8 +1,8 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
 import type { NumberStyle } from '../../components/numbers'
 import type { TbDialog } from '../../components/tb-dialog'
-import { larderWith } from '../../src/dough/usual-larder'
-import type { Workbook } from '../../src/dough/workbook'
+import type { Workbook } from '../../src/dough/document/workbook'
+import { larderWith } from '../../src/dough/larder/usual-larder'
 import { ok, waitUntil } from '../assert'
 import { Around, english, passesAxe, textOf } from './mount'
 

@@ -1,6 +1,6 @@
 import '../../components/tb-dough-bar'
 import type { TbDoughBar } from '../../components/tb-dough-bar'
-import type { Formula } from '../../src/dough/formula'
+import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { equal, match, near, ok } from '../assert'
 import { millWheat, straightDough } from './breads'

@@ -1,5 +1,5 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
-import type { Formula } from '../../src/dough/formula'
+import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { amounts, cell, type Desk, field, focusIn, goTo, setUp, shows, sixLoaves } from './grid-desk'

@@ -1,6 +1,6 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
 import { nameAt } from '../../components/grid/amount-names'
-import type { Formula } from '../../src/dough/formula'
+import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok } from '../assert'
 import { press, type } from '../keys'
 import { amounts, cell, type Desk, field, focusIn, goTo, middleOf, setUp } from './grid-desk'

@@ -1,8 +1,8 @@
 import axe from 'axe-core'
 import type { EditRequest, Wish } from '../../components/events'
 import pageStyles from '../../src/app/styles.css' with { type: 'text' }
-import { Refusal } from '../../src/dough/edits'
-import { emptyWorkbook, type Workbook } from '../../src/dough/workbook'
+import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook'
+import { Refusal } from '../../src/dough/edits/edits'
 import { History } from '../../src/storage/index'
 import { equal } from '../assert'
 

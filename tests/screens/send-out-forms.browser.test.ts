@@ -1,6 +1,6 @@
 import '../../components/tb-send-out'
 import type { TbSendOut } from '../../components/tb-send-out'
-import type { Formula } from '../../src/dough/formula'
+import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import {
   formulaFromLink,

@@ -1,7 +1,7 @@
 import { setViewport } from '@web/test-runner-commands'
 import '../../components/tb-tally'
 import type { TbTally } from '../../components/tb-tally'
-import type { Formula } from '../../src/dough/formula'
+import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok } from '../assert'
 import { press } from '../keys'

@@ -1,5 +1,5 @@
-import type { Formula } from '../../src/dough/formula.js'
-import type { Transaction, Workbook } from '../../src/dough/workbook.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 
 /** A formula with these lines in its final dough: `loaf('Miche', 'flour 100%', 'salt 2%')`. Its id is its name. */
 export function loaf(name: string, ...lines: readonly string[]): Formula {

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { beforeEach, mock, test } from 'node:test'
-import type { Transaction } from '../../src/dough/workbook.js'
+import type { Transaction } from '../../src/dough/document/workbook.js'
 import { History } from '../../src/storage/history.js'
 import { inWords, loaf, put, workbookOf } from './bread.js'
 

@@ -1,4 +1,4 @@
-import type { Workbook } from '../../src/dough/workbook.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
 import type { PartStore } from '../../src/storage/parts.js'
 import type { TabEvents, Tabs } from '../../src/storage/tabs.js'

@@ -1,5 +1,5 @@
 import { promisifyRequest } from 'idb-keyval'
-import type { Workbook } from '../../src/dough/workbook'
+import type { Workbook } from '../../src/dough/document/workbook'
 import { type Keeper, openKeeper } from '../../src/storage/index'
 import { equal, match, ok, waitUntil } from '../assert'
 import { inWords, loaf, withFormula, workbookOf } from './bread'

@@ -1,4 +1,4 @@
-import type { Formula } from '../../src/dough/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
 import {
   formulaFromLink,
   readFormulas,

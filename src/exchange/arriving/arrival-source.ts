@@ -1,4 +1,4 @@
-import type { Ingredient, Larder } from '../../dough/larder.js'
+import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { Arrival, type Arrived, type Way } from './arriving.js'
 import { textOf } from './file-text.js'
 import type { RememberedColumns } from './remembered-columns.js'

@@ -1,5 +1,5 @@
 import Papa from 'papaparse'
-import type { Problem } from '../../dough/formula.js'
+import type { Problem } from '../../dough/document/formula.js'
 import { plainCell, safeCell } from '../values/safe-cell.js'
 
 export interface TableRow {

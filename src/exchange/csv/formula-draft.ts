@@ -1,4 +1,5 @@
-import type { Batch, KeepBack } from '../../dough/batch.js'
+import { jottingNameAsKept, jottingNameProblem } from '../../dough/amounts/jottings.js'
+import type { Batch, KeepBack } from '../../dough/document/batch.js'
 import {
   type CountsAs,
   type Formula,
@@ -9,8 +10,7 @@ import {
   nameKey,
   newId,
   usualFlourWeight,
-} from '../../dough/formula.js'
-import { jottingNameAsKept, jottingNameProblem } from '../../dough/jottings.js'
+} from '../../dough/document/formula.js'
 import { distinct } from '../values/distinct.js'
 import { unnamed } from './columns.js'
 import { settingKey } from './row.js'

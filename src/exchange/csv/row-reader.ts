@@ -1,5 +1,5 @@
-import { type Formula, nameKey, newId, type Place, type Problem } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
+import { type Formula, nameKey, newId, type Place, type Problem } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { readCountsAs, sameCountsAs } from '../values/counts-as.js'
 import { type DecimalMark, type PlainNumbers, plainAmount, plainNumbers } from '../values/decimals.js'
 import { type Column, isFormulaSetting, isStageSetting, unnamed } from './columns.js'

@@ -1,4 +1,4 @@
-import { nameKey } from '../../dough/formula.js'
+import { nameKey } from '../../dough/document/formula.js'
 import { plainMake } from '../values/batch-text.js'
 import { type DecimalMark, type PlainNumbers, plainNumbers } from '../values/decimals.js'
 import { heldBy } from '../values/hold-text.js'

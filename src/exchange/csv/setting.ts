@@ -1,5 +1,5 @@
-import { type KeptSetting, nameKey } from '../../dough/formula.js'
-import { isWeightReading } from '../../dough/words.js'
+import { type KeptSetting, nameKey } from '../../dough/document/formula.js'
+import { isWeightReading } from '../../dough/document/words.js'
 import { readMake } from '../values/batch-text.js'
 import type { DecimalMark, PlainNumbers } from '../values/decimals.js'
 import { heldBy, readHoldValue } from '../values/hold-text.js'

@@ -1,7 +1,7 @@
-import { isUnsaid } from '../../dough/figures.js'
-import type { Formula } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
-import { openSheet } from '../../dough/sheet.js'
+import type { Formula } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { isUnsaid } from '../../dough/sheet/figures.js'
+import { openSheet } from '../../dough/sheet/sheet.js'
 import type { WriteOptions } from './write-formulas.js'
 
 /** The figures of a formula's sheet, for `writeFormulas`: as written, not as scaled for a batch. */

@@ -5,9 +5,9 @@ import {
   nameKey,
   type Stage,
   usualFlourWeight,
-} from '../../dough/formula.js'
-import { type Larder, larderOf } from '../../dough/larder.js'
-import { usualLarder } from '../../dough/usual-larder.js'
+} from '../../dough/document/formula.js'
+import { type Larder, larderOf } from '../../dough/document/larder.js'
+import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { makeText } from '../values/batch-text.js'
 import { countsAsText } from '../values/counts-as.js'
 import { plainAmount } from '../values/decimals.js'

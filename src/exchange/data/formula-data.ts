@@ -1,6 +1,6 @@
-import { batchProblem } from '../../dough/batch.js'
-import { readingNames } from '../../dough/figures.js'
-import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../../dough/formula.js'
+import { batchProblem } from '../../dough/document/batch.js'
+import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../../dough/document/formula.js'
+import { readingNames } from '../../dough/sheet/figures.js'
 import {
   type Field,
   type Fields,

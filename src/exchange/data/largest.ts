@@ -1,4 +1,4 @@
-import type { Formula } from '../../dough/formula.js'
+import type { Formula } from '../../dough/document/formula.js'
 
 const mostStages = 200
 const mostLines = 5000

@@ -1,5 +1,5 @@
-import type { Formula } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
+import type { Formula } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { withOwnMeanings } from '../values/own-meanings.js'
 import { whyHostile } from './fields.js'
 import { readFormulaData } from './formula-data.js'

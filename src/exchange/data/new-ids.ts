@@ -1,4 +1,4 @@
-import { type Formula, newId } from '../../dough/formula.js'
+import { type Formula, newId } from '../../dough/document/formula.js'
 
 /** The formula with other ids throughout, and its holds still on the same lines. Kept states are left as they are. */
 export function withIds(formula: Formula, idFor: () => string = newId): Formula {

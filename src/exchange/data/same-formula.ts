@@ -1,6 +1,6 @@
-import { type Formula, nameKey } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
-import { sameData } from '../../dough/same-data.js'
+import { type Formula, nameKey } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { sameData } from '../../dough/document/same-data.js'
 import { sameCountsAs } from '../values/counts-as.js'
 import { withoutIds } from './new-ids.js'
 

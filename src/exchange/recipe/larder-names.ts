@@ -1,4 +1,4 @@
-import type { Ingredient, Larder } from '../../dough/larder.js'
+import type { Ingredient, Larder } from '../../dough/document/larder.js'
 
 const fold = (text: string): string =>
   text

@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import {
   aboutWords,
   fillers,

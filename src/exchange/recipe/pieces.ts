@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { isOneOf, noteStarts, stateWords } from './kitchen-words.js'
 import { bare, isState, nameOf } from './name.js'
 import type { Quantity } from './quantity.js'

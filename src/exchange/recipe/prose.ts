@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { articles, namesEarlierStage, noteStarts, verbs } from './kitchen-words.js'
 import { ingredientNamed } from './larder-names.js'
 import { bare, nameOf } from './name.js'

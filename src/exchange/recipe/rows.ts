@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { type Heading, headingOf, inlineStage, type StageKind } from './headings.js'
 import { factStarts, listStarts, sentenceStarts, verbs } from './kitchen-words.js'
 import { piecesOf } from './pieces.js'

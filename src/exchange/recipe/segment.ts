@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { type AmountRead, amountOf, asWritten, compared } from './amount.js'
 import { articles, fillers, leadWords, measureWords, noteStarts, stateWords } from './kitchen-words.js'
 import { ingredientNamed, larderName } from './larder-names.js'

@@ -1,8 +1,15 @@
-import { guessCountsAs } from '../../dough/counts-as-guess.js'
-import { type CountsAs, type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
-import { gramsPerMeasure, type Measure } from '../../dough/measures.js'
-import { weightUnits } from '../../dough/units.js'
+import { gramsPerMeasure, type Measure } from '../../dough/amounts/measures.js'
+import { weightUnits } from '../../dough/amounts/units.js'
+import {
+  type CountsAs,
+  type Line,
+  type Meaning,
+  nameKey,
+  newId,
+  type Stage,
+} from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { unnamed } from '../csv/columns.js'
 import { kindOf, type StageKind } from './headings.js'
 import { namesEarlierStage } from './kitchen-words.js'

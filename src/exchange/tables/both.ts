@@ -1,4 +1,4 @@
-import { grams, per100, tidy } from '../../dough/words.js'
+import { grams, per100, tidy } from '../../dough/document/words.js'
 import type { Quantity } from './cell-quantity.js'
 import { sumOf } from './sums.js'
 import {

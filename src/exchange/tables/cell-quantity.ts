@@ -1,6 +1,6 @@
-import { readAmount } from '../../dough/amounts.js'
-import { weightUnits } from '../../dough/units.js'
-import { tidy } from '../../dough/words.js'
+import { readAmount } from '../../dough/amounts/amounts.js'
+import { weightUnits } from '../../dough/amounts/units.js'
+import { tidy } from '../../dough/document/words.js'
 import { type DecimalMark, type Doubt, plainAmount } from '../values/decimals.js'
 import type { ColumnUse } from './types.js'
 

@@ -1,5 +1,5 @@
-import { type Formula, type Line, nameKey, usualFlourWeight } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
+import { type Formula, type Line, nameKey, usualFlourWeight } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { unnamed } from '../csv/columns.js'
 import { quoted } from '../csv/row.js'
 import { distinct } from '../values/distinct.js'

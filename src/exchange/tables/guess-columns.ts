@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { quoted } from '../csv/row.js'
 import { isAmountUse, isName, readCell } from './cell-quantity.js'
 import { stageColumnsIn } from './stage-columns.js'

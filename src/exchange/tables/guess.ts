@@ -1,5 +1,5 @@
-import { type Larder, larderOf } from '../../dough/larder.js'
-import { usualLarder } from '../../dough/usual-larder.js'
+import { type Larder, larderOf } from '../../dough/document/larder.js'
+import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
 import { isAmountUse, numberIn } from './cell-quantity.js'
 import { guessDecimal } from './decimal-signs.js'

@@ -1,4 +1,4 @@
-import { nameKey } from '../../dough/formula.js'
+import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { isBlank, quoted } from '../csv/row.js'
 import type { Sorted } from './sort.js'

@@ -1,4 +1,4 @@
-import type { Larder } from '../../dough/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { isBlank, quoted } from '../csv/row.js'
 import type { LineMaker } from './lines.js'
 import { neighbours } from './neighbours.js'

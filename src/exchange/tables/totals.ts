@@ -1,5 +1,5 @@
-import type { Larder } from '../../dough/larder.js'
-import { grams, per100 } from '../../dough/words.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { grams, per100 } from '../../dough/document/words.js'
 import type { Quantity } from './cell-quantity.js'
 import {
   alike,

@@ -1,4 +1,4 @@
-import type { Formula, Problem } from '../../dough/formula.js'
+import type { Formula, Problem } from '../../dough/document/formula.js'
 import type { DecimalMark } from '../values/decimals.js'
 
 /**

@@ -1,4 +1,3 @@
-import { type ListName, listWords } from '../../dough/allergen-lists.js'
 import {
   allergenSentence,
   allergensOf,
@@ -6,8 +5,9 @@ import {
   cautionWords,
   localCodesSentence,
   notKnownSentence,
-} from '../../dough/allergens.js'
-import type { FigureSheet } from '../../dough/figures.js'
+} from '../../dough/about/allergens.js'
+import { type ListName, listWords } from '../../dough/larder/allergen-lists.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
 
 /** The list that is named where nobody has chosen one: the longest. */
 export const usualList: ListName = 'eu'

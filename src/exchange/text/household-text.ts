@@ -1,10 +1,10 @@
-import type { FigureSheet } from '../../dough/figures.js'
 import {
   type Household,
   type HouseholdOptions,
   householdOf,
   householdSentence,
-} from '../../dough/household.js'
+} from '../../dough/about/household.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { aligned, householdHeading, inLines } from './plain-cells.js'
 import { gramsSaid, percentSaid } from './printed.js'
 

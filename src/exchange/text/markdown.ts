@@ -1,5 +1,5 @@
-import type { ListName } from '../../dough/allergen-lists.js'
-import type { FigureSheet } from '../../dough/figures.js'
+import type { ListName } from '../../dough/larder/allergen-lists.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { cautionsSaid, usualList } from './cautions-said.js'
 import { cautionsHeading } from './plain-cells.js'
 import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'

@@ -1,7 +1,7 @@
-import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../../dough/figures.js'
-import type { Formula, Hold, Stage } from '../../dough/formula.js'
-import { finalDoughOf, nameKey } from '../../dough/formula.js'
-import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../../dough/words.js'
+import type { Formula, Hold, Stage } from '../../dough/document/formula.js'
+import { finalDoughOf, nameKey } from '../../dough/document/formula.js'
+import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
+import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../../dough/sheet/figures.js'
 
 /** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */
 export interface PrintedLine {

@@ -1,4 +1,4 @@
-import type { Batch } from '../../dough/batch.js'
+import type { Batch } from '../../dough/document/batch.js'
 import {
   type Formula,
   finalDoughOf,
@@ -12,7 +12,7 @@ import {
   type Problem,
   type Stage,
   usualFlourWeight,
-} from '../../dough/formula.js'
+} from '../../dough/document/formula.js'
 import { quoted } from '../csv/row.js'
 import type { FormulasRead } from '../csv/row-reader.js'
 import { readMake } from '../values/batch-text.js'

@@ -1,4 +1,4 @@
-import type { FigureSheet } from '../../dough/figures.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { notConfirmed } from '../values/not-confirmed.js'
 import { gramsSaid, type Printed, type PrintedLine, printedOf } from './printed.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'

@@ -1,5 +1,5 @@
-import { type Batch, batchProblem, type Pieces } from '../../dough/batch.js'
-import { tidy } from '../../dough/words.js'
+import { type Batch, batchProblem, type Pieces } from '../../dough/document/batch.js'
+import { tidy } from '../../dough/document/words.js'
 import { type DecimalMark, type PlainNumbers, plainNumbers } from './decimals.js'
 import { gramsOf, gramsText, number, weight } from './written-weights.js'
 

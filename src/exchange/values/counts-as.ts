@@ -1,4 +1,4 @@
-import { type CountsAs, nameKey } from '../../dough/formula.js'
+import { type CountsAs, nameKey } from '../../dough/document/formula.js'
 
 /** `flour`, `water`, `salt`, `other`, or `starter 125%` with its hydration to 12 digits. */
 export const countsAsText = (countsAs: CountsAs): string =>

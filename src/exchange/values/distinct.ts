@@ -1,4 +1,4 @@
-import { nameKey } from '../../dough/formula.js'
+import { nameKey } from '../../dough/document/formula.js'
 
 /** Names that tell each apart, in a file and for those who speak of one: `Water`, `Water (2)`. */
 export function distinct(names: readonly string[]): string[] {

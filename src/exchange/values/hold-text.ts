@@ -1,5 +1,5 @@
-import { type Hold, nameKey } from '../../dough/formula.js'
-import { isWeightReading, readingWords } from '../../dough/words.js'
+import { type Hold, nameKey } from '../../dough/document/formula.js'
+import { isWeightReading, readingWords } from '../../dough/document/words.js'
 import { gramsText, percentText, readGrams, readPercent } from './written-weights.js'
 
 type Held = Hold['reading']

@@ -1,6 +1,6 @@
-import { type Formula, type Meaning, nameKey } from '../../dough/formula.js'
-import type { Larder } from '../../dough/larder.js'
-import { larderWith } from '../../dough/usual-larder.js'
+import { type Formula, type Meaning, nameKey } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { sameCountsAs } from './counts-as.js'
 
 /**

@@ -1,0 +1,244 @@
+import { type CellError, solve } from '../../engine/index.js'
+import type { Hold } from '../document/formula.js'
+import { grams, holdWords } from '../document/words.js'
+import { cellOf } from '../outline/names.js'
+import { type Counted, ingredientKey, type LinePlan, type Outline } from '../outline/outline.js'
+import type { CellWriter, Term } from './cell-writer.js'
+import type { LineCells } from './line-cells.js'
+import { isOwn, type StageCells } from './stage-cells.js'
+
+/** A total of the final dough: a count, all of its weight, or the weight of some of its own lines. */
+type Total = Counted | 'weight' | 'flour lines' | 'water lines' | 'levain lines'
+
+/** Σ times × total = right: what a hold demands of the dough. */
+interface Demand {
+  readonly of: readonly (readonly [Total, times: number])[]
+  readonly right: number | 'flour weight'
+}
+
+/** What a hold demands. Every reading is a total, or one total over another. */
+function demandOf(hold: Hold, line: LinePlan): Demand {
+  const { value, reading } = hold
+  const over = (part: Total, whole: Total): Demand => ({
+    of: [
+      [part, 1],
+      [whole, -value],
+    ],
+    right: 0,
+  })
+  switch (reading) {
+    case 'trueHydration':
+      return over('water', 'flour')
+    case 'moistureHydration':
+      return over('moisture', 'flour')
+    case 'prefermentedFlour':
+      return over('prefermented', 'flour')
+    case 'salt':
+    case 'fat':
+    case 'sugar':
+    case 'egg':
+    case 'milk':
+      return over(reading, 'flour')
+    case 'listedHydration':
+      return over('water lines', 'flour lines')
+    case 'levainOnFlour':
+      return over('levain lines', 'flour lines')
+    case 'totalFlour':
+      return { of: [['flour', 1]], right: value }
+    case 'totalWater':
+      return { of: [['water', 1]], right: value }
+    case 'doughWeight':
+      return { of: [['weight', 1]], right: value }
+    case 'wholeDough':
+      return over(`all ${ingredientKey(line)}`, 'flour')
+  }
+}
+
+/** Where every flour of the dough is a share of the whole, the first makes up the rest of the flour weight. */
+function demandsOf(outline: Outline, giving: readonly LinePlan[]): Demand[] {
+  const { base, baseIsFlour } = outline.final
+  const shared = baseIsFlour && base.every(l => l.gives?.reading === 'wholeDough')
+  return giving.map(line =>
+    shared && line === base[0] ? { of: [['flour', 1]], right: 'flour weight' } : demandOf(line.gives!, line),
+  )
+}
+
+/** Whether the line's whole-dough share is not held but follows, since it makes up the rest of the flour. */
+export const makesUpTheRest = (outline: Outline, line: LinePlan): boolean =>
+  outline.final.baseIsFlour &&
+  line === outline.final.base[0] &&
+  outline.final.base.every(l => l.gives?.reading === 'wholeDough')
+
+/**
+ * The weights of the lines that give, and the base where they move it, as the one solution of a linear
+ * system: a row a hold, and one that says what the base is the sum of.
+ */
+export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells, lines: LineCells): void {
+  const { final } = outline
+  const giving = final.lines.filter(l => l.gives)
+  if (!giving.length) return
+  const moved = stages.isMoved(final)
+  const demands = demandsOf(outline, giving)
+  const inputs: string[] = []
+  const at = new Map<string, number>()
+  const put = (cell: string): number => {
+    if (!at.has(cell)) at.set(cell, inputs.push(cell) - 1)
+    return at.get(cell)!
+  }
+
+  /** The cell of a total's part: what nothing moves, a gram of base, or a gram of a line that gives. */
+  const part = (total: Total, name: string, weight: (line: LinePlan) => string | undefined): number => {
+    const cell = `${final.stage.id}.${total} ${name}`
+    if (!out.cells.has(cell)) out.dot(cell, `${total} ${name}`, termsOf(total, weight))
+    return put(cell)
+  }
+  const termsOf = (total: Total, weight: (line: LinePlan) => string | undefined): Term[] => {
+    if (total === 'weight') return ones(final.lines, weight)
+    if (total === 'flour lines')
+      return ones(
+        final.lines.filter(l => isOwn(l, 'flour')),
+        weight,
+      )
+    if (total === 'water lines')
+      return ones(
+        final.lines.filter(l => isOwn(l, 'water')),
+        weight,
+      )
+    if (total === 'levain lines')
+      return ones(
+        final.lines.filter(l => isOwn(l, 'levain')),
+        weight,
+      )
+    if (total.startsWith('all '))
+      return stages.terms(final.lines, total, weight).concat(stageTerms(final.lines, total, weight))
+    return stages.terms(final.lines, total, weight)
+  }
+  const rowOf = (totals: readonly (readonly [Total, number])[], right: number | 'flour weight') => {
+    const parts = (name: string, weight: (line: LinePlan) => string | undefined) =>
+      totals.map(([total, times]) => [part(total, name, weight), times] as const)
+    return {
+      fixed: parts('fixed', line => lines.fixed(line)),
+      slope: parts('a gram of base', line => lines.slope(line)),
+      by: giving.map(g => parts(`by ${g.line.id}`, line => lines.by(line, g))),
+      right: right === 'flour weight' ? put(cellOf.flourWeight) : right,
+      given: right === 'flour weight',
+    }
+  }
+  const rows = demands.map(d => rowOf(d.of, d.right))
+  const baseRow = moved ? baseParts() : undefined
+  const base = moved ? undefined : put(cellOf.base(final))
+
+  /** Σ of the base lines' parts. */
+  function baseParts() {
+    const sum = (name: string, weight: (line: LinePlan) => string | undefined) => {
+      const cell = `${final.stage.id}.base lines ${name}`
+      out.dot(cell, `base lines ${name}`, ones(final.base, weight))
+      return put(cell)
+    }
+    return {
+      fixed: sum('fixed', line => lines.fixed(line)),
+      slope: sum('a gram of base', line => lines.slope(line)),
+      by: giving.map(g => sum(`by ${g.line.id}`, line => lines.by(line, g))),
+    }
+  }
+
+  const name = 'holds'
+  const system = (values: readonly number[]): number[] | CellError => {
+    const sum = (parts: readonly (readonly [number, number])[]) =>
+      parts.reduce((s, [i, times]) => s + values[i]! * times, 0)
+    const matrix = rows.map(row => [...row.by.map(sum), ...(moved ? [sum(row.slope)] : [])])
+    const right = rows.map(row => {
+      const wanted = row.given ? values[row.right]! : row.right
+      return wanted - sum(row.fixed) - (moved ? 0 : sum(row.slope) * values[base!]!)
+    })
+    if (baseRow) {
+      matrix.push([...baseRow.by.map(i => values[i]!), values[baseRow.slope]! - 1])
+      right.push(-values[baseRow.fixed]!)
+    }
+    return answer(matrix, right, giving, name)
+  }
+
+  let last: { readonly values: readonly number[]; readonly answer: number[] | CellError } | undefined
+  const solved = (values: readonly number[]) => {
+    if (!last?.values.every((v, i) => Object.is(v, values[i])))
+      last = { values: [...values], answer: system(values) }
+    return last!.answer
+  }
+  const how = `holds ${JSON.stringify([giving.map(g => g.gives), rows, baseRow, giving.map(g => g.line.ingredient)])}`
+  const unknown = (cell: string, words: string, i: number) =>
+    out.compute(cell, words, `${how} ${i}`, inputs, values => {
+      const x = solved(values)
+      return Array.isArray(x) ? x[i]! : x
+    })
+  for (const [i, line] of giving.entries())
+    unknown(cellOf.weight(line), `${line.line.ingredient} in ${final.stage.name}`, i)
+  if (moved) unknown(cellOf.base(final), `flour of ${final.stage.name}`, giving.length)
+}
+
+const ones = (lines: readonly LinePlan[], weight: (line: LinePlan) => string | undefined): Term[] =>
+  lines.flatMap((line): Term[] => {
+    const at = weight(line)
+    return at === undefined ? [] : [[at, 1]]
+  })
+
+/** A held share of a stage: the weights of the lines that take it. */
+const stageTerms = (
+  lines: readonly LinePlan[],
+  total: string,
+  weight: (line: LinePlan) => string | undefined,
+): Term[] =>
+  ones(
+    lines.filter(l => l.source && total === `all ${ingredientKey(l)}`),
+    weight,
+  )
+
+/** The weights, or the sentence that names the holds and the lines that stand in the way. */
+function answer(
+  matrix: number[][],
+  right: number[],
+  giving: readonly LinePlan[],
+  origin: string,
+): number[] | CellError {
+  const error = (message: string): CellError => ({ kind: 'domain', message, origin })
+  const lineWords = (of: readonly LinePlan[]) => list(of.map(l => l.line.ingredient || 'a line'))
+  const holds = (of: readonly LinePlan[]) => list(of.map(l => holdWords(l.gives!, l.line.ingredient)))
+  const among = (indexes: readonly number[]) => indexes.flatMap(i => giving[i] ?? [])
+  const found = solve(matrix, right)
+  if ('x' in found) {
+    // Where the base is an unknown too, ratios alone are met by a dough of nothing.
+    const isNothing = found.x.length > giving.length && Math.abs(found.x.at(-1)!) <= 1e-9
+    if (isNothing)
+      return error(
+        `With ${holds(giving)} only a dough of nothing would do: the amounts typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
+      )
+    const below = giving.findIndex((_, i) => found.x[i]! < -1e-9)
+    if (below < 0) return found.x
+    const line = giving[below]!
+    const weight = grams(found.x[below]!)
+    return error(
+      `With ${holds(giving)}, ${lineWords([line])} would weigh ${weight}: less than nothing. Change or release a hold.`,
+    )
+  }
+  switch (found.reason) {
+    case 'none': {
+      const of = among(found.equations)
+      return error(
+        `No weight of ${lineWords(of)} gives ${holds(of)}. Change or release one of these holds, or let another line give.`,
+      )
+    }
+    case 'many': {
+      const of = among(found.unknowns)
+      const which = of.length ? of : giving
+      return error(
+        `With ${holds(giving)} the weight of ${lineWords(which)} is left open: more than one does. Let another line give, or type one amount.`,
+      )
+    }
+    case 'unstable':
+      return error(
+        `${holds(giving)}: these holds are so nearly one and the same that ${lineWords(giving)} cannot be worked out safely. Let another line give.`,
+      )
+  }
+}
+
+const list = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

@@ -1,0 +1,60 @@
+import type { Formula, Line, Stage } from '../document/formula.js'
+import type { Change, Transaction, Workbook } from '../document/workbook.js'
+
+/** Thrown for an edit that cannot be: the message is a sentence for the baker; nothing has changed. */
+export class Refusal extends Error {}
+
+/** A line by ids. */
+export interface LineAt {
+  readonly formula: string
+  readonly stage: string
+  readonly line: string
+}
+
+/** A stage by ids. */
+export interface StageAt {
+  readonly formula: string
+  readonly stage: string
+}
+
+/** Several edits as one, undone together. */
+export const together = (label: string, parts: readonly Transaction[]): Transaction => ({
+  label,
+  changes: parts.flatMap(part => part.changes),
+})
+
+export function formulaIn(workbook: Workbook, id: string): Formula {
+  const formula = workbook.formulas.find(f => f.id === id)
+  if (!formula) throw new Refusal('That formula is no longer on the shelf.')
+  return formula
+}
+
+export function stageIn(workbook: Workbook, at: StageAt): Stage {
+  const stage = formulaIn(workbook, at.formula).stages.find(s => s.id === at.stage)
+  if (!stage) throw new Refusal('That stage is no longer in the formula.')
+  return stage
+}
+
+export function lineIn(workbook: Workbook, at: LineAt): Line {
+  const line = stageIn(workbook, at).lines.find(l => l.id === at.line)
+  if (!line) throw new Refusal('That line is no longer in the formula.')
+  return line
+}
+
+/** Puts a line at its id, where it is, last, or at `index`. */
+export const putLine = (at: StageAt, line: Line, index?: number): Change => ({
+  of: 'line',
+  formula: at.formula,
+  stage: at.stage,
+  id: line.id,
+  value: line,
+  ...(index === undefined ? {} : { index }),
+})
+export const takeLine = (at: LineAt): Change => ({
+  of: 'line',
+  formula: at.formula,
+  stage: at.stage,
+  id: at.line,
+})
+/** What to call a line in a sentence. */
+export const named = (line: Line): string => line.ingredient || 'a line'

@@ -1,0 +1,36 @@
+import { type Formula, type KeptState, newId } from '../document/formula.js'
+import type { Transaction, Workbook } from '../document/workbook.js'
+import { formulaIn, Refusal } from './edit-places.js'
+
+/** Keeps the formula as it stands under a name, to be read, compared and brought back. `at` is ISO 8601. */
+export function keepState(workbook: Workbook, id: string, name: string, at: string): Transaction {
+  const { states = [], ...formula } = formulaIn(workbook, id)
+  const wanted = name.trim()
+  if (!wanted) throw new Refusal('A state needs a name, such as “before the new flour”.')
+  const state: KeptState = { id: newId(), name: wanted, keptAt: at, formula }
+  return {
+    label: `Keep this state as ${wanted}`,
+    changes: [{ of: 'fields', formula: id, value: { states: [...states, state] } }],
+  }
+}
+
+function stateIn(workbook: Workbook, id: string, state: string): { formula: Formula; state: KeptState } {
+  const formula = formulaIn(workbook, id)
+  const found = formula.states?.find(s => s.id === state)
+  if (!found) throw new Refusal('That state is no longer kept.')
+  return { formula, state: found }
+}
+
+/** Makes the formula what it was in a kept state; its name and the states stay. */
+export function bringBack(workbook: Workbook, id: string, state: string): Transaction {
+  const { formula, state: kept } = stateIn(workbook, id, state)
+  const value: Formula = { ...kept.formula, id, name: formula.name, states: formula.states! }
+  return { label: `Bring back ${kept.name}`, changes: [{ of: 'formula', id, value }] }
+}
+
+/** Lets a kept state go. */
+export function forgetState(workbook: Workbook, id: string, state: string): Transaction {
+  const { formula, state: kept } = stateIn(workbook, id, state)
+  const states = formula.states!.filter(s => s !== kept)
+  return { label: `Let go of ${kept.name}`, changes: [{ of: 'fields', formula: id, value: { states } }] }
+}

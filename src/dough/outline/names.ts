@@ -1,0 +1,149 @@
+import { nameFor } from '../../engine/index.js'
+import { readingsByName } from '../amounts/jottings.js'
+import { gramsPerMeasure, type Measure } from '../amounts/measures.js'
+import { weightUnits } from '../amounts/units.js'
+import type { Ingredient } from '../document/larder.js'
+import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
+
+/** Names of cells, made of ids, so that renaming an ingredient or a stage moves no cell. */
+export const cellOf = {
+  weight: (line: LinePlan) => `${line.line.id}.weight`,
+  asTyped: (line: LinePlan) => `${line.line.id}.weight as typed`, // before it is seen to be above nothing
+  fixed: (line: LinePlan) => `${line.line.id}.fixed`, // grams of it that do not depend on the base
+  slope: (line: LinePlan) => `${line.line.id}.slope`, // grams of it a gram of base
+  by: (line: LinePlan, giving: LinePlan) => `${line.line.id}.by ${giving.line.id}`, // grams of it a gram of a line that gives
+  wholeDough: (line: LinePlan) => `${line.line.id}.whole dough`,
+  base: (stage: StagePlan) => `${stage.stage.id}.base`,
+  stageWeight: (stage: StagePlan) => `${stage.stage.id}.weight`,
+  perBase: (stage: StagePlan) => `${stage.stage.id}.weight a gram of base`,
+  taken: (stage: StagePlan) => `${stage.stage.id}.taken`,
+  carried: (stage: StagePlan) => `${stage.stage.id}.carried`, // how much of it as written ends in the dough, fraction of 1
+  count: (stage: StagePlan, count: Counted) => `${stage.stage.id}.${count}`,
+  share: (stage: StagePlan, count: Counted) => `${stage.stage.id}.share of ${count}`,
+  named: (stage: StagePlan, name: string) => `${stage.stage.id}.all ${name}`, // two lines of one name: their sum
+  lines: (stage: StagePlan, of: string) => `${stage.stage.id}.${of} lines`,
+  batch: (line: LinePlan) => `${line.line.id}.batch`, // grams of it in the batch
+  build: (stage: StagePlan) => `${stage.stage.id}.build`, // grams made of it in the batch
+  needed: (stage: StagePlan) => `${stage.stage.id}.needed`, // grams the batch takes of it
+  times: (stage: StagePlan) => `${stage.stage.id}.times`, // how many times the stage as written is made
+  reading: (name: string) => `reading.${name}`,
+  jotting: (name: string) => `jotting.${name}`,
+  flourWeight: 'flour weight',
+} as const
+
+/** What a name in an amount stands for. `lines` are weights of the stage's own lines. */
+export type Meant =
+  | { readonly kind: 'base' }
+  | { readonly kind: 'unit'; readonly grams: number; readonly name: string }
+  | { readonly kind: 'lines'; readonly lines: readonly LinePlan[] } // of the stage itself
+  | { readonly kind: 'far lines'; readonly lines: readonly LinePlan[]; readonly stage: StagePlan }
+  | { readonly kind: 'count'; readonly count: Count; readonly stage: StagePlan }
+  | { readonly kind: 'stage weight' | 'stage base'; readonly stage: StagePlan }
+  | { readonly kind: 'jotting' | 'reading'; readonly name: string } // a reading by its program's name
+  | { readonly kind: 'unknown'; readonly problem: string }
+
+const totals: ReadonlyMap<string, Count> = new Map([
+  ['flour', 'flour'],
+  ['water', 'water'],
+  ['salt', 'salt'],
+  ['total_flour', 'flour'],
+  ['total_water', 'water'],
+  ['total_salt', 'salt'],
+])
+
+/** The names by which a calculation can speak of things, each once: those of the dough first, or of the stage it stands in. */
+export function namesToUse({ final, stages, jottings }: Outline, at: StagePlan = final): string[] {
+  const linesOf = (stage: StagePlan) =>
+    stage.lines.filter(l => l.line.ingredient).map(l => nameFor(l.line.ingredient))
+  const earlier = stages
+    .filter(s => s !== final)
+    .flatMap(s =>
+      ['weight', ...linesOf(s), ...totals.keys()]
+        .filter(name => !name.startsWith('total_'))
+        .map(name => `${nameFor(s.stage.name)}.${name}`),
+    )
+  const dough = [...linesOf(at), ...jottings.keys(), ...readingsByName.keys(), 'flour', 'water', 'salt']
+  return [...new Set([...dough, ...earlier])]
+}
+
+/** A name after a stage's: one of its lines, else one of its totals. */
+function inStage(stage: StagePlan, name: string): Meant | undefined {
+  const lines = stage.lines.filter(l => l.line.ingredient && nameFor(l.line.ingredient) === name)
+  if (lines.length) return { kind: 'far lines', lines, stage }
+  const count = totals.get(name)
+  if (count) return { kind: 'count', count, stage }
+  if (name === 'weight') return { kind: 'stage weight', stage }
+  if (name === 'base') return { kind: 'stage base', stage }
+  return undefined
+}
+
+function unitOf(line: LinePlan, unit: string): Meant {
+  if (Object.hasOwn(weightUnits, unit))
+    return { kind: 'unit', grams: weightUnits[unit as keyof typeof weightUnits], name: `unit ${unit}` }
+  const { ingredient } = line
+  const grams = ingredient && gramsPerMeasure(ingredient, unit as Measure)
+  if (ingredient && grams !== undefined) return { kind: 'unit', grams, name: `${unit} of ${ingredient.id}` }
+  return { kind: 'unknown', problem: noMeasure(line, ingredient, unit) }
+}
+
+function noMeasure(line: LinePlan, ingredient: Ingredient | undefined, unit: string): string {
+  const name = line.line.ingredient || 'this line'
+  if (line.source) return `Nobody has said what a ${unit} of ${name} weighs; write it in grams or per cent.`
+  const what = unit === 'each' ? `one ${name} weighs` : `a ${unit} of ${name} weighs`
+  return ingredient
+    ? `The larder does not say what ${what}; set it there, or write the amount in grams.`
+    : `${name} is not in the larder, so nobody has said what ${what}; define it there, or write the amount in grams.`
+}
+
+/** What `name`, as it stands in the amount of `line`, stands for. A line of the stage goes before a total of it. */
+export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant {
+  if (name === 'base') return { kind: 'base' }
+  if (name.startsWith('unit:')) return unitOf(line, name.slice('unit:'.length))
+  const { stage } = line
+  if (outline.jottings.has(name)) return { kind: 'jotting', name }
+  if (!name.includes('.')) {
+    const own = inStage(stage, name)
+    if (own?.kind === 'far lines') return { kind: 'lines', lines: own.lines }
+    if (own) return own
+    return (
+      inFormula(name, outline) ?? {
+        kind: 'unknown',
+        problem: `Nothing in ${stage.stage.name} is called ${name}. Write a weight such as 90 g, a percentage such as 20 %, or the name of a line.`,
+      }
+    )
+  }
+  return inFarStage(name, outline)
+}
+
+/** A jotting or a reading of the formula. */
+function inFormula(name: string, outline: Outline): Meant | undefined {
+  if (outline.jottings.has(name)) return { kind: 'jotting', name }
+  const reading = readingsByName.get(name)
+  return reading && { kind: 'reading', name: reading }
+}
+
+/** A dotted name: a stage's, and one of its lines or totals. */
+function inFarStage(name: string, outline: Outline): Meant {
+  const dot = name.indexOf('.')
+  const [head, tail] = [name.slice(0, dot), name.slice(dot + 1)]
+  const there = outline.stages.find(s => nameFor(s.stage.name) === head)
+  if (!there) return { kind: 'unknown', problem: `No stage is called ${head}.` }
+  return (
+    inStage(there, tail) ?? { kind: 'unknown', problem: `Nothing in ${there.stage.name} is called ${tail}.` }
+  )
+}
+
+/** What `name` stands for in a jotting: another jotting, a reading, or what a line of the final dough could say. */
+export function meaningInJotting(name: string, outline: Outline): Meant {
+  if (name.startsWith('unit:')) {
+    const unit = name.slice('unit:'.length)
+    if (Object.hasOwn(weightUnits, unit))
+      return { kind: 'unit', grams: weightUnits[unit as keyof typeof weightUnits], name: `unit ${unit}` }
+    return { kind: 'unknown', problem: `A ${unit} of what? Write it in grams.` }
+  }
+  if (name.includes('.')) return inFarStage(name, outline)
+  return (
+    inFormula(name, outline) ??
+    inStage(outline.final, name) ?? { kind: 'unknown', problem: `Nothing here is called ${name}.` }
+  )
+}

@@ -1,0 +1,220 @@
+import { type Amount, type AmountProblem, type Dimensions, readAmount } from '../amounts/amounts.js'
+import { dimensionsOf, type JottingPlan, planJottings } from '../amounts/jottings.js'
+import {
+  type CountsAs,
+  type Formula,
+  type Hold,
+  type Line,
+  nameKey,
+  type Stage,
+} from '../document/formula.js'
+import type { Ingredient, Larder } from '../document/larder.js'
+
+/** What is counted through the stages, per gram of an ingredient or of a stage. */
+export const counts = [
+  'flour',
+  'water',
+  'salt',
+  'prefermented',
+  'moisture',
+  'fat',
+  'sugar',
+  'egg',
+  'milk',
+] as const
+export type Count = (typeof counts)[number]
+/** A count, or the weight of one ingredient through all stages by its key. */
+export type Counted = Count | `all ${string}`
+export type Brings = Readonly<Partial<Record<Count, number>>> // gram a gram; left out: 0
+
+/** A line with what it stands for. */
+export interface LinePlan {
+  readonly line: Line
+  readonly stage: StagePlan
+  readonly amount: Amount | AmountProblem | undefined // undefined: nothing typed
+  readonly source: StagePlan | undefined // the stage it takes, if it is one
+  readonly ingredient: Ingredient | undefined // as the larder has it
+  readonly countsAs: CountsAs | undefined // undefined: a stage, or unknown
+  readonly brings: Brings // of an ingredient; a stage brings its shares
+  readonly gives: Hold | undefined // the hold for which its weight is solved
+}
+
+/** A stage with what follows from its lines alone. */
+export interface StagePlan {
+  readonly stage: Stage
+  readonly isFinal: boolean
+  readonly lines: readonly LinePlan[]
+  readonly base: readonly LinePlan[] // the lines that are 100 % together
+  readonly baseIsFlour: boolean
+  readonly takenBy: readonly LinePlan[] // lines of other stages that take this one
+  readonly ferments: boolean
+  readonly circle: string | undefined // the sentence, when it is made of itself
+}
+
+/** A formula with its names resolved: who takes what, what each line brings, what ferments. */
+export interface Outline {
+  readonly formula: Formula
+  readonly larder: Larder
+  readonly stages: readonly StagePlan[]
+  readonly final: StagePlan
+  readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
+  readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
+  stageNamed(name: string): StagePlan | undefined
+}
+
+/** Lines of one key are of one ingredient, whatever name they use. */
+export const ingredientKey = (line: LinePlan): string => line.ingredient?.id ?? nameKey(line.line.ingredient)
+
+/** What a gram of the line's own ingredient brings; nothing for a stage. */
+export function lineBrings(line: LinePlan, count: Counted): number {
+  if (!count.startsWith('all ')) return line.brings[count as Count] ?? 0
+  return !line.source && line.line.ingredient && count === `all ${ingredientKey(line)}` ? 1 : 0
+}
+
+type Open<T> = { -readonly [K in keyof T]: T[K] }
+
+/** What a gram brings. A flour's own moisture is left out, as the trade does; so is the fat and sugar of flour. */
+export function bringsOf(countsAs: CountsAs, ingredient: Ingredient | undefined): Brings {
+  switch (countsAs.kind) {
+    case 'flour':
+      return { flour: 1 }
+    case 'water':
+      return { water: 1, moisture: 1 }
+    case 'salt':
+      return { salt: 1 }
+    case 'starter': {
+      const flour = 1 / (1 + countsAs.hydration)
+      const water = countsAs.hydration / (1 + countsAs.hydration)
+      return { flour, water, prefermented: flour, moisture: water }
+    }
+    case 'other': {
+      if (!ingredient) return {}
+      const { moisture, fat, sugar, salt, kind } = ingredient
+      const egg = kind === 'egg' ? 1 : 0
+      const milk = kind === 'dairy' ? 1 : 0
+      const all = { moisture, fat, sugar, salt, egg, milk }
+      return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== 0))
+    }
+  }
+}
+
+function planLine(
+  line: Line,
+  stage: StagePlan,
+  source: StagePlan | undefined,
+  { holds }: Formula,
+  meanings: ReadonlyMap<string, CountsAs>,
+  larder: Larder,
+  dimensions: Dimensions,
+): LinePlan {
+  const amount = readAmount(line.amount, dimensions)
+  const gives = stage.isFinal ? holds?.find(h => h.line === line.id) : undefined
+  if (source)
+    return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
+  const ingredient = larder.find(line.ingredient)
+  const countsAs = meanings.get(nameKey(line.ingredient)) ?? ingredient?.countsAs
+  return {
+    line,
+    stage,
+    amount,
+    source,
+    ingredient,
+    countsAs,
+    brings: countsAs ? bringsOf(countsAs, ingredient) : {},
+    gives,
+  }
+}
+
+/** The lines that are 100 %: the flours; without flour the lines marked as base, or the first one. */
+function baseOf(lines: readonly LinePlan[]): { base: LinePlan[]; baseIsFlour: boolean } {
+  const flours = lines.filter(l => l.countsAs?.kind === 'flour')
+  if (flours.length) return { base: flours, baseIsFlour: true }
+  const marked = lines.filter(l => l.line.base)
+  if (marked.length) return { base: marked, baseIsFlour: false }
+  const first = lines.find(l => l.line.ingredient || l.line.amount)
+  return { base: first ? [first] : [], baseIsFlour: false }
+}
+
+/** The stages in an order in which each comes after those it takes; members of a circle are left out. */
+export function inOrder(stages: readonly StagePlan[]): StagePlan[] {
+  const done = new Set<StagePlan>()
+  const order: StagePlan[] = []
+  for (let grew = true; grew; ) {
+    grew = false
+    for (const stage of stages) {
+      if (done.has(stage) || !stage.lines.every(l => !l.source || done.has(l.source))) continue
+      done.add(stage)
+      order.push(stage)
+      grew = true
+    }
+  }
+  return order
+}
+
+/** The path from a stage back to itself along what it takes, or undefined. */
+function circleOf(start: StagePlan): StagePlan[] | undefined {
+  const from = new Map<StagePlan, StagePlan>()
+  const open = [start]
+  for (const at of open) {
+    for (const { source } of at.lines) {
+      if (!source || from.has(source)) continue
+      from.set(source, at)
+      if (source !== start) {
+        open.push(source)
+        continue
+      }
+      const path = [start]
+      for (let s = at; s !== start; s = from.get(s)!) path.unshift(s)
+      return [start, ...path]
+    }
+  }
+  return undefined
+}
+
+export function outlineOf(formula: Formula, larder: Larder): Outline {
+  const last = formula.stages.length - 1
+  const plans: Open<StagePlan>[] = formula.stages.map((stage, i) => ({
+    stage,
+    isFinal: i === last,
+    lines: [],
+    base: [],
+    baseIsFlour: false,
+    takenBy: [],
+    ferments: false,
+    circle: undefined,
+  }))
+  const byName = new Map<string, StagePlan>()
+  for (const plan of plans)
+    if (!byName.has(nameKey(plan.stage.name))) byName.set(nameKey(plan.stage.name), plan)
+  const stageNamed = (name: string) => byName.get(nameKey(name))
+  const jottings = planJottings(formula.jottings ?? [])
+  const dimensions = dimensionsOf(jottings)
+  // of two for one ingredient the first holds
+  const meanings = new Map(
+    [...formula.meanings].reverse().map(({ ingredient, countsAs }) => [nameKey(ingredient), countsAs]),
+  )
+  for (const plan of plans) {
+    plan.lines = plan.stage.lines.map(line =>
+      planLine(line, plan, stageNamed(line.ingredient), formula, meanings, larder, dimensions),
+    )
+    Object.assign(plan, baseOf(plan.lines))
+  }
+  const takers = plans.flatMap(p => p.lines.filter(l => l.source))
+  for (const plan of plans) plan.takenBy = takers.filter(l => l.source === plan)
+  for (const plan of plans) {
+    const path = circleOf(plan)
+    if (!path) continue
+    const [first, ...rest] = path.map(s => s.stage.name)
+    plan.circle = `${first} takes ${rest.join(', which takes ')}: a stage cannot be made of itself.`
+  }
+  for (const plan of inOrder(plans) as Open<StagePlan>[]) {
+    const holds = (l: LinePlan) =>
+      l.countsAs?.kind === 'starter' || l.ingredient?.kind === 'yeast' || l.source?.ferments === true
+    plan.ferments = !plan.isFinal && (plan.stage.ferments ?? plan.lines.some(holds))
+  }
+  for (const plan of plans) if (plan.circle) plan.ferments = !plan.isFinal && plan.stage.ferments === true
+  const final = plans[last]!
+  const shares = final.lines.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
+  const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
+  return { formula, larder, stages: plans, final, jottings, counted, stageNamed }
+}

@@ -1,0 +1,13 @@
+import type { CellValue, Graph } from '../../engine/index.js'
+import type { CellPlan } from '../cells/plan-cells.js'
+import type { Outline } from '../outline/outline.js'
+import type { Weighed } from './weighing.js'
+
+/** A formula that is worked out: what remarks and workings are read from. */
+export interface WorkedOut {
+  readonly outline: Outline
+  readonly plan: CellPlan
+  readonly graph: Graph
+  explain(value: CellValue): string // the sentence of an error
+  weighed(line: string): Weighed | undefined // by its id
+}

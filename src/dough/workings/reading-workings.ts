@@ -1,0 +1,58 @@
+import { isOwn } from '../cells/stage-cells.js'
+import { grams, isWeightReading, per100, readingWords } from '../document/words.js'
+import { cellOf } from '../outline/names.js'
+import type { ReadingName } from '../sheet/figures.js'
+import { capital, countWords, type FigureReader, overFlour } from './figure-reader.js'
+import type { Working } from './working.js'
+
+/** The working of a reading. */
+export function readingWorking(read: FigureReader, name: ReadingName): Working {
+  const { final } = read.at.outline
+  const title = capital(readingWords[name])
+  const cell = cellOf.reading(name)
+  const value = read.number(cell)
+  const count = overFlour[name]
+  const end = value === undefined ? '' : isWeightReading(name) ? grams(value) : per100(value)
+  if (count) {
+    const [part, flour] = [read.grams(cellOf.count(final, count)), read.grams(cellOf.count(final, 'flour'))]
+    const sources = [...read.brought(final, count), ...read.brought(final, 'flour')]
+    return read.done(
+      title,
+      cell,
+      `all ${countWords[count]} ÷ all flour`,
+      `${part} ÷ ${flour} = ${end}`,
+      sources,
+    )
+  }
+  const lines = (kind: 'flour' | 'water' | 'levain') =>
+    final.lines.filter(l => isOwn(l, kind)).map(l => read.line(l))
+  const over = (kind: 'water' | 'levain', words: string) => {
+    const [part, flour] = [read.grams(cellOf.lines(final, kind)), read.grams(cellOf.lines(final, 'flour'))]
+    return read.done(title, cell, words, `${part} ÷ ${flour} = ${end}`, [...lines(kind), ...lines('flour')])
+  }
+  switch (name) {
+    case 'listedHydration':
+      return over('water', 'water lines ÷ flour lines of the final dough alone')
+    case 'levainOnFlour':
+      return over('levain', 'levain and starter lines ÷ flour lines of the final dough')
+    case 'doughWeight':
+      return read.done(
+        title,
+        cell,
+        'all lines of the final dough together',
+        read.sum(final.lines, end),
+        final.lines.map(l => read.line(l)),
+      )
+    default: {
+      const total = name === 'totalFlour' ? 'flour' : 'water'
+      const sources = read.brought(final, total)
+      return read.done(
+        title,
+        cell,
+        `${total} lines, and ${total} carried`,
+        `${sources.map(s => s.figure).join(' + ')} = ${end}`,
+        sources,
+      )
+    }
+  }
+}

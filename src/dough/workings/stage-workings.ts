@@ -1,0 +1,122 @@
+import type { Batch } from '../document/batch.js'
+import { batchWords, grams, per100 } from '../document/words.js'
+import { cellOf } from '../outline/names.js'
+import type { Count, StagePlan } from '../outline/outline.js'
+import { capital, countWords, type FigureReader } from './figure-reader.js'
+import type { Source, Working } from './working.js'
+
+/** The working of what a stage holds of a count. */
+export function stageCount(read: FigureReader, stage: StagePlan, count: Count): Working {
+  const { name } = stage.stage
+  const cell = cellOf.count(stage, count)
+  const sources = read.brought(stage, count)
+  const figures = `${sources.map(s => s.figure).join(' + ') || grams(0)} = ${read.grams(cell)}, of ${read.grams(cellOf.stageWeight(stage))} in all`
+  return read.done(
+    `${capital(countWords[count])} in ${name}`,
+    cell,
+    `what each line of ${name} brings`,
+    figures,
+    sources,
+  )
+}
+
+/** The working of what 100 % means in a stage. */
+export function stageBase(read: FigureReader, stage: StagePlan): Working {
+  const cell = cellOf.base(stage)
+  const title = capital(read.baseWords(stage))
+  const free = read.at.plan.isFree(stage)
+  const end = read.grams(cell)
+  if (!free)
+    return read.done(
+      title,
+      cell,
+      'so much that the lines that are 100 % add up to it',
+      read.sum(stage.base, end),
+      stage.base.map(l => read.line(l)),
+    )
+  if (stage.isFinal) return read.done(title, cell, 'the flour weight set for this formula', end, [])
+  const makes = `so much that ${stage.stage.name} is just what later stages take of it`
+  return read.done(
+    title,
+    cell,
+    makes,
+    `${read.grams(cellOf.taken(stage))} in all, ${end} of it`,
+    stage.takenBy.map(l => read.line(l)),
+  )
+}
+
+/** The working of a stage's weight. */
+export function stageWeight(read: FigureReader, stage: StagePlan): Working {
+  const cell = cellOf.stageWeight(stage)
+  return read.done(
+    stage.stage.name,
+    cell,
+    'all of its lines together',
+    read.sum(stage.lines, read.grams(cell)),
+    stage.lines.map(l => read.line(l)),
+  )
+}
+
+/** The working of what later stages take of a stage. */
+export function stageTaken(read: FigureReader, stage: StagePlan): Working {
+  const cell = cellOf.taken(stage)
+  const title = `What later stages take of ${stage.stage.name}`
+  return read.done(
+    title,
+    cell,
+    'the lines that take it',
+    read.sum(stage.takenBy, read.grams(cell)),
+    stage.takenBy.map(l => read.line(l)),
+  )
+}
+
+/** What the batch makes of a stage, as a source. */
+export const buildSource = (read: FigureReader, stage: StagePlan): Source => ({
+  words: `${stage.stage.name} in the batch`,
+  figure: read.grams(cellOf.build(stage)),
+  how: `${read.grams(cellOf.stageWeight(stage))} as written`,
+  value: read.number(cellOf.build(stage)),
+  cell: `stage ${stage.stage.id} build`,
+})
+
+/** The working of what the batch makes of a stage. */
+export function stageBuild(read: FigureReader, stage: StagePlan): Working {
+  const cell = cellOf.build(stage)
+  const { name } = stage.stage
+  const end = read.grams(cell)
+  const written = read.stageSource(stage, 'weight')
+  if (!stage.isFinal && read.at.plan.cells.has(cellOf.needed(stage))) {
+    const { loss = 0, keepBack = 0 } = stage.stage
+    const needed = read.grams(cellOf.needed(stage))
+    const words = `what the batch takes of it${loss ? ', ÷ what is not lost' : ''}${keepBack ? ', and what is kept back' : ''}`
+    const kept = keepBack === 'seed' ? ' + as much as the seed' : keepBack ? ` + ${grams(keepBack)}` : ''
+    const takers = stage.takenBy.map(l => ({
+      ...read.line(l),
+      figure: read.grams(cellOf.batch(l)),
+      value: read.number(cellOf.batch(l)),
+      cell: `line ${l.line.id} batch` as const,
+    }))
+    return read.done(
+      `${name} in the batch`,
+      cell,
+      words,
+      `${needed}${loss ? ` ÷ ${per100(1 - loss)}` : ''}${kept} = ${end}`,
+      takers,
+    )
+  }
+  const batch: Batch = read.at.outline.formula.batch ?? { make: 'as written' }
+  if (batch.make === 'as written' || !stage.isFinal)
+    return read.done(`${name} in the batch`, cell, 'as written', end, [written])
+  const lost =
+    'pieces' in batch
+      ? `${batch.bakeLoss && batch.make === 'baked pieces' ? ` ÷ ${per100(1 - batch.bakeLoss)}` : ''}${batch.loss ? ` ÷ ${per100(1 - batch.loss)}` : ''}`
+      : ''
+  const lossWords = lost ? ', through what is lost' : ''
+  return read.done(
+    `${name} in the batch`,
+    cell,
+    `make ${batchWords(batch)}${lossWords}`,
+    `${batchWords(batch)}${lost} = ${end}`,
+    [written],
+  )
+}
