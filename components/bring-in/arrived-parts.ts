@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import type { RestOfRecipe } from '../../src/exchange/index.js'
 import type { TotalCheck } from '../../src/exchange/tables/index.js'
-import { counted } from '../bring-in-plan.js'
+import { counted } from './plan/bring-in-plan.js'
 import type { Progress } from './reading.js'
 
 const shown = 100

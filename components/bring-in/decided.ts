@@ -2,11 +2,11 @@ import type { Formula } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { isHere } from '../../src/exchange/data/same-formula.js'
-import { type Choice, namesake } from '../bring-in-plan.js'
 import type { Read } from './intake.js'
-import { type MeaningsSaid, type NotInLarder, notInLarder, withMeanings } from './not-in-larder.js'
-import { type RecipeSaid, recipeFormula } from './recipe-draft.js'
-import { merging, type RestoreWish } from './restore-wish.js'
+import { type Choice, namesake } from './plan/bring-in-plan.js'
+import { type RecipeSaid, recipeFormula } from './recipes/recipe-draft.js'
+import { type MeaningsSaid, type NotInLarder, notInLarder, withMeanings } from './unknown/not-in-larder.js'
+import { merging, type RestoreWish } from './workbooks/restore-wish.js'
 
 /** What the baker decided of what was read, before any of it is added. */
 export interface Decided {

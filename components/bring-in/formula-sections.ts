@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
-import { type Choice, counted, namesake, planOf } from '../bring-in-plan.js'
-import { linesAsRead } from '../lines-as-read.js'
-import type { NumberStyle } from '../numbers.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { type Choice, counted, namesake, planOf } from './plan/bring-in-plan.js'
+import { linesAsRead } from './plan/lines-as-read.js'
 
 const formulasShown = 60 // with a choice each; the rest of a long file is added without
 

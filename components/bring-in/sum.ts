@@ -1,7 +1,7 @@
 import type { Formula } from '../../src/dough/document/formula.js'
-import { counted } from '../bring-in-plan.js'
-import type { NumberStyle } from '../numbers.js'
+import type { NumberStyle } from '../base/numbers.js'
 import type { Read } from './intake.js'
+import { counted } from './plan/bring-in-plan.js'
 
 /** What was understood, in a few words over it all; `formulas` as they would be added. */
 export function sumInWords({ arrived }: Read, formulas: readonly Formula[], numbers: NumberStyle): string {

@@ -1,6 +1,6 @@
+import { numberStyleOf } from '../../components/base/numbers.js'
 import { offerReadingWorker } from '../../components/bring-in/reading-worker.js'
-import { numberStyleOf } from '../../components/numbers.js'
-import '../../components/tb-app.js'
+import '../../components/page/tb-app.js'
 import { keepOffline } from './offline.js'
 
 const asked = new URLSearchParams(location.search)

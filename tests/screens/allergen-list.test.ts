@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { listOfPlace } from '../../components/allergen-list.js'
+import { listOfPlace } from '../../components/sheet/allergen-list.js'
 
 for (const [timeZone, language, list] of [
   ['Europe/Berlin', 'en-US', 'eu'],

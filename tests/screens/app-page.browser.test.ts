@@ -1,6 +1,6 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
-import '../../components/tb-app'
-import type { TbApp } from '../../components/tb-app'
+import '../../components/page/tb-app'
+import type { TbApp } from '../../components/page/tb-app'
 import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
@@ -111,7 +111,7 @@ describe('The page', () => {
     await app.updateComplete
     const line = app.desk!.formula!.stages[1]!.lines[2]!
     const { enterAmount } = await import('../../src/dough/edits/edits')
-    const { askEdit } = await import('../../components/events')
+    const { askEdit } = await import('../../components/base/events')
     const at = { formula: app.desk!.formula!.id, stage: app.desk!.formula!.stages[1]!.id, line: line.id }
     askEdit(sheet()!, workbook => enterAmount(workbook, at, 'weight', '700'), { ...at, column: 'weight' })
     await said(/^Water 700 g; true hydration 71\.4 %$/)

@@ -1,5 +1,5 @@
-import '../../components/tb-beside'
-import type { TbBeside } from '../../components/tb-beside'
+import '../../components/beside/tb-beside'
+import type { TbBeside } from '../../components/beside/tb-beside'
 import type { Formula } from '../../src/dough/document/formula'
 import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook'
 import { enterAmount } from '../../src/dough/edits/edits'

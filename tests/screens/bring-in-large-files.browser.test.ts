@@ -1,6 +1,6 @@
-import '../../components/tb-bring-in'
+import '../../components/bring-in/tb-bring-in'
 import { offerReadingWorker } from '../../components/bring-in/reading-worker'
-import type { TbBringIn } from '../../components/tb-bring-in'
+import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'
 import { equal, match, ok, waitUntil } from '../assert'

@@ -1,5 +1,5 @@
-import '../../components/tb-bring-in'
-import type { TbBringIn } from '../../components/tb-bring-in'
+import '../../components/bring-in/tb-bring-in'
+import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { millWheat } from './breads'

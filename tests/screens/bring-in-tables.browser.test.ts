@@ -1,5 +1,5 @@
-import '../../components/tb-bring-in'
-import type { TbBringIn } from '../../components/tb-bring-in'
+import '../../components/bring-in/tb-bring-in'
+import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { countsAsText } from '../../src/exchange/values/counts-as'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'

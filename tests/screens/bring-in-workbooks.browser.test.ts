@@ -1,5 +1,5 @@
-import '../../components/tb-bring-in'
-import type { TbBringIn } from '../../components/tb-bring-in'
+import '../../components/bring-in/tb-bring-in'
+import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import type { Formula } from '../../src/dough/document/formula'
 import type { Workbook } from '../../src/dough/document/workbook'
 import { usualLarder } from '../../src/dough/larder/usual-larder'

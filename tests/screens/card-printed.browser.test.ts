@@ -1,8 +1,8 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
-import '../../components/tb-card'
-import { type PaperName, paperMargin, papers } from '../../components/paper'
-import type { TbCard } from '../../components/tb-card'
-import '../../components/tb-cautions'
+import '../../components/card/tb-card'
+import { type PaperName, paperMargin, papers } from '../../components/card/paper'
+import type { TbCard } from '../../components/card/tb-card'
+import '../../components/sheet/tb-cautions'
 import flatbread from '../../examples/held-back-flatbread.csv' with { type: 'text' }
 import millWheat from '../../examples/mill-wheat.csv' with { type: 'text' }
 import buns from '../../examples/morning-buns.csv' with { type: 'text' }

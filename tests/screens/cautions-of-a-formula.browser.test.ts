@@ -1,6 +1,6 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
-import '../../components/tb-cautions'
-import type { TbCautions } from '../../components/tb-cautions'
+import '../../components/sheet/tb-cautions'
+import type { TbCautions } from '../../components/sheet/tb-cautions'
 import { allergenSentence } from '../../src/dough/about/allergens'
 import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'

@@ -1,6 +1,6 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
-import type { NumberStyle } from '../../components/numbers'
-import type { TbDialog } from '../../components/tb-dialog'
+import type { NumberStyle } from '../../components/base/numbers'
+import type { TbDialog } from '../../components/controls/tb-dialog'
 import type { Workbook } from '../../src/dough/document/workbook'
 import { larderWith } from '../../src/dough/larder/usual-larder'
 import { ok, waitUntil } from '../assert'

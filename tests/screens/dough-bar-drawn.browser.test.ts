@@ -1,5 +1,5 @@
-import '../../components/tb-dough-bar'
-import type { TbDoughBar } from '../../components/tb-dough-bar'
+import '../../components/sheet/tb-dough-bar'
+import type { TbDoughBar } from '../../components/sheet/tb-dough-bar'
 import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { equal, match, near, ok } from '../assert'

@@ -1,5 +1,5 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
-import { nameAt } from '../../components/grid/amount-names'
+import { nameAt } from '../../components/grid/editing/amount-names'
 import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok } from '../assert'
 import { press, type } from '../keys'

@@ -1,5 +1,5 @@
-import '../../components/tb-help'
-import type { TbHelp } from '../../components/tb-help'
+import '../../components/help/tb-help'
+import type { TbHelp } from '../../components/help/tb-help'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
 import { holdsUp, Opened } from './dialogs'

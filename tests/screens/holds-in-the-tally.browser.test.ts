@@ -1,8 +1,8 @@
 import { setViewport } from '@web/test-runner-commands'
-import '../../components/tb-hold' // fetched when first wanted; here beforehand
-import '../../components/tb-tally'
-import type { TbHold } from '../../components/tb-hold'
-import type { TbTally } from '../../components/tb-tally'
+import '../../components/tally/tb-hold' // fetched when first wanted; here beforehand
+import '../../components/tally/tb-tally'
+import type { TbHold } from '../../components/tally/tb-hold'
+import type { TbTally } from '../../components/tally/tb-tally'
 import { type Formula, finalDoughOf } from '../../src/dough/document/formula'
 import { holdReading } from '../../src/dough/edits/edits'
 import { openFormula } from '../../src/dough/formula-sheet'

@@ -1,6 +1,6 @@
-import '../../components/tb-jottings'
+import '../../components/jottings/tb-jottings'
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
-import type { TbJottings } from '../../components/tb-jottings'
+import type { TbJottings } from '../../components/jottings/tb-jottings'
 import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok } from '../assert'

@@ -1,4 +1,4 @@
-import '../../components/tb-sheet'
+import '../../components/sheet/tb-sheet'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { equal, waitUntil } from '../assert'
 import { press, type } from '../keys'

@@ -1,5 +1,5 @@
-import '../../components/tb-larder'
-import type { TbLarder } from '../../components/tb-larder'
+import '../../components/larder/tb-larder'
+import type { TbLarder } from '../../components/larder/tb-larder'
 import { allergensOf } from '../../src/dough/about/allergens'
 import { gramsPerMeasure } from '../../src/dough/amounts/measures'
 import type { Workbook } from '../../src/dough/document/workbook'

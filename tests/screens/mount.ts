@@ -1,5 +1,5 @@
 import axe from 'axe-core'
-import type { EditRequest, Wish } from '../../components/events'
+import type { EditRequest, Wish } from '../../components/base/events'
 import pageStyles from '../../src/app/styles.css' with { type: 'text' }
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook'
 import { Refusal } from '../../src/dough/edits/edits'

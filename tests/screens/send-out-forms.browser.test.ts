@@ -1,5 +1,5 @@
-import '../../components/tb-send-out'
-import type { TbSendOut } from '../../components/tb-send-out'
+import '../../components/send-out/tb-send-out'
+import type { TbSendOut } from '../../components/send-out/tb-send-out'
 import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import {

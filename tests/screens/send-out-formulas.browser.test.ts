@@ -1,5 +1,5 @@
-import '../../components/tb-send-out'
-import type { TbSendOut } from '../../components/tb-send-out'
+import '../../components/send-out/tb-send-out'
+import type { TbSendOut } from '../../components/send-out/tb-send-out'
 import { readFormulas } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'

@@ -1,6 +1,6 @@
 import { setViewport } from '@web/test-runner-commands'
-import '../../components/tb-tally'
-import type { TbTally } from '../../components/tb-tally'
+import '../../components/tally/tb-tally'
+import type { TbTally } from '../../components/tally/tb-tally'
 import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok } from '../assert'

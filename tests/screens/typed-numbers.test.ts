@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { numberStyleOf } from '../../components/numbers'
-import { readNumber, showNumber } from '../../components/typed-numbers'
+import { numberStyleOf } from '../../components/base/numbers'
+import { readNumber, showNumber } from '../../components/base/typed-numbers'
 
 const read: readonly (readonly [language: string, typed: string, number: number | undefined])[] = [
   ['en', '12', 12],

@@ -1,9 +1,9 @@
 import { sendMouse, setViewport } from '@web/test-runner-commands'
-import '../../components/tb-hold' // fetched when first wanted; here beforehand
-import '../../components/tb-working'
-import '../../components/tb-app'
-import { wish } from '../../components/events'
-import type { TbApp } from '../../components/tb-app'
+import '../../components/tally/tb-hold' // fetched when first wanted; here beforehand
+import '../../components/working/tb-working'
+import '../../components/page/tb-app'
+import { wish } from '../../components/base/events'
+import type { TbApp } from '../../components/page/tb-app'
 import { finalDoughOf } from '../../src/dough/document/formula'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'

@@ -1,6 +1,6 @@
 import { sendMouse, setViewport } from '@web/test-runner-commands'
-import '../../components/tb-working'
-import type { TbWorking } from '../../components/tb-working'
+import '../../components/working/tb-working'
+import type { TbWorking } from '../../components/working/tb-working'
 import { enterAmount, removeLines } from '../../src/dough/edits/edits'
 import { openFormula } from '../../src/dough/formula-sheet'
 import type { FormulaSheet } from '../../src/dough/sheet/figures'

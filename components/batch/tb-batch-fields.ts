@@ -1,0 +1,278 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import type { Batch } from '../../src/dough/document/batch.js'
+import { setBatch } from '../../src/dough/edits/edits.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { askEdit } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sentenceStyles } from '../base/sentence-styles.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import {
+  allOf,
+  batchOf,
+  blankShape,
+  type Draft,
+  draftOf,
+  inAnotherWay,
+  ingredientsOf,
+  type Make,
+  type Shape,
+} from './batch-draft.js'
+import { losesInBaking, losesInMixing } from './batch-words.js'
+import './tb-keep-back.js'
+import { readNumber, showNumber } from '../base/typed-numbers.js'
+import { readPart, readWeight } from '../base/typed-weights.js'
+import { TypedFields } from '../controls/typed-fields.js'
+
+/** The ways to say how much to make, to follow `Make`. */
+const ways: readonly (readonly [make: Make, words: string])[] = [
+  ['as written', 'as written'],
+  ['pieces', 'pieces of a dough weight'],
+  ['baked pieces', 'pieces of a baked weight'],
+  ['dough', 'an amount of dough'],
+  ['flour', 'from an amount of flour'],
+  ['all of', 'all of one ingredient'],
+  ['factor', 'a multiple of what is written'],
+]
+
+/** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
+export class TbBatchFields extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    draft: { state: true },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare draft: Draft
+  readonly #fields = new TypedFields(this)
+  #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
+  #focusNext = '' // id of the field to go to when it is there
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.draft = draftOf(undefined, undefined, this.numbers)
+  }
+
+  protected override willUpdate(): void {
+    if (!this.sheet) return
+    const { id, batch } = this.sheet.formula
+    if (this.#shown?.formula === id && this.#shown.batch === batch) return
+    const isSame = this.#shown?.formula === id
+    this.#fields.forget()
+    this.draft = draftOf(batch, isSame ? this.draft : undefined, this.numbers)
+    this.#shown = { formula: id, batch }
+  }
+
+  protected override updated(): void {
+    if (!this.#focusNext) return
+    this.renderRoot.querySelector<HTMLElement>(`#${this.#focusNext}`)?.focus()
+    this.#focusNext = ''
+  }
+
+  override render() {
+    const { sheet } = this
+    if (!sheet) return nothing
+    const { make } = this.draft
+    return html`<p class="line">
+        <label for="make">Make</label>
+        <select id="make" @change=${this.#chooseWay}>
+          ${ways.map(([way, words]) => html`<option value=${way} .selected=${way === make}>${words}</option>`)}
+        </select>
+        ${this.#amount(sheet)}
+      </p>
+      ${this.#fields.faults('dough', 'flour', 'allOf', 'factor')}
+      ${losesInMixing(make) ? this.#pieces() : nothing}
+      ${
+        batchOf(this.draft, this.numbers) === undefined
+          ? html`<p class="unfinished quiet">Not all is said yet; until then it stays as the sentence above says.</p>`
+          : nothing
+      }
+      <tb-keep-back
+        .sheet=${sheet}
+        .version=${this.version}
+        .numbers=${this.numbers}
+      ></tb-keep-back>`
+  }
+
+  #amount(sheet: FigureSheet) {
+    const { make } = this.draft
+    switch (make) {
+      case 'dough':
+      case 'flour':
+        return this.#weight(make, make === 'dough' ? 'Weight of dough' : 'Weight of all flour')
+      case 'all of':
+        return html`${this.#weight('allOf', 'Weight of the ingredient')} of ${this.#ingredients(sheet)}`
+      case 'factor':
+        return html`${this.#fields.field({
+          name: 'factor',
+          label: 'Times what is written',
+          kept: this.draft.factor,
+          short: true,
+          take: typed => this.#takeNumber(typed, 'a number above 0, like 2', factor => ({ factor })),
+        })} times`
+      default:
+        return nothing
+    }
+  }
+
+  #weight(name: 'dough' | 'flour' | 'allOf', label: string) {
+    return this.#fields.field({
+      name,
+      label: `${label}, grams`,
+      kept: this.draft[name],
+      unit: 'g',
+      take: typed => this.#takeWeight(typed, grams => ({ [name]: grams })),
+    })
+  }
+
+  #ingredients(sheet: FigureSheet) {
+    const { stages, ingredients } = ingredientsOf(sheet.formula)
+    const { ingredient } = this.draft
+    const known = [...stages, ...ingredients]
+    const options = known.includes(ingredient) || !ingredient ? known : [ingredient, ...known]
+    return html`<select id="ingredient" aria-label="Ingredient" @change=${this.#chooseIngredient}>
+      ${options.map(name => html`<option value=${name} .selected=${name === ingredient}>${name}</option>`)}
+    </select>`
+  }
+
+  #pieces() {
+    const { shapes, make } = this.draft
+    const ofShape = (at: number) => (shapes.length > 1 ? `, shape ${at + 1}` : '')
+    return html`${repeat(
+      shapes,
+      shape => shape.key,
+      (shape, at) => html`<p class="line">
+          ${this.#fields.field({
+            name: `count-${shape.key}`,
+            label: `Number of pieces${ofShape(at)}`,
+            kept: shape.count,
+            short: true,
+            take: typed =>
+              this.#takeNumber(typed, 'how many pieces, like 6', count => this.#with(shape, { count })),
+          })}
+          pieces of
+          ${this.#fields.field({
+            name: `weight-${shape.key}`,
+            label: `Weight of a piece, grams${ofShape(at)}`,
+            kept: shape.weight,
+            unit: 'g',
+            take: typed => this.#takeWeight(typed, weight => this.#with(shape, { weight })),
+          })}
+          ${make === 'baked pieces' ? 'when baked' : nothing}
+          ${
+            shapes.length > 1
+              ? html`<button aria-label="Leave out shape ${at + 1}" @click=${() => this.#leaveOut(shape)}>Leave out</button>`
+              : nothing
+          }
+        </p>
+        ${this.#fields.faults(`count-${shape.key}`, `weight-${shape.key}`)}`,
+    )}
+    <p class="line"><button id="add" @click=${this.#addShape}>Add a shape</button></p>
+    ${losesInBaking(make) ? this.#loss('bakeLoss', 'Lost in baking') : nothing}
+    ${this.#loss('loss', 'Lost in mixing and shaping')}`
+  }
+
+  #loss(name: 'loss' | 'bakeLoss', words: string) {
+    return html`<p class="line">
+        ${words}
+        ${this.#fields.field({
+          name,
+          label: `${words}, per cent`,
+          kept: this.draft[name],
+          unit: '%',
+          short: true,
+          take: typed => this.#takePart(typed, name),
+        })}
+      </p>
+      ${this.#fields.faults(name)}`
+  }
+
+  #with(shape: Shape, fields: Partial<Shape>): Partial<Draft> {
+    return { shapes: this.draft.shapes.map(s => (s.key === shape.key ? { ...s, ...fields } : s)) }
+  }
+
+  #takeNumber(typed: string, like: string, fields: (kept: string) => Partial<Draft>): string | undefined {
+    const value = readNumber(typed, this.numbers) ?? 0
+    return value > 0 ? this.#say(fields(showNumber(value, this.numbers))) : `Write ${like}.`
+  }
+
+  #takeWeight(typed: string, fields: (kept: string) => Partial<Draft>): string | undefined {
+    const grams = readWeight(typed, this.numbers) ?? 0
+    const like = this.numbers.decimal === ',' ? '1,2 kg' : '1.2 kg'
+    return grams > 0
+      ? this.#say(fields(showNumber(grams, this.numbers)))
+      : `Write a weight above 0, like 900 or ${like}.`
+  }
+
+  #takePart(typed: string, name: 'loss' | 'bakeLoss'): string | undefined {
+    const part = readPart(typed, this.numbers)
+    return part !== undefined && part >= 0 && part < 1
+      ? this.#say({ [name]: part ? showNumber(part * 100, this.numbers) : '' })
+      : 'A loss is a percentage from 0 to below 100.'
+  }
+
+  /** Takes a change of the draft, as an edit when all is said. Returns why not. */
+  #say(fields: Partial<Draft>): string | undefined {
+    const { id } = this.sheet!.formula
+    const before = this.draft
+    this.draft = { ...before, ...fields }
+    const batch = batchOf(this.draft, this.numbers)
+    if (!batch) return undefined
+    const shown = this.#shown
+    this.#shown = { formula: id, batch } // so that what is typed in other fields stays
+    const refusal = askEdit(this, workbook => setBatch(workbook, id, batch))
+    if (!refusal) return undefined
+    this.draft = before
+    this.#shown = shown
+    return refusal
+  }
+
+  #chooseWay = (event: Event): void => {
+    const make = (event.target as HTMLSelectElement).value as Make
+    this.#say(inAnotherWay(this.draft, make, this.sheet!, this.numbers))
+  }
+
+  #chooseIngredient = (event: Event): void => {
+    const ingredient = (event.target as HTMLSelectElement).value
+    this.#say(allOf(this.draft, ingredient, this.sheet!, this.numbers))
+  }
+
+  #addShape = (): void => {
+    const shape = blankShape()
+    this.draft = { ...this.draft, shapes: [...this.draft.shapes, shape] }
+    this.#focusNext = `count-${shape.key}`
+  }
+
+  #leaveOut(shape: Shape): void {
+    const shapes = this.draft.shapes.filter(s => s.key !== shape.key)
+    this.#focusNext = 'add'
+    this.#say({ shapes })
+  }
+
+  static override styles = [
+    sharedStyles,
+    sentenceStyles,
+    css`
+      .unfinished {
+        margin: 2px 0 6px;
+        font-size: 0.9rem;
+      }
+      tb-keep-back {
+        margin-top: 6px;
+      }
+    `,
+  ]
+}
+customElements.define('tb-batch-fields', TbBatchFields)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-batch-fields': TbBatchFields
+  }
+}

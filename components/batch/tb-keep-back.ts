@@ -1,0 +1,166 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { live } from 'lit/directives/live.js'
+import { repeat } from 'lit/directives/repeat.js'
+import { type Scale, scaleProblem } from '../../src/dough/document/batch.js'
+import type { Stage } from '../../src/dough/document/formula.js'
+import { setKeepBack, setScale, setStageLoss } from '../../src/dough/edits/edits.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { askEdit } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sentenceStyles } from '../base/sentence-styles.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import { showNumber } from '../base/typed-numbers.js'
+import { readPart, readWeight } from '../base/typed-weights.js'
+import { TypedFields } from '../controls/typed-fields.js'
+import { earlierStages } from './batch-words.js'
+
+/** What is kept back of each earlier stage; and, seldom wanted, what is lost of it and how the scale weighs. */
+export class TbKeepBack extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  readonly #fields = new TypedFields(this)
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+  }
+
+  override render() {
+    const { sheet } = this
+    if (!sheet) return nothing
+    const stages = earlierStages(sheet.formula)
+    const ferments = stages.filter(stage => sheet.stage(stage.id).ferments || stage.keepBack)
+    const others = stages.filter(stage => !ferments.includes(stage))
+    return html`${this.#each(ferments, stage => this.#keepBack(sheet, stage))}
+      <details>
+        <summary>More: ${stages.length ? 'losses of stages, the scale' : 'the scale'}</summary>
+        ${this.#each(others, stage => this.#keepBack(sheet, stage))}
+        ${this.#each(stages, stage => this.#loss(stage))} ${this.#scale(sheet.scale)}
+      </details>`
+  }
+
+  #each(stages: readonly Stage[], line: (stage: Stage) => unknown) {
+    return repeat(stages, stage => stage.id, line)
+  }
+
+  #keepBack(sheet: FigureSheet, stage: Stage) {
+    const { id, name, keepBack } = stage
+    const field = `keep-${id}`
+    const hasSeed = keepBack === 'seed' || stage.lines.some(line => sheet.line(line.id).is === 'starter')
+    return html`<div class="line">
+        <span>Keep back</span>
+        ${
+          keepBack === 'seed'
+            ? nothing
+            : this.#fields.field({
+                name: field,
+                label: `Keep back of ${name}, grams`,
+                kept: keepBack ? showNumber(keepBack, this.numbers) : '',
+                unit: 'g',
+                take: typed => this.#take(typed, 'of grams, or nothing', g => this.#keep(stage, g)),
+              })
+        }
+        <span>${keepBack === 'seed' ? html`<b>as much ${name} as its seed</b>` : `of ${name}`}</span>
+        ${
+          hasSeed
+            ? html`<label class="check"><input
+                type="checkbox"
+                .checked=${live(keepBack === 'seed')}
+                @change=${(event: Event) => this.#keep(stage, (event.target as HTMLInputElement).checked ? 'seed' : 0)}
+              />as much as the seed<span class="unseen"> of ${name}</span></label>`
+            : nothing
+        }
+      </div>
+      ${this.#fields.faults(field)}`
+  }
+
+  #loss(stage: Stage) {
+    const { id, name, loss } = stage
+    const field = `loss-${id}`
+    return html`<div class="line">
+        <span>Of ${name}</span>
+        ${this.#fields.field({
+          name: field,
+          label: `Lost of ${name}, per cent`,
+          kept: loss ? showNumber(loss * 100, this.numbers) : '',
+          unit: '%',
+          short: true,
+          take: typed => {
+            const part = readPart(typed, this.numbers) ?? Number.NaN
+            return askEdit(this, workbook => setStageLoss(workbook, this.#at(stage), part))
+          },
+        })}
+        <span>is lost on the way</span>
+      </div>
+      ${this.#fields.faults(field)}`
+  }
+
+  #scale(scale: Scale) {
+    const step = (name: keyof Scale, label: string) =>
+      this.#fields.field({
+        name,
+        label: `${label}, grams`,
+        kept: showNumber(scale[name], this.numbers),
+        unit: 'g',
+        short: true,
+        take: typed => this.#take(typed, 'of grams', grams => this.#weighIn({ ...scale, [name]: grams })),
+      })
+    return html`<div class="line">
+        <span>The scale weighs in steps of</span> ${step('step', 'Step of the scale')}
+        <span>and of</span> ${step('fineStep', 'Fine step of the scale')}
+        <span>below</span> ${step('fineBelow', 'Weight below which the step is fine')}
+      </div>
+      ${this.#fields.faults('step', 'fineStep', 'fineBelow')}`
+  }
+
+  #take(typed: string, what: string, use: (grams: number) => string | undefined): string | undefined {
+    const grams = typed.trim() === '' ? 0 : readWeight(typed, this.numbers)
+    return grams === undefined ? `Write a number ${what}.` : use(grams)
+  }
+
+  #at = (stage: Stage) => ({ formula: this.sheet!.formula.id, stage: stage.id })
+
+  #keep(stage: Stage, keepBack: number | 'seed'): string | undefined {
+    return askEdit(this, workbook => setKeepBack(workbook, this.#at(stage), keepBack))
+  }
+
+  #weighIn(scale: Scale): string | undefined {
+    return scaleProblem(scale) ?? askEdit(this, () => setScale(scale))
+  }
+
+  static override styles = [
+    sharedStyles,
+    sentenceStyles,
+    css`
+      summary {
+        display: list-item;
+        width: fit-content;
+        min-height: var(--target);
+        padding: 6px 8px 6px 0;
+        color: var(--ink-soft);
+        font-size: 0.92rem;
+        cursor: pointer;
+        border-radius: var(--radius);
+      }
+      b {
+        color: var(--ink);
+        font-weight: 620;
+      }
+    `,
+  ]
+}
+customElements.define('tb-keep-back', TbKeepBack)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-keep-back': TbKeepBack
+  }
+}

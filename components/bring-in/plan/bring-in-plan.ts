@@ -1,0 +1,49 @@
+import { type Formula, sameName } from '../../../src/dough/document/formula.js'
+import type { Transaction, Workbook } from '../../../src/dough/document/workbook.js'
+import { addFormulas, replaceFormula, together } from '../../../src/dough/edits/edits.js'
+
+/** What is to be done with a formula that was read. */
+export type Choice = 'add' | 'replace' | 'leave'
+
+/** The formula on the shelf that goes by the same name. */
+export const namesake = (shelf: readonly Formula[], formula: Formula): Formula | undefined =>
+  shelf.find(f => sameName(f.name, formula.name))
+
+interface Plan {
+  readonly transaction: Transaction
+  readonly ids: readonly string[] // of the formulas as they will be on the shelf, in the order of the file
+  readonly names: ReadonlyMap<string, string> // id as read → the name it will have
+}
+
+/** One edit that does with each formula what was chosen; what has nothing to replace is added. */
+export function planOf(
+  workbook: Workbook,
+  formulas: readonly Formula[],
+  choice: (f: Formula) => Choice,
+): Plan {
+  const wanted = formulas.filter(f => choice(f) !== 'leave')
+  const replaced = new Map<string, Formula>() // id as read → the one it replaces
+  for (const formula of wanted) {
+    const there = namesake(workbook.formulas, formula)
+    if (there && choice(formula) === 'replace') replaced.set(formula.id, there)
+  }
+  const added = wanted.filter(f => !replaced.has(f.id))
+  const adding = addFormulas(workbook, added)
+  const names = new Map(wanted.map(f => [f.id, f.name]))
+  for (const change of adding.changes)
+    if (change.of === 'formula' && change.value) names.set(change.id, change.value.name)
+  const parts = [...replaced].map(([id, there]) =>
+    replaceFormula(workbook, there.id, wanted.find(f => f.id === id)!),
+  )
+  const label =
+    wanted.length === 1 ? `Bring in ${names.get(wanted[0]!.id)}` : `Bring in ${wanted.length} formulas`
+  return {
+    transaction: together(label, added.length ? [...parts, adding] : parts),
+    ids: wanted.map(f => replaced.get(f.id)?.id ?? f.id),
+    names,
+  }
+}
+
+/** `2 formulas`, `1 line`. */
+export const counted = (count: number, one: string, several = `${one}s`): string =>
+  `${count} ${count === 1 ? one : several}`

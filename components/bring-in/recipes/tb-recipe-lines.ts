@@ -1,0 +1,215 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { amountAsKept } from '../../../src/dough/amounts/amounts.js'
+import type { Formula, Line } from '../../../src/dough/document/formula.js'
+import type { RecipeLine } from '../../../src/exchange/index.js'
+import type { NumberStyle } from '../../base/numbers.js'
+import { sharedStyles } from '../../base/shared-styles.js'
+import { asTheyWrite } from '../../grid/table/table-of.js'
+import { counted } from '../plan/bring-in-plan.js'
+import { isOpen, type LineSaid, needsAmount, type RecipeSaid } from './recipe-draft.js'
+import { recipeStyles } from './recipe-styles.js'
+
+const linesShown = 300
+
+/** A row without the sign that makes it one of a list. */
+const bare = (row: string): string => row.trim().replace(/^[-*•–]\s+/, '')
+
+/** The lines read from a recipe, each beside the text it comes from, to be looked at and changed before they are added. */
+export class TbRecipeLines extends LitElement {
+  static override properties = {
+    formula: { attribute: false },
+    lines: { attribute: false },
+    said: { attribute: false },
+    name: { attribute: false },
+    numbers: { attribute: false },
+  }
+
+  declare formula: Formula // as read
+  declare lines: readonly RecipeLine[]
+  declare said: RecipeSaid
+  declare name: string // it will have
+  declare numbers: NumberStyle
+
+  #tell(said: RecipeSaid): void {
+    this.dispatchEvent(new CustomEvent('tb-said', { detail: said }))
+  }
+
+  #say(id: string, what: LineSaid): void {
+    this.#tell(new Map(this.said).set(id, { ...this.said.get(id), ...what }))
+  }
+
+  get #open(): readonly RecipeLine[] {
+    return this.lines.filter(line => isOpen(line, this.said))
+  }
+
+  get #needy(): readonly RecipeLine[] {
+    return this.lines.filter(line => needsAmount(line, this.said))
+  }
+
+  /** A line without an amount stays as it is, and is asked for one. */
+  #confirm(line: RecipeLine): void {
+    const { lineId } = line
+    if (needsAmount(line, this.said)) return this.#focus(`amount-${lineId}`)
+    const open = this.#open
+    const at = open.findIndex(other => other.lineId === lineId)
+    const next = open[at + 1] ?? open[at - 1]
+    this.#say(lineId, { isRight: true })
+    this.#focus(next ? `yes-${next.lineId}` : 'state')
+  }
+
+  #confirmAll = (): void => {
+    const said = new Map(this.said)
+    const needy = this.#needy
+    for (const line of this.#open)
+      if (!needy.includes(line)) said.set(line.lineId, { ...said.get(line.lineId), isRight: true })
+    this.#tell(said)
+    this.#focus(needy.length > 0 ? `amount-${needy[0]!.lineId}` : 'state')
+  }
+
+  #leaveOut(id: string, isOut: boolean): void {
+    this.#say(id, { isOut })
+    this.#focus(`out-${id}`)
+  }
+
+  /** What had the focus is gone by then. */
+  #focus(id: string): void {
+    void this.updateComplete.then(async () => {
+      await this.updateComplete
+      this.renderRoot.querySelector<HTMLElement>(`[id="${id}"]`)?.focus()
+    })
+  }
+
+  override render() {
+    const open = this.#open.length
+    const needy = this.#needy.length
+    const read = new Map(this.lines.map(line => [line.lineId, line]))
+    return html`
+      <div class="state">
+        <p id="state" tabindex="-1">
+          ${this.#state(open - needy, needy)}
+        </p>
+        ${open > 1 ? html`<button class="lined" @click=${this.#confirmAll}>All of it is right</button>` : nothing}
+      </div>
+      <div class="name">
+        <label for="name">Name of the bread</label>
+        <input
+          id="name"
+          autocomplete="off"
+          .value=${this.name}
+          @change=${(e: Event) => {
+            const { value } = e.target as HTMLInputElement
+            this.dispatchEvent(new CustomEvent('tb-named', { detail: value.trim() }))
+          }}
+        />
+      </div>
+      ${this.formula.stages.map(
+        stage => html`<h3>${stage.name}</h3>
+          <ul>
+            ${repeat(
+              stage.lines.slice(0, linesShown),
+              line => line.id,
+              line => this.#line(line, read.get(line.id)),
+            )}
+          </ul>
+          ${
+            stage.lines.length > linesShown
+              ? html`<p class="quiet">And ${counted(stage.lines.length - linesShown, 'more line')}, added as read.</p>`
+              : nothing
+          }`,
+      )}
+    `
+  }
+
+  #state(guessed: number, needy: number): TemplateResult | string {
+    if (guessed + needy === 0) return 'Nothing is left to be guessed.'
+    return html`${
+      guessed > 0
+        ? html`<b>${counted(guessed, 'line')} ${guessed === 1 ? 'holds' : 'hold'} a guess.</b> Say that it is right, or
+            change it. `
+        : nothing
+    }${
+      needy > 0
+        ? html`<b>${counted(needy, 'line')} still ${needy === 1 ? 'needs' : 'need'} an amount.</b> Type it, or leave the
+            line out. `
+        : nothing
+    }What is added without that keeps its text in the formula’s note.`
+  }
+
+  #line(line: Line, read: RecipeLine | undefined): TemplateResult {
+    const {
+      ingredient = line.ingredient,
+      amount = line.amount,
+      isOut,
+      isRight,
+    } = this.said.get(line.id) ?? {}
+    const { decimal } = this.numbers
+    const needs = read !== undefined && needsAmount(read, this.said)
+    return html`<li class=${isOut ? 'out' : ''}>
+      <p class="source">${read ? html`“${bare(read.source)}” <small>row ${read.row}</small>` : nothing}</p>
+        <input
+          aria-label="Ingredient of ${line.ingredient}"
+          autocomplete="off"
+          ?disabled=${isOut === true}
+          .value=${ingredient}
+          @change=${(e: Event) => {
+            const typed = (e.target as HTMLInputElement).value.trim()
+            this.#say(line.id, { ingredient: typed || line.ingredient, isRight: true })
+          }}
+        />
+        <input
+          class="amount"
+          id="amount-${line.id}"
+          aria-describedby=${needs ? `why-${line.id} state` : nothing}
+          aria-label="Amount of ${ingredient}"
+          autocomplete="off"
+          placeholder="no amount"
+          ?disabled=${isOut === true}
+          .value=${asTheyWrite(amount, this.numbers)}
+          @change=${(e: Event) => {
+            const typed = (e.target as HTMLInputElement).value
+            this.#say(line.id, { amount: amountAsKept(typed, 'weight', decimal), isRight: true })
+          }}
+        />
+        <button
+          class="out"
+          id="out-${line.id}"
+          aria-label="${isOut ? 'Put back' : 'Leave out'} ${ingredient}"
+          @click=${() => this.#leaveOut(line.id, !isOut)}
+        >
+          ${isOut ? 'Put back' : 'Leave out'}
+        </button>
+      ${line.note ? html`<p class="note">Note: ${line.note}</p>` : nothing}
+      ${read && read.said.length > 0 ? html`<p class="note">${read.said.join(' ')}</p>` : nothing}
+      ${read && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
+    </li>`
+  }
+
+  #guesses(read: RecipeLine, ingredient: string, isRight: boolean): TemplateResult | typeof nothing {
+    const { lineId, guesses } = read
+    if (!isOpen(read, this.said))
+      return isRight && guesses.length > 0 ? html`<p class="right">Right, as you said.</p>` : nothing
+    const needs = needsAmount(read, this.said)
+    const why = guesses.length > 0 ? guesses : [`No amount is given for ${ingredient}: type one.`]
+    return html`<div class="guess">
+      <p id="why-${lineId}"><b>${needs ? 'No amount.' : 'Guessed.'}</b> ${why.join(' ')}</p>
+      <button
+        class="lined"
+        id="yes-${lineId}"
+        aria-label="Yes, that is right: ${ingredient}"
+        @click=${() => this.#confirm(read)}
+      >
+        Yes, that is right
+      </button>
+    </div>`
+  }
+
+  static override styles = [sharedStyles, recipeStyles]
+}
+customElements.define('tb-recipe-lines', TbRecipeLines)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-recipe-lines': TbRecipeLines
+  }
+}

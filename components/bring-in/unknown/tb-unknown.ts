@@ -1,0 +1,159 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
+import type { CountsAs } from '../../../src/dough/document/formula.js'
+import type { NumberStyle } from '../../base/numbers.js'
+import { sharedStyles } from '../../base/shared-styles.js'
+import { readNumber, showNumber } from '../../base/typed-numbers.js'
+import { countsAsWords } from '../../larder/ingredient-words.js'
+import { counted } from '../plan/bring-in-plan.js'
+import { type MeaningsSaid, meaningOf, type NotInLarder } from './not-in-larder.js'
+import { unknownStyles } from './unknown-styles.js'
+
+const atFirst = 12
+const moreAtOnce = 100
+
+type Kind = CountsAs['kind']
+const kinds = Object.keys(countsAsWords) as Kind[]
+
+/** What each ingredient that is not in the larder counts as: guessed from its name, and the baker's to say. */
+export class TbUnknown extends LitElement {
+  static override properties = {
+    names: { attribute: false },
+    said: { attribute: false },
+    numbers: { attribute: false },
+    shown: { state: true },
+    wrong: { state: true },
+  }
+
+  declare names: readonly NotInLarder[]
+  declare said: MeaningsSaid
+  declare numbers: NumberStyle
+  declare private shown: number
+  declare private wrong: string // key of the name whose hydration is no number
+
+  constructor() {
+    super()
+    this.shown = atFirst
+    this.wrong = ''
+  }
+
+  #tell({ key }: NotInLarder, countsAs: CountsAs | 'not known'): void {
+    this.wrong = ''
+    this.dispatchEvent(new CustomEvent('tb-counts-as', { detail: { key, countsAs } }))
+  }
+
+  #kind(one: NotInLarder, kind: string): void {
+    const is = kinds.find(known => known === kind)
+    this.#tell(
+      one,
+      is === undefined ? 'not known' : is === 'starter' ? { kind: is, hydration: 1 } : { kind: is },
+    )
+  }
+
+  #hydration(one: NotInLarder, typed: string): void {
+    const percent = readNumber(typed, this.numbers)
+    if (percent === undefined || percent < 10 || percent > 1000) this.wrong = one.key
+    else this.#tell(one, { kind: 'starter', hydration: percent / 100 })
+  }
+
+  #more = async (): Promise<void> => {
+    const first = this.shown
+    this.shown += moreAtOnce
+    await this.updateComplete
+    this.renderRoot.querySelector<HTMLElement>(`#as-${first}`)?.focus()
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('names') && changed.get('names') && this.names.length <= atFirst) this.shown = atFirst
+  }
+
+  override render() {
+    const { names, said, shown } = this
+    const open = names.filter(one => !meaningOf(one, said)).length
+    const rest = names.slice(shown)
+    return html`<section class=${open > 0 ? 'open' : ''} aria-labelledby="heading">
+      <h3 id="heading">Not in the larder <span class="count">${names.length}</span></h3>
+      <p>
+        ${names.length === 1 ? 'What it counts as is' : 'What each counts as is'} guessed from its name where that tells it.
+        Change what is not right; it holds in the formulas you add. Allergens are not guessed.
+      </p>
+      <ul>
+        ${names.slice(0, shown).map((one, at) => this.#one(one, at))}
+      </ul>
+      ${
+        rest.length > 0
+          ? html`<p class="rest">And ${counted(rest.length, 'more', 'more')}: ${this.#inWords(rest)}.</p>
+              <button class="lined" @click=${this.#more}>
+                Show ${rest.length > moreAtOnce ? `the next ${moreAtOnce}` : counted(rest.length, 'more', 'more')}
+              </button>`
+          : nothing
+      }
+    </section>`
+  }
+
+  /** `2,900 flour, 88 not known`. */
+  #inWords(names: readonly NotInLarder[]): string {
+    const counts = new Map<string, number>()
+    for (const one of names) {
+      const kind = meaningOf(one, this.said)?.kind ?? 'not known'
+      counts.set(kind, (counts.get(kind) ?? 0) + 1)
+    }
+    return [...kinds, 'not known']
+      .flatMap(kind => (counts.has(kind) ? [`${counts.get(kind)} ${kind}`] : []))
+      .join(', ')
+  }
+
+  #one(one: NotInLarder, at: number): TemplateResult {
+    const meaning = meaningOf(one, this.said)
+    const chosen = meaning?.kind ?? 'not known'
+    return html`<li>
+      <label for="as-${at}">${one.name}</label>
+      <select
+        id="as-${at}"
+        aria-describedby="why-${at}"
+        .value=${chosen}
+        @change=${(e: Event) => this.#kind(one, (e.target as HTMLSelectElement).value)}
+      >
+        ${kinds.map(kind => html`<option value=${kind} ?selected=${kind === chosen}>${countsAsWords[kind].name}</option>`)}
+        <option value="not known" ?selected=${chosen === 'not known'}>Not known</option>
+      </select>
+      <div class="why">
+        ${meaning?.kind === 'starter' ? this.#starter(one, at, meaning.hydration) : nothing}
+        <span id="why-${at}">${this.#why(one, meaning)}</span>
+      </div>
+    </li>`
+  }
+
+  #starter(one: NotInLarder, at: number, hydration: number): TemplateResult {
+    const isWrong = this.wrong === one.key
+    return html`<span class="hydration">
+      <label for="hydration-${at}"><span class="unseen">Hydration of ${one.name}, per cent</span><span aria-hidden="true">at</span></label>
+      <input
+        id="hydration-${at}"
+        inputmode="decimal"
+        autocomplete="off"
+        aria-invalid=${isWrong ? 'true' : 'false'}
+        aria-describedby="wrong-${at}"
+        .value=${showNumber(Math.round(hydration * 1e4) / 100, this.numbers)}
+        @change=${(e: Event) => this.#hydration(one, (e.target as HTMLInputElement).value)}
+      />
+      %<span class="error" id="wrong-${at}" role="alert">${isWrong ? ' Write a number from 10 to 1000.' : nothing}</span>
+    </span>`
+  }
+
+  #why({ key, isStage }: NotInLarder, meaning: CountsAs | undefined): string {
+    if (this.said.has(key)) return meaning ? 'as you said' : 'as you said: only its weight counts'
+    if (meaning) return 'a guess from its name'
+    return isStage
+      ? 'only its weight counts; a stage of another formula has this name'
+      : 'only its weight counts'
+  }
+
+  static override styles = [sharedStyles, unknownStyles]
+}
+customElements.define('tb-unknown', TbUnknown)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-unknown': TbUnknown
+  }
+}

@@ -1,0 +1,157 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import {
+  allergenSentence,
+  allergensOf,
+  cautionsOf,
+  cautionWords,
+  localCodesSentence,
+  notKnownSentence,
+} from '../../src/dough/about/allergens.js'
+import {
+  type Household,
+  type HouseholdOptions,
+  householdOf,
+  householdSentence,
+} from '../../src/dough/about/household.js'
+import type { Line, Stage } from '../../src/dough/document/formula.js'
+import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
+import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../../src/dough/sheet/figures.js'
+import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
+import { type NumberStyle, showPercent } from '../base/numbers.js'
+import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
+import { buildWords, hasBatch, weighedLine, weighedStage } from '../grid/table/weighing-words.js'
+import { readingWords, showReading } from '../tally/reading-shown.js'
+
+/** What is printed of a formula. */
+export interface CardShown {
+  readonly sheet: FigureSheet
+  readonly numbers: NumberStyle
+  readonly measures: HouseholdOptions | undefined // cups and spoons beside the weights
+  readonly notes: boolean
+  readonly list: ListName // of allergens
+}
+
+const leads: readonly ReadingName[] = ['trueHydration', 'salt', 'prefermentedFlour', 'doughWeight']
+const leastTold = 0.0005
+
+function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
+  const { unit } = readingWords[name]
+  const weighed = unit === 'g' ? sheet.weighedReading(name) : undefined // as the lines above it add up
+  const value = weighed ?? sheet.reading(name)
+  if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined
+  return `${showReading(name, value, numbers)} ${unit}`
+}
+
+function readings(shown: CardShown): TemplateResult {
+  const others = readingNames
+    .filter(name => !leads.includes(name))
+    .flatMap(name => {
+      const said = reading(shown, name)
+      return said ? [`${readingWords[name].name} ${said}`] : []
+    })
+  return html`<section aria-label="Readings">
+    <dl class="leads">
+      ${leads.map(
+        name => html`<div>
+          <dt>${readingWords[name].name}</dt>
+          <dd>${reading(shown, name) ?? '–'}</dd>
+        </div>`,
+      )}
+    </dl>
+    ${others.length ? html`<p class="others">${others.map(said => html`<span>${said}</span> `)}</p>` : nothing}
+  </section>`
+}
+
+function line(shown: CardShown, of: Line, household: Household | undefined): TemplateResult {
+  const { sheet, numbers } = shown
+  const figures = sheet.line(of.id)
+  const { percent, is } = figures
+  const said = !isUnsaid(of, figures)
+  const measured = household?.lines.find(({ line }) => line === of.id)
+  const note = shown.notes ? of.note : ''
+  return html`<tr>
+    <td class="grams">${said ? html`${weighedLine(sheet, of.id, numbers).text}<span class="unit"> g</span>` : '–'}</td>
+    <th scope="row">${of.ingredient || '–'}${note ? html` <span class="note">${note}</span>` : nothing}</th>
+    ${
+      household
+        ? html`<td class="measure">
+            ${measured?.words ? html`${measureSaid(measured.words)} <small>${errorSaid(measured.error ?? 0).replace(' %', '\u00a0%')}</small>` : is === 'stage' || !said ? '' : html`<small>weigh it</small>`}
+          </td>`
+        : nothing
+    }
+    <td class="percent">${!said || percent === undefined ? '–' : `${showPercent(percent, numbers)} %`}</td>
+  </tr>`
+}
+
+function stage(shown: CardShown, of: Stage, household: Household | undefined): TemplateResult {
+  const { sheet, numbers } = shown
+  const { ferments, isFinal } = sheet.stage(of.id)
+  const facts = [
+    ...(ferments && !isFinal ? ['ferments'] : []),
+    ...(hasBatch(sheet.formula) ? buildWords(sheet, of, numbers).slice(1) : []),
+  ]
+  const lines = of.lines.filter(l => `${l.ingredient}${l.amount}`.trim() !== '')
+  return html`<section class="stage">
+    <h2>
+      <span>${of.name}</span>
+      ${facts.length ? html`<span class="facts">${facts.join(', ')}</span>` : nothing}
+      <span class="sum">${weighedStage(sheet, of, numbers).text} g</span>
+    </h2>
+    <table class=${household ? 'measured' : ''}>
+      <thead class="unseen">
+        <tr>
+          <th scope="col">To weigh</th>
+          <th scope="col">Ingredient</th>
+          ${household ? html`<th scope="col">About</th>` : nothing}
+          <th scope="col">Percent</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${lines.map(l => line(shown, l, household))}
+      </tbody>
+    </table>
+  </section>`
+}
+
+/** What the public list names, each with the ingredients it is in, and what is not known. */
+function allergens({ sheet, list }: CardShown): TemplateResult {
+  const all = allergensOf(sheet)
+  const listed = all[list].length
+    ? all[list].map(
+        ({ entry, ingredients }, at) => html`${at ? '; ' : ''}<b>${entry}</b> in ${ingredients.join(', ')}`,
+      )
+    : 'nothing that the larder knows to be on it'
+  return html`<section aria-label="Allergens">
+    <p>Listed, of ${listWords[list]}: ${listed}. ${all.notKnown.length ? html`<b>${notKnownSentence(all.notKnown)}</b>` : nothing} ${allergenSentence}</p>
+  </section>`
+}
+
+function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
+  const all = cautionsOf(sheet)
+  if (all.length === 0) return nothing
+  return html`<section aria-label="Cautions">
+    <p>${all.map(({ of, sentence }) => html`<b>${cautionWords[of]}:</b> ${sentence} `)}${localCodesSentence}</p>
+  </section>`
+}
+
+/** One formula as it goes on the wall: what to weigh in the order of mixing, what it comes to, what to keep in mind. */
+export function cardPage(shown: CardShown): TemplateResult {
+  const { sheet, numbers, measures, notes } = shown
+  const { formula } = sheet
+  const household = measures && householdOf(sheet, measures)
+  const change = household && changeSaid(household)
+  const total = totalToWeigh(sheet, numbers)
+  const paragraphs = notes ? formula.note.split(/\n+/).filter(text => text.trim()) : []
+  return html`<header>
+      <h1 id="title">${formula.name}</h1>
+      <p class="batch">${isAsWritten(formula) ? 'As written' : batchProse(sheet, numbers)}${total ? html` <b>${total.total}</b> of dough.` : nothing}</p>
+    </header>
+    ${formula.stages.map(of => stage(shown, of, household))}
+    ${readings(shown)}
+    ${paragraphs.map(text => html`<p class="prose">${text}</p>`)}
+    <footer>
+      ${household ? html`<p>${householdSentence} ${change ?? ''}</p>` : nothing}
+      ${allergens(shown)}
+      ${cautions(shown)}
+    </footer>`
+}

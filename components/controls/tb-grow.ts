@@ -1,0 +1,164 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { sharedStyles } from '../base/shared-styles.js'
+
+/**
+ * A text field that looks like the text it holds and grows with it. Fires `tb-entered` with the new text when the
+ * baker leaves it changed, or presses Enter where it is one line; Escape puts the old text back.
+ */
+export class TbGrow extends LitElement {
+  static override properties = {
+    value: {},
+    label: {},
+    hint: {},
+    manyLines: { type: Boolean },
+    readOnly: { type: Boolean },
+    typed: { state: true },
+  }
+
+  declare value: string
+  declare label: string
+  declare hint: string // shown while there is no text
+  declare manyLines: boolean
+  declare readOnly: boolean
+  declare typed: string | undefined // what stands in the field while it is being edited
+
+  constructor() {
+    super()
+    this.value = ''
+    this.label = ''
+    this.hint = ''
+    this.manyLines = false
+    this.readOnly = false
+    this.typed = undefined
+  }
+
+  override render() {
+    const text = this.typed ?? this.value
+    return html`<span class="field" data-text=${`${text || this.hint} `}
+      ><textarea
+        rows="1"
+        aria-label=${this.label}
+        placeholder=${this.hint || nothing}
+        spellcheck="false"
+        enterkeyhint=${this.manyLines ? 'enter' : 'done'}
+        ?readonly=${this.readOnly}
+        .value=${text}
+        @input=${this.#input}
+        @change=${this.#enter}
+        @keydown=${this.#key}
+      ></textarea
+    ></span>`
+  }
+
+  get #field(): HTMLTextAreaElement {
+    return this.renderRoot.querySelector('textarea')!
+  }
+
+  override focus(): void {
+    this.#field.focus()
+    this.#field.select()
+  }
+
+  #input = (): void => {
+    this.typed = this.#field.value
+  }
+
+  #enter = (): void => {
+    const text = this.manyLines ? this.#field.value.trim() : this.#field.value.replace(/\s+/g, ' ').trim()
+    this.typed = undefined
+    this.#field.value = this.value
+    if (text === this.value) return
+    this.dispatchEvent(new CustomEvent('tb-entered', { detail: text }))
+  }
+
+  #key = (event: KeyboardEvent): void => {
+    if (event.isComposing || event.keyCode === 229) return // Safari: Enter that ends a composition
+    if (event.key === 'Enter' && !this.manyLines) {
+      event.preventDefault()
+      this.#enter()
+      this.#field.blur()
+    } else if (event.key === 'Escape') {
+      this.typed = undefined
+      this.#field.value = this.value
+      this.#field.blur()
+    }
+  }
+
+  // A hidden copy of the text gives the field its size: `field-sizing: content` is not in Firefox yet.
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      .field {
+        display: inline-grid;
+        max-width: 100%;
+        vertical-align: top;
+      }
+      :host([wide]) .field {
+        display: grid;
+      }
+      /* A long note is cut, its end fading, until somebody goes into it. */
+      :host([folds]:not(:focus-within)) .field {
+        max-height: 5.8em;
+        overflow: clip;
+        mask-image: linear-gradient(#000 4.6em, transparent 5.8em);
+      }
+      @media print {
+        :host([folds]) .field {
+          max-height: none !important;
+          mask-image: none !important;
+        }
+      }
+      .field::after {
+        content: attr(data-text);
+        visibility: hidden;
+        white-space: pre-wrap;
+      }
+      .field::after,
+      textarea {
+        grid-area: 1 / 1;
+        min-width: 0;
+        min-height: 0;
+        margin: 0;
+        padding: var(--grow-padding, 3px 8px);
+        font: inherit;
+        letter-spacing: inherit;
+        line-height: inherit;
+        overflow-wrap: anywhere;
+      }
+      .field::after {
+        border: 1px solid transparent;
+      }
+      textarea {
+        width: 100%;
+        height: 100%;
+        resize: none;
+        overflow: hidden;
+        color: inherit;
+        background: none;
+        border-color: transparent;
+      }
+      textarea::placeholder {
+        color: var(--ink-soft);
+        opacity: 1;
+      }
+      textarea:hover:not([readonly]) {
+        border-color: var(--rule-strong);
+      }
+      textarea:focus-visible {
+        background: var(--board);
+        outline-offset: 0;
+      }
+    `,
+  ]
+}
+customElements.define('tb-grow', TbGrow)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-grow': TbGrow
+  }
+}

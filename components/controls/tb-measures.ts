@@ -1,0 +1,148 @@
+import { css, html, LitElement, type PropertyDeclarations } from 'lit'
+import type { HouseholdOptions, MeasureSystem } from '../../src/dough/about/household.js'
+import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
+import { sharedStyles } from '../base/shared-styles.js'
+
+const systems: readonly { readonly system: MeasureSystem; readonly words: string }[] = [
+  { system: 'us', words: 'US, cup of 237 ml' },
+  { system: 'metric', words: 'Metric, cup of 250 ml' },
+  { system: 'imperial', words: 'Imperial, cup of 284 ml' },
+]
+
+/** Sets of measures as kitchens have them: by the part that gives a set its name. */
+const sets: readonly { readonly sign: string; readonly words: string; readonly parts: readonly number[] }[] =
+  [
+    { sign: '½', words: 'halves', parts: [1 / 2] },
+    { sign: '⅓', words: 'thirds', parts: [1 / 3, 2 / 3] },
+    { sign: '¼', words: 'quarters', parts: [1 / 4, 3 / 4] },
+    { sign: '⅛', words: 'eighths', parts: [1 / 8, 3 / 8, 5 / 8, 7 / 8] },
+  ]
+
+const usualSigns = '½⅓¼'
+
+/** The cups and spoons that were last chosen in this browser. */
+export function ownMeasures(language: string): HouseholdOptions {
+  const usual = /-(?:us|lr|mm)$/i.test(language) ? 'us' : 'metric'
+  const among = systems.map(({ system }) => system)
+  const signs = ownChoice('fractions', allSigns(), usualSigns)
+  return {
+    system: ownChoice('measures', among, usual),
+    fractions: sets.filter(({ sign }) => signs.includes(sign)).flatMap(({ parts }) => parts),
+  }
+}
+
+/** Every choice of sets there can be. */
+const allSigns = (): string[] =>
+  Array.from({ length: 2 ** sets.length }, (_, which) =>
+    sets
+      .filter((_, at) => which & (2 ** at))
+      .map(({ sign }) => sign)
+      .join(''),
+  )
+
+/** Which cups and spoons a reader has. Tells of a change by `tb-measures`, with the new options as its detail. */
+export class TbMeasures extends LitElement {
+  static override properties: PropertyDeclarations = { measures: { attribute: false } }
+
+  declare measures: HouseholdOptions
+
+  constructor() {
+    super()
+    this.measures = ownMeasures('en')
+  }
+
+  override render() {
+    const { system, fractions } = this.measures
+    return html`<div class="system">
+        <label for="system">Measures</label>
+        <select
+          id="system"
+          @change=${(e: Event) => this.#change((e.target as HTMLSelectElement).value as MeasureSystem, fractions)}
+        >
+          ${systems.map(s => html`<option value=${s.system} ?selected=${s.system === system}>${s.words}</option>`)}
+        </select>
+      </div>
+      <div role="group" aria-labelledby="sets">
+        <span id="sets">Parts of a cup at hand</span>
+        ${sets.map(({ sign, words, parts }) => {
+          const has = fractions.includes(parts[0]!)
+          return html`<label>
+            <input
+              type="checkbox"
+              aria-label=${words}
+              .checked=${has}
+              @change=${() => this.#change(system, has ? fractions.filter(f => !parts.includes(f)) : [...fractions, ...parts])}
+            /><span aria-hidden="true">${sign}</span>
+          </label>`
+        })}
+      </div>`
+  }
+
+  #change(system: MeasureSystem, fractions: readonly number[]): void {
+    this.measures = { system, fractions }
+    const signs = sets.filter(({ parts }) => fractions.includes(parts[0]!)).map(({ sign }) => sign)
+    keepOwnChoice('measures', system)
+    keepOwnChoice('fractions', signs.join(''))
+    this.dispatchEvent(
+      new CustomEvent<HouseholdOptions>('tb-measures', {
+        detail: this.measures,
+        bubbles: true,
+        composed: true,
+      }),
+    )
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 10px 24px;
+        align-items: end;
+      }
+      .system label,
+      #sets {
+        display: block;
+        margin-bottom: 4px;
+        color: var(--ink-soft);
+        font-size: 0.88rem;
+      }
+      #sets {
+        margin-bottom: 0;
+      }
+      [role='group'] {
+        display: grid;
+        grid-template-columns: repeat(4, auto);
+        justify-content: start;
+        gap: 0 18px;
+      }
+      #sets {
+        grid-column: 1 / -1;
+      }
+      [role='group'] label {
+        display: flex;
+        gap: 6px;
+        align-items: center;
+        min-height: calc(var(--target) + 4px);
+        color: var(--ink);
+        font-size: 1.15rem;
+        cursor: pointer;
+      }
+      input {
+        width: 20px;
+        height: 20px;
+        min-height: 0;
+        margin: 0;
+        accent-color: var(--accent);
+      }
+    `,
+  ]
+}
+customElements.define('tb-measures', TbMeasures)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-measures': TbMeasures
+  }
+}

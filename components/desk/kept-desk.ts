@@ -1,0 +1,107 @@
+import type { Formula, Problem } from '../../src/dough/document/formula.js'
+import { Refusal } from '../../src/dough/edits/edits.js'
+import { type Keeper, type KeeperState, openKeeper } from '../../src/storage/index.js'
+import type { EditRequest } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import type { GridPlace } from '../grid/tb-grid.js'
+import { Desk, type DeskEvent, type DeskPlace } from './desk.js'
+
+/** The workbook that a first start opens with. */
+export interface Examples {
+  readonly workbook: string // its name
+  readonly formulas: readonly Formula[]
+}
+
+/** What a start needs to know. */
+export interface Start {
+  readonly database: string // name in the browser's storage
+  readonly numbers: NumberStyle
+  readonly loadExamples: () => Promise<Examples>
+  readonly open: string // id of the formula to open; the first one where there is none of it
+}
+
+/** What is told of the kept desk. */
+export interface KeptDeskEvents {
+  readonly changed: (event: DeskEvent) => void // the workbook, by an edit, by undo, or in another tab
+  readonly refreshed: () => void // what is kept, or a reading of the shelf that came later
+}
+
+/** The desk with what keeps it: loaded from the browser's storage, every change handed on to it. */
+export class KeptDesk {
+  desk: Desk | undefined // undefined until the workbook is loaded
+  state: KeeperState = { status: 'loading' }
+  examples: readonly Formula[] = []
+  fresh = false // the workbook was made of the examples just now
+  #keeper: Keeper | undefined
+
+  constructor(private readonly tell: KeptDeskEvents) {}
+
+  get readOnly(): boolean {
+    return this.state.status === 'read-only'
+  }
+
+  /** What storage could not make sense of. */
+  get problems(): readonly Problem[] {
+    return this.#keeper?.problems ?? []
+  }
+
+  /** Loads the workbook, or on a first start the examples, and opens a formula of it. */
+  async start({ database, numbers, loadExamples, open }: Start): Promise<void> {
+    const keeper = await openKeeper({
+      database,
+      onState: state => {
+        this.state = state
+        this.tell.refreshed()
+      },
+      onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
+    })
+    this.#keeper = keeper
+    const examples = keeper.fresh ? await loadExamples() : undefined
+    const workbook = examples
+      ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
+      : keeper.workbook
+    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.refreshed)
+    this.desk.open(open)
+    this.fresh = examples !== undefined && examples.formulas.length > 0
+    this.tell.refreshed()
+    this.examples = (examples ?? (await loadExamples())).formulas
+    this.tell.refreshed()
+  }
+
+  #changed(event: DeskEvent): void {
+    if (event.event.way !== 'load') this.#keeper?.keep(event.event.workbook)
+    this.tell.changed(event)
+  }
+
+  /** Makes the edit asked for, or says in the request why not. */
+  edit(request: EditRequest): void {
+    const { desk } = this
+    if (!desk) return
+    if (this.state.status === 'read-only') {
+      request.refusal = this.state.reason
+      return
+    }
+    try {
+      const transaction = request.edit(desk.workbook)
+      // Only the grid gives a place.
+      if (transaction) desk.edit(transaction, request.place as Partial<GridPlace> | undefined)
+    } catch (error) {
+      if (error instanceof Refusal) request.refusal = error.message
+      else if (error instanceof RangeError) request.refusal = 'That is no longer here. Nothing was changed.'
+      else throw error
+    }
+  }
+
+  /** Undoes or does again; the place where the edit was made, its formula open. */
+  step(way: 'undo' | 'redo'): DeskPlace | undefined {
+    const { desk } = this
+    if (!desk || this.readOnly) return undefined
+    const done = desk.history[way]()
+    if (done?.place) desk.open(done.place.formula)
+    return done?.place
+  }
+
+  takeOver = (): void => void this.#keeper?.takeOver()
+  tryAgain = (): void => void this.#keeper?.flush()
+  close = (): void => void this.#keeper?.close()
+}

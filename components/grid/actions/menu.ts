@@ -1,0 +1,102 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import type { Action } from './row-actions.js'
+
+/** The menu of a row, in the browser's top layer; one for the whole grid. */
+export class RowMenu {
+  #actions: readonly Action[] = []
+  #label = ''
+  #opener: HTMLElement | undefined // where it is still to be opened
+  #host: { element(): HTMLElement | null; changed(): void; goBack(): void }
+
+  constructor(host: { element(): HTMLElement | null; changed(): void; goBack(): void }) {
+    this.#host = host
+  }
+
+  open(label: string, actions: readonly Action[], opener: HTMLElement): void {
+    if (actions.length === 0) return
+    this.#label = label
+    this.#actions = actions
+    this.#opener = opener
+    this.#host.changed()
+  }
+
+  /** To be called when it has been rendered; says whether it took the focus. */
+  rendered(): boolean {
+    const menu = this.#host.element()
+    const opener = this.#opener
+    if (!menu || !opener) return false
+    this.#opener = undefined
+    menu.showPopover()
+    const near = opener.getBoundingClientRect()
+    const { offsetWidth, offsetHeight, style } = menu
+    const isBelow = near.bottom + offsetHeight + 8 < innerHeight
+    style.left = `${Math.max(8, Math.min(near.right - offsetWidth, innerWidth - offsetWidth - 8))}px`
+    style.top = `${isBelow ? near.bottom + 2 : Math.max(8, near.top - offsetHeight - 2)}px`
+    menu.querySelector('button')?.focus()
+    return true
+  }
+
+  template(): TemplateResult {
+    return html`<div
+      id="menu"
+      role="menu"
+      popover
+      aria-label=${this.#label || 'Actions'}
+      @keydown=${this.#key}
+      @click=${this.#click}
+    >${this.#actions.map(entryTemplate)}</div>`
+  }
+
+  #close(): void {
+    this.#host.element()?.hidePopover()
+    this.#host.goBack()
+  }
+
+  #click = (event: MouseEvent): void => {
+    const entry = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-action]') : null
+    const action = entry ? this.#actions[Number(entry.dataset.action)] : undefined
+    if (!action) return
+    this.#close()
+    action.run()
+  }
+
+  #key = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape' || event.key === 'Tab') {
+      event.preventDefault()
+      this.#close()
+      return
+    }
+    const next = this.#entryBy(event)
+    if (!next) return
+    event.preventDefault()
+    next.focus()
+  }
+
+  /** The entry an arrow key, Home, End or a first letter leads to. */
+  #entryBy(event: KeyboardEvent): HTMLElement | undefined {
+    if (event.ctrlKey || event.metaKey || event.altKey) return undefined
+    const entries = [...(this.#host.element()?.querySelectorAll('button') ?? [])]
+    const at = entries.findIndex(e => e.matches(':focus'))
+    const places: Readonly<Record<string, number>> = {
+      ArrowDown: (at + 1) % entries.length,
+      ArrowUp: (at - 1 + entries.length) % entries.length,
+      Home: 0,
+      End: entries.length - 1,
+    }
+    const place = places[event.key]
+    if (place !== undefined) return entries[place]
+    const letter = event.key.toLowerCase()
+    if ([...letter].length !== 1 || letter === ' ') return undefined
+    const inOrder = [...entries.slice(at + 1), ...entries.slice(0, at + 1)]
+    return inOrder.find(e => e.textContent?.trim().toLowerCase().startsWith(letter))
+  }
+}
+
+const entryTemplate = (action: Action, index: number): TemplateResult => html`${
+  action.apart && index > 0 ? html`<hr role="separator" />` : nothing
+}<button
+  role=${action.checked === undefined ? 'menuitem' : 'menuitemradio'}
+  aria-checked=${action.checked === undefined ? nothing : String(action.checked)}
+  tabindex="-1"
+  data-action=${index}
+><span>${action.label}</span>${action.keys ? html`<kbd aria-hidden="true">${action.keys}</kbd>` : nothing}</button>`

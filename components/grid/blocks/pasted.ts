@@ -1,0 +1,80 @@
+import type { NumberStyle } from '../../base/numbers.js'
+import { allColumns, type Column } from '../table/table.js'
+import type { Held, OwnBlock } from './clipboard.js'
+
+/** A text for a cell as it was typed elsewhere; computed: only what followed there from another cell. */
+export interface PastedCell {
+  readonly text: string
+  readonly computed: boolean
+}
+export interface Pasted {
+  readonly rows: readonly (readonly PastedCell[])[]
+  readonly decimal: '.' | ','
+  readonly columns?: readonly Column[] // they were copied from, where that is known
+}
+
+/** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
+export const pastedFrom = async (
+  { own, html, plain }: Held,
+  style: NumberStyle,
+): Promise<Pasted | undefined> => readOwn(own) ?? readForeign(html, plain, style)
+
+function readOwn(text: string): Pasted | undefined {
+  if (!text) return undefined
+  try {
+    const block = JSON.parse(text) as Partial<OwnBlock>
+    if (block.tarebook !== 'lines' || !Array.isArray(block.rows) || block.rows.length === 0) return undefined
+    const cell = (c: Partial<PastedCell>) => ({ text: String(c.text ?? ''), computed: c.computed === true })
+    const columns = allColumns.filter(c => block.columns?.includes(c))
+    return { rows: block.rows.map(row => row.map(cell)), decimal: '.', columns }
+  } catch {
+    return undefined // another page may have put anything under our name
+  }
+}
+
+/** A table from another program: HTML where it holds one, tab-separated text otherwise. */
+async function readForeign(html: string, plain: string, style: NumberStyle): Promise<Pasted | undefined> {
+  const rows = (html && tableRows(html)) || (await textRows(plain))
+  const [head, ...rest] = rows
+  const body = head && isHeading(head) ? rest : rows
+  if (body.length === 0) return undefined
+  return {
+    rows: body.map(r => r.map(text => ({ text: unsafe(text), computed: false }))),
+    decimal: style.decimal,
+  }
+}
+
+/** Undoes what is done against office programs when a block is copied. */
+const unsafe = (text: string): string => text.replace(/^'(?=[=+\-@\t\r\n])/, '')
+
+/** Tab-separated text as rows. Its reader is fetched when there is more than one cell. */
+async function textRows(plain: string): Promise<string[][]> {
+  const text = plain.replace(/\r\n?/g, '\n').replace(/\n$/, '')
+  if (!/["\t\n]/.test(text)) return text === '' ? [] : [[text]]
+  return (await import('../table/text-table.js')).textRows(text)
+}
+
+function tableRows(html: string): string[][] | undefined {
+  const table = new DOMParser().parseFromString(html, 'text/html').querySelector('table') // inert: nothing in it runs or loads
+  if (!table) return undefined
+  return [...table.rows].map(row =>
+    [...row.cells].flatMap(cell => [
+      cellText(cell),
+      ...Array<string>(Math.min(cell.colSpan, 50) - 1).fill(''),
+    ]),
+  )
+}
+
+function cellText(cell: HTMLElement): string {
+  for (const br of cell.querySelectorAll('br')) br.replaceWith('\u2028')
+  const text = cell.textContent ?? ''
+  return text
+    .replace(/[^\S\u2028\u00a0]+/g, ' ')
+    .replace(/ ?\u2028 ?/g, '\n')
+    .trim()
+}
+
+const headings =
+  /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|batch|note|notes|)$/i
+const isHeading = (row: readonly string[]): boolean =>
+  /^ingredients?$/i.test(row[0]?.trim() ?? '') && row.every(text => headings.test(text.trim()))

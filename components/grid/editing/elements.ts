@@ -1,0 +1,43 @@
+import type { Spot } from '../table/table.js'
+import type { Field } from './session.js'
+
+/** Ids in the grid's shadow root: with hundreds of rows, a search by anything else takes its time. */
+export const rowId = (key: string): string => `row-${key.replaceAll(' ', '-')}`
+export const fieldId = 'field'
+
+/** The grid's elements that others have to find. */
+export class Elements {
+  #root: () => ShadowRoot
+
+  constructor(root: () => ShadowRoot) {
+    this.#root = root
+  }
+
+  /** The open editor's field. */
+  get field(): Field | null {
+    return this.#root().getElementById(fieldId) as Field | null
+  }
+
+  get menu(): HTMLElement | null {
+    return this.#root().getElementById('menu')
+  }
+
+  /** The strip above a touch keyboard. */
+  get pad(): HTMLElement | null {
+    return this.#root().getElementById('pad')
+  }
+
+  /** As wide as the grid. */
+  get ruler(): HTMLElement | null {
+    return this.#root().getElementById('ruler')
+  }
+
+  /** What takes the focus of a cell: the cell, or the one button in it. */
+  cell({ row, column }: Spot): HTMLElement | null {
+    const cells = this.#root().getElementById(rowId(row))?.children ?? []
+    for (const cell of cells)
+      if (cell instanceof HTMLElement && cell.dataset.column === column)
+        return column === 'actions' ? (cell.querySelector<HTMLElement>('button') ?? cell) : cell
+    return null
+  }
+}

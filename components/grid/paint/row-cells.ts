@@ -1,0 +1,150 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import type { NumberStyle } from '../../base/numbers.js'
+import { type Editing, editorTemplate } from '../editing/editor.js'
+import {
+  type AmountColumn,
+  type Column,
+  homeOf,
+  type LineRow,
+  type Row,
+  type Shown,
+  type WeighedShown,
+} from '../table/table.js'
+
+/** What a row's template needs besides the row: equal values mean there is nothing to paint. */
+export interface RowState {
+  readonly active: Column | undefined // of the cell that takes the focus
+  readonly from: number // first and last selected column, as in `columns`; -1: none
+  readonly to: number
+  readonly editing: Editing | undefined
+  readonly lit: boolean // part of the working that is shown
+}
+
+/** What all rows have in common. */
+export interface View {
+  readonly columns: readonly Column[]
+  readonly readOnly: boolean
+  readonly style: NumberStyle
+  readonly label: (row: Row, column: Column) => string // of an editor
+}
+
+export const tab = (at: RowState, column: Column) => (at.active === column ? '0' : '-1')
+export const selected = (at: RowState, view: View, column: Column) => {
+  const index = view.columns.indexOf(column)
+  return index >= at.from && index <= at.to ? 'true' : nothing
+}
+export const problemId = (row: { readonly key: string }) => `problem ${row.key}`.replaceAll(' ', '-')
+
+/** Whether the editor is open over a cell: its own, or that of a column which is not shown. */
+const isEditedIn = (column: Column, at: RowState, view: View) =>
+  at.editing !== undefined && homeOf(at.editing.column, view.columns) === column
+export const editing = (column: Column, at: RowState, view: View) =>
+  isEditedIn(column, at, view) ? 'editing' : ''
+export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
+  at.editing && isEditedIn(column, at, view)
+    ? editorTemplate(at.editing, view.label(row, at.editing.column))
+    : nothing
+
+/** A figure in two parts, so that the decimal marks of a column stand under each other. */
+export function figure(text: string, style: NumberStyle): TemplateResult {
+  const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(style.decimal) : -1
+  const whole = mark < 0 ? text : text.slice(0, mark)
+  return html`${whole}<span class="part">${mark < 0 ? '' : text.slice(mark)}</span>`
+}
+
+/**
+ * The way to a number's working, in its cell while that has the focus: before the number, or behind it where it
+ * leaves the room of its decimals empty.
+ */
+export const how = (at: RowState, column: Column, text: string, style: NumberStyle) =>
+  at.active === column && !at.editing && /\d/.test(text)
+    ? html`<button
+        class="how ${text.includes(style.decimal) ? '' : 'behind'}"
+        tabindex="-1"
+        data-how
+        aria-label="how ${text} is worked out"
+      >how</button>`
+    : nothing
+
+function shownTemplate(shown: Shown, word: TemplateResult | undefined, style: NumberStyle): TemplateResult {
+  if (shown.is === 'raw') return html`<span class="typed raw">${shown.text}</span>`
+  const number = figure(shown.text, style)
+  switch (shown.is) {
+    case 'typed':
+      return html`<span class="figure typed">${number}</span><span class="unseen"> typed</span>`
+    case 'stale':
+      return html`<s class="figure stale">${number}</s>${word}`
+    case 'missing':
+      return html`<span class="figure missing">${number}</span>`
+    case 'computed':
+      if (shown.typed)
+        return html`<span class="figure computed">${number}</span><small class="typed expression">${shown.typed}</small>`
+      if (word) return html`<span class="figure gives">${number}</span>${word}`
+      return html`<span class="figure computed">${number}</span>`
+  }
+}
+
+/** The word at the weight of a line that gives; its percentage only follows, and says it to those who listen. */
+function wordOf(row: LineRow, column: AmountColumn): TemplateResult | undefined {
+  if (!row.gives || column === 'wholeDough') return undefined
+  const word = row.figures.isStale ? 'last good' : 'gives'
+  if (column === 'percent') return html`<span class="unseen"> ${word}</span>`
+  const what = row.figures.isStale ? ', gives' : ''
+  return html`<small class="word">${word}<span class="unseen">${what} for ${row.gives}</span></small>`
+}
+
+/** A cell of an amount: as typed, or as it follows. */
+export function numberCell(row: LineRow, column: AmountColumn, at: RowState, view: View): TemplateResult {
+  const shown = row[column]
+  const typed = shown.is === 'typed' || shown.typed !== ''
+  const wrong = row.problem && (typed || shown.is === 'raw' || shown.is === 'missing' || shown.is === 'stale')
+  const waits = shown.is === 'missing' || shown.is === 'stale' ? row.waitsFor : undefined
+  const reason = wrong ? row : waits
+  const isOpen = !view.readOnly && (column !== 'wholeDough' || row.isFinal)
+  const word = wordOf(row, column)
+  return html`<td
+    role="gridcell"
+    class="number ${editing(column, at, view)}"
+    data-column=${column}
+    tabindex=${tab(at, column)}
+    title=${word ? `${row.line.ingredient} gives for ${row.gives}` : nothing}
+    aria-selected=${selected(at, view, column)}
+    aria-readonly=${isOpen ? nothing : 'true'}
+    aria-invalid=${wrong ? 'true' : nothing}
+    aria-describedby=${reason ? problemId(reason) : nothing}
+  >${shownTemplate(shown, word, view.style)}${
+    shown.is === 'computed' || shown.is === 'stale' ? how(at, column, shown.text, view.style) : nothing
+  }${editorIn(row, column, at, view)}</td>`
+}
+
+/** Grams as written, beneath those of the batch. */
+function writtenTemplate(shown: Shown, style: NumberStyle): TemplateResult {
+  const isTyped = shown.is === 'typed' || shown.is === 'raw' || shown.typed !== ''
+  const text = shown.typed || (shown.is === 'raw' ? shown.text : figure(shown.text, style))
+  const said =
+    shown.is === 'stale' ? ' g as written, last good' : isTyped ? ' as written, typed' : ' g as written'
+  return html`<small class="written"><span class="${isTyped ? 'typed' : ''} ${shown.is === 'stale' ? 'struck' : ''}">${text}</span><span class="unseen">${said}</span></small>`
+}
+
+/** The weight as the scale shows it; where the grams as written have no column, they stand beneath. */
+export function batchCell(
+  row: Row,
+  weighed: WeighedShown | undefined,
+  written: Shown | undefined,
+  at: RowState,
+  view: View,
+): TemplateResult {
+  const text = weighed?.text ?? '–'
+  const beneath = written && !view.columns.includes('weight') && written.text !== '–' ? written : undefined
+  return html`<td
+    role="gridcell"
+    class="number batch ${editing('batch', at, view)}"
+    data-column="batch"
+    tabindex=${tab(at, 'batch')}
+    title=${weighed?.exact || nothing}
+    aria-selected=${selected(at, view, 'batch')}
+    aria-readonly="true"
+  ><span class="figure ${text === '–' ? 'missing' : 'weighed'}">${figure(text, view.style)}</span>${
+    beneath ? writtenTemplate(beneath, view.style) : nothing
+  }${how(at, 'batch', text, view.style)}${editorIn(row, 'batch', at, view)}</td>`
+}

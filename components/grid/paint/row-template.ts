@@ -1,0 +1,199 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import { showPercent } from '../../base/numbers.js'
+import { rowId } from '../editing/elements.js'
+import {
+  type AddRow,
+  type Column,
+  causeName,
+  isAmount,
+  type LineRow,
+  type Row,
+  type StageRow,
+  type SumRow,
+} from '../table/table.js'
+import {
+  batchCell,
+  editing,
+  editorIn,
+  figure,
+  how,
+  numberCell,
+  problemId,
+  type RowState,
+  selected,
+  tab,
+  type View,
+} from './row-cells.js'
+
+export type { RowState, View } from './row-cells.js'
+
+export function rowTemplate(row: Row, at: RowState, view: View): TemplateResult {
+  switch (row.kind) {
+    case 'stage':
+      return stageTemplate(row, at, view)
+    case 'line':
+      return lineTemplate(row, at, view)
+    case 'add':
+      return addTemplate(row, at, view)
+    case 'sum':
+      return sumTemplate(row, at, view)
+  }
+}
+
+const actionsCell = (row: Row, name: string, at: RowState, view: View) =>
+  view.readOnly
+    ? nothing
+    : html`<td role="gridcell" class="actions" data-column="actions" aria-selected=${selected(at, view, 'actions')}><button
+        class="dots"
+        tabindex=${tab(at, 'actions')}
+        aria-haspopup="menu"
+        aria-label=${`Actions for ${name}`}
+        data-row-actions=${row.key}
+      >•••</button></td>`
+
+/** A row's problem, over the whole width beneath it. The cells it is about point to it. */
+const problemRow = (row: StageRow | LineRow, view: View) =>
+  row.problem
+    ? html`<tr role="row" class="problem"><td role="gridcell" colspan=${view.columns.length}>
+        <p id=${problemId(row)}><b>Check</b> ${row.problem}</p>
+      </td></tr>`
+    : nothing
+
+const stageTemplate = (row: StageRow, at: RowState, view: View) => html`
+  <tr role="row" class="stage ${row.problem ? 'troubled' : ''}" id=${rowId(row.key)} data-row=${row.key}>
+    <th
+      role="rowheader"
+      scope="rowgroup"
+      colspan=${view.columns.length - (view.readOnly ? 0 : 1)}
+      data-column="ingredient"
+      class=${at.editing ? 'editing' : ''}
+      tabindex=${tab(at, 'ingredient')}
+      aria-selected=${selected(at, view, 'ingredient')}
+      aria-readonly=${view.readOnly ? 'true' : nothing}
+      aria-describedby=${row.problem ? problemId(row) : nothing}
+    ><div class="held"><span class="name">${row.stage.name}</span>${row.words ? html` <small>${row.words}</small>` : nothing}</div>${editorIn(row, 'ingredient', at, view)}</th>
+    ${actionsCell(row, row.stage.name, at, view)}
+  </tr>
+  ${problemRow(row, view)}
+`
+
+/** What is said of an ingredient beside its name. */
+function marks(row: LineRow, view: View): TemplateResult {
+  const { is, starterHydration, isBase, gives } = row.figures
+  const hydration = starterHydration === undefined ? '' : showPercent(starterHydration, view.style)
+  const waits = row.waitsFor && !gives
+  return html`${
+    waits ? html` <small class="waits">waits for ${causeName(row.waitsFor, row.stage)}</small>` : nothing
+  }${
+    hydration
+      ? html` <small class="hydration">${hydration.replace(/[.,]0+$/, '')} % hydration</small>`
+      : nothing
+  }${row.flourless && isBase ? html` <small class="tag">base</small>` : nothing}${
+    is === 'unknown' && row.line.ingredient
+      ? html` <small class="tag unknown">not in the larder</small>${
+          view.readOnly
+            ? nothing
+            : html`<button class="define" tabindex="-1" data-define=${row.line.ingredient}
+              >Define<span class="unseen"> ${row.line.ingredient}</span></button>`
+        }`
+      : nothing
+  }${row.gives ? html`<small class="for">gives for ${row.gives}</small>` : nothing}`
+}
+
+const noteBeneath = (row: LineRow, view: View) =>
+  row.line.note && !view.columns.includes('note')
+    ? html`<small class="note">${row.line.note}</small>`
+    : nothing
+
+const noteCell = (row: LineRow, at: RowState, view: View) => html`<td
+  role="gridcell"
+  class="note ${editing('note', at, view)}"
+  data-column="note"
+  tabindex=${tab(at, 'note')}
+  aria-selected=${selected(at, view, 'note')}
+  aria-readonly=${view.readOnly ? 'true' : nothing}
+><span class="held">${row.line.note}</span>${editorIn(row, 'note', at, view)}</td>`
+
+function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
+  if (isAmount(column)) return numberCell(row, column, at, view)
+  if (column === 'batch') return batchCell(row, row.batch, row.weight, at, view)
+  if (column === 'note') return noteCell(row, at, view)
+  return actionsCell(row, row.line.ingredient || 'this line', at, view)
+}
+
+const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
+  <tr role="row" class="line ${row.problem ? 'troubled' : ''} ${at.lit ? 'lit' : ''}" id=${rowId(row.key)} data-row=${row.key}>
+    <th
+      role="rowheader"
+      scope="row"
+      data-column="ingredient"
+      class=${editing('ingredient', at, view)}
+      title=${row.line.source ? `Read from “${row.line.source}”` : nothing}
+      tabindex=${tab(at, 'ingredient')}
+      aria-selected=${selected(at, view, 'ingredient')}
+      aria-readonly=${view.readOnly ? 'true' : nothing}
+      aria-describedby=${row.problem ? problemId(row) : nothing}
+    ><div class="held"><span class="name">${row.line.ingredient || html`<i class="quiet">no ingredient yet</i>`}</span>${marks(row, view)}${noteBeneath(row, view)}</div>${
+      at.lit ? html`<span class="unseen">, part of the working shown</span>` : nothing
+    }${editorIn(row, 'ingredient', at, view)}</th>
+    ${view.columns.slice(1).map(column => lineCell(row, column, at, view))}
+  </tr>
+  ${problemRow(row, view)}
+`
+
+const addTemplate = (row: AddRow, at: RowState, view: View) => html`
+  <tr role="row" class="add" id=${rowId(row.key)} data-row=${row.key}>
+    <th
+      role="rowheader"
+      scope="row"
+      data-column="ingredient"
+      class=${editing('ingredient', at, view)}
+      tabindex=${tab(at, 'ingredient')}
+      aria-selected=${selected(at, view, 'ingredient')}
+    ><div class="held"><span class="plus" aria-hidden="true">+</span> Add an ingredient<span class="unseen"> to ${row.stageName}</span></div>${editorIn(row, 'ingredient', at, view)}</th>
+    ${view.columns.slice(1).map(
+      column => html`<td
+        role="gridcell"
+        class=${`${column === 'note' ? 'note' : 'number'} ${editing(column, at, view)}`}
+        data-column=${column}
+        tabindex=${tab(at, column)}
+        aria-selected=${selected(at, view, column)}
+        aria-readonly=${(column === 'wholeDough' && !row.isFinal) || column === 'batch' || column === 'actions' ? 'true' : nothing}
+      >${editorIn(row, column, at, view)}</td>`,
+    )}
+  </tr>
+`
+
+function sumCell(row: SumRow, column: Column, at: RowState, view: View) {
+  const written = { text: row.weight, is: 'computed', typed: '' } as const
+  if (column === 'batch') return batchCell(row, row.batch, written, at, view)
+  const text = column === 'percent' || column === 'weight' ? row[column] : ''
+  return html`<td
+    role="gridcell"
+    class="number"
+    data-column=${column}
+    tabindex=${tab(at, column)}
+    aria-selected=${selected(at, view, column)}
+    aria-readonly="true"
+  >${text ? html`<span class="figure computed">${figure(text, view.style)}</span>` : nothing}${how(at, column, text, view.style)}</td>`
+}
+
+const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
+  <tr role="row" class="sum ${row.figures.isFinal ? 'final' : ''}" id=${rowId(row.key)} data-row=${row.key}>
+    <th
+      role="rowheader"
+      scope="row"
+      data-column="ingredient"
+      tabindex=${tab(at, 'ingredient')}
+      aria-selected=${selected(at, view, 'ingredient')}
+      aria-readonly="true"
+    >${row.figures.isFinal ? 'Dough' : html`Sum<span class="unseen"> of ${row.stageName}</span>`}</th>
+    ${view.columns.slice(1).map(column => sumCell(row, column, at, view))}
+  </tr>
+`
+
+/** Which columns of a row are selected, by their place. */
+export function selectedColumns(extent: readonly Column[], columns: readonly Column[]): [number, number] {
+  const places = extent.map(c => columns.indexOf(c))
+  return places.length ? [places[0]!, places[places.length - 1]!] : [-1, -1]
+}

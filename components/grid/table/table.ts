@@ -1,0 +1,142 @@
+import type { Line, Stage } from '../../../src/dough/document/formula.js'
+import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
+import type { NumberStyle } from '../../base/numbers.js'
+
+/** The grid's columns, from the left. The actions column holds each row's button. */
+export const allColumns = [
+  'ingredient',
+  'percent',
+  'weight',
+  'wholeDough',
+  'batch',
+  'note',
+  'actions',
+] as const
+export type Column = (typeof allColumns)[number]
+
+/** How much room there is: cramped and narrow put the note beneath the ingredient. */
+export type Room = 'wide' | 'cramped' | 'narrow'
+
+/** The columns that are shown. On a narrow screen the batch's weights stand over those as written. */
+export function columnsFor(room: Room, readOnly: boolean, batch: boolean): readonly Column[] {
+  const left: Readonly<Record<Room, readonly Column[]>> = {
+    wide: batch ? [] : ['batch'],
+    cramped: batch ? ['note'] : ['batch'],
+    narrow: ['note', 'wholeDough', batch ? 'weight' : 'batch'],
+  }
+  return allColumns.filter(c => !left[room].includes(c) && !(readOnly && c === 'actions'))
+}
+
+/** The column in whose cell another is edited that is not shown. */
+export function homeOf(column: Column, columns: readonly Column[]): Column {
+  if (columns.includes(column)) return column
+  if (column === 'weight' && columns.includes('batch')) return 'batch'
+  if (column === 'batch') return 'weight'
+  return column === 'wholeDough' ? 'percent' : 'ingredient'
+}
+
+/** The columns an amount is typed in. */
+export type AmountColumn = 'percent' | 'weight' | 'wholeDough'
+export const isAmount = (column: Column): column is AmountColumn =>
+  column === 'percent' || column === 'weight' || column === 'wholeDough'
+export const isNumber = (column: Column): column is AmountColumn | 'batch' =>
+  isAmount(column) || column === 'batch'
+
+/** What the app gives the grid. */
+export interface Given {
+  readonly sheet: FigureSheet
+  readonly numbers: NumberStyle
+  readonly readOnly: boolean
+  readonly names: readonly string[]
+}
+
+/** One cell: a row by its key, never by its position, and a column. */
+export interface Spot {
+  readonly row: string
+  readonly column: Column
+}
+
+/** A figure as a cell shows it. */
+export interface Shown {
+  readonly text: string // '–' where there is none
+  readonly is: 'typed' | 'computed' | 'missing' | 'raw' | 'stale' // raw: typed, and not understood; stale: the last good one
+  readonly typed: string // the expression behind the figure, '' where the figure is all there is
+}
+
+export interface StageRow {
+  readonly kind: 'stage'
+  readonly key: string
+  readonly stage: Stage
+  readonly figures: StageFigures
+  readonly words: string
+  readonly problem: string | undefined // a sentence, where it arose here
+}
+/** A line that cannot be worked out until another one is. */
+export interface Cause {
+  readonly key: string // the row where the problem is told
+  readonly stage: string // id
+  readonly name: string
+  readonly place: string // with its stage
+}
+export const causeName = (cause: Cause, stage: string): string =>
+  cause.stage === stage ? cause.name : cause.place
+/** What is weighed, in the steps of the scale. */
+export interface WeighedShown {
+  readonly grams: number | undefined
+  readonly text: string
+  readonly exact: string // in words: what it would be on a scale without steps
+}
+export interface LineRow {
+  readonly kind: 'line'
+  readonly key: string // the line's id
+  readonly stage: string // id
+  readonly line: Line
+  readonly figures: LineFigures
+  readonly percent: Shown
+  readonly weight: Shown
+  readonly wholeDough: Shown
+  readonly batch: WeighedShown | undefined // while there is a batch
+  readonly gives: string // `true hydration held at 75 %`; '' when it does not
+  readonly isFinal: boolean // a line of the final dough
+  readonly flourless: boolean // its stage has no flour, so that a line is the base
+  readonly problem: string | undefined // a sentence, where it arose here
+  readonly waitsFor: Cause | undefined // where it arose elsewhere
+}
+export interface AddRow {
+  readonly kind: 'add'
+  readonly key: string
+  readonly stage: string // id
+  readonly stageName: string
+  readonly isFinal: boolean
+}
+export interface SumRow {
+  readonly kind: 'sum'
+  readonly key: string
+  readonly stage: string // id
+  readonly stageName: string
+  readonly figures: StageFigures
+  readonly percent: string
+  readonly weight: string
+  readonly batch: WeighedShown | undefined
+}
+export type Row = StageRow | LineRow | AddRow | SumRow
+
+export const stageKey = (stage: string): string => `stage ${stage}`
+export const addKey = (stage: string): string => `add ${stage}`
+export const sumKey = (stage: string): string => `sum ${stage}`
+export const stageOf = (row: Row): string => (row.kind === 'stage' ? row.stage.id : row.stage)
+
+/** The rows of a formula in their order, and where each is. */
+export interface Table {
+  readonly rows: readonly Row[]
+  readonly groups: readonly { readonly stage: Stage; readonly rows: readonly Row[] }[]
+  readonly index: ReadonlyMap<string, number>
+  readonly batch: boolean // more or other is made than is written
+}
+
+export const emptyTable: Table = { rows: [], groups: [], index: new Map(), batch: false }
+
+export const rowAt = (table: Table, key: string): Row | undefined => {
+  const index = table.index.get(key)
+  return index === undefined ? undefined : table.rows[index]
+}

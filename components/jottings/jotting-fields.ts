@@ -1,0 +1,81 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import type { Formula } from '../../src/dough/document/formula.js'
+import { hasBatch } from '../grid/table/weighing-words.js'
+import type { NameCompletion } from './name-completion.js'
+
+/** What the two fields of a jotting show, and what is done with their keys. */
+export interface JottingFields {
+  readonly id: string // '' for the line on which the next is written
+  readonly name: string
+  readonly text: string // with the baker's decimal sign
+  readonly readOnly: boolean
+  readonly nameFaulty: boolean
+  readonly textFaulty: boolean
+  readonly hints: readonly [name: string, text: string] // what an empty line shows
+  readonly completion: NameCompletion
+  readonly field: () => HTMLInputElement | null // of the calculation
+  readonly typedName: (event: InputEvent) => void
+  readonly typedText: (event: Event) => void
+  readonly key: (event: KeyboardEvent) => void
+}
+
+/** The fields of a jotting: its name, and its calculation with the names that go on from what is typed. */
+export function jottingFields(of: JottingFields): TemplateResult {
+  const { id, name, readOnly, completion } = of
+  const isOpen = completion.of === id && completion.names.length > 0
+  return html`<input
+      class="name"
+      data-of=${id}
+      data-field="name"
+      aria-label=${name ? `Name of ${name}` : 'Name of a new jotting'}
+      aria-describedby=${`error-${id}`}
+      aria-invalid=${of.nameFaulty}
+      placeholder=${name ? nothing : of.hints[0]}
+      autocapitalize="none"
+      autocomplete="off"
+      spellcheck="false"
+      enterkeyhint="next"
+      ?readonly=${readOnly}
+      .value=${name}
+      @input=${of.typedName}
+      @keydown=${of.key}
+    /><span class="is" aria-hidden="true">=</span
+    ><span class="calculation"
+      ><input
+        data-of=${id}
+        data-field="text"
+        role="combobox"
+        aria-autocomplete="list"
+        aria-haspopup="listbox"
+        aria-expanded=${isOpen}
+        aria-controls=${isOpen ? 'names' : nothing}
+        aria-activedescendant=${isOpen && completion.at >= 0 ? `name-${completion.at}` : nothing}
+        aria-label=${name ? `Calculation of ${name}` : 'Calculation of the new jotting'}
+        aria-describedby=${`error-${id}`}
+        aria-invalid=${of.textFaulty}
+        placeholder=${name ? nothing : of.hints[1]}
+        autocapitalize="none"
+        autocomplete="off"
+        spellcheck="false"
+        enterkeyhint="done"
+        ?readonly=${readOnly}
+        .value=${of.text}
+        @input=${of.typedText}
+        @keydown=${of.key}
+      />${completion.list(id, of.field)}</span
+    >`
+}
+
+/** What a jotting is, before there is one; and whose weights it speaks of, where those of a batch stand beside them. */
+export function jottingHint(formula: Formula, readOnly: boolean): TemplateResult | typeof nothing {
+  const isFirst = !formula.jottings?.length && !readOnly
+  if (!isFirst && !hasBatch(formula)) return nothing
+  return html`<p class="hint">
+    ${
+      isFirst
+        ? html`Jot down a calculation: <code>per_loaf = dough_weight/6</code>. Its name can stand in any amount.`
+        : nothing
+    }
+    Weights such as <code>total_flour</code> are those of the formula as written, not of the batch.
+  </p>`
+}

@@ -1,0 +1,174 @@
+import { type CountsAs, newId, sameName } from '../../src/dough/document/formula.js'
+import { type Ingredient, isUnlisted, type Larder } from '../../src/dough/document/larder.js'
+import { guessCountsAs } from '../../src/dough/larder/counts-as-guess.js'
+import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/substances.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { readNumber, showNumber } from '../base/typed-numbers.js'
+
+export type Kind = CountsAs['kind']
+export const percentFields = ['moisture', 'fat', 'sugar', 'salt'] as const
+export const gramFields = ['tsp', 'tbsp', 'cup', 'density', 'each'] as const
+export type NumberField = 'hydration' | (typeof percentFields)[number] | (typeof gramFields)[number]
+export type DraftField = NumberField | 'name' | 'countsAs'
+
+/** An ingredient as its form shows it: every number as text in the baker's own way of writing. */
+export interface Draft extends Said, Readonly<Record<NumberField, string>> {
+  readonly name: string
+  readonly countsAs: Kind | '' // '' until the baker says
+  readonly kind: string
+  readonly note: string
+}
+
+/** What is wrong, in a sentence at its field. */
+export type DraftErrors = Partial<Record<DraftField, string>>
+
+const cupMillilitres = 236.588 // a US cup
+const densityOfCup = (cup: number): number => Math.round((cup / cupMillilitres) * 1e4) / 1e4
+const fresh: Omit<Ingredient, 'id' | 'name' | 'kind' | 'countsAs'> = {
+  otherNames: [],
+  moisture: 0,
+  fat: 0,
+  sugar: 0,
+  protein: 0,
+  salt: 0,
+  note: '',
+}
+
+/** The form of a known ingredient, or of a new one of this name with a guess at what it counts as. */
+export function draftOf(known: Ingredient | undefined, name: string, numbers: NumberStyle): Draft {
+  const grams = (value: number | undefined) => (value === undefined ? '' : showNumber(value, numbers))
+  const percent = (value: number) => (value === 0 ? '' : showNumber(value * 100, numbers))
+  const from = known ?? fresh
+  const reckoned = from.cup !== undefined && from.density === densityOfCup(from.cup)
+  return {
+    name: known?.name ?? name,
+    countsAs: known?.countsAs.kind ?? guessCountsAs(name) ?? '',
+    kind: known?.kind ?? '',
+    hydration:
+      known === undefined
+        ? '100'
+        : known.countsAs.kind === 'starter'
+          ? percent(known.countsAs.hydration)
+          : '',
+    moisture: percent(from.moisture),
+    fat: percent(from.fat),
+    sugar: percent(from.sugar),
+    salt: percent(from.salt),
+    tsp: grams(from.tsp),
+    tbsp: grams(from.tbsp),
+    cup: grams(from.cup),
+    density: reckoned ? '' : grams(from.density),
+    each: grams(from.each),
+    contains: substancesIn(from.allergens),
+    none: from.allergens !== undefined && isUnlisted(from.allergens),
+    note: from.note,
+  }
+}
+
+const isPercent = (field: NumberField): boolean =>
+  field === 'hydration' || percentFields.some(name => name === field)
+
+function numberError(field: NumberField, text: string, numbers: NumberStyle): string | undefined {
+  if (!text.trim()) {
+    if (field !== 'hydration') return undefined
+    return 'Write its hydration: 100 for as much water as flour, 50 for half as much.'
+  }
+  const like = `such as ${showNumber(isPercent(field) ? 12.5 : 4.5, numbers)}`
+  const value = readNumber(text, numbers)
+  if (value === undefined) return `“${text.trim()}” is not a number. Write one ${like}.`
+  if (value < 0) return 'Less than nothing cannot be. Write a number above 0.'
+  if (field === 'hydration') {
+    if (value < 10 || value > 1000) return 'The hydration of a starter lies between 10 and 1000 %.'
+  } else if (isPercent(field)) {
+    if (value > 100) return 'At most 100: the whole of it.'
+  } else if (value === 0) return 'Write what it weighs, or leave this empty.'
+  else if (field === 'density' && value > 5)
+    return `A millilitre of food weighs 5 g at most. Write the grams ${like.replace(/\S+$/, showNumber(0.53, numbers))}.`
+  return undefined
+}
+
+/** What is wrong with the fields; empty when nothing is. */
+export function errorsIn(
+  draft: Draft,
+  known: Ingredient | undefined,
+  larder: Larder,
+  numbers: NumberStyle,
+): DraftErrors {
+  const errors: DraftErrors = {}
+  const name = draft.name.trim()
+  const other = name ? larder.find(name) : undefined
+  if (!name) errors.name = 'Give it a name, as you write it in a formula.'
+  else if (other && other.id !== known?.id)
+    errors.name = sameName(other.name, name)
+      ? `${other.name} is in the larder already. Choose another name, or change that one.`
+      : `${name} is another name of ${other.name}. Choose another, or change that one.`
+  if (!draft.countsAs) errors.countsAs = 'Choose what it counts as.'
+  for (const field of fieldsFor(draft.countsAs)) {
+    const error = numberError(field, draft[field], numbers)
+    if (error) errors[field] = error
+  }
+  const parts = percentFields.filter(field => fieldsFor(draft.countsAs).includes(field))
+  const sum = parts.reduce((total, field) => total + (readNumber(draft[field], numbers) ?? 0), 0)
+  const last = parts.findLast(field => draft[field].trim())
+  if (sum > 100.5 && last)
+    errors[last] ??= `Together these come to ${showNumber(sum, numbers)} %, more than the whole.`
+  return errors
+}
+
+/** The number fields that mean something for what an ingredient counts as. Flour's own moisture is not counted. */
+export function fieldsFor(kind: Kind | ''): readonly NumberField[] {
+  if (kind === 'starter') return ['hydration', ...gramFields]
+  if (kind === 'other') return [...percentFields, ...gramFields]
+  if (kind === 'flour') return ['fat', 'sugar', ...gramFields]
+  return gramFields
+}
+
+/** The ingredient a faultless draft describes. A field left as it was keeps the figure it was shown for. */
+export function ingredientOf(draft: Draft, known: Ingredient | undefined, numbers: NumberStyle): Ingredient {
+  const before = draftOf(known, '', numbers)
+  const from = known ?? fresh
+  const kind = draft.countsAs || 'other'
+  const fields = fieldsFor(kind)
+  const share = (field: (typeof percentFields)[number]): number => {
+    if (!fields.includes(field)) return 0
+    if (draft[field] === before[field]) return from[field]
+    return (readNumber(draft[field], numbers) ?? 0) / 100
+  }
+  const weights: { -readonly [F in (typeof gramFields)[number]]?: number } = {}
+  for (const field of gramFields) {
+    const value = draft[field] === before[field] ? from[field] : readNumber(draft[field], numbers)
+    if (value !== undefined) weights[field] = value
+  }
+  if (!draft.density.trim()) {
+    delete weights.density
+    if (weights.cup !== undefined) weights.density = densityOfCup(weights.cup)
+  }
+  const hydration = (readNumber(draft.hydration, numbers) ?? 100) / 100
+  const moistures = { flour: 0, water: 1, salt: 0, starter: hydration / (1 + hydration) }
+  const allergens = allergensFor(draft, from.allergens)
+  const name = draft.name.trim()
+  const formerName = known && !sameName(known.name, name) ? [known.name] : []
+  return {
+    id: known?.id ?? newId(),
+    name,
+    // Formulas that speak of it by its former name go on finding it.
+    otherNames: [...from.otherNames.filter(n => !sameName(n, name)), ...formerName],
+    kind: kind === 'other' ? draft.kind || 'other' : known?.countsAs.kind === kind ? known.kind : kind,
+    countsAs: kind === 'starter' ? { kind, hydration } : { kind },
+    moisture: kind === 'other' ? share('moisture') : moistures[kind],
+    fat: share('fat'),
+    sugar: share('sugar'),
+    protein: from.protein,
+    salt: kind === 'salt' ? 1 : share('salt'),
+    ...weights,
+    ...(allergens && { allergens }),
+    ...(draft.none && { noneListed: true }),
+    note: draft.note.trim(),
+  }
+}
+
+/** Whether two drafts say the same. */
+export function sameDraft(a: Draft, b: Draft): boolean {
+  const texts = (d: Draft) => JSON.stringify({ ...d, contains: [...d.contains].sort() })
+  return texts(a) === texts(b)
+}

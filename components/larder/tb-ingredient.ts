@@ -1,0 +1,308 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
+import { gramsPerMeasure } from '../../src/dough/amounts/measures.js'
+import type { Ingredient, Larder } from '../../src/dough/document/larder.js'
+import { larderOf } from '../../src/dough/document/larder.js'
+import { fieldStyles } from '../base/field-styles.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import { readNumber, showNumber } from '../base/typed-numbers.js'
+import { allergenFields } from './allergen-fields.js'
+import {
+  type Draft,
+  type DraftErrors,
+  type DraftField,
+  draftOf,
+  errorsIn,
+  fieldsFor,
+  gramFields,
+  ingredientOf,
+  type Kind,
+  type NumberField,
+  percentFields,
+  sameDraft,
+} from './ingredient-draft.js'
+import { ingredientStyles } from './ingredient-styles.js'
+import { countsAsWords, kindWords } from './ingredient-words.js'
+
+const fieldWords: Readonly<Record<NumberField, readonly [label: string, unit: string, spoken: string]>> = {
+  hydration: ['Hydration', '%', 'per cent'],
+  moisture: ['Moisture', '%', 'per cent'],
+  fat: ['Fat', '%', 'per cent'],
+  sugar: ['Sugar', '%', 'per cent'],
+  salt: ['Salt', '%', 'per cent'],
+  tsp: ['A teaspoon', 'g', 'grams'],
+  tbsp: ['A tablespoon', 'g', 'grams'],
+  cup: ['A cup (US)', 'g', 'grams'],
+  density: ['A millilitre', 'g', 'grams'],
+  each: ['One piece', 'g', 'grams'],
+}
+const measureOf = { tsp: 'tsp', tbsp: 'tbsp', cup: 'cup', density: 'ml' } as const
+
+/** The form of one ingredient. Knows what was typed; the larder around it saves. */
+export class TbIngredient extends LitElement {
+  static override properties = {
+    known: { attribute: false },
+    called: { attribute: false },
+    larder: { attribute: false },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean, attribute: 'read-only' },
+    draft: { state: true },
+    errors: { state: true },
+    guessed: { state: true },
+  }
+
+  declare known: Ingredient | undefined // undefined: a new one
+  declare called: string // the name a new one begins with
+  declare larder: Larder
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare private draft: Draft
+  declare private errors: DraftErrors
+  declare private guessed: boolean // what it counts as was preselected, not chosen
+
+  #start: Draft | undefined
+
+  constructor() {
+    super()
+    this.called = ''
+    this.larder = larderOf([])
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+    this.draft = draftOf(undefined, '', this.numbers)
+    this.errors = {}
+    this.guessed = false
+  }
+
+  /** Whether something typed or chosen here is not in the larder. */
+  get changed(): boolean {
+    return this.#start !== undefined && !sameDraft(this.draft, this.#start)
+  }
+
+  /** The ingredient as the form has it; undefined, with the focus on the first fault, when something is wrong. */
+  take(): Ingredient | undefined {
+    this.errors = errorsIn(this.draft, this.known, this.larder, this.numbers)
+    if (Object.keys(this.errors).length === 0) return ingredientOf(this.draft, this.known, this.numbers)
+    void this.updateComplete.then(() => {
+      this.renderRoot.querySelector<HTMLElement>('[aria-invalid="true"], .invalid input')?.focus()
+    })
+    return undefined
+  }
+
+  override focus(): void {
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#name')?.focus())
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (this.#start && !changed.has('known') && !changed.has('called')) return
+    this.errors = {}
+    this.draft = draftOf(this.known, this.called, this.numbers)
+    this.guessed = this.known === undefined && this.draft.countsAs !== ''
+    this.#start = this.draft
+  }
+
+  #set(part: Partial<Draft>): void {
+    this.draft = { ...this.draft, ...part }
+    const shown = Object.keys(this.errors)
+    if (shown.length === 0) return
+    // A fault goes as soon as it is mended; a new one waits until the field is left.
+    const now = errorsIn(this.draft, this.known, this.larder, this.numbers)
+    this.errors = Object.fromEntries(Object.entries(now).filter(([field]) => shown.includes(field)))
+  }
+
+  #check(field: DraftField): void {
+    const { [field]: _before, ...others } = this.errors
+    const error = errorsIn(this.draft, this.known, this.larder, this.numbers)[field]
+    this.errors = error ? { ...others, [field]: error } : others
+  }
+
+  override render() {
+    const kind = this.draft.countsAs
+    const shares = percentFields.filter(field => fieldsFor(kind).includes(field))
+    return html`<form novalidate @submit=${this.#submit}>
+      <div class="field">
+        <label for="name">Name</label>
+        <input
+          id="name"
+          autocomplete="off"
+          .value=${this.draft.name}
+          ?readonly=${this.readOnly}
+          aria-invalid=${this.errors.name ? 'true' : 'false'}
+          aria-describedby="name-error"
+          @input=${(e: InputEvent) => this.#set({ name: (e.target as HTMLInputElement).value })}
+          @change=${() => this.#check('name')}
+        />
+        ${this.#error('name')}
+      </div>
+      ${this.#countsAs()}
+      ${kind === 'starter' ? this.#starter() : nothing} ${kind === 'other' ? this.#kind() : nothing}
+      ${
+        shares.length
+          ? html`<fieldset>
+              <legend>What is in it</legend>
+              <div class="numbers">${shares.map(field => this.#number(field))}</div>
+              ${
+                kind === 'other'
+                  ? html`<p class="hint">
+                      Moisture is shown apart, and not in true hydration. Salt is salt already in it, as in salted butter.
+                    </p>`
+                  : nothing
+              }
+            </fieldset>`
+          : nothing
+      }
+      <fieldset>
+        <legend>What spoons and cups of it weigh</legend>
+        <p class="hint">
+          An estimate: a spoon heaped or levelled, a cup dipped or filled differ by a quarter. Weigh your own and
+          write it here. An empty one is reckoned from the others.
+        </p>
+        <div class="numbers">${gramFields.map(field => this.#number(field))}</div>
+      </fieldset>
+      ${allergenFields({
+        said: this.draft,
+        before: this.known?.allergens,
+        carriesFlour: kind === 'starter',
+        readOnly: this.readOnly,
+        change: said => this.#set(said),
+      })}
+      <div class="field">
+        <label for="note">Note</label>
+        <textarea
+          id="note"
+          rows="2"
+          .value=${this.draft.note}
+          ?readonly=${this.readOnly}
+          @input=${(e: InputEvent) => this.#set({ note: (e.target as HTMLTextAreaElement).value })}
+        ></textarea>
+      </div>
+      <button class="unseen" tabindex="-1" aria-hidden="true" ?disabled=${this.readOnly}>Save</button>
+    </form>`
+  }
+
+  /** Enter in a field: asks the larder to save. */
+  #submit = (event: Event): void => {
+    event.preventDefault()
+    this.dispatchEvent(new CustomEvent('tb-save'))
+  }
+
+  #error(field: DraftField) {
+    return html`<p class="error" id="${field}-error">${this.errors[field]}</p>`
+  }
+
+  #countsAs(): TemplateResult {
+    const pick = (kind: Kind) => {
+      this.guessed = false
+      this.#set({ countsAs: kind })
+      this.#check('countsAs')
+    }
+    const { countsAs } = this.draft
+    const guess =
+      this.guessed && countsAs
+        ? `${countsAsWords[countsAs].name} is a guess from its name. Is that right?`
+        : ''
+    return html`<fieldset
+      role="radiogroup"
+      class=${this.errors.countsAs ? 'invalid' : ''}
+      aria-describedby="countsAs-error countsAs-guess"
+    >
+      <legend>Counts as</legend>
+      ${this.#error('countsAs')}
+      <p class="hint guess" id="countsAs-guess">${guess}</p>
+      <div class="kinds">
+        ${Object.entries(countsAsWords).map(
+          ([kind, words]) => html`<label class="choice">
+            <input
+              type="radio"
+              name="countsAs"
+              value=${kind}
+              .checked=${this.draft.countsAs === kind}
+              ?disabled=${this.readOnly}
+              @change=${() => pick(kind as Kind)}
+            />
+            <span>${words.name} <small>${words.brings}</small></span>
+          </label>`,
+        )}
+      </div>
+    </fieldset>`
+  }
+
+  #starter(): TemplateResult {
+    const hydration = readNumber(this.draft.hydration, this.numbers)
+    const flour = hydration !== undefined && hydration > 0 ? 100 / (1 + hydration / 100) : undefined
+    const grams = (value: number) => showNumber(Math.round(value * 10) / 10, this.numbers)
+    return html`<div class="numbers">
+      ${this.#number('hydration')}
+      <p class="hint brings">
+        ${
+          flour === undefined
+            ? nothing
+            : html`100 g of it brings ${grams(flour)} g flour and ${grams(100 - flour)} g water.`
+        }
+      </p>
+    </div>`
+  }
+
+  #kind(): TemplateResult {
+    const own = this.draft.kind
+    const known = Object.keys(kindWords)
+    const kinds = !own || known.includes(own) ? known : [...known, own]
+    return html`<div class="field">
+      <label for="kind">Kind</label>
+      <select
+        id="kind"
+        ?disabled=${this.readOnly}
+        aria-describedby="kind-hint"
+        @change=${(e: Event) => this.#set({ kind: (e.target as HTMLSelectElement).value })}
+      >
+        ${kinds.map(
+          kind => html`<option value=${kind} ?selected=${kind === (own || 'other')}>
+            ${kindWords[kind] ?? kind}
+          </option>`,
+        )}
+      </select>
+      <p class="hint" id="kind-hint">Yeast makes its stage ferment; egg and milk have readings of their own.</p>
+    </div>`
+  }
+
+  #number(field: NumberField): TemplateResult {
+    const [label, unit, spoken] = fieldWords[field]
+    const id = field
+    return html`<div class="field number">
+      <label for=${id}>${label}<span class="unseen">, ${spoken}</span></label>
+      <span class="with-unit">
+        <input
+          id=${id}
+          inputmode="decimal"
+          autocomplete="off"
+          .value=${this.draft[field]}
+          placeholder=${this.#reckoned(field)}
+          ?readonly=${this.readOnly}
+          aria-invalid=${this.errors[field] ? 'true' : 'false'}
+          aria-describedby="${id}-error"
+          @input=${(e: InputEvent) => this.#set({ [field]: (e.target as HTMLInputElement).value })}
+          @change=${() => this.#check(field)}
+        />
+        <span aria-hidden="true">${unit}</span>
+      </span>
+      ${this.#error(field)}
+    </div>`
+  }
+
+  /** What an empty spoon or cup comes to by the others, such as `about 8.6`. */
+  #reckoned(field: NumberField): string {
+    const measure = field in measureOf ? measureOf[field as keyof typeof measureOf] : undefined
+    if (!measure || this.draft[field]) return ''
+    const grams = gramsPerMeasure(ingredientOf(this.draft, this.known, this.numbers), measure)
+    return grams ? `≈ ${showNumber(Number(grams.toPrecision(2)), this.numbers)}` : ''
+  }
+
+  static override styles = [sharedStyles, fieldStyles, ingredientStyles]
+}
+
+customElements.define('tb-ingredient', TbIngredient)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-ingredient': TbIngredient
+  }
+}

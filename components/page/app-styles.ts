@@ -1,0 +1,196 @@
+import { css } from 'lit'
+import { sharedStyles } from '../base/shared-styles.js'
+
+/** How the page is laid out: three columns, two with a drawer, or one place at a time. */
+export const appStyles = [
+  sharedStyles,
+  css`
+    :host {
+      display: block;
+      --edge: 28px;
+      --head: 57px; /* height of tb-head; the app keeps it true */
+    }
+    tb-head {
+      position: sticky;
+      top: 0;
+      z-index: 5;
+    }
+    tb-notices {
+      display: block;
+      position: sticky;
+      top: var(--head, 54px);
+      z-index: 4;
+    }
+    .room {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) 300px;
+      align-items: start;
+    }
+    :host([room='wide']) .room {
+      grid-template-columns: clamp(232px, 19vw, 284px) minmax(0, 1fr) clamp(300px, 25vw, 356px);
+    }
+    main {
+      --sheet-top: var(--head);
+      min-height: calc(100vh - var(--head));
+      padding: 28px 32px 40px;
+      background: var(--board);
+      border-right: 1px solid var(--rule);
+    }
+    :host([room='wide']) main {
+      border-left: 1px solid var(--rule);
+      padding-inline: 40px;
+    }
+    tb-shelf {
+      padding: 28px 10px 32px var(--edge);
+    }
+    aside {
+      padding: 28px var(--edge) 32px 28px;
+    }
+    :host([room='wide']) :is(tb-shelf, aside) {
+      position: sticky;
+      top: var(--head);
+      max-height: calc(100vh - var(--head));
+      overflow-y: auto;
+      scrollbar-width: thin;
+      scrollbar-gutter: stable;
+    }
+    :host([room='middle']) {
+      --edge: 20px;
+    }
+    :host([room='middle']) {
+      & main {
+        padding: 20px 20px 40px;
+      }
+      & aside {
+        padding: 22px 20px 32px;
+        position: sticky;
+        top: var(--head);
+        max-height: calc(100vh - var(--head));
+        overflow-y: auto;
+      }
+      & tb-shelf {
+        position: fixed;
+        inset: var(--head) auto 0 0;
+        z-index: 4;
+        width: 320px;
+        padding: 22px 14px 32px 20px;
+        overflow-y: auto;
+        background: var(--ground);
+        border-right: 1px solid var(--rule-strong);
+      }
+    }
+    .shade {
+      position: fixed;
+      inset: var(--head) 0 0;
+      z-index: 3;
+      background: rgb(20 16 12 / 0.4);
+    }
+    :host([room='narrow']) {
+      --edge: 16px;
+      & .room {
+        display: block;
+        padding-bottom: calc(132px + var(--working, 0px));
+      }
+      & main {
+        min-height: 0;
+        padding: 14px 16px 28px;
+        border: 0;
+      }
+      & tb-shelf {
+        padding: 18px 8px 24px 16px;
+      }
+      & aside {
+        padding: 18px 16px 24px;
+      }
+      & .foot {
+        position: fixed;
+        inset: auto 0 0;
+        z-index: 5;
+      }
+    }
+    /* A dialog that is a page of its own: all else is out of sight, on paper too. */
+    :host([alone]) :is(tb-head, tb-notices, .room, .foot, .shade, .toast) {
+      display: none !important;
+    }
+    .lesson {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: center;
+      justify-content: space-between;
+      gap: 2px 16px;
+      margin: 0 0 18px;
+      padding: 0 0 10px;
+      border-bottom: 2px solid var(--accent);
+      font-size: 0.95rem;
+    }
+    .lesson span {
+      flex: 1 1 20rem;
+    }
+    .lesson button {
+      color: var(--accent);
+      font-weight: 600;
+      margin-inline: -12px;
+    }
+    .toast,
+    .drop {
+      position: fixed;
+      z-index: 8;
+      margin: 0;
+      color: var(--ground);
+      background: var(--ink);
+      border: 1px solid transparent;
+    }
+    .toast {
+      left: 50%;
+      bottom: 28px;
+      translate: -50% 0;
+      width: max-content;
+      max-width: calc(100vw - 32px);
+      padding: 9px 18px;
+      border-radius: var(--radius);
+    }
+    :host([room='narrow']) .toast {
+      bottom: 136px;
+    }
+    .drop {
+      inset: 12px;
+      display: grid;
+      place-items: center;
+      font-size: 1.4rem;
+      border-radius: 12px;
+      opacity: 0.92;
+      pointer-events: none;
+    }
+    @media print {
+      :host([room]) {
+        --edge: 0;
+        & .room {
+          display: block;
+          padding: 0;
+        }
+        & tb-shelf,
+        & .foot,
+        & .shade,
+        & .lesson,
+        & .toast {
+          display: none;
+        }
+        & main,
+        & aside {
+          display: block !important;
+          position: static;
+          min-height: 0;
+          max-height: none;
+          overflow: visible;
+          padding: 0 0 16px;
+          border: 0;
+          background: none;
+        }
+        & aside {
+          max-width: 420px;
+          break-inside: avoid;
+        }
+      }
+    }
+  `,
+]

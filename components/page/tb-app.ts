@@ -1,0 +1,338 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import type { KeeperState } from '../../src/storage/index.js'
+import { downloadFormulas } from '../base/download.js'
+import type { EditRequest, Wish } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import type { Desk, DeskEvent } from '../desk/desk.js'
+import { type Examples, KeptDesk } from '../desk/kept-desk.js'
+import { OpenWorking } from '../working/open-working.js'
+import { Announcer } from './announcer.js'
+import { appStyles } from './app-styles.js'
+import { roomNow, tellHeadHeight, watchRoom } from './layout.js'
+import { listenToPage } from './page-gestures.js'
+import { standingNotices } from './standing-notices.js'
+import './tb-dialogs.js'
+import type { DialogName } from './tb-dialogs.js'
+import './tb-head.js'
+import type { GridPlace } from '../grid/tb-grid.js'
+import type { Room } from './tb-head.js'
+import './tb-notices.js'
+import type { PlaceName } from './tb-places.js'
+import { threePlaces } from './three-places.js'
+import { Toast } from './toast.js'
+
+const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
+
+/** The whole page: one workbook, one open formula, and everything that is asked of them. */
+export class TbApp extends LitElement {
+  static override properties = {
+    database: {},
+    numbers: { attribute: false },
+    loadExamples: { attribute: false },
+    newVersion: { attribute: false },
+    room: { reflect: true },
+    place: { reflect: true },
+    version: { state: true },
+    teaching: { state: true },
+    deleted: { state: true },
+    problemsSeen: { state: true },
+    dragging: { type: Boolean, reflect: true },
+  }
+
+  declare database: string // name in the browser's storage
+  declare numbers: NumberStyle
+  declare loadExamples: () => Promise<Examples>
+  declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
+  declare room: Room
+  declare place: PlaceName
+  declare version: number // goes up with every change of workbook, figures, or what is kept
+  declare teaching: boolean // the first start's line about the examples is in sight
+  declare deleted: string // name of a formula just deleted, to be taken back
+  declare problemsSeen: boolean
+  declare dragging: boolean
+
+  readonly #kept = new KeptDesk({
+    changed: event => this.#changed(event),
+    refreshed: () => {
+      this.version += 1
+    },
+  })
+  readonly #working = new OpenWorking(this)
+  readonly #announcer = new Announcer()
+  readonly #toast = new Toast(this)
+  #stopListening: () => void = () => {}
+
+  constructor() {
+    super()
+    this.database = 'tarebook'
+    this.numbers = { language: 'en', decimal: '.' }
+    this.loadExamples = async () => ({ workbook: '', formulas: [] })
+    this.newVersion = undefined
+    this.room = roomNow()
+    this.place = 'sheet'
+    this.version = 0
+    this.teaching = false
+    this.deleted = ''
+    this.problemsSeen = false
+    this.dragging = false
+    this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
+    this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
+    this.addEventListener('tb-alone', event =>
+      this.toggleAttribute('alone', (event as CustomEvent<boolean>).detail),
+    )
+    this.addEventListener('tb-wish', event => this.#grant(event as CustomEvent<Wish>))
+  }
+
+  get desk(): Desk | undefined {
+    return this.#kept.desk
+  }
+
+  get kept(): KeeperState {
+    return this.#kept.state
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    const stopListening = listenToPage({
+      undo: () => this.#step('undo'),
+      redo: () => this.#step('redo'),
+      file: file => this.#show('bring-in', { file }),
+      text: text => this.#show('bring-in', { text }),
+      dragging: over => {
+        this.dragging = over
+      },
+    })
+    const stopWatching = watchRoom(room => {
+      this.room = room
+    })
+    window.addEventListener('hashchange', this.#followAddress)
+    this.#stopListening = () => {
+      stopListening()
+      stopWatching()
+      window.removeEventListener('hashchange', this.#followAddress)
+    }
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#stopListening()
+    this.#kept.close()
+  }
+
+  protected override firstUpdated(): void {
+    tellHeadHeight(this.renderRoot.querySelector('tb-head')!, this)
+  }
+
+  /** Loads the workbook, or on a first start the examples. To be called once, when the properties are set. */
+  async start(): Promise<void> {
+    const { database, numbers, loadExamples } = this
+    await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
+    this.teaching = this.#kept.fresh
+    this.#takeLink()
+  }
+
+  /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */
+  #takeLink(): void {
+    const { hash, pathname, search } = location
+    if (!hash.startsWith('#formula=') || !this.desk) return
+    const open = this.desk.formula?.id
+    history.replaceState(null, '', `${pathname}${search}${open ? `#${open}` : ''}`)
+    void this.updateComplete.then(() => this.#show('bring-in', { link: hash }))
+  }
+
+  #changed({ event: { transaction, way }, sentence }: DeskEvent): void {
+    const [only, more] = transaction.changes
+    const isGone = only?.of === 'formula' && !only.value && !more
+    this.deleted = way === 'do' && isGone ? transaction.label.replace(/^Delete /, '') : ''
+    if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
+    this.version += 1
+    this.#announcer.say(this.deleted ? `Deleted ${this.deleted}. Undo takes it back.` : sentence)
+  }
+
+  #step(way: 'undo' | 'redo'): void {
+    const place = this.#kept.step(way)
+    if (!place) return
+    this.version += 1
+    if (place.at !== undefined) void this.#find(place.at)
+  }
+
+  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time. */
+  async #find(place: Partial<GridPlace>): Promise<void> {
+    this.place = 'sheet'
+    await this.updateComplete
+    await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
+  }
+
+  #say(sentence: string): void {
+    this.#announcer.say(sentence)
+    this.#toast.show(sentence)
+  }
+
+  #grant(event: CustomEvent<Wish>): void {
+    const wish = event.detail
+    switch (wish.want) {
+      case 'undo':
+      case 'redo':
+        return this.#step(wish.want)
+      case 'open':
+        this.#open(wish.formula)
+        return wish.toName && void this.#nameIt()
+      case 'go':
+        return this.#go(wish.to)
+      case 'find':
+        return void this.#find(wish)
+      case 'define':
+        return this.#show('larder', { ingredient: wish.ingredient })
+      case 'send-out':
+        return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
+      case 'card':
+        return this.#show('card', { formula: wish.formula ?? this.desk?.formula?.id })
+      case 'beside':
+        return this.#show('beside', wish)
+      case 'take-over':
+        return this.#kept.takeOver()
+      case 'use-new-version':
+        return this.newVersion?.()
+      case 'larder':
+      case 'bring-in':
+      case 'help':
+        return this.#show(wish.want)
+      case 'new':
+        return this.#go('shelf')
+      case 'working':
+        return this.#working.ask(wish.cell, this.desk?.sheet, event.composedPath()[0])
+      case 'light':
+        return this.#working.light(wish.lines)
+      case 'close-working':
+        return this.#working.close()
+    }
+  }
+
+  #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
+    void this.renderRoot.querySelector('tb-dialogs')?.show(name, detail)
+  }
+
+  #open(id: string): void {
+    if (!this.desk) return
+    this.desk.open(id)
+    this.version += 1
+    this.place = 'sheet'
+    scrollTo({ top: 0 }) // its name first, and its first reading
+    this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
+    if (this.desk.formula) location.hash = this.desk.formula.id
+  }
+
+  async #nameIt(): Promise<void> {
+    await this.updateComplete
+    await this.renderRoot.querySelector('tb-sheet')?.nameIt()
+  }
+
+  #learnt = (): void => {
+    this.teaching = false
+  }
+
+  #go = (to: PlaceName): void => {
+    const from = this.place
+    this.place = to
+    if (to === 'shelf' && this.room !== 'wide') this.#working.close()
+    if (this.room !== 'middle') return
+    void this.updateComplete.then(() => {
+      if (to === 'shelf') this.renderRoot.querySelector('tb-shelf')?.focus()
+      else if (from === 'shelf') this.renderRoot.querySelector('tb-head')?.focus()
+    })
+  }
+
+  #followAddress = (): void => {
+    this.#takeLink()
+    const id = idInAddress()
+    if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
+      this.#open(id)
+  }
+
+  protected override willUpdate(): void {
+    this.#working.stayWith(this.desk?.sheet)
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    const name = this.desk?.formula?.name
+    if (changed.has('version')) document.title = name ? `${name} · Tarebook` : 'Tarebook'
+  }
+
+  override render() {
+    const { desk, room, place, numbers, version } = this
+    const { readOnly } = this.#kept
+    const drawer = room === 'middle' && place === 'shelf'
+    return html`
+      <tb-head
+        .name=${desk?.workbook.name ?? ''}
+        .kept=${this.kept}
+        .undoLabel=${desk?.history.undoLabel}
+        .redoLabel=${desk?.history.redoLabel}
+        ?readOnly=${readOnly}
+        .room=${room}
+        ?shelfOpen=${drawer}
+        .numbers=${numbers}
+      ></tb-head>
+      <tb-notices .notices=${this.#notices()}></tb-notices>
+      ${
+        desk
+          ? threePlaces({
+              desk,
+              room,
+              place,
+              drawer,
+              numbers,
+              version,
+              readOnly,
+              examples: this.#kept.examples,
+              teaching: this.teaching,
+              asked: this.#working.asked,
+              lit: this.#working.lit,
+              learnt: this.#learnt,
+              go: this.#go,
+            })
+          : nothing
+      }
+      ${
+        desk
+          ? html`<tb-dialogs
+            .workbook=${desk.workbook}
+            .sheet=${desk.sheet}
+            .version=${version}
+            .larder=${desk.larder}
+            .numbers=${numbers}
+            ?readOnly=${readOnly}
+          ></tb-dialogs>`
+          : nothing
+      }
+      ${this.#toast.sentence ? html`<p class="toast">${this.#toast.sentence}</p>` : nothing}
+      ${this.dragging ? html`<p class="drop">Drop the file to bring its formulas in.</p>` : nothing}
+    `
+  }
+
+  #notices() {
+    return standingNotices({
+      kept: this.kept,
+      problems: this.problemsSeen ? [] : this.#kept.problems,
+      newVersion: this.newVersion,
+      deleted: this.deleted,
+      download: () => void downloadFormulas(this.desk?.workbook.formulas ?? []),
+      tryAgain: this.#kept.tryAgain,
+      takeOver: this.#kept.takeOver,
+      undo: () => this.#step('undo'),
+      dismiss: what => {
+        if (what === 'deleted') this.deleted = ''
+        else this.problemsSeen = true
+      },
+    })
+  }
+
+  static override styles = appStyles
+}
+customElements.define('tb-app', TbApp)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-app': TbApp
+  }
+}

@@ -1,0 +1,112 @@
+import { html, LitElement, type nothing, type TemplateResult } from 'lit'
+import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { say } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+
+/** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
+const load = {
+  larder: () => import('../larder/tb-larder.js'),
+  'bring-in': () => import('../bring-in/tb-bring-in.js'),
+  'send-out': () => import('../send-out/tb-send-out.js'),
+  beside: () => import('../beside/tb-beside.js'),
+  card: () => import('../card/tb-card.js'),
+  help: () => import('../help/tb-help.js'),
+} as const
+
+export type DialogName = keyof typeof load
+
+/** Holds the dialogs and opens them. */
+export class TbDialogs extends LitElement {
+  static override properties = {
+    workbook: { attribute: false },
+    sheet: { attribute: false },
+    version: { type: Number },
+    larder: { attribute: false },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+    wanted: { state: true },
+  }
+
+  declare workbook: Workbook
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when workbook or sheet changed
+  declare larder: Larder
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare wanted: ReadonlySet<DialogName> // and loaded
+
+  constructor() {
+    super()
+    this.version = 0
+    this.readOnly = false
+    this.wanted = new Set()
+  }
+
+  /** Opens a dialog; resolves when it is there. */
+  async show(name: DialogName, detail?: Readonly<Record<string, unknown>>): Promise<void> {
+    try {
+      await load[name]()
+    } catch {
+      say(this, 'This part of Tarebook could not be fetched. Connect to the network and try again.')
+      return
+    }
+    this.wanted = new Set(this.wanted).add(name)
+    await this.updateComplete
+    const dialog = this.renderRoot.querySelector<HTMLElement & { show(detail?: unknown): void }>(`tb-${name}`)
+    dialog?.show(detail)
+  }
+
+  override render() {
+    return [...this.wanted].map(name => this.#dialog(name))
+  }
+
+  #dialog(name: DialogName): TemplateResult | typeof nothing {
+    const { workbook, sheet, larder, numbers, readOnly } = this
+    switch (name) {
+      case 'larder':
+        return html`<tb-larder
+          .workbook=${workbook}
+          .larder=${larder}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-larder>`
+      case 'bring-in':
+        return html`<tb-bring-in
+          .workbook=${workbook}
+          .larder=${larder}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-bring-in>`
+      case 'send-out':
+        return html`<tb-send-out
+          .workbook=${workbook}
+          .larder=${larder}
+          .sheet=${sheet}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-send-out>`
+      case 'beside':
+        return html`<tb-beside
+          .workbook=${workbook}
+          .larder=${larder}
+          .sheet=${sheet}
+          .version=${this.version}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-beside>`
+      case 'card':
+        return html`<tb-card .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-card>`
+      case 'help':
+        return html`<tb-help .numbers=${numbers}></tb-help>`
+    }
+  }
+}
+customElements.define('tb-dialogs', TbDialogs)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-dialogs': TbDialogs
+  }
+}

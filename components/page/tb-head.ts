@@ -1,0 +1,269 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { renameWorkbook } from '../../src/dough/edits/edits.js'
+import type { KeeperState } from '../../src/storage/index.js'
+import { askEdit, say, type Wish, wish } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import '../controls/tb-grow.js'
+import '../controls/tb-menu.js'
+
+/** How much room the page has: columns side by side, two of them, or one place at a time. */
+export type Room = 'wide' | 'middle' | 'narrow'
+
+const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
+  { label: 'Larder', detail: { want: 'larder' } },
+  { label: 'Bring in', detail: { want: 'bring-in' } },
+  { label: 'Send out', detail: { want: 'send-out' } },
+  { label: 'Help', detail: { want: 'help' } },
+]
+
+/** The top of the page: whose workbook, whether it is kept, back and forth, and the ways in and out. */
+export class TbHead extends LitElement {
+  static override properties = {
+    name: {},
+    kept: { attribute: false },
+    undoLabel: { attribute: false },
+    redoLabel: { attribute: false },
+    readOnly: { type: Boolean },
+    room: { reflect: true },
+    shelfOpen: { type: Boolean },
+    numbers: { attribute: false },
+  }
+
+  declare name: string // of the workbook
+  declare kept: KeeperState
+  declare undoLabel: string | undefined
+  declare redoLabel: string | undefined
+  declare readOnly: boolean
+  declare room: Room
+  declare shelfOpen: boolean
+  declare numbers: NumberStyle
+
+  constructor() {
+    super()
+    this.name = ''
+    this.kept = { status: 'loading' }
+    this.undoLabel = undefined
+    this.redoLabel = undefined
+    this.readOnly = false
+    this.room = 'wide'
+    this.shelfOpen = false
+    this.numbers = { language: 'en', decimal: '.' }
+  }
+
+  override render() {
+    return html`<header>
+      ${
+        this.room === 'middle'
+          ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>Shelf</button>`
+          : nothing
+      }
+      <span class="mark">${mark}<span class="word">Tarebook</span></span>
+      <div class="whose">
+        <tb-grow
+          label="Name of the workbook"
+          hint="Name this workbook"
+          .value=${this.name}
+          ?readOnly=${this.readOnly}
+          @tb-entered=${this.#rename}
+        ></tb-grow>
+        <span class="kept">${inWords(this.kept, this.numbers)}</span>
+      </div>
+      <span class="steps">
+        ${this.#step('undo', 'Undo', this.undoLabel)}${this.#step('redo', 'Redo', this.redoLabel)}
+      </span>
+      ${
+        this.room === 'wide'
+          ? ways.map(
+              ({ label, detail }) => html`<button @click=${() => wish(this, detail)}>${label}</button>`,
+            )
+          : html`<tb-menu
+            label="Larder, bring in, send out, help"
+            .items=${ways.map(({ label, detail }) => ({ label, run: () => wish(this, detail) }))}
+          ></tb-menu>`
+      }
+    </header>`
+  }
+
+  #step(want: 'undo' | 'redo', word: string, what: string | undefined) {
+    const name = what ? `${word}: ${what}` : `Nothing to ${want}`
+    return html`<button
+      class="step"
+      aria-label=${name}
+      title=${name}
+      ?disabled=${!what || this.readOnly}
+      @click=${() => wish(this, { want })}
+    >
+      ${want === 'undo' ? arrow('M7 4 3 8l4 4M3.5 8H11a4 4 0 0 1 0 8H8') : arrow('m11 4 4 4-4 4m3.5-4H7a4 4 0 0 0 0 8h3')}
+      ${want === 'undo' && what && this.room === 'wide' ? html`<span class="what">${name}</span>` : nothing}
+    </button>`
+  }
+
+  /** Puts the focus on the way to the shelf. */
+  override focus(): void {
+    this.renderRoot.querySelector<HTMLElement>('#shelf')?.focus()
+  }
+
+  #shelf = (): void => wish(this, { want: 'go', to: this.shelfOpen ? 'sheet' : 'shelf' })
+
+  #rename = (event: CustomEvent<string>): void => {
+    const refusal = askEdit(this, () => renameWorkbook(event.detail))
+    if (refusal) say(this, refusal)
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        background: var(--ground);
+        border-bottom: 1px solid var(--rule-strong);
+      }
+      header {
+        display: flex;
+        align-items: center;
+        gap: 4px;
+        min-height: 56px;
+        padding: 6px var(--edge);
+        padding-right: calc(var(--edge) - 12px);
+      }
+      button {
+        padding: 4px 10px;
+        white-space: nowrap;
+      }
+      .mark {
+        display: inline-flex;
+        align-items: center;
+        gap: 9px;
+        margin-right: 14px;
+        font-weight: 680;
+        letter-spacing: 0.01em;
+      }
+      .mark svg {
+        color: var(--accent);
+        flex: none;
+      }
+      .whose {
+        display: flex;
+        align-items: center;
+        justify-content: space-between;
+        gap: 4px 16px;
+        flex: 1;
+        min-width: 0;
+      }
+      tb-grow {
+        color: var(--ink-soft);
+        --grow-padding: 3px 6px;
+        margin-left: -6px;
+      }
+      .kept {
+        color: var(--ink-soft);
+        font-size: 0.85rem;
+        white-space: nowrap;
+        margin-right: 8px;
+      }
+      .steps {
+        display: inline-flex;
+        flex: none;
+      }
+      .step {
+        display: inline-flex;
+        align-items: center;
+        justify-content: center;
+        gap: 7px;
+        padding: 4px 8px;
+      }
+      .what {
+        max-width: 21ch;
+        overflow: hidden;
+        text-overflow: ellipsis;
+        font-size: 0.88rem;
+      }
+      #shelf {
+        margin-right: 12px;
+      }
+      :host([room='narrow']) {
+        & .word {
+          position: absolute;
+          clip-path: inset(50%);
+          width: 1px;
+          height: 1px;
+          overflow: hidden;
+        }
+        & .mark {
+          margin-right: 6px;
+        }
+        & .whose {
+          display: block;
+          line-height: 1.2;
+        }
+        & tb-grow {
+          --grow-padding: 1px 6px;
+          color: var(--ink);
+          font-size: 0.92rem;
+        }
+        & .kept {
+          display: block;
+          padding-left: 1px;
+          font-size: 0.78rem;
+          white-space: normal;
+        }
+        & .kept:empty {
+          display: none;
+        }
+        & header {
+          padding-block: 4px;
+        }
+      }
+      @media print {
+        :host {
+          display: none;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-head', TbHead)
+
+/** A pan on a beam. */
+const mark = html`<svg aria-hidden="true" width="26" height="22" viewBox="0 0 26 22" fill="none" stroke="currentColor" stroke-width="2" stroke-linecap="round">
+  <path d="M2 4h22M5 4c0 5 3.2 7 8 7s8-2 8-7M13 11v6M7 20c0-2 2-3 6-3s6 1 6 3z"/></svg>`
+
+const arrow = (d: string) => html`<svg
+  aria-hidden="true"
+  width="18"
+  height="18"
+  fill="none"
+  stroke="currentColor"
+  stroke-width="1.7"
+  stroke-linecap="round"
+  stroke-linejoin="round"
+>
+  <path d=${d} />
+</svg>`
+
+function inWords(kept: KeeperState, { language }: NumberStyle): string {
+  switch (kept.status) {
+    case 'loading':
+      return 'Opening…'
+    case 'saved':
+      return kept.at
+        ? `Saved ${kept.at.toLocaleTimeString(language, { hour: '2-digit', minute: '2-digit' })}`
+        : ''
+    case 'waiting':
+    case 'saving':
+      return 'Saving…'
+    case 'refused':
+      return 'Not kept: storage refused'
+    case 'full':
+      return 'Not kept: storage full'
+    case 'read-only':
+      return kept.unsaved ? 'Not kept: open in another tab' : 'Reading only: open in another tab'
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-head': TbHead
+  }
+}

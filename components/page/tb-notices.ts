@@ -1,0 +1,91 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { sharedStyles } from '../base/shared-styles.js'
+
+/** A sentence across the page, with what can be done about it. */
+export interface Notice {
+  readonly key: string
+  readonly tone: 'plain' | 'warning'
+  readonly text: string
+  readonly actions: readonly { readonly label: string; readonly run: () => void }[]
+  readonly dismiss?: () => void
+}
+
+/** The row of notices under the header. They are read aloud by the app, not from here. */
+export class TbNotices extends LitElement {
+  static override properties = { notices: { attribute: false } }
+
+  declare notices: readonly Notice[]
+
+  constructor() {
+    super()
+    this.notices = []
+  }
+
+  override render() {
+    if (this.notices.length === 0) return nothing
+    return html`<section aria-label="Notices">
+      ${this.notices.map(
+        ({ tone, text, actions, dismiss }) => html`<div class=${tone}>
+          <p>
+            ${tone === 'warning' ? html`<span class="sign" aria-hidden="true">!</span> ` : nothing}${text}
+          </p>
+          ${actions.map(({ label, run }) => html`<button class="lined" @click=${run}>${label}</button>`)}
+          ${
+            dismiss
+              ? html`<button aria-label=${`Dismiss: ${text}`} title="Dismiss" @click=${dismiss}>${cross}</button>`
+              : nothing
+          }
+        </div>`,
+      )}
+    </section>`
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      div {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 4px 10px;
+        padding: 6px var(--edge);
+        background: var(--accent-wash);
+        border-bottom: 1px solid var(--rule);
+        font-size: 0.92rem;
+      }
+      .warning {
+        background: var(--warn-wash);
+        border-bottom: 2px solid var(--warn);
+      }
+      p {
+        margin: 0;
+        padding: 4px 0;
+        min-width: 0;
+      }
+      .sign {
+        font-weight: 700;
+        color: var(--warn);
+        margin-right: 4px;
+      }
+      @media print {
+        :host {
+          display: none;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-notices', TbNotices)
+
+const cross = html`<svg aria-hidden="true" width="14" height="14" stroke="currentColor" stroke-width="1.7">
+  <path d="M2 2l10 10M12 2L2 12" />
+</svg>`
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-notices': TbNotices
+  }
+}

@@ -1,0 +1,119 @@
+import { css, html, LitElement, nothing } from 'lit'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { wish } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import '../tally/tb-tally.js'
+
+export type PlaceName = 'shelf' | 'sheet' | 'tally'
+
+const places: readonly (readonly [PlaceName, string])[] = [
+  ['shelf', 'Shelf'],
+  ['sheet', 'Sheet'],
+  ['tally', 'Tally'],
+]
+
+/** The foot of a phone's page: the three main readings, always in sight, and the way from place to place. */
+export class TbPlaces extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    place: {},
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare place: PlaceName
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.place = 'sheet'
+  }
+
+  override render() {
+    const { sheet, version, numbers } = this
+    const remarks = sheet?.problems.length ?? 0
+    return html`
+      ${sheet ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
+      <nav aria-label="Places">
+        ${places.map(
+          ([name, word]) => html`<button
+            aria-current=${name === this.place ? 'page' : nothing}
+            ?disabled=${name === 'tally' && !sheet}
+            @click=${() => wish(this, { want: 'go', to: name })}
+          >
+            ${word}${
+              name === 'tally' && remarks
+                ? html`<span class="count"
+                  ><span class="unseen">, </span>${remarks}<span class="unseen"> ${remarks === 1 ? 'remark' : 'remarks'}</span></span
+                >`
+                : nothing
+            }
+          </button>`,
+        )}
+      </nav>
+    `
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+        background: var(--ground);
+        border-top: 1px solid var(--rule-strong);
+        padding-bottom: env(safe-area-inset-bottom);
+      }
+      tb-tally {
+        padding: 7px var(--edge) 5px;
+      }
+      nav {
+        display: grid;
+        grid-template-columns: repeat(3, 1fr);
+        border-top: 1px solid var(--rule);
+      }
+      button {
+        min-height: 46px;
+        border-radius: 0;
+        border: 0;
+        border-top: 3px solid transparent;
+        border-bottom: 3px solid transparent;
+      }
+      [aria-current] {
+        border-top-color: var(--accent);
+        font-weight: 650;
+      }
+      :focus-visible {
+        outline-offset: -3px;
+      }
+      .count {
+        display: inline-block;
+        min-width: 1.5em;
+        margin-left: 6px;
+        padding: 0 5px;
+        border: 1px solid currentColor;
+        border-radius: 1em;
+        font-size: 0.78rem;
+        font-weight: 500;
+        line-height: 1.5;
+        text-align: center;
+      }
+      @media print {
+        :host {
+          display: none;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-places', TbPlaces)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-places': TbPlaces
+  }
+}

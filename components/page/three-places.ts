@@ -1,0 +1,112 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import { keyed } from 'lit/directives/keyed.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import type { NumberStyle } from '../base/numbers.js'
+import type { Desk } from '../desk/desk.js'
+import type { Asked } from '../working/open-working.js'
+import type { Room } from './tb-head.js'
+import './tb-places.js'
+import type { PlaceName } from './tb-places.js'
+import '../sheet/tb-sheet.js'
+import '../shelf/tb-shelf.js'
+import '../tally/tb-tally.js'
+
+/** What shelf, sheet and tally are shown of, and how. */
+export interface PlacesShown {
+  readonly desk: Desk
+  readonly room: Room
+  readonly place: PlaceName // the one in sight, where they come one at a time
+  readonly drawer: boolean // the shelf lies over the sheet
+  readonly numbers: NumberStyle
+  readonly version: number
+  readonly readOnly: boolean
+  readonly examples: readonly Formula[]
+  readonly teaching: boolean
+  readonly asked: Asked | undefined // the working that is open
+  readonly lit: ReadonlySet<string> // ids of the lines it speaks of
+  readonly learnt: () => void
+  readonly go: (to: PlaceName) => void
+}
+
+/** Shelf, sheet and tally side by side, or one at a time with the way between them. */
+export function threePlaces(shown: PlacesShown): TemplateResult {
+  const { desk, room, place, drawer, numbers, version, readOnly, examples, asked } = shown
+  const { sheet } = desk
+  const narrow = room === 'narrow'
+  const seen = (name: PlaceName) => !narrow || place === name
+  const closeDrawer = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || !drawer) return
+    event.preventDefault()
+    shown.go('sheet')
+  }
+  return html`<div class="room" @keydown=${closeDrawer}>
+      ${
+        room === 'middle' && !drawer
+          ? nothing
+          : html`<tb-shelf
+            ?hidden=${!seen('shelf')}
+            .formulas=${desk.workbook.formulas}
+            .current=${desk.formula?.id ?? ''}
+            .readings=${desk.shelfReading}
+            .examples=${examples}
+            .numbers=${numbers}
+            ?readOnly=${readOnly}
+            .version=${version}
+          ></tb-shelf>`
+      }
+      ${drawer ? html`<div class="shade" @click=${() => shown.go('sheet')}></div>` : nothing}
+      <main ?hidden=${!seen('sheet')} ?inert=${drawer}>
+        ${shown.teaching && sheet ? lesson(shown.learnt) : nothing}
+        ${
+          sheet
+            ? html`<tb-sheet
+              .sheet=${sheet}
+              .version=${version}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+              ?folds=${room !== 'wide'}
+              .lit=${shown.lit}
+            ></tb-sheet>`
+            : emptyShelf(examples, readOnly)
+        }
+      </main>
+      ${
+        sheet
+          ? html`<aside aria-label="Tally" ?hidden=${!seen('tally')} ?inert=${drawer}>
+            <tb-tally
+              .sheet=${sheet}
+              .version=${version}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+              .asked=${asked}
+              ?apart=${narrow}
+            ></tb-tally>
+          </aside>`
+          : nothing
+      }
+    </div>
+    ${narrow ? foot(shown) : nothing}`
+}
+
+/** What lies at the foot of a phone's page: the working that is open, the main readings, the way from place to place. */
+function foot({ desk: { sheet }, numbers, version, place, asked }: PlacesShown): TemplateResult {
+  const working =
+    asked &&
+    keyed(asked, html`<tb-working foot .sheet=${sheet} .version=${version} .cell=${asked.cell}></tb-working>`)
+  return html`<div class="foot">
+    ${working ?? nothing}
+    <tb-places .sheet=${sheet} .version=${version} .numbers=${numbers} place=${place}></tb-places>
+  </div>`
+}
+
+function emptyShelf(examples: readonly Formula[], readOnly: boolean): TemplateResult {
+  void import('../shelf/tb-empty-shelf.js') // fetched when there is no formula to open
+  return html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly}></tb-empty-shelf>`
+}
+
+const lesson = (learnt: () => void): TemplateResult => html`<p class="lesson">
+    <span>
+      This is an example. Change any number and the rest follows; <b>New formula</b> on the shelf starts your own.
+    </span>
+    <button @click=${learnt}>Got it</button>
+  </p>`

@@ -1,0 +1,304 @@
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
+import type { HouseholdOptions } from '../../src/dough/about/household.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import { copyRich, copyText } from '../base/copy-text.js'
+import { wish } from '../base/events.js'
+import { fieldStyles } from '../base/field-styles.js'
+import { TbDialog } from '../controls/tb-dialog.js'
+import { ownList } from '../sheet/allergen-list.js'
+import { type FormName, fileName, forms, formsFor, type Sent, type Written } from './send-out-forms.js'
+import { sendOutStyles } from './send-out-styles.js'
+import { aboutForm, showWritten } from './send-out-words.js'
+import '../controls/tb-measures.js'
+import { ownMeasures } from '../controls/tb-measures.js'
+
+// In place of a formula's id.
+const all = ''
+const whole = 'workbook'
+
+/** A formula, all of them or the whole workbook in the form its reader needs: to look at, download or copy. */
+export class TbSendOut extends TbDialog {
+  static override properties: PropertyDeclarations = {
+    chosen: { state: true },
+    wanted: { state: true },
+    measures: { state: true },
+    jsonAlone: { state: true },
+    written: { state: true },
+  }
+
+  declare private chosen: string // id of a formula, `all` or `whole`
+  declare private wanted: FormName // last chosen; another is shown where it does not fit what is sent
+  declare private measures: HouseholdOptions | undefined // beneath the plain text
+  declare private jsonAlone: boolean
+  declare private written: Written | undefined // not yet, while the writer is being fetched
+
+  #link = ''
+  #writtenFor: readonly unknown[] = []
+  #shown: HouseholdOptions | undefined // brought into sight
+
+  constructor() {
+    super()
+    this.chosen = all
+    this.wanted = 'csv'
+    this.measures = undefined
+    this.jsonAlone = false
+    this.written = undefined
+  }
+
+  /** Opens with the formula of that id, or with all of them. */
+  show(detail: { formula?: string } = {}): void {
+    this.chosen = detail.formula ?? all
+    this.open()
+  }
+
+  get #one(): Formula | undefined {
+    const { formulas } = this.workbook
+    if (this.chosen === whole) return undefined
+    return formulas.find(f => f.id === this.chosen) ?? (formulas.length === 1 ? formulas[0] : undefined)
+  }
+
+  get #what(): 'a formula' | 'formulas' | 'the workbook' {
+    return this.chosen === whole ? 'the workbook' : this.#one ? 'a formula' : 'formulas'
+  }
+
+  get #form(): FormName {
+    const fitting = formsFor(this.#what)
+    return fitting.includes(this.wanted) ? this.wanted : fitting[0]!
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed)
+    const { workbook, larder, measures, jsonAlone } = this
+    const one = this.#one
+    const form = this.#form
+    const now =
+      this.opened && workbook.formulas.length ? [form, one, workbook, larder, measures, jsonAlone] : []
+    if (now.length === this.#writtenFor.length && now.every((part, at) => part === this.#writtenFor[at]))
+      return
+    this.#writtenFor = now
+    if (!now.length) this.#keep(undefined)
+    else
+      this.#write(form, {
+        formulas: one ? [one] : workbook.formulas,
+        workbook,
+        larder,
+        measures,
+        list: ownList(this.numbers.language),
+        jsonAlone,
+      })
+  }
+
+  #write(form: FormName, sent: Sent): void {
+    const now = this.#writtenFor
+    const written = forms[form].write(sent)
+    if (!(written instanceof Promise)) return this.#keep(written)
+    this.#keep(undefined)
+    const done = (written: Written) => {
+      if (this.#writtenFor === now) this.#keep(written)
+    }
+    const problem = 'This form could not be fetched. Connect to the network and choose it again.'
+    written.then(done, () => done({ text: '', problem }))
+  }
+
+  /** Keeps what was written, and a link to it for the download. */
+  #keep(written: Written | undefined): void {
+    this.written = written
+    if (this.#link) URL.revokeObjectURL(this.#link)
+    const file = forms[this.#form].file
+    const text = written && (written.html ?? written.text)
+    this.#link =
+      file && text
+        ? URL.createObjectURL(
+            new Blob([text], { type: `${this.#isJson ? 'application/ld+json' : file.type};charset=utf-8` }),
+          )
+        : ''
+  }
+
+  // Cups and spoons come after all else: they are brought into sight where they are asked for.
+  override updated(): void {
+    super.updated()
+    const field = this.renderRoot.querySelector<HTMLElement>('textarea#text')
+    if (!field || !this.written || this.measures === this.#shown) return
+    this.#shown = this.measures
+    field.scrollTop = this.measures ? field.scrollHeight : 0
+  }
+
+  get #isJson(): boolean {
+    return this.#form === 'recipe' && this.jsonAlone
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#writtenFor = []
+    this.#keep(undefined)
+  }
+
+  get #fileName(): string {
+    const name = this.#one?.name ?? (this.workbook.name || 'Formulas')
+    return fileName(name, forms[this.#form], this.#isJson)
+  }
+
+  protected override heading(): string {
+    return 'Send out'
+  }
+
+  protected override body(): TemplateResult {
+    const { formulas } = this.workbook
+    if (formulas.length === 0)
+      return html`<div class="body"><p>There is no formula on the shelf yet, so there is nothing to send.</p></div>`
+    const one = this.#one
+    const option = (value: string, words: string, chosen: boolean) =>
+      html`<option value=${value} ?selected=${chosen}>${words}</option>`
+    return html`<div class="body">
+      <div class="field">
+        <label for="what">What to send</label>
+        <select id="what" data-first @change=${this.#choose}>
+          ${formulas.length > 1 ? option(all, `All ${formulas.length} formulas on the shelf`, !one && this.chosen !== whole) : nothing}
+          ${option(whole, 'The whole workbook: formulas, larder, scale', this.chosen === whole)}
+          ${formulas.map(f => option(f.id, f.name, f === one))}
+        </select>
+      </div>
+      ${this.#choice()}
+      ${this.#options()}
+      ${showWritten({ form: this.#form, file: this.#fileName, written: this.written })}
+      ${aboutForm(
+        this.#form,
+        (one ? [one] : formulas).some(f => f.states?.length),
+      )}
+    </div>`
+  }
+
+  #choice() {
+    const form = this.#form
+    return html`<fieldset class="forms">
+      <legend class="unseen">In which form</legend>
+      ${formsFor(this.#what).map(
+        name => html`<label class="form">
+          <input
+            type="radio"
+            name="form"
+            .value=${name}
+            .checked=${name === form}
+            @change=${() => {
+              this.told = ''
+              this.wanted = name
+            }}
+          />
+          ${forms[name].label}
+        </label>`,
+      )}
+      <p class="says">${forms[form].says}</p>
+    </fieldset>`
+  }
+
+  /** What can be chosen about the form. */
+  #options() {
+    const box = (id: string, words: string, on: boolean, change: (on: boolean) => void) =>
+      html`<label class="choice">
+        <input
+          type="checkbox"
+          id=${id}
+          .checked=${on}
+          @change=${(e: Event) => change((e.target as HTMLInputElement).checked)}
+        />
+        <span>${words}</span>
+      </label>`
+    switch (this.#form) {
+      case 'text':
+        return html`<div class="options" @tb-measures=${this.#measure}>
+          ${box(
+            'household',
+            'With cups and spoons, for readers without a scale',
+            this.measures !== undefined,
+            on => {
+              this.measures = on ? ownMeasures(this.numbers.language) : undefined
+            },
+          )}
+          ${this.measures ? html`<tb-measures .measures=${this.measures}></tb-measures>` : nothing}
+        </div>`
+      case 'recipe':
+        return html`<div class="options">
+          ${box('json', 'The JSON alone, without its script element', this.jsonAlone, on => {
+            this.jsonAlone = on
+          })}
+        </div>`
+      default:
+        return nothing
+    }
+  }
+
+  protected override actions(): TemplateResult | typeof nothing {
+    const { written } = this
+    if (this.workbook.formulas.length === 0) return nothing
+    const download = html`<a
+      class=${this.#form === 'table' ? 'lined' : 'main'}
+      href=${this.#link}
+      download=${this.#fileName}
+      @click=${this.#downloaded}
+      >Download</a
+    >`
+    const copy = html`<button
+      class=${this.#link && this.#form !== 'table' ? 'lined' : 'main'}
+      ?disabled=${!written || !!written.problem}
+      @click=${this.#copy}
+    >
+      Copy
+    </button>`
+    const card = html`<button class="lined apart" @click=${this.#card}>Print a card</button>`
+    const isFileFirst = this.#link && this.#form !== 'table'
+    return html`${isFileFirst ? [download, copy] : [copy, this.#link ? download : nothing]}
+    ${this.#one ? card : nothing}`
+  }
+
+  #choose = (event: Event): void => {
+    this.told = ''
+    this.chosen = (event.target as HTMLSelectElement).value
+  }
+
+  #measure = ({ detail }: CustomEvent<HouseholdOptions>): void => {
+    this.measures = detail
+  }
+
+  #downloaded = (): void => {
+    this.told = `${this.#fileName} goes to where your browser puts downloads.`
+  }
+
+  #card = (): void => {
+    const formula = this.#one!.id
+    this.close()
+    wish(this, { want: 'card', formula })
+  }
+
+  #copy = async (): Promise<void> => {
+    const { written } = this
+    if (!written) return
+    this.told = ''
+    const copied = await (written.html ? copyRich(written.html, written.text) : copyText(written.text))
+    if (copied) {
+      this.told = 'Copied.'
+      return
+    }
+    this.#select()
+    this.told = 'The browser did not allow copying. All of it is selected: copy it from there.'
+  }
+
+  #select(): void {
+    const field = this.renderRoot.querySelector('textarea')
+    const page = this.renderRoot.querySelector<HTMLElement>('.page')
+    field?.focus()
+    field?.select()
+    if (!page) return
+    page.focus()
+    getSelection()?.selectAllChildren(page)
+  }
+
+  static override styles = [TbDialog.styles, fieldStyles, sendOutStyles]
+}
+
+customElements.define('tb-send-out', TbSendOut)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-send-out': TbSendOut
+  }
+}

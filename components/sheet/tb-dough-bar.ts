@@ -1,0 +1,191 @@
+import { css, html, LitElement, nothing, svg } from 'lit'
+import { finalDoughOf } from '../../src/dough/document/formula.js'
+import type { DoughParts, FigureSheet } from '../../src/dough/sheet/figures.js'
+import { type NumberStyle, showGrams } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+
+/** The whole dough as a strip by weight; what starters and earlier stages carried is hatched. */
+export class TbDoughBar extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+  }
+
+  override render() {
+    const parts = this.sheet?.parts
+    const whole = parts ? parts.flour + parts.water + parts.salt + parts.other : 0
+    if (!parts || !(whole > 0)) {
+      return html`<p class="quiet">The dough is drawn here once its weights can be worked out.</p>`
+    }
+    const carriers = carriersOf(this.sheet!)
+    return html`<figure>
+      ${this.#strip(parts, whole, inWords(parts, whole, carriers))}
+      <figcaption>
+        ${this.#key('flour', 'Flour', parts.flour)}${this.#key('water', 'Water', parts.water)}
+        ${parts.salt > 0 ? this.#key('salt', 'Salt', parts.salt) : nothing}
+        ${parts.other > 0 ? this.#key('other', 'The rest', parts.other) : nothing}
+        ${
+          parts.flourCarried + parts.waterCarried > 0
+            ? this.#key('carried', `Came with ${carriers}`, parts.flourCarried + parts.waterCarried)
+            : nothing
+        }
+      </figcaption>
+    </figure>`
+  }
+
+  /** The carried flour and water lie side by side, so that the levain is seen as one piece of the dough. */
+  #strip(parts: DoughParts, whole: number, words: string) {
+    let from = 0
+    const piece = (what: string, grams: number, carried = false) => {
+      if (!(grams > 0)) return nothing
+      const place = { x: `${(from / whole) * 100}%`, width: `${(grams / whole) * 100}%` }
+      from += grams
+      return svg`<rect class=${what} x=${place.x} width=${place.width} height="40"></rect>${
+        carried ? svg`<rect class="hatch" x=${place.x} width=${place.width} height="40"></rect>` : nothing
+      }`
+    }
+    const seam = () => svg`<rect class="seam" x=${`${(from / whole) * 100}%`} width="2" height="40"></rect>`
+    return html`<svg role="img" aria-label=${words} width="100%" height="52">
+      <defs>
+        <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <rect class="stroke" width="2.5" height="7"></rect>
+        </pattern>
+      </defs>
+      ${piece('flour', parts.flour - parts.flourCarried)}${piece('flour', parts.flourCarried, true)}
+      ${seam()}${piece('water', parts.waterCarried, true)}${piece('water', parts.water - parts.waterCarried)}
+      ${seam()}${piece('salt', parts.salt)}${parts.other > 0 ? seam() : nothing}${piece('other', parts.other)}
+      ${Array.from({ length: 11 }, (_, i) => {
+        const x = i === 10 ? 'calc(100% - 1px)' : `${i * 10}%`
+        return svg`<rect class="tick" style="x: ${x}" y="43" width="1" height=${i % 5 ? 4 : 8}></rect>`
+      })}
+    </svg>`
+  }
+
+  #key(what: string, words: string, grams: number) {
+    const swatch =
+      what === 'carried'
+        ? svg`<rect class="blank" width="12" height="12"></rect><rect class="hatch" width="12" height="12"></rect>`
+        : svg`<rect class=${what} width="12" height="12"></rect>`
+    return html`<span class="key">
+      <svg aria-hidden="true" width="12" height="12">${swatch}</svg>${words}
+      <b>${showGrams(grams, this.numbers)} g</b>
+    </span>`
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      figure,
+      p {
+        margin: 0;
+      }
+      svg {
+        display: block;
+      }
+      .flour {
+        fill: var(--flour);
+      }
+      .water {
+        fill: var(--water);
+      }
+      .salt {
+        fill: var(--salt);
+      }
+      .other {
+        fill: var(--other);
+      }
+      .blank {
+        fill: var(--rule);
+      }
+      .hatch {
+        fill: url(#hatch);
+      }
+      .stroke {
+        fill: var(--ink);
+        opacity: 0.5;
+      }
+      .seam {
+        fill: var(--board);
+        transform: translateX(-1px);
+      }
+      .tick {
+        fill: var(--rule-strong);
+      }
+      figcaption {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 22px;
+        padding-top: 4px;
+        font-size: 0.88rem;
+        color: var(--ink-soft);
+      }
+      .key {
+        display: inline-flex;
+        align-items: center;
+        gap: 7px;
+      }
+      b {
+        font-weight: 500;
+        color: var(--ink);
+      }
+      @media (forced-colors: active) {
+        svg {
+          forced-color-adjust: none;
+        }
+        .tick {
+          fill: CanvasText;
+        }
+      }
+      @media print {
+        rect {
+          print-color-adjust: exact;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-dough-bar', TbDoughBar)
+
+/** `Levain`, `Levain and Soaker`: the lines of the final dough that brought flour and water of their own. */
+function carriersOf(sheet: FigureSheet): string {
+  const names = finalDoughOf(sheet.formula)
+    .lines.filter(line => ['stage', 'starter'].includes(sheet.line(line.id).is))
+    .map(line => line.ingredient)
+  const different = [...new Set(names)]
+  const last = different.pop() ?? 'earlier stages'
+  return different.length ? `${different.join(', ')} and ${last}` : last
+}
+
+function inWords(parts: DoughParts, whole: number, carriers: string): string {
+  const percent = (grams: number) => {
+    const rounded = Math.round((grams / whole) * 100)
+    return rounded === 0 && grams > 0 ? 'under 1 per cent' : `${rounded} per cent`
+  }
+  const carried = parts.flourCarried + parts.waterCarried
+  return `${[
+    `Dough by weight: flour ${percent(parts.flour)}`,
+    `water ${percent(parts.water)}`,
+    ...(parts.salt > 0 ? [`salt ${percent(parts.salt)}`] : []),
+    ...(parts.other > 0 ? [`the rest ${percent(parts.other)}`] : []),
+  ].join(', ')}.${carried > 0 ? ` ${percent(carried)} is flour and water that came with ${carriers}.` : ''}`
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-dough-bar': TbDoughBar
+  }
+}

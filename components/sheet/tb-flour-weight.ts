@@ -1,0 +1,160 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { finalDoughOf } from '../../src/dough/document/formula.js'
+import { setFlourWeight } from '../../src/dough/edits/edits.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { askEdit } from '../base/events.js'
+import { type NumberStyle, showGrams } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import { readNumber, showNumber } from '../base/typed-numbers.js'
+
+/** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
+export class TbFlourWeight extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+    refusal: { state: true },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare refusal: string // why what was typed was not taken
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+    this.refusal = ''
+  }
+
+  override render() {
+    const sheet = this.sheet
+    if (!sheet) return nothing
+    const final = finalDoughOf(sheet.formula)
+    const figures = final.lines.map(line => sheet.line(line.id))
+    const flours = figures.filter(figure => figure.is === 'flour')
+    const base = sheet.stage(final.id).base
+    const shown = base === undefined ? '–' : showGrams(base, this.numbers)
+    if (flours.length === 0) {
+      return html`<p class="quiet">Without flour in ${final.name}, 100 % is its base: <b>${shown} g</b>.</p>`
+    }
+    if (!flours.every(flour => flour.typedIn === 'percent')) {
+      return html`<p>
+        100 % flour weighs <b>${shown} g</b> in the final dough <span class="quiet">as its lines say.</span>
+      </p>`
+    }
+    return html`<p>
+        <label for="weight">100 % flour weighs</label>
+        <span class="typed"><input
+          id="weight"
+          inputmode="decimal"
+          enterkeyhint="done"
+          autocomplete="off"
+          aria-invalid=${this.refusal ? 'true' : nothing}
+          aria-describedby=${this.refusal ? 'refusal' : nothing}
+          size="6"
+          .value=${this.#kept}
+          ?readonly=${this.readOnly}
+          @focus=${this.#focus}
+          @change=${this.#enter}
+          @keydown=${this.#key}
+        /> g</span>
+        <span>in the final dough</span>
+      </p>
+      ${this.refusal ? html`<p id="refusal">${this.refusal}</p>` : nothing}`
+  }
+
+  get #kept(): string {
+    return showNumber(this.sheet!.formula.flourWeight, this.numbers)
+  }
+
+  get #field(): HTMLInputElement {
+    return this.renderRoot.querySelector('input')!
+  }
+
+  #focus = (): void => this.#field.select()
+
+  #enter = (): void => {
+    const { id } = this.sheet!.formula
+    const typed = this.#field.value
+    if (typed === this.#kept) {
+      this.refusal = ''
+      return
+    }
+    const [, number = '', unit = 'g'] = /^(.*?)\s*(k?g)?$/i.exec(typed.trim()) ?? []
+    const grams = (readNumber(number, this.numbers) ?? Number.NaN) * (unit.toLowerCase() === 'kg' ? 1000 : 1)
+    this.refusal = askEdit(this, workbook => setFlourWeight(workbook, id, grams)) ?? ''
+    if (!this.refusal) this.#field.value = this.#kept
+  }
+
+  #key = (event: KeyboardEvent): void => {
+    if (event.isComposing || event.keyCode === 229) return // Safari: Enter that ends a composition
+    if (event.key === 'Enter') this.#enter()
+    else if (event.key === 'Escape') {
+      this.refusal = ''
+      this.#field.value = this.#kept
+      this.#field.select()
+    }
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      p {
+        margin: 0;
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 2px 7px;
+        color: var(--ink-soft);
+      }
+      .typed {
+        white-space: nowrap;
+      }
+      label {
+        font-size: inherit;
+      }
+      input {
+        width: 3.9em;
+        margin-right: 2px;
+        padding: 1px 6px;
+        text-align: right;
+        font-size: 1.3rem;
+        font-weight: 620;
+        color: var(--ink);
+        background: none;
+        border: 0;
+        border-bottom: 2px solid var(--ink);
+        border-radius: 0;
+      }
+      input[readonly] {
+        border-bottom-color: transparent;
+      }
+      input[aria-invalid] {
+        border-bottom: 3px double var(--warn);
+      }
+      b {
+        font-size: 1.3rem;
+        font-weight: 400;
+        color: var(--ink);
+      }
+      #refusal {
+        color: var(--warn);
+      }
+    `,
+  ]
+}
+customElements.define('tb-flour-weight', TbFlourWeight)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-flour-weight': TbFlourWeight
+  }
+}

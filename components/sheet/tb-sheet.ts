@@ -1,0 +1,261 @@
+import { css, html, LitElement, nothing } from 'lit'
+import type { Larder } from '../../src/dough/document/larder.js'
+import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { askEdit, say } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import '../batch/tb-batch.js'
+import './tb-cautions.js'
+import './tb-dough-bar.js'
+import './tb-flour-weight.js'
+import '../controls/tb-fold.js'
+import type { GridPlace } from '../grid/tb-grid.js'
+import '../grid/tb-grid.js'
+import '../controls/tb-grow.js'
+import './tb-left-over.js'
+
+/** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
+export class TbSheet extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+    folds: { type: Boolean },
+    lit: { attribute: false },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare folds: boolean // where room is short, a long note leaves it to the lines
+  declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+    this.folds = false
+    this.lit = new Set()
+  }
+
+  override render() {
+    const { sheet, version, numbers, readOnly } = this
+    if (!sheet) return nothing
+    const { formula } = sheet
+    return html`
+      <h1>
+        <tb-grow
+          label="Name of the formula"
+          .value=${formula.name}
+          ?readOnly=${readOnly}
+          @tb-entered=${this.#rename}
+        ></tb-grow>
+      </h1>
+      ${
+        readOnly && !formula.note
+          ? nothing
+          : html`<tb-grow
+            class="note"
+            wide
+            ?folds=${this.folds}
+            label="Note on the formula"
+            hint="Add a note"
+            manyLines
+            .value=${formula.note}
+            ?readOnly=${readOnly}
+            @tb-entered=${this.#note}
+          ></tb-grow>`
+      }
+      <div class="folds">
+        ${
+          readOnly && !formula.states?.length
+            ? nothing
+            : html`<tb-fold
+              words="Kept states"
+              .count=${formula.states?.length ?? 0}
+              .of=${formula.id}
+              .inside=${() => this.#states()}
+            ></tb-fold>`
+        }
+        ${
+          readOnly
+            ? nothing
+            : html`<tb-fold
+              words="Grams or percentages"
+              .of=${formula.id}
+              .inside=${() => this.#rewrite()}
+            ></tb-fold>`
+        }
+      </div>
+      <tb-flour-weight
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-flour-weight>
+      <tb-batch
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-batch>
+      <tb-dough-bar .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-dough-bar>
+      <tb-grid
+        .sheet=${sheet}
+        .version=${version}
+        .numbers=${numbers}
+        .readOnly=${readOnly}
+        .names=${this.#larderNames(sheet.larder)}
+        .lit=${this.lit}
+      ></tb-grid>
+      <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
+      ${
+        readOnly && !formula.jottings?.length
+          ? nothing
+          : html`<tb-jottings
+            tabindex="0"
+            role="group"
+            aria-label="Jottings"
+            .sheet=${sheet}
+            .version=${version}
+            .numbers=${numbers}
+            ?readOnly=${readOnly}
+          ></tb-jottings>`
+      }
+      <tb-cautions .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-cautions>
+    `
+  }
+
+  #near = new IntersectionObserver(seen => {
+    if (seen.some(entry => entry.isIntersecting)) this.#fetchJottings()
+  })
+
+  // Jottings there are fetched at once; the place for the first one when it comes into view, as it does when it is
+  // gone to by keys: until then it is itself a stop of the Tab key.
+  protected override updated(): void {
+    const place = this.renderRoot.querySelector('tb-jottings:not(:defined)')
+    if (!place) this.#near.disconnect()
+    else if (this.sheet?.formula.jottings?.length) this.#fetchJottings()
+    else this.#near.observe(place)
+  }
+
+  #fetchJottings = (): void => void import('../jottings/tb-jottings.js')
+
+  // Both are fetched when their fold is first opened.
+  #states() {
+    void import('./tb-states.js')
+    const { sheet, version, numbers, readOnly } = this
+    return html`<tb-states .sheet=${sheet} .version=${version} .numbers=${numbers} ?readOnly=${readOnly}></tb-states>`
+  }
+  #rewrite() {
+    void import('./tb-rewrite.js')
+    return html`<tb-rewrite .sheet=${this.sheet}></tb-rewrite>`
+  }
+
+  #namesOf: { readonly larder: Larder; readonly names: readonly string[] } | undefined
+
+  #larderNames(larder: Larder): readonly string[] {
+    if (this.#namesOf?.larder !== larder) {
+      this.#namesOf = { larder, names: larder.ingredients.map(i => i.name) }
+    }
+    return this.#namesOf.names
+  }
+
+  /** Brings a place of the grid into view and puts the focus on it. */
+  async goTo(place: Partial<GridPlace>): Promise<void> {
+    await this.updateComplete
+    this.renderRoot.querySelector('tb-grid')?.goTo(place)
+  }
+
+  /** Puts the focus on the formula's name, all of it selected. */
+  async nameIt(): Promise<void> {
+    await this.updateComplete
+    const name = this.renderRoot.querySelector('tb-grow')
+    await name?.updateComplete
+    name?.focus()
+  }
+
+  #rename = ({ detail }: CustomEvent<string>): void => {
+    const { id } = this.sheet!.formula
+    this.#told(askEdit(this, workbook => renameFormula(workbook, id, detail)))
+  }
+
+  #note = ({ detail }: CustomEvent<string>): void => {
+    const { id } = this.sheet!.formula
+    this.#told(askEdit(this, workbook => setFormulaNote(workbook, id, detail)))
+  }
+
+  #told(refusal: string | undefined): void {
+    if (refusal) say(this, refusal)
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      h1 {
+        margin: 0 0 0 -9px;
+        font-size: 2rem;
+        font-weight: 640;
+        line-height: 1.15;
+        letter-spacing: -0.015em;
+      }
+      .note {
+        margin: 2px 0 0 -9px;
+        color: var(--ink-soft);
+        max-width: 68ch;
+      }
+      .folds {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 14px;
+        margin-top: 4px;
+      }
+      tb-jottings {
+        display: block;
+        margin: 0 0 30px;
+      }
+      tb-jottings:not(:defined) {
+        min-height: 100px;
+      }
+      tb-flour-weight {
+        margin: 8px 0 4px;
+      }
+      tb-batch {
+        margin: 0 0 14px;
+      }
+      tb-grid {
+        display: block;
+        margin: 22px 0 28px;
+      }
+      tb-cautions {
+        padding-top: 14px;
+        border-top: 1px solid var(--rule);
+      }
+      @media (max-width: 719px) {
+        h1 {
+          font-size: 1.5rem;
+        }
+        tb-flour-weight {
+          margin: 10px 0 10px;
+        }
+        tb-grid {
+          margin-top: 14px;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-sheet', TbSheet)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-sheet': TbSheet
+  }
+}

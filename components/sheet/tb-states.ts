@@ -1,0 +1,213 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import type { KeptState } from '../../src/dough/document/formula.js'
+import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
+import type { FigureSheet, ReadingName } from '../../src/dough/sheet/figures.js'
+import { askEdit, type Edit, say, wish } from '../base/events.js'
+import { insideStyles } from '../base/inside-styles.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import { alsoDone, listed, type SettingPair, settingsBeside } from '../beside/beside-settings.js'
+import { showReading } from '../tally/reading-shown.js'
+import { stateStyles } from './state-styles.js'
+
+const main: readonly (readonly [reading: ReadingName, words: string])[] = [
+  ['trueHydration', '% true'],
+  ['salt', '% salt'],
+  ['prefermentedFlour', '% prefermented'],
+  ['doughWeight', 'g of dough'],
+]
+
+/** The states of a formula that the baker kept: to keep this one, to read one, to bring one back. */
+export class TbStates extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+    today: { attribute: false },
+    refusal: { state: true },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare today: () => Date // another clock for tests
+  declare refusal: string // why this state was not kept
+  readonly #sheets = new WeakMap<
+    KeptState,
+    { readonly of: FigureSheet['larder']; readonly then: FigureSheet; readonly words: string }
+  >()
+  #proposed = '' // the name as it was proposed last
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+    this.today = () => new Date()
+    this.refusal = ''
+  }
+
+  get #states(): readonly KeptState[] {
+    return this.sheet?.formula.states ?? []
+  }
+
+  get #formula(): string {
+    return this.sheet?.formula.id ?? ''
+  }
+
+  protected override willUpdate(): void {
+    this.#propose()
+  }
+
+  /** `24 November, 70.5 % true`, as long as the baker has not written another name. */
+  #propose(): void {
+    const field = this.renderRoot?.querySelector('input')
+    const isOwn = field && field.value !== this.#proposed
+    if (isOwn && field.value.trim()) return
+    const day = new Intl.DateTimeFormat(this.numbers.language, { day: 'numeric', month: 'long' })
+    const hydration = this.sheet?.reading('trueHydration')
+    const reading =
+      hydration === undefined ? '' : `, ${showReading('trueHydration', hydration, this.numbers)} % true`
+    this.#proposed = `${day.format(this.today())}${reading}`
+    if (field) field.value = this.#proposed
+  }
+
+  override render() {
+    if (!this.sheet) return nothing
+    return html`${this.readOnly ? nothing : this.#keeping()}${this.#list(this.#states)}`
+  }
+
+  #keeping(): TemplateResult {
+    return html`<form @submit=${this.#keep}>
+        <label for="name">Name of this state</label>
+        <input
+          id="name"
+          .value=${this.#proposed}
+          aria-describedby="refusal"
+          aria-invalid=${this.refusal !== ''}
+          autocomplete="off"
+          @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
+        /><button class="lined">Keep this state</button>
+      </form>
+      <p class="refusal" id="refusal" role="status">${this.refusal}</p>
+      ${
+        this.#states.length
+          ? nothing
+          : html`<p>A kept state is this formula as it stands now: to compare with later, and to bring back.</p>`
+      }`
+  }
+
+  #list(states: readonly KeptState[]): TemplateResult | typeof nothing {
+    if (!states.length) return nothing
+    const at = new Intl.DateTimeFormat(this.numbers.language, { dateStyle: 'medium', timeStyle: 'short' })
+    return html`<ul>
+      ${repeat(
+        [...states].reverse(),
+        state => state.id,
+        state => this.#state(state, at),
+      )}
+    </ul>`
+  }
+
+  #state(state: KeptState, at: Intl.DateTimeFormat): TemplateResult {
+    const { id, name, keptAt } = state
+    const also = this.readOnly ? '' : alsoDone(this.#besides(state))
+    return html`<li>
+      <div class="state">
+        <b>${name}</b>
+        <span class="quiet"><time datetime=${keptAt}>${dateIn(keptAt, at)}</time>${this.#worked(state).words}</span>
+        ${also ? html`<span class="quiet" id="also-${id}">Bringing it back also ${also}.</span>` : nothing}
+      </div>
+      <div class="do">
+        <button
+          aria-label=${`Read ${name} beside the present`}
+          @click=${() => wish(this, { want: 'beside', left: this.#formula, state: id })}
+        >Read</button>
+        ${
+          this.readOnly
+            ? nothing
+            : html`<button
+                  aria-label=${`Bring back ${name}`}
+                  aria-describedby=${also ? `also-${id}` : nothing}
+                  @click=${() => this.#bringBack(state)}
+                >Bring back</button>
+                <button aria-label=${`Let go of ${name}`} @click=${() => this.#letGo(state)}>Let go</button>`
+        }
+      </div>
+    </li>`
+  }
+
+  /** The state worked out: `, 70.5 % true, 1.88 % salt, 10.3 % prefermented, 1,921 g of dough` */
+  #worked(state: KeptState) {
+    const { larder } = this.sheet!
+    let known = this.#sheets.get(state)
+    if (known?.of !== larder) {
+      const then = this.sheet!.other(state.formula)
+      const parts = main.map(([reading, words]) => {
+        const value = then.reading(reading)
+        return value ? `, ${showReading(reading, value, this.numbers)}\u00a0${words}` : ''
+      })
+      known = { of: larder, then, words: parts.join('') }
+      this.#sheets.set(state, known)
+    }
+    return known
+  }
+
+  /** What else was different then. */
+  #besides = (state: KeptState): readonly SettingPair[] =>
+    settingsBeside(this.#worked(state).then, this.sheet!, this.numbers)
+
+  #keep = (event: Event): void => {
+    event.preventDefault()
+    const field = this.renderRoot.querySelector('input')!
+    const now = this.today().toISOString()
+    const formula = this.#formula
+    const name = field.value
+    this.refusal = askEdit(this, workbook => keepState(workbook, formula, name, now)) ?? ''
+    if (this.refusal) return
+    field.value = this.#proposed // another one is proposed with the next change
+    say(this, `Kept as ${name.trim()}.`)
+  }
+
+  async #bringBack(state: KeptState): Promise<void> {
+    const formula = this.#formula
+    const besides = listed(this.#besides(state).map(pair => pair.what))
+    if (this.#ask(workbook => bringBack(workbook, formula, state.id)))
+      say(this, `${state.name} is back${besides && `, and as then are ${besides}`}. Undo takes it back.`)
+  }
+
+  async #letGo(state: KeptState): Promise<void> {
+    const formula = this.#formula
+    const at = [...this.#states].reverse().indexOf(state)
+    if (!this.#ask(workbook => forgetState(workbook, formula, state.id))) return
+    say(this, `Let go of ${state.name}. Undo brings it back.`)
+    await this.updateComplete
+    const rows = this.renderRoot.querySelectorAll('li')
+    const next = rows[Math.min(at, rows.length - 1)]?.querySelector<HTMLElement>('button')
+    ;(next ?? this.renderRoot.querySelector<HTMLElement>('form button'))?.focus()
+  }
+
+  #ask(edit: Edit): boolean {
+    const refusal = askEdit(this, edit)
+    if (refusal) say(this, refusal)
+    return !refusal
+  }
+
+  static override styles = [sharedStyles, insideStyles, stateStyles]
+}
+customElements.define('tb-states', TbStates)
+
+/** The moment in the baker's own words, or as it is stored where it is no moment. */
+function dateIn(iso: string, format: Intl.DateTimeFormat): string {
+  const date = new Date(iso)
+  return Number.isNaN(date.getTime()) ? iso : format.format(date)
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-states': TbStates
+  }
+}

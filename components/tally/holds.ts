@@ -1,0 +1,27 @@
+import { finalDoughOf, type Hold, type Line } from '../../src/dough/document/formula.js'
+import type { FigureSheet, LineFigures, ReadingName } from '../../src/dough/sheet/figures.js'
+
+/** A hold with the line that gives for it. */
+export interface Kept {
+  readonly hold: Hold
+  readonly line: Line
+}
+
+/** The hold of a reading, while the line that gives for it is in the final dough. */
+export function heldAt(sheet: FigureSheet, reading: ReadingName): Kept | undefined {
+  const hold = sheet.formula.holds?.find(h => h.reading === reading)
+  const line = hold && finalDoughOf(sheet.formula).lines.find(l => l.id === hold.line)
+  return line && { hold, line }
+}
+
+/** A line that could give, and what it gives for already. */
+export interface Giver {
+  readonly line: Line
+  readonly gives: LineFigures['gives']
+}
+
+/** The lines of the final dough that could give. */
+export const giversOf = (sheet: FigureSheet): readonly Giver[] =>
+  finalDoughOf(sheet.formula)
+    .lines.filter(line => line.ingredient)
+    .map(line => ({ line, gives: sheet.line(line.id).gives }))

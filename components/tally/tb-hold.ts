@@ -1,0 +1,249 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { finalDoughOf } from '../../src/dough/document/formula.js'
+import { holdWords } from '../../src/dough/document/words.js'
+import { holdReading, naturalGiver } from '../../src/dough/edits/edits.js'
+import type { FigureSheet, ReadingName } from '../../src/dough/sheet/figures.js'
+import { askEdit } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import { readNumber } from '../base/typed-numbers.js'
+import { type Giver, giversOf, heldAt } from './holds.js'
+import { heldToType, readingInSentence, readingToType, readingWords } from './reading-shown.js'
+
+/** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
+export class TbHold extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    reading: {},
+    giver: { state: true },
+    refusal: { state: true },
+  }
+
+  declare sheet: FigureSheet
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare reading: ReadingName
+  declare giver: string // id of the line that is to give; '' until chosen
+  declare refusal: string // why what was typed was not taken
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.giver = ''
+    this.refusal = ''
+  }
+
+  override firstUpdated(): void {
+    this.#field.value = this.#present
+    this.#field.focus()
+    this.#field.select()
+    this.scrollIntoView({ block: 'nearest' })
+  }
+
+  override render() {
+    const { reading, refusal } = this
+    const { name, unit } = readingWords[reading]
+    const givers = giversOf(this.sheet)
+    const chosen = this.#chosen(givers)
+    const lets = chosen && this.#letsGo(chosen)
+    return html`<form
+      aria-label=${`Hold ${readingInSentence(reading)}`}
+      novalidate
+      @submit=${this.#hold}
+      @keydown=${this.#key}
+    >
+      <p>
+        <label for="value"
+          >Hold ${readingInSentence(reading)} at<span class="unseen">
+            (${unit === '%' ? 'per cent' : 'grams'})</span
+          ></label
+        >
+        <span class="typed"
+          ><input
+            id="value"
+            inputmode="decimal"
+            enterkeyhint="done"
+            autocomplete="off"
+            size="6"
+            aria-invalid=${refusal ? 'true' : nothing}
+            aria-describedby=${refusal ? 'refusal' : nothing}
+          /><span aria-hidden="true"> ${unit}</span></span
+        >
+      </p>
+      ${refusal ? html`<p id="refusal" role="alert">${refusal}</p>` : nothing}
+      <p>
+        <select id="giver" aria-label=${`The line that gives for ${name}`} @change=${this.#choose}>
+          ${givers.map(
+            ({ line }) =>
+              html`<option value=${line.id} ?selected=${line.id === chosen?.line.id}>${line.ingredient}</option>`,
+          )}
+        </select>
+        <span aria-hidden="true">gives</span>
+      </p>
+      ${lets ? html`<p class="lets">${lets}</p>` : nothing}
+      <p class="do">
+        <button class="main">Hold</button>
+        <button type="button" @click=${this.#leave}>Cancel</button>
+      </p>
+    </form>`
+  }
+
+  get #field(): HTMLInputElement {
+    return this.renderRoot.querySelector('input')!
+  }
+
+  /** What the field opens with: the value held, or the reading as it is shown. */
+  get #present(): string {
+    const { sheet, reading, numbers } = this
+    const kept = heldAt(sheet, reading)
+    if (kept) return heldToType(reading, kept.hold.value, numbers)
+    const value = sheet.reading(reading)
+    return value === undefined ? '' : readingToType(reading, value, numbers)
+  }
+
+  /** The line chosen, or the one that gives now, or the natural one, or the first that is free. */
+  #chosen(givers: readonly Giver[]): Giver | undefined {
+    const { sheet, reading } = this
+    const ids = [
+      this.giver,
+      heldAt(sheet, reading)?.line.id,
+      naturalGiver(sheet.formula, sheet.larder, reading)?.line,
+    ]
+    for (const id of ids) {
+      const giver = givers.find(g => g.line.id === id)
+      if (giver) return giver
+    }
+    return givers.find(g => !g.gives) ?? givers[0]
+  }
+
+  /** What else is let go when that line gives. */
+  #letsGo({ line, gives }: Giver): string | undefined {
+    if (!gives || gives.reading === this.reading) return undefined
+    return `${line.ingredient} gives for ${holdWords(gives, line.ingredient)}: that is let go.`
+  }
+
+  #choose = (event: Event): void => {
+    this.giver = (event.target as HTMLSelectElement).value
+  }
+
+  #hold = (event: SubmitEvent): void => {
+    event.preventDefault()
+    const { sheet, reading, numbers } = this
+    const { formula } = sheet
+    const isPercent = readingWords[reading].unit === '%'
+    const typed = this.#field.value.trim()
+    const [, number = '', unit = ''] = (isPercent ? /^(.*?)\s*(%)?$/ : /^(.*?)\s*(k?g)?$/i).exec(typed) ?? []
+    const value = readNumber(number, numbers)
+    const line = this.#chosen(giversOf(sheet))?.line
+    if (value === undefined) {
+      const example = isPercent ? 'a percentage such as 75' : 'grams such as 2000'
+      return this.#refuse(typed ? `“${typed}” is not a number. Write ${example}.` : `Write ${example}.`)
+    }
+    if (!line) return this.#refuse('The final dough has no line that could give. Add one first.')
+    const times = isPercent ? 0.01 : unit.toLowerCase() === 'kg' ? 1000 : 1
+    const at = { formula: formula.id, stage: finalDoughOf(formula).id, line: line.id }
+    // 75 × 0.01 is not the number nearest to 0.75, 75 / 100 is.
+    const wanted = times < 1 ? value / 100 : value * times
+    const refusal = askEdit(this, workbook => holdReading(workbook, at, reading, wanted))
+    if (refusal) this.#refuse(refusal)
+    else this.#leave()
+  }
+
+  #refuse(sentence: string): void {
+    this.refusal = sentence
+    this.#field.focus()
+    this.#field.select()
+  }
+
+  #key = (event: KeyboardEvent): void => {
+    if (event.isComposing || event.key !== 'Escape') return
+    event.preventDefault()
+    event.stopPropagation()
+    this.#leave()
+  }
+
+  #leave = (): void => {
+    this.dispatchEvent(new CustomEvent('tb-done'))
+  }
+
+  static override styles = [
+    sharedStyles,
+    css`
+      :host {
+        display: block;
+      }
+      form {
+        margin: 4px 0 8px;
+        padding: 8px 0 6px 14px;
+        border-left: 3px solid var(--accent);
+      }
+      p {
+        margin: 0;
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 4px 8px;
+      }
+      label {
+        font-size: inherit;
+        color: inherit;
+      }
+      .typed {
+        white-space: nowrap;
+        color: var(--ink-soft);
+      }
+      input {
+        width: 3.8em;
+        margin-right: 3px;
+        padding: 0 4px;
+        text-align: right;
+        font-size: 1.3rem;
+        font-weight: 620;
+        color: var(--ink);
+        background: none;
+        border: 0;
+        border-bottom: 2px solid var(--ink);
+        border-radius: 0;
+      }
+      input[aria-invalid] {
+        border-bottom: 3px double var(--warn);
+      }
+      select {
+        flex: 0 1 auto;
+        min-width: 0;
+        padding-inline: 6px;
+      }
+      .lets,
+      #refusal {
+        padding-top: 4px;
+        font-size: 0.88rem;
+        color: var(--ink-soft);
+      }
+      #refusal {
+        color: var(--warn);
+        padding-bottom: 6px;
+      }
+      p + p {
+        padding-top: 8px;
+      }
+      .do {
+        padding-top: 10px;
+      }
+      @media print {
+        :host {
+          display: none;
+        }
+      }
+    `,
+  ]
+}
+customElements.define('tb-hold', TbHold)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-hold': TbHold
+  }
+}

@@ -1,0 +1,290 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
+import { keyed } from 'lit/directives/keyed.js'
+import { releaseHold } from '../../src/dough/edits/edits.js'
+import { type FigureSheet, type ReadingName, readingNames } from '../../src/dough/sheet/figures.js'
+import { usualRanges } from '../../src/dough/sheet/ranges.js'
+import { askEdit, say, wish } from '../base/events.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import type { Asked } from '../working/open-working.js'
+import { giversOf, heldAt } from './holds.js'
+import { rangeScale, rangeScaleStyles } from './range-scale.js'
+import {
+  heldToType,
+  readingInSentence,
+  readingWords,
+  showRange,
+  showReading,
+  showWeighed,
+} from './reading-shown.js'
+import { tallyStyles } from './tally-styles.js'
+import '../sheet/tb-remarks.js'
+
+const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
+const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const
+const main = [
+  ['trueHydration', 'True hydration'],
+  ['salt', 'Salt'],
+  ['prefermentedFlour', 'Prefermented'],
+] as const
+
+/**
+ * The readings of the open formula, each with its working and the hold on it, and what the sheet noticed;
+ * `compact`: the three main ones in a strip.
+ */
+export class TbTally extends LitElement {
+  static override properties = {
+    sheet: { attribute: false },
+    version: { type: Number },
+    numbers: { attribute: false },
+    readOnly: { type: Boolean },
+    asked: { attribute: false },
+    apart: { type: Boolean },
+    compact: { type: Boolean, reflect: true },
+    holding: { state: true },
+  }
+
+  declare sheet: FigureSheet | undefined
+  declare version: number // goes up when the sheet's figures changed
+  declare numbers: NumberStyle
+  declare readOnly: boolean
+  declare asked: Asked | undefined // the working that is open
+  declare apart: boolean // the open working lies somewhere else on the page
+  declare compact: boolean
+  declare holding: ReadingName | undefined // the form to hold it is open
+
+  #saidWhy = new Set<string>() // reasons given so far, while rendering
+  #focusOn: ReadingName | undefined // its hold, as soon as it is there
+
+  constructor() {
+    super()
+    this.version = 0
+    this.numbers = { language: 'en', decimal: '.' }
+    this.readOnly = false
+    this.asked = undefined
+    this.apart = false
+    this.compact = false
+    this.holding = undefined
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('sheet') || this.readOnly) this.holding = undefined
+  }
+
+  protected override updated(): void {
+    const reading = this.#focusOn
+    this.#focusOn = undefined
+    if (reading) this.renderRoot.querySelector<HTMLElement>(`[data-hold="${reading}"]`)?.focus()
+  }
+
+  override render() {
+    const { sheet, asked } = this
+    if (!sheet) return nothing
+    if (this.compact) {
+      return html`<section aria-label="Main readings">
+        <dl class="strip">${main.map(([name, called]) => this.#strip(sheet, name, called))}</dl>
+      </section>`
+    }
+    this.#saidWhy = new Set()
+    const present = wherePresent.filter(
+      name => (sheet.reading(name) ?? 0) > 0 || heldAt(sheet, name) || this.holding === name,
+    )
+    const ofReading = asked && (readingNames as readonly string[]).includes(asked.cell)
+    return html`
+      <h2>Tally</h2>
+      ${asked && !ofReading ? this.#working(sheet, asked) : nothing}
+      <dl class="lead">
+        ${this.#reading(sheet, 'trueHydration')}
+        <div class="listed">
+          <dt title=${readingWords.listedHydration.means}>Listed</dt>
+          ${this.#value(sheet, 'listedHydration')}${this.#words(sheet, 'listedHydration')}
+        </div>
+      </dl>
+      ${this.#under(sheet, ['trueHydration', 'listedHydration'])}
+      <dl class="pair">${this.#reading(sheet, 'salt')}${this.#reading(sheet, 'prefermentedFlour')}</dl>
+      ${this.#under(sheet, ['salt', 'prefermentedFlour'])}
+      <dl class="ledger">
+        ${[...always, ...present].map(name => this.#reading(sheet, name, this.#under(sheet, [name])))}
+      </dl>
+      <tb-remarks .sheet=${sheet} .version=${this.version}></tb-remarks>
+    `
+  }
+
+  #strip(sheet: FigureSheet, name: ReadingName, called: string): TemplateResult {
+    const why = sheet.reading(name) === undefined ? sheet.readingProblem(name) : undefined
+    return html`<div class=${name}>
+      <dt>${called}</dt>
+      <dd>
+        ${this.#figure(sheet, name)}${why ? html`<span class="unseen">${why}</span>` : nothing}
+        ${heldAt(sheet, name) ? html` <span class="held">held</span>` : nothing}
+      </dd>
+    </div>`
+  }
+
+  #reading(sheet: FigureSheet, name: ReadingName, under?: TemplateResult[]): TemplateResult {
+    return html`<div class="reading">
+      <dt title=${readingWords[name].means}>${readingWords[name].name}</dt>
+      ${this.#value(sheet, name)}${this.#words(sheet, name)}
+      ${under ? html`<dd class="under">${under}</dd>` : nothing}
+    </div>`
+  }
+
+  /** The value, which opens its working, and the way to hold it. */
+  #value(sheet: FigureSheet, name: ReadingName): TemplateResult {
+    const kept = heldAt(sheet, name)
+    const canHold = !this.readOnly && !kept && giversOf(sheet).length > 0
+    return html`<dd class="value">
+      ${this.#figure(sheet, name)}
+      ${kept ? html`<span class="held">held</span>` : nothing}
+      ${
+        canHold
+          ? html`<button
+            class="hold"
+            data-hold=${name}
+            aria-label=${`Hold ${readingInSentence(name)}`}
+            aria-expanded=${this.holding === name}
+            @click=${() => this.#openForm(name)}
+          >
+            Hold
+          </button>`
+          : nothing
+      }
+    </dd>`
+  }
+
+  #figure(sheet: FigureSheet, name: ReadingName): TemplateResult {
+    const value = sheet.reading(name)
+    const { unit } = readingWords[name]
+    const shown = value === undefined ? undefined : showReading(name, value, this.numbers)
+    const how = `how ${readingInSentence(name)} is worked out`
+    return html`<button
+      class="how"
+      aria-label=${shown === undefined ? `– No figure: ${how}` : `${shown}\u00a0${unit}: ${how}`}
+      aria-expanded=${this.asked?.cell === name}
+      title=${`How ${readingInSentence(name)} is worked out`}
+      @click=${this.#askHow}
+      data-reading=${name}
+    >
+      ${
+        shown === undefined
+          ? html`<span class="figure none">–</span>`
+          : html`<span class="figure">${shown}</span><span class="unit">&nbsp;${unit}</span>`
+      }
+    </button>`
+  }
+
+  /** The usual range where there is one, or why there is no number; how it will be as weighed. */
+  #words(sheet: FigureSheet, name: ReadingName) {
+    const value = sheet.reading(name)
+    const usual = name === 'moistureHydration' ? undefined : usualRanges[name]
+    if (value === undefined) {
+      const why = sheet.readingProblem(name) ?? 'Not known yet.'
+      const again = this.#saidWhy.has(why)
+      this.#saidWhy.add(why)
+      return html`<dd class=${again ? 'unseen' : 'words why'}>${why}</dd>`
+    }
+    const weighed = showWeighed(sheet, name, this.numbers)
+    const { unit } = readingWords[name]
+    const how = unit === '%' ? 'as weighed' : 'in the batch'
+    const asWeighed = weighed && html`<span class="weighed">${how} ${weighed}&nbsp;${unit}</span>`
+    if (!usual) return asWeighed ? html`<dd class="words">${asWeighed}</dd>` : nothing
+    const side = value < usual[0] ? '▼ below the usual' : value > usual[1] ? '▲ above the usual' : 'usual'
+    return html`<dd class="words ${side === 'usual' ? '' : 'outside'}">
+      ${rangeScale(name, value, usual)}<span>${side} ${showRange(usual, this.numbers)}</span> ${asWeighed}
+    </dd>`
+  }
+
+  /** What belongs under readings: the holds on them, the form that is open for one, the working of one. */
+  #under(sheet: FigureSheet, names: readonly ReadingName[]) {
+    const { asked, holding } = this
+    return names.map(
+      name =>
+        html`${holding === name ? this.#form(sheet, name) : this.#held(sheet, name, names.length === 1)}${
+          asked?.cell === name ? this.#working(sheet, asked) : nothing
+        }`,
+    )
+  }
+
+  #held(sheet: FigureSheet, name: ReadingName, under: boolean) {
+    const kept = heldAt(sheet, name)
+    if (!kept) return nothing
+    const spoken = readingInSentence(name)
+    const value = heldToType(name, kept.hold.value, this.numbers)
+    return html`<p class="kept">
+      <span>
+        ${under ? 'Held' : `${readingWords[name].name} held`} at ${value}&nbsp;${readingWords[name].unit},
+        ${kept.line.ingredient || 'a line'} gives
+      </span>
+      ${
+        this.readOnly
+          ? nothing
+          : html`<span class="do"
+            ><button
+              data-hold=${name}
+              aria-label=${`Change the hold on ${spoken}`}
+              @click=${() => this.#openForm(name)}
+            >
+              Change</button
+            ><button aria-label=${`Release ${spoken}`} @click=${() => this.#release(name)}>Release</button></span
+          >`
+      }
+    </p>`
+  }
+
+  #form(sheet: FigureSheet, name: ReadingName): TemplateResult {
+    void import('./tb-hold.js') // fetched when first wanted; an element may stand there before
+    return html`${keyed(
+      name,
+      html`<tb-hold
+        .sheet=${sheet}
+        .version=${this.version}
+        .numbers=${this.numbers}
+        .reading=${name}
+        @tb-done=${this.#closeForm}
+      ></tb-hold>`,
+    )}`
+  }
+
+  #working(sheet: FigureSheet, asked: Asked) {
+    if (this.apart) return nothing
+    return keyed(
+      asked,
+      html`<tb-working .sheet=${sheet} .version=${this.version} .cell=${asked.cell}></tb-working>`,
+    )
+  }
+
+  #askHow = (event: Event): void => {
+    const button = event.currentTarget as HTMLElement
+    const cell = button.dataset.reading as ReadingName
+    button.focus() // Safari does not on a click
+    if (this.asked?.cell === cell) wish(button, { want: 'close-working' })
+    else wish(button, { want: 'working', cell })
+  }
+
+  #openForm(name: ReadingName): void {
+    if (this.holding === name) this.#closeForm()
+    else this.holding = name
+  }
+
+  #closeForm = (): void => {
+    this.#focusOn = this.holding
+    this.holding = undefined
+  }
+
+  #release(name: ReadingName): void {
+    const { id } = this.sheet!.formula
+    const refusal = askEdit(this, workbook => releaseHold(workbook, id, hold => hold.reading === name))
+    if (refusal) say(this, refusal)
+    this.#focusOn = name
+    this.requestUpdate()
+  }
+
+  static override styles = [sharedStyles, rangeScaleStyles, tallyStyles]
+}
+customElements.define('tb-tally', TbTally)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-tally': TbTally
+  }
+}
