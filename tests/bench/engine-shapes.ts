@@ -1,6 +1,6 @@
-import { Graph } from '../../src/engine/graph'
-import { parse } from '../../src/engine/parse'
-import type { Expression } from '../../src/engine/tree'
+import { parse } from '../../src/engine/expression/parse'
+import type { Expression } from '../../src/engine/expression/tree'
+import { Graph } from '../../src/engine/graph/graph'
 
 // The same arithmetic twice: as cells of a graph, and as closures over one array with their plan known in advance.
 

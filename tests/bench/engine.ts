@@ -1,5 +1,5 @@
-import { Graph } from '../../src/engine/graph'
-import { parse } from '../../src/engine/parse'
+import { parse } from '../../src/engine/expression/parse'
+import { Graph } from '../../src/engine/graph/graph'
 import {
   chain,
   type Direct,

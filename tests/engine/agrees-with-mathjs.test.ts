@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { all, create } from 'mathjs/number'
-import { round } from '../../src/engine/arithmetic'
-import { parse } from '../../src/engine/parse'
+import { parse } from '../../src/engine/expression/parse'
+import { round } from '../../src/engine/graph/arithmetic'
 import { kitchen, randomFrom, units, worth } from './expressions'
 
 const math = create(all!)

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { dimensionOf } from '../../src/engine/dimension'
-import { parse } from '../../src/engine/parse'
-import type { Dimension } from '../../src/engine/tree'
+import { dimensionOf } from '../../src/engine/expression/dimension'
+import { parse } from '../../src/engine/expression/parse'
+import type { Dimension } from '../../src/engine/expression/tree'
 import { refusal, units } from './expressions'
 
 const dimension = (text: string, percentOf: string | null = 'base') =>

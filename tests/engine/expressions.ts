@@ -1,7 +1,7 @@
-import { compile } from '../../src/engine/compile'
-import { type ParseOptions, parse } from '../../src/engine/parse'
-import { ExpressionError } from '../../src/engine/problem'
-import type { Expression, Tree } from '../../src/engine/tree'
+import { type ParseOptions, parse } from '../../src/engine/expression/parse'
+import { ExpressionError } from '../../src/engine/expression/problem'
+import type { Expression, Tree } from '../../src/engine/expression/tree'
+import { compile } from '../../src/engine/graph/compile'
 
 export const units = new Map(
   ['g', 'kg', 'oz', 'tsp', 'tbsp', 'cup', 'fl oz'].map(unit => [unit, unit] as const),

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { nameFor } from '../../src/engine/lexer'
-import { parse } from '../../src/engine/parse'
+import { nameFor } from '../../src/engine/expression/lexer'
+import { parse } from '../../src/engine/expression/parse'
 import { amount, refusal, units } from './expressions'
 
 const read: readonly (readonly [text: string, grams: number])[] = [

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { Graph } from '../../src/engine/graph'
-import { parse } from '../../src/engine/parse'
-import type { CellError, CellValue } from '../../src/engine/problem'
+import { parse } from '../../src/engine/expression/parse'
+import type { CellError, CellValue } from '../../src/engine/expression/problem'
+import { Graph } from '../../src/engine/graph/graph'
 
 // Random edits, each compared with working everything out anew by plain recursion.
 

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { dimensionOf } from '../../src/engine/dimension'
-import { nameFor } from '../../src/engine/lexer'
-import { straight } from '../../src/engine/linear'
-import { localise, parse } from '../../src/engine/parse'
+import { dimensionOf } from '../../src/engine/expression/dimension'
+import { nameFor } from '../../src/engine/expression/lexer'
+import { straight } from '../../src/engine/expression/linear'
+import { localise, parse } from '../../src/engine/expression/parse'
 import { kitchen, randomFrom, refusal, units, worth } from './expressions'
 
 /** Whatever is typed is read, or refused in a sentence that points into it; nothing else may happen. */

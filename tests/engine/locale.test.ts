@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { localise, parse } from '../../src/engine/parse'
+import { localise, parse } from '../../src/engine/expression/parse'
 import { amount, refusal, units } from './expressions'
 
 const comma = { decimal: ',', units } as const

@@ -1,6 +1,6 @@
-import { Graph } from '../../src/engine/graph'
-import { parse } from '../../src/engine/parse'
-import type { CellValue } from '../../src/engine/problem'
+import { parse } from '../../src/engine/expression/parse'
+import type { CellValue } from '../../src/engine/expression/problem'
+import { Graph } from '../../src/engine/graph/graph'
 
 /** Enters lines such as `water = 70% * flour` into a graph: a plain number is an input, anything else an expression. */
 export function enter(graph: Graph, lines: string): void {

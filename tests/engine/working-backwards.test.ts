@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { straight } from '../../src/engine/linear'
-import { parse } from '../../src/engine/parse'
-import type { Expression } from '../../src/engine/tree'
+import { straight } from '../../src/engine/expression/linear'
+import { parse } from '../../src/engine/expression/parse'
+import type { Expression } from '../../src/engine/expression/tree'
 import { kitchen, randomFrom, refusal, units, worth } from './expressions'
 
 function parts(expression: Expression, unknown: readonly string[], scope: Readonly<Record<string, number>>) {

@@ -1,7 +1,7 @@
+import type { CellError } from '../expression/problem.js'
 import { type Cells, Kind, RESHAPED } from './cells.js'
 import type { Evaluate } from './compile.js'
 import { sameError } from './errors.js'
-import type { CellError } from './problem.js'
 import { grown } from './slots.js'
 
 /** How a cell was defined before a transaction. */

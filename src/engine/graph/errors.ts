@@ -1,4 +1,4 @@
-import type { CellError } from './problem.js'
+import type { CellError } from '../expression/problem.js'
 
 const SPELLED = 12 // names of a cycle spelled out before it is cut short
 

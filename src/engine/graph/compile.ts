@@ -1,5 +1,5 @@
+import type { Expression, FunctionName, Operator, Tree } from '../expression/tree.js'
 import { ceil, floor, nearly, round } from './arithmetic.js'
-import type { Expression, FunctionName, Operator, Tree } from './tree.js'
 
 /**
  * Works an expression out. `values` holds one double per cell id; `slots` holds ids, those of this

@@ -1,7 +1,7 @@
+import type { CellError } from '../expression/problem.js'
 import { type Cells, CYCLIC, Kind } from './cells.js'
 import * as errors from './errors.js'
 import type { Journal } from './journal.js'
-import type { CellError } from './problem.js'
 import { LevelQueue } from './queue.js'
 
 /** Works out what a transaction touched, each cell once and after all that it takes from. */

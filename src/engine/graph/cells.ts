@@ -1,6 +1,6 @@
+import type { CellError } from '../expression/problem.js'
 import type { Evaluate } from './compile.js'
 import { missing, pending } from './errors.js'
-import type { CellError } from './problem.js'
 import { grown, Slots } from './slots.js'
 
 /** What a cell is. */

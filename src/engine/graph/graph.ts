@@ -1,11 +1,11 @@
+import type { CellError, CellValue } from '../expression/problem.js'
+import type { Expression } from '../expression/tree.js'
 import { Cells, Kind } from './cells.js'
 import { compile, type Evaluate } from './compile.js'
 import { Definitions } from './definitions.js'
 import * as errors from './errors.js'
 import { Flow } from './flow.js'
 import { Journal } from './journal.js'
-import type { CellError, CellValue } from './problem.js'
-import type { Expression } from './tree.js'
 
 /**
  * Named cells that follow each other. An edit marks what depends on it, works that out once in dependency
