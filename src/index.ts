@@ -13,18 +13,12 @@ export type {
   Stage,
 } from './dough/document/formula.js'
 export { type Ingredient, type Larder, larderOf } from './dough/document/larder.js'
+export type { AmountColumn, ReadingName } from './dough/document/reading-names.js'
+export { readingNames } from './dough/document/reading-names.js'
+export type { FormulaSheet } from './dough/formula-sheet.js'
 export { openFormula } from './dough/formula-sheet.js'
 export { usualLarder } from './dough/larder/usual-larder.js'
-export type {
-  AmountColumn,
-  DoughParts,
-  FormulaSheet,
-  JottingFigures,
-  LineFigures,
-  ReadingName,
-  StageFigures,
-} from './dough/sheet/figures.js'
-export { readingNames } from './dough/sheet/figures.js'
+export type { DoughParts, JottingFigures, LineFigures, StageFigures } from './dough/sheet/figures.js'
 export type { Weighed } from './dough/sheet/weighing.js'
 export { type CellName, type Source, type Working, workingText } from './dough/workings/working.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'

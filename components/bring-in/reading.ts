@@ -7,7 +7,7 @@ import {
 } from '../../src/exchange/arriving/arrival-source.js'
 import type { Arrival, Arrived, Way } from '../../src/exchange/arriving/arriving.js'
 import type { RememberedColumns } from '../../src/exchange/arriving/remembered-columns.js'
-import { newReadingWorker } from './reading-worker.js'
+import { newReadingWorker } from './in-worker.js'
 
 /** How far a reading is: of rows, some of which are looked at twice. */
 export interface Progress {

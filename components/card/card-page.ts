@@ -14,13 +14,14 @@ import {
   householdSentence,
 } from '../../src/dough/about/household.js'
 import type { Line, Stage } from '../../src/dough/document/formula.js'
+import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
-import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../../src/dough/sheet/figures.js'
+import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
 import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
 import { type NumberStyle, showPercent } from '../base/numbers.js'
+import { readingWords, showReading } from '../base/reading-shown.js'
 import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
 import { buildWords, hasBatch, weighedLine, weighedStage } from '../grid/table/weighing-words.js'
-import { readingWords, showReading } from '../tally/reading-shown.js'
 
 /** What is printed of a formula. */
 export interface CardShown {

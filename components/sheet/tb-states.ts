@@ -1,14 +1,15 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { KeptState } from '../../src/dough/document/formula.js'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
-import type { FigureSheet, ReadingName } from '../../src/dough/sheet/figures.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { insideStyles } from '../base/inside-styles.js'
 import type { NumberStyle } from '../base/numbers.js'
+import { showReading } from '../base/reading-shown.js'
 import { sharedStyles } from '../base/shared-styles.js'
 import { alsoDone, listed, type SettingPair, settingsBeside } from '../beside/beside-settings.js'
-import { showReading } from '../tally/reading-shown.js'
 import { stateStyles } from './state-styles.js'
 
 const main: readonly (readonly [reading: ReadingName, words: string])[] = [

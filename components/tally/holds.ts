@@ -1,5 +1,6 @@
 import { finalDoughOf, type Hold, type Line } from '../../src/dough/document/formula.js'
-import type { FigureSheet, LineFigures, ReadingName } from '../../src/dough/sheet/figures.js'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
+import type { FigureSheet, LineFigures } from '../../src/dough/sheet/figures.js'
 
 /** A hold with the line that gives for it. */
 export interface Kept {

@@ -1,5 +1,5 @@
 import { css, type SVGTemplateResult, svg } from 'lit'
-import type { ReadingName } from '../../src/dough/sheet/figures.js'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
 
 type Range = readonly [from: number, to: number]
 

@@ -1,14 +1,15 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { holdWords } from '../../src/dough/document/words.js'
 import { holdReading, naturalGiver } from '../../src/dough/edits/edits.js'
-import type { FigureSheet, ReadingName } from '../../src/dough/sheet/figures.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { askEdit } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
+import { heldToType, readingInSentence, readingToType, readingWords } from '../base/reading-shown.js'
 import { sharedStyles } from '../base/shared-styles.js'
 import { readNumber } from '../base/typed-numbers.js'
 import { type Giver, giversOf, heldAt } from './holds.js'
-import { heldToType, readingInSentence, readingToType, readingWords } from './reading-shown.js'
 
 /** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
 export class TbHold extends LitElement {

@@ -1,14 +1,11 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
+import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { releaseHold } from '../../src/dough/edits/edits.js'
-import { type FigureSheet, type ReadingName, readingNames } from '../../src/dough/sheet/figures.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { usualRanges } from '../../src/dough/sheet/ranges.js'
 import { askEdit, say, wish } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
-import type { Asked } from '../working/open-working.js'
-import { giversOf, heldAt } from './holds.js'
-import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import {
   heldToType,
   readingInSentence,
@@ -16,9 +13,13 @@ import {
   showRange,
   showReading,
   showWeighed,
-} from './reading-shown.js'
+} from '../base/reading-shown.js'
+import { sharedStyles } from '../base/shared-styles.js'
+import type { Asked } from '../working/open-working.js'
+import { giversOf, heldAt } from './holds.js'
+import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
-import '../sheet/tb-remarks.js'
+import './tb-remarks.js'
 
 const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
 const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const

@@ -1,5 +1,5 @@
 import { numberStyleOf } from '../../components/base/numbers.js'
-import { offerReadingWorker } from '../../components/bring-in/reading-worker.js'
+import { offerReadingWorker } from '../../components/bring-in/in-worker.js'
 import '../../components/page/tb-app.js'
 import { keepOffline } from './offline.js'
 

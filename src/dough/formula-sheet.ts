@@ -1,6 +1,7 @@
 import type { Batch, Scale } from './document/batch.js'
 import { type Formula, sameName } from './document/formula.js'
 import type { Larder } from './document/larder.js'
+import type { AmountColumn, ReadingName } from './document/reading-names.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './document/workbook.js'
 import {
   addLine,
@@ -15,10 +16,29 @@ import {
 } from './edits/edits.js'
 import { cellOf } from './outline/names.js'
 import type { LinePlan, Outline } from './outline/outline.js'
-import type { AmountColumn, FormulaSheet, ReadingName } from './sheet/figures.js'
+import type { FigureSheet } from './sheet/figures.js'
 import { WorkedSheet } from './sheet/sheet.js'
 import type { CellName, Working } from './workings/working.js'
 import { cellNamed, workingOf } from './workings/workings.js'
+
+/** The same for programs: by the names of stages and ingredients, to be changed, and with workings. */
+export interface FormulaSheet extends FigureSheet {
+  /** Grams as written of an ingredient in a stage, by their names; two lines of one ingredient: their sum. */
+  weight(stage: string, ingredient: string): number | undefined
+  /** Grams of it in the batch, unrounded. */
+  batchWeight(stage: string, ingredient: string): number | undefined
+  /** Says how much to make. Throws Refusal. */
+  make(batch: Batch): void
+  /** Types `text` into a column of an ingredient's line; the line (and stage) are made when there are none. Throws Refusal. */
+  enter(stage: string, ingredient: string, column: AmountColumn, text: string): void
+  /** Keeps a reading at `value` (fraction of 1, or grams) while the line gives. Throws Refusal. */
+  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void
+  release(reading: ReadingName): void
+  /** How a number came about. Throws RangeError for a cell that is not in the formula. */
+  working(cell: CellName): Working
+  /** The cell of an ingredient's figure, to ask its working; undefined when there is no such line. */
+  cell(stage: string, ingredient: string, column: AmountColumn | 'batch'): CellName | undefined
+}
 
 /** A formula with its figures, to be read and changed by names. The larder is the usual one unless another is given. */
 export const openFormula = (formula: Formula, larder?: Larder, scale?: Scale): FormulaSheet =>

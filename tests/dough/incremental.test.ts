@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { type Formula, type Line, newId, type Stage } from '../../src/dough/document/formula.js'
+import { readingNames } from '../../src/dough/document/reading-names.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import { readingNames } from '../../src/dough/sheet/figures.js'
 import { randomOf } from '../random.js'
 
 const ingredients = [

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
-import type { ReadingName } from '../../src/dough/sheet/figures.js'
 import { near } from '../assert.js'
 import { formulaOf } from './notation.js'
 import { plainLarder as larder } from './plain-larder.js'

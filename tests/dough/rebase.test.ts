@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
 import { type Formula, finalDoughOf } from '../../src/dough/document/formula.js'
 import { larderOf } from '../../src/dough/document/larder.js'
+import { readingNames } from '../../src/dough/document/reading-names.js'
 import {
   applyChanges,
   emptyWorkbook,
@@ -11,9 +12,8 @@ import {
 import { holdReading, Refusal, setBatch } from '../../src/dough/edits/edits.js'
 import { putJotting } from '../../src/dough/edits/jotting-edits.js'
 import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
-import { openFormula } from '../../src/dough/formula-sheet.js'
+import { type FormulaSheet, openFormula } from '../../src/dough/formula-sheet.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
-import { type FormulaSheet, readingNames } from '../../src/dough/sheet/figures.js'
 import { near } from '../assert.js'
 import { randomOf } from '../random.js'
 import { formulaOf, lineOf, withStages, workedCheck } from './notation.js'

@@ -1,7 +1,7 @@
 import type { Batch } from '../../src/dough/document/batch.js'
 import { type Formula, type Hold, type Line, newId, type Stage } from '../../src/dough/document/formula.js'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { tidy } from '../../src/dough/document/words.js'
-import type { ReadingName } from '../../src/dough/sheet/figures.js'
 import type { randomOf } from '../random.js'
 
 type Random = ReturnType<typeof randomOf>

@@ -1,5 +1,5 @@
 import '../../components/bring-in/tb-bring-in'
-import { offerReadingWorker } from '../../components/bring-in/reading-worker'
+import { offerReadingWorker } from '../../components/bring-in/in-worker'
 import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'

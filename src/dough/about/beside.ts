@@ -1,5 +1,6 @@
 import { finalDoughOf, type Line, nameKey, type Stage } from '../document/formula.js'
-import { type FigureSheet, type LineFigures, type ReadingName, readingNames } from '../sheet/figures.js'
+import { type ReadingName, readingNames } from '../document/reading-names.js'
+import type { FigureSheet, LineFigures } from '../sheet/figures.js'
 
 interface Both<T> {
   readonly left: T

@@ -6,7 +6,7 @@ import {
   ExpressionError,
   parse,
 } from '../../engine/index.js'
-import type { AmountColumn } from '../sheet/figures.js'
+import type { AmountColumn } from '../document/reading-names.js'
 import { readingDimension } from './jottings.js'
 import { typedText } from './typed.js'
 import { unitWords } from './units.js'

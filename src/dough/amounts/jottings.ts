@@ -8,8 +8,8 @@ import {
   parse,
 } from '../../engine/index.js'
 import type { Formula, Jotting } from '../document/formula.js'
+import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
-import { type ReadingName, readingNames } from '../sheet/figures.js'
 import { typedText } from './typed.js'
 import { unitWords } from './units.js'
 

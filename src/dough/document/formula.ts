@@ -1,5 +1,5 @@
-import type { ReadingName } from '../sheet/figures.js'
 import type { Batch, KeepBack } from './batch.js'
+import type { ReadingName } from './reading-names.js'
 
 /** What an ingredient brings to the counts bakers keep. `other` brings only its weight and its moisture. */
 export type CountsAs =

@@ -1,7 +1,7 @@
 import type { Dimension } from '../../engine/index.js'
-import type { ReadingName } from '../sheet/figures.js'
 import type { Batch } from './batch.js'
 import type { Hold } from './formula.js'
+import type { ReadingName } from './reading-names.js'
 
 let numbersIn = 'en-GB'
 const formats = new Map<number, Intl.NumberFormat>()

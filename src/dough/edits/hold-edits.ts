@@ -1,9 +1,9 @@
 import { type Formula, finalDoughOf, type Hold } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
+import type { ReadingName } from '../document/reading-names.js'
 import { holdWords } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { type LinePlan, outlineOf } from '../outline/outline.js'
-import type { ReadingName } from '../sheet/figures.js'
 import { formulaIn, type LineAt, lineIn, named, Refusal } from './edit-places.js'
 
 /** Puts the formula's holds; none is no field at all. */

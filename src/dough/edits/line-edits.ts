@@ -2,8 +2,8 @@ import { nameFor } from '../../engine/index.js'
 import { amountAsKept, plainPercent } from '../amounts/amounts.js'
 import { dimensionsOf, planJottings } from '../amounts/jottings.js'
 import { type Formula, finalDoughOf, type Line, newId, type Stage, sameName } from '../document/formula.js'
+import type { AmountColumn } from '../document/reading-names.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
-import type { AmountColumn } from '../sheet/figures.js'
 import {
   formulaIn,
   type LineAt,

@@ -1,30 +1,9 @@
-import type { Batch, Scale } from '../document/batch.js'
+import type { Scale } from '../document/batch.js'
 import type { CountsAs, Formula, Hold, Line, Problem } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
-import type { CellName, Working } from '../workings/working.js'
+import type { AmountColumn, ReadingName } from '../document/reading-names.js'
 import type { Weighed } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
-
-/** The readings of a dough, by the names programs use. Ratios are fractions of 1, weights grams. */
-export const readingNames = [
-  'trueHydration',
-  'listedHydration',
-  'moistureHydration',
-  'salt',
-  'prefermentedFlour',
-  'levainOnFlour',
-  'totalFlour',
-  'totalWater',
-  'doughWeight',
-  'fat',
-  'sugar',
-  'egg',
-  'milk',
-] as const
-export type ReadingName = (typeof readingNames)[number]
-
-/** The grid's columns in which an amount can be typed. */
-export type AmountColumn = 'percent' | 'weight' | 'wholeDough'
 
 /** What the sheet shows of one line. A figure is undefined where it could not be worked out. */
 export interface LineFigures {
@@ -103,23 +82,4 @@ export interface FigureSheet {
   update(formula: Formula, larder?: Larder, scale?: Scale): void
   /** What workings are read from. */
   readonly workedOut: WorkedOut
-}
-
-/** The same for programs: by the names of stages and ingredients, to be changed, and with workings. */
-export interface FormulaSheet extends FigureSheet {
-  /** Grams as written of an ingredient in a stage, by their names; two lines of one ingredient: their sum. */
-  weight(stage: string, ingredient: string): number | undefined
-  /** Grams of it in the batch, unrounded. */
-  batchWeight(stage: string, ingredient: string): number | undefined
-  /** Says how much to make. Throws Refusal. */
-  make(batch: Batch): void
-  /** Types `text` into a column of an ingredient's line; the line (and stage) are made when there are none. Throws Refusal. */
-  enter(stage: string, ingredient: string, column: AmountColumn, text: string): void
-  /** Keeps a reading at `value` (fraction of 1, or grams) while the line gives. Throws Refusal. */
-  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void
-  release(reading: ReadingName): void
-  /** How a number came about. Throws RangeError for a cell that is not in the formula. */
-  working(cell: CellName): Working
-  /** The cell of an ingredient's figure, to ask its working; undefined when there is no such line. */
-  cell(stage: string, ingredient: string, column: AmountColumn | 'batch'): CellName | undefined
 }

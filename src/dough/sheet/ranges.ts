@@ -1,4 +1,4 @@
-import type { ReadingName } from './figures.js'
+import type { ReadingName } from '../document/reading-names.js'
 
 /** Ranges usual in bread, fractions of 1: said as usual, never as right or wrong. Trade knowledge. */
 export const usualRanges: Partial<Record<ReadingName, readonly [number, number]>> = {

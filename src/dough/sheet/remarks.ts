@@ -1,10 +1,10 @@
 import { isAsWritten } from '../cells/batch-cells.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import { type Place, type Problem, sameName } from '../document/formula.js'
+import type { ReadingName } from '../document/reading-names.js'
 import { grams, holdWords, per100, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type StagePlan } from '../outline/outline.js'
-import type { ReadingName } from './figures.js'
 import { usualRanges } from './ranges.js'
 import type { WorkedOut } from './worked-out.js'
 

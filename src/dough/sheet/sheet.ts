@@ -4,19 +4,12 @@ import { type Scale, usualScale } from '../document/batch.js'
 import type { Formula, Problem } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
 import { larderOf } from '../document/larder.js'
+import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { holdWords, measured, tidy } from '../document/words.js'
 import { usualLarder } from '../larder/usual-larder.js'
 import { cellOf, namesToUse } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from '../outline/outline.js'
-import {
-  type DoughParts,
-  type FigureSheet,
-  type JottingFigures,
-  type LineFigures,
-  type ReadingName,
-  readingNames,
-  type StageFigures,
-} from './figures.js'
+import type { DoughParts, FigureSheet, JottingFigures, LineFigures, StageFigures } from './figures.js'
 import { remarksOn } from './remarks.js'
 import { asWeighed, enoughOf, type Weighed, weigh } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'

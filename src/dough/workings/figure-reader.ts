@@ -1,7 +1,7 @@
+import type { ReadingName } from '../document/reading-names.js'
 import { grams, isWeightReading, measured, per100, plainNumber, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import { type Count, ingredientKey, type LinePlan, lineBrings, type StagePlan } from '../outline/outline.js'
-import type { ReadingName } from '../sheet/figures.js'
 import type { WorkedOut } from '../sheet/worked-out.js'
 import type { Source, Working } from './working.js'
 

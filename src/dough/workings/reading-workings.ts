@@ -1,7 +1,7 @@
 import { isOwn } from '../cells/stage-cells.js'
+import type { ReadingName } from '../document/reading-names.js'
 import { grams, isWeightReading, per100, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
-import type { ReadingName } from '../sheet/figures.js'
 import { capital, countWords, type FigureReader, overFlour } from './figure-reader.js'
 import type { Working } from './working.js'
 

@@ -1,4 +1,4 @@
-import type { ReadingName } from '../sheet/figures.js'
+import type { ReadingName } from '../document/reading-names.js'
 
 /** What a working can be asked of: a reading, a figure of a line, or a figure of a stage, by ids. */
 export type CellName =

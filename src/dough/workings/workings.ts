@@ -1,6 +1,6 @@
 import { nameKey } from '../document/formula.js'
+import { type ReadingName, readingNames } from '../document/reading-names.js'
 import type { Count, Outline } from '../outline/outline.js'
-import { type ReadingName, readingNames } from '../sheet/figures.js'
 import type { WorkedOut } from '../sheet/worked-out.js'
 import { countWords, FigureReader } from './figure-reader.js'
 import { jottingWorking } from './jotting-workings.js'

@@ -1,6 +1,6 @@
 import { batchProblem } from '../../dough/document/batch.js'
 import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../../dough/document/formula.js'
-import { readingNames } from '../../dough/sheet/figures.js'
+import { readingNames } from '../../dough/document/reading-names.js'
 import {
   type Field,
   type Fields,

@@ -1,7 +1,8 @@
 import type { Formula, Hold, Stage } from '../../dough/document/formula.js'
 import { finalDoughOf, nameKey } from '../../dough/document/formula.js'
+import { type ReadingName, readingNames } from '../../dough/document/reading-names.js'
 import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
-import { type FigureSheet, isUnsaid, type ReadingName, readingNames } from '../../dough/sheet/figures.js'
+import { type FigureSheet, isUnsaid } from '../../dough/sheet/figures.js'
 
 /** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */
 export interface PrintedLine {

@@ -1,4 +1,5 @@
-import type { FigureSheet, ReadingName } from '../../src/dough/sheet/figures.js'
+import type { ReadingName } from '../../src/dough/document/reading-names.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import {
   gramDigits,
   type NumberStyle,
@@ -6,8 +7,8 @@ import {
   showDecimals,
   showGrams,
   showPercent,
-} from '../base/numbers.js'
-import { showNumber } from '../base/typed-numbers.js'
+} from './numbers.js'
+import { showNumber } from './typed-numbers.js'
 
 /** How a reading is called on the screen, and what it is counted in. */
 export interface ReadingWords {
