@@ -1,10 +1,7 @@
 import { css } from 'lit'
-import { sharedStyles } from '../base/shared-styles.js'
 
 /** How the page is laid out: three columns, two with a drawer, or one place at a time. */
-export const appStyles = [
-  sharedStyles,
-  css`
+export const appStyles = css`
     :host {
       display: block;
       --edge: 28px;
@@ -192,5 +189,4 @@ export const appStyles = [
         }
       }
     }
-  `,
-]
+  `

@@ -1,8 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import { html, nothing, type PropertyValues } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
 import { downloadFormulas } from '../base/download.js'
+import { BaseElement } from '../base/elements.js'
 import type { EditRequest, Wish } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import { OpenWorking } from '../working/open-working.js'
@@ -24,10 +24,9 @@ import { Toast } from './toast.js'
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
-export class TbApp extends LitElement {
+export class TbApp extends BaseElement {
   static override properties = {
     database: {},
-    numbers: { attribute: false },
     loadExamples: { attribute: false },
     newVersion: { attribute: false },
     room: { reflect: true },
@@ -40,7 +39,6 @@ export class TbApp extends LitElement {
   }
 
   declare database: string // name in the browser's storage
-  declare numbers: NumberStyle
   declare loadExamples: () => Promise<Examples>
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
   declare room: Room
@@ -65,7 +63,6 @@ export class TbApp extends LitElement {
   constructor() {
     super()
     this.database = 'tarebook'
-    this.numbers = { language: 'en', decimal: '.' }
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
     this.room = roomNow()
