@@ -251,7 +251,7 @@ export class TbBatchFields extends SheetElement {
     css`
       .unfinished {
         margin: 2px 0 6px;
-        font-size: 0.9rem;
+        font-size: var(--size-small);
       }
       tb-keep-back {
         margin-top: 6px;

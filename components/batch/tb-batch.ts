@@ -1,4 +1,5 @@
 import { css, html, nothing } from 'lit'
+import { narrow } from '../base/breakpoints.js'
 import { SheetElement } from '../base/elements.js'
 import { batchProse } from './batch-words.js'
 
@@ -78,7 +79,7 @@ export class TbBatch extends SheetElement {
       margin: 0;
       max-width: 68ch;
       color: var(--ink-soft);
-      font-size: 1.06rem;
+      font-size: var(--size-text);
     }
     .prose b {
       color: var(--ink);
@@ -89,7 +90,7 @@ export class TbBatch extends SheetElement {
       margin: -6px 0 -6px 2px;
       padding: 4px 8px;
       color: var(--accent);
-      font-size: 1rem;
+      font-size: var(--size-text);
       text-decoration: underline;
       text-decoration-thickness: 1px;
       text-underline-offset: 3px;
@@ -99,7 +100,7 @@ export class TbBatch extends SheetElement {
       padding: 8px 0 10px 16px;
       border-left: 3px solid var(--accent);
     }
-    @media (max-width: 719px) {
+    @media ${narrow} {
       .form {
         padding-left: 12px;
       }

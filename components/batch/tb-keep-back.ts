@@ -129,7 +129,7 @@ export class TbKeepBack extends SheetElement {
         min-height: var(--target);
         padding: 6px 8px 6px 0;
         color: var(--ink-soft);
-        font-size: 0.92rem;
+        font-size: var(--size-small);
         cursor: pointer;
         border-radius: var(--radius);
       }

@@ -53,7 +53,7 @@ export class TbFold extends BaseElement {
       margin-left: -8px;
       padding: 4px 8px;
       color: var(--ink-soft);
-      font-size: 0.92rem;
+      font-size: var(--size-small);
     }
     button::before {
       content: '';

@@ -104,7 +104,7 @@ export class TbMeasures extends BaseElement {
       display: block;
       margin-bottom: 4px;
       color: var(--ink-soft);
-      font-size: 0.88rem;
+      font-size: var(--size-small);
     }
     #sets {
       margin-bottom: 0;
@@ -124,7 +124,7 @@ export class TbMeasures extends BaseElement {
       align-items: center;
       min-height: calc(var(--target) + 4px);
       color: var(--ink);
-      font-size: 1.15rem;
+      font-size: var(--size-lead);
       cursor: pointer;
     }
     input {

@@ -18,12 +18,12 @@ export const appStyles = css`
       top: var(--head, 54px);
       z-index: 4;
     }
-    .room {
+    .places {
       display: grid;
       grid-template-columns: minmax(0, 1fr) 300px;
       align-items: start;
     }
-    :host([room='wide']) .room {
+    :host([layout='wide']) .places {
       grid-template-columns: clamp(232px, 19vw, 284px) minmax(0, 1fr) clamp(300px, 25vw, 356px);
     }
     main {
@@ -33,7 +33,7 @@ export const appStyles = css`
       background: var(--board);
       border-right: 1px solid var(--rule);
     }
-    :host([room='wide']) main {
+    :host([layout='wide']) main {
       border-left: 1px solid var(--rule);
       padding-inline: 40px;
     }
@@ -43,7 +43,7 @@ export const appStyles = css`
     aside {
       padding: 28px var(--edge) 32px 28px;
     }
-    :host([room='wide']) :is(tb-shelf, aside) {
+    :host([layout='wide']) :is(tb-shelf, aside) {
       position: sticky;
       top: var(--head);
       max-height: calc(100vh - var(--head));
@@ -51,10 +51,10 @@ export const appStyles = css`
       scrollbar-width: thin;
       scrollbar-gutter: stable;
     }
-    :host([room='middle']) {
+    :host([layout='middle']) {
       --edge: 20px;
     }
-    :host([room='middle']) {
+    :host([layout='middle']) {
       & main {
         padding: 20px 20px 40px;
       }
@@ -82,9 +82,9 @@ export const appStyles = css`
       z-index: 3;
       background: rgb(20 16 12 / 0.4);
     }
-    :host([room='narrow']) {
+    :host([layout='narrow']) {
       --edge: 16px;
-      & .room {
+      & .places {
         display: block;
         padding-bottom: calc(132px + var(--working, 0px));
       }
@@ -106,7 +106,7 @@ export const appStyles = css`
       }
     }
     /* A dialog that is a page of its own: all else is out of sight, on paper too. */
-    :host([alone]) :is(tb-head, tb-notices, .room, .foot, .shade, .toast) {
+    :host([alone]) :is(tb-head, tb-notices, .places, .foot, .shade, .toast) {
       display: none !important;
     }
     .lesson {
@@ -118,7 +118,7 @@ export const appStyles = css`
       margin: 0 0 18px;
       padding: 0 0 10px;
       border-bottom: 2px solid var(--accent);
-      font-size: 0.95rem;
+      font-size: var(--size-text);
     }
     .lesson span {
       flex: 1 1 20rem;
@@ -146,22 +146,22 @@ export const appStyles = css`
       padding: 9px 18px;
       border-radius: var(--radius);
     }
-    :host([room='narrow']) .toast {
+    :host([layout='narrow']) .toast {
       bottom: 136px;
     }
     .drop {
       inset: 12px;
       display: grid;
       place-items: center;
-      font-size: 1.4rem;
+      font-size: var(--size-figure);
       border-radius: 12px;
       opacity: 0.92;
       pointer-events: none;
     }
     @media print {
-      :host([room]) {
+      :host([layout]) {
         --edge: 0;
-        & .room {
+        & .places {
           display: block;
           padding: 0;
         }

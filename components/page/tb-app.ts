@@ -8,14 +8,13 @@ import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
-import { roomNow, tellHeadHeight, watchRoom } from './layout.js'
+import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
 import { listenToPage } from './page-gestures.js'
 import { standingNotices } from './standing-notices.js'
 import './tb-dialogs.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { GridPlace } from '../grid/tb-grid.js'
-import type { Room } from './tb-head.js'
 import './tb-notices.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
@@ -29,7 +28,7 @@ export class TbApp extends BaseElement {
     database: {},
     loadExamples: { attribute: false },
     newVersion: { attribute: false },
-    room: { reflect: true },
+    layout: { reflect: true },
     place: { reflect: true },
     version: { state: true },
     teaching: { state: true },
@@ -41,7 +40,7 @@ export class TbApp extends BaseElement {
   declare database: string // name in the browser's storage
   declare loadExamples: () => Promise<Examples>
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
-  declare room: Room
+  declare layout: Layout
   declare place: PlaceName
   declare version: number // goes up with every change of workbook, figures, or what is kept
   declare teaching: boolean // the first start's line about the examples is in sight
@@ -65,7 +64,7 @@ export class TbApp extends BaseElement {
     this.database = 'tarebook'
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
-    this.room = roomNow()
+    this.layout = layoutNow()
     this.place = 'sheet'
     this.version = 0
     this.teaching = false
@@ -99,8 +98,8 @@ export class TbApp extends BaseElement {
         this.dragging = over
       },
     })
-    const stopWatching = watchRoom(room => {
-      this.room = room
+    const stopWatching = watchLayout(layout => {
+      this.layout = layout
     })
     window.addEventListener('hashchange', this.#followAddress)
     this.#stopListening = () => {
@@ -231,8 +230,8 @@ export class TbApp extends BaseElement {
   #go = (to: PlaceName): void => {
     const from = this.place
     this.place = to
-    if (to === 'shelf' && this.room !== 'wide') this.#working.close()
-    if (this.room !== 'middle') return
+    if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
+    if (this.layout !== 'middle') return
     void this.updateComplete.then(() => {
       if (to === 'shelf') this.renderRoot.querySelector('tb-shelf')?.focus()
       else if (from === 'shelf') this.renderRoot.querySelector('tb-head')?.focus()
@@ -256,9 +255,9 @@ export class TbApp extends BaseElement {
   }
 
   override render() {
-    const { desk, room, place, numbers, version } = this
+    const { desk, layout, place, numbers, version } = this
     const { readOnly } = this.#kept
-    const drawer = room === 'middle' && place === 'shelf'
+    const drawer = layout === 'middle' && place === 'shelf'
     return html`
       <tb-head
         .name=${desk?.workbook.name ?? ''}
@@ -266,7 +265,7 @@ export class TbApp extends BaseElement {
         .undoLabel=${desk?.history.undoLabel}
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
-        .room=${room}
+        .layout=${layout}
         ?shelfOpen=${drawer}
         .numbers=${numbers}
       ></tb-head>
@@ -275,7 +274,7 @@ export class TbApp extends BaseElement {
         desk
           ? threePlaces({
               desk,
-              room,
+              layout,
               place,
               drawer,
               numbers,

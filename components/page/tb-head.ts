@@ -7,15 +7,14 @@ import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/elements.js'
 
-/** How much room the page has: columns side by side, two of them, or one place at a time. */
-export type Room = 'wide' | 'middle' | 'narrow'
-
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: 'Larder', detail: { want: 'larder' } },
   { label: 'Bring in', detail: { want: 'bring-in' } },
   { label: 'Send out', detail: { want: 'send-out' } },
   { label: 'Help', detail: { want: 'help' } },
 ]
+
+import type { Layout } from './layout.js'
 
 /** The top of the page: whose workbook, whether it is kept, back and forth, and the ways in and out. */
 export class TbHead extends BaseElement {
@@ -24,7 +23,7 @@ export class TbHead extends BaseElement {
     kept: { attribute: false },
     undoLabel: { attribute: false },
     redoLabel: { attribute: false },
-    room: { reflect: true },
+    layout: { reflect: true },
     shelfOpen: { type: Boolean },
   }
 
@@ -32,7 +31,7 @@ export class TbHead extends BaseElement {
   declare kept: KeeperState
   declare undoLabel: string | undefined
   declare redoLabel: string | undefined
-  declare room: Room
+  declare layout: Layout
   declare shelfOpen: boolean
 
   constructor() {
@@ -41,14 +40,14 @@ export class TbHead extends BaseElement {
     this.kept = { status: 'loading' }
     this.undoLabel = undefined
     this.redoLabel = undefined
-    this.room = 'wide'
+    this.layout = 'wide'
     this.shelfOpen = false
   }
 
   override render() {
     return html`<header>
       ${
-        this.room === 'middle'
+        this.layout === 'middle'
           ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>Shelf</button>`
           : nothing
       }
@@ -67,7 +66,7 @@ export class TbHead extends BaseElement {
         ${this.#step('undo', 'Undo', this.undoLabel)}${this.#step('redo', 'Redo', this.redoLabel)}
       </span>
       ${
-        this.room === 'wide'
+        this.layout === 'wide'
           ? ways.map(
               ({ label, detail }) => html`<button @click=${() => wish(this, detail)}>${label}</button>`,
             )
@@ -89,7 +88,7 @@ export class TbHead extends BaseElement {
       @click=${() => wish(this, { want })}
     >
       ${want === 'undo' ? arrow('M7 4 3 8l4 4M3.5 8H11a4 4 0 0 1 0 8H8') : arrow('m11 4 4 4-4 4m3.5-4H7a4 4 0 0 0 0 8h3')}
-      ${want === 'undo' && what && this.room === 'wide' ? html`<span class="what">${name}</span>` : nothing}
+      ${want === 'undo' && what && this.layout === 'wide' ? html`<span class="what">${name}</span>` : nothing}
     </button>`
   }
 
@@ -150,7 +149,7 @@ export class TbHead extends BaseElement {
     }
     .kept {
       color: var(--ink-soft);
-      font-size: 0.85rem;
+      font-size: var(--size-small);
       white-space: nowrap;
       margin-right: 8px;
     }
@@ -169,12 +168,12 @@ export class TbHead extends BaseElement {
       max-width: 21ch;
       overflow: hidden;
       text-overflow: ellipsis;
-      font-size: 0.88rem;
+      font-size: var(--size-small);
     }
     #shelf {
       margin-right: 12px;
     }
-    :host([room='narrow']) {
+    :host([layout='narrow']) {
       & .word {
         position: absolute;
         clip-path: inset(50%);
@@ -192,12 +191,12 @@ export class TbHead extends BaseElement {
       & tb-grow {
         --grow-padding: 1px 6px;
         color: var(--ink);
-        font-size: 0.92rem;
+        font-size: var(--size-small);
       }
       & .kept {
         display: block;
         padding-left: 1px;
-        font-size: 0.78rem;
+        font-size: var(--size-fine);
         white-space: normal;
       }
       & .kept:empty {

@@ -52,7 +52,7 @@ export class TbNotices extends BaseElement {
       padding: 6px var(--edge);
       background: var(--accent-wash);
       border-bottom: 1px solid var(--rule);
-      font-size: 0.92rem;
+      font-size: var(--size-small);
     }
     .warning {
       background: var(--warn-wash);

@@ -85,7 +85,7 @@ export class TbPlaces extends SheetElement {
       padding: 0 5px;
       border: 1px solid currentColor;
       border-radius: 1em;
-      font-size: 0.78rem;
+      font-size: var(--size-fine);
       font-weight: 500;
       line-height: 1.5;
       text-align: center;

@@ -72,7 +72,7 @@ export class TbCautions extends LateElement {
   static override styles = css`
     :host {
       display: block;
-      font-size: 0.92rem;
+      font-size: var(--size-small);
     }
     section + section {
       margin-top: 18px;
@@ -88,7 +88,7 @@ export class TbCautions extends LateElement {
     }
     h2 {
       margin: 0 0 4px;
-      font-size: 0.8rem;
+      font-size: var(--size-fine);
       font-weight: 600;
       letter-spacing: 0.02em;
       color: var(--ink-soft);
@@ -103,7 +103,7 @@ export class TbCautions extends LateElement {
       color: var(--ink);
       background: none;
       border-color: var(--rule);
-      font-size: 0.92rem;
+      font-size: var(--size-small);
     }
     select:hover {
       border-color: var(--rule-strong);
@@ -139,7 +139,7 @@ export class TbCautions extends LateElement {
     }
     .small {
       color: var(--ink-soft);
-      font-size: 0.85rem;
+      font-size: var(--size-small);
     }
     @media print {
       select {

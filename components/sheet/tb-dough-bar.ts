@@ -112,7 +112,7 @@ export class TbDoughBar extends SheetElement {
       flex-wrap: wrap;
       gap: 4px 22px;
       padding-top: 4px;
-      font-size: 0.88rem;
+      font-size: var(--size-small);
       color: var(--ink-soft);
     }
     .key {

@@ -112,7 +112,7 @@ export class TbFlourWeight extends SheetElement {
       margin-right: 2px;
       padding: 1px 6px;
       text-align: right;
-      font-size: 1.3rem;
+      font-size: var(--size-figure);
       font-weight: 620;
       color: var(--ink);
       background: none;
@@ -127,7 +127,7 @@ export class TbFlourWeight extends SheetElement {
       border-bottom: 3px double var(--warn);
     }
     b {
-      font-size: 1.3rem;
+      font-size: var(--size-figure);
       font-weight: 400;
       color: var(--ink);
     }

@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
+import { narrow } from '../base/breakpoints.js'
 import { askEdit, say } from '../base/events.js'
 import '../batch/tb-batch.js'
 import './tb-cautions.js'
@@ -186,7 +187,7 @@ export class TbSheet extends SheetElement {
     }
     h1 {
       margin: 0 0 0 -9px;
-      font-size: 2rem;
+      font-size: var(--size-title);
       font-weight: 640;
       line-height: 1.15;
       letter-spacing: -0.015em;
@@ -223,9 +224,9 @@ export class TbSheet extends SheetElement {
       padding-top: 14px;
       border-top: 1px solid var(--rule);
     }
-    @media (max-width: 719px) {
+    @media ${narrow} {
       h1 {
-        font-size: 1.5rem;
+        font-size: var(--size-figure);
       }
       tb-flour-weight {
         margin: 10px 0 10px;

@@ -52,7 +52,7 @@ export class TbEmptyShelf extends BaseElement {
     }
     h1 {
       margin: 0 0 8px;
-      font-size: 2rem;
+      font-size: var(--size-title);
       font-weight: 640;
       line-height: 1.15;
       letter-spacing: -0.015em;

@@ -234,7 +234,7 @@ export class TbShelf extends BaseElement {
       display: block;
     }
     h2 {
-      font-size: 0.8rem;
+      font-size: var(--size-fine);
       font-weight: 600;
       letter-spacing: 0.02em;
       color: var(--ink-soft);
@@ -281,7 +281,7 @@ export class TbShelf extends BaseElement {
     small {
       display: block;
       margin-top: 1px;
-      font-size: 0.82rem;
+      font-size: var(--size-fine);
       font-weight: 400;
       color: var(--ink-soft);
     }

@@ -195,7 +195,7 @@ export class TbHold extends BaseElement {
       margin-right: 3px;
       padding: 0 4px;
       text-align: right;
-      font-size: 1.3rem;
+      font-size: var(--size-figure);
       font-weight: 620;
       color: var(--ink);
       background: none;
@@ -214,7 +214,7 @@ export class TbHold extends BaseElement {
     .lets,
     #refusal {
       padding-top: 4px;
-      font-size: 0.88rem;
+      font-size: var(--size-small);
       color: var(--ink-soft);
     }
     #refusal {

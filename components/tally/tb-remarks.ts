@@ -65,7 +65,7 @@ export class TbRemarks extends LateElement {
       margin-top: 24px;
     }
     h3 {
-      font-size: 0.8rem;
+      font-size: var(--size-fine);
       font-weight: 600;
       letter-spacing: 0.02em;
       color: var(--ink-soft);
@@ -86,7 +86,7 @@ export class TbRemarks extends LateElement {
       grid-template-columns: 22px minmax(0, 1fr);
       padding: 8px 0;
       border-bottom: 1px solid var(--rule);
-      font-size: 0.92rem;
+      font-size: var(--size-small);
     }
     li:last-child {
       border-bottom: 0;
