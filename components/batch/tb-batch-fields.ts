@@ -18,7 +18,7 @@ import {
 } from './batch-draft.js'
 import { losesInBaking, losesInMixing } from './batch-words.js'
 import './tb-keep-back.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'
 import { readPart, readWeight } from '../base/typed-weights.js'
 import { TypedFields } from '../controls/typed-fields.js'

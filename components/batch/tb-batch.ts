@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit'
+import { SheetElement } from '../base/base-element.js'
 import { narrow } from '../base/breakpoints.js'
-import { SheetElement } from '../base/elements.js'
 import { batchProse } from './batch-words.js'
 
 /** How much to make: a sentence to read, and beneath it, when it is to be changed, fields to say it. */

@@ -11,7 +11,7 @@ import { cardPage } from './card-page.js'
 import { cardStyles } from './card-styles.js'
 import { keepOwnPaper, ownPaper, type PaperName, paperMargin, papers, printOn } from './paper.js'
 import '../controls/tb-measures.js'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 
 const smallest = 3 // the last step of the type: smaller is not read at arm's length

@@ -1,7 +1,7 @@
 import { type CSSResultGroup, html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
 import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 import { dialogStyles } from './dialog-styles.js'
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come

@@ -1,5 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 
 /** A quiet disclosure that stands in a row with others; what it opens takes the width of the row, beneath them all. */
 export class TbFold extends BaseElement {

@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 
 /**
  * A text field that looks like the text it holds and grows with it. Fires `tb-entered` with the new text when the

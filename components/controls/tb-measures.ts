@@ -1,6 +1,6 @@
 import { css, html, type PropertyDeclarations } from 'lit'
 import type { HouseholdOptions, MeasureSystem } from '../../src/dough/about/household.js'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
 
 const systems: readonly { readonly system: MeasureSystem; readonly words: string }[] = [

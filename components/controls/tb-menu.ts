@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 
 export interface MenuItem {
   readonly label: string

@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
+import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
-import { BaseElement } from '../base/elements.js'
 import type { EditRequest, Wish } from '../base/events.js'
 import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'

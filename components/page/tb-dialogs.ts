@@ -1,7 +1,7 @@
 import { html, type nothing, type TemplateResult } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 import { say } from '../base/events.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */

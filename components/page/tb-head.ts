@@ -5,7 +5,7 @@ import { askEdit, say, type Wish, wish } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
 import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: 'Larder', detail: { want: 'larder' } },

@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 
 /** A sentence across the page, with what can be done about it. */
 export interface Notice {

@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { wish } from '../base/events.js'
 import '../tally/tb-tally.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 
 export type PlaceName = 'shelf' | 'sheet' | 'tally'
 

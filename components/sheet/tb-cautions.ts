@@ -9,7 +9,7 @@ import {
   notKnownSentence,
 } from '../../src/dough/about/allergens.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
-import { LateElement } from '../base/late-element.js'
+import { LateElement } from '../base/base-element.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */

@@ -1,7 +1,7 @@
 import { css, html, nothing, svg } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { DoughParts, FigureSheet } from '../../src/dough/sheet/figures.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 import { showGrams } from '../base/numbers.js'
 
 /** The whole dough as a strip by weight; what starters and earlier stages carried is hatched. */

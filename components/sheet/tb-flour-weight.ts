@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { setFlourWeight } from '../../src/dough/edits/edits.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { showGrams } from '../base/numbers.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'

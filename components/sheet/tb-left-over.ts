@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 import { earlierStages, isAsWritten, leftOver, totalToWeigh } from '../batch/batch-words.js'
 
 /** What there is to weigh in all, and where each earlier stage goes: into the dough, lost, or kept back. */

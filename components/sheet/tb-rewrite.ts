@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { insideStyles } from '../base/inside-styles.js'
 

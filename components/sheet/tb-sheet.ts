@@ -12,7 +12,7 @@ import type { GridPlace } from '../grid/tb-grid.js'
 import '../grid/tb-grid.js'
 import '../controls/tb-grow.js'
 import './tb-left-over.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
 export class TbSheet extends SheetElement {

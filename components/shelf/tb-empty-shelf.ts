@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { addFormulas, blankFormula, copyOf } from '../../src/dough/edits/edits.js'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
 
 /** What stands in the middle while there is no formula: two ways to begin. */

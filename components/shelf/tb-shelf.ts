@@ -14,7 +14,7 @@ import { askEdit, say, wish } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
 import type { ShelfReading } from '../desk/shelf-readings.js'
 import '../controls/tb-menu.js'
-import { BaseElement } from '../base/elements.js'
+import { BaseElement } from '../base/base-element.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 
 const searchFrom = 7 // formulas; fewer are seen at a glance

@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
+import { LateElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
-import { LateElement } from '../base/late-element.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 

@@ -18,7 +18,7 @@ import { giversOf, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
 import './tb-remarks.js'
-import { SheetElement } from '../base/elements.js'
+import { SheetElement } from '../base/base-element.js'
 
 const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
 const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const

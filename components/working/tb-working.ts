@@ -1,8 +1,8 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { type CellName, type Source, type Working, workingText } from '../../src/dough/workings/working.js'
 import { workingOf } from '../../src/dough/workings/workings.js'
+import { SheetElement } from '../base/base-element.js'
 import { copyText } from '../base/copy-text.js'
-import { SheetElement } from '../base/elements.js'
 import { say, wish } from '../base/events.js'
 import { workingStyles } from './working-styles.js'
 

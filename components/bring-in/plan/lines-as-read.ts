@@ -2,7 +2,7 @@ import { css, html, nothing, type TemplateResult } from 'lit'
 import { type CountsAs, type Formula, nameKey } from '../../../src/dough/document/formula.js'
 import { slim } from '../../base/breakpoints.js'
 import type { NumberStyle } from '../../base/numbers.js'
-import { asTheyWrite } from '../../grid/table/table-of.js'
+import { asTheyWrite } from '../../base/numbers.js'
 import { counted } from './bring-in-plan.js'
 import { formulaFacts } from './formula-facts.js'
 

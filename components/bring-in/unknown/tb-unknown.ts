@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import type { CountsAs } from '../../../src/dough/document/formula.js'
-import { BaseElement } from '../../base/elements.js'
+import { BaseElement } from '../../base/base-element.js'
 import { readNumber, showNumber } from '../../base/typed-numbers.js'
 import { countsAsWords } from '../../larder/ingredient-words.js'
 import { counted } from '../plan/bring-in-plan.js'

@@ -1,7 +1,7 @@
 import type { NumberStyle } from '../../base/numbers.js'
+import { asTheyWrite } from '../../base/numbers.js'
 import type { Extent } from '../moving/steps.js'
 import { type Column, isNumber, type LineRow, type Row } from '../table/table.js'
-import { asTheyWrite } from '../table/table-of.js'
 import { type OwnBlock, ownType, type PastedCell } from './forms.js'
 
 /** A number with every digit that is more than noise: 15 of them. Decimal point, no grouping. */

@@ -1,5 +1,6 @@
 import { type CSSResultGroup, type CSSResultOrNative, LitElement, type PropertyDeclarations } from 'lit'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { afterPaint } from './after-paint.js'
 import type { NumberStyle } from './numbers.js'
 import { sharedStyles } from './shared-styles.js'
 
@@ -37,5 +38,13 @@ export class SheetElement extends BaseElement {
   constructor() {
     super()
     this.version = 0
+  }
+}
+
+/** One that renders when what stands before it has been painted: it says more of it, and can follow. */
+export class LateElement extends SheetElement {
+  protected override async scheduleUpdate(): Promise<void> {
+    await afterPaint()
+    super.scheduleUpdate()
   }
 }
