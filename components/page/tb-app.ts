@@ -250,6 +250,7 @@ export class TbApp extends BaseElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    this.desk?.shown()
     const name = this.desk?.formula?.name
     if (changed.has('version')) document.title = name ? `${name} · Tarebook` : 'Tarebook'
   }

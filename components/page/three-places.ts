@@ -62,6 +62,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
             ? html`<tb-sheet
               .sheet=${sheet}
               .version=${version}
+              .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
               ?folds=${layout !== 'wide'}

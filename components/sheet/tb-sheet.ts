@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
+import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
 import { narrow } from '../base/breakpoints.js'
 import { askEdit, say } from '../base/events.js'
 import '../batch/tb-batch.js'
@@ -17,15 +18,18 @@ import { SheetElement } from '../base/base-element.js'
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
 export class TbSheet extends SheetElement {
   static override properties = {
+    touched: { attribute: false },
     folds: { type: Boolean },
     lit: { attribute: false },
   }
 
+  declare touched: Touched // of the sheet, since it was last given
   declare folds: boolean // where room is short, a long note leaves it to the lines
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
     super()
+    this.touched = allTouched
     this.folds = false
     this.lit = new Set()
   }
@@ -95,6 +99,7 @@ export class TbSheet extends SheetElement {
       <tb-grid
         .sheet=${sheet}
         .version=${version}
+        .touched=${this.touched}
         .numbers=${numbers}
         .readOnly=${readOnly}
         .names=${this.#larderNames(sheet.larder)}
