@@ -2,7 +2,7 @@ import { sameName } from '../../../src/dough/document/formula.js'
 import { holdWords } from '../../../src/dough/document/words.js'
 import { markBase, moveLine, releaseHold, removeLines } from '../../../src/dough/edits/edits.js'
 import { homeOf, type LineRow } from '../table/table.js'
-import type { Action, Actor } from './row-actions.js'
+import type { Action, Actor } from './action.js'
 
 /** What can be done with a line, and what can be asked of it. */
 export function lineActions(row: LineRow, actor: Actor, asked: readonly Action[]): readonly Action[] {

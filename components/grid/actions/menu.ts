@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Action } from './row-actions.js'
+import type { Action } from './action.js'
 
 /** The menu of a row, in the browser's top layer; one for the whole grid. */
 export class RowMenu {

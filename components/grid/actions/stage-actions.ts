@@ -1,7 +1,7 @@
 import { sameName } from '../../../src/dough/document/formula.js'
 import { addStage, moveStage, newStage, removeStage, setFerments } from '../../../src/dough/edits/edits.js'
 import { type StageRow, stageKey } from '../table/table.js'
-import type { Action, Actor } from './row-actions.js'
+import type { Action, Actor } from './action.js'
 
 /** What can be done with a stage, and what can be asked of it. */
 export function stageActions(row: StageRow, actor: Actor, asked: readonly Action[]): readonly Action[] {

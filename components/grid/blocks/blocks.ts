@@ -1,19 +1,8 @@
-import type { Edit } from '../../base/events.js'
-import type { Extent } from '../moving/moving.js'
-import type { Column, Given, Table } from '../table/table.js'
+import type { Extent } from '../moving/steps.js'
 import { clearBlock, coversRows } from './block-edits.js'
-import { copied, type Held, heldBy, putOn } from './clipboard.js'
-
-/** What the blocks ask of the grid around them. */
-export interface BlocksHost {
-  readonly given: Given
-  columns(): readonly Column[]
-  table(): Table
-  extent(): Extent
-  /** Makes the edit and keeps the place; false: it was refused, and the baker has been told. */
-  act(edit: Edit): boolean
-  say(sentence: string): void
-}
+import { copied, putOn } from './clipboard.js'
+import { type Held, heldBy } from './forms.js'
+import type { BlocksHost } from './host.js'
 
 /** Copying, cutting, pasting and clearing of the selected cells. */
 export class Blocks {

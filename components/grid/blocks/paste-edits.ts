@@ -1,7 +1,8 @@
 import { amountAsKept, plainPercent, readAmount } from '../../../src/dough/amounts/amounts.js'
 import { addLine, newLine } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'
-import type { Extent } from '../moving/moving.js'
+import { enterIn, inTurn, ungrouped } from '../editing/cell-edits.js'
+import type { Extent } from '../moving/steps.js'
 import {
   type AddRow,
   type AmountColumn,
@@ -11,8 +12,7 @@ import {
   stageOf,
   type Table,
 } from '../table/table.js'
-import { enterIn, inTurn, ungrouped } from './block-edits.js'
-import type { Pasted, PastedCell } from './pasted.js'
+import type { Pasted, PastedCell } from './forms.js'
 
 /** What became of a paste. */
 export interface PasteCount {

@@ -1,8 +1,8 @@
-import type { Extent } from '../moving/moving.js'
+import { enterInCell } from '../editing/cell-edits.js'
+import type { Extent } from '../moving/steps.js'
 import type { Column, Table } from '../table/table.js'
-import { enterInCell } from './block-edits.js'
-import type { BlocksHost } from './blocks.js'
-import type { Held } from './clipboard.js'
+import type { Held } from './forms.js'
+import type { BlocksHost } from './host.js'
 import { fillBlock, type PasteCount, pasteBlock } from './paste-edits.js'
 import { pastedFrom } from './pasted.js'
 

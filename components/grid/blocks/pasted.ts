@@ -1,17 +1,6 @@
 import type { NumberStyle } from '../../base/numbers.js'
-import { allColumns, type Column } from '../table/table.js'
-import type { Held, OwnBlock } from './clipboard.js'
-
-/** A text for a cell as it was typed elsewhere; computed: only what followed there from another cell. */
-export interface PastedCell {
-  readonly text: string
-  readonly computed: boolean
-}
-export interface Pasted {
-  readonly rows: readonly (readonly PastedCell[])[]
-  readonly decimal: '.' | ','
-  readonly columns?: readonly Column[] // they were copied from, where that is known
-}
+import { allColumns } from '../table/table.js'
+import type { Held, OwnBlock, Pasted, PastedCell } from './forms.js'
 
 /** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
 export const pastedFrom = async (

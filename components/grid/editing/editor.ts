@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../../base/numbers.js'
+import { asTheyWrite } from '../../base/numbers.js'
 import { showNumber } from '../../base/typed-numbers.js'
+import { fieldId } from '../table/elements.js'
 import { type Column, isAmount, type Row } from '../table/table.js'
-import { asTheyWrite } from '../table/table-of.js'
 import { type Choice, choiceId, choiceList } from './choices.js'
-import { fieldId } from './elements.js'
 
 /** An open editor. Replaced whenever something of it changes; the field itself holds the text. */
 export interface Editing {

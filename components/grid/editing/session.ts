@@ -1,7 +1,7 @@
 import { newId } from '../../../src/dough/document/formula.js'
 import type { Edit } from '../../base/events.js'
-import { enterInCell } from '../blocks/block-edits.js'
-import { arrowOf, type Direction, isComposing } from '../moving/keys.js'
+import { arrowOf, isComposing, type Leave } from '../moving/key-map.js'
+import type { Field } from '../table/elements.js'
 import {
   addKey,
   type Column,
@@ -14,13 +14,9 @@ import {
   type Table,
 } from '../table/table.js'
 import { nameAt, namesFor } from './amount-names.js'
+import { enterInCell } from './cell-edits.js'
 import { type Choice, choicesFor, knownSpelling } from './choices.js'
 import { type Editing, insertText, textOf } from './editor.js'
-
-export type Field = HTMLInputElement | HTMLTextAreaElement
-
-/** Where to go when an edit is kept. */
-export type Leave = Direction | 'next' | 'previous' | 'stay'
 
 /** What the session asks of the grid around it. */
 export interface SessionHost {

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import type { Elements } from '../table/elements.js'
 import { isAmount } from '../table/table.js'
 import { type Editing, padTemplate } from './editor.js'
-import type { Elements } from './elements.js'
 import type { EditSession } from './session.js'
 
 const isTouch = (): boolean => matchMedia('(pointer: coarse)').matches

@@ -1,8 +1,8 @@
 import { guard } from 'lit/directives/guard.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { columnNames, type Editing, rowName } from '../editing/editor.js'
-import { cellColumn } from '../moving/moving.js'
-import type { Walk } from '../moving/walk.js'
+import type { Walk } from '../moving/selection.js'
+import { cellColumn } from '../moving/steps.js'
 import type { Row } from '../table/table.js'
 import { type RowState, rowTemplate, selectedColumns, type View } from './row-template.js'
 

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { showPercent } from '../../base/numbers.js'
-import { rowId } from '../editing/elements.js'
+import { rowId } from '../table/elements.js'
 import {
   type AddRow,
   type Column,

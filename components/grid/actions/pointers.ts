@@ -1,8 +1,8 @@
 import { wish } from '../../base/events.js'
-import type { Orders } from '../actions/orders.js'
 import type { EditSession } from '../editing/session.js'
+import type { Walk } from '../moving/selection.js'
 import { type Column, type Given, isAmount, type Row, rowAt, type Spot, type Table } from '../table/table.js'
-import type { Walk } from './walk.js'
+import type { Orders } from './commands.js'
 
 /** What the pointers ask of the grid around them. */
 export interface PointersHost {

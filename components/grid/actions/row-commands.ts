@@ -5,7 +5,7 @@ import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import type { CellName } from '../../../src/dough/workings/working.js'
 import { askEdit, type Edit, say, wish } from '../../base/events.js'
 import type { Blocks } from '../blocks/blocks.js'
-import type { Walk } from '../moving/walk.js'
+import type { Walk } from '../moving/selection.js'
 import {
   type Column,
   type Given,
@@ -16,7 +16,7 @@ import {
   stageOf,
   type Table,
 } from '../table/table.js'
-import type { Action, Actor } from './row-actions.js'
+import type { Action, Actor } from './action.js'
 
 /** Where the baker is in a formula: what an edit carries, and undo gives back. Ids; '' for no line. */
 export interface GridPlace {

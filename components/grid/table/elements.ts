@@ -1,5 +1,6 @@
-import type { Spot } from '../table/table.js'
-import type { Field } from './session.js'
+import type { Spot } from './table.js'
+
+export type Field = HTMLInputElement | HTMLTextAreaElement
 
 /** Ids in the grid's shadow root: with hundreds of rows, a search by anything else takes its time. */
 export const rowId = (key: string): string => `row-${key.replaceAll(' ', '-')}`

@@ -1,7 +1,7 @@
-import type { Elements } from '../editing/elements.js'
 import type { EditSession } from '../editing/session.js'
+import type { Walk } from '../moving/selection.js'
+import type { Elements } from '../table/elements.js'
 import { spotOf } from './pointers.js'
-import type { Walk } from './walk.js'
 
 /** What the focus asks of the grid around it. */
 export interface FocusHost {

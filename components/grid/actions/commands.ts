@@ -1,11 +1,11 @@
 import { say, wish } from '../../base/events.js'
 import type { Blocks } from '../blocks/blocks.js'
-import type { Command } from '../moving/keys.js'
-import { takesTyping } from '../moving/moving.js'
-import type { Walk } from '../moving/walk.js'
+import type { Command } from '../moving/key-map.js'
+import type { Walk } from '../moving/selection.js'
+import { takesTyping } from '../moving/steps.js'
 import { type Column, type Given, isNumber, type Row, rowAt, type Spot, type Table } from '../table/table.js'
-import type { Deeds } from './deeds.js'
 import { questionAt } from './questions.js'
+import type { Deeds } from './row-commands.js'
 
 /** What the orders ask of the grid around them. */
 export interface OrdersHost {

@@ -1,7 +1,6 @@
-import type { Leave } from '../editing/session.js'
 import { type Column, rowAt, type Spot, type Table } from '../table/table.js'
-import type { Direction } from './keys.js'
-import { type Block, cellColumn, type Extent, extentOf, nextToType, step } from './moving.js'
+import type { Direction, Leave } from './key-map.js'
+import { type Block, cellColumn, type Extent, extentOf, nextToType, step } from './steps.js'
 
 /** What the walk asks of the grid around it. */
 export interface WalkHost {

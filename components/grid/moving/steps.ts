@@ -1,5 +1,5 @@
 import { type Column, homeOf, isAmount, type Row, type Spot, type Table } from '../table/table.js'
-import type { Direction } from './keys.js'
+import type { Direction } from './key-map.js'
 
 /** A block of cells: a corner that stays and a corner that moves. */
 export interface Block {
