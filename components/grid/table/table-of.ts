@@ -68,21 +68,15 @@ interface Of {
   readonly causes: ReadonlyMap<string, Cause>
 }
 
-/**
- * Where problems arose, by the sentence that a line which only suffers from them carries: the place, then the
- * problem. Holds without an answer are one problem of all the lines that give; the first of them tells it.
- */
+/** Lines with a problem, by their ids, for those that only suffer from it. */
 function causesIn(sheet: FigureSheet): Map<string, Cause> {
   const causes = new Map<string, Cause>()
   for (const stage of sheet.formula.stages)
     for (const line of stage.lines) {
-      const { problem, gives } = sheet.line(line.id)
-      if (!problem) continue
+      if (!sheet.line(line.id).problem) continue
       const name = line.ingredient || 'a line'
       const place = `${name} in ${stage.name}`
-      const cause: Cause = { key: line.id, stage: stage.id, name, place }
-      causes.set(`${place}: ${problem}`, cause)
-      if (gives && !causes.has(problem)) causes.set(problem, cause)
+      causes.set(line.id, { key: line.id, stage: stage.id, name, place })
     }
   return causes
 }
@@ -101,14 +95,14 @@ function stageRow(
   of: Of,
   old: Row | undefined,
 ): StageRow {
-  const cause = of.causes.get(figures.problem ?? '')
+  const cause = of.causes.get(figures.problem?.cause ?? '')
   const row: StageRow = {
     kind: 'stage',
     key: stageKey(stage.id),
     stage,
     figures,
     words: stageWords(figures, built, of.style, cause && causeName(cause, stage.id)),
-    problem: cause ? undefined : figures.problem,
+    problem: cause ? undefined : figures.problem?.message,
   }
   const isSame =
     old?.kind === 'stage' &&
@@ -144,7 +138,7 @@ function lineRow(
   of: Of,
   old: Row | undefined,
 ): LineRow {
-  const cause = of.causes.get(figures.problem ?? '')
+  const cause = of.causes.get(figures.problem?.cause ?? '')
   const waitsFor = cause?.key === line.id ? undefined : cause
   if (
     old?.kind === 'line' &&
@@ -175,7 +169,7 @@ function lineRow(
     gives: gives ? givesWords(figures, line) : '',
     isFinal: of.isFinal,
     flourless: of.flourless,
-    problem: waitsFor ? undefined : figures.problem,
+    problem: waitsFor ? undefined : figures.problem?.message,
     waitsFor,
   }
 }

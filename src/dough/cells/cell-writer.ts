@@ -1,4 +1,4 @@
-import type { CellError, Expression, Graph } from '../../engine/index.js'
+import type { CellError, Expression, Graph, Worded } from '../../engine/index.js'
 
 /** How a cell is defined. Two definitions of one key are the same. */
 export interface Definition {
@@ -22,8 +22,8 @@ export class CellWriter {
     this.#put(name, words, `is ${value}`, (graph, at) => graph.input(at, value))
   }
 
-  fail(name: string, words: string, message: string): void {
-    this.#put(name, words, `fails ${message}`, (graph, at) => graph.fail(at, message))
+  fail(name: string, words: string, why: Worded): void {
+    this.#put(name, words, `fails ${JSON.stringify(why)}`, (graph, at) => graph.fail(at, why))
   }
 
   sum(name: string, words: string, of: readonly string[]): void {

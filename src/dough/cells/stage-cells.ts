@@ -10,9 +10,7 @@ import {
 } from '../outline/outline.js'
 import type { CellWriter, Term } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
-
-const noRoom = (stage: StagePlan) =>
-  `The ${stage.baseIsFlour ? 'flours' : 'base lines'} of ${stage.stage.name} by percentage already add to 100 % or more, which leaves no room for those in grams.`
+import { cellProblem } from './words.js'
 
 const isThere = (cell: string | undefined): cell is string => cell !== undefined
 const total = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0)
@@ -80,7 +78,8 @@ export class StageCells {
       const b = total(values.slice(fixed.length))
       if (a === 0) return 0
       if (1 - b > 1e-12) return a / (1 - b)
-      return { kind: 'domain', message: noRoom(stage), origin: name }
+      const why = { stage: stage.stage.name, isFlour: stage.baseIsFlour }
+      return { kind: 'domain', ...cellProblem({ code: 'noRoomForGrams', ...why }), origin: name }
     })
   }
 
@@ -110,8 +109,8 @@ export class StageCells {
         const b = total(values.slice(fixed.length))
         if (need === 0 || b === 0) return 0
         if (need! >= a) return (need! - a) / b
-        const message = `Later stages take less of ${stage.stage.name} than its lines in grams weigh alone.`
-        return { kind: 'domain', message, origin: name }
+        const why = cellProblem({ code: 'takenBelowGrams', stage: stage.stage.name })
+        return { kind: 'domain', ...why, origin: name }
       },
     )
   }

@@ -1,4 +1,4 @@
-import { type CellValue, Graph, nameFor } from '../../engine/index.js'
+import { type CellError, type CellValue, Graph, nameFor, type Worded } from '../../engine/index.js'
 import { type CellPlan, planCells } from '../cells/plan-cells.js'
 import { type Scale, usualScale } from '../document/batch.js'
 import type { Formula, Problem } from '../document/formula.js'
@@ -9,10 +9,18 @@ import { holdWords, measured, tidy } from '../document/words.js'
 import { usualLarder } from '../larder/usual-larder.js'
 import { cellOf, namesToUse } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from '../outline/outline.js'
-import type { DoughParts, FigureSheet, JottingFigures, LineFigures, StageFigures } from './figures.js'
+import type {
+  DoughParts,
+  FigureProblem,
+  FigureSheet,
+  JottingFigures,
+  LineFigures,
+  StageFigures,
+} from './figures.js'
 import { remarksOn } from './remarks.js'
 import { allTouched, type Touched, untouched } from './touched.js'
 import { asWeighed, enoughOf, type Weighed, weigh } from './weighing.js'
+import { sheetProblem } from './words.js'
 import type { WorkedOut } from './worked-out.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
@@ -109,13 +117,13 @@ export class WorkedSheet implements FigureSheet {
     return this.#number(cellOf.reading(name))
   }
 
-  readingProblem(name: ReadingName): string | undefined {
+  readingProblem(name: ReadingName): FigureProblem | undefined {
     const value = this.#graph.value(cellOf.reading(name))
     if (typeof value === 'number') return undefined
     const noFlour = this.#number(cellOf.count(this.#outline.final, 'flour')) === 0
     const noFlourLine = this.#number(cellOf.lines(this.#outline.final, 'flour')) === 0
-    if (value.kind === 'domain' && noFlour) return 'There is no flour in the formula yet.'
-    if (value.kind === 'domain' && noFlourLine) return 'The final dough has no flour line of its own.'
+    if (value.kind === 'domain' && noFlour) return sheetProblem({ code: 'noFlourYet' })
+    if (value.kind === 'domain' && noFlourLine) return sheetProblem({ code: 'noFlourLine' })
     return this.#placed(value)
   }
 
@@ -188,7 +196,7 @@ export class WorkedSheet implements FigureSheet {
   jotting(id: string): JottingFigures {
     const plan = [...this.#outline.jottings.values()].find(j => j.jotting.id === id)
     if (!plan) {
-      const problem = 'There is another jotting of this name; the first one is meant.'
+      const problem = sheetProblem({ code: 'jottingTwice' })
       return { value: undefined, measures: 'number', said: '–', problem }
     }
     const value = this.#graph.value(cellOf.jotting(plan.name))
@@ -198,14 +206,11 @@ export class WorkedSheet implements FigureSheet {
     return { value: known, measures: plan.dimension, said: measured(known, plan.dimension), problem }
   }
 
-  #alsoALine(jotting: string): string | undefined {
+  #alsoALine(jotting: string): FigureProblem | undefined {
     const line = [...this.#lines.values()].find(
       l => l.line.ingredient && nameFor(l.line.ingredient) === jotting,
     )
-    return (
-      line &&
-      `${line.line.ingredient} is an ingredient as well; amounts that say ${jotting} mean the jotting.`
-    )
+    return line && sheetProblem({ code: 'jottingAlsoALine', ingredient: line.line.ingredient, jotting })
   }
 
   get usableNames(): readonly string[] {
@@ -260,29 +265,37 @@ export class WorkedSheet implements FigureSheet {
     return typeof value === 'number' ? value : undefined
   }
 
-  /** The sentence of an error, with cells called by their words. */
-  #explain(value: CellValue): string {
-    if (typeof value === 'number') return ''
+  /** Why there is no number, with cells called by their words. */
+  #explain(value: CellValue): Worded | undefined {
+    if (typeof value === 'number') return undefined
     const { path } = value
-    if (value.kind !== 'cycle' || !path) return value.message
+    if (value.kind !== 'cycle' || !path) return value
     const words = path.map(cell => this.#plan.cells.get(cell)?.words ?? cell)
     const steps = words.filter((word, i) => word !== words[i - 1])
     if (steps.length > 1 && steps.length === words.length && steps[0] !== steps.at(-1)) steps.push(steps[0]!)
-    const held = this.#outline.final.lines.filter(l => l.gives && path.includes(cellOf.weight(l)))
-    const holds = held.map(l => holdWords(l.gives!, l.line.ingredient)).join(', ')
-    const way = holds
-      ? `Release the hold (${holds}), or give one of them a number.`
-      : 'Give one of them a number.'
-    return `${steps.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
+    const holds = this.#heldIn(path).map(l => holdWords(l.gives!, l.line.ingredient))
+    return sheetProblem({ code: 'figuresInCircle', path: steps, holds })
   }
 
-  /** The sentence, with the place where it arose when that is another cell than `here`. */
-  #placed(value: CellValue, here?: string): string {
-    if (typeof value === 'number') return ''
-    const sentence = this.#explain(value)
-    const origin = this.#plan.cells.get(value.origin)?.words
-    if (value.kind === 'cycle' || !origin || value.origin === here) return sentence
-    return `${origin}: ${sentence}`
+  #heldIn = (path: readonly string[]): LinePlan[] =>
+    this.#outline.final.lines.filter(l => l.gives && path.includes(cellOf.weight(l)))
+
+  /** The same, with the place where it arose when that is another cell than `here`. */
+  #placed(value: CellValue, here?: string): FigureProblem | undefined {
+    const why = this.#explain(value)
+    if (!why || typeof value === 'number') return undefined
+    const line = this.#causeOf(value)
+    const cause = line ? { cause: line.line.id } : {}
+    const at = this.#plan.cells.get(value.origin)?.words
+    if (value.kind === 'cycle' || !at || value.origin === here) return { ...why, ...cause }
+    return { ...sheetProblem({ code: 'aroseElsewhere', at, why }), ...cause }
+  }
+
+  /** The line in which an error arose: of a circle or of holds without an answer one that gives. */
+  #causeOf({ path, origin }: CellError): LinePlan | undefined {
+    if (path) return this.#heldIn(path)[0]
+    if (origin === 'holds') return this.#outline.final.lines.find(l => l.gives)
+    return this.#lines.get(origin.split('.', 1)[0]!)
   }
 }
 

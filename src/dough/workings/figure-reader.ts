@@ -48,7 +48,8 @@ export class FigureReader {
   done(title: string, cell: string, words: string, figures: string, sources: readonly Source[]): Working {
     const value = this.at.graph.value(cell)
     if (typeof value === 'number') return { title, words, figures, value, sources }
-    return { title, words, figures: '', value: undefined, sources, problem: this.at.explain(value) }
+    const problem = this.at.explain(value)
+    return { title, words, figures: '', value: undefined, sources, ...(problem && { problem }) }
   }
 
   sum = (lines: readonly LinePlan[], end: string): string =>
