@@ -61,7 +61,7 @@ describe('A name that is nearly one there is asked after', () => {
       formulaOf('Levain:\n rye flour = 100 g\n water = rye flour\nDough:\n flour = 900 g'),
     )
     assert.equal(
-      sheet.line(lineOf(sheet.formula, 'Levain', 'water').id).problem,
+      sheet.line(lineOf(sheet.formula, 'Levain', 'water').id).problem?.message,
       'Nothing here is called rye flour. Did you mean rye_flour?',
     )
   })

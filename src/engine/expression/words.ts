@@ -1,4 +1,4 @@
-import { type Sentences, wording } from '../diagnostic.js'
+import { type Sentences, wording } from './diagnostic.js'
 
 /** Why a text is not an expression Tarebook accepts. Parts of an expression are given as they are written. */
 export type ExpressionDiagnostic =

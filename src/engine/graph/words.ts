@@ -1,4 +1,4 @@
-import { type Sentences, wording } from '../diagnostic.js'
+import { type Sentences, wording } from '../expression/diagnostic.js'
 
 /** Why a cell has no number. Cells go by their names. */
 export type GraphDiagnostic =
