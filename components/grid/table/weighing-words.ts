@@ -1,8 +1,8 @@
 import { type Formula, type Stage, sameName } from '../../../src/dough/document/formula.js'
-import { grams } from '../../../src/dough/document/words.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { type NumberStyle, showDecimals } from '../../base/numbers.js'
 import type { WeighedShown } from './table.js'
+import { beforeRounding, stageWords } from './words.js'
 
 /** Whether more, less or other is made than the formula as it is written. */
 export const hasBatch = ({ batch, stages }: Formula): boolean =>
@@ -17,7 +17,7 @@ export function weighedLine(sheet: FigureSheet, line: string, style: NumberStyle
   const weighed = sheet.weighed(line)
   if (!weighed) return unknown
   const wanted = sheet.line(line).batch
-  const exact = wanted === undefined ? '' : `${grams(wanted)} before it is rounded to the scale’s steps`
+  const exact = wanted === undefined ? '' : beforeRounding(wanted)
   return { grams: weighed.grams, text: showDecimals(weighed.grams, style, decimalsOf(weighed.step)), exact }
 }
 
@@ -39,7 +39,7 @@ export function weighedStage(sheet: FigureSheet, stage: Stage, style: NumberStyl
   const sum = weighedSum(sheet, stage)
   if (!sum) return unknown
   const { build } = sheet.stage(stage.id)
-  const exact = build === undefined ? '' : `${grams(build)} before it is rounded to the scale’s steps`
+  const exact = build === undefined ? '' : beforeRounding(build)
   return { grams: sum.grams, text: showDecimals(sum.grams, style, sum.decimals), exact }
 }
 
@@ -63,11 +63,11 @@ export function buildWords(sheet: FigureSheet, stage: Stage, style: NumberStyle)
   const made = weighedSum(sheet, stage)
   if (sheet.stage(stage.id).isFinal || !made) return []
   const taken = takenOf(sheet, stage)
-  const said = (weight: number) => `${showDecimals(weight, style, made.decimals)} g`
-  const words = [`${said(made.grams)} made`, `${said(taken)} taken`]
+  const said = (weight: number) => showDecimals(weight, style, made.decimals)
+  const words = [stageWords.made(said(made.grams)), stageWords.taken(said(taken))]
   const { loss = 0 } = stage
-  if (loss) words.push(`${said(taken / (1 - loss) - taken)} lost`)
+  if (loss) words.push(stageWords.lost(said(taken / (1 - loss) - taken)))
   const kept = keptOf(sheet, stage)
-  if (kept) words.push(`${said(kept)} kept back`)
+  if (kept) words.push(stageWords.keptBack(said(kept)))
   return words
 }
