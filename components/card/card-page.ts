@@ -21,7 +21,7 @@ import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/hous
 import { type NumberStyle, showPercent } from '../base/numbers.js'
 import { readingWords, showReading } from '../base/reading-shown.js'
 import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../grid/table/weighing-words.js'
+import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing-words.js'
 
 /** What is printed of a formula. */
 export interface CardShown {

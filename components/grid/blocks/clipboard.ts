@@ -1,7 +1,7 @@
 import type { NumberStyle } from '../../base/numbers.js'
+import { asTheyWrite } from '../../base/numbers.js'
 import type { Extent } from '../moving/extent.js'
 import { type Column, isNumber, type LineRow, type Row } from '../table/table.js'
-import { asTheyWrite } from '../table/table-of.js'
 import { type OwnBlock, ownType, type PastedCell } from './forms.js'
 import { sumName } from './words.js'
 

@@ -1,16 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { NumberStyle } from '../../base/numbers.js'
+import type { WeighedShown } from '../../batch/weighing-words.js'
 import { type Editing, editorTemplate } from '../editing/editor.js'
 import { editorName } from '../editing/words.js'
-import {
-  type AmountColumn,
-  type Column,
-  homeOf,
-  type LineRow,
-  type Row,
-  type Shown,
-  type WeighedShown,
-} from '../table/table.js'
+import { type AmountColumn, type Column, homeOf, type LineRow, type Row, type Shown } from '../table/table.js'
 import { figureWords } from './words.js'
 
 /** What a row's template needs besides the row: equal values mean there is nothing to paint. */

@@ -6,7 +6,14 @@ import {
   type LineFigures,
   type StageFigures,
 } from '../../../src/dough/sheet/figures.js'
-import { type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
+import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
+import {
+  buildWords,
+  hasBatch,
+  type WeighedShown,
+  weighedLine,
+  weighedStage,
+} from '../../batch/weighing-words.js'
 import {
   type AddRow,
   type AmountColumn,
@@ -22,9 +29,7 @@ import {
   stageKey,
   sumKey,
   type Table,
-  type WeighedShown,
 } from './table.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from './weighing-words.js'
 import { placeWords, shareOfFlour, someLine, stageWords } from './words.js'
 
 /**
@@ -181,10 +186,6 @@ const givesWords = ({ gives }: LineFigures, line: Line): string =>
     : gives
       ? holdWords(gives, line.ingredient)
       : ''
-
-/** What a baker typed, with the decimal mark of their language; where that is the comma, `;` parts arguments. */
-export const asTheyWrite = (typed: string, style: NumberStyle): string =>
-  style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed
 
 /**
  * A calculation that may go on in another line beside its signs, and within a name that is wider than any column. What

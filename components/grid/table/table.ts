@@ -1,6 +1,7 @@
 import type { Line, Stage } from '../../../src/dough/document/formula.js'
 import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../../base/numbers.js'
+import type { WeighedShown } from '../../batch/weighing-words.js'
 
 /** The grid's columns, from the left. The actions column holds each row's button. */
 export const allColumns = [
@@ -80,12 +81,6 @@ export interface Cause {
 }
 export const causeName = (cause: Cause, stage: string): string =>
   cause.stage === stage ? cause.name : cause.place
-/** What is weighed, in the steps of the scale. */
-export interface WeighedShown {
-  readonly grams: number | undefined
-  readonly text: string
-  readonly exact: string // in words: what it would be on a scale without steps
-}
 export interface LineRow {
   readonly kind: 'line'
   readonly key: string // the line's id

@@ -1,5 +1,3 @@
-import { grams } from '../../../src/dough/document/words.js'
-
 /** What a line is called that has no ingredient, where another waits for it. */
 export const someLine = 'a line'
 export const placeWords = (line: string, stage: string): string => `${line} in ${stage}`
@@ -10,14 +8,7 @@ export const stageWords = {
   written: (weight: string): string => `${weight} g as written`,
   waitsFor: (cause: string): string => `waits for ${cause}`,
   notTaken: 'not taken yet',
-  made: (weight: string): string => `${weight} g made`,
   taken: (weight: string): string => `${weight} g taken`,
-  lost: (weight: string): string => `${weight} g lost`,
-  keptBack: (weight: string): string => `${weight} g kept back`,
 } as const
 
 export const shareOfFlour = (percent: string): string => `${percent} of all flour`
-
-/** What would be weighed on a scale without steps, grams. */
-export const beforeRounding = (weight: number): string =>
-  `${grams(weight)} before it is rounded to the scale’s steps`

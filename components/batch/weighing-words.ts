@@ -1,12 +1,18 @@
-import { type Formula, type Stage, sameName } from '../../../src/dough/document/formula.js'
-import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
-import { type NumberStyle, showDecimals } from '../../base/numbers.js'
-import type { WeighedShown } from './table.js'
-import { beforeRounding, stageWords } from './words.js'
+import { type Formula, type Stage, sameName } from '../../src/dough/document/formula.js'
+import { grams } from '../../src/dough/document/words.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { type NumberStyle, showDecimals } from '../base/numbers.js'
 
 /** Whether more, less or other is made than the formula as it is written. */
 export const hasBatch = ({ batch, stages }: Formula): boolean =>
   (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
+
+/** What is weighed, in the steps of the scale. */
+export interface WeighedShown {
+  readonly grams: number | undefined
+  readonly text: string
+  readonly exact: string // in words: what it would be on a scale without steps
+}
 
 const decimalsOf = (step: number): number => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0
 
@@ -17,7 +23,7 @@ export function weighedLine(sheet: FigureSheet, line: string, style: NumberStyle
   const weighed = sheet.weighed(line)
   if (!weighed) return unknown
   const wanted = sheet.line(line).batch
-  const exact = wanted === undefined ? '' : beforeRounding(wanted)
+  const exact = wanted === undefined ? '' : `${grams(wanted)} before it is rounded to the scale’s steps`
   return { grams: weighed.grams, text: showDecimals(weighed.grams, style, decimalsOf(weighed.step)), exact }
 }
 
@@ -39,7 +45,7 @@ export function weighedStage(sheet: FigureSheet, stage: Stage, style: NumberStyl
   const sum = weighedSum(sheet, stage)
   if (!sum) return unknown
   const { build } = sheet.stage(stage.id)
-  const exact = build === undefined ? '' : beforeRounding(build)
+  const exact = build === undefined ? '' : `${grams(build)} before it is rounded to the scale’s steps`
   return { grams: sum.grams, text: showDecimals(sum.grams, style, sum.decimals), exact }
 }
 
@@ -63,11 +69,11 @@ export function buildWords(sheet: FigureSheet, stage: Stage, style: NumberStyle)
   const made = weighedSum(sheet, stage)
   if (sheet.stage(stage.id).isFinal || !made) return []
   const taken = takenOf(sheet, stage)
-  const said = (weight: number) => showDecimals(weight, style, made.decimals)
-  const words = [stageWords.made(said(made.grams)), stageWords.taken(said(taken))]
+  const said = (weight: number) => `${showDecimals(weight, style, made.decimals)} g`
+  const words = [`${said(made.grams)} made`, `${said(taken)} taken`]
   const { loss = 0 } = stage
-  if (loss) words.push(stageWords.lost(said(taken / (1 - loss) - taken)))
+  if (loss) words.push(`${said(taken / (1 - loss) - taken)} lost`)
   const kept = keptOf(sheet, stage)
-  if (kept) words.push(stageWords.keptBack(said(kept)))
+  if (kept) words.push(`${said(kept)} kept back`)
   return words
 }
