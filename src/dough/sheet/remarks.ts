@@ -4,42 +4,95 @@ import { makesUpTheRest } from '../cells/hold-cells.js'
 import { type Place, type Problem, sameName } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { cellOf } from '../outline/names.js'
-import { bringsOf, type LinePlan, type StagePlan } from '../outline/outline.js'
+import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { usualRanges } from './ranges.js'
 import { type NamedLine, sheetProblem } from './words.js'
-import type { WorkedOut } from './worked-out.js'
+import { numberIn, type WorkedOut } from './worked-out.js'
 
 type Severity = Problem['severity']
-
-const number = (seen: WorkedOut, cell: string): number | undefined => {
-  const value = seen.graph.value(cell)
-  return typeof value === 'number' ? value : undefined
-}
-
-/** Everything the sheet noticed, errors first. */
-export function remarksOn(seen: WorkedOut): Problem[] {
-  const found: Problem[] = []
-  const { outline } = seen
-  const say = (severity: Severity, told: Worded, stage?: StagePlan, line?: LinePlan) => {
-    const where: Place = {
-      formula: outline.formula.id,
-      ...(stage ? { stage: stage.stage.id } : {}),
-      ...(line ? { line: line.line.id } : {}),
-    }
-    found.push({ ...told, where, severity })
-  }
-  for (const stage of outline.stages) {
-    for (const line of stage.lines) onLine(seen, line, (severity, told) => say(severity, told, stage, line))
-    onStage(seen, stage, (severity, told) => say(severity, told, stage))
-  }
-  onHolds(seen, say)
-  onMeanings(seen, say)
-  onDough(seen, say)
-  const order: readonly Severity[] = ['error', 'warning', 'remark']
-  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))
-}
-
 type Say = (severity: Severity, told: Worded) => void
+
+/** What the sheet noticed. What it noticed of a line is kept until that is to be forgotten. */
+export class Remarks {
+  #ofLines = new Map<LinePlan, readonly Problem[]>()
+  #ofMeanings: readonly Problem[] | undefined
+  #all: readonly Problem[] | undefined
+
+  /** To be called with the lines that are touched, or with none where anything may be. */
+  forget(lines?: Iterable<LinePlan>): void {
+    this.#all = undefined
+    if (lines) for (const line of lines) this.#ofLines.delete(line)
+    else {
+      this.#ofLines.clear()
+      this.#ofMeanings = undefined
+    }
+  }
+
+  /** Everything that was noticed, errors first. */
+  on(seen: WorkedOut): readonly Problem[] {
+    this.#all ??= gravestFirst(this.#found(seen))
+    return this.#all
+  }
+
+  #found(seen: WorkedOut): Problem[] {
+    const found: Problem[] = []
+    const { outline } = seen
+    const at =
+      (stage?: StagePlan, line?: LinePlan): Say =>
+      (severity, told) =>
+        found.push(problem(outline, severity, told, stage, line))
+    for (const stage of outline.stages) {
+      for (const line of stage.lines) found.push(...this.#ofLine(seen, line))
+      onStage(seen, stage, at(stage))
+    }
+    onHolds(seen, at)
+    this.#ofMeanings ??= gathered(outline, say => onMeanings(seen, say))
+    found.push(...this.#ofMeanings)
+    onDough(seen, at())
+    return found
+  }
+
+  #ofLine(seen: WorkedOut, line: LinePlan): readonly Problem[] {
+    let remarks = this.#ofLines.get(line)
+    if (!remarks) {
+      remarks = gathered(seen.outline, say => onLine(seen, line, say), line)
+      this.#ofLines.set(line, remarks)
+    }
+    return remarks
+  }
+}
+
+const none: readonly Problem[] = []
+
+/** What `look` says, of a line or of the whole. */
+function gathered(outline: Outline, look: (say: Say) => void, line?: LinePlan): readonly Problem[] {
+  let found: Problem[] | undefined
+  look((severity, told) => {
+    found ??= []
+    found.push(problem(outline, severity, told, line?.stage, line))
+  })
+  return found ?? none
+}
+
+function problem(
+  { formula }: Outline,
+  severity: Severity,
+  told: Worded,
+  stage?: StagePlan,
+  line?: LinePlan,
+): Problem {
+  const where: Place = {
+    formula: formula.id,
+    ...(stage ? { stage: stage.stage.id } : {}),
+    ...(line ? { line: line.line.id } : {}),
+  }
+  return { ...told, where, severity }
+}
+
+const gravestFirst = (problems: readonly Problem[]): Problem[] =>
+  (['error', 'warning', 'remark'] as const).flatMap(severity =>
+    problems.filter(one => one.severity === severity),
+  )
 
 function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   const { line, stage, ingredient, countsAs, source, amount } = plan
@@ -57,7 +110,7 @@ function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   if (line.ingredient && !source && !countsAs)
     say('warning', sheetProblem({ code: 'ingredientUnknown', ingredient: line.ingredient }))
   const weighed = seen.weighed(line.id)
-  const wanted = number(seen, cellOf.batch(plan))
+  const wanted = numberIn(seen, cellOf.batch(plan))
   if (weighed && wanted && weighed.mayBeOff > 0.1) {
     const { step, mayBeOff } = weighed
     const weight = { weight: wanted, step, mayBeOff }
@@ -82,7 +135,7 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   const shares = plan.base.map(l => seen.plan.splits.get(l)!)
   if (plan.base.length && seen.plan.isFree(plan) && shares.some(s => s.slope !== 'none')) {
     const parts = plan.base.map(l =>
-      seen.plan.splits.get(l)!.slope === 'none' ? 0 : number(seen, cellOf.slope(l)),
+      seen.plan.splits.get(l)!.slope === 'none' ? 0 : numberIn(seen, cellOf.slope(l)),
     )
     const sum = parts.reduce<number>((total, p) => total + (p ?? Number.NaN), 0)
     const isFlour = plan.baseIsFlour
@@ -90,8 +143,8 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
       say('remark', sheetProblem({ code: 'baseNotWhole', stage: name, isFlour, sum }))
   }
   if (plan.isFinal) return
-  const made = number(seen, cellOf.stageWeight(plan))
-  const taken = number(seen, cellOf.taken(plan))
+  const made = numberIn(seen, cellOf.stageWeight(plan))
+  const taken = numberIn(seen, cellOf.taken(plan))
   if (!plan.takenBy.length && plan.lines.length)
     return say('remark', sheetProblem({ code: 'stageNotTaken', stage: name }))
   if (made === undefined || taken === undefined || !isAsWritten(seen.outline)) return // a batch makes what is taken
@@ -102,12 +155,9 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   else if (over < -tiny) say('remark', sheetProblem({ code: 'stageLeftOver', ...figures }))
 }
 
-function onHolds(
-  seen: WorkedOut,
-  say: (severity: Severity, told: Worded, stage?: StagePlan, line?: LinePlan) => void,
-): void {
-  const { formula, final } = seen.outline
-  const giving = final.lines.filter(l => l.gives)
+function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Say): void {
+  const { formula, final, giving } = seen.outline
+  const say = at()
   for (const hold of formula.holds ?? [])
     if (!giving.some(l => l.gives === hold)) say('warning', sheetProblem({ code: 'holdWithoutLine', hold }))
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
@@ -115,11 +165,11 @@ function onHolds(
   if (typeof times !== 'number' && times.origin === cellOf.times(final))
     say('error', sheetProblem({ code: 'batchNotWorkedOut', why: times }))
   if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
-    say('error', value, final, giving[0])
+    at(final, giving[0])('error', value)
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))
-  const share = rest && number(seen, cellOf.wholeDough(rest))
+  const share = rest && numberIn(seen, cellOf.wholeDough(rest))
   if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)
-    say('remark', sheetProblem({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }), final, rest)
+    at(final, rest)('remark', sheetProblem({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }))
 }
 
 function onMeanings(seen: WorkedOut, say: Say): void {
@@ -138,9 +188,9 @@ function onMeanings(seen: WorkedOut, say: Say): void {
 
 function onDough(seen: WorkedOut, say: Say): void {
   const { final } = seen.outline
-  const flour = number(seen, cellOf.count(final, 'flour'))
+  const flour = numberIn(seen, cellOf.count(final, 'flour'))
   if (flour === 0) return say('warning', sheetProblem({ code: 'noFlour' }))
-  const onUsual = (reading: ReadingName, value = number(seen, cellOf.reading(reading))) => {
+  const onUsual = (reading: ReadingName, value = numberIn(seen, cellOf.reading(reading))) => {
     const [low, high] = usualRanges[reading]!
     if (value === undefined || value === 0 || (value >= low && value <= high)) return
     say('remark', sheetProblem({ code: 'readingUnusual', reading, value, usual: [low, high] }))
@@ -148,8 +198,8 @@ function onDough(seen: WorkedOut, say: Say): void {
   onUsual('salt')
   // Where milk, egg or honey bring much of the moisture, the trade's hydration alone says little.
   const [water, moisture] = [
-    number(seen, cellOf.reading('trueHydration')),
-    number(seen, cellOf.reading('moistureHydration')),
+    numberIn(seen, cellOf.reading('trueHydration')),
+    numberIn(seen, cellOf.reading('moistureHydration')),
   ]
   if (water === undefined || moisture === undefined || moisture - water < 0.05)
     onUsual('trueHydration', water)
