@@ -98,7 +98,7 @@ export class History<P = unknown> {
   }
 
   /** Begins again with a workbook that came from elsewhere: from storage, from another tab. */
-  load(workbook: Workbook, label = loadLabels.open()): void {
+  load(workbook: Workbook, label: string = loadLabels.open): void {
     this.#done = []
     this.#undone = []
     this.#joins = undefined

@@ -40,8 +40,8 @@ const held = (holds: readonly HeldLine[]): string =>
 const giving = (holds: readonly HeldLine[]): string => lines(holds.map(({ ingredient }) => ingredient))
 
 export const cellSentences: Sentences<CellDiagnostic> = {
-  nothingJotted: () => 'Nothing is written.',
-  takesACircle: () => 'It takes a stage that is made of itself.',
+  nothingJotted: 'Nothing is written.',
+  takesACircle: 'It takes a stage that is made of itself.',
   amountNotUnderstood: ({ why }) => why,
   amountBelowNothing: ({ weight }) =>
     `This comes to ${grams(weight)}: less than nothing. Write an amount above 0.`,

@@ -68,9 +68,9 @@ export const sheetSentences: Sentences<SheetDiagnostic> = {
     return `${path.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
   },
   aroseElsewhere: ({ at, why }) => `${at}: ${why.message}`,
-  noFlourYet: () => 'There is no flour in the formula yet.',
-  noFlourLine: () => 'The final dough has no flour line of its own.',
-  jottingTwice: () => 'There is another jotting of this name; the first one is meant.',
+  noFlourYet: 'There is no flour in the formula yet.',
+  noFlourLine: 'The final dough has no flour line of its own.',
+  jottingTwice: 'There is another jotting of this name; the first one is meant.',
   jottingAlsoALine: ({ ingredient, jotting }) =>
     `${ingredient} is an ingredient as well; amounts that say ${jotting} mean the jotting.`,
   lineWithoutFigure: ({ why, ...line }) => `${here(line)}: ${why.message}`,
@@ -98,7 +98,7 @@ export const sheetSentences: Sentences<SheetDiagnostic> = {
     const what = countsAs.kind === 'starter' ? `a starter at ${per100(countsAs.hydration)}` : countsAs.kind
     return `${ingredient} counts as ${what} in this formula, not as your larder has it.`
   },
-  noFlour: () => 'There is no flour in this formula yet, so nothing can be said per flour.',
+  noFlour: 'There is no flour in this formula yet, so nothing can be said per flour.',
   readingUnusual: ({ reading, value, usual: [low, high] }) =>
     `${capital(readingWords[reading])} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`,
 }
