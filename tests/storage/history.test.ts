@@ -110,6 +110,15 @@ test('listeners hear of every way a workbook changes, with the changes as made',
   assert.equal(history.undoLabel, undefined)
 })
 
+test('listeners hear how the workbook was before', () => {
+  const heard: string[] = []
+  setSalt('2.1%')
+  history.subscribe(({ before, workbook }) => heard.push(`${inWords(before)} → ${inWords(workbook)}`))
+  history.apply({ label: 'Delete', changes: [{ of: 'formula', id: history.workbook.formulas[0]!.id }] })
+  history.undo()
+  assert.deepEqual(heard, ['Miche flour 100% salt 2.1% → ', ' → Miche flour 100% salt 2.1%'])
+})
+
 test('a listener that edits or fails keeps no other listener from hearing everything in order', () => {
   const report = mock.fn()
   Object.assign(globalThis, { reportError: report })
