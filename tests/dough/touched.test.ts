@@ -1,143 +1,177 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { usualScale } from '../../src/dough/document/batch.js'
-import type { Formula } from '../../src/dough/document/formula.js'
-import { readingNames } from '../../src/dough/document/reading-names.js'
-import { emptyWorkbook } from '../../src/dough/document/workbook.js'
-import { Refusal } from '../../src/dough/edits/edits.js'
-import { larderWith } from '../../src/dough/larder/usual-larder.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import type { Formula, Line } from '../../src/dough/document/formula.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
-import { bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
-import { History } from '../../src/storage/index.js'
-import { randomOf } from '../random.js'
-import { anyEdit } from './any-edit.js'
-import { formulaOf } from './notation.js'
+import { allTouched, bothTouched, untouched } from '../../src/dough/sheet/touched.js'
+import { formulaOf, lineOf, withStages, workedCheck } from './notation.js'
 
-/** Everything a sheet shows. */
-function shownBy(sheet: FigureSheet) {
-  const { formula } = sheet
-  const jottings = formula.jottings ?? []
-  return {
-    lines: new Map(
-      formula.stages.flatMap(s =>
-        s.lines.map(l => [l.id, { ...sheet.line(l.id), weighed: sheet.weighed(l.id) }]),
-      ),
-    ),
-    stages: new Map(formula.stages.map(s => [s.id, { ...sheet.stage(s.id) }])),
-    readings: new Map(
-      readingNames.map(name => [
-        name,
-        { is: sheet.reading(name), why: sheet.readingProblem(name), weighed: sheet.weighedReading(name) },
-      ]),
-    ),
-    jottings: new Map(jottings.map(j => [j.id, { ...sheet.jotting(j.id) }])),
-    order: formula.stages.map(s => [s.id, s.lines.map(l => l.id)]),
-    parts: sheet.parts,
-    problems: sheet.problems,
-    usableNames: sheet.usableNames,
-  }
-}
-type Shown = ReturnType<typeof shownBy>
-
-const isCircle = (sentence: string | undefined) =>
-  sentence?.includes(': a circle, so there is no figure') === true
-
-/**
- * As a sheet shows that has no past: without weights from before its holds lost their answer. Circles that
- * share lines can each be spelled; which one is, is left open, and so are the errors told where one is.
- */
-function withoutPast(shown: Shown): Shown {
-  const said = (sentence: string | undefined) => (isCircle(sentence) ? 'a circle' : sentence)
-  const staleIn = new Set<string>()
-  const lines = new Map(
-    [...shown.lines].map(([id, line]) => {
-      if (line.isStale) staleIn.add(id)
-      const past = line.isStale ? { weight: undefined, percent: undefined, isStale: false } : {}
-      return [id, { ...line, ...past, problem: said(line.problem) }]
-    }),
+/** The formula with another text in one line; everything else in it the same objects. */
+const withLine = (formula: Formula, id: string, fields: Partial<Line>): Formula =>
+  withStages(formula, stage =>
+    stage.lines.some(l => l.id === id)
+      ? { ...stage, lines: stage.lines.map(l => (l.id === id ? { ...l, ...fields } : l)) }
+      : stage,
   )
-  const stages = new Map(
-    [...shown.stages].map(([id, stage]) => {
-      const isStale =
-        shown.order.find(([s]) => s === id)![1]!.length &&
-        [...shown.order.find(([s]) => s === id)![1]!].some(l => staleIn.has(l))
-      return [id, { ...stage, ...(isStale ? { percent: undefined } : {}), problem: said(stage.problem) }]
-    }),
-  )
-  const readings = new Map([...shown.readings].map(([name, r]) => [name, { ...r, why: said(r.why) }]))
-  const jottings = new Map([...shown.jottings].map(([id, j]) => [id, { ...j, problem: said(j.problem) }]))
-  const circles = shown.problems.some(p => isCircle(p.message))
-  const problems = circles ? shown.problems.filter(p => p.severity !== 'error') : shown.problems
-  return { ...shown, lines, stages, readings, jottings, problems }
-}
 
-/** What is not touched reads as before. */
-function assertUntouched(before: Shown, now: Shown, touched: Touched, where: string): void {
-  if (touched.all) return
-  if (!touched.structure) assert.deepEqual(now.order, before.order, where)
-  for (const of of ['lines', 'stages', 'readings', 'jottings'] as const) {
-    const names: ReadonlySet<string> = touched[of]
-    const [was, is]: ReadonlyMap<string, unknown>[] = [before[of], now[of]]
-    for (const [id, shown] of is!)
-      if (was!.has(id) && !names.has(id)) assert.deepEqual(shown, was!.get(id), `${where}: ${of} ${id}`)
-  }
-}
+const idOf = (formula: Formula, stage: string, ingredient: string) => lineOf(formula, stage, ingredient).id
+const finalOf = (formula: Formula) => formula.stages.at(-1)!.id
 
-const begin = (): Formula => ({
-  ...formulaOf(`
-    Levain:
-      Ripe starter = 20%
-      Bread flour = 100%
-      Water = 80%
-    Final dough:
-      Bread flour = 90%
-      Wholemeal spelt = 10%
-      Water = 70%
-      Salt = 2%
-      Honey = 12 g
-      Levain = 20%`),
+test('a typed amount touches its line, its stage and the readings that count it', () => {
+  const formula = formulaOf(workedCheck)
+  const sheet = openSheet(formula)
+  const salt = idOf(formula, 'Final dough', 'salt')
+  const touched = sheet.update(withLine(formula, salt, { amount: '24 g' }))
+  assert.deepEqual([...touched.lines], [salt])
+  assert.deepEqual([...touched.stages], [finalOf(formula)])
+  assert.deepEqual([...touched.readings].sort(), ['doughWeight', 'salt'])
+  assert.ok(!touched.all && !touched.structure)
 })
 
-const seed = 20270218
-const [runs, steps] = [60, 60]
-test(`after each of ${runs * steps} edits of every kind a sheet shows what a fresh one shows, and what is not touched as before (seed ${seed})`, () => {
-  const random = randomOf(seed)
-  let few = 0 // edits that touched no more than some lines
-  for (let run = 0; run < runs; run++) {
-    const history = new History({ ...emptyWorkbook, formulas: [begin()] })
-    let larder = larderWith([])
-    let own = history.workbook.larder
-    const sheet = openSheet(history.workbook.formulas[0]!, larder)
-    let before = shownBy(sheet)
-    let touched: Touched = untouched
-    for (let step = 0; step < steps; step++) {
-      const way = random.below(8)
-      try {
-        if (way === 0) history.undo()
-        else if (way === 1) history.redo()
-        else {
-          const edit = anyEdit(history.workbook, sheet, random)
-          if (edit) history.apply(edit)
-        }
-      } catch (error) {
-        if (!(error instanceof Refusal || error instanceof RangeError)) throw error
-      }
-      const { workbook } = history
-      if (workbook.larder !== own) larder = larderWith(workbook.larder)
-      own = workbook.larder
-      const scale = workbook.scale ?? usualScale
-      const formula = workbook.formulas[0]!
-      touched = bothTouched(touched, sheet.update(formula, larder, scale))
-      if (random.below(4) === 0) continue // nobody looks
-      const where = `run ${run} step ${step}, after: ${history.undoLabel}`
-      const now = shownBy(sheet)
-      assert.deepEqual(withoutPast(now), withoutPast(shownBy(openSheet(formula, larder, scale))), where)
-      assertUntouched(before, now, touched, where)
-      if (!touched.all && touched.lines.size < now.lines.size) few++
-      before = now
-      touched = untouched
-    }
+test('a note touches its line and nothing that is worked out', () => {
+  const formula = formulaOf(workedCheck)
+  const salt = idOf(formula, 'Final dough', 'salt')
+  const touched = openSheet(formula).update(withLine(formula, salt, { note: 'sea salt' }))
+  assert.deepEqual([[...touched.lines], touched.readings.size], [[salt], 0])
+})
+
+test('where the base moves, every percentage of the stage is touched that comes of a weight', () => {
+  const formula = formulaOf(`
+    Final dough:
+      bread flour = 800 g
+      wholemeal spelt = 200 g
+      water = 690 g
+      salt = 2%`)
+  const touched = openSheet(formula).update(
+    withLine(formula, idOf(formula, 'Final dough', 'wholemeal spelt'), { amount: '150 g' }),
+  )
+  assert.equal(touched.lines.size, 4) // the salt by its weight
+})
+
+test('what is weighed of a levain goes up a step where more is taken, though it is written as before', () => {
+  const formula = formulaOf(`
+    Levain:
+      ripe starter = 40.4 g
+      bread flour = 100.4 g
+      water = 80.4 g
+    Final dough:
+      bread flour = 1000 g
+      levain = 219 g`)
+  const sheet = openSheet(formula)
+  const flour = idOf(formula, 'Levain', 'bread flour')
+  assert.equal(sheet.weighed(flour)!.grams, 100) // 40 + 100 + 80 g are enough for 219 g
+  const touched = sheet.update(withLine(formula, idOf(formula, 'Final dough', 'levain'), { amount: '221 g' }))
+  assert.equal(sheet.weighed(flour)!.grams, 101) // 221.2 g are written, 220 g would be a gram short
+  assert.ok(touched.lines.has(flour))
+  const back = sheet.update(formula)
+  assert.equal(sheet.weighed(flour)!.grams, 100)
+  assert.ok(back.lines.has(flour))
+})
+
+test('why a reading has no number is touched by what changes the reason alone', () => {
+  const formula = formulaOf(`
+    Levain:
+      water = 50 g
+      bread flour =
+    Final dough:
+      water = 100 g
+      levain = 20 g`)
+  const sheet = openSheet(formula)
+  assert.equal(sheet.readingProblem('listedHydration'), 'There is no flour in the formula yet.')
+  const touched = sheet.update(withLine(formula, idOf(formula, 'Levain', 'bread flour'), { amount: '50 g' }))
+  assert.equal(sheet.readingProblem('listedHydration'), 'The final dough has no flour line of its own.')
+  assert.ok(touched.readings.has('listedHydration'))
+})
+
+test('a line without a name is 100 % of a stage without flour as soon as it has an amount', () => {
+  const formula = formulaOf(`
+    Final dough:
+       =
+      water = 50 g
+      salt = 10%`)
+  const sheet = openSheet(formula)
+  const [nameless, , salt] = formula.stages[0]!.lines.map(l => l.id)
+  assert.equal(sheet.line(salt!).weight, 5)
+  const touched = sheet.update(withLine(formula, nameless!, { amount: '200 g' }))
+  assert.equal(sheet.line(salt!).weight, 20)
+  assert.ok(touched.lines.has(salt!))
+})
+
+test('a problem that names another line is touched when that is called otherwise', () => {
+  const formula = formulaOf(`
+    Final dough:
+      bread flour = 100%
+      salt = some
+      water = 20 * salt`)
+  const sheet = openSheet(formula)
+  const water = idOf(formula, 'Final dough', 'water')
+  assert.match(sheet.line(water).problem!, /^salt in Final dough: /)
+  const touched = sheet.update(withStages(formula, stage => ({ ...stage, name: 'Dough' })))
+  assert.match(sheet.line(water).problem!, /^salt in Dough: /)
+  assert.ok(touched.lines.has(water))
+})
+
+test('lines that move, come or go are a change of structure, also from one stage to the next', () => {
+  const formula = formulaOf(workedCheck)
+  const [levain, final] = formula.stages as [Formula['stages'][0], Formula['stages'][0]]
+  const moved = {
+    ...formula,
+    stages: [
+      { ...levain, lines: levain.lines.slice(0, 2) },
+      { ...final, lines: [levain.lines[2]!, ...final.lines] },
+    ],
   }
-  assert.ok(few > (runs * steps) / 4, `${few}`)
+  const touched = openSheet(formula).update(moved)
+  assert.ok(touched.structure && !touched.all)
+  assert.ok(touched.lines.has(levain.lines[2]!.id))
+})
+
+test('another formula, larder or scale may touch anything', () => {
+  const formula = formulaOf(workedCheck)
+  const sheet = openSheet(formula)
+  assert.equal(sheet.update(formula), untouched)
+  assert.ok(sheet.update({ ...formula, id: 'another' }).all)
+  assert.ok(sheet.update(sheet.formula, { ...sheet.larder }).all)
+  assert.ok(sheet.update(sheet.formula, sheet.larder, { step: 5, fineStep: 1, fineBelow: 10 }).all)
+})
+
+test('two updates together touch what each of them touches', () => {
+  const formula = formulaOf(workedCheck)
+  const sheet = openSheet(formula)
+  const [salt, water] = ['salt', 'water'].map(i => idOf(formula, 'Final dough', i)) as [string, string]
+  const first = sheet.update(withLine(formula, salt, { amount: '24 g' }))
+  const then = sheet.update(withLine(sheet.formula, water, { amount: '700 g' }))
+  assert.deepEqual([...bothTouched(first, then).lines].sort(), [salt, water].sort())
+  assert.equal(bothTouched(untouched, first), first)
+  assert.ok(bothTouched(first, allTouched).all && bothTouched(allTouched, then).all)
+})
+
+test('an update that cannot be leaves the sheet as it was, to go on from', () => {
+  const formula = formulaOf(workedCheck)
+  const sheet = openSheet(formula)
+  const salt = idOf(formula, 'Final dough', 'salt')
+  const impossible: Formula = {
+    ...withLine(formula, salt, { amount: '30 g' }),
+    batch: { make: 'factor', factor: Number.POSITIVE_INFINITY },
+  }
+  assert.throws(() => sheet.update(impossible), RangeError)
+  assert.equal(sheet.formula, formula)
+  assert.equal(sheet.line(salt).weight, 21)
+  assert.equal(sheet.line(salt).typed, '21')
+  sheet.update(withLine(formula, salt, { amount: '24 g' }))
+  assert.equal(sheet.line(salt).weight, 24)
+  assert.equal(sheet.reading('doughWeight'), 820 + 180 + 690 + 24 + 210)
+})
+
+test('two lines of one id are planned together: the later one has the figures, whichever is typed in', () => {
+  const line = (ingredient: string, amount: string): Line => ({ id: 'twin', ingredient, amount, note: '' })
+  const formula = formulaOf(workedCheck)
+  const twins = (amount: string): Formula =>
+    withStages(formula, stage =>
+      stage.name === 'Levain'
+        ? stage
+        : { ...stage, lines: [...stage.lines, line('honey', amount), line('malt', '5 g')] },
+    )
+  const sheet = openSheet(twins('10 g'))
+  sheet.update(twins('7 g'))
+  assert.equal(sheet.line('twin').weight, 5)
 })
