@@ -1,9 +1,5 @@
 import { type NamedArc, type Room, sameTime } from './constraints.js'
-
-interface Bounds {
-  readonly x: Float64Array
-  readonly by: Int32Array // the arc that holds each up or down
-}
+import { type Bounds, reasons } from './potentials.js'
 
 interface Load {
   readonly from: number
@@ -67,17 +63,11 @@ function reasonsOf(
   early: Bounds,
   late: Bounds,
 ): Set<number> {
-  const reasons = new Set([room.member])
+  const members = new Set([room.member])
   for (const { from, to, because } of inside) {
-    if (because !== -1) reasons.add(because)
-    for (let at = from, arc = early.by[at]!; arc !== -1; arc = early.by[at]!) {
-      reasons.add(arcs[arc]!.member)
-      at = arcs[arc]!.to
-    }
-    for (let at = to, arc = late.by[at]!; arc !== -1; arc = late.by[at]!) {
-      reasons.add(arcs[arc]!.member)
-      at = arcs[arc]!.from
-    }
+    if (because !== -1) members.add(because)
+    for (const arc of reasons(arcs, early, from)) members.add(arcs[arc]!.member)
+    for (const arc of reasons(arcs, late, to)) members.add(arcs[arc]!.member)
   }
-  return reasons
+  return members
 }

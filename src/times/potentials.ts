@@ -1,61 +1,82 @@
 import { type Arc, sameTime } from './constraints.js'
 
-/** The greatest x ≤ start that keeps all arcs, or a cycle of arcs that contradict each other. */
-export type Potentials =
-  | { readonly x: Float64Array; readonly by: Int32Array } // `by`: the arc that holds each down, -1 where its start does
-  | { readonly cycle: readonly number[] } // places of arcs
+/** Bounds on all x that follow from arcs; `by` is the arc that each comes from, -1 where it comes from its start. */
+export interface Bounds {
+  readonly x: Float64Array
+  readonly by: Int32Array
+}
 
-/** Bellman and Ford's, which looks for a circle among the arcs that hold down, now and then. */
-export function greatest(arcs: readonly Arc[], start: Float64Array): Potentials {
-  const x = start.slice()
-  const by = new Int32Array(x.length).fill(-1)
+/** A cycle of arcs that contradict each other, by their places. */
+export interface Contradiction {
+  readonly cycle: readonly number[]
+}
+
+export const boundsFrom = (start: Float64Array): Bounds => ({
+  x: start,
+  by: new Int32Array(start.length).fill(-1),
+})
+
+/**
+ * The greatest x below `start` that keeps all arcs. Bellman and Ford's, which looks for a circle among the arcs that hold down, now and then.
+ * `start` may be what fewer of the arcs gave, the first ones.
+ */
+export function greatest(arcs: readonly Arc[], start: Bounds): Bounds | Contradiction {
+  return tightened(arcs, start, 1)
+}
+
+/** The least x above `start` that keeps all arcs. */
+export function least(arcs: readonly Arc[], start: Bounds): Bounds | Contradiction {
+  return tightened(arcs, start, -1)
+}
+
+function tightened(arcs: readonly Arc[], start: Bounds, sign: 1 | -1): Bounds | Contradiction {
+  const x = start.x.slice()
+  const by = start.by.slice()
   for (let round = 1; ; round++) {
     let changed = false
     for (let arc = 0; arc < arcs.length; arc++) {
       const { from, to, limit } = arcs[arc]!
-      const bound = x[from]! + limit
       // Less than this is rounding, which would go round a circle for ever.
-      if (bound < x[to]! - sameTime / 100) {
-        if (bound === -Infinity) return { cycle: [arc] }
-        x[to] = bound
-        by[to] = arc
-        changed = true
-      }
+      if (x[to]! - x[from]! - limit <= sameTime / 100) continue
+      if (limit === -Infinity) return { cycle: [arc] }
+      const moved = sign === 1 ? to : from
+      x[moved] = sign === 1 ? x[from]! + limit : x[to]! - limit
+      by[moved] = arc
+      changed = true
     }
     if (!changed) return { x, by }
     if (round % 8 === 0 || round > x.length) {
-      const cycle = circle(arcs, by)
+      const cycle = circle(arcs, by, sign)
       if (cycle) return { cycle }
     }
   }
 }
 
-/** The least x ≥ start that keeps all arcs; `by` is the arc that holds each up. */
-export function least(arcs: readonly Arc[], start: Float64Array): Potentials {
-  const turned = arcs.map(({ from, to, limit }) => ({ from: to, to: from, limit }))
-  const found = greatest(
-    turned,
-    start.map(value => -value),
-  )
-  return 'cycle' in found ? found : { x: found.x.map(value => -value), by: found.by }
+/** The arcs that a bound comes from, one after the other. */
+export function* reasons(arcs: readonly Arc[], { by }: Bounds, at: number): Generator<number> {
+  for (let arc = by[at]!; arc !== -1; arc = by[at]!) {
+    yield arc
+    at = at === arcs[arc]!.to ? arcs[arc]!.from : arcs[arc]!.to
+  }
 }
 
-function circle(arcs: readonly Arc[], by: Int32Array): number[] | undefined {
+function circle(arcs: readonly Arc[], by: Int32Array, sign: 1 | -1): number[] | undefined {
+  const before = (arc: number) => (sign === 1 ? arcs[arc]!.from : arcs[arc]!.to)
   const seen = new Int32Array(by.length) // in which walk
   for (let start = 0; start < by.length; start++) {
     let at = start
     while (seen[at] === 0 && by[at] !== -1) {
       seen[at] = start + 1
-      at = arcs[by[at]!]!.from
+      at = before(by[at]!)
     }
     if (by[at] === -1 || seen[at] !== start + 1) continue
     const cycle: number[] = []
     const first = at
     do {
       cycle.push(by[at]!)
-      at = arcs[by[at]!]!.from
+      at = before(by[at]!)
     } while (at !== first)
-    return cycle.reverse()
+    return sign === 1 ? cycle.reverse() : cycle
   }
   return undefined
 }
@@ -65,7 +86,7 @@ function circle(arcs: readonly Arc[], by: Int32Array): number[] | undefined {
  * Walks of one arc more each round, from every node at once.
  */
 export function shortestCycle(arcs: readonly Arc[], count: number): number[] | undefined {
-  if (!('cycle' in greatest(arcs, new Float64Array(count)))) return undefined
+  if (!('cycle' in greatest(arcs, boundsFrom(new Float64Array(count))))) return undefined
   let walks = Array.from({ length: count }, (_, start) => {
     const lengths = new Float64Array(count).fill(Infinity)
     lengths[start] = 0

@@ -1,26 +1,40 @@
 import { type Arc, type Choice, type Constraints, type NamedArc, sameTime } from './constraints.js'
 import { overload } from './overload.js'
-import { greatest, least } from './potentials.js'
+import { type Bounds, boundsFrom, greatest, least, reasons } from './potentials.js'
 
 /** Thrown when a proof takes more steps than it may. */
 export class TooLong extends Error {}
 
+/** A choice among those asked about, with the number of its decision, which counts on after the members. */
+interface Question extends Choice {
+  readonly decision: number
+}
+
+/** What a step of a proof has come to. */
+interface State {
+  readonly arcs: NamedArc[] // those that hold, then those decided
+  readonly decided: Set<number>
+  early: Bounds
+  late: Bounds
+}
+
 /**
- * Finds out whether some of the members can be together, costs apart. A choice that neither side keeps is decided both ways; what
- * made a decision fail is remembered, so that decisions that had no part in it are not turned over again.
+ * Finds out whether some of the members can be together, costs apart. What the bounds leave of a choice is decided; then a choice that
+ * neither side keeps is decided both ways. What made a decision fail is remembered, so that decisions without a part in it are not turned
+ * over again.
  */
 export class Proof {
   readonly #constraints: Constraints
-  readonly #start: { readonly late: Float64Array; readonly early: Float64Array }
+  readonly #questions: readonly Question[]
   #steps = 0
   times: Float64Array = new Float64Array() // of all moments, from the base on, where the members last asked about can be together
 
   constructor(constraints: Constraints) {
     this.#constraints = constraints
-    const horizon = horizonOf(constraints)
-    const starts = (time: number) =>
-      new Float64Array(constraints.origin + 1).fill(time).fill(0, constraints.origin)
-    this.#start = { late: starts(horizon), early: starts(-horizon) }
+    this.#questions = constraints.choices.map((choice, place) => ({
+      ...choice,
+      decision: constraints.members + place,
+    }))
   }
 
   /**
@@ -29,55 +43,89 @@ export class Proof {
    */
   against(members: ReadonlySet<number>, steps: number): Set<number> | undefined {
     this.#steps = steps
-    const arcs = this.#constraints.arcs.filter(arc => members.has(arc.member))
-    const choices = this.#constraints.choices.filter(choice => members.has(choice.member))
-    const reasons = this.#refute(arcs, choices, members)
-    return reasons && new Set([...reasons].filter(reason => reason < this.#constraints.members))
+    const { origin, arcs, rooms } = this.#constraints
+    const horizon = horizonOf(this.#constraints)
+    const start = (time: number) => boundsFrom(new Float64Array(origin + 1).fill(time).fill(0, origin))
+    const state = {
+      arcs: arcs.filter(arc => members.has(arc.member)),
+      decided: new Set<number>(),
+      early: start(-horizon),
+      late: start(horizon),
+    }
+    const asked = this.#questions.filter(({ member }) => members.has(member))
+    return this.#refute(
+      state,
+      asked,
+      rooms.filter(({ member }) => members.has(member)),
+    )
   }
 
-  /** Members and, from `members` on, decisions that cannot be together. */
-  #refute(
-    arcs: readonly NamedArc[],
-    choices: readonly Choice[],
-    members: ReadonlySet<number>,
-  ): Set<number> | undefined {
+  /** Members and decisions that cannot be together. */
+  #refute(state: State, asked: readonly Question[], rooms: Constraints['rooms']): Set<number> | undefined {
     if (this.#steps-- <= 0) throw new TooLong()
-    const late = greatest(arcs, this.#start.late)
-    if ('cycle' in late) return new Set(late.cycle.map(arc => arcs[arc]!.member))
-    const early = least(arcs, this.#start.early)
-    if ('cycle' in early) return new Set(early.cycle.map(arc => arcs[arc]!.member))
-    const rooms = this.#constraints.rooms.filter(room => members.has(room.member))
-    const reasons = overload(arcs, rooms, early, late)
-    if (reasons) return reasons
-    const choice = this.#broken(choices, late.x)
-    if (!choice) {
-      this.times = late.x
+    const followed: { decision: number; because: Set<number> }[] = []
+    // A decision that had to be taken stands for what made it so.
+    const traced = (found: Set<number>): Set<number> => {
+      for (const { decision, because } of followed.toReversed())
+        if (found.delete(decision)) for (const reason of because) found.add(reason)
+      return found
+    }
+    const { arcs, decided } = state
+    for (let before = -1; before !== followed.length; ) {
+      before = followed.length
+      const late = greatest(arcs, state.late)
+      if ('cycle' in late) return traced(new Set(late.cycle.map(arc => arcs[arc]!.member)))
+      const early = least(arcs, state.early)
+      if ('cycle' in early) return traced(new Set(early.cycle.map(arc => arcs[arc]!.member)))
+      state.late = late
+      state.early = early
+      const found = overload(arcs, rooms, early, late)
+      if (found) return traced(found)
+      for (const { decision, member, sides } of asked) {
+        if (decided.has(decision)) continue
+        const [first, second] = sides
+        const only = excluded(first, early, late) ? second : excluded(second, early, late) ? first : undefined
+        if (!only) continue
+        const because = new Set([member, ...whyNot(only === first ? second : first, arcs, early, late)])
+        arcs.push({ ...only, member: decision })
+        decided.add(decision)
+        followed.push({ decision, because })
+      }
+    }
+    const question = this.#broken(asked, state)
+    if (!question) {
+      this.times = state.late.x
       return undefined
     }
-    // Both decisions of a choice have its number; one is in force at a time.
-    const decision = this.#constraints.members + this.#constraints.choices.indexOf(choice)
-    const over = choice.sides.map(side => overstepped(side, late.x))
-    const sides = over[0]! <= over[1]! ? choice.sides : [choice.sides[1], choice.sides[0]]
-    const together = new Set([choice.member])
-    for (const side of sides) {
-      const found = this.#refute([...arcs, { ...side, member: decision }], choices, members)
-      if (!found?.has(decision)) return found
+    const { decision, member, sides } = question
+    const over = sides.map(side => overstepped(side, state.late.x))
+    const together = new Set([member])
+    for (const side of over[0]! <= over[1]! ? sides : sides.toReversed()) {
+      const below = {
+        ...state,
+        arcs: [...arcs, { ...side, member: decision }],
+        decided: new Set([...decided, decision]),
+      }
+      const found = this.#refute(below, asked, rooms)
+      if (!found) return undefined
+      if (!found.has(decision)) return traced(found)
       for (const reason of found) if (reason !== decision) together.add(reason)
     }
-    return together
+    return traced(together)
   }
 
   /** The choice kept on neither side that lies latest. */
-  #broken(choices: readonly Choice[], x: Float64Array): Choice | undefined {
+  #broken(asked: readonly Question[], { decided, late: { x } }: State): Question | undefined {
     let latest = -Infinity
-    let found: Choice | undefined
-    for (const choice of choices) {
-      const [first, second] = choice.sides
+    let found: Question | undefined
+    for (const question of asked) {
+      const [first, second] = question.sides
+      if (decided.has(question.decision)) continue
       if (overstepped(first, x) <= sameTime || overstepped(second, x) <= sameTime) continue
       const time = Math.min(x[first.to]!, x[second.to]!)
       if (time > latest) {
         latest = time
-        found = choice
+        found = question
       }
     }
     return found
@@ -86,7 +134,16 @@ export class Proof {
 
 const overstepped = ({ from, to, limit }: Arc, x: Float64Array) => x[to]! - x[from]! - limit
 
-/** That even before any choice is decided too much is asked, of a room or of the bounds. */
+/** That an arc cannot hold, by the bounds of its ends alone. */
+const excluded = ({ from, to, limit }: Arc, early: Bounds, late: Bounds) =>
+  early.x[to]! - late.x[from]! - limit > sameTime
+
+function whyNot({ from, to, limit }: Arc, arcs: readonly NamedArc[], early: Bounds, late: Bounds): number[] {
+  if (limit === -Infinity) return []
+  return [...reasons(arcs, early, to), ...reasons(arcs, late, from)].map(arc => arcs[arc]!.member)
+}
+
+/** That even before any choice is tried too much is asked, of a room or of the bounds. */
 export function overloaded(constraints: Constraints): boolean {
   try {
     return new Proof(constraints).against(new Set(Array(constraints.members).keys()), 1) !== undefined

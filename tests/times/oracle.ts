@@ -122,7 +122,8 @@ export function leastCost(
   }
   const inverse = inverted(matrix)
   // What a push of each bound does to every moment, and how much the bound gives.
-  const pushes = bounds.map(({ from, to, limit }) => {
+  const apart = bounds.filter(({ from, to }) => from !== to)
+  const pushes = apart.map(({ from, to, limit }) => {
     const way = inverse.map(row => (from < n ? row[from]! : 0) - (to < n ? row[to]! : 0))
     return { from, to, limit, way, give: (from < n ? way[from]! : 0) - (to < n ? way[to]! : 0) }
   })
