@@ -14,16 +14,15 @@ export function loosen(compliance: Compliance, way: Float64Array, stiffness: num
 
 /** Lets bodies move together along `way`, which nothing resists, and in the same breath makes two bodies one that it moves apart. */
 export function exchange(compliance: Compliance, way: Float64Array, from: number, to: number): void {
-  const size = way.length
-  const response = pull(compliance, size, from, to)
+  const response = pull(compliance, way.length, from, to)
   const apart = way[to]! - way[from]!
   const own = (response[to]! - response[from]!) / (apart * apart)
-  for (let i = 0; i < size; i++) {
-    for (let j = 0; j < size; j++) {
-      compliance[i * size + j]! +=
-        own * way[i]! * way[j]! - (response[i]! * way[j]! + way[i]! * response[j]!) / apart
-    }
-  }
+  // own·w·wᵀ − (r·wᵀ + w·rᵀ) ÷ apart, as a difference of two squares
+  const mixed = way.map((value, i) => own * value - (2 * response[i]!) / apart)
+  const sum = way.map((value, i) => (value + mixed[i]!) / 2)
+  const difference = way.map((value, i) => (value - mixed[i]!) / 2)
+  addSquare(compliance, sum, 1)
+  addSquare(compliance, difference, -1)
 }
 
 /** Where each body goes when `to` is pushed forward and `from` back. */
@@ -37,18 +36,20 @@ export function pull(compliance: Compliance, size: number, from: number, to: num
 
 function addSquare(compliance: Compliance, way: Float64Array, factor: number): void {
   const size = way.length
-  for (let i = 0; i < size; i++) {
+  // Most ways move few bodies: only those that share springs or links.
+  const moved: number[] = []
+  for (let i = 0; i < size; i++) if (way[i] !== 0) moved.push(i)
+  for (const i of moved) {
     const scaled = way[i]! * factor
-    if (scaled === 0) continue
     const row = i * size
-    for (let j = 0; j < size; j++) compliance[row + j]! += scaled * way[j]!
+    for (let k = 0; k < moved.length; k++) {
+      const j = moved[k]!
+      compliance[row + j]! += scaled * way[j]!
+    }
   }
 }
 
-/**
- * Inverts a symmetric positive definite matrix by Cholesky's factors, in place.
- * The caller answers for its being definite.
- */
+/** Inverts a symmetric positive definite matrix by Cholesky's factors, in place. The caller answers for its being definite. */
 export function invert(matrix: Float64Array, size: number): void {
   for (let j = 0; j < size; j++) {
     for (let i = j; i < size; i++) {

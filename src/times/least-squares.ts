@@ -97,52 +97,18 @@ export class LeastSquares {
   settle(): void {
     const { size, springs } = this.shape
     this.#grow()
-    const { tree, order, parent, parentLink } = this.#forest
-    const unknown = new Int32Array(size).fill(-1)
-    let count = 0
-    const inTree = new Float64Array(size)
+    const { order, parent, parentLink } = this.#forest
+    const inTree = new Float64Array(size) // from the body that the tree grows from
     for (const body of order) {
       const link = parentLink[body]!
-      if (link !== -1) {
-        const arc = this.#links[link]!
-        const limit = this.shape.limit[arc]!
-        inTree[body] = inTree[parent[body]!]! + (this.shape.to[arc] === body ? limit : -limit)
-      } else if (body !== 0) unknown[body] = count++
+      if (link === -1) continue
+      const arc = this.#links[link]!
+      const limit = this.shape.limit[arc]!
+      inTree[body] = inTree[parent[body]!]! + (this.shape.to[arc] === body ? limit : -limit)
     }
-    const stiff = new Float64Array(count * count)
-    const push = new Float64Array(count)
-    for (const { from, to, usual, weight } of springs) {
-      const a = unknown[tree[from]!]!
-      const b = unknown[tree[to]!]!
-      if (a === b) continue
-      const force = 2 * weight * (usual - inTree[to]! + inTree[from]!)
-      if (a !== -1) {
-        stiff[a * count + a]! += 2 * weight
-        push[a]! -= force
-      }
-      if (b !== -1) {
-        stiff[b * count + b]! += 2 * weight
-        push[b]! += force
-      }
-      if (a !== -1 && b !== -1) {
-        stiff[a * count + b]! -= 2 * weight
-        stiff[b * count + a]! -= 2 * weight
-      }
-    }
-    invert(stiff, count)
-    const place = new Float64Array(count)
-    for (let i = 0; i < count; i++)
-      for (let j = 0; j < count; j++) place[i]! += stiff[i * count + j]! * push[j]!
     this.#compliance.fill(0)
-    for (let i = 0; i < size; i++) {
-      const a = unknown[tree[i]!]!
-      this.x[i] = inTree[i]! + (a === -1 ? 0 : place[a]!)
-      if (a === -1) continue
-      for (let j = 0; j < size; j++) {
-        const b = unknown[tree[j]!]!
-        if (b !== -1) this.#compliance[i * size + j] = stiff[a * count + b]!
-      }
-    }
+    this.x.set(inTree)
+    for (const trees of this.#sprung()) this.#balance(trees)
     this.#load.fill(0)
     for (const { from, to, usual, weight } of springs) {
       const force = 2 * weight * (usual - this.x[to]! + this.x[from]!)
@@ -152,6 +118,65 @@ export class LeastSquares {
     this.#bear(this.#force)
     for (let link = 0; link < this.#count; link++) this.#force[link] = Math.max(0, this.#force[link]!)
     this.cost = this.#costNow()
+  }
+
+  /** The trees that springs join to each other, without the one that stands still: each list can be balanced by itself. */
+  #sprung(): Iterable<number[]> {
+    const { tree } = this.#forest
+    const joined = new Joined(tree.length)
+    for (const { from, to } of this.shape.springs)
+      if (tree[from] !== 0 && tree[to] !== 0) joined.join(tree[from]!, tree[to]!)
+    const lists = new Map<number, number[]>()
+    for (const [body, of] of tree.entries()) {
+      if (of !== body || body === 0) continue
+      const first = joined.of(body)
+      const list = lists.get(first)
+      if (list) list.push(body)
+      else lists.set(first, [body])
+    }
+    return lists.values()
+  }
+
+  /** Moves those trees to where their springs are at rest, and enters how they give way. */
+  #balance(trees: readonly number[]): void {
+    const { size, springs } = this.shape
+    const { tree } = this.#forest
+    const count = trees.length
+    const number = new Int32Array(size).fill(-1)
+    for (const [k, body] of trees.entries()) number[body] = k
+    const stiff = new Float64Array(count * count)
+    const own = springs.flatMap(({ from, to, usual, weight }) => {
+      const a = number[tree[from]!]!
+      const b = number[tree[to]!]!
+      if (a === b) return []
+      if (a !== -1) stiff[a * count + a]! += 2 * weight
+      if (b !== -1) stiff[b * count + b]! += 2 * weight
+      if (a !== -1 && b !== -1) {
+        stiff[a * count + b]! -= 2 * weight
+        stiff[b * count + a]! -= 2 * weight
+      }
+      return { from, to, usual, weight, a, b }
+    })
+    invert(stiff, count)
+    const bodies: number[] = []
+    for (let body = 0; body < size; body++) if (number[tree[body]!] !== -1) bodies.push(body)
+    // The second time takes away what the first left over by rounding.
+    for (let time = 0; time < 2; time++) {
+      const push = new Float64Array(count)
+      for (const { from, to, usual, weight, a, b } of own) {
+        const force = 2 * weight * (usual - this.x[to]! + this.x[from]!)
+        if (a !== -1) push[a]! -= force
+        if (b !== -1) push[b]! += force
+      }
+      for (const body of bodies) {
+        const row = number[tree[body]!]! * count
+        for (let k = 0; k < count; k++) this.x[body]! += stiff[row + k]! * push[k]!
+      }
+    }
+    for (const i of bodies) {
+      const row = number[tree[i]!]! * count
+      for (const j of bodies) this.#compliance[i * size + j] = stiff[row + number[tree[j]!]!]!
+    }
   }
 
   #costNow(): number {
@@ -293,13 +318,13 @@ export class LeastSquares {
       push[spring.from]! -= 2 * spring.weight * off
       stiffness += 2 * spring.weight
     }
-    const way = new Float64Array(size)
-    for (let i = 0; i < size; i++) {
-      let moved = 0
-      for (let j = 0; j < size; j++) moved += this.#compliance[i * size + j]! * push[j]!
-      way[i] = Number(tree[i] === free) - moved
-      stiffness -= moved * push[i]!
+    const moved = new Float64Array(size)
+    for (let j = 0; j < size; j++) {
+      if (push[j] === 0) continue
+      for (let i = 0; i < size; i++) moved[i]! += this.#compliance[j * size + i]! * push[j]!
     }
+    for (let i = 0; i < size; i++) stiffness -= moved[i]! * push[i]!
+    const way = moved.map((value, i) => Number(tree[i] === free) - value)
     loosen(this.#compliance, way, stiffness)
     return false
   }

@@ -1,5 +1,5 @@
-import { type Arc, type Choice, type Constraints, type NamedArc, sameTime } from './constraints.js'
-import { overload } from './overload.js'
+import { type Arc, type Choice, type Constraints, type NamedArc, type Room, sameTime } from './constraints.js'
+import { type Load, loadsOf, overload } from './overload.js'
 import { type Bounds, boundsFrom, greatest, least, reasons } from './potentials.js'
 
 /** Thrown when a proof takes more steps than it may. */
@@ -27,6 +27,7 @@ export class Proof {
   readonly #constraints: Constraints
   readonly #questions: readonly Question[]
   #steps = 0
+  #loads: ReadonlyMap<Room, readonly Load[]> = new Map()
   times: Float64Array = new Float64Array() // of all moments, from the base on, where the members last asked about can be together
 
   constructor(constraints: Constraints) {
@@ -53,15 +54,13 @@ export class Proof {
       late: start(horizon),
     }
     const asked = this.#questions.filter(({ member }) => members.has(member))
-    return this.#refute(
-      state,
-      asked,
-      rooms.filter(({ member }) => members.has(member)),
-    )
+    const kept = rooms.filter(({ member }) => members.has(member))
+    this.#loads = new Map(kept.map(room => [room, loadsOf(state.arcs, room)]))
+    return this.#refute(state, asked)
   }
 
   /** Members and decisions that cannot be together. */
-  #refute(state: State, asked: readonly Question[], rooms: Constraints['rooms']): Set<number> | undefined {
+  #refute(state: State, asked: readonly Question[]): Set<number> | undefined {
     if (this.#steps-- <= 0) throw new TooLong()
     const followed: { decision: number; because: Set<number> }[] = []
     // A decision that had to be taken stands for what made it so.
@@ -79,7 +78,7 @@ export class Proof {
       if ('cycle' in early) return traced(new Set(early.cycle.map(arc => arcs[arc]!.member)))
       state.late = late
       state.early = early
-      const found = overload(arcs, rooms, early, late)
+      const found = this.#overloaded(state)
       if (found) return traced(found)
       for (const { decision, member, sides } of asked) {
         if (decided.has(decision)) continue
@@ -106,12 +105,28 @@ export class Proof {
         arcs: [...arcs, { ...side, member: decision }],
         decided: new Set([...decided, decision]),
       }
-      const found = this.#refute(below, asked, rooms)
+      const found = this.#refute(below, asked)
       if (!found) return undefined
       if (!found.has(decision)) return traced(found)
       for (const reason of found) if (reason !== decision) together.add(reason)
     }
     return traced(together)
+  }
+
+  /** The members of an overload, with what leads to the bounds of its loads. */
+  #overloaded({ arcs, early, late }: State): Set<number> | undefined {
+    for (const [room, loads] of this.#loads) {
+      const found = overload(room, loads, early.x, late.x)
+      if (!found) continue
+      const members = new Set([room.member])
+      for (const { from, to, because } of found) {
+        if (because !== -1) members.add(because)
+        for (const arc of reasons(arcs, early, from)) members.add(arcs[arc]!.member)
+        for (const arc of reasons(arcs, late, to)) members.add(arcs[arc]!.member)
+      }
+      return members
+    }
+    return undefined
   }
 
   /** The choice kept on neither side that lies latest. */
@@ -141,16 +156,6 @@ const excluded = ({ from, to, limit }: Arc, early: Bounds, late: Bounds) =>
 function whyNot({ from, to, limit }: Arc, arcs: readonly NamedArc[], early: Bounds, late: Bounds): number[] {
   if (limit === -Infinity) return []
   return [...reasons(arcs, early, to), ...reasons(arcs, late, from)].map(arc => arcs[arc]!.member)
-}
-
-/** That even before any choice is tried too much is asked, of a room or of the bounds. */
-export function overloaded(constraints: Constraints): boolean {
-  try {
-    return new Proof(constraints).against(new Set(Array(constraints.members).keys()), 1) !== undefined
-  } catch (error) {
-    if (error instanceof TooLong) return false
-    throw error
-  }
 }
 
 /** Longer than any ways through the arcs and choices. */

@@ -3,10 +3,9 @@ import { conflictOrTimes } from './conflict.js'
 import { type Constraints, constraintsOf } from './constraints.js'
 import { LeastSquares } from './least-squares.js'
 import { type Network, networkOf } from './network.js'
-import { decidedByBounds } from './open-choices.js'
+import { decidedByBounds, overloaded } from './open-choices.js'
 import { placed } from './placement.js'
 import type { TimeConflict, TimePlan, TimeProblem } from './problem.js'
-import { overloaded } from './proof.js'
 import { shapeOf, sideOf } from './shape.js'
 import { settleTies } from './ties.js'
 
@@ -95,7 +94,7 @@ export class Search {
   *#solve(earlier: TimePlan | undefined): Generator<void, void> {
     if (this.#network.contradictory) return
     const decided = decidedByBounds(this.#network)
-    if (!decided) return
+    if (!decided || overloaded(this.#constraints, this.#network, decided.distances)) return
     this.#open = decided.open
     const { choices } = this.#network
     const shape = shapeOf(
@@ -107,7 +106,7 @@ export class Search {
     root.begin([])
     const outcome = root.solve()
     yield
-    if (outcome === 'impossible' || (decided.open.length > 0 && overloaded(this.#constraints))) return
+    if (outcome === 'impossible') return
     this.#root = root
     const branching = new Branching(shape)
     if (earlier) {

@@ -87,6 +87,6 @@ export const eightBreads = (): TimeProblem =>
     breads: 8,
     loads: 2,
     bake: 30,
-    ready: bread => ({ moment: '', from: 1900 + 60 * bread, until: 1980 + 60 * bread }),
+    ready: bread => ({ moment: '', from: 1840, until: 1980 + 60 * bread }),
     closed: night,
   })

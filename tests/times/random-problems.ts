@@ -55,7 +55,9 @@ export function randomProblem(random: Random, { chains: mostChains = 3, uses: mo
     uses,
     ...(random.below(2) === 0 ? { between: between(random, 0, 10) } : {}),
     ...(random.below(2) === 0 ? { change: between(random, 0, 20) } : {}),
-    ...(random.below(3) === 0 ? { closed: [[between(random, 150, 230), between(random, 230, 280)]] as const } : {}),
+    ...(random.below(3) === 0
+      ? { closed: [[between(random, 150, 230), between(random, 230, 280)]] as const }
+      : {}),
   }
   return { moments, spans, holds, alone: uses.length > 0 ? [group] : [] }
 }
