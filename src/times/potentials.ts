@@ -36,8 +36,8 @@ function tightened(arcs: readonly Arc[], start: Bounds, sign: 1 | -1): Bounds | 
     let changed = false
     for (let arc = 0; arc < arcs.length; arc++) {
       const { from, to, limit } = arcs[arc]!
-      // Less than this is rounding, which would go round a circle for ever.
-      if (x[to]! - x[from]! - limit <= sameTime / 100) continue
+      // Less than this is rounding, which would go round a circle for ever; what has no bound yet gives none.
+      if (!(x[to]! - x[from]! - limit > sameTime / 100)) continue
       if (limit === -Infinity) return { cycle: [arc] }
       const moved = sign === 1 ? to : from
       x[moved] = sign === 1 ? x[from]! + limit : x[to]! - limit

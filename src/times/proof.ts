@@ -80,16 +80,20 @@ export class Proof {
       state.early = early
       const found = this.#overloaded(state)
       if (found) return traced(found)
-      for (const { decision, member, sides } of asked) {
-        if (decided.has(decision)) continue
-        const [first, second] = sides
-        const only = excluded(first, early, late) ? second : excluded(second, early, late) ? first : undefined
-        if (!only) continue
-        const because = new Set([member, ...whyNot(only === first ? second : first, arcs, early, late)])
-        arcs.push({ ...only, member: decision })
+      const follow = ({ decision, member, sides }: Question, side: 0 | 1, why: Iterable<number>) => {
+        const because = new Set([member])
+        for (const arc of why) because.add(arcs[arc]!.member)
+        arcs.push({ ...sides[side], member: decision })
         decided.add(decision)
         followed.push({ decision, because })
       }
+      for (const question of asked) {
+        if (decided.has(question.decision)) continue
+        const side = question.sides.findIndex(arc => excluded(arc, early, late))
+        if (side !== -1)
+          follow(question, side === 0 ? 1 : 0, whyNot(question.sides[side]!, arcs, early, late))
+      }
+      if (before === followed.length && decided.size === followed.length) followApart(state, asked, follow)
     }
     const question = this.#broken(asked, state)
     if (!question) {
@@ -154,8 +158,35 @@ const excluded = ({ from, to, limit }: Arc, early: Bounds, late: Bounds) =>
   early.x[to]! - late.x[from]! - limit > sameTime
 
 function whyNot({ from, to, limit }: Arc, arcs: readonly NamedArc[], early: Bounds, late: Bounds): number[] {
-  if (limit === -Infinity) return []
-  return [...reasons(arcs, early, to), ...reasons(arcs, late, from)].map(arc => arcs[arc]!.member)
+  return limit === -Infinity ? [] : [...reasons(arcs, early, to), ...reasons(arcs, late, from)]
+}
+
+/** Decides what excludes a side by the way from one of its ends to the other, without the origin. */
+function followApart(
+  { arcs, decided, early }: State,
+  asked: readonly Question[],
+  follow: (question: Question, side: 0 | 1, why: Iterable<number>) => void,
+): void {
+  const given = [...arcs]
+  const ways = new Map<number, Bounds>()
+  const way = (from: number): Bounds => {
+    const start = new Float64Array(early.x.length).fill(Infinity)
+    start[from] = 0
+    const found = ways.get(from) ?? greatest(given, boundsFrom(start))
+    if ('cycle' in found) throw new Error('Bounds were found where there are none.')
+    ways.set(from, found)
+    return found
+  }
+  for (const question of asked) {
+    if (decided.has(question.decision)) continue
+    for (const side of [0, 1] as const) {
+      const { from, to, limit } = question.sides[side]
+      const back = way(to)
+      if (back.x[from]! + limit >= -sameTime) continue
+      follow(question, side === 0 ? 1 : 0, reasons(given, back, from))
+      break
+    }
+  }
 }
 
 /** Longer than any ways through the arcs and choices. */
