@@ -4,6 +4,7 @@ import { type Arc, sameTime } from './constraints.js'
 export interface Bounds {
   readonly x: Float64Array
   readonly by: Int32Array
+  readonly kept: number // the first arcs, which are kept already
 }
 
 /** A cycle of arcs that contradict each other, by their places. */
@@ -14,6 +15,7 @@ export interface Contradiction {
 export const boundsFrom = (start: Float64Array): Bounds => ({
   x: start,
   by: new Int32Array(start.length).fill(-1),
+  kept: 0,
 })
 
 /**
@@ -32,19 +34,23 @@ export function least(arcs: readonly Arc[], start: Bounds): Bounds | Contradicti
 function tightened(arcs: readonly Arc[], start: Bounds, sign: 1 | -1): Bounds | Contradiction {
   const x = start.x.slice()
   const by = start.by.slice()
+  const moved = new Int32Array(x.length) // the round in which each was moved last
   for (let round = 1; ; round++) {
     let changed = false
     for (let arc = 0; arc < arcs.length; arc++) {
       const { from, to, limit } = arcs[arc]!
+      const source = sign === 1 ? from : to
+      if (moved[source]! < round - 1 || (moved[source] === 0 && arc < start.kept)) continue
       // Less than this is rounding, which would go round a circle for ever; what has no bound yet gives none.
       if (!(x[to]! - x[from]! - limit > sameTime / 100)) continue
       if (limit === -Infinity) return { cycle: [arc] }
-      const moved = sign === 1 ? to : from
-      x[moved] = sign === 1 ? x[from]! + limit : x[to]! - limit
-      by[moved] = arc
+      const target = sign === 1 ? to : from
+      x[target] = sign === 1 ? x[from]! + limit : x[to]! - limit
+      by[target] = arc
+      moved[target] = round
       changed = true
     }
-    if (!changed) return { x, by }
+    if (!changed) return { x, by, kept: arcs.length }
     if (round % 8 === 0 || round > x.length) {
       const cycle = circle(arcs, by, sign)
       if (cycle) return { cycle }

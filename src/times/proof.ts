@@ -13,9 +13,15 @@ interface Question extends Choice {
 /** What a step of a proof has come to. */
 interface State {
   readonly arcs: NamedArc[] // those that hold, then those decided
-  readonly decided: Set<number>
+  open: readonly Question[] // that neither a decision nor the bounds have answered
   early: Bounds
   late: Bounds
+}
+
+/** A decision that had to be taken. */
+interface Followed {
+  readonly decision: number
+  readonly because: ReadonlySet<number> // members and decisions before it
 }
 
 /**
@@ -49,72 +55,65 @@ export class Proof {
     const start = (time: number) => boundsFrom(new Float64Array(origin + 1).fill(time).fill(0, origin))
     const state = {
       arcs: arcs.filter(arc => members.has(arc.member)),
-      decided: new Set<number>(),
+      open: this.#questions.filter(({ member }) => members.has(member)),
       early: start(-horizon),
       late: start(horizon),
     }
-    const asked = this.#questions.filter(({ member }) => members.has(member))
     const kept = rooms.filter(({ member }) => members.has(member))
     this.#loads = new Map(kept.map(room => [room, loadsOf(state.arcs, room)]))
-    return this.#refute(state, asked)
+    return this.#refute(state, true)
   }
 
   /** Members and decisions that cannot be together. */
-  #refute(state: State, asked: readonly Question[]): Set<number> | undefined {
+  #refute(state: State, first: boolean): Set<number> | undefined {
     if (this.#steps-- <= 0) throw new TooLong()
-    const followed: { decision: number; because: Set<number> }[] = []
+    const followed: Followed[] = []
+    const found = this.#follow(state, followed, first) ?? this.#branch(state)
     // A decision that had to be taken stands for what made it so.
-    const traced = (found: Set<number>): Set<number> => {
-      for (const { decision, because } of followed.toReversed())
-        if (found.delete(decision)) for (const reason of because) found.add(reason)
-      return found
-    }
-    const { arcs, decided } = state
-    for (let before = -1; before !== followed.length; ) {
-      before = followed.length
+    for (const { decision, because } of followed.toReversed())
+      if (found?.delete(decision)) for (const reason of because) found.add(reason)
+    return found
+  }
+
+  /** Decides what has to be, until nothing more has to; gives what cannot be together, where that shows. */
+  #follow(state: State, followed: Followed[], first: boolean): Set<number> | undefined {
+    const { arcs } = state
+    for (;;) {
       const late = greatest(arcs, state.late)
-      if ('cycle' in late) return traced(new Set(late.cycle.map(arc => arcs[arc]!.member)))
+      if ('cycle' in late) return new Set(late.cycle.map(arc => arcs[arc]!.member))
       const early = least(arcs, state.early)
-      if ('cycle' in early) return traced(new Set(early.cycle.map(arc => arcs[arc]!.member)))
+      if ('cycle' in early) return new Set(early.cycle.map(arc => arcs[arc]!.member))
       state.late = late
       state.early = early
       const found = this.#overloaded(state)
-      if (found) return traced(found)
-      const follow = ({ decision, member, sides }: Question, side: 0 | 1, why: Iterable<number>) => {
-        const because = new Set([member])
-        for (const arc of why) because.add(arcs[arc]!.member)
-        arcs.push({ ...sides[side], member: decision })
-        decided.add(decision)
-        followed.push({ decision, because })
-      }
-      for (const question of asked) {
-        if (decided.has(question.decision)) continue
-        const side = question.sides.findIndex(arc => excluded(arc, early, late))
-        if (side !== -1)
-          follow(question, side === 0 ? 1 : 0, whyNot(question.sides[side]!, arcs, early, late))
-      }
-      if (before === followed.length && decided.size === followed.length) followApart(state, asked, follow)
+      if (found) return found
+      const before = followed.length
+      followBounds(state, followed)
+      if (before === followed.length && first) followWays(state, followed)
+      if (before === followed.length) return undefined
     }
-    const question = this.#broken(asked, state)
+  }
+
+  /** Decides a choice that neither side keeps both ways; without one, all can be together. */
+  #branch({ arcs, open, early, late }: State): Set<number> | undefined {
+    const question = broken(open, late.x)
     if (!question) {
-      this.times = state.late.x
+      this.times = late.x
       return undefined
     }
     const { decision, member, sides } = question
-    const over = sides.map(side => overstepped(side, state.late.x))
+    const over = sides.map(side => overstepped(side, late.x))
+    const rest = open.filter(other => other !== question)
     const together = new Set([member])
     for (const side of over[0]! <= over[1]! ? sides : sides.toReversed()) {
-      const below = {
-        ...state,
-        arcs: [...arcs, { ...side, member: decision }],
-        decided: new Set([...decided, decision]),
-      }
-      const found = this.#refute(below, asked)
-      if (!found) return undefined
-      if (!found.has(decision)) return traced(found)
+      const found = this.#refute(
+        { arcs: [...arcs, { ...side, member: decision }], open: rest, early, late },
+        false,
+      )
+      if (!found?.has(decision)) return found
       for (const reason of found) if (reason !== decision) together.add(reason)
     }
-    return traced(together)
+    return together
   }
 
   /** The members of an overload, with what leads to the bounds of its loads. */
@@ -132,61 +131,77 @@ export class Proof {
     }
     return undefined
   }
-
-  /** The choice kept on neither side that lies latest. */
-  #broken(asked: readonly Question[], { decided, late: { x } }: State): Question | undefined {
-    let latest = -Infinity
-    let found: Question | undefined
-    for (const question of asked) {
-      const [first, second] = question.sides
-      if (decided.has(question.decision)) continue
-      if (overstepped(first, x) <= sameTime || overstepped(second, x) <= sameTime) continue
-      const time = Math.min(x[first.to]!, x[second.to]!)
-      if (time > latest) {
-        latest = time
-        found = question
-      }
-    }
-    return found
-  }
 }
 
 const overstepped = ({ from, to, limit }: Arc, x: Float64Array) => x[to]! - x[from]! - limit
 
-/** That an arc cannot hold, by the bounds of its ends alone. */
-const excluded = ({ from, to, limit }: Arc, early: Bounds, late: Bounds) =>
-  early.x[to]! - late.x[from]! - limit > sameTime
-
-function whyNot({ from, to, limit }: Arc, arcs: readonly NamedArc[], early: Bounds, late: Bounds): number[] {
-  return limit === -Infinity ? [] : [...reasons(arcs, early, to), ...reasons(arcs, late, from)]
+/** The choice kept on neither side that lies latest. */
+function broken(open: readonly Question[], x: Float64Array): Question | undefined {
+  let latest = -Infinity
+  let found: Question | undefined
+  for (const question of open) {
+    const [first, second] = question.sides
+    if (overstepped(first, x) <= sameTime || overstepped(second, x) <= sameTime) continue
+    const time = Math.min(x[first.to]!, x[second.to]!)
+    if (time > latest) {
+      latest = time
+      found = question
+    }
+  }
+  return found
 }
 
-/** Decides what excludes a side by the way from one of its ends to the other, without the origin. */
-function followApart(
-  { arcs, decided, early }: State,
-  asked: readonly Question[],
-  follow: (question: Question, side: 0 | 1, why: Iterable<number>) => void,
-): void {
-  const given = [...arcs]
+/** Takes the other side of all choices of which the bounds exclude one, and puts aside those that they keep anyhow. */
+function followBounds(state: State, followed: Followed[]): void {
+  const { arcs, early, late } = state
+  const excludes = ({ from, to, limit }: Arc) => early.x[to]! - late.x[from]! - limit > sameTime
+  const implies = ({ from, to, limit }: Arc) => late.x[to]! - early.x[from]! <= limit
+  const why = ({ from, to, limit }: Arc) =>
+    limit === -Infinity ? [] : [...reasons(arcs, early, to), ...reasons(arcs, late, from)]
+  state.open = state.open.filter(question => {
+    const [first, second] = question.sides
+    if (implies(first) || implies(second)) return false
+    if (excludes(first)) followed.push(follow(arcs, question, second, why(first)))
+    else if (excludes(second)) followed.push(follow(arcs, question, first, why(second)))
+    else return true
+    return false
+  })
+}
+
+/** The same by the ways that lead from one of a side's ends to the other without the origin. */
+function followWays(state: State, followed: Followed[]): void {
+  const arcs = [...state.arcs]
   const ways = new Map<number, Bounds>()
-  const way = (from: number): Bounds => {
-    const start = new Float64Array(early.x.length).fill(Infinity)
+  const wayFrom = (from: number): Bounds => {
+    const start = new Float64Array(state.early.x.length).fill(Infinity)
     start[from] = 0
-    const found = ways.get(from) ?? greatest(given, boundsFrom(start))
+    const found = ways.get(from) ?? greatest(arcs, boundsFrom(start))
     if ('cycle' in found) throw new Error('Bounds were found where there are none.')
     ways.set(from, found)
     return found
   }
-  for (const question of asked) {
-    if (decided.has(question.decision)) continue
-    for (const side of [0, 1] as const) {
-      const { from, to, limit } = question.sides[side]
-      const back = way(to)
-      if (back.x[from]! + limit >= -sameTime) continue
-      follow(question, side === 0 ? 1 : 0, reasons(given, back, from))
-      break
-    }
-  }
+  const excludes = ({ from, to, limit }: Arc) => wayFrom(to).x[from]! + limit < -sameTime
+  const why = ({ from, to }: Arc) => reasons(arcs, wayFrom(to), from)
+  state.open = state.open.filter(question => {
+    const [first, second] = question.sides
+    if (excludes(first)) followed.push(follow(state.arcs, question, second, why(first)))
+    else if (excludes(second)) followed.push(follow(state.arcs, question, first, why(second)))
+    else return true
+    return false
+  })
+}
+
+/** Adds a side as an arc; `why` are the arcs that exclude the other. */
+function follow(
+  arcs: NamedArc[],
+  { decision, member }: Question,
+  side: Arc,
+  why: Iterable<number>,
+): Followed {
+  const because = new Set([member])
+  for (const arc of why) because.add(arcs[arc]!.member)
+  arcs.push({ ...side, member: decision })
+  return { decision, because }
 }
 
 /** Longer than any ways through the arcs and choices. */

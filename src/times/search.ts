@@ -24,6 +24,7 @@ export interface SearchProgress {
 }
 
 const usualLimit = 20_000
+const problemsToFindAny = 500
 const noCost = 1e-12 // less is what rounding leaves
 
 /**
@@ -75,7 +76,7 @@ export class Search {
   answer(): TimePlan | TimeConflict {
     const best = this.#best
     if (best) return this.#planOf(best)
-    const found = conflictOrTimes(this.#problem, this.#constraints)
+    const found = conflictOrTimes(this.#problem, this.#constraints, hasPlan)
     if ('kind' in found) return found
     const decided = this.#orderOf(moment => found.times[moment]!)
     if (!decided) throw new Error('The times have neither a plan nor a conflict.')
@@ -152,6 +153,14 @@ export class Search {
       gap: this.#proven ? 0 : this.#gap,
     }
   }
+}
+
+/** Whether a short search finds a plan, or that there is none. */
+function hasPlan(problem: TimeProblem): boolean | undefined {
+  const search = new Search(problem, { limit: problemsToFindAny })
+  while (!search.step(1) && search.progress.cost === Infinity);
+  if (search.progress.cost < Infinity) return true
+  return search.progress.relaxed < problemsToFindAny ? false : undefined
 }
 
 const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>

@@ -48,7 +48,7 @@ export function dayOf({ breads, loads, bake, ready, closed = [] }: Day): TimePro
     const shaped = hand(at, of('shaped'), 15)
     for (let load = 1; load <= loads; load++) {
       const own = (step: string) => `${of(step)}, load ${load}`
-      at = wait(shaped, own('score'), 540, 780)
+      at = wait(shaped, own('score'), 540, 840)
       at = hand(at, own('bake'), 4)
       const out = moment(own('out'))
       spans.push({ from: at, to: out, least: bake, most: bake })
@@ -87,6 +87,6 @@ export const eightBreads = (): TimeProblem =>
     breads: 8,
     loads: 2,
     bake: 30,
-    ready: bread => ({ moment: '', from: 1840, until: 1980 + 60 * bread }),
+    ready: bread => ({ moment: '', until: 1980 + 75 * bread }),
     closed: night,
   })
