@@ -28,3 +28,13 @@ export { usualLarder } from './dough/usual-larder.js'
 export type { Weighed } from './dough/weighing.js'
 export { type CellName, type Source, type Working, workingText } from './dough/working.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'
+export {
+  type AloneGroup,
+  solveTimes,
+  type TimeConflict,
+  type TimeHold,
+  type TimePlan,
+  type TimeProblem,
+  type TimeSpan,
+  type TimeUse,
+} from './times/index.js'

@@ -1,7 +1,7 @@
+import { type Spring, sameTime } from '../constraints.js'
+import { Joined } from '../network/joined.js'
 import { Compliance, invert } from './compliance.js'
-import { type Spring, sameTime } from './constraints.js'
 import { Forest } from './forest.js'
-import { Joined } from './joined.js'
 import type { Shape } from './shape.js'
 
 /** How a solution came out: of least cost, above the cost that was allowed, or not at all. */

@@ -1,6 +1,6 @@
-import type { Constraints, NamedArc } from './constraints.js'
+import type { Constraints, NamedArc } from '../constraints.js'
+import type { TimeConflict, TimeProblem } from '../problem.js'
 import { shortestCycle } from './potentials.js'
-import type { TimeConflict, TimeProblem } from './problem.js'
 import { Proof, TooLong } from './proof.js'
 
 /** How many steps the first proof of a conflict may take, and those that make it smaller, before and after a plan was looked for. */

@@ -1,5 +1,12 @@
-import { type Arc, type Choice, type Constraints, type NamedArc, type Room, sameTime } from './constraints.js'
-import { type Load, loadsOf, overload } from './overload.js'
+import {
+  type Arc,
+  type Choice,
+  type Constraints,
+  type NamedArc,
+  type Room,
+  sameTime,
+} from '../constraints.js'
+import { type Load, loadsOf, overload } from '../overload.js'
 import { type Bounds, boundsFrom, greatest, least, reasons } from './potentials.js'
 
 /** Thrown when a proof takes more steps than it may. */
