@@ -24,3 +24,13 @@ export type { DoughParts, JottingFigures, LineFigures, StageFigures } from './do
 export type { Weighed } from './dough/sheet/weighing.js'
 export { type CellName, type Source, type Working, workingText } from './dough/workings/working.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'
+export {
+  type AloneGroup,
+  solveTimes,
+  type TimeConflict,
+  type TimeHold,
+  type TimePlan,
+  type TimeProblem,
+  type TimeSpan,
+  type TimeUse,
+} from './times/index.js'

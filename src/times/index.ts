@@ -1,3 +1,5 @@
+export { type NearestTime, nearestTimes } from './conflicts/nearest.js'
+export { type Shortfall, type ShortfallStep, shortfallOf } from './conflicts/shortfall.js'
 export type {
   AloneGroup,
   TimeConflict,

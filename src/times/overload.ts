@@ -1,83 +1,65 @@
 import { type NamedArc, type Room, sameTime } from './constraints.js'
 
-interface Bounds {
-  readonly x: Float64Array
-  readonly by: Int32Array // the arc that holds each up or down
-}
-
-interface Load {
+/** A use with the time it takes. */
+export interface Load {
   readonly from: number
   readonly to: number
-  readonly least: number // minutes it takes
+  readonly least: number // minutes
   readonly because: number // the member that says so, -1 for none
 }
 
+/** The uses of a room with what the arcs say they take at least. */
+export function loadsOf(arcs: readonly NamedArc[], { uses }: Room): Load[] {
+  const back = new Map<number, NamedArc[]>()
+  for (const arc of arcs) {
+    if (arc.limit >= 0) continue
+    const others = back.get(arc.from)
+    if (others) others.push(arc)
+    else back.set(arc.from, [arc])
+  }
+  return uses.map(({ from, to }) => {
+    let load: Load = { from, to, least: 0, because: -1 }
+    for (const { to: end, limit, member } of back.get(to) ?? [])
+      if (end === from && -limit > load.least) load = { from, to, least: -limit, because: member }
+    return load
+  })
+}
+
 /**
- * The members that ask for more time of a room than there is: uses that can neither begin before one time nor end after another, and take
- * longer together than lies between. Undefined where there are none.
+ * Loads of one room that ask for more time than there is: none can begin before one time or end after another, and together they take longer
+ * than lies between. Undefined where there are none. `early` and `late` are bounds on all moments, by which the loads are compared.
  */
 export function overload(
-  arcs: readonly NamedArc[],
-  rooms: readonly Room[],
-  early: Bounds,
-  late: Bounds,
-): Set<number> | undefined {
-  for (const room of rooms) {
-    const loads = room.uses.map(({ from, to }) => loadOf(arcs, from, to))
-    const byEnd = loads.toSorted((a, b) => late.x[a.to]! - late.x[b.to]!)
-    for (const { from } of loads) {
-      const begins = early.x[from]!
-      const inside: Load[] = []
-      let needed = 0
-      for (const load of byEnd) {
-        if (early.x[load.from]! < begins) continue
-        inside.push(load)
-        needed += load.least
-        const ends = late.x[load.to]!
-        if (needed + idle(room, begins, ends, inside.length - 1) > ends - begins + sameTime)
-          return reasonsOf(arcs, room, inside, early, late)
-      }
+  room: Room,
+  loads: readonly Load[],
+  early: Float64Array,
+  late: Float64Array,
+): readonly Load[] | undefined {
+  const byEnd = loads.toSorted((a, b) => late[a.to]! - late[b.to]!)
+  for (const { from } of loads) {
+    const begins = early[from]!
+    const inside: Load[] = []
+    let needed = 0
+    for (const load of byEnd) {
+      if (early[load.from]! < begins) continue
+      inside.push(load)
+      needed += load.least
+      const ends = late[load.to]!
+      if (needed + idle(room, begins, ends, inside.length - 1) > ends - begins + sameTime) return inside
     }
   }
   return undefined
 }
 
-function loadOf(arcs: readonly NamedArc[], from: number, to: number): Load {
-  let least = 0
-  let because = -1
-  for (const arc of arcs) {
-    if (arc.from !== to || arc.to !== from || -arc.limit <= least) continue
-    least = -arc.limit
-    because = arc.member
-  }
-  return { from, to, least, because }
-}
-
 /** The minutes between two times that are closed, or go by from one use to the next; one such pause may lie in each closed hours. */
 function idle({ closed, between }: Room, begins: number, ends: number, pauses: number): number {
-  const shut = closed.map(([a, b]) => Math.min(b, ends) - Math.max(a, begins)).filter(length => length > 0)
-  const sum = shut.reduce((total, length) => total + length, 0)
-  return sum + Math.max(0, pauses - shut.length) * between
-}
-
-function reasonsOf(
-  arcs: readonly NamedArc[],
-  room: Room,
-  inside: readonly Load[],
-  early: Bounds,
-  late: Bounds,
-): Set<number> {
-  const reasons = new Set([room.member])
-  for (const { from, to, because } of inside) {
-    if (because !== -1) reasons.add(because)
-    for (let at = from, arc = early.by[at]!; arc !== -1; arc = early.by[at]!) {
-      reasons.add(arcs[arc]!.member)
-      at = arcs[arc]!.to
-    }
-    for (let at = to, arc = late.by[at]!; arc !== -1; arc = late.by[at]!) {
-      reasons.add(arcs[arc]!.member)
-      at = arcs[arc]!.from
-    }
+  let sum = 0
+  let open = pauses
+  for (const [a, b] of closed) {
+    const shut = Math.min(b, ends) - Math.max(a, begins)
+    if (shut <= 0) continue
+    sum += shut
+    open -= 1
   }
-  return reasons
+  return sum + Math.max(0, open) * between
 }

@@ -1,19 +1,18 @@
-import { Branching, type Decided } from './branching.js'
-import { conflictOrTimes } from './conflict.js'
+import { conflictOrTimes } from './conflicts/conflict.js'
 import { type Constraints, constraintsOf } from './constraints.js'
-import { LeastSquares } from './least-squares.js'
-import { type Network, networkOf } from './network.js'
-import { decidedByBounds } from './open-choices.js'
-import { placed } from './placement.js'
+import { LeastSquares } from './least-squares/least-squares.js'
+import { shapeOf, sideOf } from './least-squares/shape.js'
+import { type Network, networkOf } from './network/network.js'
+import { Branching, type Decided } from './orders/branching.js'
+import { decidedByBounds, overloaded } from './orders/open-choices.js'
+import { placed } from './orders/placement.js'
+import { settleTies } from './orders/ties.js'
 import type { TimeConflict, TimePlan, TimeProblem } from './problem.js'
-import { overloaded } from './proof.js'
-import { shapeOf, sideOf } from './shape.js'
-import { settleTies } from './ties.js'
 
 export interface SearchOptions {
   /** An answer to nearly the same problem: where its order of uses still fits, the search begins from there. */
   readonly earlier?: TimePlan
-  /** How many relaxed problems are solved before the best found is given; 20,000 unless said otherwise. */
+  /** How many relaxed problems are solved before the best found is given; 5,000 unless said otherwise. */
   readonly limit?: number
 }
 
@@ -24,7 +23,8 @@ export interface SearchProgress {
   readonly gap: number // by how much at most a better plan would cost less
 }
 
-const usualLimit = 20_000
+const usualLimit = 5_000
+const problemsToFindAny = 500
 const noCost = 1e-12 // less is what rounding leaves
 
 /**
@@ -76,7 +76,7 @@ export class Search {
   answer(): TimePlan | TimeConflict {
     const best = this.#best
     if (best) return this.#planOf(best)
-    const found = conflictOrTimes(this.#problem, this.#constraints)
+    const found = conflictOrTimes(this.#problem, this.#constraints, hasPlan)
     if ('kind' in found) return found
     const decided = this.#orderOf(moment => found.times[moment]!)
     if (!decided) throw new Error('The times have neither a plan nor a conflict.')
@@ -95,7 +95,7 @@ export class Search {
   *#solve(earlier: TimePlan | undefined): Generator<void, void> {
     if (this.#network.contradictory) return
     const decided = decidedByBounds(this.#network)
-    if (!decided) return
+    if (!decided || overloaded(this.#constraints, this.#network, decided.distances)) return
     this.#open = decided.open
     const { choices } = this.#network
     const shape = shapeOf(
@@ -107,7 +107,7 @@ export class Search {
     root.begin([])
     const outcome = root.solve()
     yield
-    if (outcome === 'impossible' || (decided.open.length > 0 && overloaded(this.#constraints))) return
+    if (outcome === 'impossible') return
     this.#root = root
     const branching = new Branching(shape)
     if (earlier) {
@@ -155,6 +155,14 @@ export class Search {
   }
 }
 
+/** Whether a short search finds a plan, or that there is none. */
+function hasPlan(problem: TimeProblem): boolean | undefined {
+  const search = new Search(problem, { limit: problemsToFindAny })
+  while (!search.step(1) && search.progress.cost === Infinity);
+  if (search.progress.cost < Infinity) return true
+  return search.progress.relaxed < problemsToFindAny ? false : undefined
+}
+
 const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>
   Array.from(sides, (side, choice) => sideOf(shape, choice, side))
 
@@ -167,7 +175,7 @@ const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>
  * group by group; a use then comes after closed hours rather than before them. What costs and bounds leave free is put as late as they let it; what may be
  * ever so late, then as early as they let it; of what is left the first moment in the order given is put at 0, and so on with the rest.
  *
- * The search stops after 20,000 relaxed problems, or those that `limit` says: the best plan found is then given with `proven` false and the `gap`
+ * The search stops after 5,000 relaxed problems, or those that `limit` says: the best plan found is then given with `proven` false and the `gap`
  * that is left. A problem with no plan found until then is looked through for any plan, without regard to cost.
  * @throws RangeError that says in words what in the problem is wrong, and where
  */

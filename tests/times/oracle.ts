@@ -69,8 +69,7 @@ export function possible(bounds: readonly Bound[], nodes: number): boolean {
   for (const { from, to, limit } of bounds) least[from]![to] = Math.min(least[from]![to]!, limit)
   for (let k = 0; k < nodes; k++)
     for (let i = 0; i < nodes; i++)
-      for (let j = 0; j < nodes; j++)
-        least[i]![j] = Math.min(least[i]![j]!, least[i]![k]! + least[k]![j]!)
+      for (let j = 0; j < nodes; j++) least[i]![j] = Math.min(least[i]![j]!, least[i]![k]! + least[k]![j]!)
   return least.every((row, i) => row[i]! >= -1e-7)
 }
 
@@ -122,7 +121,8 @@ export function leastCost(
   }
   const inverse = inverted(matrix)
   // What a push of each bound does to every moment, and how much the bound gives.
-  const pushes = bounds.map(({ from, to, limit }) => {
+  const apart = bounds.filter(({ from, to }) => from !== to)
+  const pushes = apart.map(({ from, to, limit }) => {
     const way = inverse.map(row => (from < n ? row[from]! : 0) - (to < n ? row[to]! : 0))
     return { from, to, limit, way, give: (from < n ? way[from]! : 0) - (to < n ? way[to]! : 0) }
   })
@@ -130,7 +130,9 @@ export function leastCost(
   const start = bounds.find(bound => bound.from === n)?.limit ?? 0
   let centre = new Array<number>(n).fill(start)
   for (let round = 0; round < 4000; round++) {
-    const x = inverse.map(row => row.reduce((sum, value, j) => sum + value * (linear[j]! + near * centre[j]!), 0))
+    const x = inverse.map(row =>
+      row.reduce((sum, value, j) => sum + value * (linear[j]! + near * centre[j]!), 0),
+    )
     for (const [k, { way }] of pushes.entries())
       if (forces[k]) for (let i = 0; i < n; i++) x[i]! += forces[k]! * way[i]!
     for (let sweep = 0; sweep < 4000; sweep++) {

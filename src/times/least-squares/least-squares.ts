@@ -1,11 +1,18 @@
-import { type Compliance, exchange, invert, loosen, pull, tie } from './compliance.js'
-import { sameTime } from './constraints.js'
+import { type Spring, sameTime } from '../constraints.js'
+import { Joined } from '../network/joined.js'
+import { Compliance, invert } from './compliance.js'
 import { Forest } from './forest.js'
-import { Joined } from './joined.js'
 import type { Shape } from './shape.js'
 
 /** How a solution came out: of least cost, above the cost that was allowed, or not at all. */
 export type Outcome = 'best' | 'above' | 'impossible'
+
+/** Trees that springs join, all their bodies, and the springs that hold them. */
+interface Part {
+  readonly trees: number[]
+  readonly bodies: number[]
+  readonly springs: Spring[]
+}
 
 const tightness = sameTime / 10 // how far an arc may be overstepped
 const noForce = 1e-10
@@ -30,18 +37,22 @@ export class LeastSquares {
   readonly #enabled: Int32Array // sides of choices that are to hold
   readonly #forest: Forest
   readonly #load: Float64Array
+  readonly #number: Int32Array
+  readonly #way: Float64Array // where bodies go while one arc is taken in
 
   constructor(shape: Shape) {
     const { size } = shape
     this.shape = shape
     this.x = new Float64Array(size)
-    this.#compliance = new Float64Array(size * size)
+    this.#compliance = new Compliance(size)
+    this.#way = new Float64Array(size)
     this.#links = new Int32Array(size)
     this.#force = new Float64Array(size)
     this.#change = new Float64Array(size)
     this.#enabled = new Int32Array(Math.max(0, shape.stays - shape.always))
     this.#forest = new Forest(size)
     this.#load = new Float64Array(size)
+    this.#number = new Int32Array(size).fill(-1)
   }
 
   /** The arcs at their limit that hold the others up, to begin from another time. */
@@ -57,7 +68,7 @@ export class LeastSquares {
   copy(other: LeastSquares): void {
     this.x.set(other.x)
     this.cost = other.cost
-    this.#compliance.set(other.#compliance)
+    this.#compliance.copy(other.#compliance)
     this.#count = other.#count
     this.#links.set(other.#links)
     this.#force.set(other.#force)
@@ -97,52 +108,18 @@ export class LeastSquares {
   settle(): void {
     const { size, springs } = this.shape
     this.#grow()
-    const { tree, order, parent, parentLink } = this.#forest
-    const unknown = new Int32Array(size).fill(-1)
-    let count = 0
-    const inTree = new Float64Array(size)
+    const { order, parent, parentLink } = this.#forest
+    const inTree = new Float64Array(size) // from the body that the tree grows from
     for (const body of order) {
       const link = parentLink[body]!
-      if (link !== -1) {
-        const arc = this.#links[link]!
-        const limit = this.shape.limit[arc]!
-        inTree[body] = inTree[parent[body]!]! + (this.shape.to[arc] === body ? limit : -limit)
-      } else if (body !== 0) unknown[body] = count++
+      if (link === -1) continue
+      const arc = this.#links[link]!
+      const limit = this.shape.limit[arc]!
+      inTree[body] = inTree[parent[body]!]! + (this.shape.to[arc] === body ? limit : -limit)
     }
-    const stiff = new Float64Array(count * count)
-    const push = new Float64Array(count)
-    for (const { from, to, usual, weight } of springs) {
-      const a = unknown[tree[from]!]!
-      const b = unknown[tree[to]!]!
-      if (a === b) continue
-      const force = 2 * weight * (usual - inTree[to]! + inTree[from]!)
-      if (a !== -1) {
-        stiff[a * count + a]! += 2 * weight
-        push[a]! -= force
-      }
-      if (b !== -1) {
-        stiff[b * count + b]! += 2 * weight
-        push[b]! += force
-      }
-      if (a !== -1 && b !== -1) {
-        stiff[a * count + b]! -= 2 * weight
-        stiff[b * count + a]! -= 2 * weight
-      }
-    }
-    invert(stiff, count)
-    const place = new Float64Array(count)
-    for (let i = 0; i < count; i++)
-      for (let j = 0; j < count; j++) place[i]! += stiff[i * count + j]! * push[j]!
-    this.#compliance.fill(0)
-    for (let i = 0; i < size; i++) {
-      const a = unknown[tree[i]!]!
-      this.x[i] = inTree[i]! + (a === -1 ? 0 : place[a]!)
-      if (a === -1) continue
-      for (let j = 0; j < size; j++) {
-        const b = unknown[tree[j]!]!
-        if (b !== -1) this.#compliance[i * size + j] = stiff[a * count + b]!
-      }
-    }
+    this.#compliance.clear()
+    this.x.set(inTree)
+    for (const part of this.#sprung()) this.#balance(part)
     this.#load.fill(0)
     for (const { from, to, usual, weight } of springs) {
       const force = 2 * weight * (usual - this.x[to]! + this.x[from]!)
@@ -152,6 +129,68 @@ export class LeastSquares {
     this.#bear(this.#force)
     for (let link = 0; link < this.#count; link++) this.#force[link] = Math.max(0, this.#force[link]!)
     this.cost = this.#costNow()
+  }
+
+  /** The trees that springs join to each other, without the one that stands still: each part can be balanced by itself. */
+  #sprung(): Iterable<Part> {
+    const { tree } = this.#forest
+    const joined = new Joined(tree.length)
+    for (const { from, to } of this.shape.springs)
+      if (tree[from] !== 0 && tree[to] !== 0) joined.join(tree[from]!, tree[to]!)
+    const parts = new Map<number, Part>()
+    for (const [body, of] of tree.entries()) {
+      if (of === 0) continue
+      const first = joined.of(of)
+      const part = parts.get(first) ?? { trees: [], bodies: [], springs: [] }
+      parts.set(first, part)
+      part.bodies.push(body)
+      if (of === body) part.trees.push(body)
+    }
+    for (const spring of this.shape.springs) {
+      const a = tree[spring.from]!
+      const b = tree[spring.to]!
+      if (a !== b) parts.get(joined.of(a === 0 ? b : a))!.springs.push(spring)
+    }
+    return parts.values()
+  }
+
+  /** Moves those trees to where their springs are at rest, and enters how they give way. */
+  #balance({ trees, bodies, springs }: Part): void {
+    const { tree } = this.#forest
+    const count = trees.length
+    const number = this.#number // by the body that a tree grows from; that of body 0 has none
+    for (const [k, body] of trees.entries()) number[body] = k
+    const stiff = new Float64Array(count * count)
+    for (const { from, to, weight } of springs) {
+      const a = number[tree[from]!]!
+      const b = number[tree[to]!]!
+      if (a !== -1) stiff[a * count + a]! += 2 * weight
+      if (b !== -1) stiff[b * count + b]! += 2 * weight
+      if (a !== -1 && b !== -1) {
+        stiff[a * count + b]! -= 2 * weight
+        stiff[b * count + a]! -= 2 * weight
+      }
+    }
+    invert(stiff, count)
+    // The second time takes away what the first left over by rounding.
+    for (let time = 0; time < 2; time++) {
+      const push = new Float64Array(count)
+      for (const { from, to, usual, weight } of springs) {
+        const force = 2 * weight * (usual - this.x[to]! + this.x[from]!)
+        const a = number[tree[from]!]!
+        const b = number[tree[to]!]!
+        if (a !== -1) push[a]! -= force
+        if (b !== -1) push[b]! += force
+      }
+      for (const body of bodies) {
+        const row = number[tree[body]!]! * count
+        for (let k = 0; k < count; k++) this.x[body]! += stiff[row + k]! * push[k]!
+      }
+    }
+    for (const i of bodies) {
+      const row = number[tree[i]!]! * count
+      for (const j of bodies) this.#compliance.set(i, j, stiff[row + number[tree[j]!]!]!)
+    }
   }
 
   #costNow(): number {
@@ -194,7 +233,8 @@ export class LeastSquares {
     let force = 0
     for (;;) {
       const apart = this.#forest.tree[a] !== this.#forest.tree[b]
-      const way = apart ? pull(this.#compliance, size, b, a) : undefined
+      const way = apart ? this.#way : undefined
+      if (way) this.#compliance.pull(b, a, way)
       this.#respond(a, b, way)
       const full = way ? this.over(arc) / (way[a]! - way[b]!) : Infinity
       const { link, step } = this.#firstToLetGo(full)
@@ -203,7 +243,8 @@ export class LeastSquares {
       for (let k = 0; k < this.#count; k++) this.#force[k]! += step * this.#change[k]!
       force += step
       if (link === -1) {
-        tie(this.#compliance, size, a, b)
+        this.#compliance.pull(a, b, this.#way)
+        this.#compliance.tie(a, b, this.#way)
         this.#link(arc, force)
         return true
       }
@@ -279,7 +320,8 @@ export class LeastSquares {
       const apart = afloat[to[arc]!]! - afloat[from[arc]!]!
       const step = this.over(arc) / -apart
       for (let i = 0; i < size; i++) this.x[i]! += step * afloat[i]!
-      exchange(this.#compliance, afloat, from[arc]!, to[arc]!)
+      this.#compliance.pull(from[arc]!, to[arc]!, this.#way)
+      this.#compliance.exchange(afloat, from[arc]!, to[arc]!, this.#way)
       return true
     }
     // The side that came free pushes against the springs; what it moves of the rest is what the compliance says.
@@ -293,14 +335,13 @@ export class LeastSquares {
       push[spring.from]! -= 2 * spring.weight * off
       stiffness += 2 * spring.weight
     }
-    const way = new Float64Array(size)
+    const way = this.#way
+    this.#compliance.give(push, way)
     for (let i = 0; i < size; i++) {
-      let moved = 0
-      for (let j = 0; j < size; j++) moved += this.#compliance[i * size + j]! * push[j]!
-      way[i] = Number(tree[i] === free) - moved
-      stiffness -= moved * push[i]!
+      stiffness -= way[i]! * push[i]!
+      way[i] = Number(tree[i] === free) - way[i]!
     }
-    loosen(this.#compliance, way, stiffness)
+    this.#compliance.loosen(way, stiffness)
     return false
   }
 

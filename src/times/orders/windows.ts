@@ -1,7 +1,7 @@
-import { type Arc, sameTime } from './constraints.js'
-import { Distances } from './distances.js'
-import type { LeastSquares } from './least-squares.js'
-import { arcOf } from './shape.js'
+import { type Arc, sameTime } from '../constraints.js'
+import type { LeastSquares } from '../least-squares/least-squares.js'
+import { arcOf } from '../least-squares/shape.js'
+import { Distances } from '../network/distances.js'
 
 /**
  * Bounds that hold for whatever costs at most `allowed` and keeps the sides in force in `state`, which is at its least cost. As the cost is a sum

@@ -1,6 +1,6 @@
+import { LeastSquares } from '../least-squares/least-squares.js'
+import { arcOf, sideOf } from '../least-squares/shape.js'
 import { Branching, type Decided, sameCost } from './branching.js'
-import { LeastSquares } from './least-squares.js'
-import { arcOf, sideOf } from './shape.js'
 import { windows } from './windows.js'
 
 /**

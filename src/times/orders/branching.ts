@@ -1,7 +1,8 @@
-import { sameTime } from './constraints.js'
-import { Heap } from './heap.js'
-import { LeastSquares } from './least-squares.js'
-import { arcOf, type Shape, sideOf } from './shape.js'
+import { sameTime } from '../constraints.js'
+import { Heap } from '../heap.js'
+import { LeastSquares } from '../least-squares/least-squares.js'
+import { arcOf, type Shape, sideOf } from '../least-squares/shape.js'
+import { Joined } from '../network/joined.js'
 import { windows } from './windows.js'
 
 /** Costs that differ by no more are equal. */
@@ -21,6 +22,8 @@ interface Node {
   readonly links: Int32Array
 }
 
+const nodesToImprove = 50 // without a better one, before the best is improved by parts
+const problemsToImprove = 60 // for each part
 const candidates = 4 // choices that are tried on both sides before one of them is branched on
 
 /**
@@ -37,6 +40,7 @@ export class Branching {
   #trials: [LeastSquares, LeastSquares]
   #kept: [LeastSquares, LeastSquares]
   readonly #given: number[] = [] // sides without which nothing is better than the best
+  #idle = 0 // nodes since the best was found
   #bound = Infinity // of the node at hand
 
   constructor(shape: Shape) {
@@ -72,12 +76,18 @@ export class Branching {
         const open = this.#open()
         if (open.length === 0) {
           this.best = this.decided(this.#at)
-          if (firstOnly || !this.#tighten(root)) return this.#forget()
+          if (firstOnly) return this.#forget()
+          if (!this.#tighten(root)) return this.#forget()
+          this.#idle = 0
           break
         }
         alive = yield* this.#branch(open, within, depth)
       }
       this.#bound = Infinity
+      if (firstOnly || !this.best || ++this.#idle !== nodesToImprove) continue
+      const { cost } = this.best
+      yield* this.#improve(root)
+      if (this.best.cost < cost && !this.#tighten(root)) break
     }
     this.#forget()
   }
@@ -128,6 +138,40 @@ export class Branching {
     }
     this.#at.copy(next)
     return true
+  }
+
+  /** Plans one block of bodies after the other anew, the order of all others being as in the best, as long as that is cheaper. */
+  *#improve(root: LeastSquares): Generator<void, void> {
+    const shape = this.#shape
+    const joined = new Joined(shape.size)
+    for (const { from, to } of shape.springs) if (from !== 0 && to !== 0) joined.join(from, to)
+    const blockOf = (body: number) => joined.of(body)
+    const touches = (choice: number, block: number) => {
+      const arc = sideOf(shape, choice, 0)
+      return [arc, arc + 1].some(
+        side => blockOf(shape.from[side]!) === block || blockOf(shape.to[side]!) === block,
+      )
+    }
+    const blocks = new Set(Array.from({ length: shape.size - 1 }, (_, body) => blockOf(body + 1)))
+    const state = this.#trials[0]
+    const below = new Branching(shape)
+    for (let since = 0; since < blocks.size; ) {
+      for (const block of blocks) {
+        if (since++ >= blocks.size) return
+        const { sides, cost } = this.best!
+        state.copy(root)
+        for (const [choice, side] of sides.entries())
+          if (!touches(choice, block)) state.enable(sideOf(shape, choice, side))
+        if (state.solve(cost - sameCost) !== 'best') continue
+        below.best = undefined
+        const search = below.search(state, cost - sameCost, true)
+        for (let k = 0; k < problemsToImprove && !search.next().done; k++) yield
+        below.#forget()
+        if (!below.best) continue
+        this.best = below.best
+        since = 0
+      }
+    }
   }
 
   /** Decides what the cost of the best already decides; false where nothing is better. */

@@ -1,8 +1,8 @@
-import type { Constraints } from './constraints.js'
-import { Joined } from './joined.js'
-import type { LeastSquares } from './least-squares.js'
-import type { Network } from './network.js'
-import { arcOf } from './shape.js'
+import type { Constraints } from '../constraints.js'
+import type { LeastSquares } from '../least-squares/least-squares.js'
+import { arcOf } from '../least-squares/shape.js'
+import { Joined } from '../network/joined.js'
+import type { Network } from '../network/network.js'
 
 interface Slack {
   readonly from: number

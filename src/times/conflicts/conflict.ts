@@ -1,11 +1,15 @@
-import type { Constraints, NamedArc } from './constraints.js'
+import type { Constraints, NamedArc } from '../constraints.js'
+import type { TimeConflict, TimeProblem } from '../problem.js'
 import { shortestCycle } from './potentials.js'
-import type { TimeConflict, TimeProblem } from './problem.js'
 import { Proof, TooLong } from './proof.js'
 
-/** How many steps the first proof of a conflict may take, and each of those that make it smaller. */
-const stepsToProve = 20_000
-const stepsToShrink = 2_000
+/** How many steps the first proof of a conflict may take, and those that make it smaller, before and after a plan was looked for. */
+const stepsToProve = 10_000
+const stepsAtFirst = 20
+const stepsAtLast = 500
+
+/** Whether a problem has a plan, as far as a short search can tell. */
+export type HasPlan = (problem: TimeProblem) => boolean | undefined
 
 /**
  * A smallest set of members that cannot be together, or times (from the base on, by moment) that keep all of them. Where spans and holds
@@ -15,18 +19,15 @@ const stepsToShrink = 2_000
 export function conflictOrTimes(
   problem: TimeProblem,
   constraints: Constraints,
+  hasPlan: HasPlan,
 ): TimeConflict | { times: Float64Array } {
   const cycle = cycleOf(problem, constraints)
   if (cycle) return conflict(problem, new Set(cycle.map(arc => arc.member)), true)
   const proof = new Proof(constraints)
   const all = new Set(Array(constraints.members).keys())
-  try {
-    const found = proof.against(all, stepsToProve)
-    return found ? shrunk(problem, proof, found) : { times: proof.times }
-  } catch (error) {
-    if (!(error instanceof TooLong)) throw error
-    return conflict(problem, all, false)
-  }
+  const found = attempt(proof, all, stepsToProve)
+  if (found === 'too long') return conflict(problem, all, false)
+  return found ? shrunk(problem, proof, found, hasPlan) : { times: proof.times }
 }
 
 /** The arcs of spans and holds that contradict each other, one after the other from the origin on where they pass it. */
@@ -44,22 +45,28 @@ export function cycleOf(
   return [...cycle.slice(start), ...cycle.slice(0, start)]
 }
 
-function shrunk(problem: TimeProblem, proof: Proof, found: ReadonlySet<number>): TimeConflict {
+function shrunk(
+  problem: TimeProblem,
+  proof: Proof,
+  found: ReadonlySet<number>,
+  hasPlan: HasPlan,
+): TimeConflict {
   let left = new Set(found)
   let proven = true
-  const against = (members: ReadonlySet<number>) => {
-    try {
-      return proof.against(members, stepsToShrink)
-    } catch (error) {
-      if (!(error instanceof TooLong)) throw error
-      proven = false
-      return undefined
-    }
+  const against = (members: Set<number>): Set<number> | undefined => {
+    const short = attempt(proof, members, stepsAtFirst)
+    if (short !== 'too long') return short
+    const plan = hasPlan(only(problem, members))
+    if (plan !== undefined) return plan ? undefined : members
+    const long = attempt(proof, members, stepsAtLast)
+    if (long !== 'too long') return long
+    proven = false
+    return undefined
   }
   // A proof often needs less than the one before, before anything is left out.
   for (;;) {
-    const again = against(left)
-    if (!again || again.size === left.size) break
+    const again = attempt(proof, left, stepsAtLast)
+    if (!again || again === 'too long' || again.size === left.size) break
     left = again
   }
   for (const member of [...left].sort((a, b) => a - b)) {
@@ -69,6 +76,29 @@ function shrunk(problem: TimeProblem, proof: Proof, found: ReadonlySet<number>):
     left = against(others) ?? left
   }
   return conflict(problem, left, proven)
+}
+
+function attempt(
+  proof: Proof,
+  members: ReadonlySet<number>,
+  steps: number,
+): Set<number> | undefined | 'too long' {
+  try {
+    return proof.against(members, steps)
+  } catch (error) {
+    if (!(error instanceof TooLong)) throw error
+    return 'too long'
+  }
+}
+
+/** The problem with those members only. */
+function only({ moments, spans, holds, alone = [] }: TimeProblem, members: ReadonlySet<number>): TimeProblem {
+  return {
+    moments,
+    spans: spans.filter((_, k) => members.has(k)),
+    holds: holds.filter((_, k) => members.has(spans.length + k)),
+    alone: alone.filter((_, k) => members.has(spans.length + holds.length + k)),
+  }
 }
 
 function conflict(
