@@ -1,5 +1,8 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
 
+export { type DayMoment, type DaySheet, openDay } from './day/plan/open-day.js'
+export type { TimeWorking } from './day/plan/time-working.js'
+export type { ToWeigh } from './day/plan/weigh-list.js'
 export { dilutionFor, growthRate, ripeningHours } from './day/temperature/growth.js'
 export { type HeatPart, iceFor, waterByFactors, waterTemperature } from './day/temperature/water.js'
 export type { Batch, KeepBack, Pieces, Scale } from './dough/document/batch.js'
