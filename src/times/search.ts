@@ -106,9 +106,9 @@ export class Search {
     const root = new LeastSquares(shape)
     root.begin([])
     const outcome = root.solve()
-    yield
     if (outcome === 'impossible') return
     this.#root = root
+    yield
     const branching = new Branching(shape)
     if (earlier) {
       const times = this.#problem.moments.map(name => (earlier.at.get(name) ?? 0) - this.#constraints.base)
