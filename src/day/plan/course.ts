@@ -2,7 +2,7 @@ import type { Day, Oven } from '../../dough/document/day.js'
 import type { Formula, Stage } from '../../dough/document/formula.js'
 import type { StagePlan, StepPlan } from '../method/stage-steps.js'
 import type { Length } from '../method/step-time.js'
-import type { DayEvent, DayNetwork, Load } from './network.js'
+import type { DayEvent, DayNetwork, Load } from './day-network.js'
 import { type Scaled, scaledWait } from './waits.js'
 
 /** A bread of the day, with its stages as they are done. */

@@ -5,8 +5,8 @@ import {
   shortfallOf,
   type TimeConflict,
 } from '../../times/index.js'
+import type { Reason } from './day-network.js'
 import type { DayProblem, HoldReason } from './day-problem.js'
-import type { Reason } from './network.js'
 
 /** Why a day has no times: the smallest set of what cannot be together. */
 export interface DayConflict {

@@ -4,7 +4,7 @@ import type { AloneGroup, TimeHold, TimeProblem } from '../../times/index.js'
 import { stagePlans } from '../method/stage-steps.js'
 import { dateAfter, instantOf, readClock, readLocal } from './clock.js'
 import { type Bread, type Build, buildKey, Course, type Taker, takingMoments } from './course.js'
-import { DayNetwork } from './network.js'
+import { DayNetwork } from './day-network.js'
 
 /** What a hold of the problem is there for. */
 export type HoldReason =

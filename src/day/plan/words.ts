@@ -2,8 +2,8 @@ import type { Day } from '../../dough/document/day.js'
 import type { Length } from '../method/step-time.js'
 import { clockText, lengthText, localOf } from './clock.js'
 import type { DayConflict } from './day-conflict.js'
+import type { DayEvent } from './day-network.js'
 import type { DayProblem, HoldReason } from './day-problem.js'
-import type { DayEvent } from './network.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
 /** `Mix`, `Bulk, second time of four`, `Bake, load 2 of 3`. */
