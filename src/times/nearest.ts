@@ -1,4 +1,4 @@
-import type { TimeConflict, TimeHold, TimeProblem } from './problem.js'
+import type { TimeConflict, TimeHold, TimePlan, TimeProblem, TimeSpan } from './problem.js'
 import { Search } from './search.js'
 
 /** The time with which one hold of a conflict would fit all the rest of the problem. */
@@ -9,6 +9,7 @@ export interface NearestTime {
   readonly proven: boolean // false: the search stopped at its limit, and a nearer one may exist
 }
 
+const reaches = [60, 240, 960] // minutes from the time wanted
 const mostProblems = 2_000 // relaxed, for each time that is looked for
 
 /**
@@ -35,31 +36,41 @@ export function nearestTimes(problem: TimeProblem, conflict: TimeConflict): Near
   })
 }
 
-/** The time of a moment that is nearest to the one wanted: it alone costs, the square of how far it is off. */
+/** The time of a moment that is nearest to the one wanted. */
 function nearestTo(
   wanted: number,
   moment: string,
-  { moments, spans, holds, alone = [] }: TimeProblem,
+  problem: TimeProblem,
 ): { time: number; proven: boolean } | undefined {
+  const { moments, spans, holds } = problem
   let name = 'wanted'
   while (moments.includes(name)) name += '′'
-  const far = farthest({ moments, spans, holds, alone }, wanted)
-  const search = new Search(
-    {
-      moments: [...moments, name],
-      spans: [
-        ...spans.map(({ from, to, least, most }) => ({ from, to, least, most })),
-        { from: name, to: moment, least: -far, most: far, usual: 0 },
-      ],
-      holds: [...holds, { moment: name, at: wanted }],
-      alone,
-    },
-    { limit: mostProblems },
-  )
-  while (!search.step(1) && search.progress.gap > 0);
+  const within = (most: number, kept: readonly TimeSpan[]): TimeProblem => ({
+    ...problem,
+    moments: [...moments, name],
+    spans: [...kept, { from: name, to: moment, least: -most, most, usual: 0 }],
+    holds: [...holds, { moment: name, at: wanted }],
+  })
+  // Any plan is found sooner near the time wanted, and where the waits draw to their usual; then only how far it is off costs.
+  for (const reach of [...reaches, farthest(problem, wanted)]) {
+    const earlier = firstPlan(within(reach, spans))
+    if (!earlier) continue
+    const off = Math.abs(earlier.at.get(moment)! - wanted) + 1e-6
+    const bare = spans.map(({ from, to, least, most }) => ({ from, to, least, most }))
+    const search = new Search(within(off, bare), { earlier, limit: mostProblems })
+    while (!search.step(1) && search.progress.gap > 0);
+    const plan = search.answer()
+    if (plan.kind === 'plan') return { time: plan.at.get(moment)!, proven: search.progress.gap === 0 }
+  }
+  return undefined
+}
+
+function firstPlan(problem: TimeProblem): TimePlan | undefined {
+  const search = new Search(problem, { limit: mostProblems })
+  while (!search.step(1) && search.progress.cost === Infinity);
   if (search.progress.cost === Infinity) return undefined
   const plan = search.answer()
-  return plan.kind === 'plan' ? { time: plan.at.get(moment)!, proven: search.progress.gap === 0 } : undefined
+  return plan.kind === 'plan' ? plan : undefined
 }
 
 /** Farther than any bounds can push a moment from the time wanted. */
