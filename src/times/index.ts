@@ -1,5 +1,5 @@
-export { type NearestTime, nearestTimes } from './conflicts/nearest.js'
 export { type Shortfall, type ShortfallStep, shortfallOf } from './conflicts/shortfall.js'
+export { type NearestTime, nearestTimes } from './nearest.js'
 export type {
   AloneGroup,
   TimeConflict,

@@ -29,6 +29,10 @@ function only(problem: TimeProblem, { spans, holds, groups }: TimeConflict, left
   }
 }
 
+/** The nearest times, to a billionth of a minute. */
+const nearestOf = (problem: TimeProblem, conflict: TimeConflict) =>
+  nearestTimes(problem, conflict).map(found => ({ ...found, time: Math.round(found.time * 1e9) / 1e9 }))
+
 const hasPlan = (problem: TimeProblem) => !waysOf(problem).next().done
 
 test('mixing at 9:00 and out of the oven by 13:00 leaves bulk, proof and baking too little', () => {
@@ -60,9 +64,9 @@ test('mixing at 9:00 and out of the oven by 13:00 leaves bulk, proof and baking 
       { kind: 'hold', index: 0, bound: 'at', minutes: 540 },
     ],
   })
-  assert.deepEqual(nearestTimes(problem, conflict), [
-    { hold: 0, bound: 'at', time: 470 },
-    { hold: 1, bound: 'until', time: 850 },
+  assert.deepEqual(nearestOf(problem, conflict), [
+    { hold: 0, bound: 'at', time: 470, proven: true },
+    { hold: 1, bound: 'until', time: 850, proven: true },
   ])
 })
 
@@ -82,9 +86,9 @@ test('waits that cannot last as long as two holds are apart say so by their most
     shortfall.steps.map(({ bound }) => bound),
     ['at', 'most', 'most', 'from'],
   )
-  assert.deepEqual(nearestTimes(problem, conflict), [
-    { hold: 0, bound: 'at', time: 15 },
-    { hold: 1, bound: 'from', time: 60 },
+  assert.deepEqual(nearestOf(problem, conflict), [
+    { hold: 0, bound: 'at', time: 15, proven: true },
+    { hold: 1, bound: 'from', time: 60, proven: true },
   ])
 })
 
@@ -93,7 +97,7 @@ test('of several conflicts the one with the fewest members is told', () => {
   const conflict = conflictOf(problem)
   assert.deepEqual([conflict.spans, conflict.holds], [[1, 3], []])
   assert.equal(shortfallOf(problem, conflict)!.minutes, 30)
-  assert.deepEqual(nearestTimes(problem, conflict), [])
+  assert.deepEqual(nearestOf(problem, conflict), [])
 })
 
 test('two loads held to the same time are at odds over the oven alone', () => {
@@ -103,9 +107,9 @@ test('two loads held to the same time are at odds over the oven alone', () => {
   assert.deepEqual([conflict.spans, conflict.holds, conflict.groups], [[1], [0, 1], ['oven']])
   assert.equal(shortfallOf(problem, conflict), undefined)
   // P ends at 75 at the latest before q begins at 80; Q ends at 135 at the earliest after P at 100.
-  assert.deepEqual(nearestTimes(problem, conflict), [
-    { hold: 0, bound: 'at', time: 75 },
-    { hold: 1, bound: 'at', time: 135 },
+  assert.deepEqual(nearestOf(problem, conflict), [
+    { hold: 0, bound: 'at', time: 75, proven: true },
+    { hold: 1, bound: 'at', time: 135, proven: true },
   ])
 })
 
@@ -113,7 +117,7 @@ test('a hold goes to the nearer side of closed hours', () => {
   const problem = timesOf('m 10 M \n M at 100 \n hands closed 60-120: m..M')
   const conflict = conflictOf(problem)
   assert.deepEqual([conflict.holds, conflict.groups], [[0], ['hands']])
-  assert.deepEqual(nearestTimes(problem, conflict), [{ hold: 0, bound: 'at', time: 130 }])
+  assert.deepEqual(nearestOf(problem, conflict), [{ hold: 0, bound: 'at', time: 130, proven: true }])
 })
 
 test('more loads than the oven has time for are a conflict of the oven, found without trying every order', () => {
@@ -143,9 +147,9 @@ test('a levain that cannot be mixed so late names the whole chain, without the f
     'bake',
   ])
   // 10 + 480 + 10 + 30 + 5 + 210 + 20 + 720 + 45 = 1530 before 3420
-  assert.deepEqual(nearestTimes(problem, conflict), [
-    { hold: 0, bound: 'at', time: 3430 },
-    { hold: 1, bound: 'from', time: 1890 },
+  assert.deepEqual(nearestOf(problem, conflict), [
+    { hold: 0, bound: 'at', time: 3430, proven: true },
+    { hold: 1, bound: 'from', time: 1890, proven: true },
   ])
 })
 
@@ -178,6 +182,7 @@ for (let seed = 1; seed <= 400; seed++) {
       const moved = (time: number) =>
         hasPlan({ ...problem, holds: [...others, { ...held, [found.bound]: time }] })
       const wanted = held[found.bound]!
+      assert.ok(found.proven)
       assert.ok(moved(found.time), `${found.time} for ${wanted}`)
       for (const off of [0.001, Math.abs(found.time - wanted) / 2]) {
         const nearer = Math.max(0, Math.abs(found.time - wanted) - off)

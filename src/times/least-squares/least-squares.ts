@@ -1,18 +1,12 @@
-import { type Spring, sameTime } from '../constraints.js'
+import { sameTime } from '../constraints.js'
 import { Joined } from '../network/joined.js'
-import { Compliance, invert } from './compliance.js'
+import { Compliance } from './compliance.js'
 import { Forest } from './forest.js'
+import { rest } from './rest.js'
 import type { Shape } from './shape.js'
 
 /** How a solution came out: of least cost, above the cost that was allowed, or not at all. */
 export type Outcome = 'best' | 'above' | 'impossible'
-
-/** Trees that springs join, all their bodies, and the springs that hold them. */
-interface Part {
-  readonly trees: number[]
-  readonly bodies: number[]
-  readonly springs: Spring[]
-}
 
 const tightness = sameTime / 10 // how far an arc may be overstepped
 const noForce = 1e-10
@@ -37,7 +31,6 @@ export class LeastSquares {
   readonly #enabled: Int32Array // sides of choices that are to hold
   readonly #forest: Forest
   readonly #load: Float64Array
-  readonly #number: Int32Array
   readonly #way: Float64Array // where bodies go while one arc is taken in
 
   constructor(shape: Shape) {
@@ -52,7 +45,6 @@ export class LeastSquares {
     this.#enabled = new Int32Array(Math.max(0, shape.stays - shape.always))
     this.#forest = new Forest(size)
     this.#load = new Float64Array(size)
-    this.#number = new Int32Array(size).fill(-1)
   }
 
   /** The arcs at their limit that hold the others up, to begin from another time. */
@@ -119,7 +111,7 @@ export class LeastSquares {
     }
     this.#compliance.clear()
     this.x.set(inTree)
-    for (const part of this.#sprung()) this.#balance(part)
+    rest(this.shape, this.#forest.tree, this.x, this.#compliance)
     this.#load.fill(0)
     for (const { from, to, usual, weight } of springs) {
       const force = 2 * weight * (usual - this.x[to]! + this.x[from]!)
@@ -129,68 +121,6 @@ export class LeastSquares {
     this.#bear(this.#force)
     for (let link = 0; link < this.#count; link++) this.#force[link] = Math.max(0, this.#force[link]!)
     this.cost = this.#costNow()
-  }
-
-  /** The trees that springs join to each other, without the one that stands still: each part can be balanced by itself. */
-  #sprung(): Iterable<Part> {
-    const { tree } = this.#forest
-    const joined = new Joined(tree.length)
-    for (const { from, to } of this.shape.springs)
-      if (tree[from] !== 0 && tree[to] !== 0) joined.join(tree[from]!, tree[to]!)
-    const parts = new Map<number, Part>()
-    for (const [body, of] of tree.entries()) {
-      if (of === 0) continue
-      const first = joined.of(of)
-      const part = parts.get(first) ?? { trees: [], bodies: [], springs: [] }
-      parts.set(first, part)
-      part.bodies.push(body)
-      if (of === body) part.trees.push(body)
-    }
-    for (const spring of this.shape.springs) {
-      const a = tree[spring.from]!
-      const b = tree[spring.to]!
-      if (a !== b) parts.get(joined.of(a === 0 ? b : a))!.springs.push(spring)
-    }
-    return parts.values()
-  }
-
-  /** Moves those trees to where their springs are at rest, and enters how they give way. */
-  #balance({ trees, bodies, springs }: Part): void {
-    const { tree } = this.#forest
-    const count = trees.length
-    const number = this.#number // by the body that a tree grows from; that of body 0 has none
-    for (const [k, body] of trees.entries()) number[body] = k
-    const stiff = new Float64Array(count * count)
-    for (const { from, to, weight } of springs) {
-      const a = number[tree[from]!]!
-      const b = number[tree[to]!]!
-      if (a !== -1) stiff[a * count + a]! += 2 * weight
-      if (b !== -1) stiff[b * count + b]! += 2 * weight
-      if (a !== -1 && b !== -1) {
-        stiff[a * count + b]! -= 2 * weight
-        stiff[b * count + a]! -= 2 * weight
-      }
-    }
-    invert(stiff, count)
-    // The second time takes away what the first left over by rounding.
-    for (let time = 0; time < 2; time++) {
-      const push = new Float64Array(count)
-      for (const { from, to, usual, weight } of springs) {
-        const force = 2 * weight * (usual - this.x[to]! + this.x[from]!)
-        const a = number[tree[from]!]!
-        const b = number[tree[to]!]!
-        if (a !== -1) push[a]! -= force
-        if (b !== -1) push[b]! += force
-      }
-      for (const body of bodies) {
-        const row = number[tree[body]!]! * count
-        for (let k = 0; k < count; k++) this.x[body]! += stiff[row + k]! * push[k]!
-      }
-    }
-    for (const i of bodies) {
-      const row = number[tree[i]!]! * count
-      for (const j of bodies) this.#compliance.set(i, j, stiff[row + number[tree[j]!]!]!)
-    }
   }
 
   #costNow(): number {

@@ -7,7 +7,8 @@ import type { Network } from '../network/network.js'
  */
 export interface Shape {
   readonly size: number
-  readonly always: number // arcs that always hold
+  readonly own: number // the first arcs, of spans, holds and the lengths of uses
+  readonly always: number // those, and the sides of choices that bounds have decided
   readonly stays: number // the number of the first stay
   readonly from: Int32Array
   readonly to: Int32Array
@@ -18,7 +19,7 @@ export interface Shape {
 
 /** `choices` are the network's that are still open, `arcs` its arcs with the sides of those that are not. */
 export function shapeOf(
-  { size, springs, fixedCost }: Network,
+  { size, springs, fixedCost, arcs: own }: Network,
   arcs: readonly Arc[],
   choices: readonly (readonly [Arc, Arc])[],
 ): Shape {
@@ -26,6 +27,7 @@ export function shapeOf(
   const all = [...arcs, ...choices.flat(), ...stays]
   return {
     size,
+    own: own.length,
     always: arcs.length,
     stays: all.length - size,
     from: Int32Array.from(all, arc => arc.from),

@@ -144,7 +144,10 @@ export class Branching {
   *#improve(root: LeastSquares): Generator<void, void> {
     const shape = this.#shape
     const joined = new Joined(shape.size)
-    for (const { from, to } of shape.springs) if (from !== 0 && to !== 0) joined.join(from, to)
+    for (let arc = 0; arc < shape.own; arc++) {
+      const { from, to } = arcOf(shape, arc)
+      if (from !== 0 && to !== 0) joined.join(from, to)
+    }
     const blockOf = (body: number) => joined.of(body)
     const touches = (choice: number, block: number) => {
       const arc = sideOf(shape, choice, 0)
