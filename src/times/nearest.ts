@@ -13,8 +13,9 @@ const reaches = [60, 240, 960] // minutes from the time wanted
 const mostProblems = 2_000 // relaxed, for each time that is looked for
 
 /**
- * For each hold of a conflict the nearest time that it alone would have to be at, from or until, the rest staying as it is. A hold that cannot
- * help is left out: the rest has a conflict of its own, or no plan was found among 2,000 relaxed problems.
+ * For each hold of a conflict the nearest time that it alone would have to be at, from or until, the rest staying
+ * as it is. A hold that cannot help is left out: the rest has a conflict of its own, or no plan was found among
+ * 2,000 relaxed problems.
  */
 export function nearestTimes(problem: TimeProblem, conflict: TimeConflict): NearestTime[] {
   return conflict.holds.flatMap(hold => {
@@ -51,7 +52,8 @@ function nearestTo(
     spans: [...kept, { from: name, to: moment, least: -most, most, usual: 0 }],
     holds: [...holds, { moment: name, at: wanted }],
   })
-  // Any plan is found sooner near the time wanted, and where the waits draw to their usual; then only how far it is off costs.
+  // Any plan is found sooner near the time wanted, and where the waits draw to their usual; then only how far it is
+  // off costs.
   for (const reach of [...reaches, farthest(problem, wanted)]) {
     const earlier = firstPlan(within(reach, spans))
     if (!earlier) continue

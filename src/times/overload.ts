@@ -26,8 +26,9 @@ export function loadsOf(arcs: readonly NamedArc[], { uses }: Room): Load[] {
 }
 
 /**
- * Loads of one room that ask for more time than there is: none can begin before one time or end after another, and together they take longer
- * than lies between. Undefined where there are none. `early` and `late` are bounds on all moments, by which the loads are compared.
+ * Loads of one room that ask for more time than there is: none can begin before one time or end after another, and
+ * together they take longer than lies between. Undefined where there are none. `early` and `late` are bounds on all
+ * moments, by which the loads are compared.
  */
 export function overload(
   room: Room,
@@ -51,7 +52,10 @@ export function overload(
   return undefined
 }
 
-/** The minutes between two times that are closed, or go by from one use to the next; one such pause may lie in each closed hours. */
+/**
+ * The minutes between two times that are closed, or go by from one use to the next; one such pause may lie in each
+ * closed hours.
+ */
 function idle({ closed, between }: Room, begins: number, ends: number, pauses: number): number {
   let sum = 0
   let open = pauses

@@ -28,8 +28,9 @@ const problemsToFindAny = 500
 const noCost = 1e-12 // less is what rounding leaves
 
 /**
- * Looks for the times of least cost, a slice at a time: `step` until it says that it is done, or stop when you like; `answer` is
- * the best so far. Counts relaxed problems, not minutes, so that the same problem always has the same answer.
+ * Looks for the times of least cost, a slice at a time: `step` until it says that it is done, or stop when you
+ * like; `answer` is the best so far. Counts relaxed problems, not minutes, so that the same problem always has the
+ * same answer.
  */
 export class Search {
   readonly #problem: TimeProblem
@@ -170,13 +171,16 @@ const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>
  * The times of least cost, or a smallest set of spans, holds and groups that cannot be together.
  *
  * Keeps every span within its bounds, every hold and every group, and of all such times has the least sum of
- * (length − usual)² ÷ (most − least) over the spans with a usual length and least < most, both finite. Ways to order uses that cost the same, to 1e-9,
- * are settled by the order in which uses are given: the first goes before the second where it can, then the first before the third, and so on,
- * group by group; a use then comes after closed hours rather than before them. What costs and bounds leave free is put as late as they let it; what may be
- * ever so late, then as early as they let it; of what is left the first moment in the order given is put at 0, and so on with the rest.
+ * (length − usual)² ÷ (most − least) over the spans with a usual length and least < most, both finite. Ways to
+ * order uses that cost the same, to 1e-9, are settled by the order in which uses are given: the first goes before
+ * the second where it can, then the first before the third, and so on, group by group; a use then comes after
+ * closed hours rather than before them. What costs and bounds leave free is put as late as they let it; what may be
+ * ever so late, then as early as they let it; of what is left the first moment in the order given is put at 0, and
+ * so on with the rest.
  *
- * The search stops after 5,000 relaxed problems, or those that `limit` says: the best plan found is then given with `proven` false and the `gap`
- * that is left. A problem with no plan found until then is looked through for any plan, without regard to cost.
+ * The search stops after 5,000 relaxed problems, or those that `limit` says: the best plan found is then given with
+ * `proven` false and the `gap` that is left; a gap of 0 means that only orders of equal cost were left to settle. A
+ * problem with no plan found until then is looked through for any plan, without regard to cost.
  * @throws RangeError that says in words what in the problem is wrong, and where
  */
 export function solveTimes(problem: TimeProblem, options: SearchOptions = {}): TimePlan | TimeConflict {

@@ -1,6 +1,8 @@
 import type { AloneGroup, TimeHold, TimeProblem, TimeSpan, TimeUse } from '../../src/times/index'
 
-/** A day of the Saturday oven of Brackwater Mill, in minutes from midnight before the day of baking: 9:00 is 1980. */
+/**
+ * A day of the Saturday oven of Brackwater Mill, in minutes from midnight before the day of baking: 9:00 is 1980.
+ */
 export interface Day {
   readonly breads: number
   readonly loads: number // of each bread
@@ -9,7 +11,10 @@ export interface Day {
   readonly closed?: readonly (readonly [number, number])[] // to the hands
 }
 
-/** Breads of twenty steps each, that share one oven and one pair of hands. Each load of a bread has its own last wait. */
+/**
+ * Breads of twenty steps each, that share one oven and one pair of hands. Each load of a bread has its own last
+ * wait.
+ */
 export function dayOf({ breads, loads, bake, ready, closed = [] }: Day): TimeProblem {
   const moments: string[] = []
   const spans: TimeSpan[] = []

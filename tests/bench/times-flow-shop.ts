@@ -1,7 +1,7 @@
 import type { AloneGroup, TimePlan, TimeProblem, TimeSpan } from '../../src/times/index'
 
-// The no-wait flow shop: every product goes through the same machines in the same order and waits for none of them, as dough does not.
-// What is looked for is the shortest day. Products are the mill's own.
+// The no-wait flow shop: every product goes through the same machines in the same order and waits for none of them,
+// as dough does not. What is looked for is the shortest day. Products are the mill's own.
 
 /** Minutes: mixing, resting, making up, proofing, baking. Mixer, table and oven take one product at a time. */
 const products: readonly (readonly [

@@ -30,7 +30,10 @@ function gapRows(problem: TimeProblem): Row[] {
   return [cost - gap > 0 ? { ...row, ratio: cost / (cost - gap) } : row]
 }
 
-/** One held time later by a quarter of an hour: the first answer in the old order, and the proven one, against planning afresh. */
+/**
+ * One held time later by a quarter of an hour: the first answer in the old order, and the proven one, against
+ * planning afresh.
+ */
 function moved(now: Now, problem: TimeProblem): Row[] {
   const earlier = planOf(problem)
   const holds = problem.holds.map((hold, k) => (k === 2 ? { ...hold, at: hold.at! + 15 } : hold))

@@ -4,7 +4,8 @@ import { solveTimes, type TimeProblem } from '../../src/times/index'
 import { randomOf } from '../random'
 import { boundsOf, leastCost, possible } from './oracle'
 
-// Tens of minutes only, and many spans between few moments: bounds meet their limits together, and many say the same.
+// Tens of minutes only, and many spans between few moments: bounds meet their limits together, and many say the
+// same.
 
 function networkOf(seed: number): TimeProblem {
   const { below } = randomOf(seed)

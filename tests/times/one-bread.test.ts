@@ -3,8 +3,8 @@ import { test } from 'node:test'
 import { solveTimes, type TimeProblem } from '../../src/times/index'
 import { oneBread, oneBreadByDay } from './one-bread'
 
-// With the hands closed the levain is mixed at 1800 at the earliest, 105 later than usual would be. The four waits with leeway
-// (120, 30, 60, 180: 390 together) each give 105 ÷ 390 of it; the cost is 105² ÷ 390.
+// With the hands closed the levain is mixed at 1800 at the earliest, 105 later than usual would be. The four waits
+// with leeway (120, 30, 60, 180: 390 together) each give 105 ÷ 390 of it; the cost is 105² ÷ 390.
 
 const part = 105 / 390
 

@@ -1,7 +1,8 @@
 import type { TimeProblem } from '../../src/times/index'
 
-// The least cost by another way: every order of uses and every side of closed hours is tried in turn; in each, shortest paths say whether it can be,
-// and a proximal method with Hildreth's one-constraint-at-a-time ascent finds the least cost. Slow and plain.
+// The least cost by another way: every order of uses and every side of closed hours is tried in turn; in each,
+// shortest paths say whether it can be, and a proximal method with Hildreth's one-constraint-at-a-time ascent finds
+// the least cost. Slow and plain.
 
 interface Bound {
   readonly from: number
@@ -15,7 +16,10 @@ export interface Tried {
   readonly x: readonly number[]
 }
 
-/** Each two uses in the order given (0: the first goes first), group by group; then each use and each closed hours (0: after them). */
+/**
+ * Each two uses in the order given (0: the first goes first), group by group; then each use and each closed hours
+ * (0: after them).
+ */
 export function choicesOf({ moments, alone = [] }: TimeProblem): (readonly [Bound, Bound])[] {
   const place = (name: string) => moments.indexOf(name)
   const origin = moments.length

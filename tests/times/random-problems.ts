@@ -8,8 +8,8 @@ const between = (random: Random, low: number, high: number) =>
   low + Math.round(random.next() * (high - low) * 10) / 10
 
 /**
- * A few chains of work and waits, some with a branch or a cross-tie, some held, with a group that uses of the work share and hours in which it is closed.
- * Many have an answer, some have not.
+ * A few chains of work and waits, some with a branch or a cross-tie, some held, with a group that uses of the work
+ * share and hours in which it is closed. Many have an answer, some have not.
  */
 export function randomProblem(random: Random, { chains: mostChains = 3, uses: most = 4 } = {}): TimeProblem {
   const moments: string[] = []

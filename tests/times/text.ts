@@ -4,7 +4,8 @@ import type { AloneGroup, TimeHold, TimeProblem, TimeSpan } from '../../src/time
  * A problem in a few lines of text:
  *
  *   mix 10 mixed               a span of exactly 10
- *   mixed 30-60 salt           from 30 to 60, usual the middle; `30-60:40` with another usual, `[30-60]` with none, `[30-]` without an end
+ *   mixed 30-60 salt           from 30 to 60, usual the middle; `30-60:40` with another usual, `[30-60]` with none,
+ *                              `[30-]` without an end
  *   salt at 100                a hold; `salt from 90 until 110`, `salt until 110`
  *   oven between 5 change 10 closed 90-120: mix..mixed hot, salt..bake
  */

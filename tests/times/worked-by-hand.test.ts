@@ -3,8 +3,9 @@ import { test } from 'node:test'
 import { solveTimes } from '../../src/times/index'
 import { timesOf } from './text'
 
-// Each case was worked out by hand or with exact fractions (every set of bounds at their limit tried, the one kept that meets the conditions of
-// Karush, Kuhn and Tucker). d is a length, u its usual, r its leeway. In a chain that is short by s every wait gives s·r ÷ Σr.
+// Each case was worked out by hand or with exact fractions (every set of bounds at their limit tried, the one kept
+// that meets the conditions of Karush, Kuhn and Tucker). d is a length, u its usual, r its leeway. In a chain that
+// is short by s every wait gives s·r ÷ Σr.
 
 interface Case {
   readonly title: string
@@ -27,7 +28,7 @@ const cases: readonly Case[] = [
     cost: 15 / 4,
   },
   {
-    title: 'a wait that is at its least leaves the rest to the other', // 15 short: 5 of a–b is more than its 2; 2²/20 + 13²/40
+    title: 'a wait that is at its least leaves the rest to the other', // a–b would give 5 and has 2; 2²/20 + 13²/40
     text: 'a 50-70:52 b \n b 80-120 c \n a at 0 \n c at 137',
     at: { b: 50 },
     cost: 177 / 40,
@@ -162,7 +163,7 @@ const cases: readonly Case[] = [
     cost: 2.5,
   },
   {
-    title: 'of the six orders of three loads the cheapest is taken', // fractions: 63/4, none, 685/76, 130/19, 185/8, 595/76
+    title: 'of the six orders of three loads the cheapest is taken', // 63/4, none, 685/76, 130/19, 185/8, 595/76
     text: `a 100-140 p \n p 15 P \n a 100-120 q \n q 15 Q \n a 90-140 s \n s 15 S \n a at 0
       oven: p..P, q..Q, s..S`,
     at: { p: 2520 / 19, q: 1950 / 19, s: 2235 / 19 },

@@ -3,7 +3,10 @@ import type { TimeConflict, TimeProblem } from '../problem.js'
 import { shortestCycle } from './potentials.js'
 import { Proof, TooLong } from './proof.js'
 
-/** How many steps the first proof of a conflict may take, and those that make it smaller, before and after a plan was looked for. */
+/**
+ * How many steps the first proof of a conflict may take, and those that make it smaller, before and after a plan
+ * was looked for.
+ */
 const stepsToProve = 10_000
 const stepsAtFirst = 20
 const stepsAtLast = 500
@@ -12,9 +15,10 @@ const stepsAtLast = 500
 export type HasPlan = (problem: TimeProblem) => boolean | undefined
 
 /**
- * A smallest set of members that cannot be together, or times (from the base on, by moment) that keep all of them. Where spans and holds
- * alone are at fault, it is a negative cycle with the fewest of them, and of those the one that is short by most. Else members are left
- * out one after the other, as long as the others still cannot be together.
+ * A smallest set of members that cannot be together, or times (from the base on, by moment) that keep all of them.
+ * Where spans and holds alone are at fault, it is a negative cycle with the fewest of them, and of those the one
+ * that is short by most. Else members are left out one after the other, as long as the others still cannot be
+ * together.
  */
 export function conflictOrTimes(
   problem: TimeProblem,
@@ -30,7 +34,10 @@ export function conflictOrTimes(
   return found ? shrunk(problem, proof, found, hasPlan) : { times: proof.times }
 }
 
-/** The arcs of spans and holds that contradict each other, one after the other from the origin on where they pass it. */
+/**
+ * The arcs of spans and holds that contradict each other, one after the other from the origin on where they pass
+ * it.
+ */
 export function cycleOf(
   { spans, holds }: TimeProblem,
   { arcs, origin }: Constraints,

@@ -1,6 +1,8 @@
 import { type Arc, sameTime } from '../constraints.js'
 
-/** Bounds on all x that follow from arcs; `by` is the arc that each comes from, -1 where it comes from its start. */
+/**
+ * Bounds on all x that follow from arcs; `by` is the arc that each comes from, -1 where it comes from its start.
+ */
 export interface Bounds {
   readonly x: Float64Array
   readonly by: Int32Array
@@ -19,8 +21,8 @@ export const boundsFrom = (start: Float64Array): Bounds => ({
 })
 
 /**
- * The greatest x below `start` that keeps all arcs. Bellman and Ford's, which looks for a circle among the arcs that hold down, now and then.
- * `start` may be what fewer of the arcs gave, the first ones.
+ * The greatest x below `start` that keeps all arcs. Bellman and Ford's, which looks for a circle among the arcs
+ * that hold down, now and then. `start` may be what fewer of the arcs gave, the first ones.
  */
 export function greatest(arcs: readonly Arc[], start: Bounds): Bounds | Contradiction {
   return tightened(arcs, start, 1)
@@ -88,8 +90,8 @@ function circle(arcs: readonly Arc[], by: Int32Array, sign: 1 | -1): number[] | 
 }
 
 /**
- * Of all negative cycles one with the fewest arcs, and of those the one that is short by most; undefined where there is none.
- * Walks of one arc more each round, from every node at once.
+ * Of all negative cycles one with the fewest arcs, and of those the one that is short by most; undefined where
+ * there is none. Walks of one arc more each round, from every node at once.
  */
 export function shortestCycle(arcs: readonly Arc[], count: number): number[] | undefined {
   if (!('cycle' in greatest(arcs, boundsFrom(new Float64Array(count))))) return undefined

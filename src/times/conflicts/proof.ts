@@ -32,16 +32,17 @@ interface Followed {
 }
 
 /**
- * Finds out whether some of the members can be together, costs apart. What the bounds leave of a choice is decided; then a choice that
- * neither side keeps is decided both ways. What made a decision fail is remembered, so that decisions without a part in it are not turned
- * over again.
+ * Finds out whether some of the members can be together, costs apart. What the bounds leave of a choice is decided;
+ * then a choice that neither side keeps is decided both ways. What made a decision fail is remembered, so that
+ * decisions without a part in it are not turned over again.
  */
 export class Proof {
   readonly #constraints: Constraints
   readonly #questions: readonly Question[]
   #steps = 0
   #loads: ReadonlyMap<Room, readonly Load[]> = new Map()
-  times: Float64Array = new Float64Array() // of all moments, from the base on, where the members last asked about can be together
+  /** Of all moments, from the base on, where the members last asked about can be together. */
+  times: Float64Array = new Float64Array()
 
   constructor(constraints: Constraints) {
     this.#constraints = constraints
@@ -158,7 +159,9 @@ function broken(open: readonly Question[], x: Float64Array): Question | undefine
   return found
 }
 
-/** Takes the other side of all choices of which the bounds exclude one, and puts aside those that they keep anyhow. */
+/**
+ * Takes the other side of all choices of which the bounds exclude one, and puts aside those that they keep anyhow.
+ */
 function followBounds(state: State, followed: Followed[]): void {
   const { arcs, early, late } = state
   const excludes = ({ from, to, limit }: Arc) => early.x[to]! - late.x[from]! - limit > sameTime

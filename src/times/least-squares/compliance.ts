@@ -51,8 +51,8 @@ export class Compliance {
   }
 
   /**
-   * Lets bodies move together along `way`, which nothing resists, and in the same breath makes two bodies one that it moves apart.
-   * `response` is what `pull` gives for them.
+   * Lets bodies move together along `way`, which nothing resists, and in the same breath makes two bodies one that
+   * it moves apart. `response` is what `pull` gives for them.
    */
   exchange(way: Float64Array, from: number, to: number, response: Float64Array): void {
     const apart = way[to]! - way[from]!

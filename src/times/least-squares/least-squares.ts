@@ -14,9 +14,10 @@ const noForce = 1e-10
 /**
  * Bodies between springs, some of them linked because an arc between them is at its limit. A dual active-set method
  * (Goldfarb and Idnani 1983), specialised: links are a forest, so their forces follow by adding up along the trees,
- * and the reduced inverse is kept as a compliance matrix that each step changes by one or two squares. It is always at rest,
- * of least cost for some of the arcs; a step takes in the arc that is overstepped most and lets go of links that would have to pull.
- * What no spring holds is tied to body 0 by a stay, which bears no force and gives way to the first arc that pushes.
+ * and the reduced inverse is kept as a compliance matrix that each step changes by one or two squares. It is always
+ * at rest, of least cost for some of the arcs; a step takes in the arc that is overstepped most and lets go of
+ * links that would have to pull. What no spring holds is tied to body 0 by a stay, which bears no force and gives
+ * way to the first arc that pushes.
  */
 export class LeastSquares {
   readonly shape: Shape
@@ -83,7 +84,10 @@ export class LeastSquares {
     this.#enabled[this.#enabledCount++] = arc
   }
 
-  /** Takes in all arcs in force. Where it stops above the cost allowed, or cannot, what is left is of no further use. */
+  /**
+   * Takes in all arcs in force. Where it stops above the cost allowed, or cannot, what is left is of no further
+   * use.
+   */
   solve(allowed = Infinity): Outcome {
     const many = 20 * this.shape.size + 200
     for (let step = 0; ; step++) {
@@ -234,8 +238,8 @@ export class LeastSquares {
   }
 
   /**
-   * Takes a link away. Where nothing then holds what it held, that goes with the arc to its limit, and true is given:
-   * the arc is to be linked in the other's place.
+   * Takes a link away. Where nothing then holds what it held, that goes with the arc to its limit, and true is
+   * given: the arc is to be linked in the other's place.
    */
   #letGo(link: number, arc: number): boolean {
     const { size, springs, from, to } = this.shape

@@ -11,8 +11,9 @@ interface Part {
 }
 
 /**
- * Moves all trees but that of body 0 to where their springs are at rest, and enters in the compliance, which is empty, how they give way.
- * `tree` says for each body which one its tree grows from; within the trees the places are right already.
+ * Moves all trees but that of body 0 to where their springs are at rest, and enters in the compliance, which is
+ * empty, how they give way. `tree` says for each body which one its tree grows from; within the trees the places
+ * are right already.
  */
 export function rest(
   { size, springs }: Shape,
@@ -24,7 +25,10 @@ export function rest(
   for (const part of partsOf(springs, tree)) balance(part, tree, number, x, compliance)
 }
 
-/** The trees that springs join to each other, without the one that stands still: each part can be balanced by itself. */
+/**
+ * The trees that springs join to each other, without the one that stands still: each part can be balanced by
+ * itself.
+ */
 function partsOf(springs: readonly Spring[], tree: Int32Array): Iterable<Part> {
   const joined = new Joined(tree.length)
   for (const { from, to } of springs)
@@ -89,7 +93,10 @@ function balance(
   }
 }
 
-/** Inverts a symmetric positive definite matrix by Cholesky's factors, in place. The caller answers for its being definite. */
+/**
+ * Inverts a symmetric positive definite matrix by Cholesky's factors, in place. The caller answers for its being
+ * definite.
+ */
 function invert(matrix: Float64Array, size: number): void {
   for (let j = 0; j < size; j++) {
     for (let i = j; i < size; i++) {

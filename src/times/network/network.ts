@@ -1,8 +1,8 @@
 import { type Arc, type Constraints, type Spring, sameTime } from '../constraints.js'
 
 /**
- * The same problem with moments joined that are an exact time apart: bodies, each moved as a whole. Body 0 holds the origin.
- * A moment's time is its body's place + `offset`, from the origin on.
+ * The same problem with moments joined that are an exact time apart: bodies, each moved as a whole. Body 0 holds
+ * the origin. A moment's time is its body's place + `offset`, from the origin on.
  */
 export interface Network {
   readonly size: number // bodies

@@ -27,9 +27,10 @@ const problemsToImprove = 60 // for each part
 const candidates = 4 // choices that are tried on both sides before one of them is branched on
 
 /**
- * Branch and bound over the open choices: each node is a least-squares problem with some sides in force; a choice of which neither side
- * is kept is branched on. The node of least cost comes first; from there the search goes straight down on the cheaper side
- * (the first one, where both cost the same) as long as that is not much dearer than the best of those put by.
+ * Branch and bound over the open choices: each node is a least-squares problem with some sides in force; a choice
+ * of which neither side is kept is branched on. The node of least cost comes first; from there the search goes
+ * straight down on the cheaper side (the first one, where both cost the same) as long as that is not much dearer
+ * than the best of those put by.
  */
 export class Branching {
   best: Decided | undefined
@@ -58,8 +59,9 @@ export class Branching {
   }
 
   /**
-   * Finds the least cost below `root` that is not above `allowed`, or else any (`firstOnly`); it is in `best` afterwards, and so is
-   * one that was there before and is no dearer by `sameCost`. Yields after each relaxed problem; what is in `best` then is a plan already.
+   * Finds the least cost below `root` that is not above `allowed`, or else any (`firstOnly`); it is in `best`
+   * afterwards, and so is one that was there before and is no dearer by `sameCost`. Yields after each relaxed
+   * problem; what is in `best` then is a plan already.
    */
   *search(root: LeastSquares, allowed = Infinity, firstOnly = false): Generator<void, void> {
     const within = () => Math.min(allowed, (this.best?.cost ?? Infinity) - sameCost)
@@ -140,27 +142,22 @@ export class Branching {
     return true
   }
 
-  /** Plans one block of bodies after the other anew, the order of all others being as in the best, as long as that is cheaper. */
+  /**
+   * Plans one block of bodies after the other anew, the order of all others being as in the best, as long as that
+   * is cheaper.
+   */
   *#improve(root: LeastSquares): Generator<void, void> {
     const shape = this.#shape
-    const joined = new Joined(shape.size)
-    for (let arc = 0; arc < shape.own; arc++) {
-      const { from, to } = arcOf(shape, arc)
-      if (from !== 0 && to !== 0) joined.join(from, to)
-    }
-    const blockOf = (body: number) => joined.of(body)
-    const touches = (choice: number, block: number) => {
+    const blocks = blocksOf(shape)
+    const touches = (choice: number, block: ReadonlySet<number>) => {
       const arc = sideOf(shape, choice, 0)
-      return [arc, arc + 1].some(
-        side => blockOf(shape.from[side]!) === block || blockOf(shape.to[side]!) === block,
-      )
+      return [arc, arc + 1].some(side => block.has(shape.from[side]!) || block.has(shape.to[side]!))
     }
-    const blocks = new Set(Array.from({ length: shape.size - 1 }, (_, body) => blockOf(body + 1)))
     const state = this.#trials[0]
     const below = new Branching(shape)
-    for (let since = 0; since < blocks.size; ) {
+    for (let since = 0; since < blocks.length; ) {
       for (const block of blocks) {
-        if (since++ >= blocks.size) return
+        if (since++ >= blocks.length) return
         const { sides, cost } = this.best!
         state.copy(root)
         for (const [choice, side] of sides.entries())
@@ -220,4 +217,21 @@ export class Branching {
     this.#bound = Infinity
     while (this.#nodes.pop());
   }
+}
+
+/** Bodies that belong together: by what is said of how far apart they are, and by springs alone. */
+function blocksOf(shape: Shape): ReadonlySet<number>[] {
+  const own = Array.from({ length: shape.own }, (_, arc) => arcOf(shape, arc))
+  const blocks = new Map<string, Set<number>>()
+  for (const ties of [own, shape.springs]) {
+    const joined = new Joined(shape.size)
+    for (const { from, to } of ties) if (from !== 0 && to !== 0) joined.join(from, to)
+    const sets = new Map<number, Set<number>>()
+    for (let body = 1; body < shape.size; body++) {
+      const first = joined.of(body)
+      sets.set(first, (sets.get(first) ?? new Set()).add(body))
+    }
+    for (const set of sets.values()) blocks.set([...set].join(), set)
+  }
+  return [...blocks.values()]
 }

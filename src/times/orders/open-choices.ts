@@ -4,8 +4,8 @@ import type { Network } from '../network/network.js'
 import { loadsOf, overload } from '../overload.js'
 
 /**
- * The network's arcs with the sides of choices that its bounds already decide, the choices that they leave open, by place, and the bounds.
- * Undefined where nothing can be kept.
+ * The network's arcs with the sides of choices that its bounds already decide, the choices that they leave open, by
+ * place, and the bounds. Undefined where nothing can be kept.
  */
 export function decidedByBounds({
   size,

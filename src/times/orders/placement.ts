@@ -11,8 +11,9 @@ interface Slack {
 }
 
 /**
- * The time of every moment. What the costs and bounds leave free is put as late as they let it; what may be ever so late, then as early as
- * they let it; of what is left, the first moment in the order given is put at 0, and so on with the rest. With `all` sides in force.
+ * The time of every moment. What the costs and bounds leave free is put as late as they let it; what may be ever so
+ * late, then as early as they let it; of what is left, the first moment in the order given is put at 0, and so on
+ * with the rest. With `all` sides in force.
  */
 export function placed(
   names: readonly string[],
@@ -52,7 +53,10 @@ export function placed(
   )
 }
 
-/** Moves what can only go so far that way (1 later, −1 earlier) until it is there; false where nothing new found its place. */
+/**
+ * Moves what can only go so far that way (1 later, −1 earlier) until it is there; false where nothing new found its
+ * place.
+ */
 function push(slacks: readonly Slack[], moved: Float64Array, way: 1 | -1): boolean {
   const far = Float64Array.from(moved, place => (Number.isNaN(place) ? Infinity : way * place))
   for (let changed = true; changed; ) {

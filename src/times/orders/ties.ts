@@ -4,9 +4,9 @@ import { Branching, type Decided, sameCost } from './branching.js'
 import { windows } from './windows.js'
 
 /**
- * Of all ways to decide that cost the same as `best`, the one in which the first choice is on its first side where that is possible,
- * then the second choice, and so on. Yields after each relaxed problem; `best` is replaced on the way.
- * `root` is the least-squares problem with no choice decided.
+ * Of all ways to decide that cost the same as `best`, the one in which the first choice is on its first side where
+ * that is possible, then the second choice, and so on. Yields after each relaxed problem; `best` is replaced on the
+ * way. `root` is the least-squares problem with no choice decided.
  */
 export function* settleTies(root: LeastSquares, found: { best: Decided }): Generator<void, void> {
   const { shape } = root

@@ -4,8 +4,9 @@ import { arcOf } from '../least-squares/shape.js'
 import { Distances } from '../network/distances.js'
 
 /**
- * Bounds that hold for whatever costs at most `allowed` and keeps the sides in force in `state`, which is at its least cost. As the cost is a sum
- * of squares, a solution costs at least that and for each spring weight × (how much its length differs)² more.
+ * Bounds that hold for whatever costs at most `allowed` and keeps the sides in force in `state`, which is at its
+ * least cost. As the cost is a sum of squares, a solution costs at least that and for each spring weight × (how
+ * much its length differs)² more.
  */
 export function windows(state: LeastSquares, allowed: number): Distances {
   const { shape, x } = state
