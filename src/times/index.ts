@@ -8,5 +8,5 @@ export type {
   TimeProblem,
   TimeSpan,
   TimeUse,
-} from './problem.js'
+} from './problem/time-problem.js'
 export { Search, type SearchOptions, type SearchProgress, solveTimes } from './search.js'

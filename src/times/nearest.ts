@@ -1,4 +1,4 @@
-import type { TimeConflict, TimeHold, TimePlan, TimeProblem, TimeSpan } from './problem.js'
+import type { TimeConflict, TimeHold, TimePlan, TimeProblem, TimeSpan } from './problem/time-problem.js'
 import { Search } from './search.js'
 
 /** The time with which one hold of a conflict would fit all the rest of the problem. */

@@ -1,5 +1,4 @@
 import { conflictOrTimes } from './conflicts/conflict.js'
-import { type Constraints, constraintsOf } from './constraints.js'
 import { LeastSquares } from './least-squares/least-squares.js'
 import { shapeOf, sideOf } from './least-squares/shape.js'
 import { type Network, networkOf } from './network/network.js'
@@ -7,7 +6,8 @@ import { Branching, type Decided } from './orders/branching.js'
 import { decidedByBounds, overloaded } from './orders/open-choices.js'
 import { placed } from './orders/placement.js'
 import { settleTies } from './orders/ties.js'
-import type { TimeConflict, TimePlan, TimeProblem } from './problem.js'
+import { type Constraints, constraintsOf } from './problem/constraints.js'
+import type { TimeConflict, TimePlan, TimeProblem } from './problem/time-problem.js'
 
 export interface SearchOptions {
   /** An answer to nearly the same problem: where its order of uses still fits, the search begins from there. */

@@ -1,5 +1,5 @@
-import type { Constraints, NamedArc } from '../constraints.js'
-import type { TimeConflict, TimeProblem } from '../problem.js'
+import type { Constraints, NamedArc } from '../problem/constraints.js'
+import type { TimeConflict, TimeProblem } from '../problem/time-problem.js'
 import { shortestCycle } from './potentials.js'
 import { Proof, TooLong } from './proof.js'
 

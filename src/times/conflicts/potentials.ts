@@ -1,4 +1,4 @@
-import { type Arc, sameTime } from '../constraints.js'
+import { type Arc, sameTime } from '../problem/constraints.js'
 
 /**
  * Bounds on all x that follow from arcs; `by` is the arc that each comes from, -1 where it comes from its start.

@@ -5,8 +5,8 @@ import {
   type NamedArc,
   type Room,
   sameTime,
-} from '../constraints.js'
-import { type Load, loadsOf, overload } from '../overload.js'
+} from '../problem/constraints.js'
+import { type Load, loadsOf, overload } from '../problem/overload.js'
 import { type Bounds, boundsFrom, greatest, least, reasons } from './potentials.js'
 
 /** Thrown when a proof takes more steps than it may. */

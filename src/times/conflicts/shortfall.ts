@@ -1,5 +1,5 @@
-import { constraintsOf } from '../constraints.js'
-import type { TimeConflict, TimeProblem } from '../problem.js'
+import { constraintsOf } from '../problem/constraints.js'
+import type { TimeConflict, TimeProblem } from '../problem/time-problem.js'
 import { cycleOf } from './conflict.js'
 
 /** What one member adds to a conflict of spans and holds. */

@@ -1,5 +1,5 @@
-import { sameTime } from '../constraints.js'
 import { Joined } from '../network/joined.js'
+import { sameTime } from '../problem/constraints.js'
 import { Compliance } from './compliance.js'
 import { Forest } from './forest.js'
 import { rest } from './rest.js'

@@ -1,5 +1,5 @@
-import type { Spring } from '../constraints.js'
 import { Joined } from '../network/joined.js'
+import type { Spring } from '../problem/constraints.js'
 import type { Compliance } from './compliance.js'
 import type { Shape } from './shape.js'
 

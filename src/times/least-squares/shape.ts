@@ -1,5 +1,5 @@
-import type { Arc, Spring } from '../constraints.js'
 import type { Network } from '../network/network.js'
+import type { Arc, Spring } from '../problem/constraints.js'
 
 /**
  * What all relaxations of one network share, as flat arrays. Arcs are numbered: those that always hold, then both

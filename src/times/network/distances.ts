@@ -1,4 +1,4 @@
-import { type Arc, sameTime } from '../constraints.js'
+import { type Arc, sameTime } from '../problem/constraints.js'
 
 /** The tightest bound on x[to] − x[from] that follows from all arcs, for each two nodes. */
 export class Distances {

@@ -1,4 +1,4 @@
-import { type Arc, type Constraints, type Spring, sameTime } from '../constraints.js'
+import { type Arc, type Constraints, type Spring, sameTime } from '../problem/constraints.js'
 
 /**
  * The same problem with moments joined that are an exact time apart: bodies, each moved as a whole. Body 0 holds

@@ -1,8 +1,8 @@
-import { sameTime } from '../constraints.js'
-import { Heap } from '../heap.js'
 import { LeastSquares } from '../least-squares/least-squares.js'
 import { arcOf, type Shape, sideOf } from '../least-squares/shape.js'
 import { Joined } from '../network/joined.js'
+import { sameTime } from '../problem/constraints.js'
+import { Heap } from '../problem/heap.js'
 import { windows } from './windows.js'
 
 /** Costs that differ by no more are equal. */

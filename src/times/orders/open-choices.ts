@@ -1,7 +1,7 @@
-import type { Arc, Constraints } from '../constraints.js'
 import { Distances } from '../network/distances.js'
 import type { Network } from '../network/network.js'
-import { loadsOf, overload } from '../overload.js'
+import type { Arc, Constraints } from '../problem/constraints.js'
+import { loadsOf, overload } from '../problem/overload.js'
 
 /**
  * The network's arcs with the sides of choices that its bounds already decide, the choices that they leave open, by

@@ -1,8 +1,8 @@
-import type { Constraints } from '../constraints.js'
 import type { LeastSquares } from '../least-squares/least-squares.js'
 import { arcOf } from '../least-squares/shape.js'
 import { Joined } from '../network/joined.js'
 import type { Network } from '../network/network.js'
+import type { Constraints } from '../problem/constraints.js'
 
 interface Slack {
   readonly from: number

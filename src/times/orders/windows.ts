@@ -1,7 +1,7 @@
-import { type Arc, sameTime } from '../constraints.js'
 import type { LeastSquares } from '../least-squares/least-squares.js'
 import { arcOf } from '../least-squares/shape.js'
 import { Distances } from '../network/distances.js'
+import { type Arc, sameTime } from '../problem/constraints.js'
 
 /**
  * Bounds that hold for whatever costs at most `allowed` and keeps the sides in force in `state`, which is at its

@@ -1,4 +1,4 @@
-import type { AloneGroup, TimeHold, TimeProblem, TimeSpan } from './problem.js'
+import type { AloneGroup, TimeHold, TimeProblem, TimeSpan } from './time-problem.js'
 
 /**
  * The place of each moment among the problem's.

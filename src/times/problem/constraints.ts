@@ -1,4 +1,4 @@
-import type { AloneGroup, TimeProblem } from './problem.js'
+import type { AloneGroup, TimeProblem } from './time-problem.js'
 import { checkedMoments } from './validation.js'
 
 /** x[to] − x[from] ≤ limit. */
