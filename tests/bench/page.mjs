@@ -4,6 +4,7 @@ import { build } from 'esbuild'
 import { buildSite, bytesOf } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
 import { formulaFile } from './big-formulas.mjs'
+import { shelfRows } from './big-shelf.mjs'
 import { buildEmptyPage } from './empty-page.mjs'
 
 /**
@@ -157,7 +158,7 @@ async function bringIn(page, file, lines) {
  * @param {Page} page
  * @param {string} percent
  */
-export async function typeAmount(page, percent) {
+async function typeAmount(page, percent) {
   const cell = await page.evaluateHandle(() => {
     const app = document.querySelector('tb-app')?.shadowRoot
     const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
@@ -178,7 +179,7 @@ export async function typeAmount(page, percent) {
  * @param {Page} page
  * @returns {Promise<number>} ms from Enter to the frame with the new readings, median
  */
-async function editing(page) {
+export async function editing(page) {
   await page.bringToFront()
   /** @type {number[]} */
   const times = []
@@ -291,7 +292,13 @@ export async function pageRows(browser, folder) {
         budget: bare + frames * frame,
       })
     }
-    return [...(await sizes(outdir, files, ['index.html', ...new Set(fetched)])), row, ...presses]
+    const shelf = await shelfRows(
+      page,
+      origin,
+      () => timed(page, 'readyAfter'),
+      () => editing(page),
+    )
+    return [...(await sizes(outdir, files, ['index.html', ...new Set(fetched)])), row, ...presses, ...shelf]
   } finally {
     server.close()
     emptyServer.close()
