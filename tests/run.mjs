@@ -1,11 +1,13 @@
 /**
- * Runs everything that is tested: format and lint, types, the Node tests, then the tests in Chromium.
- * `node tests/run.mjs [part ...] [--only=text] [--fix]` runs some parts (lint, types, node, browser), of the
- * tests only the files whose path holds the text, and formats first.
+ * Runs everything that is tested: format and lint beside types, the Node tests, then the tests in the browser.
+ * `node tests/run.mjs [part ...] [--only=text] [--fix] [--times]` runs some parts (lint, types, node, browser), of the
+ * tests only the files whose path holds the text, formats first, and says which files took longest.
  */
-import { spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync, readdirSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
+
+/** @import { Count } from './node.mjs' */
 
 const args = process.argv.slice(2)
 const only = args.find(a => a.startsWith('--only='))?.slice('--only='.length) ?? ''
@@ -20,11 +22,11 @@ const wanted = part => parts.length === 0 || parts.includes(part)
 
 /**
  * @param {string} label
- * @param {() => boolean | Promise<boolean>} work true when it passed
+ * @param {() => Promise<boolean>} work true when it passed
  */
 async function report(label, work) {
   const started = Date.now()
-  const passed = await Promise.resolve(work()).catch(error => {
+  const passed = await work().catch(error => {
     console.error(error instanceof Error ? error.message : error)
     return false
   })
@@ -34,15 +36,32 @@ async function report(label, work) {
 }
 
 /**
+ * Says what the command says once it has ended, so that two at once do not talk at the same time.
  * @param {string} program an installed package's command
  * @param {string[]} argv
+ * @returns {Promise<boolean>}
  */
 const command = (program, argv) =>
-  spawnSync(process.execPath, [`node_modules/${program}`, ...argv], { stdio: 'inherit' }).status === 0
+  new Promise(resolve => {
+    const running = spawn(process.execPath, [`node_modules/${program}`, ...argv])
+    /** @type {Buffer[]} */
+    const said = []
+    for (const stream of [running.stdout, running.stderr]) stream.on('data', words => said.push(words))
+    running.on('close', code => {
+      process.stdout.write(Buffer.concat(said))
+      resolve(code === 0)
+    })
+  })
+
+/** @param {Map<string, number>} times of files, in milliseconds */
+function sayTimes(times) {
+  const longest = [...times].sort(([, a], [, b]) => b - a).slice(0, 25)
+  for (const [file, ms] of longest) console.log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
+}
 
 /**
  * @param {string[]} files
- * @param {(files: string[], outdir: string) => Promise<{ passed: number, failed: number }>} runner
+ * @param {(files: string[], outdir: string) => Promise<Count>} runner
  */
 async function tests(files, runner) {
   if (files.length === 0) return true
@@ -53,6 +72,7 @@ async function tests(files, runner) {
     const count = await runner(files, outdir)
     total.passed += count.passed
     total.failed += count.failed
+    if (args.includes('--times')) sayTimes(count.times)
     return count.failed === 0 && count.passed > 0
   } finally {
     await rm(outdir, { recursive: true, force: true })
@@ -61,20 +81,18 @@ async function tests(files, runner) {
 
 const inBrowser = testFiles.filter(f => f.endsWith('.browser.test.ts'))
 const inNode = testFiles.filter(f => !inBrowser.includes(f))
-const fix = args.includes('--fix') ? ['--write'] : []
+const lint = ['check', '--error-on-warnings', ...(args.includes('--fix') ? ['--write'] : []), '.']
 
-if (wanted('lint')) {
-  await report('Format and lint', () =>
-    command('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', ...fix, '.']),
-  )
-}
-if (wanted('types')) await report('Types', () => command('typescript/bin/tsc', []))
+await Promise.all([
+  wanted('lint') && report('Format and lint', () => command('@biomejs/biome/bin/biome', lint)),
+  wanted('types') && report('Types', () => command('typescript/bin/tsc', [])),
+])
 if (wanted('node')) {
   const { runNodeTests } = await import('./node.mjs')
   await report('Tests in Node', () => tests(inNode, runNodeTests))
 }
 if (wanted('browser')) {
-  const { runBrowserTests } = await import('./browser.mjs')
+  const { runBrowserTests } = await import('./browsers/run.mjs')
   await report('Tests in Chromium', () => tests(inBrowser, runBrowserTests))
 }
 if (wanted('node') || wanted('browser')) console.log(`${total.passed} passed, ${total.failed} failed`)

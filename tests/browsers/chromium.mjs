@@ -1,11 +1,14 @@
 /**
- * Finds a Chromium-family browser for the tests and measurements: `CHROME_PATH`, then the usual places of
- * Chromium, Chrome and Edge; on Debian or Ubuntu as root it installs the `chromium` package.
+ * Finds and opens a Chromium-family browser for the tests and measurements: `CHROME_PATH`, then the usual places
+ * of Chromium, Chrome and Edge; on Debian or Ubuntu as root it installs the `chromium` package.
  */
 import { spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { delimiter, join } from 'node:path'
+import { launch } from 'puppeteer-core'
+
+/** @import { Seat } from './seats.mjs' */
 
 const isRoot = process.getuid?.() === 0
 
@@ -88,3 +91,17 @@ export const browserArguments = [
   '--disable-sync',
   '--no-first-run',
 ]
+
+/** What a page may do without asking; the last is what a button that copies asks for. */
+const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])
+
+/**
+ * @param {string} executablePath
+ * @returns {(origin: string) => Promise<Seat>}
+ */
+export const chromiumSeats = executablePath => async origin => {
+  const browser = await launch({ executablePath, args: browserArguments })
+  const [page = await browser.newPage()] = await browser.pages()
+  await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])
+  return { page, close: () => browser.close() }
+}

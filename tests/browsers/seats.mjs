@@ -1,0 +1,73 @@
+/**
+ * Places for test files to run in: each a page in a browser process of its own, and so with a focus, a clipboard and
+ * stored data of its own. Real keys go to the page that has the focus, hence one page a process.
+ */
+
+/**
+ * @import { BrowserLauncher } from '@web/test-runner-core'
+ * @import { Page } from 'puppeteer-core'
+ */
+
+/** What the tests' commands ask of a page. */
+/** @typedef {Pick<Page, 'goto' | 'url' | 'setViewport' | 'emulateMediaFeatures' | 'emulateMediaType' | 'keyboard' | 'mouse' | 'accessibility' | '$'>} TestPage */
+/** @typedef {{ page: TestPage, close: () => Promise<void> }} Seat */
+
+/**
+ * @param {string} name of the browser
+ * @param {number} concurrency how many files run at once
+ * @param {(origin: string) => Promise<Seat>} open where pages of that origin may use the clipboard
+ * @returns {BrowserLauncher & { getPage(id: string): TestPage }}
+ */
+export function launcherOf(name, concurrency, open) {
+  /** @type {Set<Seat>} */
+  const all = new Set()
+  /** @type {Seat[]} */
+  const free = []
+  /** @type {Map<string, Seat>} */
+  const taken = new Map()
+
+  /** @param {string} url */
+  const newSeat = async url => {
+    const seat = await open(new URL(url).origin)
+    all.add(seat)
+    return seat
+  }
+
+  /** @param {string} id */
+  const seatOf = id => {
+    const seat = taken.get(id)
+    if (!seat) throw new Error(`${name} has no page for ${id}.`)
+    return seat
+  }
+
+  return {
+    name,
+    type: 'puppeteer', // the commands know what to do with such a page
+    concurrency,
+    async startSession(id, url) {
+      const seat = free.pop() ?? (await newSeat(url))
+      taken.set(id, seat)
+      await seat.page.setViewport({ width: 800, height: 600 })
+      await seat.page.goto(url)
+    },
+    isActive: id => taken.has(id),
+    getBrowserUrl: id => seatOf(id).page.url(),
+    getPage: id => seatOf(id).page,
+    /** What still runs on the page ends with it. A page that cannot leave is not used again. */
+    async stopSession(id) {
+      const seat = seatOf(id)
+      taken.delete(id)
+      await seat.page.goto('about:blank')
+      await seat.page.emulateMediaType()
+      await seat.page.emulateMediaFeatures()
+      free.push(seat)
+      return {}
+    },
+    async startDebugSession() {
+      throw new Error('Tests are not debugged here.')
+    },
+    async stop() {
+      await Promise.all([...all].map(seat => seat.close()))
+    },
+  }
+}
