@@ -101,7 +101,8 @@ const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'cli
  */
 export const chromiumSeats = executablePath => async origin => {
   const browser = await launch({ executablePath, args: browserArguments })
-  const [page = await browser.newPage()] = await browser.pages()
+  const page = await browser.newPage()
+  await page.emulateFocusedPage(true) // it has the focus as soon as it is there
   await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])
   return { page, close: () => browser.close() }
 }

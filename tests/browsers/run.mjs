@@ -61,11 +61,12 @@ export async function runBrowserTests(files, outdir) {
     },
   })
   if (!runner) throw new Error('The browser tests did not start.')
+  const started = Date.now()
   /** @type {Map<string, number>} */
   const began = new Map()
   runner.sessions.on('session-status-updated', ({ id, status, testFile }) => {
     if (status === 'INITIALIZING') began.set(id, Date.now())
-    if (status === 'FINISHED') count.times.set(sourceOf(testFile), Date.now() - (began.get(id) ?? Date.now()))
+    if (status === 'FINISHED') count.times.set(sourceOf(testFile), Date.now() - (began.get(id) ?? started))
   })
   await new Promise(resolve => runner.on('stopped', resolve))
   return count
