@@ -1,3 +1,4 @@
+import type { Worded } from '../../engine/index.js'
 import type { Batch, KeepBack } from './batch.js'
 import type { ReadingName } from './reading-names.js'
 
@@ -99,10 +100,12 @@ export interface Place {
   readonly row?: number // 1-based row of a file
 }
 
-/** Something to tell the baker, with its place and a sentence that says what to do. */
-export interface Problem {
+/**
+ * Something to tell the baker: what it is by its code, with its place, and a sentence that says what to do. The
+ * figures of its code are beside it: the words of its room say which.
+ */
+export interface Problem extends Worded {
   readonly where: Place
-  readonly message: string
   readonly severity: 'error' | 'warning' | 'remark'
 }
 
