@@ -1,7 +1,8 @@
 import { css, html, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
 import { repeat } from 'lit/directives/repeat.js'
-import { type Scale, scaleProblem } from '../../src/dough/document/batch.js'
+import type { Scale } from '../../src/dough/document/batch.js'
+import { scaleProblem } from '../../src/dough/document/checks.js'
 import type { Stage } from '../../src/dough/document/formula.js'
 import { setKeepBack, setScale, setStageLoss } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
@@ -117,7 +118,7 @@ export class TbKeepBack extends SheetElement {
   }
 
   #weighIn(scale: Scale): string | undefined {
-    return scaleProblem(scale) ?? askEdit(this, () => setScale(scale))
+    return scaleProblem(scale)?.message ?? askEdit(this, () => setScale(scale))
   }
 
   static override styles = [

@@ -1,18 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
+import { type Household, type HouseholdOptions, householdOf } from '../../src/dough/about/household.js'
 import {
   allergenSentence,
-  allergensOf,
-  cautionsOf,
   cautionWords,
+  householdSentence,
   localCodesSentence,
   notKnownSentence,
-} from '../../src/dough/about/allergens.js'
-import {
-  type Household,
-  type HouseholdOptions,
-  householdOf,
-  householdSentence,
-} from '../../src/dough/about/household.js'
+} from '../../src/dough/about/words.js'
 import type { Line, Stage } from '../../src/dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
@@ -131,7 +126,7 @@ function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
   const all = cautionsOf(sheet)
   if (all.length === 0) return nothing
   return html`<section aria-label="Cautions">
-    <p>${all.map(({ of, sentence }) => html`<b>${cautionWords[of]}:</b> ${sentence} `)}${localCodesSentence}</p>
+    <p>${all.map(({ code, message }) => html`<b>${cautionWords[code]}:</b> ${message} `)}${localCodesSentence}</p>
   </section>`
 }
 

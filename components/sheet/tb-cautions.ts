@@ -1,13 +1,11 @@
 import { css, html, nothing } from 'lit'
+import { allergensOf, cautionsOf, type ListedAllergen } from '../../src/dough/about/allergens.js'
 import {
   allergenSentence,
-  allergensOf,
-  cautionsOf,
   cautionWords,
-  type ListedAllergen,
   localCodesSentence,
   notKnownSentence,
-} from '../../src/dough/about/allergens.js'
+} from '../../src/dough/about/words.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
 import { LateElement } from '../base/base-element.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
@@ -57,9 +55,9 @@ export class TbCautions extends LateElement {
               <h2 id="cautions">Cautions</h2>
               <dl>
                 ${cautions.map(
-                  ({ of, sentence }) => html`<div>
-                    <dt>${cautionWords[of]}</dt>
-                    <dd>${sentence}</dd>
+                  ({ code, message }) => html`<div>
+                    <dt>${cautionWords[code]}</dt>
+                    <dd>${message}</dd>
                   </div>`,
                 )}
               </dl>

@@ -1,48 +1,38 @@
 import { say, wish } from '../../base/events.js'
-import type { Blocks } from '../blocks/blocks.js'
+import { rowName } from '../editing/words.js'
 import type { Command } from '../moving/key-map.js'
-import type { Walk } from '../moving/selection.js'
-import { takesTyping } from '../moving/steps.js'
-import { type Column, type Given, isNumber, type Row, rowAt, type Spot, type Table } from '../table/table.js'
+import { type Column, isNumber, type Row, rowAt, takesTyping } from '../table/table.js'
 import { questionAt } from './questions.js'
-import type { Deeds } from './row-commands.js'
+import { actionsFor } from './row-actions.js'
+import type { ActionsContext } from './row-commands.js'
+import { menuName, nothingToAsk, onlyFollows } from './words.js'
 
-/** What the orders ask of the grid around them. */
-export interface OrdersHost {
-  readonly given: Given & HTMLElement
-  readonly walk: Walk
-  readonly deeds: Deeds
-  blocks(): Blocks
-  table(): Table
-  page(): number // rows of a screenful
-  startEditing(spot: Spot, how: 'typing' | 'end' | 'all'): boolean
-  openMenu(row: Row, by: HTMLElement): void
-  /** Puts the focus on the active cell now, so that what opens knows where to give it back. */
-  focusCell(): void
+export interface CommandsContext extends ActionsContext {
+  readonly commands: Commands
 }
 
 /** What the keys ask for outside an open editor, done. */
-export class Orders {
-  #host: OrdersHost
+export class Commands {
+  #context: ActionsContext
 
-  constructor(host: OrdersHost) {
-    this.#host = host
+  constructor(context: ActionsContext) {
+    this.#context = context
   }
 
   /** Does what a key asks; false: the key is left to the browser. */
-  obey(command: Command, event: KeyboardEvent): boolean {
-    const { walk, deeds, given } = this.#host
-    const { readOnly } = given
-    const row = rowAt(this.#host.table(), walk.active.row)
+  run(command: Command, event: KeyboardEvent): boolean {
+    const { grid, table, selection, blocks, rowCommands } = this.#context
+    const { readOnly } = grid
+    const row = rowAt(table, selection.active.row)
     if (!row) return false
     const onButton = event.target instanceof HTMLButtonElement
     switch (command.do) {
       case 'move':
-        walk.move(command.to, command.extend, this.#host.page)
-        given.focus()
+        selection.move(command.to, command.extend, () => this.#rowsOfScreen())
+        grid.focus()
         return true
       case 'select':
-        walk.select(command.what)
+        selection.select(command.what)
         return true
       case 'type':
         if (!onButton) this.#editHere(row, 'typing')
@@ -53,26 +43,25 @@ export class Orders {
       case 'stay':
         return !onButton
       case 'clear':
-        this.#host.blocks().clear()
+        blocks.clear()
         return true
       case 'undo':
       case 'redo':
-        wish(given, { want: command.do })
+        wish(grid, { want: command.do })
         return true
       case 'ask':
-        if (!this.ask(row, walk.cellOf(walk.active).column))
-          say(given, 'There is no number here to ask about.')
+        if (!this.ask(row, selection.cell.column)) say(grid, nothingToAsk)
         return true
       case 'actions':
         if (readOnly) return false
-        this.#host.openMenu(row, event.target as HTMLElement)
+        this.openMenu(row, event.target as HTMLElement)
         return true
       case 'addBelow':
         if (readOnly) return false
-        deeds.addBelow(row)
+        rowCommands.addBelow(row)
         return true
       case 'shift':
-        if (!readOnly) deeds.shift(row, command.by)
+        if (!readOnly) rowCommands.shift(row, command.by)
         return true
     }
   }
@@ -81,29 +70,40 @@ export class Orders {
   beforeInput(event: InputEvent): void {
     if (event.inputType !== 'historyUndo' && event.inputType !== 'historyRedo') return
     event.preventDefault()
-    wish(this.#host.given, { want: event.inputType === 'historyUndo' ? 'undo' : 'redo' })
+    wish(this.#context.grid, { want: event.inputType === 'historyUndo' ? 'undo' : 'redo' })
+  }
+
+  #rowsOfScreen(): number {
+    const { elements, selection } = this.#context
+    const height = elements.cell(selection.cell)?.getBoundingClientRect().height ?? 44
+    return Math.max(3, Math.floor((innerHeight - 160) / height))
   }
 
   #editHere(row: Row, how: 'typing' | 'end'): void {
-    const { walk, given } = this.#host
-    const spot = walk.cellOf(walk.active)
-    if (this.#host.startEditing(spot, how)) return
+    const { grid, selection, session } = this.#context
+    const spot = selection.cell
+    if (session.start(spot, how)) return
     if (how === 'end' && this.askOfComputed(row, spot.column)) return
-    if (!given.readOnly && (row.kind === 'sum' || isNumber(spot.column)))
-      say(given, 'This number follows from the others.')
+    if (!grid.readOnly && (row.kind === 'sum' || isNumber(spot.column))) say(grid, onlyFollows)
   }
 
   /** Asks how the number of a cell is worked out, or the row's weight; false: there is none. */
   ask(row: Row, column: Column): boolean {
-    const question = questionAt(row, column, this.#host.walk.columns.includes('batch'))
+    const { columns, elements, selection, rowCommands } = this.#context
+    const question = questionAt(row, column, columns.includes('batch'))
     if (!question) return false
-    this.#host.focusCell()
-    this.#host.deeds.ask(question.cell)
+    elements.cell(selection.cell)?.focus() // now, so that what opens knows where to give it back
+    rowCommands.ask(question.cell)
     return true
   }
 
   /** Asks the same where there is nothing to type: what Enter does there. */
   askOfComputed(row: Row, column: Column): boolean {
     return isNumber(column) && !takesTyping(row, column) && this.ask(row, column)
+  }
+
+  openMenu(row: Row, by: HTMLElement): void {
+    const { menu, selection, rowCommands } = this.#context
+    menu.open(menuName(rowName(row)), actionsFor(row, selection.cell.column, rowCommands), by)
   }
 }

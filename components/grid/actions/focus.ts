@@ -1,43 +1,32 @@
-import type { EditSession } from '../editing/session.js'
-import type { Walk } from '../moving/selection.js'
-import type { Elements } from '../table/elements.js'
-import { spotOf } from './pointers.js'
-
-/** What the focus asks of the grid around it. */
-export interface FocusHost {
-  readonly walk: Walk
-  readonly session: EditSession
-  readonly elements: Elements
-  root(): DocumentOrShadowRoot & Node
-  wantFocus(): void
-}
+import type { EditingContext } from '../editing/session.js'
+import { spotOf } from '../table/elements.js'
 
 /** The focus as it comes to cells and leaves the open editor. */
 export class Focus {
-  #host: FocusHost
+  #context: EditingContext
 
-  constructor(host: FocusHost) {
-    this.#host = host
+  constructor(context: EditingContext) {
+    this.#context = context
   }
 
   readonly comes = (event: FocusEvent): void => {
-    const { walk, session } = this.#host
+    const { selection, session } = this.#context
     const spot = spotOf(event.target)
     if (!spot || session.state) return
-    const { row, column } = walk.cellOf(walk.active)
+    const { row, column } = selection.cell
     if (spot.row === row && spot.column === column) return
-    const inBlock = walk.block && spot.column === 'actions' && walk.extent.rows.some(r => r.key === spot.row)
-    walk.stand(spot, inBlock ? walk.block : undefined)
+    const { block } = selection
+    const inBlock = block && spot.column === 'actions' && selection.extent.rows.some(r => r.key === spot.row)
+    selection.moveTo(spot, inBlock ? block : undefined)
   }
 
   readonly goes = (event: FocusEvent): void => {
-    const { session, elements } = this.#host
+    const { grid, session, elements } = this.#context
     if (!session.state || event.target !== elements.field) return
-    const root = this.#host.root()
     // The window lost the focus and the field did not: it goes on where it was.
-    if (root.activeElement === elements.field) return
+    if (elements.focused === elements.field) return
     const kept = session.keep()
-    const stays = event.relatedTarget instanceof Node && root.contains(event.relatedTarget)
-    if (!kept && stays) this.#host.wantFocus()
+    const stays = event.relatedTarget instanceof Node && elements.has(event.relatedTarget)
+    if (!kept && stays) grid.focus()
   }
 }

@@ -1,7 +1,7 @@
 import { removeLines } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'
 import { enterIn, inTurn } from '../editing/cell-edits.js'
-import type { Extent } from '../moving/steps.js'
+import type { Extent } from '../moving/extent.js'
 import type { Column, LineRow } from '../table/table.js'
 
 /** Whether every cell of the rows is in the block, so that the rows themselves are meant. */

@@ -1,8 +1,9 @@
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
-import type { Extent } from '../moving/steps.js'
+import type { Extent } from '../moving/extent.js'
 import { type Column, isNumber, type LineRow, type Row } from '../table/table.js'
 import { type OwnBlock, ownType, type PastedCell } from './forms.js'
+import { sumName } from './words.js'
 
 /** A number with every digit that is more than noise: 15 of them. Decimal point, no grouping. */
 const exact = (value: number | undefined): string =>
@@ -45,7 +46,7 @@ function texts(row: Row, columns: readonly Column[], style: NumberStyle): string
       })
     case 'sum':
       return columns.map(c => {
-        if (c === 'ingredient') return row.figures.isFinal ? 'Dough' : 'Sum'
+        if (c === 'ingredient') return sumName(row.figures.isFinal)
         const { percent, weight } = row.figures
         if (c === 'percent')
           return asTheyWrite(exact(percent === undefined ? undefined : percent * 100), style)

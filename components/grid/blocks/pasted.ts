@@ -1,6 +1,7 @@
 import type { NumberStyle } from '../../base/numbers.js'
 import { allColumns } from '../table/table.js'
 import type { Held, OwnBlock, Pasted, PastedCell } from './forms.js'
+import { anyHeading, ingredientHeading } from './words.js'
 
 /** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
 export const pastedFrom = async (
@@ -63,7 +64,5 @@ function cellText(cell: HTMLElement): string {
     .trim()
 }
 
-const headings =
-  /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|batch|note|notes|)$/i
 const isHeading = (row: readonly string[]): boolean =>
-  /^ingredients?$/i.test(row[0]?.trim() ?? '') && row.every(text => headings.test(text.trim()))
+  ingredientHeading.test(row[0]?.trim() ?? '') && row.every(text => anyHeading.test(text.trim()))

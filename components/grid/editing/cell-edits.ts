@@ -12,6 +12,7 @@ import {
 import type { Edit } from '../../base/events.js'
 import { readNumber } from '../../base/typed-numbers.js'
 import { type Column, isAmount, type Row } from '../table/table.js'
+import { addLabel, addLineLabel } from './words.js'
 
 /** Edits made one upon the other, as one transaction; what a cell refuses is told and left as it was. */
 export function inTurn(
@@ -79,6 +80,6 @@ export function enterInCell(
     const line = { ...newLine(), id: begun }
     const parts = [() => addLine(at, line), enterIn(formula, row.stage, begun, column, text, decimal)]
     const made = inTurn(workbook, '', parts)
-    return made && { ...made, label: column === 'ingredient' ? `Add ${text.trim()}` : 'Add a line' }
+    return made && { ...made, label: column === 'ingredient' ? addLabel(text.trim()) : addLineLabel }
   }
 }

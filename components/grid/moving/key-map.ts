@@ -37,6 +37,8 @@ function typesText(event: KeyboardEvent): boolean {
   return !event.altKey || isMac()
 }
 
+export const isRightToLeft = (element: Element): boolean => getComputedStyle(element).direction === 'rtl'
+
 const arrows: Readonly<Record<string, Direction>> = {
   ArrowLeft: 'left',
   ArrowRight: 'right',
