@@ -5,26 +5,23 @@
  * `sendKeys` and the other commands of @web/test-runner-commands are bundled like any import; they reach the
  * runner through a script that only its server has, so that one import stays as it is.
  */
-import { availableParallelism } from 'node:os'
 import { startTestRunner } from '@web/test-runner'
-import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
-import { buildSite, inShort } from '../../src/app/build.mjs'
-import { chromiumSeats, findBrowser } from './chromium.mjs'
+import { buildSite } from '../../src/app/build.mjs'
 import { quietLogger, shortReporter, sourceOf } from './report.mjs'
 import { launcherOf } from './seats.mjs'
 
-/** @import { Count } from '../node.mjs' */
+/**
+ * @import { Count } from '../node.mjs'
+ * @import { Engine } from './engines.mjs'
+ */
 
 /**
+ * Bundles the tests and builds the app beside them.
  * @param {string[]} files test files, paths from the top of the repository
- * @param {string} outdir where their bundles go; what else lies there is served too
- * @returns {Promise<Count>}
+ * @param {string} outdir
  */
-export async function runBrowserTests(files, outdir) {
-  /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map() }
-  const executablePath = findBrowser()
+export async function bundle(files, outdir) {
   await build({
     entryPoints: files,
     outdir,
@@ -38,29 +35,41 @@ export async function runBrowserTests(files, outdir) {
     sourcemap: 'linked', // fetched when something fails
     logLevel: 'warning',
   })
-  await buildSite({ outdir: `${outdir}/site` }).catch(error => {
-    count.failed += 1
-    console.log(`\n✗ the app is not built: ${inShort(error)}`)
-  })
-  const seats = Math.min(4, availableParallelism(), files.length)
+  await buildSite({ outdir: `${outdir}/site` })
+}
+
+/**
+ * @param {Engine} engine
+ * @param {string} program its path
+ * @param {string[]} files as they were bundled
+ * @param {string} outdir of the bundles; all that lies there is served
+ * @param {number} port
+ * @param {number} atOnce how many files run side by side
+ * @returns {Promise<Count>}
+ */
+export async function runIn({ name, seats }, program, files, outdir, port, atOnce) {
+  /** @type {Count} */
+  const count = { passed: 0, failed: 0, times: new Map() }
   const runner = await startTestRunner({
     readCliArgs: false,
     readFileConfig: false,
     autoExitProcess: false,
     config: {
       rootDir: outdir,
+      port,
       files: files.map(f => `${outdir}/${f.replace(/\.ts$/, '.js')}`),
-      browsers: [launcherOf('Chromium', seats, chromiumSeats(executablePath))],
-      testsFinishTimeout: 120_000,
+      browsers: [launcherOf(name, Math.min(atOnce, files.length), seats(program))],
+      browserStartTimeout: 120_000,
+      testsStartTimeout: 60_000,
+      testsFinishTimeout: 240_000,
       browserLogs: true,
       staticLogging: true,
-      testFramework: { config: { ui: 'bdd', timeout: '20000' } },
-      plugins: [a11ySnapshotPlugin()],
+      testFramework: { config: { ui: 'bdd', timeout: '40000' } },
       reporters: [shortReporter(count)],
       logger: quietLogger,
     },
   })
-  if (!runner) throw new Error('The browser tests did not start.')
+  if (!runner) throw new Error(`The tests in ${name} did not start.`)
   const started = Date.now()
   /** @type {Map<string, number>} */
   const began = new Map()

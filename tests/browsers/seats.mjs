@@ -5,11 +5,31 @@
 
 /**
  * @import { BrowserLauncher } from '@web/test-runner-core'
- * @import { Page } from 'puppeteer-core'
+ * @import { KeyInput, MediaFeature, MouseButton } from 'puppeteer-core'
  */
 
-/** What the tests' commands ask of a page. */
-/** @typedef {Pick<Page, 'goto' | 'url' | 'setViewport' | 'emulateMediaFeatures' | 'emulateMediaType' | 'keyboard' | 'mouse' | 'accessibility' | '$'>} TestPage */
+/**
+ * What the tests' commands ask of a page, in puppeteer's words.
+ * @typedef {object} TestPage
+ * @property {(url: string) => Promise<unknown>} goto
+ * @property {() => string} url
+ * @property {(size: { width: number, height: number }) => Promise<void>} setViewport
+ * @property {(type?: string) => Promise<void>} emulateMediaType
+ * @property {(features?: MediaFeature[]) => Promise<void>} emulateMediaFeatures
+ * @property {{
+ *   type(text: string): Promise<void>,
+ *   press(key: KeyInput): Promise<void>,
+ *   down(key: KeyInput): Promise<void>,
+ *   up(key: KeyInput): Promise<void>,
+ * }} keyboard
+ * @property {{
+ *   move(x: number, y: number): Promise<void>,
+ *   click(x: number, y: number, options?: { button?: MouseButton }): Promise<void>,
+ *   down(options?: { button?: MouseButton }): Promise<void>,
+ *   up(options?: { button?: MouseButton }): Promise<void>,
+ *   reset(): Promise<void>,
+ * }} mouse
+ */
 /** @typedef {{ page: TestPage, close: () => Promise<void> }} Seat */
 
 /**
