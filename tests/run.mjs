@@ -97,18 +97,22 @@ async function testInBrowsers(files) {
   const { bundle, runIn } = await import('./browsers/run.mjs')
   const chosen = engines.filter(({ name }) => !browser || name.toLowerCase() === browser)
   if (chosen.length === 0) throw new Error(`There is no engine ${browser}.`)
-  const there = chosen.flatMap(engine => {
-    const program = engine.find()
-    if (!program) missing.push(engine)
-    return program ? [{ engine, program }] : []
-  })
+  /** @param {Engine} engine */
+  const filesOf = ({ takes = () => true }) => files.filter(takes)
+  const there = chosen
+    .filter(engine => filesOf(engine).length > 0)
+    .flatMap(engine => {
+      const program = engine.find()
+      if (!program) missing.push(engine)
+      return program ? [{ engine, program }] : []
+    })
   const atOnce = Math.max(1, Math.floor(Math.min(4 * there.length, availableParallelism()) / there.length))
   await inFolder(async outdir => {
     await bundle(files, outdir)
     await Promise.all(
-      there.map(({ engine, program }, at) =>
+      there.map(({ engine, program }) =>
         report(`Tests in ${engine.name}`, async () =>
-          passes(await runIn(engine, program, files, outdir, 8100 + 100 * at, atOnce)),
+          passes(await runIn(engine, program, filesOf(engine), outdir, atOnce)),
         ),
       ),
     )

@@ -8,6 +8,7 @@
 import { startTestRunner } from '@web/test-runner'
 import { build } from 'esbuild'
 import { buildSite } from '../../src/app/build.mjs'
+import { freePort } from './ports.mjs'
 import { quietLogger, shortReporter, sourceOf } from './report.mjs'
 import { launcherOf } from './seats.mjs'
 
@@ -43,11 +44,10 @@ export async function bundle(files, outdir) {
  * @param {string} program its path
  * @param {string[]} files as they were bundled
  * @param {string} outdir of the bundles; all that lies there is served
- * @param {number} port
  * @param {number} atOnce how many files run side by side
  * @returns {Promise<Count>}
  */
-export async function runIn({ name, seats }, program, files, outdir, port, atOnce) {
+export async function runIn({ name, seats }, program, files, outdir, atOnce) {
   /** @type {Count} */
   const count = { passed: 0, failed: 0, times: new Map() }
   const runner = await startTestRunner({
@@ -56,7 +56,7 @@ export async function runIn({ name, seats }, program, files, outdir, port, atOnc
     autoExitProcess: false,
     config: {
       rootDir: outdir,
-      port,
+      port: await freePort(), // several runners at once would find the same one
       files: files.map(f => `${outdir}/${f.replace(/\.ts$/, '.js')}`),
       browsers: [launcherOf(name, Math.min(atOnce, files.length), seats(program))],
       browserStartTimeout: 120_000,
