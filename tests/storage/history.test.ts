@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { beforeEach, mock, test } from 'node:test'
 import type { Transaction } from '../../src/dough/document/workbook.js'
 import { History } from '../../src/storage/history.js'
+import { randomOf } from '../random.js'
 import { inWords, loaf, put, workbookOf } from './bread.js'
 
 const miche = (salt: string) => loaf('Miche', 'flour 100%', `salt ${salt}`)
@@ -99,12 +100,7 @@ test('a listener that edits or fails keeps no other listener from hearing everyt
 
 for (const seed of [1, 20, 2026]) {
   test(`after random edits, undoing all is the start and redoing all is the end (seed ${seed})`, () => {
-    let state = seed
-    const random = (below: number) => {
-      state = (Math.imul(state, 1664525) + 1013904223) >>> 0
-      return Math.floor((state / 2 ** 32) * below)
-    }
-    const pick = <T>(list: readonly T[]): T => list[random(list.length)]!
+    const { below: random, pick } = randomOf(seed)
     const start = workbookOf(miche('2%'), loaf('Baguette', 'flour 100%', 'water 68%'))
     const history = new History(start)
 
