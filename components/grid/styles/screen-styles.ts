@@ -30,6 +30,17 @@ export const screenStyles = css`
       height: auto;
       min-height: var(--row);
     }
+    /* Of many rows those out of sight are neither laid out nor painted; found, read out and gone to they are. */
+    .long tbody {
+      content-visibility: auto;
+      contain-intrinsic-block-size: auto calc(var(--rows) * (var(--row) + 1px) + var(--more) * 1.5rem);
+    }
+    .long tbody.open {
+      content-visibility: visible; /* an editor's list, the mark of a lit line reach beyond their group */
+    }
+    tbody.waiting {
+      content-visibility: hidden; /* its rows are still to come: it keeps their place */
+    }
     thead tr,
     tr.stage {
       align-items: end;

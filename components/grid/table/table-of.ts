@@ -6,14 +6,11 @@ import {
   type LineFigures,
   type StageFigures,
 } from '../../../src/dough/sheet/figures.js'
+import { allTouched, type Touched } from '../../../src/dough/sheet/touched.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import {
-  buildWords,
-  hasBatch,
-  type WeighedShown,
-  weighedLine,
-  weighedStage,
-} from '../../batch/weighing-words.js'
+import { hasBatch } from '../../batch/weighing-words.js'
+import { groupsOf } from './row-groups.js'
+import { type LineRead, SheetReader, type StageRead } from './sheet-reader.js'
 import {
   type AddRow,
   type AmountColumn,
@@ -33,32 +30,43 @@ import {
 import { placeWords, shareOfFlour, someLine, stageWords } from './words.js'
 
 /**
- * The rows of the sheet as it stands. A row that would look the same as in `before` is the same object, so
- * that a template can tell by identity that there is nothing to paint.
+ * The rows of the sheet as it stands. Only what is touched is read from it anew; a row that would look the same as in
+ * `before` is the same object, so that a template can tell by identity that there is nothing to paint.
  */
-export function tableOf(sheet: FigureSheet, style: NumberStyle, readOnly: boolean, before: Table): Table {
-  const causes = causesIn(sheet)
+export function tableOf(
+  sheet: FigureSheet,
+  style: NumberStyle,
+  readOnly: boolean,
+  before: Table,
+  touched: Touched = allTouched,
+): Table {
   const batch = hasBatch(sheet.formula)
-  const groups = sheet.formula.stages.map(stage => {
-    const figures = sheet.stage(stage.id)
-    const { isFinal } = figures
-    const lines = stage.lines.map(line => ({ line, figures: sheet.line(line.id) }))
+  const reader = new SheetReader(sheet, style, batch, before, touched)
+  const stages = sheet.formula.stages.map(stage => ({ stage, lines: stage.lines.map(l => reader.line(l)) }))
+  const causes = causesIn(stages)
+  const begun = new Map(before.groups.map(group => [group.key, group]))
+  const groups = stages.flatMap(({ stage, lines }) => {
+    const read = reader.stage(stage)
+    const { isFinal } = read.figures
     const flourless = !lines.some(l => l.figures.is === 'flour')
     const of: Of = { stage: stage.id, isFinal, flourless, style, causes }
-    const weighed = (line: Line) => (batch ? weighedLine(sheet, line.id, style) : undefined)
-    const built = batch ? buildWords(sheet, stage, style) : undefined
-    const sum = batch ? weighedStage(sheet, stage, style) : undefined
     const rows: Row[] = [
-      stageRow(stage, figures, built, of, rowAt(before, stageKey(stage.id))),
-      ...lines.map(l => lineRow(l.line, l.figures, weighed(l.line), of, rowAt(before, l.line.id))),
+      stageRow(stage, read, of, rowAt(before, stageKey(stage.id))),
+      ...lines.map(l => lineRow(l, of)),
       ...(readOnly ? [] : [addRow(stage, isFinal, rowAt(before, addKey(stage.id)))]),
-      sumRow(stage, figures, sum, style, rowAt(before, sumKey(stage.id))),
+      sumRow(stage, read, style, rowAt(before, sumKey(stage.id))),
     ]
-    return { stage, rows }
+    return groupsOf(rows, begun)
   })
   const rows = groups.flatMap(g => g.rows)
-  return { rows, groups, index: new Map(rows.map((row, i) => [row.key, i])), batch }
+  return { rows, groups, index: indexOf(rows, before), batch }
 }
+
+/** Where each row is; the same object where they are as they were. */
+const indexOf = (rows: readonly Row[], before: Table): ReadonlyMap<string, number> =>
+  rows.length === before.rows.length && rows.every((row, i) => row.key === before.rows[i]!.key)
+    ? before.index
+    : new Map(rows.map((row, i) => [row.key, i]))
 
 /** What the rows of a stage have in common. */
 interface Of {
@@ -73,11 +81,13 @@ interface Of {
  * Where problems arose, by the sentence that a line which only suffers from them carries: the place, then the
  * problem. Holds without an answer are one problem of all the lines that give; the first of them tells it.
  */
-function causesIn(sheet: FigureSheet): Map<string, Cause> {
+function causesIn(
+  stages: readonly { readonly stage: Stage; readonly lines: readonly LineRead[] }[],
+): Map<string, Cause> {
   const causes = new Map<string, Cause>()
-  for (const stage of sheet.formula.stages)
-    for (const line of stage.lines) {
-      const { problem, gives } = sheet.line(line.id)
+  for (const { stage, lines } of stages)
+    for (const { line, figures } of lines) {
+      const { problem, gives } = figures
       if (!problem) continue
       const name = line.ingredient || someLine
       const place = placeWords(name, stage.name)
@@ -95,19 +105,14 @@ function same<T extends object>(a: T | undefined, b: T | undefined): boolean {
   return true
 }
 
-function stageRow(
-  stage: Stage,
-  figures: StageFigures,
-  built: readonly string[] | undefined,
-  of: Of,
-  old: Row | undefined,
-): StageRow {
+function stageRow(stage: Stage, { figures, built }: StageRead, of: Of, old: Row | undefined): StageRow {
   const cause = of.causes.get(figures.problem ?? '')
   const row: StageRow = {
     kind: 'stage',
     key: stageKey(stage.id),
     stage,
     figures,
+    built,
     words: saidOfStage(figures, built, of.style, cause && causeName(cause, stage.id)),
     problem: cause ? undefined : figures.problem,
   }
@@ -137,17 +142,11 @@ function saidOfStage(
   return words.join(', ')
 }
 
-function lineRow(
-  line: Line,
-  figures: LineFigures,
-  batch: WeighedShown | undefined,
-  of: Of,
-  old: Row | undefined,
-): LineRow {
+function lineRow({ line, figures, batch, old }: LineRead, of: Of): LineRow {
   const cause = of.causes.get(figures.problem ?? '')
   const waitsFor = cause?.key === line.id ? undefined : cause
   if (
-    old?.kind === 'line' &&
+    old &&
     old.line === line &&
     old.stage === of.stage &&
     old.isFinal === of.isFinal &&
@@ -229,8 +228,7 @@ function addRow(stage: Stage, isFinal: boolean, old: Row | undefined): AddRow {
 
 function sumRow(
   stage: Stage,
-  figures: StageFigures,
-  batch: WeighedShown | undefined,
+  { figures, sum: batch }: StageRead,
   style: NumberStyle,
   old: Row | undefined,
 ): SumRow {
