@@ -83,16 +83,12 @@ export class LinearParts {
     return this.#splits
   }
 
-  /** The lines of a stage whose amounts name lines of it. */
-  speakingIn(stage: StagePlan): LinePlan[] {
-    return [...this.#speaking].filter(line => line.stage === stage)
-  }
-
   /** Takes apart anew, of the stages of these lines, what their amounts can have to do with. */
   revised(amounts: readonly LinePlan[]): PartsRevised {
-    const stages = [...new Set(amounts.map(line => line.stage))]
+    const stages = new Set(amounts.map(line => line.stage))
+    const speaking = [...this.#speaking].filter(line => stages.has(line.stage))
     const before = new Map<LinePlan, Split>()
-    for (const line of new Set([...amounts, ...stages.flatMap(stage => this.speakingIn(stage))])) {
+    for (const line of new Set([...amounts, ...speaking])) {
       before.set(line, this.#splits.get(line)!)
       this.#splits.delete(line)
       this.#speaking.delete(line)
