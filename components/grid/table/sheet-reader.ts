@@ -9,14 +9,14 @@ import { type LineRow, rowAt, type StageRow, type SumRow, stageKey, sumKey, type
 export interface LineRead {
   readonly line: Line
   readonly figures: LineFigures
-  readonly batch: WeighedShown | undefined
+  readonly weighed: WeighedShown | undefined
   readonly old: LineRow | undefined // as it was shown before
 }
 
 /** What is shown of a stage; the words and the sum of what is weighed, while there is a batch. */
 export interface StageRead {
   readonly figures: StageFigures
-  readonly built: readonly string[] | undefined
+  readonly built: readonly string[]
   readonly sum: WeighedShown | undefined
 }
 
@@ -43,9 +43,9 @@ export class SheetReader {
     const old = row?.kind === 'line' ? row : undefined
     const isAsBefore = old?.line === line && !this.#touched.all && !this.#touched.lines.has(line.id)
     const figures = isAsBefore ? old.figures : this.#sheet.line(line.id)
-    if (!this.#batch) return { line, figures, batch: undefined, old }
-    const batch = (isAsBefore && old.batch) || weighedLine(this.#sheet, line.id, this.#style)
-    return { line, figures, batch, old }
+    if (!this.#batch) return { line, figures, weighed: undefined, old }
+    const weighed = (isAsBefore && old.batch) || weighedLine(this.#sheet, line.id, this.#style)
+    return { line, figures, weighed, old }
   }
 
   stage(stage: Stage): StageRead {
@@ -55,7 +55,7 @@ export class SheetReader {
     const isKnown = old && (old.sum !== undefined) === this.#batch
     if (isKnown && !this.#touched.all && !this.#stages.has(stage.id)) return old
     const figures = this.#sheet.stage(stage.id)
-    if (!this.#batch) return { figures, built: undefined, sum: undefined }
+    if (!this.#batch) return { figures, built: [], sum: undefined }
     const built = buildWords(this.#sheet, stage, this.#style)
     return { figures, built, sum: weighedStage(this.#sheet, stage, this.#style) }
   }

@@ -118,17 +118,17 @@ function stageRow(stage: Stage, { figures, built }: StageRead, of: Of, old: Row 
   }
   const isSame =
     old?.kind === 'stage' &&
-    old.stage.name === stage.name &&
-    old.stage.ferments === stage.ferments &&
+    old.stage === stage &&
     old.words === row.words &&
-    old.problem === row.problem
+    old.problem === row.problem &&
+    same(old.figures, figures)
   return isSame ? old : row
 }
 
 /** `ferments, 220 g as written, 210 g taken`; in a batch what is made of it goes before what is taken as written. */
 function saidOfStage(
   figures: StageFigures,
-  built: readonly string[] | undefined,
+  built: readonly string[],
   style: NumberStyle,
   waitsFor: string | undefined,
 ): string {
@@ -136,15 +136,17 @@ function saidOfStage(
   if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
   if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))
   if (waitsFor) words.push(stageWords.waitsFor(waitsFor))
-  if (built?.length) words.push(...built)
+  if (built.length) words.push(...built)
   else if (figures.taken !== undefined)
     words.push(figures.taken === 0 ? stageWords.notTaken : stageWords.taken(showGrams(figures.taken, style)))
   return words.join(', ')
 }
 
-function lineRow({ line, figures, batch, old }: LineRead, of: Of): LineRow {
+function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
   const cause = of.causes.get(figures.problem ?? '')
   const waitsFor = cause?.key === line.id ? undefined : cause
+  const none = isUnsaid(line, figures)
+  const batch = none && weighed ? { ...weighed, text: '–' } : weighed
   if (
     old &&
     old.line === line &&
@@ -157,7 +159,6 @@ function lineRow({ line, figures, batch, old }: LineRead, of: Of): LineRow {
   )
     return old
   const { percent, weight, wholeDough, gives } = figures
-  const none = isUnsaid(line, figures)
   const percentText = none || percent === undefined ? undefined : showPercent(percent, of.style)
   const weightText = none || weight === undefined ? undefined : showGrams(weight, of.style)
   const shareText = none || wholeDough === undefined ? undefined : showPercent(wholeDough, of.style)
@@ -170,7 +171,7 @@ function lineRow({ line, figures, batch, old }: LineRead, of: Of): LineRow {
     percent: shown(percentText, 'percent', figures, of.style),
     weight: shown(weightText, 'weight', figures, of.style),
     wholeDough: shareShown(shareText, figures, of.style),
-    batch: none && batch ? { ...batch, text: '–' } : batch,
+    batch,
     gives: gives ? givesWords(figures, line) : '',
     isFinal: of.isFinal,
     flourless: of.flourless,

@@ -69,7 +69,7 @@ export interface StageRow {
   readonly key: string
   readonly stage: Stage
   readonly figures: StageFigures
-  readonly built: readonly string[] | undefined // what is made of it in the batch, in words
+  readonly built: readonly string[] // what is made of it in the batch, in words; none where nothing is
   readonly words: string
   readonly problem: string | undefined // a sentence, where it arose here
 }
