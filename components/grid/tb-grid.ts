@@ -127,6 +127,7 @@ export class TbGrid extends LitElement implements GridElement {
 
   /** Renders at once: within a tap, or a phone does not bring up its keyboard. */
   renderNow(): void {
+    this.requestUpdate()
     this.performUpdate()
   }
 

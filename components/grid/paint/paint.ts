@@ -59,7 +59,7 @@ export function painter(
 
   return group => {
     const waits = filling.waits(group)
-    const at = waits ? 'waiting' : open.has(group) || filling.isFresh(group) ? 'open' : ''
+    const at = waits ? 'waiting' : open.has(group) ? 'open' : ''
     return guard([group, at, columns, readOnly, ...marks(group)], () => {
       const { key, rows } = group
       return html`<tbody role="rowgroup" id=${groupId(key)} class=${at} style=${roomOf(group)}>
