@@ -4,6 +4,7 @@ import { build } from 'esbuild'
 import { buildSite, bytesOf } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
 import { formulaFile } from './big-formulas.mjs'
+import { shelfRows } from './big-shelf.mjs'
 import { buildEmptyPage } from './empty-page.mjs'
 
 /**
@@ -15,7 +16,7 @@ const frame = 1000 / 60 // ms
 const kilobytes = /** @param {number} bytes */ bytes => bytes / 1000
 
 /** Where the eyes go: functions that the page runs, by the page they are for. */
-const shown = {
+export const shown = {
   // The readings, as text; empty until the grid beside them can be typed in.
   app: `(() => {
     const app = document.querySelector('tb-app')?.shadowRoot
@@ -62,7 +63,7 @@ const median = of => of.toSorted((a, b) => a - b)[of.length >> 1] ?? Number.NaN
  * @param {Browser} browser
  * @param {string} shownBy
  */
-async function openPage(browser, shownBy) {
+export async function openPage(browser, shownBy) {
   const page = await browser.newPage()
   await page.setViewport({ width: 1280, height: 900 })
   await page.evaluateOnNewDocument(watcher(shownBy))
@@ -74,7 +75,7 @@ async function openPage(browser, shownBy) {
  * @param {'readyAfter' | 'paintedAfter'} what
  * @returns {Promise<number>} ms
  */
-async function timed(page, what) {
+export async function timed(page, what) {
   await page.waitForFunction(`globalThis.${what} !== undefined`, { polling: 10, timeout: 20_000 })
   return Number(await page.evaluate(`globalThis.${what}`))
 }
@@ -153,28 +154,37 @@ async function bringIn(page, file, lines) {
 }
 
 /**
- * Types another percentage into the final dough's water, again and again.
+ * Types another percentage into the final dough's water.
+ * @param {Page} page
+ * @param {string} percent
+ */
+async function typeAmount(page, percent) {
+  const cell = await page.evaluateHandle(() => {
+    const app = document.querySelector('tb-app')?.shadowRoot
+    const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
+    const rows = [...(grid?.querySelectorAll('tr[data-row]') ?? [])]
+    const water = rows.findLast(row => row.textContent?.trim().startsWith('Water'))
+    return water?.querySelector('[data-column="percent"]') ?? null
+  })
+  const element = cell.asElement()
+  if (!element) throw new Error('The final dough has no line of water.')
+  await /** @type {ElementHandle<Element>} */ (element).click()
+  await page.keyboard.type(percent)
+  await page.evaluate('globalThis.paintedAfter = undefined')
+  await page.keyboard.press('Enter')
+}
+
+/**
+ * Types into the final dough's water, again and again.
  * @param {Page} page
  * @returns {Promise<number>} ms from Enter to the frame with the new readings, median
  */
-async function editing(page) {
+export async function editing(page) {
   await page.bringToFront()
   /** @type {number[]} */
   const times = []
   for (let sample = -5; sample < 41; sample += 1) {
-    const cell = await page.evaluateHandle(() => {
-      const app = document.querySelector('tb-app')?.shadowRoot
-      const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
-      const rows = [...(grid?.querySelectorAll('tr[data-row]') ?? [])]
-      const water = rows.findLast(row => row.textContent?.trim().startsWith('Water'))
-      return water?.querySelector('[data-column="percent"]') ?? null
-    })
-    const element = cell.asElement()
-    if (!element) throw new Error('The final dough has no line of water.')
-    await /** @type {ElementHandle<Element>} */ (element).click()
-    await page.keyboard.type(String(60 + ((sample + 50) % 19)))
-    await page.evaluate('globalThis.paintedAfter = undefined')
-    await page.keyboard.press('Enter')
+    await typeAmount(page, String(60 + ((sample + 50) % 19)))
     const time = await timed(page, 'paintedAfter')
     if (sample >= 0) times.push(time)
   }
@@ -282,7 +292,13 @@ export async function pageRows(browser, folder) {
         budget: bare + frames * frame,
       })
     }
-    return [...(await sizes(outdir, files, ['index.html', ...new Set(fetched)])), row, ...presses]
+    const shelf = await shelfRows(
+      page,
+      origin,
+      () => timed(page, 'readyAfter'),
+      () => editing(page),
+    )
+    return [...(await sizes(outdir, files, ['index.html', ...new Set(fetched)])), row, ...presses, ...shelf]
   } finally {
     server.close()
     emptyServer.close()

@@ -11,8 +11,8 @@ let history: History<string>
 beforeEach(() => {
   history = new History(workbookOf(miche('2%')))
 })
-const setSalt = (salt: string, options?: { joins: string }) =>
-  history.apply({ ...put(miche(salt)), label: `Salt ${salt}` }, `salt at ${salt}`, options)
+const setSalt = (salt: string) =>
+  history.apply({ ...put(miche(salt)), label: `Salt ${salt}` }, `salt at ${salt}`)
 const shown = () => inWords(history.workbook)
 
 test('an edit is undone and redone with its label and its place', () => {
@@ -62,35 +62,6 @@ test('an edit that fails half way leaves workbook, undo and redo as they were', 
 test('a transaction without changes is no step', () => {
   history.apply({ label: 'Nothing', changes: [] })
   assert.equal(history.undoLabel, undefined)
-})
-
-test('edits that join within a second are one step; others are not', t => {
-  t.mock.timers.enable({ apis: ['Date'] })
-  setSalt('2.1%', { joins: 'nudge salt' })
-  t.mock.timers.tick(900)
-  setSalt('2.2%', { joins: 'nudge salt' })
-  t.mock.timers.tick(900)
-  setSalt('2.3%', { joins: 'nudge salt' })
-  t.mock.timers.tick(1100)
-  setSalt('2.4%', { joins: 'nudge salt' })
-  setSalt('2.5%', { joins: 'nudge other' })
-
-  const steps = []
-  for (let label = history.undoLabel; label; label = history.undoLabel) {
-    steps.push(label)
-    history.undo()
-  }
-  assert.deepEqual(steps, ['Salt 2.5%', 'Salt 2.4%', 'Salt 2.3%'])
-  assert.equal(shown(), 'Miche flour 100% salt 2%')
-})
-
-test('an edit after undo does not join the edit before it', () => {
-  setSalt('2.1%', { joins: 'nudge salt' })
-  setSalt('2.2%')
-  history.undo()
-  setSalt('2.3%', { joins: 'nudge salt' })
-  history.undo()
-  assert.equal(shown(), 'Miche flour 100% salt 2.1%')
 })
 
 test('listeners hear of every way a workbook changes, with the changes as made', () => {
@@ -173,11 +144,7 @@ for (const seed of [1, 20, 2026]) {
     }
 
     for (let i = 0; i < 150; i++) {
-      history.apply(
-        { label: `Edit ${i}`, changes: [randomEdit()] },
-        undefined,
-        random(3) ? {} : { joins: 'x' },
-      )
+      history.apply({ label: `Edit ${i}`, changes: [randomEdit()] })
       if (random(4) === 0) history.undo()
       if (random(8) === 0) history.redo()
     }

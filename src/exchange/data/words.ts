@@ -2,7 +2,7 @@ import { type Sentences, wording } from '../../engine/index.js'
 import { quoted } from '../csv/row.js'
 
 /** What is a list in a formula's data. */
-export type Listed = 'line' | 'stage' | 'meaning' | 'setting' | 'hold' | 'jotting' | 'kept state'
+export type Listed = 'line' | 'stage' | 'meaning' | 'setting' | 'hold' | 'jotting' | 'step' | 'kept state'
 
 /** What was left out of a formula or an ingredient. */
 export type LeftOut =
