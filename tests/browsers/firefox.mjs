@@ -22,6 +22,7 @@ export const findFirefox = () =>
 const preferences = {
   'dom.events.testing.asyncClipboard': true, // the clipboard may be read and written without asking
   'layout.css.prefers-color-scheme.content-override': 1, // light, whatever the desktop
+  'remote.events.async.enabled': false, // a key has arrived when it is said to be pressed
   'ui.useOverlayScrollbars': 1, // take no room, as in the other browsers without a screen
 }
 

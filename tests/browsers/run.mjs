@@ -13,6 +13,7 @@ import { quietLogger, shortReporter, sourceOf } from './report.mjs'
 import { launcherOf } from './seats.mjs'
 
 /**
+ * @import { TestRunnerConfig } from '@web/test-runner'
  * @import { Count } from '../node.mjs'
  * @import { Engine } from './engines.mjs'
  */
@@ -40,6 +41,29 @@ export async function bundle(files, outdir) {
 }
 
 /**
+ * Serves the app once more below `/apart/NAME/`, for a test that cuts its network by asking for `/apart/NAME/cut`.
+ * @returns {NonNullable<TestRunnerConfig['middleware']>[number]}
+ */
+function apart() {
+  /** @type {Set<string>} */
+  const cut = new Set()
+  return (context, next) => {
+    const [, name, path] = /^\/apart\/([^/]+)\/(.*)$/.exec(context.path) ?? []
+    if (name === undefined) return next()
+    if (cut.has(name)) {
+      context.respond = false
+      context.req.socket.destroy()
+    } else if (path === 'cut') {
+      cut.add(name)
+      context.body = 'cut'
+    } else {
+      context.path = `/site/${path}`
+      return next()
+    }
+  }
+}
+
+/**
  * @param {Engine} engine
  * @param {string} program its path
  * @param {string[]} files as they were bundled
@@ -62,6 +86,7 @@ export async function runIn({ name, seats }, program, files, outdir, atOnce) {
       browserStartTimeout: 120_000,
       testsStartTimeout: 60_000,
       testsFinishTimeout: 240_000,
+      middleware: [apart()],
       browserLogs: true,
       staticLogging: true,
       testFramework: { config: { ui: 'bdd', timeout: '40000' } },
