@@ -4,6 +4,7 @@ import { nameFor } from '../../../src/engine/index.js'
 import type { Row } from '../table/table.js'
 import { stageOf } from '../table/table.js'
 import type { Choice } from './choices.js'
+import { choiceMarks } from './words.js'
 
 /** The name being typed where the caret stands in an amount. */
 export interface NameTyped {
@@ -43,7 +44,6 @@ export function namesFor(typed: string, sheet: FigureSheet, row: Row): Choice[] 
   )
   const wanted = typed.toLowerCase()
   // `starter` meets ripe_starter, `ripe` meets levain.ripe_starter.
-  // `starter` meets ripe_starter, `ripe` meets levain.ripe_starter.
   const meets = (name: string) =>
     name.startsWith(wanted) || name.includes(`.${wanted}`) || name.includes(`_${wanted}`)
   const begins = (name: string) => (name.startsWith(wanted) ? 0 : 1)
@@ -53,7 +53,7 @@ export function namesFor(typed: string, sheet: FigureSheet, row: Row): Choice[] 
 
   function saysOf(name: string): string {
     if (here.includes(name)) return ''
-    if (jotted.has(name)) return 'jotting'
-    return name.includes('.') ? '' : 'of the dough'
+    if (jotted.has(name)) return choiceMarks.jotting
+    return name.includes('.') ? '' : choiceMarks.dough
   }
 }
