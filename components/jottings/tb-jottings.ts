@@ -248,7 +248,7 @@ export class TbJottings extends SheetElement {
     const problem = name.value.trim() || left === 'text' ? jottingNameProblem(name.value, formula) : undefined
     const jotting: Jotting = { id: newId(), ...typed }
     const refusal =
-      problem ??
+      problem?.message ??
       (typed.text ? askEdit(this, workbook => putJotting(workbook, formula.id, jotting)) : undefined)
     if (refusal) {
       this.fault = { of: fresh, in: 'name', words: refusal }

@@ -10,13 +10,13 @@ import {
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
 import { readingDimension } from './jottings.js'
-import { plainNumbers } from './plain-numbers.js'
+import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
 import { readSpoken } from './spoken.js'
 import { folded } from './text-tokens.js'
 import { typedText } from './typed.js'
 import { knownUnits, unitWords } from './unit-words.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
-import { type DecimalMark, readDigits } from './written-numbers.js'
+import type { DecimalMark } from './written-numbers.js'
 
 /** An amount understood. */
 export interface Amount {
@@ -77,12 +77,11 @@ const refused = (diagnostic: AmountDiagnostic, typed: string): AmountProblem => 
 
 /** A number of a kept text that was typed with a mark that may be either. */
 function inTwoWays(text: string): AmountProblem | undefined {
-  const doubt = plainNumbers(text, '.').doubts[0]
-  const number = doubt && readDigits(doubt.typed)
-  if (!number?.other) return undefined
-  const readings = [String(number.value), number.other.text] as const
-  const problem = refused({ code: 'amountInTwoWays', typed: doubt!.typed, readings }, text)
-  return /%$/.test(text) ? { ...problem, typedIn: 'percent', typed: text.slice(0, -1) } : problem
+  const doubt = readingsInDoubt(text)
+  const problem = doubt && refused({ code: 'amountInTwoWays', ...doubt }, text)
+  return problem && text.endsWith('%')
+    ? { ...problem, typedIn: 'percent', typed: text.slice(0, -1) }
+    : problem
 }
 
 /** Why an expression is not understood, with an amount that would be where the engine's sentence has none. */
@@ -158,8 +157,7 @@ export function amountAsKept(
     d => !d.typed.includes(decimal) && !isSmall(plain.text.slice(d.at + d.read.length), unit),
   )
   if (doubt) {
-    const after = plain.text.slice(doubt.at + doubt.read.length)
-    const kept = `${plain.text.slice(0, doubt.at)}${doubt.typed.replace('.', ',')}${after}`
+    const kept = inDoubt(plain, doubt)
     return /^[\d,]+$/.test(kept) ? kept + unit : kept
   }
   try {

@@ -100,3 +100,19 @@ export function plainNumbers(text: string, mark: DecimalMark): PlainNumbers {
   }
   return { text: plain, doubts, signs }
 }
+
+/**
+ * The text with a doubt kept: between the digits of its number stands `,`, as where the point is the decimal mark, so
+ * that `readingsInDoubt` finds it again.
+ */
+export const inDoubt = ({ text }: PlainNumbers, { typed, read, at }: Doubt): string =>
+  `${text.slice(0, at)}${typed.replace('.', ',')}${text.slice(at + read.length)}`
+
+/** The two readings of the first number of a kept text that is in doubt: `1` and `1000` of `1,000 %`. */
+export function readingsInDoubt(
+  text: string,
+): { typed: string; readings: readonly [string, string] } | undefined {
+  const { typed = '' } = plainNumbers(text, '.').doubts[0] ?? {}
+  const number = readDigits(typed)
+  return number?.other && { typed, readings: [String(number.value), number.other.text] }
+}

@@ -1,5 +1,5 @@
 import { isAbout, type Reading, skipAbout, sumFrom, type Term, termAt, unitAt } from './terms.js'
-import { folded, isApostrophe, type Token, tokensOf } from './text-tokens.js'
+import { isApostrophe, type Token, tokensOf } from './text-tokens.js'
 import { knownUnits } from './unit-words.js'
 import type { DecimalMark } from './written-numbers.js'
 
