@@ -11,7 +11,7 @@ import {
 import type { AmountColumn } from '../document/reading-names.js'
 import { readingDimension } from './jottings.js'
 import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
-import { readSpoken } from './spoken.js'
+import { isEstimate, readSpoken } from './spoken.js'
 import { folded } from './text-tokens.js'
 import { typedText } from './typed.js'
 import { knownUnits, unitWords } from './unit-words.js'
@@ -100,7 +100,7 @@ function read(text: string, jottings: Dimensions, names: readonly string[]): Amo
   try {
     const amount = readExpression(text, jottings)
     const isName = 'expression' in amount && amount.expression.tree.kind === 'name'
-    if (!isName || jottings.has(text) || knownUnits.get(folded(text))?.kind !== 'unit') return amount
+    if (!isName || jottings.has(text) || !isEstimate(knownUnits.get(folded(text)))) return amount
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     why = error

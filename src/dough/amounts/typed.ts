@@ -1,6 +1,5 @@
-import { sumFrom, termAt } from './terms.js'
+import { sumFrom, termAt, typedLexicon } from './terms.js'
 import { type Token, tokensOf } from './text-tokens.js'
-import { knownUnits } from './unit-words.js'
 import { weightUnits } from './units.js'
 import { type DecimalMark, numberAt, settled, type WrittenNumber } from './written-numbers.js'
 
@@ -33,7 +32,7 @@ export function typedGrams(typed: string, mark: DecimalMark): number | undefined
   const alone = typedNumber(typed, mark)
   if (alone !== undefined) return alone
   const tokens = tokensOf(inNFKC(typed))
-  const reading = { units: knownUnits, mark }
+  const reading = { ...typedLexicon, mark }
   const first =
     tokens[0]?.kind === 'number' || tokens[0]?.kind === 'fraction'
       ? termAt(tokens, 0, [], reading)

@@ -107,11 +107,13 @@ function planLine(
   larder: Larder,
   dimensions: Dimensions,
 ): LinePlan {
-  const amount = readAmount(line.amount, dimensions)
+  const known = source ? undefined : larder.find(line.ingredient)
+  const names = line.ingredient ? [line.ingredient, ...(known?.otherNames ?? [])] : []
+  const amount = readAmount(line.amount, dimensions, names)
   const gives = stage.isFinal ? holds?.find(h => h.line === line.id) : undefined
   if (source)
     return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
-  const ingredient = larder.find(line.ingredient)
+  const ingredient = known
   const countsAs = meanings.get(nameKey(line.ingredient)) ?? ingredient?.countsAs
   return {
     line,

@@ -144,8 +144,8 @@ export class WorkedSheet implements FigureSheet {
       wholeDough: this.#plan.cells.has(cellOf.wholeDough(plan))
         ? this.#number(cellOf.wholeDough(plan))
         : undefined,
-      typedIn: gives ? share && 'wholeDough' : amount && (typed?.typedIn ?? 'weight'),
-      typed: share ? `${tidy(share.value * 100)}` : (typed?.typed ?? (gives ? '' : plan.line.amount)),
+      typedIn: gives ? share && 'wholeDough' : amount?.typedIn,
+      typed: share ? `${tidy(share.value * 100)}` : gives ? '' : (amount?.typed ?? plan.line.amount),
       plain: share ? true : (typed?.plain ?? false),
       is: source ? 'stage' : (countsAs?.kind ?? 'unknown'),
       starterHydration: countsAs?.kind === 'starter' ? countsAs.hydration : undefined,
