@@ -4,6 +4,7 @@ import {
   skipAbout,
   sumFrom,
   type Term,
+  type TermRead,
   termAt,
   typedLexicon,
   unitAt,

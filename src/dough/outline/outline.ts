@@ -57,6 +57,7 @@ export interface Outline {
   readonly larder: Larder
   readonly stages: readonly StagePlan[]
   readonly final: StagePlan
+  readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   stageNamed(name: string): StagePlan | undefined
@@ -98,6 +99,10 @@ export function bringsOf(countsAs: CountsAs, ingredient: Ingredient | undefined)
   }
 }
 
+/** The names by which an amount can count its line: `3 eggs`. */
+export const namesOf = ({ ingredient: name }: Line, known: Ingredient | undefined): readonly string[] =>
+  known ? [name, ...known.otherNames] : [name]
+
 function planLine(
   line: Line,
   stage: StagePlan,
@@ -107,13 +112,11 @@ function planLine(
   larder: Larder,
   dimensions: Dimensions,
 ): LinePlan {
-  const known = source ? undefined : larder.find(line.ingredient)
-  const names = line.ingredient ? [line.ingredient, ...(known?.otherNames ?? [])] : []
-  const amount = readAmount(line.amount, dimensions, names)
+  const ingredient = source ? undefined : larder.find(line.ingredient)
+  const amount = readAmount(line.amount, dimensions, namesOf(line, ingredient))
   const gives = stage.isFinal ? holds?.find(h => h.line === line.id) : undefined
   if (source)
     return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
-  const ingredient = known
   const countsAs = meanings.get(nameKey(line.ingredient)) ?? ingredient?.countsAs
   return {
     line,
@@ -126,6 +129,10 @@ function planLine(
     gives,
   }
 }
+
+/** Whether a line is (part of) what 100 % means in its stage. */
+export const isBase = (line: LinePlan): boolean =>
+  line.stage.baseIsFlour ? line.countsAs?.kind === 'flour' : line.stage.base.includes(line)
 
 /** The lines that are 100 %: the flours; without flour the lines marked as base, or the first one. */
 function baseOf(lines: readonly LinePlan[]): { base: LinePlan[]; baseIsFlour: boolean } {
@@ -216,7 +223,8 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   }
   for (const plan of plans) if (plan.circle) plan.ferments = !plan.isFinal && plan.stage.ferments === true
   const final = plans[last]!
-  const shares = final.lines.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
+  const giving = final.lines.filter(l => l.gives)
+  const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
   const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
-  return { formula, larder, stages: plans, final, jottings, counted, stageNamed }
+  return { formula, larder, stages: plans, final, giving, jottings, counted, stageNamed }
 }
