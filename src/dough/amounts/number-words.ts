@@ -1,5 +1,5 @@
 /**
- * Numbers in words of English, French and German kitchens, as many as an amount is typed with; `kitchen-words.ts` has
+ * Numbers in words of English, French and German kitchens, as many as an amount is typed with; `cardinals.ts` has
  * those of recipes besides. Keys as `folded` gives them: lower case, no accents.
  */
 
@@ -36,8 +36,8 @@ export const dozens: ReadonlyMap<string, number> = new Map([
   ['centaine', 100],
 ])
 
-/** Words that say how a number or a measure is meant. */
-export const aboutWords = set(
+/** Words that say how a typed number or measure is meant; `kitchen-measures.ts` has those of recipes besides. */
+export const typedAboutWords = set(
   'about approx approximately roughly around ca circa env environ etwa zirka ungefahr rund heaped level scant rounded generous good small large medium',
 )
 export const aboutSigns = set('~ ≈ ± ∼')

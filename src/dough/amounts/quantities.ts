@@ -2,7 +2,7 @@
  * The grammar of amounts, one for recipes' lines, cells of tables and what a baker types. From below:
  *
  * - text-tokens: `tokensOf(text)`, words, numbers and marks with their offsets; `folded(word)`, how words are looked up
- * - number-words, unit-words, kitchen-lexicon: the lexicon as data, English, French, German
+ * - number-words, unit-words, kitchen-measures: the lexicon as data, English, French, German
  * - written-numbers: `numberAt(tokens, at)`, `readDigits(text)`, with the other reading of `1,250`
  * - terms: `termAt`, a number with its unit; `unitAt`; `sumFrom`, `1 lb 4 oz`
  * - quantities (here): `quantityAt`, `quantitiesIn`, `alsoAt` for what stands in brackets or behind a slash,
@@ -13,7 +13,7 @@
  * `Reading`), and how sure they want to be. All of it takes time in proportion to the text's length.
  */
 import { beginsCardinal } from './cardinals.js'
-import { kitchenLexicon, loneMeasures } from './kitchen-lexicon.js'
+import { kitchenLexicon, loneMeasures } from './kitchen-measures.js'
 import { aboutSigns, dozens, halfWords, numberWords, partWords } from './number-words.js'
 import {
   type Reading,

@@ -1,4 +1,4 @@
-import { aboutSigns, aboutWords } from './number-words.js'
+import { aboutSigns, typedAboutWords } from './number-words.js'
 import { isApostrophe, isGlued, type Token } from './text-tokens.js'
 import { knownUnits, mostUnitWords, type UnitWord } from './unit-words.js'
 import { sizeIn, weightUnits } from './units.js'
@@ -42,7 +42,7 @@ export interface Reading extends Lexicon {
 /** Units whose size is known, and the words with which an amount is typed. */
 export const typedLexicon: Lexicon = {
   units: knownUnits,
-  about: aboutWords,
+  about: typedAboutWords,
   behind: new Set(),
   pieceParts: new Set(),
 }
