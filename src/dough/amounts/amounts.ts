@@ -90,7 +90,9 @@ function whyNot(error: ExpressionError | undefined, text: string): AmountProblem
   const { problem } = error
   if (problem.code === 'notAUnit')
     return refused({ code: 'unknownMeasure', number: problem.number, word: problem.word }, text)
-  if (problem.code === 'operatorMissing' || problem.code === 'symbolWithoutMeaning')
+  // Two names side by side want a sign between them; anything longer, or with a number, is meant as an amount.
+  const isSaid = problem.code === 'operatorMissing' && /\d|\S\s+\S+\s+\S/.test(text)
+  if (isSaid || problem.code === 'symbolWithoutMeaning')
     return refused({ code: 'notAnAmount', typed: text }, text)
   return { problem, typedIn: 'weight', typed: text }
 }
