@@ -1,3 +1,4 @@
+import type { Worded } from '../../engine/index.js'
 import { type Amount, type AmountProblem, type Dimensions, readAmount } from '../amounts/amounts.js'
 import { dimensionsOf, type JottingPlan, planJottings } from '../amounts/jottings.js'
 import {
@@ -9,6 +10,7 @@ import {
   type Stage,
 } from '../document/formula.js'
 import type { Ingredient, Larder } from '../document/larder.js'
+import { type OutlineDiagnostic, outlineProblem } from './words.js'
 
 /** What is counted through the stages, per gram of an ingredient or of a stage. */
 export const counts = [
@@ -48,7 +50,7 @@ export interface StagePlan {
   readonly baseIsFlour: boolean
   readonly takenBy: readonly LinePlan[] // lines of other stages that take this one
   readonly ferments: boolean
-  readonly circle: string | undefined // the sentence, when it is made of itself
+  readonly circle: Worded<OutlineDiagnostic> | undefined // when it is made of itself
 }
 
 /** A formula with its names resolved: who takes what, what each line brings, what ferments. */
@@ -213,8 +215,7 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   for (const plan of plans) {
     const path = circleOf(plan)
     if (!path) continue
-    const [first, ...rest] = path.map(s => s.stage.name)
-    plan.circle = `${first} takes ${rest.join(', which takes ')}: a stage cannot be made of itself.`
+    plan.circle = outlineProblem({ code: 'stageCircle', path: path.map(s => s.stage.name) })
   }
   for (const plan of inOrder(plans) as Open<StagePlan>[]) {
     const holds = (l: LinePlan) =>
