@@ -1,59 +1,6 @@
 const set = (words: string): ReadonlySet<string> => new Set(words.split(/[|\s]+/).filter(Boolean))
 const phrases = (words: string): ReadonlySet<string> => new Set(words.split('|').map(w => w.trim()))
 
-/** Numbers in words. Articles are numbers only before a measure or something counted. */
-export const numberWords: ReadonlyMap<string, number> = new Map([
-  ...'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-    .split(' ')
-    .map((word, value) => [word, value] as const),
-  ...'zero un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize'
-    .split(' ')
-    .map((word, value) => [word, value] as const),
-  ...'twenty thirty forty fifty sixty seventy eighty ninety'
-    .split(' ')
-    .map((word, at) => [word, 20 + at * 10] as const),
-  ...'vingt trente quarante cinquante soixante'.split(' ').map((word, at) => [word, 20 + at * 10] as const),
-  ['vingts', 20],
-  ['une', 1],
-  ['a', 1],
-  ['an', 1],
-])
-export const articles = set('a an un une')
-export const halfWords = set('half demi demie')
-/** Parts of one by what it is parted into. */
-export const partWords: ReadonlyMap<string, number> = new Map([
-  ...'half halves demi demie'.split(' ').map(word => [word, 2] as const),
-  ...'quarter quarters quart quarts'.split(' ').map(word => [word, 4] as const),
-  ...'third thirds tiers'.split(' ').map(word => [word, 3] as const),
-  ...'eighth eighths huitieme huitiemes'.split(' ').map(word => [word, 8] as const),
-])
-const hundreds = set('hundred cent cents')
-const thousands = set('thousand mille')
-export const isHundred = (word: string): boolean => hundreds.has(word)
-export const isThousand = (word: string): boolean => thousands.has(word)
-/** Words for so many together. */
-export const dozens: ReadonlyMap<string, number> = new Map([
-  ['dozen', 12],
-  ['douzaine', 12],
-  ['dizaine', 10],
-  ['quinzaine', 15],
-  ['vingtaine', 20],
-  ['trentaine', 30],
-  ['quarantaine', 40],
-  ['cinquantaine', 50],
-  ['centaine', 100],
-])
-
-/** Words that say how a number or a measure is meant; they go into the note. */
-export const aboutWords = set(
-  'about approx approximately roughly around circa ca c environ env env scant heaped heaping level levelled generous good rounded full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits large small big little belle belles leger legere heavy healthy hefty fat plump packed demi-sel pleine presque maximum minimum max',
-)
-/** Of these, those that stand behind a measure as well: `2 cuillères à soupe bombées`. */
-export const measureWords = set(
-  'heaped heaping level levelled leveled rounded packed scant ras rase rases bombe bombee bombees pleine pleines comble',
-)
-export const aboutSigns = set('~ ≈ ± ∼')
-
 /** Of a temperature: always into the note. */
 export const temperatureWords = set(
   'lukewarm tepid warm hot cold cool chilled ice-cold iced icy boiling warmed cooled tiede tiedes froid froide froids froides chaud chaude chauds chaudes bouillant bouillante fraiche-froide glacee glace room-temperature',
@@ -126,9 +73,21 @@ export const noteHeadings = phrases(
   'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes',
 )
 
+/** The heads of a table's columns. */
+export const columnHeads = set(
+  'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s',
+)
+/** What may stand before a stage's name in a heading. */
+export const headingLeads = set('for pour fur ingredients ingredient stage step part partie')
+export const articlesOfStages = set('the le la les l your a du de d des un une of den das')
+/** Articles of what is there. */
+export const definite = set('the your le la les l')
+
+export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'
+
 /** Words that name a stage, by what it is. */
-export const stageKinds: ReadonlyMap<string, 'ferments' | 'soaks' | 'dough' | 'other'> = new Map([
-  ...'levain poolish biga sponge preferment pre-ferment starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain vorteig sauerteig'
+export const stageKinds: ReadonlyMap<string, StageKind> = new Map([
+  ...'levain poolish biga sponge preferment pre-ferment pre-dough predough vorteig starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain sauerteig'
     .split(' ')
     .map(word => [word, 'ferments'] as const),
   ...'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash quellstuck bruhstuck kochstuck'
@@ -164,3 +123,40 @@ export const namesEarlierStage = (key: string): boolean => {
 export const leadWords = set(
   'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp and et jus zeste zestes ecorce of d l le la the finely grated',
 )
+
+/** What else an ingredient without an amount may be. */
+export const asWished = set(
+  'taste optional facultatif facultative gout needed required kneading necessaire besoin volonte choix',
+)
+
+/** What a fact of the whole goes on with, where no number follows at once. */
+export const factGoesOn = set('about environ of one two de pour')
+
+/** What a yield is of: `Pour un kilo de pain`. */
+export const namesYield = set(
+  'bread breads loaf loaves dough pain pains pate baguettes rolls buns brioche brioches',
+)
+
+/** What a remark on the ingredient above opens with, on a row of its own. */
+export const asides = phrases(
+  'cut into|to yield|to make about|to give about|reserved|divided|drained|coupe en|coupee en|coupes en|coupees en|reserve|reservee|egoutte|egouttes',
+)
+
+/** Words of a line that takes a stage, that say nothing besides. */
+export const wholeWords = set(
+  'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity',
+)
+/** What a line calls a stage that stands before it. */
+export const above = set('above ci-dessus dessus oben earlier')
+
+/** What is descriptive about a per cent: `100 % hydration`, `12 % protein`. */
+export const descriptiveOfPercent = set(
+  'hydration hydratation hydrated protein proteins proteine proteines fat cocoa cacao matiere mg extraction whole strength alcohol rye abv',
+)
+/** What stands between two measures of one amount. */
+export const amountJoins = set('or ou soit oder')
+/** What says that an amount is of each, or of all. */
+export const eachWords = set('each chacun chacune piece')
+export const totalWords = set('total in all the . about au')
+/** What a remark behind an amount in a parenthesis opens with. */
+export const remarkStarts = set('at à without sans when once')

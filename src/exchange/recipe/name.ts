@@ -1,17 +1,16 @@
+import { aboutWords, numberWords } from '../../dough/amounts/number-words.js'
+import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import {
-  aboutWords,
   fillers,
   isOneOf,
   kindWords,
   noteParticiples,
   noteStarts,
-  numberWords,
   stateWords,
   temperatureWords,
 } from './kitchen-words.js'
 import { larderName } from './larder-names.js'
-import { isApostrophe, type Token } from './tokens.js'
 
 /** An ingredient's name with what was said about it besides. */
 export interface NameRead {

@@ -1,18 +1,20 @@
+import type { Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { Found } from './found.js'
 import { isOneOf, noteStarts, stateWords } from './kitchen-words.js'
 import { bare, isState, nameOf } from './name.js'
-import type { Quantity } from './quantity.js'
-import type { Row } from './row-text.js'
-import { isAmount, type Piece } from './segment.js'
-import type { Token } from './tokens.js'
+import type { RowQuantity } from './portions.js'
+import type { LineReason } from './reasons.js'
+import { type Row, textOf } from './row.js'
+import { isAmount, type Piece, readSegment } from './segment.js'
 
 const joins = new Set(['and', 'et', '+', '&', 'with', 'avec', 'plus', 'puis', 'then'])
 
 interface Chunk {
   readonly from: number
   readonly to: number
-  readonly quantities: Quantity[] // outside parentheses
-  readonly all: Quantity[]
+  readonly quantities: RowQuantity[] // outside parentheses
+  readonly all: RowQuantity[]
 }
 
 /** Between commas and semicolons, and between `and` and an amount. */
@@ -23,7 +25,7 @@ function chunksOf(row: Row, from: number, to: number): Chunk[] {
   let next = quantities.findIndex(q => q.from >= from)
   if (next < 0) next = quantities.length
   const close = (end: number) => {
-    const all: Quantity[] = []
+    const all: RowQuantity[] = []
     while (next < quantities.length && quantities[next]!.from < end) all.push(quantities[next++]!)
     if (end > at) chunks.push({ from: at, to: end, quantities: all.filter(q => depths[q.from] === 0), all })
   }
@@ -58,8 +60,13 @@ function chunksOf(row: Row, from: number, to: number): Chunk[] {
 
 /** The stretches of a row that speak of one ingredient each. */
 export function piecesOf(row: Row, larder: Larder, start = 0, end = row.tokens.length): Piece[] {
-  const pieces: { from: number; to: number; quantities: Quantity[]; complete: boolean; amount: boolean }[] =
-    []
+  const pieces: {
+    from: number
+    to: number
+    quantities: RowQuantity[]
+    complete: boolean
+    amount: boolean
+  }[] = []
   for (const chunk of chunksOf(row, start, end)) {
     const before = pieces.at(-1)
     const amounts = chunk.quantities.filter(q => isAmount(row, q, chunk.from, chunk.to))
@@ -89,7 +96,7 @@ export function piecesOf(row: Row, larder: Larder, start = 0, end = row.tokens.l
 }
 
 /** The words beside an amount that could name something. */
-function namedBeside(row: Row, chunk: Chunk, amount: Quantity | undefined) {
+function namedBeside(row: Row, chunk: Chunk, amount: RowQuantity | undefined) {
   const { tokens, depths } = row
   const from = amount && bare(tokens.slice(chunk.from, amount.from)).length === 0 ? amount.to : chunk.from
   const to = amount && from === chunk.from ? amount.from : chunk.to
@@ -129,3 +136,27 @@ const isIngredient = (name: ReturnType<typeof bare>, larder: Larder, row: Row, c
   !noteStarts.has(row.tokens[chunk.from]!.key) &&
   !isState(name) &&
   nameOf(name, larder).known
+
+/** The ingredients of a row that is a list of them. */
+export function foundIn(row: Row, larder: Larder, from = 0): Found[] {
+  const found: Found[] = []
+  let lost = ''
+  for (const piece of piecesOf(row, larder, from)) {
+    const line = readSegment(row, piece, larder)
+    const before = found.at(-1)
+    if (line)
+      found.push(
+        lost ? { ...line, guesses: [...line.guesses, { code: 'not understood', text: lost }] } : line,
+      )
+    else if (before) {
+      const guesses: LineReason[] = [
+        ...before.guesses,
+        { code: 'not understood', text: textOf(row, piece.from, piece.to) },
+      ]
+      found[found.length - 1] = { ...before, guesses }
+      continue
+    }
+    lost = line ? '' : textOf(row, piece.from, piece.to)
+  }
+  return found
+}

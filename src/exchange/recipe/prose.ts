@@ -1,11 +1,14 @@
+import { articles } from '../../dough/amounts/number-words.js'
+import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { articles, namesEarlierStage, noteStarts, verbs } from './kitchen-words.js'
+import type { Found, Part } from './found.js'
+import { inlineStage } from './headings.js'
+import { namesEarlierStage, noteStarts, verbs } from './kitchen-words.js'
 import { ingredientNamed } from './larder-names.js'
 import { bare, nameOf } from './name.js'
-import { type Quantity, shareOf } from './quantity.js'
-import type { Row } from './row-text.js'
-import { type Found, readSegment } from './segment.js'
-import { closingOf, type Token, tokensOf } from './tokens.js'
+import type { RowQuantity } from './portions.js'
+import { closingOf, type Row } from './row.js'
+import { readSegment } from './segment.js'
 
 /** Words that end a name in a sentence. */
 const ends = new Set(
@@ -37,8 +40,18 @@ function nameStart(row: Row, to: number, after: number): number {
   return i
 }
 
+/** The ingredients of a row's sentences, with the stage each sentence names. */
+export function inProse(row: Row, larder: Larder): Part[] {
+  if (row.quantities.length === 0) return []
+  return sentencesOf(row).map(({ from, to }) => {
+    const found = inSentence(row, larder, from, to)
+    const inline = inlineStage(row, from, to)
+    return inline ? { found, stage: inline.stage } : { found }
+  })
+}
+
 /** The ingredients of a sentence, from a token up to another, that says what to do with them. */
-export function inSentence(row: Row, larder: Larder, start: number, end: number): Found[] {
+function inSentence(row: Row, larder: Larder, start: number, end: number): Found[] {
   const { quantities, depths } = row
   const found: Found[] = []
   let behind = 0 // the token after the last ingredient
@@ -55,8 +68,8 @@ export function inSentence(row: Row, larder: Larder, start: number, end: number)
 }
 
 /** Of shares only those of a stage are lines of their own: `half of the water` was counted before. */
-const isStageShare = (quantity: Quantity, line: Found): boolean | undefined =>
-  shareOf(quantity) === undefined ? undefined : tokensOf(line.ingredient).some(t => namesEarlierStage(t.key))
+const isStageShare = (quantity: RowQuantity, line: Found): boolean | undefined =>
+  quantity.share === undefined ? undefined : tokensOf(line.ingredient).some(t => namesEarlierStage(t.key))
 
 function afterAmount(row: Row, at: number, larder: Larder) {
   const { tokens, quantities } = row
@@ -65,7 +78,7 @@ function afterAmount(row: Row, at: number, larder: Larder) {
   let last = at + 1
   // a second measure of the same: `500 g (4 cups) of flour`, `1 cup / 240 ml water`
   for (;;) {
-    const other: Quantity | undefined = quantities[last]
+    const other: RowQuantity | undefined = quantities[last]
     const opens = tokens[from]?.text
     if (!other || (opens !== '(' && opens !== '/') || other.from > from + 2) break
     from = other.to + (opens === '(' && tokens[other.to]?.text === ')' ? 1 : 0)
@@ -102,7 +115,7 @@ function withTemperature(row: Row, to: number, next: number): number {
   return tokens[behind]?.text === ')' ? behind + 1 : behind
 }
 
-function inParentheses(row: Row, quantity: Quantity, behind: number) {
+function inParentheses(row: Row, quantity: RowQuantity, behind: number) {
   const { tokens } = row
   const open = quantity.from - 1
   if (tokens[open]?.text !== '(' || !quantity.terms[0].unit) return undefined

@@ -1,17 +1,19 @@
-import { type Quantity, quantityAt } from './quantity.js'
-import { type Token, tokensOf } from './tokens.js'
+import { quantityAt } from '../../dough/amounts/quantities.js'
+import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
+import { portionAt, type RowQuantity } from './portions.js'
 
 /** A row of recipe text, taken apart once. */
 export interface Row {
   readonly text: string // exact
   readonly tokens: readonly Token[] // without bullet, number and mark-up
-  readonly quantities: readonly Quantity[] // from left to right, none over another
-  readonly starting: ReadonlyMap<number, Quantity> // by the token where they start
+  readonly quantities: readonly RowQuantity[] // from left to right, none over another
+  readonly starting: ReadonlyMap<number, RowQuantity> // by the token where they start
   readonly depths: readonly number[] // of parentheses, a token each
   readonly words: readonly Token[]
   readonly bulleted: boolean // a bullet, a box to tick
   readonly numbered: boolean
-  readonly heading: boolean // marked as a heading: `## Dough`, `**Dough**`
+  readonly marked: boolean // as a heading: `## Dough`, `**Dough**`
+  readonly colon: boolean // at its end
   readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
   readonly when: number | undefined // the token where the first time or temperature starts
 }
@@ -20,6 +22,23 @@ const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»
 const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
 const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
 const endMarkUp = /[*_#=\s]+$/
+
+export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
+
+/** Where the parenthesis opened at `open` closes, or the end when it never does. */
+export function closingOf(tokens: readonly Token[], open: number, to: number): number {
+  let depth = 0
+  for (let i = open; i < to; i++) {
+    const { text } = tokens[i]!
+    if (text === '(' || text === '[') depth++
+    else if ((text === ')' || text === ']') && --depth === 0) return i
+  }
+  return to
+}
+
+/** The text of tokens from, up to but not with, to. */
+export const textOf = (row: Row, from: number, to: number): string =>
+  from < to ? row.text.slice(row.tokens[from]!.at, row.tokens[to - 1]!.end) : ''
 
 /** What is in a row, by one pass from left to right. */
 export function rowOf(text: string): Row {
@@ -39,11 +58,11 @@ export function rowOf(text: string): Row {
   // a table's rules part its columns as tabs do
   const plain = blank + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
   const tokens = tokensOf(plain).filter(t => t.kind !== 'mark' || !'*_`'.includes(t.text))
-  const quantities: Quantity[] = []
+  const quantities: RowQuantity[] = []
   let hasNoAmount = false
   let when: number | undefined
   for (let i = 0; i < tokens.length; ) {
-    const found = quantityAt(tokens, i)
+    const found = portionAt(tokens, i) ?? quantityAt(tokens, i)
     if (found && 'terms' in found) quantities.push(found)
     else if (found) {
       hasNoAmount = true
@@ -61,7 +80,8 @@ export function rowOf(text: string): Row {
     words: tokens.filter(t => t.kind === 'word'),
     bulleted: dot !== null && dot[0].trim() !== '',
     numbered: count !== null,
-    heading,
+    marked: heading,
+    colon: tokens.at(-1)?.text === ':',
     hasNoAmount,
     when,
   }
