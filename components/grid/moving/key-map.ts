@@ -17,6 +17,9 @@ export type Direction =
   | 'pageUp'
   | 'pageDown'
 
+/** Where to go when an edit is kept. */
+export type Leave = Direction | 'next' | 'previous' | 'stay'
+
 /**
  * A key that belongs to composed input. Safari ends the composition before it sends the Enter that ended it;
  * the key code is 229 all the same (WebKit bug 165004).
@@ -33,6 +36,8 @@ function typesText(event: KeyboardEvent): boolean {
   if (event.ctrlKey || event.metaKey) return false
   return !event.altKey || isMac()
 }
+
+export const isRightToLeft = (element: Element): boolean => getComputedStyle(element).direction === 'rtl'
 
 const arrows: Readonly<Record<string, Direction>> = {
   ArrowLeft: 'left',

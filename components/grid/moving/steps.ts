@@ -1,23 +1,5 @@
-import { type Column, homeOf, isAmount, type Row, type Spot, type Table } from '../table/table.js'
-import type { Direction } from './keys.js'
-
-/** A block of cells: a corner that stays and a corner that moves. */
-export interface Block {
-  readonly anchor: Spot
-  readonly head: Spot
-}
-
-/** The rows and columns of a block, in order. */
-export interface Extent {
-  readonly rows: readonly Row[]
-  readonly columns: readonly Column[]
-}
-
-/** The column of the cell that is really there: a stage's row has its name and its actions. */
-export function cellColumn(row: Row | undefined, column: Column, columns: readonly Column[]): Column {
-  if (row?.kind === 'stage') return column === 'actions' ? 'actions' : 'ingredient'
-  return homeOf(column, columns)
-}
+import { type Column, cellColumn, type Spot, type Table, takesTyping } from '../table/table.js'
+import type { Direction } from './key-map.js'
 
 const clamp = (n: number, length: number): number => Math.max(0, Math.min(n, length - 1))
 
@@ -68,14 +50,6 @@ export function step(
   }
 }
 
-/** Whether a cell can be typed in. */
-export function takesTyping(row: Row, column: Column): boolean {
-  if (row.kind === 'stage') return column !== 'actions'
-  if (row.kind === 'sum') return false
-  if (column === 'wholeDough') return row.isFinal // elsewhere it follows from all the stages
-  return column === 'ingredient' || column === 'note' || isAmount(column)
-}
-
 /** The next cell that can be typed in, to the right or the left and on through the rows; undefined past the last. */
 export function nextToType(
   table: Table,
@@ -97,23 +71,4 @@ export function nextToType(
     const isCell = cellColumn(row, there, columns) === there
     if (isCell && takesTyping(row, there)) return { row: row.key, column: there }
   }
-}
-
-/** The rows and columns a block covers; the one cell at `active` where there is none. */
-export function extentOf(
-  table: Table,
-  columns: readonly Column[],
-  active: Spot,
-  block: Block | undefined,
-): Extent {
-  const { anchor, head } = block ?? { anchor: active, head: active }
-  const rowOf = (spot: Spot) => table.index.get(spot.row) ?? 0
-  const columnOf = (spot: Spot) =>
-    Math.max(
-      0,
-      columns.indexOf(block ? spot.column : cellColumn(table.rows[rowOf(spot)], spot.column, columns)),
-    )
-  const [top, bottom] = [rowOf(anchor), rowOf(head)].sort((a, b) => a - b) as [number, number]
-  const [left, right] = [columnOf(anchor), columnOf(head)].sort((a, b) => a - b) as [number, number]
-  return { rows: table.rows.slice(top, bottom + 1), columns: columns.slice(left, right + 1) }
 }
