@@ -98,7 +98,7 @@ const cases: readonly Case[] = [
     2 lb bread flour
     1 lb water
     1 lb soaker`,
-    'Soaker: rye chops 8 oz, Water 1 lb',
+    'Soaker: Rye chops 8 oz, Water 1 lb',
     'Dough: Bread flour 2 lb, Water 1 lb, Soaker 1 lb',
   ],
   [
