@@ -1,22 +1,26 @@
 import {
   asides,
+  asWished,
   factGoesOn,
   factStarts,
   listStarts,
   namesYield,
   sentenceStarts,
+  uses,
   verbs,
 } from './kitchen-words.js'
-import { sentencesOf } from './prose.js'
-import { uses } from './purposes.js'
-import type { Evidence } from './reasons.js'
+import { bare, isState, joined, purposeIn } from './names.js'
+import { sentencesOf } from './pieces.js'
 import type { Row } from './row.js'
 
-/** Does the row open with a phrase of a set? The token after it. */
+const mostWordsOfPhrase = 4
+const mostWordsOfName = 5 // of a row that names something and says no more
+
+/** The longest phrase of a set that the row opens with: the token after it. */
 function opensWith(row: Row, phrases: ReadonlySet<string>): number | undefined {
   const words: string[] = []
   let after: number | undefined
-  for (let i = 0; i < row.tokens.length && words.length < 4; i++) {
+  for (let i = 0; i < row.tokens.length && words.length < mostWordsOfPhrase; i++) {
     const token = row.tokens[i]!
     if (token.kind === 'word') words.push(token.key)
     else if (token.text !== "'" && token.text !== '’') break
@@ -26,35 +30,21 @@ function opensWith(row: Row, phrases: ReadonlySet<string>): number | undefined {
 }
 
 /** `Serves 4`, `Total: 1,921 g`, `Bake: 40 min`, `Pour un kilo de pain`: a fact with its number. */
-function isFact(row: Row): boolean {
+export function isFact(row: Row): boolean {
+  const { tokens, words, quantities, hasNoAmount } = row
   const after = opensWith(row, factStarts)
   if (after === undefined) return false
-  const next = row.tokens[after]
-  const first = row.words[0]!.key
-  if (first === 'pour' || first === 'for')
-    return row.quantities.length === 0
-      ? row.hasNoAmount
-      : row.quantities[0]!.from <= after &&
-          row.words.length <= 6 &&
-          row.words.some(t => namesYield.has(t.key))
+  const next = tokens[after]
+  const first = words[0]!.key
+  if (first === 'pour' || first === 'for') {
+    const isYield = words.length <= 6 && words.some(t => namesYield.has(t.key))
+    return quantities[0] ? isYield && quantities[0].from <= after : hasNoAmount
+  }
   if (first === 'rest' || first === 'proof') return next?.text === ':' || next?.kind === 'number'
   return (
-    next === undefined ||
-    next.kind !== 'word' ||
-    factGoesOn.has(next.key) ||
-    /^(total|yield|serves|makes|rendement)/.test(first)
+    next?.kind !== 'word' || factGoesOn.has(next.key) || /^(total|yield|serves|makes|rendement)/.test(first)
   )
 }
-
-/** A verb behind the first word that is none of an amount: `the rest of the levain` says nothing to do. */
-const hasVerbBeside = ({ tokens, words, quantities }: Row): boolean =>
-  tokens.some(
-    (t, i) =>
-      t !== words[0] &&
-      verbs.has(t.key) &&
-      t.kind === 'word' &&
-      !quantities.some(q => i >= q.from && i < q.to),
-  )
 
 /** `Pour la pâte` is no order, though `pour` is a verb in English. */
 function opensWithVerb({ words, tokens }: Row): boolean {
@@ -65,38 +55,51 @@ function opensWithVerb({ words, tokens }: Row): boolean {
 }
 
 /** What speaks for an instruction, or a sentence about the bread. */
-function ofSentence(row: Row): readonly (readonly [Evidence, boolean])[] {
-  const { words, tokens, quantities } = row
+export function ofSentence(row: Row) {
+  const { words, tokens, quantities, when } = row
+  const timeFirst = when === 0 && !quantities.some(q => q.terms[0].unit)
   const amountFirst = quantities[0]?.from === 0
-  const digitsFirst = amountFirst && tokens[0]!.kind === 'number'
-  const timeFirst = row.when === 0 && !quantities.some(q => q.terms[0].unit)
-  if (digitsFirst || words.length === 0) return [['a time first', timeFirst]]
-  const isLong = words.length >= 5 && !amountFirst
-  const hasVerb = isLong && hasVerbBeside(row)
+  const isText = words.length > 0 && !(amountFirst && tokens[0]!.kind === 'number')
+  const isLong = isText && words.length >= 5 && !amountFirst
+  // `the rest of the levain` says nothing to do
+  const isInAmount = (i: number) => quantities.some(q => i >= q.from && i < q.to)
+  const hasVerb = isLong && tokens.some((t, i) => t !== words[0] && verbs.has(t.key) && !isInAmount(i))
   return [
     ['a time first', timeFirst],
-    ['a verb first', opensWithVerb(row)],
+    ['a verb first', isText && opensWithVerb(row)],
     ['several sentences', isLong && sentencesOf(row).length > 1],
     ['opens like a sentence', isLong && sentenceStarts.has(words[0]!.key) && (hasVerb || words.length > 8)],
     ['long, with a verb', hasVerb && words.length >= 8],
-  ]
+  ] as const
 }
 
-/** `cut into four pieces`, `to yield about 4 cups`: of the ingredient above. */
-const isAside = (row: Row): boolean =>
-  opensWith(row, asides) !== undefined && !row.tokens.slice(0, 2).some(t => t.text === ':')
+/** `cut into four pieces`, `to yield about 4 cups`, `sifted`: of the ingredient above. */
+export const isAside = (row: Row): boolean =>
+  isState(row.tokens) || (opensWith(row, asides) !== undefined && row.tokens[1]?.text !== ':')
 
 /** Does an order follow at a token: `mix …`? */
-const isOrder = (row: Row, from: number): boolean => {
-  const word = row.tokens.slice(from, from + 3).find(t => t.kind === 'word')
+export function isOrder({ tokens }: Row, from: number): boolean {
+  const word = tokens.slice(from, from + 3).find(t => t.kind === 'word')
   return word !== undefined && verbs.has(word.key)
 }
 
-/** What is asked of a row’s words, before its neighbours are. */
-export const clues = {
-  isFact,
-  isAside,
-  isOrder,
-  ofSentence,
-  listStart: (row: Row): number | undefined => opensWith(row, listStarts),
-}
+/** Where the ingredients start behind `You need`. */
+export const listStart = (row: Row): number | undefined => opensWith(row, listStarts)
+
+/** `salt to taste`, `oil for the tin`. */
+export const isWished = ({ words }: Row): boolean =>
+  words.some(
+    ({ key }, i) =>
+      i > 0 && (asWished.has(key) || uses.has(key) || purposeIn(words.slice(i, i + 8)) !== undefined),
+  )
+
+/** The name of a row, marks and articles left out. */
+export const nameIn = (row: Row): string => joined(bare(row.tokens.slice(0, 40)))
+
+/** A few words that could name something, a bread or what goes into it. */
+export const isShortName = (row: Row): boolean =>
+  row.words.length > 0 &&
+  row.words.length <= mostWordsOfName &&
+  row.quantities.length === 0 &&
+  row.when === undefined &&
+  nameIn(row) !== ''

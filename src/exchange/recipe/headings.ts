@@ -10,7 +10,7 @@ import {
   type StageKind,
   stageKinds,
 } from './kitchen-words.js'
-import { joined } from './name.js'
+import { joined } from './names.js'
 import { closingOf, type Row } from './row.js'
 
 /** A stage's name, as a heading gives it. */

@@ -1,4 +1,8 @@
 const set = (words: string): ReadonlySet<string> => new Set(words.split(/[|\s]+/).filter(Boolean))
+const table = <V extends string>(
+  rows: readonly (readonly [words: string, of: V])[],
+): ReadonlyMap<string, V> =>
+  new Map(rows.flatMap(([words, of]) => words.split(' ').map(word => [word, of] as const)))
 const phrases = (words: string): ReadonlySet<string> => new Set(words.split('|').map(w => w.trim()))
 
 /** Of a temperature: always into the note. */
@@ -86,19 +90,20 @@ export const definite = set('the your le la les l')
 export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'
 
 /** Words that name a stage, by what it is. */
-export const stageKinds: ReadonlyMap<string, StageKind> = new Map([
-  ...'levain poolish biga sponge preferment pre-ferment pre-dough predough vorteig starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain sauerteig'
-    .split(' ')
-    .map(word => [word, 'ferments'] as const),
-  ...'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash quellstuck bruhstuck kochstuck'
-    .split(' ')
-    .map(word => [word, 'soaks'] as const),
-  ...'dough pate mix petrissee petrissage pate-finale final-dough teig hauptteig'
-    .split(' ')
-    .map(word => [word, 'dough'] as const),
-  ...'topping filling glaze glacage dorure garniture finition finishing crust wash icing syrup sirop streusel crumble decoration coating bassinage autolyse seeds add-ins inclusions'
-    .split(' ')
-    .map(word => [word, 'other'] as const),
+export const stageKinds: ReadonlyMap<string, StageKind> = table<StageKind>([
+  [
+    'levain poolish biga sponge preferment pre-ferment pre-dough predough vorteig starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain sauerteig',
+    'ferments',
+  ],
+  [
+    'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash quellstuck bruhstuck kochstuck',
+    'soaks',
+  ],
+  ['dough pate mix petrissee petrissage pate-finale final-dough teig hauptteig', 'dough'],
+  [
+    'topping filling glaze glacage dorure garniture finition finishing crust wash icing syrup sirop streusel crumble decoration coating bassinage autolyse seeds add-ins inclusions',
+    'other',
+  ],
 ])
 
 /** Words of a bread's name; `sourdough` by itself names the bread as well as what it is raised with. */
@@ -160,3 +165,61 @@ export const eachWords = set('each chacun chacune piece')
 export const totalWords = set('total in all the . about au')
 /** What a remark behind an amount in a parenthesis opens with. */
 export const remarkStarts = set('at à without sans when once')
+
+/** `en morceaux`, `en plusieurs fois`: how it is cut or given; `en poudre` is of the name. */
+export const cutInto = set('plusieurs morceaux petits des cubes lamelles tranches rondelles quartiers fines')
+/** What a name does not end with. */
+export const nameEnds = set('de of et and du d with a x')
+/** Words that are another's in names. */
+export const sameInNames: ReadonlyMap<string, string> = new Map([
+  ['dried', 'dry'],
+  ['wholegrain', 'whole grain'],
+  ['wholewheat', 'whole wheat'],
+  ['acting', 'action'],
+])
+/** What joins an amount to the one before it. */
+export const joinsOfAmounts = set('and et + & with avec plus puis then')
+/** `soaked in 50 ml rum`, `trempés dans 5 cl de rhum`. */
+export const beforeStuff = set('in with into over dans avec de a')
+/** Words that end what a sentence says of an ingredient. */
+export const clauseEnds = new Set([
+  ...noteStarts,
+  ...set(
+    'and et then puis into onto in on dans sur to until jusqu with avec over through together using is are was were goes go while so but mais every each chaque slowly gradually gently well again ensemble bien au aux alors',
+  ),
+])
+
+/** What an ingredient is for that may not go into the dough, in the words of the screen. */
+export type Purpose =
+  | 'glazing'
+  | 'dusting'
+  | 'greasing'
+  | 'the top'
+  | 'the finish'
+  | 'serving'
+  | 'the work on it'
+  | 'the tin'
+  | 'the tray'
+  | 'what the dough lies in'
+  | 'the bench'
+
+/** What is done with such an ingredient. */
+export const uses: ReadonlyMap<string, Purpose> = table([
+  ['glaze glazing brush brushing dorer dorure badigeonner', 'glazing'],
+  ['dust dusting flouring fleurer fleurage', 'dusting'],
+  ['grease greasing oiling lining graisser huiler beurrer', 'greasing'],
+  ['sprinkle sprinkling topping coat coating parsemer saupoudrer', 'the top'],
+  ['finish finishing garnish decorate decorating decorer decoration garnir finition', 'the finish'],
+  ['serve serving spreading servir service', 'serving'],
+  ['rolling shaping boiling', 'the work on it'],
+])
+/** Where it goes instead, behind `for` or `pour`. */
+export const places: ReadonlyMap<string, Purpose> = table([
+  ['tin tins pan dish mould moule moules plat', 'the tin'],
+  ['tray trays plaque paper papier', 'the tray'],
+  ['banneton bannetons basket peel bowl saladier', 'what the dough lies in'],
+  ['surface worktop bench board plan travail', 'the bench'],
+  ['top crust', 'the top'],
+])
+/** What may stand between `for` and the place. */
+export const beforePlaces = set('a an un une the your le la les l au ein eine')

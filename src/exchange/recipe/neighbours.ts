@@ -1,5 +1,5 @@
 import { nameKey } from '../../dough/document/formula.js'
-import { type Candidate, isNameAlone, type Kind, withEvidence } from './candidates.js'
+import { type Candidate, candidate, type Kind, nameAlone } from './candidates.js'
 
 /** The part of a recipe a row stands in: what its headings say. */
 type Section = 'ingredients' | 'method' | 'remarks'
@@ -43,7 +43,7 @@ function within(section: Section, candidates: readonly Candidate[]): readonly Ca
 const meets = (pending: Pending, candidate: Candidate, apart: boolean): boolean =>
   pending === 'lines'
     ? candidate.kind === 'line' || candidate.kind === 'list'
-    : !apart && (pending === 'a name' ? isNameAlone(candidate) : candidate.kind === 'amount')
+    : !apart && (pending === 'a name' ? nameAlone(candidate) !== undefined : candidate.kind === 'amount')
 
 /** The way on by a reading of the next row, if it may follow. `apart`: blank rows stand between. */
 function follow(way: Way, last: Candidate, apart: boolean): Way | undefined {
@@ -64,7 +64,7 @@ function follow(way: Way, last: Candidate, apart: boolean): Way | undefined {
     score: way.score + last.score + (isOver ? linesBelow : 0) + (isPaired ? paired : 0),
     section: opens[kind] ?? way.section,
     above: kind === 'list' && above === 'stage' ? above : kind,
-    isName: isNameAlone(last) && !isPaired,
+    isName: nameAlone(last) !== undefined && !isPaired,
     pending,
     last,
     before: way,
@@ -82,7 +82,7 @@ function withNamesBelow(rows: readonly (readonly Candidate[])[]): (readonly Cand
     .map(candidates => {
       const told = candidates.map(c =>
         c.kind === 'stage' && named.has(nameKey(c.stage!.name))
-          ? withEvidence(c, 'named by a line below')
+          ? candidate(c.kind, [...c.reasons, 'named by a line below'], c)
           : c,
       )
       for (const { found } of candidates.flatMap(c => c.parts ?? []))

@@ -2,16 +2,15 @@ import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '..
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { unnamed } from '../csv/columns.js'
-import { type Candidate, Candidates, isNameAlone } from './candidates.js'
-import type { Part } from './found.js'
+import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
-import { larderName } from './larder-names.js'
+import { larderName } from './names.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import type { RestReason } from './reasons.js'
 import { type Row, rowOf } from './row.js'
 import { draftOf, inOrder, meaningsOf, type StageDraft, settleLines, stageOf } from './stages.js'
-import { lineWords, nothingFound, restWords } from './words.js'
+import { lineReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from. */
 export interface RecipeLine {
@@ -42,30 +41,24 @@ export interface RecipeRead {
 }
 
 const longestRow = 20_000 // characters; no recipe has such a row
+const longestTitle = 200
 const usual = larderOf(usualLarder)
 
-const as = {
-  title: 'heading',
-  stage: 'heading',
-  list: 'heading',
-  method: 'heading',
-  remarks: 'heading',
-  step: 'step',
-  note: 'note',
-  fact: 'note',
-  unknown: 'not understood',
-  amount: 'amount',
-} as const
+const fates: Readonly<Record<Kind, RestOfRecipe['as']>> = {
+  ...{ title: 'heading', stage: 'heading', list: 'heading', method: 'heading', remarks: 'heading' },
+  ...{ step: 'step', note: 'note', fact: 'note', amount: 'amount' },
+  ...{ line: 'not understood', unknown: 'not understood' },
+}
 
 /** A row with text, and what it was taken for. */
 interface ReadRow {
   readonly at: number // among all rows
   readonly row: Row
   readonly as: Candidate
-  readonly amountOf?: number // the row whose name its amount is of, 1-based
+  readonly why?: RestReason | undefined
 }
 
-/** What the rows were taken for, row by row. */
+/** What the rows with text were taken for. */
 function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
   const filled = texts.flatMap((text, at) => {
     const row = text.length > longestRow ? undefined : rowOf(text)
@@ -73,119 +66,103 @@ function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
   })
   const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
   const candidates = new Candidates(larder)
-  const ways = bestWay(
-    filled.map(({ row }, i) =>
-      candidates.of({
-        row,
-        isFirst: i === 0,
-        blankBefore: apart[i]!,
-        blankAfter: apart[i + 1] ?? false,
-        below: filled[i + 1]?.row,
-      }),
-    ),
-    apart,
+  const placed = filled.map(({ row }, i) =>
+    candidates.of({
+      row,
+      isFirst: i === 0,
+      blankBefore: apart[i]!,
+      blankAfter: apart[i + 1] ?? false,
+      below: filled[i + 1]?.row,
+    }),
   )
-  return withAmounts(
-    filled.map(({ at, row }, i) => ({ at, row, as: ways[i]! })),
-    larder,
+  const read = bestWay(placed, apart).map(
+    (as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, filled[i]!.row) }),
   )
-}
-
-/** Gives names the amounts that stand on the rows beside them. */
-function withAmounts(rows: readonly ReadRow[], larder: Larder): ReadRow[] {
-  const read = [...rows]
-  rows.forEach((amount, i) => {
-    if (amount.as.kind !== 'amount') return
-    const at = i > 0 && isNameAlone(read[i - 1]!.as) ? i - 1 : i + 1
+  // names get the amounts that stand on the rows beside them
+  read.forEach(({ as, row }, i) => {
+    if (as.kind !== 'amount') return
+    const at = i > 0 && nameAlone(read[i - 1]!.as) ? i - 1 : i + 1
     const name = read[at]!
-    const [found] = foundIn(rowOf(`${amount.row.text.trim()} ${name.row.text.trim()}`), larder)
-    const [written] = name.as.parts![0]!.found
-    const parts = [{ found: [{ ...(found ?? written!), source: written!.source }] }]
-    read[at] = { ...name, as: { ...name.as, parts } }
-    read[i] = { ...amount, amountOf: name.at + 1 }
+    const written = nameAlone(name.as)!
+    const [found] = foundIn(rowOf(`${row.text.trim()} ${name.row.text.trim()}`), larder)
+    read[at] = {
+      ...name,
+      as: { ...name.as, parts: [{ found: [{ ...(found ?? written), source: written.source }] }] },
+    }
+    read[i] = { ...read[i]!, why: { code: 'amountOfRow', row: name.at + 1 } }
   })
   return read
+}
+
+/** What is to be said of a row of which no line is made. */
+function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
+  if (kind === 'unknown') return { code: quantities.length > 0 ? 'noIngredient' : 'nothingKnown' }
+  const isText = kind === 'step' || kind === 'note'
+  return isText && quantities.some(q => q.terms[0].unit) ? { code: 'amountsNotTaken' } : undefined
 }
 
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
   readonly problems: Problem[] = []
-  readonly stages: StageDraft[] = []
-  readonly #byName = new Map<string, StageDraft>()
+  readonly #stages = new Map<string, StageDraft>()
   readonly #notes: string[] = []
   #title = ''
-  #stage = this.#open({ name: '', kind: undefined })
+  #stage = this.#open({ name: '', kind: undefined }, undefined)
 
   constructor(readonly larder: Larder) {}
 
-  #open({ name, kind }: Pick<StageHeading, 'name' | 'kind'>, heading?: StageDraft['heading']): StageDraft {
-    const key = nameKey(name)
-    let stage = this.#byName.get(key)
-    if (!stage) {
-      stage = { name, kind, heading, lines: [] }
-      this.#byName.set(key, stage)
-      this.stages.push(stage)
-    }
+  #open({ name, kind }: Pick<StageHeading, 'name' | 'kind'>, heading: StageDraft['heading']): StageDraft {
+    const stage = this.#stages.get(nameKey(name)) ?? { name, kind, heading, lines: [] }
+    this.#stages.set(nameKey(name), stage)
     return stage
   }
 
-  /** Adds a row; `over` says whether lines follow it. */
-  add({ at, row, amountOf, as: { kind, stage, parts = [], inSentence } }: ReadRow, over: boolean): void {
-    const { text } = row
-    switch (kind) {
-      case 'line':
-        if (inSentence) this.#notes.push(text.trim())
-        return this.#lines(at, text, parts, inSentence === true)
-      case 'title':
-        this.#title = this.#titleOf(text, stage!)
-        break
-      case 'stage': {
-        const { name, remark } = stage!
-        const opens = over && !(stage!.kind === undefined && larderName(this.larder, name))
-        if (opens) this.#stage = this.#open(stage!, { row: at + 1, source: text.trim() })
-        if (remark) this.#notes.push(`${name}: ${remark}`)
-        else if (!opens) this.#notes.push(name)
-        break
+  /** Adds a row; `isOver` says whether lines follow it. */
+  add(
+    { at, row: { text }, as: { kind, stage, parts = [], inSentence }, why }: ReadRow,
+    isOver: boolean,
+  ): void {
+    const row = at + 1
+    const heading = { row, source: text.trim() }
+    if (kind === 'line') {
+      if (inSentence) this.#notes.push(text.trim())
+      const isWhole = !inSentence && parts.length === 1 && parts[0]!.found.length === 1
+      for (const { found, stage } of parts) {
+        const into = stage ? this.#open(stage, heading) : this.#stage
+        if (stage?.kind === 'dough' && !inSentence) this.#stage = into
+        for (const one of found) into.lines.push(draftOf(one, row, isWhole ? text.trim() : one.source))
       }
-      case 'step':
-      case 'note':
-      case 'fact':
-        this.#notes.push(text.trim())
+      return
     }
-    this.put(at, text, as[kind], amountOf ? { code: 'amount of a row', row: amountOf } : whyOf(kind, row))
+    if (kind === 'title') this.#title = this.#titleOf(text, stage!)
+    else if (kind === 'stage') {
+      const { name, remark } = stage!
+      const opens = isOver && (stage!.kind !== undefined || !larderName(this.larder, name))
+      if (opens) this.#stage = this.#open(stage!, heading)
+      if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
+    } else if (fates[kind] === 'step' || fates[kind] === 'note') this.#notes.push(text.trim())
+    this.put(at, text, fates[kind], why)
   }
 
-  #titleOf(text: string, { name, remark }: { name: string; remark: string }): string {
-    if (!remark) return name
-    if (text.includes('(')) {
-      this.#notes.push(remark)
-      return name
-    }
-    return text
-      .replace(/^[\s#*_=]+/, '')
-      .slice(0, 200)
-      .trim()
+  #titleOf(text: string, { name, remark }: StageHeading): string {
+    const isBeside = remark !== '' && text.includes('(')
+    if (isBeside) this.#notes.push(remark)
+    const whole = text.replace(/^[\s#*_=]+/, '').slice(0, longestTitle)
+    return remark === '' || isBeside ? name : whole.trim()
   }
 
-  put(at: number, text: string, as: RestOfRecipe['as'], why?: RestReason): void {
-    const words = why && restWords(why)
-    this.rest.push({ row: at + 1, text, as, ...(words ? { why: words } : {}) })
-    if (as === 'not understood')
-      this.problems.push({ where: { row: at + 1 }, severity: 'warning', message: `Row ${at + 1}: ${words}` })
-  }
-
-  #lines(at: number, text: string, parts: readonly Part[], inSentence: boolean): void {
-    const isWhole = !inSentence && parts.length === 1 && parts[0]!.found.length === 1
-    for (const { found, stage } of parts) {
-      const into = stage ? this.#open(stage, { row: at + 1, source: text.trim() }) : this.#stage
-      if (stage?.kind === 'dough' && !inSentence) this.#stage = into
-      for (const one of found) into.lines.push(draftOf(one, at + 1, isWhole ? text.trim() : one.source))
-    }
+  put(at: number, text: string, as: RestOfRecipe['as'], reason?: RestReason): void {
+    const row = at + 1
+    const why = reason && restReason(reason).message
+    this.rest.push({ row, text, as, ...(why ? { why } : {}) })
+    if (as !== 'not understood' || !why) return
+    const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
+    this.problems.push({ ...problem, where: { row }, severity: 'warning' })
   }
 
   finish(): RecipeRead {
-    const stages = inOrder(this.stages)
+    const stages = inOrder([...this.#stages.values()])
     settleLines(stages, this.larder)
     const meanings = meaningsOf(stages, this.larder)
     const formula: Formula = {
@@ -204,34 +181,19 @@ class Draft {
       .flatMap(stage => stage.lines)
       .sort((a, b) => a.row - b.row)
       .map(
-        ({ id, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
-          lineId: id,
-          row,
-          source,
-          ingredient,
-          amount,
-          note,
-          guesses: guesses.map(lineWords),
-          said: said.map(lineWords),
+        ({ id: lineId, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
+          ...{ lineId, row, source, ingredient, amount, note },
+          guesses: guesses.map(reason => lineReason(reason).message),
+          said: said.map(reason => lineReason(reason).message),
         }),
       )
-    if (lines.length === 0)
-      this.problems.unshift({
-        where: {},
-        severity: 'error',
-        message: nothingFound,
-      })
-    const ofLines = new Set(lines.map(line => line.row))
-    const rest = this.rest.filter(({ row }) => !ofLines.has(row))
-    return { formula, lines, rest, problems: this.problems }
+    if (lines.length === 0) {
+      const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
+      this.problems.unshift({ ...problem, where: {}, severity: 'error' })
+    }
+    const taken = new Set(lines.map(line => line.row))
+    return { formula, lines, rest: this.rest.filter(({ row }) => !taken.has(row)), problems: this.problems }
   }
-}
-
-/** What is to be said of a row of which no line was made. */
-function whyOf(kind: Candidate['kind'], { quantities }: Row): RestReason | undefined {
-  if (kind === 'unknown') return { code: quantities.length > 0 ? 'no ingredient' : 'nothing known' }
-  const isText = kind === 'step' || kind === 'note'
-  return isText && quantities.some(q => q.terms[0].unit) ? { code: 'amounts not taken' } : undefined
 }
 
 /**
@@ -247,10 +209,10 @@ export function readRecipe(text: string, larder: Larder = usual): RecipeRead {
   texts.forEach((text, at) => {
     const read = rows[next]
     if (read?.at === at) {
-      next++
-      draft.add(read, rows.slice(next, next + 3).find(r => r.as.kind !== 'list')?.as.kind === 'line')
+      const below = rows.slice(++next, next + 3).find(r => r.as.kind !== 'list')
+      draft.add(read, below?.as.kind === 'line')
     } else if (text.length > longestRow && text.trim() !== '')
-      draft.put(at, text, 'not understood', { code: 'too long' })
+      draft.put(at, text, 'not understood', { code: 'tooLong' })
     else draft.put(at, text, 'blank')
   })
   return draft.finish()

@@ -1,48 +1,10 @@
+import type { AmountGuess } from '../../dough/amounts/figures.js'
 import type { CountsAs } from '../../dough/document/formula.js'
-import type { Purpose } from './purposes.js'
-
-/** What speaks for a row being of a kind: the codes of the evidence that `candidates.ts` weighs. */
-export type Evidence =
-  | 'first row'
-  | 'marked as a heading'
-  | 'opens as a heading'
-  | 'short'
-  | 'names a kind of stage'
-  | 'names a bread'
-  | 'names what is in it'
-  | 'below a blank row'
-  | 'above a blank row'
-  | 'named by a line below'
-  | 'name of an ingredient'
-  | 'says how much'
-  | 'unlike the rows below'
-  | 'heading of a list'
-  | 'heading of a method'
-  | 'heading of remarks'
-  | 'a time first'
-  | 'a verb first'
-  | 'several sentences'
-  | 'opens like a sentence'
-  | 'long, with a verb'
-  | 'long'
-  | 'a fact with its figure'
-  | 'asks for ingredients'
-  | 'names its stage'
-  | 'amounts of ingredients'
-  | 'ingredients the larder knows'
-  | 'an ingredient in a list'
-  | 'as much as is wished'
-  | 'takes an earlier stage'
-  | 'ingredients in a sentence'
-  | 'only an amount'
-  | 'only what is done to it'
-  | 'a name beside lines'
-  | 'a remark among remarks'
-  | 'nothing known'
+import type { Purpose } from './kitchen-words.js'
 
 /** A second measure beside the one that is taken. */
 export interface Comparison {
-  readonly code: 'also given'
+  readonly code: 'alsoGiven'
   readonly typed: string
   readonly taken: string
   readonly agrees: boolean // so nearly that nothing is to be confirmed
@@ -52,31 +14,32 @@ export interface Comparison {
   readonly unknown?: true // the larder cannot compare the two
 }
 
+/** An amount as the recipe has it. */
+interface AsTyped {
+  readonly typed: string
+  readonly number: number
+  readonly unit: string // '' for none
+  readonly read: string // as Tarebook writes it
+}
+
 /** What was guessed of a line or is to be asked about it, with its figures; `words.ts` has the sentences. */
 export type LineReason =
   | Comparison
-  | { readonly code: 'two readings'; readonly typed: string; readonly read: string } // `1,250 kg`
-  | { readonly code: 'range'; readonly typed: string; readonly read: string } // the middle was taken
-  | { readonly code: 'times'; readonly typed: string; readonly times: number; readonly one: string }
-  | { readonly code: 'of each'; readonly count: string; readonly one: string; readonly read: string }
-  | { readonly code: 'of all together'; readonly count: string; readonly one: string }
-  | { readonly code: 'converted' | 'no unit'; readonly read: string }
-  | { readonly code: 'letter'; readonly unit: string }
+  | (AmountGuess & AsTyped)
+  | { readonly code: 'nobodyKnows' | 'notCounted' | 'notUnderstood'; readonly typed: string }
+  | { readonly code: 'noUnit'; readonly read: string }
+  | { readonly code: 'ofEach'; readonly count: string; readonly one: string; readonly read: string }
+  | { readonly code: 'ofAllTogether'; readonly count: string; readonly one: string }
+  | { readonly code: 'eachOfSeveral' | 'whichYeast' }
+  | { readonly code: 'forUse'; readonly purpose: Purpose }
+  | { readonly code: 'noAmount'; readonly ingredient: string }
+  | { readonly code: 'countsAs'; readonly ingredient: string; readonly kind: CountsAs['kind'] }
   | {
-      readonly code: 'us measure' | 'metric pound' | 'other cup' | 'estimate' | 'stick'
-      readonly unit: string
-      readonly number: number
-      readonly read: string
+      readonly code: 'starterWithin'
+      readonly written: string
+      readonly stage: string
+      readonly as: string
     }
-  | { readonly code: 'unknown measure'; readonly typed: string }
-  | { readonly code: 'not counted'; readonly typed: string } // an amount in a remark
-  | { readonly code: 'not understood'; readonly text: string }
-  | { readonly code: 'each of several' }
-  | { readonly code: 'for use'; readonly purpose: Purpose }
-  | { readonly code: 'no amount'; readonly ingredient: string }
-  | { readonly code: 'which yeast' }
-  | { readonly code: 'counts as'; readonly ingredient: string; readonly kind: CountsAs['kind'] }
-  | { readonly code: 'starter within'; readonly written: string; readonly stage: string; readonly as: string }
   | {
       readonly code: 'taken'
       readonly share: number | 'rest'
@@ -84,13 +47,14 @@ export type LineReason =
       readonly grams: number // of the whole stage
       readonly before: number // grams taken by other lines, where the rest is meant
     }
-  | { readonly code: 'taken by its weight'; readonly written: string; readonly stage: string }
-  | { readonly code: 'taken by no line'; readonly stage: string; readonly into: string }
+  | { readonly code: 'takenByNoLine'; readonly stage: string; readonly into: string }
 
-/** Why a row with amounts is no line. */
+/** Why a row is no line, where that is to be said. */
 export type RestReason =
-  | { readonly code: 'amounts not taken' }
-  | { readonly code: 'no ingredient' }
-  | { readonly code: 'nothing known' }
-  | { readonly code: 'too long' }
-  | { readonly code: 'amount of a row'; readonly row: number }
+  | { readonly code: 'amountsNotTaken' | 'noIngredient' | 'nothingKnown' | 'tooLong' }
+  | { readonly code: 'amountOfRow'; readonly row: number }
+
+/** What is wrong with a recipe. `row` is 1-based, `why` a sentence on it. */
+export type RecipeDiagnostic =
+  | { readonly code: 'recipeRowNotUnderstood'; readonly row: number; readonly why: string }
+  | { readonly code: 'recipeWithoutIngredient' }

@@ -1,8 +1,9 @@
 import { kitchenUnits } from '../../dough/amounts/kitchen-measures.js'
 import { articles, measureWords } from '../../dough/amounts/number-words.js'
-import type { Token } from '../../dough/amounts/text-tokens.js'
+import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { type Found, nearer, settle } from './found.js'
+import { settle } from './amount.js'
+import type { StageHeading } from './headings.js'
 import {
   amountJoins,
   descriptiveOfPercent,
@@ -14,12 +15,28 @@ import {
   stateWords,
   totalWords,
 } from './kitchen-words.js'
-import { ingredientNamed } from './larder-names.js'
-import { bare, isState, nameOf, noteStart } from './name.js'
+import { bare, ingredientNamed, isState, larderName, nameOf, noteStart, purposeIn } from './names.js'
 import type { RowQuantity } from './portions.js'
-import { purposeOf } from './purposes.js'
 import type { LineReason } from './reasons.js'
 import { closingOf, isOpening, type Row, textOf } from './row.js'
+
+/** One ingredient found in a row. */
+export interface Found {
+  readonly ingredient: string
+  readonly known: boolean // the larder has it
+  readonly amount: string
+  readonly share?: number | 'rest' // of an earlier stage, where no amount is said
+  readonly note: string
+  readonly guesses: readonly LineReason[]
+  readonly said: readonly LineReason[] // what needs no confirming
+  readonly source: string // exact text in the row
+}
+
+/** Ingredients of a row, and the stage that the row says they are of. */
+export interface Part {
+  readonly found: readonly Found[]
+  readonly stage?: StageHeading
+}
 
 /** A stretch of a row's tokens, with the amounts in it. */
 export interface Piece {
@@ -30,85 +47,56 @@ export interface Piece {
 
 const mostLead = 8 // words before an amount that only limit it
 const mostStates = 12 // tokens behind one that only say what it is like
+const longestKind = 30 // characters of a remark that can be of the name
 
 const isJoin = (token: Token | undefined) =>
   token !== undefined && ('/|=,:≈~'.includes(token.text) || amountJoins.has(token.key))
-
-const isLeadWord = (token: Token): boolean => leadWords.has(token.key) || "'’".includes(token.text)
-const isLimit = (row: Row, q: RowQuantity, from: number, to: number): boolean =>
-  q.from <= from + mostLead && q.to < to && row.tokens.slice(from, q.from).every(isLeadWord)
-
 const isPercent = ({ terms: [{ unit }] }: RowQuantity): boolean => unit?.kind === 'unit' && unit.unit === '%'
+const isMeasure = (quantity: RowQuantity | undefined): quantity is RowQuantity =>
+  Boolean(quantity?.terms[0].unit)
+
+/** `at least 600 g water`, `zest of 1 orange`: what stands before the amount is no name. */
+const isLimit = ({ tokens }: Row, q: RowQuantity, from: number, to: number): boolean =>
+  q.from <= from + mostLead &&
+  q.to < to &&
+  tokens.slice(from, q.from).every(t => leadWords.has(t.key) || "'’".includes(t.text))
 
 /** May this be the amount of a line, where it stands? */
 export function isAmount(row: Row, quantity: RowQuantity, from: number, to: number): boolean {
   const { tokens } = row
-  const unit = quantity.terms[0].unit
-  const after = tokens[quantity.to]
-  if (isPercent(quantity)) return !descriptiveOfPercent.has(after?.key ?? '') || quantity.to >= to
+  const { unit } = quantity.terms[0]
+  if (isPercent(quantity))
+    return quantity.to >= to || !descriptiveOfPercent.has(tokens[quantity.to]?.key ?? '')
   if (unit) return unit.kind !== 'not an amount'
   if (quantity.from === from || isLimit(row, quantity, from, to)) return true
-  if (tokens[quantity.from]!.kind === 'word') return false
-  const before = tokens[quantity.from - 1]
-  const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':,.…–—-='.includes(before.text))
-  if (!apart && before?.kind !== 'word') return false
+  const [before, first] = [tokens[quantity.from - 1], tokens[quantity.from]!]
+  const isApart = first.wide || before?.kind === 'word' || ':,.…–—-='.includes(before?.text ?? ' ')
+  if (first.kind === 'word' || !isApart) return false
+  const last = quantity.to + mostStates
   let end = quantity.to
-  while (end < to && end <= quantity.to + mostStates && !isOpening(tokens[end]) && tokens[end]!.text !== ',')
-    end++
+  while (end < to && end <= last && !isOpening(tokens[end]) && tokens[end]!.text !== ',') end++
   // `Eggs: 3 large`
-  return end <= quantity.to + mostStates && isState(tokens.slice(quantity.to, end), true)
-}
-
-/** Amounts in parentheses that are of the same thing as the one before them. */
-interface Inside {
-  readonly amounts: readonly RowQuantity[]
-  readonly close: number
-  readonly each: boolean // of each of those counted
-  readonly remark: number // the token where a remark on it starts, or `close`
-}
-
-/** What is in the parenthesis at `open`, if it is an amount and at most a remark on it. */
-function amountsIn(row: Row, open: number, to: number): Inside | undefined {
-  const { tokens, starting } = row
-  const first = starting.get(open + 1) ?? starting.get(open + 2)
-  if (!first?.terms[0].unit) return undefined
-  const close = closingOf(tokens, open, to)
-  if (first.to > close) return undefined
-  const amounts = [first]
-  let each = false
-  let i = first.to
-  while (i < close) {
-    const token = tokens[i]!
-    const other = starting.get(i)
-    if (other?.terms[0].unit && other.to <= close) {
-      amounts.push(other)
-      i = other.to
-    } else if (isJoin(token) || eachWords.has(token.key) || totalWords.has(token.key)) {
-      each ||= eachWords.has(token.key)
-      i++
-    } else break
-  }
-  const next = tokens[i]
-  const isRemark =
-    i === close || remarkStarts.has(next!.low) || stateWords.has(next!.key) || measureWords.has(next!.key)
-  return isRemark ? { amounts, close, each, remark: i } : undefined
+  return end <= last && isState(tokens.slice(quantity.to, end), true)
 }
 
 /** One segment of a row, while it is taken apart. */
 class Segment {
   readonly taken: RowQuantity[] = []
-  readonly each = new Set<RowQuantity>()
+  readonly each = new Set<RowQuantity>() // those that are of each that is counted
   readonly notes: string[] = []
-  name: Token[] = []
+  name: readonly Token[] = []
+  readonly #tokens: readonly Token[]
 
   constructor(
     readonly row: Row,
     readonly to: number,
-  ) {}
+  ) {
+    this.#tokens = row.tokens
+  }
 
   /** A remark in the row's own words. */
   note(from: number, to: number): void {
-    const { tokens } = this.row
+    const tokens = this.#tokens
     let [a, b] = [from, to]
     while (a < b && tokens[a]!.kind === 'mark' && !'(["“«~≈½'.includes(tokens[a]!.text)) a++
     while (b > a && '([,;:.…–—-=/|'.includes(tokens[b - 1]!.text)) b--
@@ -118,21 +106,57 @@ class Segment {
     if (text && !isFiller) this.notes.push(text)
   }
 
+  /** What is in the parenthesis at `open`, if it is amounts of what stands before it and at most a remark on them. */
+  #amountsIn(open: number) {
+    const { starting } = this.row
+    const tokens = this.#tokens
+    const close = closingOf(tokens, open, this.to)
+    const first = starting.get(open + 1) ?? starting.get(open + 2)
+    if (!isMeasure(first) || first.to > close) return undefined
+    const amounts = [first]
+    let isEach = false
+    let at = first.to
+    while (at < close) {
+      const { key } = tokens[at]!
+      const other = starting.get(at)
+      if (isMeasure(other) && other.to <= close) {
+        amounts.push(other)
+        at = other.to
+      } else if (isJoin(tokens[at]) || eachWords.has(key) || totalWords.has(key)) {
+        isEach ||= eachWords.has(key)
+        at++
+      } else break
+    }
+    const { low = '', key = '' } = tokens[at] ?? {}
+    const isRemark = at === close || remarkStarts.has(low) || stateWords.has(key) || measureWords.has(key)
+    return isRemark ? { amounts, isEach, remark: at, close } : undefined
+  }
+
+  /** The amounts or the remark of a bracket. The token after it. */
+  #bracket(open: number, onlyAmounts = false): number {
+    const inside = this.#amountsIn(open)
+    if (!inside && onlyAmounts) return open
+    const close = inside?.close ?? closingOf(this.#tokens, open, this.to)
+    this.taken.push(...(inside?.amounts ?? []))
+    if (inside?.isEach) for (const amount of inside.amounts) this.each.add(amount)
+    this.note(inside?.remark ?? open, Math.min(inside ? close : close + 1, this.to))
+    return Math.min(close + 1, this.to)
+  }
+
   /** Amounts that stand beside one another: `500 g (4 cups)`, `1 cup / 240 ml`, `2 cups 474 ml`. The token after. */
   beside(at: number): number {
-    const { tokens, starting } = this.row
+    const tokens = this.#tokens
     let i = at
     while (i < this.to) {
       if (isOpening(tokens[i])) {
-        const inside = amountsIn(this.row, i, this.to)
-        if (!inside) break
-        this.takeAll(inside)
-        i = Math.min(inside.close + 1, this.to)
+        const after = this.#bracket(i, true)
+        if (after === i) break
+        i = after
         continue
       }
       const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : i
-      const other = starting.get(next)
-      if (!other?.terms[0].unit || other.to > this.to) break
+      const other = this.row.starting.get(next)
+      if (!isMeasure(other) || other.to > this.to) break
       if (next === i && !tokens[i]!.wide && isPercent(other)) break
       const joinsName = ',:'.includes(tokens[i]!.text) && !isJoin(tokens[i + 1])
       if (joinsName && this.taken.length > 1) break
@@ -142,71 +166,63 @@ class Segment {
     return i
   }
 
-  takeAll({ amounts, close, each, remark }: Inside): void {
-    this.taken.push(...amounts)
-    if (each) for (const amount of amounts) this.each.add(amount)
-    this.note(remark, close)
-  }
-
   /** A remark before all else: `(optional) 30 g seeds`, `To serve: 30 g butter`. The token after. */
   remarkFirst(from: number): number {
-    const { tokens, starting } = this.row
+    const tokens = this.#tokens
     const colon = tokens.slice(from, Math.min(from + 7, this.to)).findIndex(t => t.text === ':')
     const label = noteStarts.has(tokens[from]!.key) && colon > 0 ? from + colon : undefined
     const close = isOpening(tokens[from]) ? closingOf(tokens, from, this.to) : label
-    if (close === undefined || close + 1 >= this.to || !starting.has(close + 1)) return from
-    if (amountsIn(this.row, from, this.to)) return from
+    if (close === undefined || close + 1 >= this.to || !this.row.starting.has(close + 1)) return from
+    if (this.#amountsIn(from)) return from
     this.note(from, close + 1)
     return close + 1
   }
 
-  /** The name that starts at a token, then remarks and further amounts; the words of the name. */
+  /** The name that starts at a token, then remarks and further amounts. */
   nameFrom(at: number, to: number): void {
-    const { tokens } = this.row
-    const isMark = (i: number) => i < to && tokens[i]!.kind === 'mark' && !isOpening(tokens[i])
+    const tokens = this.#tokens
     let i = at
-    if (isOpening(tokens[i])) i = this.#bracket(i, to)
-    while (isMark(i)) i++
+    const skip = (isSkipped: (token: Token) => boolean) => {
+      while (i < to && !isOpening(tokens[i]) && isSkipped(tokens[i]!)) i++
+    }
+    if (isOpening(tokens[i])) i = this.#bracket(i)
+    skip(t => t.kind === 'mark')
+    const hasAmount = this.taken.length > 0
     // a container behind the amount of what is in it: `7 g sachet of yeast`
-    if (kitchenUnits.get(tokens[i]?.key ?? '')?.kind === 'unknown' && i + 1 < to && this.taken.length > 0) {
+    if (hasAmount && i + 1 < to && kitchenUnits.get(tokens[i]!.key)?.kind === 'unknown') {
       this.notes.push(tokens[i]!.text)
       i = this.beside(i + 1)
     }
-    while (isMark(i) || (i < to && fillers.has(tokens[i]!.key))) i++
-    i = this.#wholePercent(i, to)
+    skip(t => t.kind === 'mark' || fillers.has(t.key))
+    // `500 g 100 % whole rye flour`: all of it is of that
+    if (
+      hasAmount &&
+      tokens[i]?.text === '100' &&
+      tokens[i + 1]?.text === '%' &&
+      !this.#saysHydration(i + 2)
+    ) {
+      this.note(i, i + 2)
+      i += 2
+    }
     i = this.#statesBefore(i, to)
     const end = this.#columnAfter(i, noteStart(tokens, i, to))
     const size = this.#sizeOfOne(i, end)
-    this.name.push(...tokens.slice(i, size?.from ?? end))
+    this.name = tokens.slice(i, size ? size.from - 1 : end)
     this.remarks(size?.to ?? end, to)
   }
 
-  /** The amounts or the remark of a bracket. The token after it. */
-  #bracket(open: number, to: number): number {
-    const close = Math.min(closingOf(this.row.tokens, open, to) + 1, to)
-    const inside = amountsIn(this.row, open, to)
-    if (inside) this.takeAll(inside)
-    else this.note(open, close)
-    return close
-  }
-
-  /** `500 g 100 % whole rye flour`: all of it is of that. The token after. */
-  #wholePercent(from: number, to: number): number {
-    const [number, percent, name] = this.row.tokens.slice(from, Math.min(from + 3, to))
-    if (number?.text !== '100' || percent?.text !== '%' || name?.kind !== 'word' || this.taken.length === 0)
-      return from
-    if (descriptiveOfPercent.has(name.key) && !/^(?:whole|rye)$/.test(name.key)) return from
-    this.note(from, from + 2)
-    return from + 2
+  #saysHydration(at: number): boolean {
+    const { kind, key = '' } = this.#tokens[at] ?? {}
+    return kind !== 'word' || /^hydrat/.test(key)
   }
 
   /** `warm (not hot) water`: states with a remark on them, before the name. The token where that starts. */
   #statesBefore(from: number, to: number): number {
-    const { tokens } = this.row
+    const tokens = this.#tokens
     const open = noteStart(tokens, from, to)
     if (open === from || !isOpening(tokens[open]) || !isState(tokens.slice(from, open))) return from
     const close = closingOf(tokens, open, to)
-    if (tokens[close + 1]?.kind !== 'word' || close + 1 >= to || amountsIn(this.row, open, to)) return from
+    if (tokens[close + 1]?.kind !== 'word' || close + 1 >= to || this.#amountsIn(open)) return from
     this.note(from, close + 1)
     return close + 1
   }
@@ -215,7 +231,7 @@ class Segment {
   #columnAfter(from: number, end: number): number {
     for (let i = from + 1; i < end; i++) {
       const other = this.row.starting.get(i)
-      if (other && (this.row.tokens[i]!.wide || (isPercent(other) && other.to >= end))) return i
+      if (other && (this.#tokens[i]!.wide || (isPercent(other) && other.to >= end))) return i
     }
     return end
   }
@@ -225,29 +241,24 @@ class Segment {
     const counted = this.taken.at(-1)?.terms[0].unit
     if (this.taken.length === 0 || (counted && counted.kind !== 'unknown')) return undefined
     for (let i = from + 1; i < end; i++) {
-      if (!['of', 'de', 'at'].includes(this.row.tokens[i]!.key)) continue
-      const size = this.row.starting.get(i + 1)
-      if (!size?.terms[0].unit || size.share !== undefined) continue
+      const size = ['of', 'de', 'at'].includes(this.#tokens[i]!.key) && this.row.starting.get(i + 1)
+      if (!size || !isMeasure(size) || size.share !== undefined) continue
       this.taken.push(size)
       this.each.add(size)
-      return { ...size, from: i }
+      return size
     }
     return undefined
   }
 
   /** What comes after a name, a remark a piece. */
   remarks(at: number, to: number): void {
-    const { tokens } = this.row
     let from = at
     for (let i = at; i < to; i++) {
-      if (isOpening(tokens[i])) {
-        this.note(from, i)
-        from = this.#bracket(i, to)
-        i = from - 1
-      } else if (tokens[i]!.text === ',' || tokens[i]!.text === ';') {
-        this.note(from, i)
-        from = i + 1
-      }
+      const isBreak = this.#tokens[i]!.text === ',' || this.#tokens[i]!.text === ';'
+      if (!isBreak && !isOpening(this.#tokens[i])) continue
+      this.note(from, i)
+      from = isBreak ? i + 1 : this.#bracket(i)
+      i = from - 1
     }
     this.note(from, to)
   }
@@ -261,6 +272,21 @@ function withoutLetter(quantity: RowQuantity): RowQuantity {
     : quantity
 }
 
+/** A remark may say which of the larder's it is: `flour, strong white`, `beurre, doux`, `all-purpose or bread flour`. */
+function nearer(name: { ingredient: string; known: boolean }, notes: readonly string[], larder: Larder) {
+  const { ingredient, known } = name
+  const remarks = notes.flatMap(note => note.split(', '))
+  for (const remark of remarks.filter(r => r.length <= longestKind)) {
+    const isOther = !known && /^(?:or|ou|oder) /i.test(remark)
+    const nearest = isOther
+      ? larderName(larder, `${ingredient} ${remark.split(' ').at(-1)}`)
+      : (larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`))
+    if (nearest)
+      return { ingredient: nearest, known: true, remarks: remarks.filter(r => isOther || r !== remark) }
+  }
+  return { ingredient, known, remarks }
+}
+
 /** Takes one segment of a row apart: what, how much, and what else is said. */
 export function readSegment(row: Row, piece: Piece, larder: Larder): Found | undefined {
   const { tokens, depths } = row
@@ -268,7 +294,6 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   const segment = new Segment(row, to)
   const from = segment.remarkFirst(piece.from)
   const amounts = quantities.filter(q => depths[q.from] === 0 && isAmount(row, q, from, to))
-  // `at least 600 g water`, `zest of 1 orange`: what stands before the amount is no name
   const isLimited = (q: RowQuantity) => q.from > from && isLimit(row, q, from, to)
   const isNamed = (q: RowQuantity) => !isLimited(q) && bare(tokens.slice(from, q.from)).length > 0
   const main = amounts.find(q => !isPercent(q) && (!isNamed(q) || q.terms[0].unit)) ?? amounts[0]
@@ -285,37 +310,37 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
     segment.nameFrom(segment.beside(main.to), to)
   }
   const name = nameOf(segment.name, larder)
-  if (segment.name.length === 0 || !/\p{L}/u.test(name.ingredient)) return undefined
+  if (!/\p{L}/u.test(name.ingredient)) return undefined
   const { ingredient, known, remarks } = nearer(name, segment.notes, larder)
-  const taken = segment.taken.map(quantity => ({
-    quantity,
-    typed: textOf(row, quantity.from, quantity.to),
-    ofEach: segment.each.has(quantity),
-    before: isOpening(tokens[quantity.to]),
-  }))
-  const { amount, share, guesses, said, notes } = settle(taken, ingredient, larder)
-  const more: LineReason[] = notCounted(row, piece, segment.taken)
-  if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
-    more.push({ code: 'each of several' })
-  const purpose = amount && purposeOf(remarks)
-  if (purpose) more.push({ code: 'for use', purpose })
-  const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
-  return {
+  const typedOf = (q: RowQuantity) => textOf(row, q.from, q.to)
+  const { amount, share, guesses, said, notes } = settle(
+    segment.taken.map(quantity => ({
+      quantity,
+      typed: typedOf(quantity),
+      ofEach: segment.each.has(quantity),
+      isBefore: isOpening(tokens[quantity.to]),
+    })),
     ingredient,
-    known,
-    amount: amount?.text ?? (article && ingredientNamed(larder, ingredient)?.each ? '1 each' : ''),
-    share,
+    larder,
+  )
+  const counted = new Set(segment.taken.map(q => q.from))
+  const more: LineReason[] = quantities
+    .filter(q => q.terms[0].unit?.kind === 'unit' && !isPercent(q) && !counted.has(q.from))
+    .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
+  if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
+    more.push({ code: 'eachOfSeveral' })
+  const purposes =
+    segment.taken.length > 0 ? remarks.map(remark => purposeIn(tokensOf(remark).slice(0, 8))) : []
+  const purpose = purposes.find(one => one !== undefined)
+  if (purpose) more.push({ code: 'forUse', purpose })
+  const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
+  const isOne = article && ingredientNamed(larder, ingredient)?.each
+  return {
+    ...{ ingredient, known, said },
+    amount: isOne && segment.taken.length === 0 ? '1 each' : amount,
+    ...(share === undefined ? {} : { share }),
     note: [...new Set(all)].join(', '),
     guesses: [...guesses, ...more],
-    said,
     source: textOf(row, piece.from, to),
   }
-}
-
-/** The measures of a segment that went into its note. */
-function notCounted(row: Row, { quantities }: Piece, taken: readonly RowQuantity[]): LineReason[] {
-  const counted = new Set(taken.map(q => q.from))
-  return quantities
-    .filter(({ from, terms: [{ unit }] }) => unit?.kind === 'unit' && unit.unit !== '%' && !counted.has(from))
-    .map(q => ({ code: 'not counted', typed: textOf(row, q.from, q.to) }))
 }

@@ -9,9 +9,9 @@ import {
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { unnamed } from '../csv/columns.js'
-import type { Found } from './found.js'
 import type { StageKind } from './kitchen-words.js'
 import type { LineReason } from './reasons.js'
+import type { Found } from './segment.js'
 import { takeStages } from './takings.js'
 
 /** A line while the recipe is being read. */
@@ -62,9 +62,9 @@ export function settleLines(stages: readonly StageDraft[], larder: Larder): void
   takeStages(stages, larder)
   for (const line of stages.flatMap(stage => stage.lines)) {
     const { ingredient, amount, known, guesses } = line
-    if (amount === '' && guesses.length === 0) guesses.push({ code: 'no amount', ingredient })
+    if (amount === '' && guesses.length === 0) guesses.push({ code: 'noAmount', ingredient })
     if (/^(levure|yeast|dry yeast|levure s[eè]che)$/i.test(ingredient) && !known)
-      guesses.push({ code: 'which yeast' })
+      guesses.push({ code: 'whichYeast' })
   }
 }
 
@@ -81,7 +81,7 @@ export function meaningsOf(stages: readonly StageDraft[], larder: Larder): Meani
     const kind = guessCountsAs(ingredient)
     if (!kind || kind === 'other') continue
     const countsAs: CountsAs = kind === 'starter' ? { kind, hydration: 1 } : { kind }
-    line.guesses.push({ code: 'counts as', ingredient, kind })
+    line.guesses.push({ code: 'countsAs', ingredient, kind })
     if (!meanings.has(key)) meanings.set(key, { ingredient, countsAs })
   }
   return [...meanings.values()]

@@ -159,7 +159,7 @@ class Takings {
       if (this.#of(stage).isTaken) continue
       const line: LineDraft = {
         ...{ id: newId(), ...heading, ingredient, amount: '', share: 1, note: '', known: false, said: [] },
-        guesses: [{ code: 'taken by no line', stage: ingredient, into: final.name }],
+        guesses: [{ code: 'takenByNoLine', stage: ingredient, into: final.name }],
       }
       this.#takeShare(line, 1, stage)
       lines.push(line)
@@ -178,7 +178,7 @@ function seed(line: LineDraft, stage: StageDraft): void {
     !line.known && kindWordsOf(line.ingredient).some(word => ['levain', 'leaven', 'chef'].includes(word))
   if (stage.kind !== 'ferments' || !(ofItself || levain)) return
   const as = nameKey(stage.name) === 'ripe starter' ? 'Sourdough starter' : 'Ripe starter'
-  line.guesses.push({ code: 'starter within', written: line.ingredient, stage: stage.name, as })
+  line.guesses.push({ code: 'starterWithin', written: line.ingredient, stage: stage.name, as })
   line.note = [line.ingredient, line.note].filter(Boolean).join(', ')
   line.ingredient = as
 }

@@ -1,21 +1,8 @@
 import { numberText } from '../../dough/amounts/written-numbers.js'
-import type { Purpose } from './purposes.js'
-import type { LineReason, RestReason } from './reasons.js'
+import { type Sentences, wording } from '../../engine/index.js'
+import type { LineReason, RecipeDiagnostic, RestReason } from './reasons.js'
 
-/** What an ingredient is for, in the words of the screen. */
-const purposes: Readonly<Record<Purpose, string>> = {
-  glazing: 'for glazing',
-  dusting: 'for dusting',
-  greasing: 'for greasing',
-  top: 'for the top',
-  finish: 'for the finish',
-  serving: 'for serving',
-  work: 'for the work on it',
-  tin: 'for the tin',
-  tray: 'for the tray',
-  basket: 'for what the dough lies in',
-  bench: 'for the bench',
-}
+type Of<Code> = Extract<LineReason, { readonly code: Code }>
 
 /** Measures that are smaller in America than in Britain. */
 const inAmerica: Readonly<Record<string, string>> = {
@@ -24,12 +11,12 @@ const inAmerica: Readonly<Record<string, string>> = {
   gallon: 'A gallon was read as the US gallon of 16 cups; the imperial gallon is 4.546 l.',
 }
 const estimates: Readonly<Record<string, string>> = { pinch: 'pinch', 'knife tip': 'knife’s tip' }
-const gramsOfEstimate = 0.3
+const letters: Readonly<Record<string, string>> = { tsp: '“t” was read as a teaspoon.' }
 
-const rounded = (value: number, digits = 3): string => String(Number(value.toPrecision(digits)))
+const rounded = (value: number): string => String(Number(value.toPrecision(3)))
 const inGrams = (grams: number): string => `${numberText(Number(grams.toFixed(2)))} g`
 
-function taken({ share, stage, grams, before }: LineReason & { code: 'taken' }): string {
+function taken({ share, stage, grams, before }: Of<'taken'>): string {
   const lines = `its lines add to ${inGrams(grams)}`
   if (share === 'rest' && before > 0)
     return `The rest of ${stage} was taken: ${lines}, ${inGrams(before)} of it taken before.`
@@ -37,96 +24,72 @@ function taken({ share, stage, grams, before }: LineReason & { code: 'taken' }):
   return `${numberText(Number((share * 100).toFixed(1)))} % of ${stage} was taken: ${lines}.`
 }
 
-function alsoGiven(reason: LineReason & { code: 'also given' }): string {
-  const { typed, taken, more, grams, by, unknown } = reason
+function alsoGiven({ typed, taken, more, grams, by, unknown }: Of<'alsoGiven'>): string {
   const also = `Also given as ${typed}`
   if (unknown) return `${also}, which the larder cannot compare; ${taken} was taken.`
   if (more === undefined) return `${also}; ${taken} was taken.`
   const weighs = grams === undefined ? '' : `, ${rounded(grams)} g by the larder’s ${by}`
-  const differs =
-    Math.abs(more) < 0.05 ? 'the same' : `${rounded(Math.abs(more))} % ${more > 0 ? 'more' : 'less'}`
-  return `${also}${weighs}: ${differs}. ${taken} was taken.`
+  const much = `${rounded(Math.abs(more))} % ${more > 0 ? 'more' : 'less'}`
+  return `${also}${weighs}: ${Math.abs(more) < 0.05 ? 'the same' : much}. ${taken} was taken.`
 }
 
-/** The sentence on what was guessed of a line, or is to be asked. */
-export function lineWords(reason: LineReason): string {
-  switch (reason.code) {
-    case 'two readings':
-      return `“${reason.typed}” was read as ${reason.read}.`
-    case 'range':
-      return `${reason.typed} is a range: its middle, ${reason.read}, was taken.`
-    case 'times':
-      return `${reason.typed}: ${numberText(reason.times)} times ${reason.one}.`
-    case 'of each':
-      return `${reason.count} of ${reason.one} each: ${reason.read}.`
-    case 'of all together':
-      return `${reason.one} was taken for all of ${reason.count} together.`
-    case 'converted':
-      return `Converted to ${reason.read}.`
-    case 'letter':
-      return reason.unit === 'tsp' ? '“t” was read as a teaspoon.' : '“T” was read as a tablespoon.'
-    case 'us measure':
-      return inAmerica[reason.unit] ?? `It was read as the US measure, ${reason.read}.`
-    case 'metric pound':
-      return 'A “livre” was read as 500 g.'
-    case 'other cup':
-      return 'A “tasse” was read as a US cup of 237 ml; others are of 250 ml.'
-    case 'stick':
-      return `A stick of butter is 4 oz, so this is ${reason.read}.`
-    case 'estimate': {
-      const what = estimates[reason.unit] ?? reason.unit
-      const all = reason.number === 1 ? '' : `, so this is ${reason.read}`
-      return `A ${what} was taken as ${gramsOfEstimate} g${all}; weigh yours.`
-    }
-    case 'unknown measure':
-      return `How much ${reason.typed} is nobody can say: type an amount.`
-    case 'no unit':
-      return `No unit is given: taken as ${reason.read}.`
-    case 'also given':
-      return alsoGiven(reason)
-    case 'not counted':
-      return `“${reason.typed}” stands in the note and was not counted.`
-    case 'not understood':
-      return `“${reason.text}” was not understood.`
-    case 'each of several':
-      return 'So much of each is meant: make a line of every one.'
-    case 'for use':
-      return `The text says it is ${purposes[reason.purpose]}: leave it out if it does not go into the dough.`
-    case 'no amount':
-      return `No amount is given for ${reason.ingredient}: type one.`
-    case 'which yeast':
-      return 'Fresh, active dry and instant yeast differ: say which it is.'
-    case 'counts as': {
-      const kind = reason.kind === 'starter' ? 'a starter at 100 %' : reason.kind
-      return `${reason.ingredient} is not in the larder: it was taken to count as ${kind}.`
-    }
-    case 'starter within':
-      return `“${reason.written}” within ${reason.stage} was taken as ${reason.as}, at 100 %.`
-    case 'taken':
-      return taken(reason)
-    case 'taken by its weight':
-      return `“${reason.written}” was taken as ${reason.stage}, which weighs as much.`
-    case 'taken by no line':
-      return `No line names ${reason.stage}: it was taken to go into ${reason.into}.`
-  }
+function estimated({ unit, number, read }: Of<'estimate'>): string {
+  const all = number === 1 ? '' : `, so this is ${read}`
+  return `A ${estimates[unit] ?? unit} was taken as 0.3 g${all}; weigh yours.`
 }
 
-/** The sentence on a row of which no line was made. */
-export function restWords(reason: RestReason): string {
-  const advice = 'Write it as “20 g salt”, or leave it out.'
-  switch (reason.code) {
-    case 'amounts not taken':
-      return 'The amounts in it were not taken as lines.'
-    case 'no ingredient':
-      return `It has an amount and no ingredient. ${advice}`
-    case 'nothing known':
-      return `It names no amount and no ingredient known. ${advice}`
-    case 'too long':
-      return 'It is too long for a row of a recipe. Break it into several.'
-    case 'amount of a row':
-      return `It is the amount of row ${reason.row}.`
-  }
+/** The sentence of each reason, by its code. */
+export const lineSentences: Sentences<LineReason> = {
+  'two readings': ({ typed, read }) => `“${typed}” was read as ${read}.`,
+  range: ({ typed, read }) => `${typed} is a range: its middle, ${read}, was taken.`,
+  times: ({ typed, times, one }) => `${typed}: ${numberText(times)} times ${one}.`,
+  ofEach: ({ count, one, read }) => `${count} of ${one} each: ${read}.`,
+  ofAllTogether: ({ count, one }) => `${one} was taken for all of ${count} together.`,
+  converted: ({ read }) => `Converted to ${read}.`,
+  letter: ({ unit }) => letters[unit] ?? '“T” was read as a tablespoon.',
+  'us measure': ({ unit, read }) => inAmerica[unit] ?? `It was read as the US measure, ${read}.`,
+  'metric pound': () => 'A “livre” was read as 500 g.',
+  'other cup': () => 'A “tasse” was read as a US cup of 237 ml; others are of 250 ml.',
+  stick: ({ read }) => `A stick of butter is 4 oz, so this is ${read}.`,
+  estimate: estimated,
+  'unknown measure': ({ typed }) => `How much ${typed} is nobody can say: type an amount.`,
+  nobodyKnows: ({ typed }) => `How much ${typed} is nobody can say: type an amount.`,
+  noUnit: ({ read }) => `No unit is given: taken as ${read}.`,
+  alsoGiven: alsoGiven,
+  notCounted: ({ typed }) => `“${typed}” stands in the note and was not counted.`,
+  notUnderstood: ({ typed }) => `“${typed}” was not understood.`,
+  eachOfSeveral: () => 'So much of each is meant: make a line of every one.',
+  forUse: ({ purpose }) =>
+    `The text says it is for ${purpose}: leave it out if it does not go into the dough.`,
+  noAmount: ({ ingredient }) => `No amount is given for ${ingredient}: type one.`,
+  whichYeast: () => 'Fresh, active dry and instant yeast differ: say which it is.',
+  countsAs: ({ ingredient, kind }) =>
+    `${ingredient} is not in the larder: it was taken to count as ${kind === 'starter' ? 'a starter at 100 %' : kind}.`,
+  starterWithin: ({ written, stage, as }) => `“${written}” within ${stage} was taken as ${as}, at 100 %.`,
+  taken,
+  takenByNoLine: ({ stage, into }) => `No line names ${stage}: it was taken to go into ${into}.`,
 }
 
-/** The problem of a text in which nothing was found. */
-export const nothingFound = 'No ingredient was found in this text. Write each with its amount: 500 g flour.'
+/** A reason of a line with its sentence. */
+export const lineReason = wording(lineSentences)
+
+const advice = 'Write it as “20 g salt”, or leave it out.'
+export const restSentences: Sentences<RestReason> = {
+  amountsNotTaken: () => 'The amounts in it were not taken as lines.',
+  noIngredient: () => `It has an amount and no ingredient. ${advice}`,
+  nothingKnown: () => `It names no amount and no ingredient known. ${advice}`,
+  tooLong: () => 'It is too long for a row of a recipe. Break it into several.',
+  amountOfRow: ({ row }) => `It is the amount of row ${row}.`,
+}
+
+/** What is to be said of a row of which no line was made, with its sentence. */
+export const restReason = wording(restSentences)
+
+export const recipeSentences: Sentences<RecipeDiagnostic> = {
+  recipeRowNotUnderstood: ({ row, why }) => `Row ${row}: ${why}`,
+  recipeWithoutIngredient: () =>
+    'No ingredient was found in this text. Write each with its amount: 500 g flour.',
+}
+
+/** A problem of a whole recipe with its sentence. */
+export const recipeProblem = wording(recipeSentences)

@@ -1,0 +1,158 @@
+import { aboutWords, numberWords } from '../../dough/amounts/number-words.js'
+import { folded, isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
+import type { Ingredient, Larder } from '../../dough/document/larder.js'
+import {
+  beforePlaces,
+  cutInto,
+  fillers,
+  isOneOf,
+  kindWords,
+  nameEnds,
+  noteParticiples,
+  noteStarts,
+  type Purpose,
+  places,
+  sameInNames,
+  stateWords,
+  temperatureWords,
+  uses,
+} from './kitchen-words.js'
+
+/** An ingredient's name with what was said about it besides. */
+export interface NameRead {
+  readonly ingredient: string
+  readonly known: boolean // the larder has it
+  readonly notes: readonly string[]
+}
+
+const longestName = 60 // characters
+const mostWords = 40
+
+const plain = (text: string): string =>
+  folded(text)
+    .replace(/[-'’‘´\s]+/g, ' ')
+    .trim()
+/** Without the endings of plurals, and one word for each of those that say the same. */
+const single = (text: string): string =>
+  text
+    .replace(/\p{L}+/gu, word => sameInNames.get(word) ?? word)
+    .replace(/(?<=\p{L}{2})(?:es|s|x)(?= |$)/gu, '')
+
+const made = new WeakMap<Larder, ReadonlyMap<string, string>>()
+
+/** The names of a larder, by themselves and as if there were one of each. */
+function namesOf(larder: Larder): ReadonlyMap<string, string> {
+  let names = made.get(larder)
+  if (!names) {
+    const all = larder.ingredients.flatMap(i => [i.name, ...i.otherNames])
+    const exact = all.map(name => [plain(name), name] as const)
+    names = new Map([...exact.map(([key, name]) => [single(key), name] as const), ...exact])
+    made.set(larder, names)
+  }
+  return names
+}
+
+/**
+ * A name of the larder that says the same but for case, accents, hyphens and number, in the language it
+ * was written in: `eau` is `Eau`, which the larder knows as water.
+ */
+export function larderName(larder: Larder, words: string): string | undefined {
+  if (words.length > longestName) return undefined
+  const names = namesOf(larder)
+  const key = plain(words)
+  return names.get(key) ?? names.get(single(key))
+}
+
+/** The ingredient of a name, whichever way it is spelled. */
+export function ingredientNamed(larder: Larder, words: string): Ingredient | undefined {
+  const name = larderName(larder, words)
+  return name === undefined ? undefined : larder.find(name)
+}
+
+/** Words of a row with the spaces between them as one space; none before what is tied to the word before. */
+export const joined = (tokens: readonly Token[]): string =>
+  tokens
+    .map((token, i) => (i > 0 && token.gap ? ` ${token.text}` : token.text))
+    .join('')
+    .trim()
+
+/** Without `of`, `de l’`, dots and dashes at its start, and marks at its end. */
+export function bare(tokens: readonly Token[]): readonly Token[] {
+  const isLead = ({ kind, text, key }: Token) => (kind === 'mark' && text !== '%') || fillers.has(key)
+  const isTail = ({ kind, text, key }: Token) => (kind === 'mark' ? !')]%'.includes(text) : nameEnds.has(key))
+  let [from, to] = [0, tokens.length]
+  while (from < to && (isLead(tokens[from]!) || isApostrophe(tokens[from]))) from++
+  while (to > from && isTail(tokens[to - 1]!)) to--
+  return tokens.slice(from, to)
+}
+
+/** Where the remark about a name starts: `for dusting`, `à 28 °C`, `or honey`. */
+export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length): number {
+  for (let i = from; i < to; i++) {
+    const { kind, key, low, text, gap } = tokens[i]!
+    const after = tokens[i + 1]
+    const next = after?.key ?? ''
+    const starts =
+      kind === 'mark'
+        ? ',([{;:=/|!?+@'.includes(text) ||
+          ('–—-'.includes(text) && gap && after?.gap) ||
+          (text === '.' && (after === undefined || after.gap))
+        : noteStarts.has(key) ||
+          (i > from && noteParticiples.has(key)) ||
+          (low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(next))) ||
+          (key === 'en' && (numberWords.has(next) || cutInto.has(next)))
+    if (starts) return i
+  }
+  return to
+}
+
+/** The words with those of a set taken out, wherever they stand; the words taken. */
+function without(tokens: readonly Token[], words: ReadonlySet<string>): [readonly Token[], string[]] {
+  const kept = bare(tokens.filter(token => !isOneOf(words, token)))
+  return [kept, tokens.filter(token => isOneOf(words, token)).map(t => t.text)]
+}
+
+/** The words without `100 % hydration`, which says how wet a starter is; the words taken. */
+function withoutHydration(tokens: readonly Token[]): [readonly Token[], string[]] {
+  const at = tokens.findIndex(
+    (t, i) => t.kind === 'number' && tokens[i + 1]?.text === '%' && /^hydrat/.test(tokens[i + 2]?.key ?? ''),
+  )
+  if (at < 0 || tokens.length === 3) return [tokens, []]
+  return [[...tokens.slice(0, at), ...tokens.slice(at + 3)], [joined(tokens.slice(at, at + 3))]]
+}
+
+const statesAndKinds = new Set([...kindWords, ...stateWords, ...aboutWords])
+
+/**
+ * The name in a run of words. Temperatures go into the note; so does what was done to an ingredient and
+ * what kind of it is wanted, where the rest is a name in the larder. Else it stays as written.
+ */
+export function nameOf(words: readonly Token[], larder: Larder): NameRead {
+  const [tokens, hydration] = withoutHydration(bare(words).slice(0, mostWords))
+  const [whole, warm] = without(tokens, temperatureWords)
+  const [stateless, states] = without(whole, stateWords)
+  const readings = [[whole, []], [stateless, states], without(whole, statesAndKinds)] as const
+  for (const [kept, taken] of readings) {
+    const ingredient = kept.length > 0 ? larderName(larder, joined(kept)) : undefined
+    if (ingredient) return { ingredient, known: true, notes: [...hydration, ...warm, taken.join(' ')] }
+  }
+  const isLeft = stateless.length > 0
+  const notes = [...hydration, ...warm, ...(isLeft ? [states.join(' ')] : [])]
+  return { ingredient: joined(isLeft ? stateless : whole), known: false, notes }
+}
+
+/** Is there nothing in these words but what is done to an ingredient? */
+export function isState(tokens: readonly Token[], orNothing = false): boolean {
+  const words = tokens.filter(t => t.kind === 'word')
+  const isSo = (t: Token) =>
+    isOneOf(stateWords, t) || isOneOf(temperatureWords, t) || isOneOf(kindWords, t) || fillers.has(t.key)
+  return (orNothing || words.length > 0) && words.every(isSo)
+}
+
+/** What the words of a remark say an ingredient is for, where it may not belong to the dough: `for the tin`, `to glaze`. */
+export function purposeIn(remark: readonly Token[]): Purpose | undefined {
+  const [first, ...rest] = remark
+  if (first?.key !== 'for' && first?.key !== 'to' && first?.key !== 'pour') return undefined
+  const key = rest.find(t => t.kind === 'word' && !beforePlaces.has(t.key))?.key ?? ''
+  return uses.get(key) ?? (first.key === 'to' ? undefined : places.get(key))
+}
