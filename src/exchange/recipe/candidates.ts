@@ -2,7 +2,7 @@ import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { isAside, isFact, isOrder, isShortName, isWished, listStart, nameIn, ofSentence } from './clues.js'
 import { headingOf, inlineStage, isDefinite, type StageHeading, type StageOpening } from './headings.js'
-import { namesBread, verbs } from './kitchen-words.js'
+import { kitchen, namesBread } from './kitchen-words.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './row.js'
 import type { Found, Part } from './segment.js'
@@ -223,7 +223,7 @@ export class Candidates {
       const needs = row.when === undefined ? { needs: 'a remark above' as const } : {}
       return [...told, candidate('note', ['a remark among remarks'], needs)]
     }
-    const does = row.hasNoAmount || row.numbered || row.words.some(t => verbs.has(t.key))
+    const does = row.hasNoAmount || row.numbered || row.words.some(t => kitchen.verbs.has(t.key))
     told.push(candidate(does ? 'step' : 'note', sentence))
     const parts = this.#isList ? [] : inProse(row, this.larder)
     if (parts.some(p => p.found.length > 0))

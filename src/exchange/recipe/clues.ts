@@ -1,14 +1,4 @@
-import {
-  asides,
-  asWished,
-  factGoesOn,
-  factStarts,
-  listStarts,
-  namesYield,
-  sentenceStarts,
-  uses,
-  verbs,
-} from './kitchen-words.js'
+import { kitchen, uses } from './kitchen-words.js'
 import { bare, isState, joined, purposeIn } from './names.js'
 import { sentencesOf } from './pieces.js'
 import type { Row } from './row.js'
@@ -32,24 +22,26 @@ function opensWith(row: Row, phrases: ReadonlySet<string>): number | undefined {
 /** `Serves 4`, `Total: 1,921 g`, `Bake: 40 min`, `Pour un kilo de pain`: a fact with its number. */
 export function isFact(row: Row): boolean {
   const { tokens, words, quantities, hasNoAmount } = row
-  const after = opensWith(row, factStarts)
+  const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
   const next = tokens[after]
   const first = words[0]!.key
   if (first === 'pour' || first === 'for') {
-    const isYield = words.length <= 6 && words.some(t => namesYield.has(t.key))
+    const isYield = words.length <= 6 && words.some(t => kitchen.namesYield.has(t.key))
     return quantities[0] ? isYield && quantities[0].from <= after : hasNoAmount
   }
   if (first === 'rest' || first === 'proof') return next?.text === ':' || next?.kind === 'number'
   return (
-    next?.kind !== 'word' || factGoesOn.has(next.key) || /^(total|yield|serves|makes|rendement)/.test(first)
+    next?.kind !== 'word' ||
+    kitchen.factGoesOn.has(next.key) ||
+    /^(total|yield|serves|makes|rendement)/.test(first)
   )
 }
 
 /** `Pour la pâte` is no order, though `pour` is a verb in English. */
 function opensWithVerb({ words, tokens }: Row): boolean {
   const [first, next] = words
-  if (!first || !verbs.has(first.key) || tokens[1]?.text === ':') return false
+  if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
   const key = next?.key ?? ''
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }
@@ -63,34 +55,38 @@ export function ofSentence(row: Row) {
   const isLong = isText && words.length >= 5 && !amountFirst
   // `the rest of the levain` says nothing to do
   const isInAmount = (i: number) => quantities.some(q => i >= q.from && i < q.to)
-  const hasVerb = isLong && tokens.some((t, i) => t !== words[0] && verbs.has(t.key) && !isInAmount(i))
+  const hasVerb =
+    isLong && tokens.some((t, i) => t !== words[0] && kitchen.verbs.has(t.key) && !isInAmount(i))
   return [
     ['a time first', timeFirst],
     ['a verb first', isText && opensWithVerb(row)],
     ['several sentences', isLong && sentencesOf(row).length > 1],
-    ['opens like a sentence', isLong && sentenceStarts.has(words[0]!.key) && (hasVerb || words.length > 8)],
+    [
+      'opens like a sentence',
+      isLong && kitchen.sentenceStarts.has(words[0]!.key) && (hasVerb || words.length > 8),
+    ],
     ['long, with a verb', hasVerb && words.length >= 8],
   ] as const
 }
 
 /** `cut into four pieces`, `to yield about 4 cups`, `sifted`: of the ingredient above. */
 export const isAside = (row: Row): boolean =>
-  isState(row.tokens) || (opensWith(row, asides) !== undefined && row.tokens[1]?.text !== ':')
+  isState(row.tokens) || (opensWith(row, kitchen.asides) !== undefined && row.tokens[1]?.text !== ':')
 
 /** Does an order follow at a token: `mix …`? */
 export function isOrder({ tokens }: Row, from: number): boolean {
   const word = tokens.slice(from, from + 3).find(t => t.kind === 'word')
-  return word !== undefined && verbs.has(word.key)
+  return word !== undefined && kitchen.verbs.has(word.key)
 }
 
 /** Where the ingredients start behind `You need`. */
-export const listStart = (row: Row): number | undefined => opensWith(row, listStarts)
+export const listStart = (row: Row): number | undefined => opensWith(row, kitchen.listStarts)
 
 /** `salt to taste`, `oil for the tin`. */
 export const isWished = ({ words }: Row): boolean =>
   words.some(
     ({ key }, i) =>
-      i > 0 && (asWished.has(key) || uses.has(key) || purposeIn(words.slice(i, i + 8)) !== undefined),
+      i > 0 && (kitchen.asWished.has(key) || uses.has(key) || purposeIn(words.slice(i, i + 8)) !== undefined),
   )
 
 /** The name of a row, marks and articles left out. */

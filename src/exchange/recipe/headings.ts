@@ -1,15 +1,5 @@
 import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
-import {
-  articlesOfStages,
-  columnHeads,
-  definite,
-  headingLeads,
-  listHeadings,
-  methodHeadings,
-  noteHeadings,
-  type StageKind,
-  stageKinds,
-} from './kitchen-words.js'
+import { kitchen, type StageKind, stageKinds } from './kitchen-words.js'
 import { joined } from './names.js'
 import { closingOf, type Row } from './row.js'
 
@@ -35,7 +25,7 @@ const mostWordsOfName = 7
 
 /** `The levain` speaks of one that is there. */
 export const isDefinite = (token: Token | undefined): boolean =>
-  token !== undefined && definite.has(token.key)
+  token !== undefined && kitchen.definite.has(token.key)
 
 /** What kind of stage a name speaks of, by its first word that says so; a dough of something is a dough. */
 export function kindOf(tokens: readonly Token[]): StageKind | undefined {
@@ -74,7 +64,7 @@ function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
 
 /** A stage's name without `For the`; `led` where it has that. */
 function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean } {
-  const isLead = (token: Token | undefined) => token !== undefined && headingLeads.has(token.key)
+  const isLead = (token: Token | undefined) => token !== undefined && kitchen.headingLeads.has(token.key)
   let from = 0
   while (isLead(head[from])) {
     from++
@@ -82,7 +72,8 @@ function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean 
     if (head[from]?.text === ':' || head[from]?.text === '.') from++
   }
   const led = from > 0
-  const isFiller = (token: Token) => articlesOfStages.has(token.key) || isApostrophe(token) || isLead(token)
+  const isFiller = (token: Token) =>
+    kitchen.beforeNames.has(token.key) || isApostrophe(token) || isLead(token)
   if (led || head.length > 1) while (from < head.length - 1 && isFiller(head[from]!)) from++
   return { name: head.slice(from), led }
 }
@@ -102,10 +93,10 @@ export function headingOf(row: Row): Heading | undefined {
   if (words.length === 0 || words.length > mostWordsOfName) return undefined
   const key = words.map(t => t.key).join(' ')
   const marked = row.marked || row.colon
-  const isTableHead = words.length > 1 && words.every(t => columnHeads.has(t.key))
-  if (listHeadings.has(key) || isTableHead) return { opens: 'list', sure: true }
-  if (methodHeadings.has(key)) return { opens: 'method', sure: true }
-  if (noteHeadings.has(key)) return { opens: 'remarks', sure: marked || row.words.length === 1 }
+  const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
+  if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', sure: true }
+  if (kitchen.methodHeadings.has(key)) return { opens: 'method', sure: true }
+  if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', sure: marked || row.words.length === 1 }
   const { name, led } = nameIn(head)
   if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
   if (saysHowMuch(row, headTo, marked)) return undefined
@@ -130,7 +121,7 @@ export function inlineStage(
   const kind = kindOf(name)
   if (!kind || name.length > 4 || name.some(t => t.kind !== 'word')) return undefined
   const only =
-    led || name.length <= 2 || name.every(t => stageKinds.has(t.key) || articlesOfStages.has(t.key))
+    led || name.length <= 2 || name.every(t => stageKinds.has(t.key) || kitchen.beforeNames.has(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
   // `Levain: 200 g` is a line
   if (row.quantities.filter(q => q.from > end && q.to <= to).length < 2) return undefined

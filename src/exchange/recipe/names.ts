@@ -1,22 +1,7 @@
 import { aboutWords, numberWords } from '../../dough/amounts/number-words.js'
 import { folded, isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
-import {
-  beforePlaces,
-  cutInto,
-  fillers,
-  isOneOf,
-  kindWords,
-  nameEnds,
-  noteParticiples,
-  noteStarts,
-  type Purpose,
-  places,
-  sameInNames,
-  stateWords,
-  temperatureWords,
-  uses,
-} from './kitchen-words.js'
+import { isOneOf, kitchen, type Purpose, places, sameInNames, uses } from './kitchen-words.js'
 
 /** An ingredient's name with what was said about it besides. */
 export interface NameRead {
@@ -78,8 +63,9 @@ export const joined = (tokens: readonly Token[]): string =>
 
 /** Without `of`, `de l’`, dots and dashes at its start, and marks at its end. */
 export function bare(tokens: readonly Token[]): readonly Token[] {
-  const isLead = ({ kind, text, key }: Token) => (kind === 'mark' && text !== '%') || fillers.has(key)
-  const isTail = ({ kind, text, key }: Token) => (kind === 'mark' ? !')]%'.includes(text) : nameEnds.has(key))
+  const isLead = ({ kind, text, key }: Token) => (kind === 'mark' && text !== '%') || kitchen.fillers.has(key)
+  const isTail = ({ kind, text, key }: Token) =>
+    kind === 'mark' ? !')]%'.includes(text) : kitchen.nameEnds.has(key)
   let [from, to] = [0, tokens.length]
   while (from < to && (isLead(tokens[from]!) || isApostrophe(tokens[from]))) from++
   while (to > from && isTail(tokens[to - 1]!)) to--
@@ -97,10 +83,10 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
         ? ',([{;:=/|!?+@'.includes(text) ||
           ('–—-'.includes(text) && gap && after?.gap) ||
           (text === '.' && (after === undefined || after.gap))
-        : noteStarts.has(key) ||
-          (i > from && noteParticiples.has(key)) ||
+        : kitchen.noteStarts.has(key) ||
+          (i > from && kitchen.noteParticiples.has(key)) ||
           (low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(next))) ||
-          (key === 'en' && (numberWords.has(next) || cutInto.has(next)))
+          (key === 'en' && (numberWords.has(next) || kitchen.cutInto.has(next)))
     if (starts) return i
   }
   return to
@@ -121,7 +107,7 @@ function withoutHydration(tokens: readonly Token[]): [readonly Token[], string[]
   return [[...tokens.slice(0, at), ...tokens.slice(at + 3)], [joined(tokens.slice(at, at + 3))]]
 }
 
-const statesAndKinds = new Set([...kindWords, ...stateWords, ...aboutWords])
+const statesAndKinds = new Set([...kitchen.kinds, ...kitchen.states, ...aboutWords])
 
 /**
  * The name in a run of words. Temperatures go into the note; so does what was done to an ingredient and
@@ -129,8 +115,8 @@ const statesAndKinds = new Set([...kindWords, ...stateWords, ...aboutWords])
  */
 export function nameOf(words: readonly Token[], larder: Larder): NameRead {
   const [tokens, hydration] = withoutHydration(bare(words).slice(0, mostWords))
-  const [whole, warm] = without(tokens, temperatureWords)
-  const [stateless, states] = without(whole, stateWords)
+  const [whole, warm] = without(tokens, kitchen.temperatures)
+  const [stateless, states] = without(whole, kitchen.states)
   const readings = [[whole, []], [stateless, states], without(whole, statesAndKinds)] as const
   for (const [kept, taken] of readings) {
     const ingredient = kept.length > 0 ? larderName(larder, joined(kept)) : undefined
@@ -145,7 +131,10 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
 export function isState(tokens: readonly Token[], orNothing = false): boolean {
   const words = tokens.filter(t => t.kind === 'word')
   const isSo = (t: Token) =>
-    isOneOf(stateWords, t) || isOneOf(temperatureWords, t) || isOneOf(kindWords, t) || fillers.has(t.key)
+    isOneOf(kitchen.states, t) ||
+    isOneOf(kitchen.temperatures, t) ||
+    isOneOf(kitchen.kinds, t) ||
+    kitchen.fillers.has(t.key)
   return (orNothing || words.length > 0) && words.every(isSo)
 }
 
@@ -153,6 +142,6 @@ export function isState(tokens: readonly Token[], orNothing = false): boolean {
 export function purposeIn(remark: readonly Token[]): Purpose | undefined {
   const [first, ...rest] = remark
   if (first?.key !== 'for' && first?.key !== 'to' && first?.key !== 'pour') return undefined
-  const key = rest.find(t => t.kind === 'word' && !beforePlaces.has(t.key))?.key ?? ''
+  const key = rest.find(t => t.kind === 'word' && !kitchen.beforeNames.has(t.key))?.key ?? ''
   return uses.get(key) ?? (first.key === 'to' ? undefined : places.get(key))
 }

@@ -1,16 +1,7 @@
 import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { inlineStage } from './headings.js'
-import {
-  beforeStuff,
-  clauseEnds,
-  isOneOf,
-  joinsOfAmounts,
-  namesEarlierStage,
-  noteStarts,
-  stateWords,
-  verbs,
-} from './kitchen-words.js'
+import { isOneOf, kitchen, namesEarlierStage } from './kitchen-words.js'
 import { bare, ingredientNamed, isState, nameOf } from './names.js'
 import type { RowQuantity } from './portions.js'
 import { type Row, textOf } from './row.js'
@@ -39,7 +30,7 @@ function cut(row: Row, from: number, to: number, isCut: (at: number, inside: boo
 
 /** Does a word say what is done to an ingredient? */
 const isDone = (token: Token | undefined): boolean =>
-  token !== undefined && (isOneOf(stateWords, token) || /\p{L}{3}(?:(?<!se)ed|ée?s?)$/u.test(token.low))
+  token !== undefined && (isOneOf(kitchen.states, token) || /\p{L}{3}(?:(?<!se)ed|ée?s?)$/u.test(token.low))
 
 /** Between commas and semicolons, and between `and` and an amount: `salt 10 g / yeast 5 g`. */
 const chunksOf = (row: Row, from: number): Piece[] =>
@@ -48,8 +39,8 @@ const chunksOf = (row: Row, from: number): Piece[] =>
     if (text === ',' || text === ';' || (wide && text === '+')) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
-    const ofStuff = i > from && beforeStuff.has(key) && isDone(row.tokens[i - 1])
-    return i > from && joinsOfAmounts.has(key) && !ofStuff && row.starting.has(i + 1)
+    const ofStuff = i > from && kitchen.beforeStuff.has(key) && isDone(row.tokens[i - 1])
+    return i > from && kitchen.joins.has(key) && !ofStuff && row.starting.has(i + 1)
   })
 
 /** The words beside an amount that could name something. */
@@ -64,9 +55,9 @@ function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: RowQu
 function isRemark({ tokens }: Row, { from, to }: Piece, amount: RowQuantity): boolean {
   const [first, second] = [tokens[from], tokens[from + 1]]
   const after = tokens[amount.to]
-  if (isDone(first) && beforeStuff.has(second?.key ?? '')) return true
-  if (after && noteStarts.has(after.key) && amount.to < to) return true
-  return first !== undefined && noteStarts.has(first.key) && !joinsOfAmounts.has(first.key)
+  if (isDone(first) && kitchen.beforeStuff.has(second?.key ?? '')) return true
+  if (after && kitchen.noteStarts.has(after.key) && amount.to < to) return true
+  return first !== undefined && kitchen.noteStarts.has(first.key) && !kitchen.joins.has(first.key)
 }
 
 /** Does a chunk speak of another ingredient than the one before it? */
@@ -75,7 +66,7 @@ function isAnother(row: Row, chunk: Piece, amount: RowQuantity | undefined, lard
   if (name.length === 0 || isState(name)) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
-  return isShort && !noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
+  return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
 }
 
 /** The stretches of a row that speak of one ingredient each. */
@@ -120,14 +111,23 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
   const { tokens, depths } = row
   const clauses = cut(row, start, end, i => {
     const { kind, key, text } = tokens[i]!
-    return kind === 'mark' ? !sticky.has(text) : clauseEnds.has(key) || (verbs.has(key) && key !== 'rub')
+    return kind === 'mark'
+      ? !sticky.has(text)
+      : kitchen.clauseEnds.has(key) ||
+          kitchen.noteStarts.has(key) ||
+          (kitchen.verbs.has(key) && key !== 'rub')
   })
   return clauses.flatMap(clause => {
     const main = clause.quantities.find(q => depths[q.from] === 0)
     const first = main ?? clause.quantities[0]
     if (!first) return []
     const line = readSegment(row, main ? { ...clause, from: main.from } : clause, larder)
-    if (!line || (!first.terms[0].unit && !ingredientNamed(larder, line.ingredient)?.each)) return []
+    if (
+      !line ||
+      !/\p{L}{3}/u.test(line.ingredient) ||
+      (!first.terms[0].unit && !ingredientNamed(larder, line.ingredient)?.each)
+    )
+      return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before
     const isStage = tokensOf(line.ingredient).some(t => namesEarlierStage(t.key))
     return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []

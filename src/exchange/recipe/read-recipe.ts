@@ -9,7 +9,8 @@ import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import type { RestReason } from './reasons.js'
 import { type Row, rowOf } from './row.js'
-import { draftOf, inOrder, meaningsOf, type StageDraft, settleLines, stageOf } from './stages.js'
+import { asked, draftOf, inOrder, type StageDraft, stageOf } from './stages.js'
+import { takeStages } from './takings.js'
 import { lineReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from. */
@@ -163,8 +164,8 @@ class Draft {
 
   finish(): RecipeRead {
     const stages = inOrder([...this.#stages.values()])
-    settleLines(stages, this.larder)
-    const meanings = meaningsOf(stages, this.larder)
+    takeStages(stages, this.larder)
+    const meanings = asked(stages, this.larder)
     const formula: Formula = {
       id: newId(),
       name: this.#title || unnamed.formula,

@@ -22,16 +22,17 @@ const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»
 const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
 const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
 const endMarkUp = /[*_#=\s]+$/
+const footnotes = /[*_`†‡§¹²³]/
 
 export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
+const isClosing = ({ text }: Token): boolean => text === ')' || text === ']'
 
 /** Where the parenthesis opened at `open` closes, or the end when it never does. */
 export function closingOf(tokens: readonly Token[], open: number, to: number): number {
   let depth = 0
   for (let i = open; i < to; i++) {
-    const { text } = tokens[i]!
-    if (text === '(' || text === '[') depth++
-    else if ((text === ')' || text === ']') && --depth === 0) return i
+    if (isOpening(tokens[i])) depth++
+    else if (isClosing(tokens[i]!) && --depth === 0) return i
   }
   return to
 }
@@ -40,50 +41,50 @@ export function closingOf(tokens: readonly Token[], open: number, to: number): n
 export const textOf = (row: Row, from: number, to: number): string =>
   from < to ? row.text.slice(row.tokens[from]!.at, row.tokens[to - 1]!.end) : ''
 
-/** What is in a row, by one pass from left to right. */
-export function rowOf(text: string): Row {
-  let from = 0
-  let heading = false
-  const marked = markUp.exec(text)
-  if (marked) {
-    heading = true
-    from = marked[0].length
-  }
-  const dot = marked ? null : bullet.exec(text)
-  if (dot) from = dot[0].length
-  const count = number.exec(text.slice(from, from + 20))
-  if (count) from += count[0].length
-  const end = heading ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
-  const blank = ' '.repeat(from)
-  // a table's rules part its columns as tabs do
-  const plain = blank + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
-  const tokens = tokensOf(plain).filter(t => t.kind !== 'mark' || !'*_`'.includes(t.text))
+/** The amounts of tokens, and the numbers that are none. */
+function amountsIn(tokens: readonly Token[]) {
   const quantities: RowQuantity[] = []
   let hasNoAmount = false
   let when: number | undefined
   for (let i = 0; i < tokens.length; ) {
     const found = portionAt(tokens, i) ?? quantityAt(tokens, i)
-    if (found && 'terms' in found) quantities.push(found)
-    else if (found) {
+    let to = i + 1
+    if (found && 'terms' in found) {
+      quantities.push(found)
+      to = found.to
+    } else if (found) {
       hasNoAmount = true
       if (found.isWhen) when ??= i
+      to = found.noAmountTo
     }
-    const next = found ? ('terms' in found ? found.to : found.noAmountTo) : i
-    i = Math.max(next, i + 1)
+    i = Math.max(to, i + 1)
   }
+  return { quantities, hasNoAmount, when }
+}
+
+/** What is in a row, by one pass from left to right. */
+export function rowOf(text: string): Row {
+  const mark = markUp.exec(text)
+  const dot = mark ? null : bullet.exec(text)
+  const opening = (mark ?? dot)?.[0].length ?? 0
+  const count = number.exec(text.slice(opening, opening + 20))
+  const from = opening + (count?.[0].length ?? 0)
+  const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
+  // a table's rules part its columns as tabs do
+  const plain = ' '.repeat(from) + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  const tokens = tokensOf(plain).filter(t => t.kind !== 'mark' || !footnotes.test(t.text))
+  const amounts = amountsIn(tokens)
   return {
     text,
     tokens,
-    quantities,
-    starting: new Map(quantities.map(q => [q.from, q])),
+    ...amounts,
+    starting: new Map(amounts.quantities.map(q => [q.from, q])),
     depths: depthsOf(tokens),
     words: tokens.filter(t => t.kind === 'word'),
     bulleted: dot !== null && dot[0].trim() !== '',
     numbered: count !== null,
-    marked: heading,
+    marked: mark !== null,
     colon: tokens.at(-1)?.text === ':',
-    hasNoAmount,
-    when,
   }
 }
 
@@ -91,9 +92,9 @@ export function rowOf(text: string): Row {
 function depthsOf(tokens: readonly Token[]): number[] {
   const open: number[] = []
   const change = new Array<number>(tokens.length + 1).fill(0)
-  tokens.forEach(({ text }, i) => {
-    if (text === '(' || text === '[') open.push(i)
-    const from = text === ')' || text === ']' ? open.pop() : undefined
+  tokens.forEach((token, i) => {
+    if (isOpening(token)) open.push(i)
+    const from = isClosing(token) ? open.pop() : undefined
     if (from === undefined) return
     change[from + 1]! += 1
     change[i]! -= 1

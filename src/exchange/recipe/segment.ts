@@ -4,17 +4,7 @@ import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { settle } from './amount.js'
 import type { StageHeading } from './headings.js'
-import {
-  amountJoins,
-  descriptiveOfPercent,
-  eachWords,
-  fillers,
-  leadWords,
-  noteStarts,
-  remarkStarts,
-  stateWords,
-  totalWords,
-} from './kitchen-words.js'
+import { kitchen } from './kitchen-words.js'
 import { bare, ingredientNamed, isState, larderName, nameOf, noteStart, purposeIn } from './names.js'
 import type { RowQuantity } from './portions.js'
 import type { LineReason } from './reasons.js'
@@ -50,7 +40,7 @@ const mostStates = 12 // tokens behind one that only say what it is like
 const longestKind = 30 // characters of a remark that can be of the name
 
 const isJoin = (token: Token | undefined) =>
-  token !== undefined && ('/|=,:≈~'.includes(token.text) || amountJoins.has(token.key))
+  token !== undefined && ('/|=,:≈~'.includes(token.text) || kitchen.amountJoins.has(token.key))
 const isPercent = ({ terms: [{ unit }] }: RowQuantity): boolean => unit?.kind === 'unit' && unit.unit === '%'
 const isMeasure = (quantity: RowQuantity | undefined): quantity is RowQuantity =>
   Boolean(quantity?.terms[0].unit)
@@ -59,14 +49,13 @@ const isMeasure = (quantity: RowQuantity | undefined): quantity is RowQuantity =
 const isLimit = ({ tokens }: Row, q: RowQuantity, from: number, to: number): boolean =>
   q.from <= from + mostLead &&
   q.to < to &&
-  tokens.slice(from, q.from).every(t => leadWords.has(t.key) || "'’".includes(t.text))
+  tokens.slice(from, q.from).every(t => kitchen.leads.has(t.key) || "'’".includes(t.text))
 
 /** May this be the amount of a line, where it stands? */
 export function isAmount(row: Row, quantity: RowQuantity, from: number, to: number): boolean {
   const { tokens } = row
   const { unit } = quantity.terms[0]
-  if (isPercent(quantity))
-    return quantity.to >= to || !descriptiveOfPercent.has(tokens[quantity.to]?.key ?? '')
+  if (isPercent(quantity)) return quantity.to >= to || !kitchen.ofPercent.has(tokens[quantity.to]?.key ?? '')
   if (unit) return unit.kind !== 'not an amount'
   if (quantity.from === from || isLimit(row, quantity, from, to)) return true
   const [before, first] = [tokens[quantity.from - 1], tokens[quantity.from]!]
@@ -102,7 +91,7 @@ class Segment {
     while (b > a && '([,;:.…–—-=/|'.includes(tokens[b - 1]!.text)) b--
     if (isOpening(tokens[a]) && closingOf(tokens, a, b) === b - 1) return this.note(a + 1, b - 1)
     const text = textOf(this.row, a, b).trim()
-    const isFiller = a + 1 === b && (fillers.has(tokens[a]!.key) || articles.has(tokens[a]!.key))
+    const isFiller = a + 1 === b && (kitchen.fillers.has(tokens[a]!.key) || articles.has(tokens[a]!.key))
     if (text && !isFiller) this.notes.push(text)
   }
 
@@ -122,13 +111,14 @@ class Segment {
       if (isMeasure(other) && other.to <= close) {
         amounts.push(other)
         at = other.to
-      } else if (isJoin(tokens[at]) || eachWords.has(key) || totalWords.has(key)) {
-        isEach ||= eachWords.has(key)
+      } else if (isJoin(tokens[at]) || kitchen.each.has(key) || kitchen.total.has(key)) {
+        isEach ||= kitchen.each.has(key)
         at++
       } else break
     }
     const { low = '', key = '' } = tokens[at] ?? {}
-    const isRemark = at === close || remarkStarts.has(low) || stateWords.has(key) || measureWords.has(key)
+    const isRemark =
+      at === close || kitchen.remarkStarts.has(low) || kitchen.states.has(key) || measureWords.has(key)
     return isRemark ? { amounts, isEach, remark: at, close } : undefined
   }
 
@@ -170,7 +160,7 @@ class Segment {
   remarkFirst(from: number): number {
     const tokens = this.#tokens
     const colon = tokens.slice(from, Math.min(from + 7, this.to)).findIndex(t => t.text === ':')
-    const label = noteStarts.has(tokens[from]!.key) && colon > 0 ? from + colon : undefined
+    const label = kitchen.noteStarts.has(tokens[from]!.key) && colon > 0 ? from + colon : undefined
     const close = isOpening(tokens[from]) ? closingOf(tokens, from, this.to) : label
     if (close === undefined || close + 1 >= this.to || !this.row.starting.has(close + 1)) return from
     if (this.#amountsIn(from)) return from
@@ -193,7 +183,7 @@ class Segment {
       this.notes.push(tokens[i]!.text)
       i = this.beside(i + 1)
     }
-    skip(t => t.kind === 'mark' || fillers.has(t.key))
+    skip(t => t.kind === 'mark' || kitchen.fillers.has(t.key))
     // `500 g 100 % whole rye flour`: all of it is of that
     if (
       hasAmount &&
@@ -327,7 +317,7 @@ export function readSegment(row: Row, piece: Piece, larder: Larder): Found | und
   const more: LineReason[] = quantities
     .filter(q => q.terms[0].unit?.kind === 'unit' && !isPercent(q) && !counted.has(q.from))
     .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
-  if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
+  if (main && kitchen.each.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
     more.push({ code: 'eachOfSeveral' })
   const purposes =
     segment.taken.length > 0 ? remarks.map(remark => purposeIn(tokensOf(remark).slice(0, 8))) : []

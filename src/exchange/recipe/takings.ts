@@ -4,11 +4,11 @@ import { wholeAmount } from '../../dough/amounts/quantities.js'
 import { tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Measure } from '../../dough/amounts/units.js'
 import { numberText } from '../../dough/amounts/written-numbers.js'
-import { nameKey, newId } from '../../dough/document/formula.js'
+import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { kindOf } from './headings.js'
-import { above, namesEarlierStage, wholeWords } from './kitchen-words.js'
-import type { LineDraft, StageDraft } from './stages.js'
+import { kitchen, namesEarlierStage } from './kitchen-words.js'
+import { draftOf, type LineDraft, type StageDraft } from './stages.js'
 
 /** What speaks for a line taking an earlier stage. */
 const weights = {
@@ -21,6 +21,7 @@ const weights = {
 } as const
 const enough = 5
 const mostEarlier = 40 // stages that are asked; no formula has so many
+const nearly = 0.01 // of its weight
 
 const singular = (key: string): string => key.replace(/s$/, '')
 const kindWordsOf = (name: string): string[] =>
@@ -39,24 +40,16 @@ function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number 
   return one === undefined ? undefined : one * value
 }
 
-/** What lines weigh together, where all of them can be weighed. */
-function gramsOf(lines: readonly LineDraft[], larder: Larder): number | undefined {
-  let sum = 0
-  for (const line of lines) {
-    const grams = gramsOfLine(line, larder)
-    if (grams === undefined) return undefined
-    sum += grams
-  }
-  return sum
-}
-
 /** What is known of an earlier stage, asked once. */
 interface Known {
   readonly words: readonly string[] // of its name, that say what kind it is
-  readonly grams: number | undefined // of all its lines
-  taken: number | undefined // grams that lines took of it; undefined where one of them cannot be weighed
+  grams: number | undefined // of all its lines; undefined where one of them cannot be weighed
+  taken: number | undefined // of it by other lines, likewise
   isTaken: boolean
 }
+
+const sumOf = (all: readonly (number | undefined)[]): number | undefined =>
+  all.reduce((sum, one) => (sum === undefined || one === undefined ? undefined : sum + one), 0)
 
 /** Finds which lines take which earlier stages, and how much of them. */
 class Takings {
@@ -69,53 +62,54 @@ class Takings {
 
   takeAll(): void {
     // the rest of a stage is what all other lines left of it
-    for (const rests of [false, true]) {
+    for (const isRest of [false, true]) {
       this.stages.forEach((stage, at) => {
         const earlier = this.stages.slice(Math.max(0, at - mostEarlier), at)
         for (const line of stage.lines) {
-          if ((line.share === 'rest') !== rests) continue
-          const source = this.#sourceOf(line, earlier)
+          if ((line.share === 'rest') !== isRest) continue
+          const source = earlier.length > 0 ? this.#sourceOf(line, earlier) : undefined
           if (source) this.#refer(line, source)
           else seed(line, stage)
         }
       })
-      for (const [stage, known] of this.#known)
-        this.#known.set(stage, { ...known, grams: gramsOf(stage.lines, this.larder) })
+      for (const [stage, known] of this.#known) known.grams = this.#gramsOf(stage)
     }
     this.#takeUnnamed()
   }
 
+  #gramsOf(stage: StageDraft): number | undefined {
+    return sumOf(stage.lines.map(line => gramsOfLine(line, this.larder)))
+  }
+
   #of(stage: StageDraft): Known {
-    let known = this.#known.get(stage)
-    if (!known) {
-      const grams = gramsOf(stage.lines, this.larder)
-      known = { words: kindWordsOf(stage.name), grams, taken: 0, isTaken: false }
-      this.#known.set(stage, known)
-    }
-    return known
+    const known = this.#known.get(stage)
+    if (known) return known
+    const made = { words: kindWordsOf(stage.name), grams: this.#gramsOf(stage), taken: 0, isTaken: false }
+    this.#known.set(stage, made)
+    return made
   }
 
   /** The earlier stage that a line takes, by what speaks for it. */
   #sourceOf(line: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
-    if (earlier.length === 0) return undefined
     const { ingredient, share, note } = line
     const words = kindWordsOf(ingredient)
     const kind = kindOf(tokensOf(ingredient))
     const sharing = earlier.filter(stage => this.#of(stage).words.some(word => words.includes(word)))
     const alike = earlier.filter(stage => kind !== undefined && stage.kind === kind)
-    const isAbove = tokensOf(`${ingredient} ${note}`).some(t => above.has(t.key))
+    const isAbove = tokensOf(`${ingredient} ${note}`).some(t => kitchen.above.has(t.key))
     let best: { stage: StageDraft; score: number } | undefined
     for (const stage of earlier) {
       const isAlike = alike.length === 1 && alike[0] === stage
-      const evidence: readonly (readonly [keyof typeof weights, boolean])[] = [
-        ['its name', nameKey(stage.name) === nameKey(ingredient)],
-        ['a word of its kind, as no other', sharing.length === 1 && sharing[0] === stage],
-        ['its kind, as no other', isAlike],
-        ['its weight', isAlike && isNear(gramsOfLine(line, this.larder), this.#of(stage).grams)],
-        ['a share', share !== undefined],
-        ['what stands above', isAbove],
-      ]
-      const score = evidence.reduce((sum, [what, holds]) => sum + (holds ? weights[what] : 0), 0)
+      const evidence: Readonly<Record<keyof typeof weights, boolean>> = {
+        'its name': nameKey(stage.name) === nameKey(ingredient),
+        'a word of its kind, as no other': sharing.length === 1 && sharing[0] === stage,
+        'its kind, as no other': isAlike,
+        'its weight': isAlike && isNear(gramsOfLine(line, this.larder), this.#of(stage).grams),
+        'a share': share !== undefined,
+        'what stands above': isAbove,
+      }
+      const holding = (Object.keys(weights) as (keyof typeof weights)[]).filter(what => evidence[what])
+      const score = holding.reduce((sum, what) => sum + weights[what], 0)
       if (score >= enough && (!best || score > best.score)) best = { stage, score }
     }
     return best?.stage
@@ -123,19 +117,18 @@ class Takings {
 
   /** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
   #refer(line: LineDraft, source: StageDraft): void {
-    const written = line.ingredient
+    const { ingredient, guesses } = line
     const known = this.#of(source)
-    line.ingredient = source.name
-    const besides = tokensOf(written)
-      .filter(t => t.kind === 'word' && !wholeWords.has(t.key) && !known.words.includes(singular(t.key)))
+    const besides = tokensOf(ingredient)
+      .filter(t => t.kind === 'word' && !kitchen.whole.has(t.key) && !known.words.includes(singular(t.key)))
       .map(t => t.text)
-    if (nameKey(written) !== nameKey(source.name) && besides.length > 0)
+    line.ingredient = source.name
+    if (nameKey(ingredient) !== nameKey(source.name) && besides.length > 0)
       line.note = [besides.join(' '), line.note].filter(Boolean).join(', ')
-    const share = line.share ?? (line.guesses.length === 0 ? 1 : undefined)
+    const share = line.share ?? (guesses.length === 0 ? 1 : undefined)
     if (line.amount === '' && share !== undefined) this.#takeShare(line, share, source)
-    const grams = gramsOfLine(line, this.larder)
     known.isTaken = true
-    known.taken = known.taken === undefined || grams === undefined ? undefined : known.taken + grams
+    known.taken = sumOf([known.taken, gramsOfLine(line, this.larder)])
   }
 
   #takeShare(line: LineDraft, share: number | 'rest', source: StageDraft): void {
@@ -152,34 +145,33 @@ class Takings {
   #takeUnnamed(): void {
     const final = this.stages.at(-1)
     if (!final || (final.kind !== 'dough' && final.kind !== undefined)) return
-    const lines: LineDraft[] = []
-    for (const stage of this.stages) {
+    const unnamed = this.stages.flatMap(stage => {
       const { kind, heading, name: ingredient } = stage
-      if (stage === final || !heading || (kind !== 'ferments' && kind !== 'soaks')) continue
-      if (this.#of(stage).isTaken) continue
-      const line: LineDraft = {
-        ...{ id: newId(), ...heading, ingredient, amount: '', share: 1, note: '', known: false, said: [] },
-        guesses: [{ code: 'takenByNoLine', stage: ingredient, into: final.name }],
-      }
+      const isForDough = kind === 'ferments' || kind === 'soaks'
+      if (stage === final || !heading || !isForDough || this.#of(stage).isTaken) return []
+      const { row, source } = heading
+      const found = { ingredient, known: false, amount: '', note: '', guesses: [], said: [], source }
+      const line = draftOf(found, row, source)
+      line.guesses.push({ code: 'takenByNoLine', stage: ingredient, into: final.name })
       this.#takeShare(line, 1, stage)
-      lines.push(line)
-    }
-    final.lines.unshift(...lines)
+      return [line]
+    })
+    final.lines.unshift(...unnamed)
   }
 }
 
 const isNear = (grams: number | undefined, whole: number | undefined): boolean =>
-  grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * 0.01
+  grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * nearly
 
 /** A stage is not made of itself: what bears its name in it is the starter it is built from. */
-function seed(line: LineDraft, stage: StageDraft): void {
-  const ofItself = nameKey(line.ingredient) === nameKey(stage.name)
-  const levain =
-    !line.known && kindWordsOf(line.ingredient).some(word => ['levain', 'leaven', 'chef'].includes(word))
-  if (stage.kind !== 'ferments' || !(ofItself || levain)) return
-  const as = nameKey(stage.name) === 'ripe starter' ? 'Sourdough starter' : 'Ripe starter'
-  line.guesses.push({ code: 'starterWithin', written: line.ingredient, stage: stage.name, as })
-  line.note = [line.ingredient, line.note].filter(Boolean).join(', ')
+function seed(line: LineDraft, { name, kind }: StageDraft): void {
+  const { ingredient: written, known, note } = line
+  const isItself = nameKey(written) === nameKey(name)
+  const isLevain = !known && kindWordsOf(written).some(word => /^(?:levain|leaven|chef)$/.test(word))
+  if (kind !== 'ferments' || !(isItself || isLevain)) return
+  const as = nameKey(name) === 'ripe starter' ? 'Sourdough starter' : 'Ripe starter'
+  line.guesses.push({ code: 'starterWithin', written, stage: name, as })
+  line.note = [written, note].filter(Boolean).join(', ')
   line.ingredient = as
 }
 

@@ -33,7 +33,7 @@ function alsoGiven({ typed, taken, more, grams, by, unknown }: Of<'alsoGiven'>):
   return `${also}${weighs}: ${Math.abs(more) < 0.05 ? 'the same' : much}. ${taken} was taken.`
 }
 
-function estimated({ unit, number, read }: Of<'estimate'>): string {
+function estimated({ unit, number, read }: { unit: string; number: number; read: string }): string {
   const all = number === 1 ? '' : `, so this is ${read}`
   return `A ${estimates[unit] ?? unit} was taken as 0.3 g${all}; weigh yours.`
 }
