@@ -7,10 +7,10 @@ import type { StageHeading } from './headings.js'
 import { larderName } from './names.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
-import type { RestReason } from './reasons.js'
 import { type Row, rowOf } from './row.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf } from './stages.js'
 import { takeStages } from './takings.js'
+import type { RestReason } from './words.js'
 import { lineReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from. */

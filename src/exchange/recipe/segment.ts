@@ -7,8 +7,8 @@ import type { StageHeading } from './headings.js'
 import { kitchen } from './kitchen-words.js'
 import { bare, ingredientNamed, isState, larderName, nameOf, noteStart, purposeIn } from './names.js'
 import type { RowQuantity } from './portions.js'
-import type { LineReason } from './reasons.js'
 import { closingOf, isOpening, type Row, textOf } from './row.js'
+import type { LineReason } from './words.js'
 
 /** One ingredient found in a row. */
 export interface Found {

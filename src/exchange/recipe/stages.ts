@@ -3,8 +3,8 @@ import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { unnamed } from '../csv/columns.js'
 import type { StageKind } from './kitchen-words.js'
-import type { LineReason } from './reasons.js'
 import type { Found } from './segment.js'
+import type { LineReason } from './words.js'
 
 /** A line while the recipe is being read. */
 export interface LineDraft extends Found {
