@@ -4,7 +4,7 @@ import { type Measure, millilitres } from '../../dough/amounts/units.js'
 import { numberText } from '../../dough/amounts/written-numbers.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
-import { ingredientNamed } from './names.js'
+import { ingredientNamed } from '../../dough/larder/spelled-names.js'
 import type { RowQuantity } from './portions.js'
 import type { Comparison, LineReason } from './words.js'
 

@@ -145,14 +145,6 @@ export const namesEarlierStage = (key: string): boolean => {
   return kind === 'ferments' || kind === 'soaks'
 }
 
-/** Words that are another's in names. */
-export const sameInNames = table([
-  ['dried', 'dry'],
-  ['wholegrain', 'whole grain'],
-  ['wholewheat', 'whole wheat'],
-  ['acting', 'action'],
-])
-
 /** What is done with an ingredient that may not go into the dough. */
 const useRows = [
   ['glaze glazing brush brushing dorer dorure badigeonner', 'glazing'],

@@ -1,7 +1,8 @@
 import { aboutWords, numberWords } from '../../dough/amounts/number-words.js'
-import { folded, isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
-import type { Ingredient, Larder } from '../../dough/document/larder.js'
-import { isOneOf, kitchen, type Purpose, places, sameInNames, uses } from './kitchen-words.js'
+import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderName } from '../../dough/larder/spelled-names.js'
+import { isOneOf, kitchen, type Purpose, places, uses } from './kitchen-words.js'
 
 /** An ingredient's name with what was said about it besides. */
 export interface NameRead {
@@ -10,49 +11,7 @@ export interface NameRead {
   readonly notes: readonly string[]
 }
 
-const longestName = 60 // characters
 const mostWords = 40
-
-const plain = (text: string): string =>
-  folded(text)
-    .replace(/[-'’‘´\s]+/g, ' ')
-    .trim()
-/** Without the endings of plurals, and one word for each of those that say the same. */
-const single = (text: string): string =>
-  text
-    .replace(/\p{L}+/gu, word => sameInNames.get(word) ?? word)
-    .replace(/(?<=\p{L}{2})(?:es|s|x)(?= |$)/gu, '')
-
-const made = new WeakMap<Larder, ReadonlyMap<string, string>>()
-
-/** The names of a larder, by themselves and as if there were one of each. */
-function namesOf(larder: Larder): ReadonlyMap<string, string> {
-  let names = made.get(larder)
-  if (!names) {
-    const all = larder.ingredients.flatMap(i => [i.name, ...i.otherNames])
-    const exact = all.map(name => [plain(name), name] as const)
-    names = new Map([...exact.map(([key, name]) => [single(key), name] as const), ...exact])
-    made.set(larder, names)
-  }
-  return names
-}
-
-/**
- * A name of the larder that says the same but for case, accents, hyphens and number, in the language it
- * was written in: `eau` is `Eau`, which the larder knows as water.
- */
-export function larderName(larder: Larder, words: string): string | undefined {
-  if (words.length > longestName) return undefined
-  const names = namesOf(larder)
-  const key = plain(words)
-  return names.get(key) ?? names.get(single(key))
-}
-
-/** The ingredient of a name, whichever way it is spelled. */
-export function ingredientNamed(larder: Larder, words: string): Ingredient | undefined {
-  const name = larderName(larder, words)
-  return name === undefined ? undefined : larder.find(name)
-}
 
 /** Words of a row with the spaces between them as one space; none before what is tied to the word before. */
 export const joined = (tokens: readonly Token[]): string =>
