@@ -10,13 +10,13 @@ import {
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
 import { readingDimension } from './jottings.js'
-import { plainNumbers } from './plain-numbers.js'
-import { readSpoken } from './spoken.js'
+import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
+import { isEstimate, readSpoken } from './spoken.js'
 import { folded } from './text-tokens.js'
 import { typedText } from './typed.js'
 import { knownUnits, unitWords } from './unit-words.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
-import { type DecimalMark, readDigits } from './written-numbers.js'
+import type { DecimalMark } from './written-numbers.js'
 
 /** An amount understood. */
 export interface Amount {
@@ -77,12 +77,11 @@ const refused = (diagnostic: AmountDiagnostic, typed: string): AmountProblem => 
 
 /** A number of a kept text that was typed with a mark that may be either. */
 function inTwoWays(text: string): AmountProblem | undefined {
-  const doubt = plainNumbers(text, '.').doubts[0]
-  const number = doubt && readDigits(doubt.typed)
-  if (!number?.other) return undefined
-  const readings = [String(number.value), number.other.text] as const
-  const problem = refused({ code: 'amountInTwoWays', typed: doubt!.typed, readings }, text)
-  return /%$/.test(text) ? { ...problem, typedIn: 'percent', typed: text.slice(0, -1) } : problem
+  const doubt = readingsInDoubt(text)
+  const problem = doubt && refused({ code: 'amountInTwoWays', ...doubt }, text)
+  return problem && text.endsWith('%')
+    ? { ...problem, typedIn: 'percent', typed: text.slice(0, -1) }
+    : problem
 }
 
 /** Why an expression is not understood, with an amount that would be where the engine's sentence has none. */
@@ -91,7 +90,9 @@ function whyNot(error: ExpressionError | undefined, text: string): AmountProblem
   const { problem } = error
   if (problem.code === 'notAUnit')
     return refused({ code: 'unknownMeasure', number: problem.number, word: problem.word }, text)
-  if (problem.code === 'operatorMissing' || problem.code === 'symbolWithoutMeaning')
+  // Two names side by side want a sign between them; anything longer, or with a number, is meant as an amount.
+  const isSaid = problem.code === 'operatorMissing' && /\d|\S\s+\S+\s+\S/.test(text)
+  if (isSaid || problem.code === 'symbolWithoutMeaning')
     return refused({ code: 'notAnAmount', typed: text }, text)
   return { problem, typedIn: 'weight', typed: text }
 }
@@ -101,7 +102,7 @@ function read(text: string, jottings: Dimensions, names: readonly string[]): Amo
   try {
     const amount = readExpression(text, jottings)
     const isName = 'expression' in amount && amount.expression.tree.kind === 'name'
-    if (!isName || jottings.has(text) || knownUnits.get(folded(text))?.kind !== 'unit') return amount
+    if (!isName || jottings.has(text) || !isEstimate(knownUnits.get(folded(text)))) return amount
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     why = error
@@ -158,8 +159,7 @@ export function amountAsKept(
     d => !d.typed.includes(decimal) && !isSmall(plain.text.slice(d.at + d.read.length), unit),
   )
   if (doubt) {
-    const after = plain.text.slice(doubt.at + doubt.read.length)
-    const kept = `${plain.text.slice(0, doubt.at)}${doubt.typed.replace('.', ',')}${after}`
+    const kept = inDoubt(plain, doubt)
     return /^[\d,]+$/.test(kept) ? kept + unit : kept
   }
   try {

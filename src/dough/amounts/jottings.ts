@@ -10,7 +10,7 @@ import {
 import type { Formula, Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
-import { plainNumbers } from './plain-numbers.js'
+import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
 import { typedText } from './typed.js'
 import { isOnlyUnit, unitWords } from './unit-words.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
@@ -74,10 +74,11 @@ export function jottingNameProblem(
 
 /** What is kept of a jotting's text: decimal points; what is not understood as it is. */
 export function jottingAsKept(typed: string, decimal: DecimalMark): string {
-  const { text, doubts } = plainNumbers(typedText(typed), decimal)
-  if (doubts.some(d => !d.typed.includes(decimal))) return typedText(typed)
+  const plain = plainNumbers(typedText(typed), decimal)
+  const doubt = plain.doubts.find(d => !d.typed.includes(decimal))
+  if (doubt) return inDoubt(plain, doubt)
   try {
-    return parse(text, { units: unitWords, percentOf: null }).text
+    return parse(plain.text, { units: unitWords, percentOf: null }).text
   } catch {
     return typedText(typed)
   }
@@ -123,7 +124,8 @@ function understood(text: string): { expression: Expression } | { problem: Worde
   try {
     return { expression: parse(text, { units: unitWords, percentOf: null }) }
   } catch (error) {
-    if (error instanceof ExpressionError) return { problem: error.problem }
-    throw error
+    if (!(error instanceof ExpressionError)) throw error
+    const doubt = readingsInDoubt(text)
+    return { problem: doubt ? amountProblem({ code: 'amountInTwoWays', ...doubt }) : error.problem }
   }
 }

@@ -4,12 +4,16 @@ import { type DecimalMark, readDigits, settled } from './written-numbers.js'
 export interface Doubt {
   readonly typed: string
   readonly read: string
-  readonly at: number // where it begins in the text with plain numbers
+}
+
+/** A doubt, and where its number begins in the text with plain numbers. */
+export interface PlacedDoubt extends Doubt {
+  readonly at: number
 }
 
 export interface PlainNumbers {
   readonly text: string // with decimal points, no thousands separators, and commas between arguments
-  readonly doubts: readonly Doubt[]
+  readonly doubts: readonly PlacedDoubt[]
   readonly signs: { readonly '.': number; readonly ',': number } // numbers that can only have this decimal mark
 }
 
@@ -58,7 +62,7 @@ function matchAt(pattern: RegExp, text: string, at: number): string | undefined 
  * All that is not a number stays as typed.
  */
 export function plainNumbers(text: string, mark: DecimalMark): PlainNumbers {
-  const doubts: Doubt[] = []
+  const doubts: PlacedDoubt[] = []
   const signs = { '.': 0, ',': 0 }
   const brackets: { call: boolean; semicolons: boolean }[] = []
   let plain = ''
@@ -99,4 +103,20 @@ export function plainNumbers(text: string, mark: DecimalMark): PlainNumbers {
     i++
   }
   return { text: plain, doubts, signs }
+}
+
+/**
+ * The text with a doubt kept: between the digits of its number stands `,`, as where the point is the decimal mark, so
+ * that `readingsInDoubt` finds it again.
+ */
+export const inDoubt = ({ text }: PlainNumbers, { typed, read, at }: PlacedDoubt): string =>
+  `${text.slice(0, at)}${typed.replace('.', ',')}${text.slice(at + read.length)}`
+
+/** The two readings of the first number of a kept text that is in doubt: `1` and `1000` of `1,000 %`. */
+export function readingsInDoubt(
+  text: string,
+): { typed: string; readings: readonly [string, string] } | undefined {
+  const { typed = '' } = plainNumbers(text, '.').doubts[0] ?? {}
+  const number = readDigits(typed)
+  return number?.other && { typed, readings: [String(number.value), number.other.text] }
 }

@@ -1,7 +1,17 @@
-import { isAbout, type Reading, skipAbout, sumFrom, type Term, termAt, unitAt } from './terms.js'
-import { folded, isApostrophe, type Token, tokensOf } from './text-tokens.js'
-import { knownUnits } from './unit-words.js'
-import type { DecimalMark } from './written-numbers.js'
+import {
+  isAbout,
+  type Reading,
+  skipAbout,
+  sumFrom,
+  type Term,
+  type TermRead,
+  termAt,
+  typedLexicon,
+  unitAt,
+} from './terms.js'
+import { isApostrophe, type Token, tokensOf } from './text-tokens.js'
+import type { UnitWord } from './unit-words.js'
+import { type DecimalMark, numberAt } from './written-numbers.js'
 
 /** What is typed as it is said in a kitchen rather than as a calculation. */
 export interface Spoken {
@@ -15,17 +25,27 @@ const stem = (word: string): string => (word.length > 3 ? word.replace(/(?:es|er
 /** Whether all words from a token on are the ingredient's own, whatever their number: `3 eggs` of Large egg. */
 function isNamed(tokens: readonly Token[], from: number, names: readonly string[]): boolean {
   const own = new Set(names.flatMap(name => tokensOf(name).map(token => stem(token.key))))
-  const rest = tokens.slice(from).filter(t => !linking.has(t.key) && !isApostrophe(t) && !isAbout(t))
+  const rest = tokens
+    .slice(from)
+    .filter(t => !linking.has(t.key) && !isApostrophe(t) && !isAbout(t, typedLexicon))
   return rest.length > 0 && rest.every(token => own.has(stem(token.key)))
 }
+
+export const isEstimate = (unit: UnitWord | undefined): boolean =>
+  unit?.kind === 'unit' && unit.guess === 'estimate'
 
 /** `pinch`, `Prise`: an estimate needs no number. */
 function loneAt(tokens: readonly Token[], at: number, reading: Reading) {
   const found = unitAt(tokens, at, reading)
-  const isEstimate = found?.unit.kind === 'unit' && found.unit.guess === 'estimate'
-  return isEstimate
+  return isEstimate(found?.unit) && found
     ? { term: { number: { value: 1, text: '1', to: at }, unit: found.unit }, to: found.to }
     : undefined
+}
+
+/** `an egg`: an article counts what is named behind it. */
+function oneAt(tokens: readonly Token[], at: number): TermRead | undefined {
+  const number = numberAt(tokens, at)
+  return number && { term: { number, unit: undefined }, to: number.to }
 }
 
 const written = ({ number, unit, minus }: Term, at: number): string => {
@@ -44,10 +64,10 @@ export function readSpoken(
 ): Spoken | undefined {
   if (text.length > 200) return undefined
   const tokens = tokensOf(text)
-  const reading: Reading = { units: knownUnits, mark }
+  const reading: Reading = { ...typedLexicon, mark }
   const about: string[] = []
-  const at = skipAbout(tokens, 0, about)
-  const first = loneAt(tokens, at, reading) ?? termAt(tokens, at, about, reading)
+  const at = skipAbout(tokens, 0, about, reading)
+  const first = loneAt(tokens, at, reading) ?? termAt(tokens, at, about, reading) ?? oneAt(tokens, at)
   if (!first || first.term.unit?.kind === 'not an amount') return undefined
   const { terms, to } = first.term.unit
     ? sumFrom(tokens, first, about, reading)

@@ -3,6 +3,7 @@ import { nameKey } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
+import { cellProblem } from './words.js'
 
 /** A stage as the batch makes it: takers come before what they take. */
 interface Build {
@@ -24,53 +25,28 @@ export function isAsWritten({ formula }: Outline): boolean {
   )
 }
 
-/** The batch as cells: how many times each stage is made, what is taken of it, and every line's weight. */
-export function writeBatch(out: CellWriter, outline: Outline): void {
-  const { final } = outline
-  const order = inOrder(outline.stages).reverse()
+/** The batch as cells: how many times each stage is made, and what is taken of it. */
+export function writeTimes(out: CellWriter, outline: Outline): void {
+  const { final, stages } = outline
   if (isAsWritten(outline)) {
-    for (const stage of outline.stages) out.input(cellOf.times(stage), `times ${stage.stage.name}`, 1)
-    for (const stage of outline.stages) writeLines(out, stage)
+    for (const stage of stages) out.input(cellOf.times(stage), `times ${stage.stage.name}`, 1)
     return
   }
-  const builds = order.map(buildOf)
-  writeTimes(out, outline, builds)
-  for (const build of builds) {
-    if (build.stage !== final) writeBuild(out, build)
-    writeLines(out, build.stage)
-  }
-  for (const stage of outline.stages) {
+  const builds = inOrder(stages).reverse().map(buildOf) // takers first
+  writeTimesOfDough(out, outline, builds)
+  for (const build of builds)
+    if (build.stage !== final)
+      out.belonging({ of: 'stage', id: build.stage.stage.id }, () => writeBuild(out, build))
+  for (const stage of stages) {
     if (builds.some(b => b.stage === stage)) continue
-    out.fail(
-      cellOf.times(stage),
-      `times ${stage.stage.name}`,
-      stage.circle ?? 'It takes a stage that is made of itself.',
-    )
-    writeLines(out, stage)
+    const why = stage.circle ?? cellProblem({ code: 'takesACircle' })
+    out.fail(cellOf.times(stage), `times ${stage.stage.name}`, why)
   }
 }
 
 function buildOf(stage: StagePlan): Build {
   const { keepBack = 0, loss = 0 } = stage.stage
   return { stage, loss, keepBack: keepBack === 'seed' ? 0 : keepBack, isSeedKept: keepBack === 'seed' }
-}
-
-function writeLines(out: CellWriter, stage: StagePlan): void {
-  for (const line of stage.lines)
-    out.compute(
-      cellOf.batch(line),
-      `${line.line.ingredient || 'a line'} in the batch`,
-      'times',
-      [cellOf.weight(line), cellOf.times(stage)],
-      ([w, k]) => w! * k!,
-    )
-  out.compute(
-    cellOf.build(stage),
-    `${stage.stage.name} in the batch`,
-    'times',
-    [cellOf.stageWeight(stage), cellOf.times(stage)],
-    ([w, k]) => w! * k!,
-  )
 }
 
 /** build = needed ÷ (1 − loss) + keep-back; kept as much as the seed, the seed's own part of it is what grows. */
@@ -100,7 +76,7 @@ function timesOf(
 }
 
 /** How many times the final dough is made. */
-function writeTimes(out: CellWriter, outline: Outline, builds: readonly Build[]): void {
+function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly Build[]): void {
   const { final, formula } = outline
   const batch: Batch = formula.batch ?? { make: 'as written' }
   const name = cellOf.times(final)
@@ -142,7 +118,7 @@ function allOf(
   const isIt = (line: LinePlan) => nameKey(line.line.ingredient) === key
   const isStage = outline.stageNamed(ingredient) !== undefined
   const lines = (isStage ? [final] : builds.map(b => b.stage)).flatMap(s => s.lines.filter(isIt))
-  if (!lines.length) return out.fail(name, words, `There is no ${ingredient} in the formula to make all of.`)
+  if (!lines.length) return out.fail(name, words, cellProblem({ code: 'allOfUnknown', ingredient }))
   const inputs: string[] = []
   const at = (cell: string) => (inputs.includes(cell) ? inputs.indexOf(cell) : inputs.push(cell) - 1)
   const plan = builds.map(build => ({
@@ -158,7 +134,7 @@ function allOf(
   out.compute(
     name,
     words,
-    `all of ${key} ${grams} ${JSON.stringify(plan, (k, v) => (k === 'stage' ? undefined : v))}`,
+    `all of ${ingredient} ${grams} ${JSON.stringify(plan, (k, v) => (k === 'stage' ? undefined : v))}`,
     inputs,
     values => {
       /** Grams of the ingredient when the final dough is made `k` times. */
@@ -179,11 +155,11 @@ function allOf(
       const kept = total(0)
       const each = total(1) - kept
       if (each > 0 && grams > kept) return (grams - kept) / each
-      const message =
+      const why =
         each > 0
-          ? `What is kept back takes more than ${grams} g of ${ingredient} alone.`
-          : `The dough takes no ${ingredient}.`
-      return { kind: 'domain', message, origin: name }
+          ? cellProblem({ code: 'keptBackTakesMore', ingredient, weight: grams })
+          : cellProblem({ code: 'allOfNotTaken', ingredient })
+      return { kind: 'domain', ...why, origin: name }
     },
   )
 }

@@ -1,9 +1,10 @@
-import { grams } from '../document/words.js'
+import type { Worded } from '../../engine/index.js'
 import type { Half, Split } from '../outline/linear-parts.js'
 import { cellOf, type Meant, meaningOf } from '../outline/names.js'
 import { nearName } from '../outline/near-names.js'
 import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
+import { cellProblem } from './words.js'
 
 /** The lines of a formula as cells: their weights, and their parts by what moves them. */
 export class LineCells {
@@ -32,6 +33,13 @@ export class LineCells {
           other => cellOf.by(other, giving),
         )
     }
+    this.out.compute(
+      cellOf.batch(line),
+      `${line.line.ingredient || 'a line'} in the batch`,
+      'times',
+      [cellOf.weight(line), cellOf.times(line.stage)],
+      ([w, k]) => w! * k!,
+    )
   }
 
   /** The cell of a line's part that nothing moves; undefined where it has none. */
@@ -64,13 +72,13 @@ export class LineCells {
       if (weight! >= 0) return weight!
       return {
         kind: 'domain',
-        message: `This comes to ${grams(weight!)}: less than nothing. Write an amount above 0.`,
+        ...cellProblem({ code: 'amountBelowNothing', weight: weight! }),
         origin: name,
       }
     })
   }
 
-  #unknownIn(line: LinePlan): string | undefined {
+  #unknownIn(line: LinePlan): Worded | undefined {
     if (!line.amount || 'problem' in line.amount) return undefined
     for (const name of line.amount.expression.names) {
       const meant = meaningOf(name, line, this.outline)
@@ -109,13 +117,13 @@ export function cellMeant(out: CellWriter, meant: Meant, name: string, stage: St
     case 'base':
       return cellOf.base(stage)
     case 'unit':
-      if (!out.cells.has(meant.name)) out.input(meant.name, meant.name, meant.grams)
+      out.common(meant.name, () => out.input(meant.name, meant.name, meant.grams))
       return meant.name
     case 'lines':
     case 'far lines': {
       if (meant.lines.length === 1) return cellOf.weight(meant.lines[0]!)
       const sum = cellOf.named(meant.lines[0]!.stage, name.split('.').at(-1)!)
-      if (!out.cells.has(sum)) out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight))
+      out.common(sum, () => out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight)))
       return sum
     }
     case 'count':
@@ -129,6 +137,6 @@ export function cellMeant(out: CellWriter, meant: Meant, name: string, stage: St
     case 'reading':
       return cellOf.reading(meant.name)
     case 'unknown':
-      throw new RangeError(meant.problem)
+      throw new RangeError(meant.problem.message)
   }
 }

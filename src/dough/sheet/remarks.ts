@@ -1,133 +1,178 @@
+import type { Worded } from '../../engine/index.js'
 import { isAsWritten } from '../cells/batch-cells.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import { type Place, type Problem, sameName } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
-import { grams, holdWords, per100, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
-import { bringsOf, type LinePlan, type StagePlan } from '../outline/outline.js'
+import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { usualRanges } from './ranges.js'
-import type { WorkedOut } from './worked-out.js'
+import { type NamedLine, sheetProblem } from './words.js'
+import { numberIn, type WorkedOut } from './worked-out.js'
 
 type Severity = Problem['severity']
+type Say = (severity: Severity, told: Worded) => void
 
-const number = (seen: WorkedOut, cell: string): number | undefined => {
-  const value = seen.graph.value(cell)
-  return typeof value === 'number' ? value : undefined
-}
+/** What the sheet noticed. What it noticed of a line is kept until that is to be forgotten. */
+export class Remarks {
+  #ofLines = new Map<LinePlan, readonly Problem[]>()
+  #ofMeanings: readonly Problem[] | undefined
+  #all: readonly Problem[] | undefined
 
-/** Everything the sheet noticed, errors first. */
-export function remarksOn(seen: WorkedOut): Problem[] {
-  const found: Problem[] = []
-  const { outline } = seen
-  const say = (severity: Severity, message: string, stage?: StagePlan, line?: LinePlan) => {
-    const where: Place = {
-      formula: outline.formula.id,
-      ...(stage ? { stage: stage.stage.id } : {}),
-      ...(line ? { line: line.line.id } : {}),
+  /** To be called with the lines that are touched, or with none where anything may be. */
+  forget(lines?: Iterable<LinePlan>): void {
+    this.#all = undefined
+    if (lines) for (const line of lines) this.#ofLines.delete(line)
+    else {
+      this.#ofLines.clear()
+      this.#ofMeanings = undefined
     }
-    found.push({ where, message, severity })
   }
-  for (const stage of outline.stages) {
-    for (const line of stage.lines)
-      onLine(seen, line, (severity, message) => say(severity, message, stage, line))
-    onStage(seen, stage, (severity, message) => say(severity, message, stage))
+
+  /** Everything that was noticed, errors first. */
+  on(seen: WorkedOut): readonly Problem[] {
+    this.#all ??= gravestFirst(this.#found(seen))
+    return this.#all
   }
-  onHolds(seen, say)
-  onMeanings(seen, say)
-  onDough(seen, say)
-  const order: readonly Severity[] = ['error', 'warning', 'remark']
-  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))
+
+  #found(seen: WorkedOut): Problem[] {
+    const found: Problem[] = []
+    const { outline } = seen
+    const at =
+      (stage?: StagePlan, line?: LinePlan): Say =>
+      (severity, told) =>
+        found.push(problem(outline, severity, told, stage, line))
+    for (const stage of outline.stages) {
+      for (const line of stage.lines) found.push(...this.#ofLine(seen, line))
+      onStage(seen, stage, at(stage))
+    }
+    onHolds(seen, at)
+    this.#ofMeanings ??= gathered(outline, say => onMeanings(seen, say))
+    found.push(...this.#ofMeanings)
+    onDough(seen, at())
+    return found
+  }
+
+  #ofLine(seen: WorkedOut, line: LinePlan): readonly Problem[] {
+    let remarks = this.#ofLines.get(line)
+    if (!remarks) {
+      remarks = gathered(seen.outline, say => onLine(seen, line, say), line)
+      this.#ofLines.set(line, remarks)
+    }
+    return remarks
+  }
 }
 
-type Say = (severity: Severity, message: string) => void
+const none: readonly Problem[] = []
+
+/** What `look` says, of a line or of the whole. */
+function gathered(outline: Outline, look: (say: Say) => void, line?: LinePlan): readonly Problem[] {
+  let found: Problem[] | undefined
+  look((severity, told) => {
+    found ??= []
+    found.push(problem(outline, severity, told, line?.stage, line))
+  })
+  return found ?? none
+}
+
+function problem(
+  { formula }: Outline,
+  severity: Severity,
+  told: Worded,
+  stage?: StagePlan,
+  line?: LinePlan,
+): Problem {
+  const where: Place = {
+    formula: formula.id,
+    ...(stage ? { stage: stage.stage.id } : {}),
+    ...(line ? { line: line.line.id } : {}),
+  }
+  return { ...told, where, severity }
+}
+
+const gravestFirst = (problems: readonly Problem[]): Problem[] =>
+  (['error', 'warning', 'remark'] as const).flatMap(severity =>
+    problems.filter(one => one.severity === severity),
+  )
 
 function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   const { line, stage, ingredient, countsAs, source, amount } = plan
-  const here = `${line.ingredient || 'A line'} in ${stage.stage.name}`
+  const here: NamedLine = { line: line.ingredient, stage: stage.stage.name }
   const value = seen.graph.value(cellOf.weight(plan))
   const isOf = (cell: string) => cell === cellOf.weight(plan) || cell === cellOf.asTyped(plan)
   // An error that arose elsewhere is told where it arose.
   const arose = typeof value !== 'number' && (isOf(value.origin) || value.path?.some(isOf))
-  if (arose) say('error', `${here}: ${seen.explain(value)}`)
-  if (line.ingredient && !amount && !plan.gives) say('remark', `${here} has no amount yet.`)
+  const why = arose && seen.explain(value)
+  if (why) say('error', sheetProblem({ code: 'lineWithoutFigure', why, ...here }))
+  if (line.ingredient && !amount && !plan.gives)
+    say('remark', sheetProblem({ code: 'lineWithoutAmount', ...here }))
   if (!line.ingredient && amount)
-    say('warning', `A line of ${stage.stage.name} has an amount but no ingredient.`)
+    say('warning', sheetProblem({ code: 'lineWithoutIngredient', stage: stage.stage.name }))
   if (line.ingredient && !source && !countsAs)
-    say(
-      'warning',
-      `${line.ingredient} is not in the larder: only its weight is counted. Say what it counts as.`,
-    )
+    say('warning', sheetProblem({ code: 'ingredientUnknown', ingredient: line.ingredient }))
   const weighed = seen.weighed(line.id)
-  const wanted = number(seen, cellOf.batch(plan))
-  if (weighed && wanted && weighed.mayBeOff > 0.1)
-    say(
-      'remark',
-      `${grams(wanted)} of ${line.ingredient || 'a line'} on a scale of ${grams(weighed.step)} steps could be off by ${per100(weighed.mayBeOff)}: use a finer scale, or dilute it.`,
-    )
+  const wanted = numberIn(seen, cellOf.batch(plan))
+  if (weighed && wanted && weighed.mayBeOff > 0.1) {
+    const { step, mayBeOff } = weighed
+    const weight = { weight: wanted, step, mayBeOff }
+    say('remark', sheetProblem({ code: 'scaleTooCoarse', ingredient: line.ingredient, ...weight }))
+  }
   if (source && !stage.circle && !source.stage.lines.length)
-    say('warning', `${source.stage.name} has nothing in it yet, so no flour or water of it is counted.`)
+    say('warning', sheetProblem({ code: 'emptyStageTaken', stage: source.stage.name }))
   if (source && !stage.circle && seen.outline.stages.indexOf(source) > seen.outline.stages.indexOf(stage))
     say(
       'remark',
-      `${stage.stage.name} takes ${source.stage.name}, which is mixed after it. Move ${source.stage.name} earlier.`,
+      sheetProblem({ code: 'takenBeforeMixed', stage: stage.stage.name, taken: source.stage.name }),
     )
   if (ingredient && countsAs?.kind === 'starter' && !(countsAs.hydration >= 0))
-    say('error', `The hydration of ${ingredient.name} is not a percentage.`)
+    say('error', sheetProblem({ code: 'hydrationNotANumber', ingredient: ingredient.name }))
 }
 
 function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   const { name } = plan.stage
   if (plan.circle) return say('error', plan.circle)
   const base = seen.graph.value(cellOf.base(plan))
-  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base.message)
+  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base)
   const shares = plan.base.map(l => seen.plan.splits.get(l)!)
   if (plan.base.length && seen.plan.isFree(plan) && shares.some(s => s.slope !== 'none')) {
     const parts = plan.base.map(l =>
-      seen.plan.splits.get(l)!.slope === 'none' ? 0 : number(seen, cellOf.slope(l)),
+      seen.plan.splits.get(l)!.slope === 'none' ? 0 : numberIn(seen, cellOf.slope(l)),
     )
     const sum = parts.reduce<number>((total, p) => total + (p ?? Number.NaN), 0)
-    const what = plan.baseIsFlour ? 'flours' : 'base lines'
-    if (Math.abs(sum - 1) > 1e-9) say('remark', `The ${what} of ${name} add to ${per100(sum)}, not 100 %.`)
+    const isFlour = plan.baseIsFlour
+    if (Math.abs(sum - 1) > 1e-9)
+      say('remark', sheetProblem({ code: 'baseNotWhole', stage: name, isFlour, sum }))
   }
   if (plan.isFinal) return
-  const made = number(seen, cellOf.stageWeight(plan))
-  const taken = number(seen, cellOf.taken(plan))
-  if (!plan.takenBy.length && plan.lines.length) return say('remark', `No later stage takes ${name} yet.`)
+  const made = numberIn(seen, cellOf.stageWeight(plan))
+  const taken = numberIn(seen, cellOf.taken(plan))
+  if (!plan.takenBy.length && plan.lines.length)
+    return say('remark', sheetProblem({ code: 'stageNotTaken', stage: name }))
   if (made === undefined || taken === undefined || !isAsWritten(seen.outline)) return // a batch makes what is taken
   const over = taken - made
   const tiny = 1e-6 * Math.max(1, made)
-  const asWritten = `${name} as written makes ${grams(made)}`
-  if (over > tiny) say('warning', `${asWritten} and ${grams(taken)} is taken: ${grams(over)} short.`)
-  else if (over < -tiny) say('remark', `${asWritten} and ${grams(taken)} is taken. ${grams(-over)} is left.`)
+  const figures = { stage: name, made, taken }
+  if (over > tiny) say('warning', sheetProblem({ code: 'stageShort', ...figures }))
+  else if (over < -tiny) say('remark', sheetProblem({ code: 'stageLeftOver', ...figures }))
 }
 
-function onHolds(
-  seen: WorkedOut,
-  say: (severity: Severity, message: string, stage?: StagePlan, line?: LinePlan) => void,
-): void {
-  const { formula, final } = seen.outline
-  const giving = final.lines.filter(l => l.gives)
+function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Say): void {
+  const { formula, final, giving } = seen.outline
+  const say = at()
   for (const hold of formula.holds ?? [])
-    if (!giving.some(l => l.gives === hold))
-      say('warning', `${holdWords(hold, 'A line')}, but the line that gave is gone. Release it.`)
+    if (!giving.some(l => l.gives === hold)) say('warning', sheetProblem({ code: 'holdWithoutLine', hold }))
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
   const times = seen.graph.value(cellOf.times(final))
   if (typeof times !== 'number' && times.origin === cellOf.times(final))
-    say('error', `The batch cannot be worked out: ${times.message}`)
+    say('error', sheetProblem({ code: 'batchNotWorkedOut', why: times }))
   if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
-    say('error', value.message, final, giving[0])
+    at(final, giving[0])('error', value)
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))
-  const share = rest && number(seen, cellOf.wholeDough(rest))
+  const share = rest && numberIn(seen, cellOf.wholeDough(rest))
   if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)
-    say(
-      'remark',
-      `${rest.line.ingredient} makes up the rest of the flour: ${per100(share)} of it, since a starter brings some of its own.`,
-      final,
-      rest,
-    )
+    at(final, rest)('remark', sheetProblem({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }))
 }
 
-function onMeanings(seen: WorkedOut, say: (severity: Severity, message: string) => void): void {
+function onMeanings(seen: WorkedOut, say: Say): void {
   const { formula, larder } = seen.outline
   for (const { ingredient, countsAs } of formula.meanings) {
     const known = larder.find(ingredient)
@@ -137,30 +182,24 @@ function onMeanings(seen: WorkedOut, say: (severity: Severity, message: string) 
       !formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
     )
       continue
-    const here = countsAs.kind === 'starter' ? `a starter at ${per100(countsAs.hydration)}` : countsAs.kind
-    say('remark', `${ingredient} counts as ${here} in this formula, not as your larder has it.`)
+    say('remark', sheetProblem({ code: 'meaningUnlikeLarder', ingredient, countsAs }))
   }
 }
 
-function onDough(seen: WorkedOut, say: (severity: Severity, message: string) => void): void {
+function onDough(seen: WorkedOut, say: Say): void {
   const { final } = seen.outline
-  const flour = number(seen, cellOf.count(final, 'flour'))
-  if (flour === 0)
-    return say('warning', 'There is no flour in this formula yet, so nothing can be said per flour.')
-  const onUsual = (reading: ReadingName, value = number(seen, cellOf.reading(reading))) => {
+  const flour = numberIn(seen, cellOf.count(final, 'flour'))
+  if (flour === 0) return say('warning', sheetProblem({ code: 'noFlour' }))
+  const onUsual = (reading: ReadingName, value = numberIn(seen, cellOf.reading(reading))) => {
     const [low, high] = usualRanges[reading]!
     if (value === undefined || value === 0 || (value >= low && value <= high)) return
-    const words = readingWords[reading]
-    say(
-      'remark',
-      `${words[0]!.toUpperCase()}${words.slice(1)} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`,
-    )
+    say('remark', sheetProblem({ code: 'readingUnusual', reading, value, usual: [low, high] }))
   }
   onUsual('salt')
   // Where milk, egg or honey bring much of the moisture, the trade's hydration alone says little.
   const [water, moisture] = [
-    number(seen, cellOf.reading('trueHydration')),
-    number(seen, cellOf.reading('moistureHydration')),
+    numberIn(seen, cellOf.reading('trueHydration')),
+    numberIn(seen, cellOf.reading('moistureHydration')),
   ]
   if (water === undefined || moisture === undefined || moisture - water < 0.05)
     onUsual('trueHydration', water)

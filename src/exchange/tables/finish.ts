@@ -145,7 +145,8 @@ export function finish(foreign: ForeignFormula, larder: Larder, told: Told): Fin
       ? []
       : checkTotals(foreign, final, baseFinder(foreign, final, flourWeight), larder)
   const differing = totals.filter(({ verdict }) => verdict === 'differs')
-  for (const { row, sentence } of differing) told.say('warning', row, sentence, { formula: foreign.id })
+  for (const { row, sentence } of differing)
+    told.say('warning', row, sentence, { formula: foreign.id }, 'totalDiffers')
   if (remark) {
     const { row, says, agreement, more } = remark
     told.say('remark', row, `${says}${differing.length > 0 ? '' : agreement}.`)

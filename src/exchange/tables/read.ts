@@ -25,7 +25,7 @@ import { titleName } from './words.js'
 const refused = (message: string, rows: readonly RowRead[] = []): TableRead => ({
   formulas: [],
   rows,
-  problems: [{ where: {}, severity: 'error', message }],
+  problems: [{ where: {}, severity: 'error', code: 'tableRefused', message }],
   totals: [],
   stopped: false,
 })
@@ -107,7 +107,12 @@ const stoppedAt = (rows: readonly RowRead[]): TableRead => ({
   formulas: [],
   rows,
   problems: [
-    { where: {}, severity: 'warning', message: 'Reading was stopped before the end; nothing was added.' },
+    {
+      where: {},
+      severity: 'warning',
+      code: 'tableStopped',
+      message: 'Reading was stopped before the end; nothing was added.',
+    },
   ],
   totals: [],
   stopped: true,

@@ -162,8 +162,10 @@ export class Told {
     row: number | undefined,
     message: string,
     where: Problem['where'] = {},
+    code = 'tableProblem',
   ): void {
-    this.problems.push({ where: { ...(row === undefined ? {} : { row }), ...where }, message, severity })
+    const at = { ...(row === undefined ? {} : { row }), ...where }
+    this.problems.push({ where: at, code, message, severity })
   }
 }
 
