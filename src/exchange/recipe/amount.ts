@@ -14,6 +14,7 @@ export interface Taken {
   readonly typed: string
   readonly ofEach: boolean // of each of those that are counted
   readonly isBefore: boolean // a parenthesis follows: `2 (400 g) tins`
+  readonly isBehind: boolean // the name stands before it
 }
 
 /** What the amounts of one ingredient come to. */
@@ -68,7 +69,7 @@ class Amounts {
   }
 
   read(taken: Taken): Read {
-    const { quantity, typed } = taken
+    const { quantity, typed, isBehind } = taken
     const { share, about, terms, upTo } = quantity
     const [{ number, unit }] = terms
     if (share !== undefined)
@@ -78,8 +79,10 @@ class Amounts {
     const counted = isStick ? { ...quantity, terms: [{ number, unit: undefined }] as const } : quantity
     const figure = figureOf(counted, value => (isStick ? 'each' : this.#bareUnit(value)))
     const read = figure.text
-    if (read === '')
-      return { ...taken, figure, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
+    // `asdf 42t`: one letter behind what nobody knows is no measure
+    const isLetter = isBehind && unit?.kind === 'unit' && unit.guess === 'letter' && !this.#known
+    if (read === '' || isLetter)
+      return { ...taken, figure: nothing, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
     const given = { typed, number: number.value, unit: unit?.kind === 'unit' ? unit.unit : '', read }
     const reasons = figure.guesses
       .filter(({ code }) => code !== 'letter' || !this.#known)

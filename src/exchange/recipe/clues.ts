@@ -1,3 +1,4 @@
+import { isBread, kindOfWord } from '../values/stage-kinds.js'
 import { kitchen, uses } from './kitchen-words.js'
 import { bare, isState, joined, purposeIn } from './names.js'
 import { sentencesOf } from './pieces.js'
@@ -27,7 +28,7 @@ export function isFact(row: Row): boolean {
   const next = tokens[after]
   const first = words[0]!.key
   if (first === 'pour' || first === 'for') {
-    const isYield = words.length <= 6 && words.some(t => kitchen.namesYield.has(t.key))
+    const isYield = words.length <= 6 && words.some(t => isBread(t.key) || kindOfWord(t.key) === 'dough')
     return quantities[0] ? isYield && quantities[0].from <= after : hasNoAmount
   }
   if (first === 'rest' || first === 'proof') return next?.text === ':' || next?.kind === 'number'

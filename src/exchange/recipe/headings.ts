@@ -1,5 +1,6 @@
 import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
-import { kitchen, type StageKind, stageKinds } from './kitchen-words.js'
+import { kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
+import { kitchen } from './kitchen-words.js'
 import { joined } from './names.js'
 import { closingOf, type Row } from './row.js'
 
@@ -26,12 +27,6 @@ const mostWordsOfName = 7
 /** `The levain` speaks of one that is there. */
 export const isDefinite = (token: Token | undefined): boolean =>
   token !== undefined && kitchen.definite.has(token.key)
-
-/** What kind of stage a name speaks of, by its first word that says so; a dough of something is a dough. */
-export function kindOf(tokens: readonly Token[]): StageKind | undefined {
-  const kinds = tokens.map(t => stageKinds.get(t.key)).filter(k => k !== undefined)
-  return kinds.includes('ferments') ? 'ferments' : kinds[0]
-}
 
 const capital = (text: string): string => {
   const small = text === text.toUpperCase() && text.length > 3 ? text.toLowerCase() : text
@@ -121,7 +116,9 @@ export function inlineStage(
   const kind = kindOf(name)
   if (!kind || name.length > 4 || name.some(t => t.kind !== 'word')) return undefined
   const only =
-    led || name.length <= 2 || name.every(t => stageKinds.has(t.key) || kitchen.beforeNames.has(t.key))
+    led ||
+    name.length <= 2 ||
+    name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
   // `Levain: 200 g` is a line
   if (row.quantities.filter(q => q.from > end && q.to <= to).length < 2) return undefined

@@ -59,9 +59,6 @@ export const kitchen = sets({
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
   // Articles of what is there.
   definite: 'the your our my this that these those du des le la les l votre notre ce cette',
-  // Words of a bread's name; `sourdough` by itself names the bread as well as what it is raised with.
-  breads:
-    'bread breads loaf loaves baguette baguettes roll rolls bun buns boule miche pain pains brioche focaccia ciabatta bagel bagels brot brotchen',
   // Words before an amount that limit it, and parts of what is counted: they go into the note.
   leads:
     'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp and et jus zeste zestes ecorce of d l le la the finely grated',
@@ -70,8 +67,6 @@ export const kitchen = sets({
     'taste optional facultatif facultative gout needed required kneading necessaire besoin volonte choix',
   // What a fact of the whole goes on with, where no number follows at once.
   factGoesOn: 'about environ of one two de pour',
-  // What a yield is of: `Pour un kilo de pain`.
-  namesYield: 'bread breads loaf loaves dough pain pains pate baguettes rolls buns brioche brioches',
   // What a remark on the ingredient above opens with, on a row of its own.
   asides:
     'cut into|to yield|to make about|to give about|reserved|divided|drained|coupe en|coupee en|coupes en|coupees en|reserve|reservee|egoutte|egouttes',
@@ -112,38 +107,6 @@ export const isOneOf = (words: ReadonlySet<string>, { key, low }: { key: string;
   // hand-hot, fresh-milled
   (key.includes('-') && words.has(key.slice(key.lastIndexOf('-') + 1))) ||
   ['s', 'es', 'e'].some(end => key.endsWith(end) && words.has(key.slice(0, -end.length)))
-
-export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'
-
-/** Words that name a stage, by what it is. */
-export const stageKinds = table<StageKind>([
-  [
-    'levain poolish biga sponge preferment pre-ferment pre-dough predough vorteig starter leaven sourdough build mother refresh refreshment rafraichi chef fermentee mere-levain sauerteig',
-    'ferments',
-  ],
-  [
-    'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash quellstuck bruhstuck kochstuck',
-    'soaks',
-  ],
-  ['dough pate mix petrissee petrissage pate-finale final-dough teig hauptteig', 'dough'],
-  [
-    'topping filling glaze glacage dorure garniture finition finishing crust wash icing syrup sirop streusel crumble decoration coating bassinage autolyse seeds add-ins inclusions',
-    'other',
-  ],
-])
-
-/** Does the first row of a recipe name the bread, though it speaks of what a stage may be made of? */
-export function namesBread(keys: readonly string[]): boolean {
-  const kinds = keys.filter(key => stageKinds.has(key))
-  if (keys.some(key => kitchen.breads.has(key))) return !kinds.some(key => stageKinds.get(key) === 'dough')
-  return kinds.length > 0 && kinds.every(key => key === 'sourdough')
-}
-
-/** Is a stage that is made before the dough named by this word? */
-export const namesEarlierStage = (key: string): boolean => {
-  const kind = stageKinds.get(key) ?? stageKinds.get(key.replace(/s$/, ''))
-  return kind === 'ferments' || kind === 'soaks'
-}
 
 /** What is done with an ingredient that may not go into the dough. */
 const useRows = [

@@ -1,4 +1,5 @@
-import { aboutWords, numberWords } from '../../dough/amounts/number-words.js'
+import { aboutWords } from '../../dough/amounts/kitchen-measures.js'
+import { numberWords } from '../../dough/amounts/number-words.js'
 import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
@@ -103,4 +104,20 @@ export function purposeIn(remark: readonly Token[]): Purpose | undefined {
   if (first?.key !== 'for' && first?.key !== 'to' && first?.key !== 'pour') return undefined
   const key = rest.find(t => t.kind === 'word' && !kitchen.beforeNames.has(t.key))?.key ?? ''
   return uses.get(key) ?? (first.key === 'to' ? undefined : places.get(key))
+}
+
+const longestKind = 30 // characters of a remark that can be of the name
+
+/** A remark may say which of the larder's it is: `flour, strong white`, `beurre, doux`, `all-purpose or bread flour`. */
+export function nearerName({ ingredient, known }: NameRead, notes: readonly string[], larder: Larder) {
+  const remarks = notes.flatMap(note => note.split(', '))
+  for (const remark of remarks.filter(r => r.length <= longestKind)) {
+    const isOther = !known && /^(?:or|ou|oder) /i.test(remark)
+    const nearest = isOther
+      ? larderName(larder, `${ingredient} ${remark.split(' ').at(-1)}`)
+      : (larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`))
+    if (nearest)
+      return { ingredient: nearest, known: true, remarks: remarks.filter(r => isOther || r !== remark) }
+  }
+  return { ingredient, known, remarks }
 }

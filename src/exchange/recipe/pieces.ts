@@ -1,8 +1,9 @@
-import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
+import type { Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage } from './headings.js'
-import { isOneOf, kitchen, namesEarlierStage } from './kitchen-words.js'
+import { isOneOf, kitchen } from './kitchen-words.js'
 import { bare, isState, nameOf } from './names.js'
 import type { RowQuantity } from './portions.js'
 import { type Row, textOf } from './row.js'
@@ -130,7 +131,7 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
     )
       return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before
-    const isStage = tokensOf(line.ingredient).some(t => namesEarlierStage(t.key))
+    const isStage = earlierStageWords(line.ingredient).length > 0
     return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []
   })
 }

@@ -1,8 +1,10 @@
+import { cardinalAt } from '../../dough/amounts/cardinals.js'
 import { numberWords } from '../../dough/amounts/number-words.js'
 import type { Quantity } from '../../dough/amounts/quantities.js'
 import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
 import { numberAt } from '../../dough/amounts/written-numbers.js'
-import { kitchen, namesEarlierStage, table } from './kitchen-words.js'
+import { namesEarlierStage } from '../values/stage-kinds.js'
+import { kitchen, table } from './kitchen-words.js'
 
 /** An amount of a row: one of the shared grammar's, or a share of what was made before. */
 export interface RowQuantity extends Quantity {
@@ -73,7 +75,7 @@ const isEnd = (token: Token | undefined): boolean => token === undefined || toke
 
 /** A share as a number with something of: `1/2 of the levain`, `50 % of the soaker`. */
 function partAt(tokens: readonly Token[], at: number): (Phrase & { readonly to: number }) | undefined {
-  const number = numberAt(tokens, at)
+  const number = numberAt(tokens, at, cardinalAt)
   if (!number) return undefined
   const isPercent = tokens[number.to]?.text === '%'
   const share = isPercent ? number.value / 100 : number.value

@@ -1,8 +1,15 @@
+import { figureOf } from '../../dough/amounts/figures.js'
+import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import { wholeAmount } from '../../dough/amounts/quantities.js'
+import { tokensOf } from '../../dough/amounts/text-tokens.js'
+import type { Measure } from '../../dough/amounts/units.js'
+import { numberText } from '../../dough/amounts/written-numbers.js'
 import { type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { unnamed } from '../csv/columns.js'
-import type { StageKind } from './kitchen-words.js'
+import { earlierStageWords, kindOf, type StageKind } from '../values/stage-kinds.js'
+import { kitchen } from './kitchen-words.js'
 import type { Found } from './segment.js'
 import type { LineReason } from './words.js'
 
@@ -47,6 +54,179 @@ export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
   })
   return ordered
 }
+
+/** What speaks for a line taking an earlier stage. */
+const weights = {
+  'its name': 10,
+  'a word of its kind, as no other': 6,
+  'its kind, as no other': 3,
+  'its weight': 2.5,
+  'a share': 2,
+  'what stands above': 2,
+} as const
+const enough = 5
+const mostEarlier = 40 // stages that are asked; no formula has so many
+const nearly = 0.01 // of its weight
+
+/** What a line weighs, where its amount is a weight or a measure the larder knows. */
+function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
+  const quantity = amount === '' ? undefined : wholeAmount(amount)?.quantity
+  if (!quantity) return undefined
+  const { grams, value, unit } = figureOf(quantity, () => '')
+  if (grams !== undefined || unit === '' || unit === '%') return grams
+  const known = larder.find(ingredient)
+  const one = known && gramsPerMeasure(known, unit as Measure)
+  return one === undefined ? undefined : one * value
+}
+
+/** What is known of an earlier stage, asked once. */
+interface Known {
+  readonly words: readonly string[] // of its name, that say what kind it is
+  grams: number | undefined // of all its lines; undefined where one of them cannot be weighed
+  taken: number | undefined // of it by other lines, likewise
+  isTaken: boolean
+}
+
+const sumOf = (all: readonly (number | undefined)[]): number | undefined =>
+  all.reduce((sum, one) => (sum === undefined || one === undefined ? undefined : sum + one), 0)
+
+/** Finds which lines take which earlier stages, and how much of them. */
+class Takings {
+  readonly #known = new Map<StageDraft, Known>()
+
+  constructor(
+    readonly stages: readonly StageDraft[],
+    readonly larder: Larder,
+  ) {}
+
+  takeAll(): void {
+    // the rest of a stage is what all other lines left of it
+    for (const isRest of [false, true]) {
+      this.stages.forEach((stage, at) => {
+        const earlier = this.stages.slice(Math.max(0, at - mostEarlier), at)
+        for (const line of stage.lines) {
+          if ((line.share === 'rest') !== isRest) continue
+          const source = earlier.length > 0 ? this.#sourceOf(line, earlier) : undefined
+          if (source) this.#refer(line, source)
+          else seed(line, stage)
+        }
+      })
+      for (const [stage, known] of this.#known) known.grams = this.#gramsOf(stage)
+    }
+    this.#takeUnnamed()
+  }
+
+  #gramsOf(stage: StageDraft): number | undefined {
+    return sumOf(stage.lines.map(line => gramsOfLine(line, this.larder)))
+  }
+
+  #of(stage: StageDraft): Known {
+    const known = this.#known.get(stage)
+    if (known) return known
+    const made = {
+      words: earlierStageWords(stage.name),
+      grams: this.#gramsOf(stage),
+      taken: 0,
+      isTaken: false,
+    }
+    this.#known.set(stage, made)
+    return made
+  }
+
+  /** The earlier stage that a line takes, by what speaks for it. */
+  #sourceOf(line: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
+    const { ingredient, share, note } = line
+    const words = earlierStageWords(ingredient)
+    const kind = kindOf(tokensOf(ingredient))
+    const sharing = earlier.filter(stage => this.#of(stage).words.some(word => words.includes(word)))
+    const alike = earlier.filter(stage => kind !== undefined && stage.kind === kind)
+    const isAbove = tokensOf(`${ingredient} ${note}`).some(t => kitchen.above.has(t.key))
+    let best: { stage: StageDraft; score: number } | undefined
+    for (const stage of earlier) {
+      const isAlike = alike.length === 1 && alike[0] === stage
+      const evidence: Readonly<Record<keyof typeof weights, boolean>> = {
+        'its name': nameKey(stage.name) === nameKey(ingredient),
+        'a word of its kind, as no other': sharing.length === 1 && sharing[0] === stage,
+        'its kind, as no other': isAlike,
+        'its weight': isAlike && isNear(gramsOfLine(line, this.larder), this.#of(stage).grams),
+        'a share': share !== undefined,
+        'what stands above': isAbove,
+      }
+      const holding = (Object.keys(weights) as (keyof typeof weights)[]).filter(what => evidence[what])
+      const score = holding.reduce((sum, what) => sum + weights[what], 0)
+      if (score >= enough && (!best || score > best.score)) best = { stage, score }
+    }
+    return best?.stage
+  }
+
+  /** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
+  #refer(line: LineDraft, source: StageDraft): void {
+    const { ingredient, guesses } = line
+    const known = this.#of(source)
+    const besides = tokensOf(ingredient)
+      .filter(
+        t =>
+          t.kind === 'word' &&
+          !kitchen.whole.has(t.key) &&
+          !earlierStageWords(t.text).some(word => known.words.includes(word)),
+      )
+      .map(t => t.text)
+    line.ingredient = source.name
+    if (nameKey(ingredient) !== nameKey(source.name) && besides.length > 0)
+      line.note = [besides.join(' '), line.note].filter(Boolean).join(', ')
+    const share = line.share ?? (guesses.length === 0 ? 1 : undefined)
+    if (line.amount === '' && share !== undefined) this.#takeShare(line, share, source)
+    known.isTaken = true
+    known.taken = sumOf([known.taken, gramsOfLine(line, this.larder)])
+  }
+
+  #takeShare(line: LineDraft, share: number | 'rest', source: StageDraft): void {
+    const { grams, taken } = this.#of(source)
+    const before = share === 'rest' ? taken : 0
+    if (grams === undefined || before === undefined) return
+    const takes = share === 'rest' ? grams - before : grams * share
+    if (takes <= 0) return
+    line.amount = `${numberText(Number(takes.toFixed(2)))} g`
+    line.guesses.push({ code: 'taken', share, stage: source.name, grams, before })
+  }
+
+  /** What is made for the dough goes into it, though no line of the text says so. */
+  #takeUnnamed(): void {
+    const final = this.stages.at(-1)
+    if (!final || (final.kind !== 'dough' && final.kind !== undefined)) return
+    const unnamed = this.stages.flatMap(stage => {
+      const { kind, heading, name: ingredient } = stage
+      const isForDough = kind === 'ferments' || kind === 'soaks'
+      if (stage === final || !heading || !isForDough || this.#of(stage).isTaken) return []
+      const { row, source } = heading
+      const found = { ingredient, known: false, amount: '', note: '', guesses: [], said: [], source }
+      const line = draftOf(found, row, source)
+      line.guesses.push({ code: 'takenByNoLine', stage: ingredient, into: final.name })
+      this.#takeShare(line, 1, stage)
+      return [line]
+    })
+    final.lines.unshift(...unnamed)
+  }
+}
+
+const isNear = (grams: number | undefined, whole: number | undefined): boolean =>
+  grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * nearly
+
+/** A stage is not made of itself: what bears its name in it is the starter it is built from. */
+function seed(line: LineDraft, { name, kind }: StageDraft): void {
+  const { ingredient: written, known, note } = line
+  const isItself = nameKey(written) === nameKey(name)
+  const isLevain = !known && earlierStageWords(written).some(word => /^(?:levain|leaven|chef)$/.test(word))
+  if (kind !== 'ferments' || !(isItself || isLevain)) return
+  const as = nameKey(name) === 'ripe starter' ? 'Sourdough starter' : 'Ripe starter'
+  line.guesses.push({ code: 'starterWithin', written, stage: name, as })
+  line.note = [written, note].filter(Boolean).join(', ')
+  line.ingredient = as
+}
+
+/** Names the lines of stages after the earlier stages they take, and says how much where the text does not. */
+export const takeStages = (stages: readonly StageDraft[], larder: Larder): void =>
+  new Takings(stages, larder).takeAll()
 
 const anyYeast = /^(levure|yeast|dry yeast|levure s[eè]che)$/i
 const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|coconut|coco|nut)(?!\p{L})/iu
