@@ -1,16 +1,16 @@
 import { amountText, type Figure, figureOf } from '../../dough/amounts/figures.js'
 import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import type { Portion } from '../../dough/amounts/portions.js'
 import { type Measure, millilitres } from '../../dough/amounts/units.js'
 import { numberText } from '../../dough/amounts/written-numbers.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
-import type { RowQuantity } from './portions.js'
 import type { Comparison, LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */
 export interface Taken {
-  readonly quantity: RowQuantity
+  readonly quantity: Portion
   readonly typed: string
   readonly ofEach: boolean // of each of those that are counted
   readonly isBefore: boolean // a parenthesis follows: `2 (400 g) tins`

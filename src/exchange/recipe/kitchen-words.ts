@@ -10,7 +10,7 @@ const sets = <K extends string>(
 }
 
 /** Words with what each of them says. */
-export const table = <V>(rows: readonly (readonly [words: string, of: V])[]): ReadonlyMap<string, V> =>
+const table = <V>(rows: readonly (readonly [words: string, of: V])[]): ReadonlyMap<string, V> =>
   new Map(rows.flatMap(([words, of]) => wordsOf(words).map(word => [word, of] as const)))
 
 /** What the words of recipes say, in English and French and a little German. */
@@ -73,8 +73,6 @@ export const kitchen = sets({
   // Words of a line that takes a stage, that say nothing besides.
   whole:
     'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity',
-  // What an amount without a number may follow.
-  mayPrecede: 'and et plus with avec de or ou',
   // What a line calls a stage that stands before it.
   above: 'above ci-dessus dessus oben earlier',
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.

@@ -1,3 +1,4 @@
+import type { Portion } from '../../dough/amounts/portions.js'
 import type { Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
@@ -5,7 +6,6 @@ import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage } from './headings.js'
 import { isOneOf, kitchen } from './kitchen-words.js'
 import { bare, isState, nameOf } from './names.js'
-import type { RowQuantity } from './portions.js'
 import { type Row, textOf } from './row.js'
 import { type Found, isAmount, type Part, type Piece, readSegment } from './segment.js'
 
@@ -22,7 +22,7 @@ function cut(row: Row, from: number, to: number, isCut: (at: number, inside: boo
   for (let i = from; i <= to; i++) {
     inside = starting.get(i)?.to ?? inside
     if (i < to && (depths[i]! > 0 || i < inside || !isCut(i, i === inside))) continue
-    const within: RowQuantity[] = []
+    const within: Portion[] = []
     while (next >= 0 && quantities[next] && quantities[next]!.from < i) within.push(quantities[next++]!)
     if (i > at) pieces.push({ from: at, to: i, quantities: within })
     at = i + 1
@@ -46,7 +46,7 @@ const chunksOf = (row: Row, from: number): Piece[] =>
   })
 
 /** The words beside an amount that could name something. */
-function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: RowQuantity | undefined) {
+function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: Portion | undefined) {
   const isFirst = amount && bare(tokens.slice(from, amount.from)).length === 0
   const [start, end] = isFirst ? [amount.to, to] : [from, amount ? amount.from : to]
   const words = tokens.slice(start, Math.min(end, start + longestName))
@@ -54,7 +54,7 @@ function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: RowQu
 }
 
 /** `plus 50 g for dusting`, `soaked in 50 ml rum`: more said of the ingredient before. */
-function isRemark({ tokens }: Row, { from, to }: Piece, amount: RowQuantity): boolean {
+function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolean {
   const [first, second] = [tokens[from], tokens[from + 1]]
   const after = tokens[amount.to]
   if (isDone(first) && kitchen.beforeStuff.has(second?.key ?? '')) return true
@@ -63,7 +63,7 @@ function isRemark({ tokens }: Row, { from, to }: Piece, amount: RowQuantity): bo
 }
 
 /** Does a chunk speak of another ingredient than the one before it? */
-function isAnother(row: Row, chunk: Piece, amount: RowQuantity | undefined, larder: Larder): boolean {
+function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: Larder): boolean {
   const name = namedBeside(row, chunk, amount)
   if (name.length === 0 || isState(name)) return false
   if (amount) return !isRemark(row, chunk, amount)
@@ -73,7 +73,7 @@ function isAnother(row: Row, chunk: Piece, amount: RowQuantity | undefined, lard
 
 /** The stretches of a row that speak of one ingredient each. */
 function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
-  const pieces: { from: number; to: number; quantities: RowQuantity[]; isWhole: boolean }[] = []
+  const pieces: { from: number; to: number; quantities: Portion[]; isWhole: boolean }[] = []
   for (const chunk of chunksOf(row, start)) {
     const { from, to, quantities } = chunk
     const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))

@@ -104,7 +104,6 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
-  readonly problems: Problem[] = []
   readonly #stages = new Map<string, StageDraft>()
   readonly #notes: string[] = []
   #title = ''
@@ -153,12 +152,20 @@ class Draft {
   }
 
   put(at: number, text: string, as: RestOfRecipe['as'], reason?: RestReason): void {
-    const row = at + 1
     const why = reason && restReason(reason).message
-    this.rest.push({ row, text, as, ...(why ? { why } : {}) })
-    if (as !== 'not understood' || !why) return
-    const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
-    this.problems.push({ ...problem, where: { row }, severity: 'warning' })
+    this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
+  }
+
+  #problems(isEmpty: boolean): Problem[] {
+    const none = recipeProblem({ code: 'recipeWithoutIngredient' })
+    const rows = this.rest.filter(({ as }) => as === 'not understood')
+    return [
+      ...(isEmpty ? [{ ...none, where: {}, severity: 'error' as const }] : []),
+      ...rows.map(({ row, why = '' }): Problem => {
+        const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
+        return { ...problem, where: { row }, severity: 'warning' }
+      }),
+    ]
   }
 
   finish(): RecipeRead {
@@ -187,12 +194,9 @@ class Draft {
           said: said.map(reason => lineReason(reason).message),
         }),
       )
-    if (lines.length === 0) {
-      const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
-      this.problems.unshift({ ...problem, where: {}, severity: 'error' })
-    }
     const taken = new Set(lines.map(line => line.row))
-    return { formula, lines, rest: this.rest.filter(({ row }) => !taken.has(row)), problems: this.problems }
+    const rest = this.rest.filter(({ row }) => !taken.has(row))
+    return { formula, lines, rest, problems: this.#problems(lines.length === 0) }
   }
 }
 

@@ -1,13 +1,14 @@
+import { type Portion, portionAt } from '../../dough/amounts/portions.js'
 import { quantityAt } from '../../dough/amounts/quantities.js'
 import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
-import { portionAt, type RowQuantity } from './portions.js'
+import { namesEarlierStage } from '../values/stage-kinds.js'
 
 /** A row of recipe text, taken apart once. */
 export interface Row {
   readonly text: string // exact
   readonly tokens: readonly Token[] // without bullet, number and mark-up
-  readonly quantities: readonly RowQuantity[] // from left to right, none over another
-  readonly starting: ReadonlyMap<number, RowQuantity> // by the token where they start
+  readonly quantities: readonly Portion[] // from left to right, none over another
+  readonly starting: ReadonlyMap<number, Portion> // by the token where they start
   readonly depths: readonly number[] // of parentheses, a token each
   readonly words: readonly Token[]
   readonly bulleted: boolean // a bullet, a box to tick
@@ -43,11 +44,11 @@ export const textOf = (row: Row, from: number, to: number): string =>
 
 /** The amounts of tokens, and the numbers that are none. */
 function amountsIn(tokens: readonly Token[]) {
-  const quantities: RowQuantity[] = []
+  const quantities: Portion[] = []
   let hasNoAmount = false
   let when: number | undefined
   for (let i = 0; i < tokens.length; ) {
-    const found = portionAt(tokens, i) ?? quantityAt(tokens, i)
+    const found = portionAt(tokens, i, namesEarlierStage) ?? quantityAt(tokens, i)
     let to = i + 1
     if (found && 'terms' in found) {
       quantities.push(found)

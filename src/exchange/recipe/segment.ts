@@ -1,5 +1,6 @@
 import { kitchenUnits, measureWords } from '../../dough/amounts/kitchen-measures.js'
 import { articles } from '../../dough/amounts/number-words.js'
+import type { Portion } from '../../dough/amounts/portions.js'
 import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
@@ -7,7 +8,6 @@ import { settle } from './amount.js'
 import type { StageHeading } from './headings.js'
 import { kitchen } from './kitchen-words.js'
 import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from './names.js'
-import type { RowQuantity } from './portions.js'
 import { closingOf, isOpening, type Row, textOf } from './row.js'
 import type { LineReason } from './words.js'
 
@@ -33,7 +33,7 @@ export interface Part {
 export interface Piece {
   readonly from: number
   readonly to: number
-  readonly quantities: readonly RowQuantity[]
+  readonly quantities: readonly Portion[]
 }
 
 const mostLead = 8 // tokens before an amount that are no name
@@ -42,12 +42,12 @@ const longestRemark = 8 // tokens of one that are asked what it is for
 
 const isJoin = (token: Token | undefined) =>
   token !== undefined && ('/|=,:≈~'.includes(token.text) || kitchen.amountJoins.has(token.key))
-const isPercent = ({ terms: [{ unit }] }: RowQuantity): boolean => unit?.kind === 'unit' && unit.unit === '%'
-const isMeasure = (quantity: RowQuantity | undefined): quantity is RowQuantity =>
+const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
+const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
   quantity?.terms[0].unit !== undefined
 
 /** What stands before an amount and is no name: `at least`, `zest of`, `(optional)`, `To serve:`. */
-function isLead({ tokens }: Row, q: RowQuantity, from: number, to: number): boolean {
+function isLead({ tokens }: Row, q: Portion, from: number, to: number): boolean {
   const lead = tokens.slice(from, q.from)
   if (lead.length === 0 || q.to >= to) return false
   if (isOpening(lead[0])) return closingOf(tokens, from, to) === q.from - 1
@@ -57,7 +57,7 @@ function isLead({ tokens }: Row, q: RowQuantity, from: number, to: number): bool
 }
 
 /** May this be the amount of a line, where it stands? */
-export function isAmount(row: Row, quantity: RowQuantity, from: number, to: number): boolean {
+export function isAmount(row: Row, quantity: Portion, from: number, to: number): boolean {
   const { tokens } = row
   const { unit } = quantity.terms[0]
   if (isPercent(quantity)) return quantity.to >= to || !kitchen.ofPercent.has(tokens[quantity.to]?.key ?? '')
@@ -75,8 +75,8 @@ export function isAmount(row: Row, quantity: RowQuantity, from: number, to: numb
 
 /** One segment of a row, while it is taken apart. */
 class Segment {
-  readonly #taken: RowQuantity[] = []
-  readonly #each = new Set<RowQuantity>() // those that are of each that is counted
+  readonly #taken: Portion[] = []
+  readonly #each = new Set<Portion>() // those that are of each that is counted
   readonly #notes: string[] = []
   readonly #tokens: readonly Token[]
   #name: readonly Token[] = []
@@ -106,7 +106,7 @@ class Segment {
     const { starting } = this.row
     const tokens = this.#tokens
     const close = closingOf(tokens, open, this.piece.to)
-    const amounts: RowQuantity[] = []
+    const amounts: Portion[] = []
     let isEach = false
     let at = starting.has(open + 1) ? open + 1 : open + 2
     for (let isMore = true; isMore && at < close; ) {
@@ -207,7 +207,7 @@ class Segment {
   }
 
   /** What one of those counted weighs, behind the name: `2 sachets of yeast of 7 g`. */
-  #sizeOfOne(from: number, end: number): RowQuantity | undefined {
+  #sizeOfOne(from: number, end: number): Portion | undefined {
     const counted = this.#taken.at(-1)?.terms[0].unit
     if (this.#taken.length === 0 || (counted && counted.kind !== 'unknown')) return undefined
     for (let i = from + 1; i < end; i++) {
@@ -238,8 +238,7 @@ class Segment {
     const { from, to, quantities } = this.piece
     const tokens = this.#tokens
     const amounts = quantities.filter(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
-    const isNamed = (q: RowQuantity) =>
-      !isLead(row, q, from, to) && bare(tokens.slice(from, q.from)).length > 0
+    const isNamed = (q: Portion) => !isLead(row, q, from, to) && bare(tokens.slice(from, q.from)).length > 0
     const main = amounts.find(q => !isPercent(q) && (!isNamed(q) || q.terms[0].unit)) ?? amounts[0]
     // `un œuf`: an article before what the larder counts is one of it
     const article = !main && articles.has(tokens[from]!.key)
@@ -257,7 +256,7 @@ class Segment {
     const name = nameOf(this.#name, larder)
     if (!/\p{L}/u.test(name.ingredient)) return undefined
     const { ingredient, known, remarks } = nearerName(name, this.#notes, larder)
-    const typedOf = (q: RowQuantity) => textOf(row, q.from, q.to)
+    const typedOf = (q: Portion) => textOf(row, q.from, q.to)
     const taken = this.#taken.map(quantity => ({
       quantity,
       typed: typedOf(quantity),
@@ -281,7 +280,7 @@ class Segment {
   }
 
   /** What there is to say besides: of amounts that went into the note, and of what a remark says the ingredient is for. */
-  #more(main: RowQuantity | undefined, remarks: readonly string[], typedOf: (q: RowQuantity) => string) {
+  #more(main: Portion | undefined, remarks: readonly string[], typedOf: (q: Portion) => string) {
     const { to, quantities } = this.piece
     const counted = new Set(this.#taken.map(q => q.from))
     const more: LineReason[] = quantities

@@ -1,4 +1,4 @@
-import type { AmountGuess } from '../../dough/amounts/figures.js'
+import { guessSentences, type WrittenGuess } from '../../dough/amounts/words.js'
 import { numberText } from '../../dough/amounts/written-numbers.js'
 import type { CountsAs } from '../../dough/document/formula.js'
 import { type Sentences, wording } from '../../engine/index.js'
@@ -16,18 +16,10 @@ export interface Comparison {
   readonly unknown?: true // the larder cannot compare the two
 }
 
-/** An amount as the recipe has it. */
-interface AsTyped {
-  readonly typed: string
-  readonly number: number
-  readonly unit: string // '' for none
-  readonly read: string // as Tarebook writes it
-}
-
 /** What was guessed of a line or is to be asked about it, with its figures; `words.ts` has the sentences. */
 export type LineReason =
   | Comparison
-  | (AmountGuess & AsTyped)
+  | WrittenGuess
   | { readonly code: 'nobodyKnows' | 'notCounted' | 'notUnderstood'; readonly typed: string }
   | { readonly code: 'noUnit'; readonly read: string }
   | { readonly code: 'ofEach'; readonly count: string; readonly one: string; readonly read: string }
@@ -63,15 +55,6 @@ export type RecipeDiagnostic =
 
 type Of<Code> = Extract<LineReason, { readonly code: Code }>
 
-/** Measures that are smaller in America than in Britain. */
-const inAmerica: Readonly<Record<string, string>> = {
-  pint: 'A pint was read as the US pint of 2 cups; the imperial pint is 568 ml.',
-  quart: 'A quart was read as the US quart of 4 cups; the imperial quart is 1137 ml.',
-  gallon: 'A gallon was read as the US gallon of 16 cups; the imperial gallon is 4.546 l.',
-}
-const estimates: Readonly<Record<string, string>> = { pinch: 'pinch', 'knife tip': 'knife’s tip' }
-const letters: Readonly<Record<string, string>> = { tsp: '“t” was read as a teaspoon.' }
-
 const rounded = (value: number): string => String(Number(value.toPrecision(3)))
 const inGrams = (grams: number): string => `${numberText(Number(grams.toFixed(2)))} g`
 
@@ -92,26 +75,11 @@ function alsoGiven({ typed, taken, more, grams, by, unknown }: Of<'alsoGiven'>):
   return `${also}${weighs}: ${Math.abs(more) < 0.05 ? 'the same' : much}. ${taken} was taken.`
 }
 
-function estimated({ unit, number, read }: { unit: string; number: number; read: string }): string {
-  const all = number === 1 ? '' : `, so this is ${read}`
-  return `A ${estimates[unit] ?? unit} was taken as 0.3 g${all}; weigh yours.`
-}
-
 /** The sentence of each reason, by its code. */
 export const lineSentences: Sentences<LineReason> = {
-  'two readings': ({ typed, read }) => `“${typed}” was read as ${read}.`,
-  range: ({ typed, read }) => `${typed} is a range: its middle, ${read}, was taken.`,
-  times: ({ typed, times, one }) => `${typed}: ${numberText(times)} times ${one}.`,
+  ...guessSentences,
   ofEach: ({ count, one, read }) => `${count} of ${one} each: ${read}.`,
   ofAllTogether: ({ count, one }) => `${one} was taken for all of ${count} together.`,
-  converted: ({ read }) => `Converted to ${read}.`,
-  letter: ({ unit }) => letters[unit] ?? '“T” was read as a tablespoon.',
-  'us measure': ({ unit, read }) => inAmerica[unit] ?? `It was read as the US measure, ${read}.`,
-  'metric pound': () => 'A “livre” was read as 500 g.',
-  'other cup': () => 'A “tasse” was read as a US cup of 237 ml; others are of 250 ml.',
-  stick: ({ read }) => `A stick of butter is 4 oz, so this is ${read}.`,
-  estimate: estimated,
-  'unknown measure': ({ typed }) => `How much ${typed} is nobody can say: type an amount.`,
   nobodyKnows: ({ typed }) => `How much ${typed} is nobody can say: type an amount.`,
   noUnit: ({ read }) => `No unit is given: taken as ${read}.`,
   alsoGiven: alsoGiven,

@@ -1,13 +1,12 @@
-import { cardinalAt } from '../../dough/amounts/cardinals.js'
-import { numberWords } from '../../dough/amounts/number-words.js'
-import type { Quantity } from '../../dough/amounts/quantities.js'
-import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
-import { numberAt } from '../../dough/amounts/written-numbers.js'
-import { namesEarlierStage } from '../values/stage-kinds.js'
-import { kitchen, table } from './kitchen-words.js'
+import { cardinalAt } from './cardinals.js'
+import { numberWords } from './number-words.js'
+import type { Quantity } from './quantities.js'
+import { isApostrophe, type Token } from './text-tokens.js'
+import { wordsOf } from './unit-words.js'
+import { numberAt } from './written-numbers.js'
 
-/** An amount of a row: one of the shared grammar's, or a share of what was made before. */
-export interface RowQuantity extends Quantity {
+/** A quantity, or a share of what was made before. */
+export interface Portion extends Quantity {
   readonly share?: number | 'rest' // of an earlier stage: all of the levain
 }
 
@@ -17,8 +16,11 @@ interface Phrase {
   readonly alone?: true // nothing needs to follow that says of what: `remaining levain`, `enough water`
 }
 
+const table = (rows: readonly (readonly [words: string, of: Phrase])[]): ReadonlyMap<string, Phrase> =>
+  new Map(rows.flatMap(([words, of]) => wordsOf(words, () => of)))
+
 /** Before a name. */
-const phrases = table<Phrase>([
+const phrases = table([
   ['all|whole|the whole|entire|the entire|every bit|tout|toute|tous|toutes', { share: 1 }],
   ['la totalite|totalite|l integralite|integralite|l ensemble', { share: 1 }],
   ['half|a half|one half|la moitie|moitie|une moitie', { share: 1 / 2 }],
@@ -36,7 +38,7 @@ const phrases = table<Phrase>([
   ['enough|just enough|quelques|assez|suffisamment|plusieurs|several|extra|additional', { alone: true }],
 ])
 /** Behind one: `levain (all of it)`, `levain : tout`. */
-const behind = table<Phrase>([
+const behind = table([
   [
     'all|all of it|the lot|the whole lot|the whole thing|everything|all of the above|all the above',
     { share: 1 },
@@ -44,6 +46,11 @@ const behind = table<Phrase>([
   ['tout|le tout|en entier|en totalite', { share: 1 }],
 ])
 const mostWords = 4
+const definite = new Set(
+  'the your our my this that these those du des le la les l votre notre ce cette'.split(' '),
+)
+const above = new Set('above ci-dessus dessus oben earlier'.split(' '))
+const joins = new Set('and et plus with avec de or ou'.split(' '))
 
 /** Words that may open any of them: most tokens do not. */
 const starts: ReadonlySet<string> = new Set(
@@ -64,7 +71,7 @@ function phraseAt(tokens: readonly Token[], at: number, all: ReadonlyMap<string,
   return found
 }
 
-function quantity(from: number, to: number, word: string, share?: number | 'rest'): RowQuantity {
+function quantity(from: number, to: number, word: string, share?: number | 'rest'): Portion {
   const number = { value: 1, text: '1', to: from }
   const terms = [{ number, unit: { kind: 'unknown', word } }] as const
   return { from, to, terms, about: [], ...(share === undefined ? {} : { share }) }
@@ -84,28 +91,40 @@ function partAt(tokens: readonly Token[], at: number): (Phrase & { readonly to: 
 }
 
 /** `all of the levain`, `the rest of the water`: a share of what an article or a stage's name follows. */
-function shareAt(tokens: readonly Token[], from: number, phrase: ReturnType<typeof phraseAt>) {
+function shareAt(
+  tokens: readonly Token[],
+  from: number,
+  phrase: ReturnType<typeof phraseAt>,
+  isStage: (key: string) => boolean,
+) {
   const said = phrase ?? partAt(tokens, from)
   if (said?.share === undefined) return undefined
   let { to } = said
   if (isOf(tokens[to])) to++
-  const article = kitchen.definite.has(tokens[to]?.key ?? '')
+  const article = definite.has(tokens[to]?.key ?? '')
   if (article) to++
   if (isApostrophe(tokens[to])) to++
   const { kind, key = '' } = tokens[to] ?? {}
-  const isStage = tokens.slice(to, to + mostWords).some(t => namesEarlierStage(t.key))
-  if (kind !== 'word' || kitchen.above.has(key) || (!phrase && !isStage)) return undefined
+  const ofStage = tokens.slice(to, to + mostWords).some(t => isStage(t.key))
+  if (kind !== 'word' || above.has(key) || (!phrase && !ofStage)) return undefined
   // `the rest of the dough` is a heading
-  if (said.share === 'rest' && !isStage && (key === 'dough' || key === 'pate')) return undefined
-  return article || isStage || said.alone ? quantity(from, to, '', said.share) : undefined
+  if (said.share === 'rest' && !ofStage && (key === 'dough' || key === 'pate')) return undefined
+  return article || ofStage || said.alone ? quantity(from, to, '', said.share) : undefined
 }
 
-/** How much is said at a token without number and unit, if anything is. */
-export function portionAt(tokens: readonly Token[], from: number): RowQuantity | undefined {
+/**
+ * How much is said at a token without number and unit, if anything is: `all of the levain`, `enough water`. `isStage`
+ * says whether a word names what was made before, of which a share may be taken.
+ */
+export function portionAt(
+  tokens: readonly Token[],
+  from: number,
+  isStage: (key: string) => boolean,
+): Portion | undefined {
   const { kind, key } = tokens[from]!
   if (kind === 'mark' || (kind === 'word' && !starts.has(key) && !numberWords.has(key))) return undefined
   const phrase = phraseAt(tokens, from, phrases)
-  const share = shareAt(tokens, from, phrase)
+  const share = shareAt(tokens, from, phrase, isStage)
   if (share) return share
   const before = tokens[from - 1]
   const whole = from > 0 && isEnd(before) ? phraseAt(tokens, from, behind) : undefined
@@ -115,7 +134,7 @@ export function portionAt(tokens: readonly Token[], from: number): RowQuantity |
   const { to, alone } = phrase
   const [last, next] = [tokens[to - 1]!, tokens[to]]
   const ofIt = isOf(next) || (next?.key === 'd' && isApostrophe(tokens[to + 1]))
-  const isName = alone && next?.kind === 'word' && (isEnd(before) || kitchen.mayPrecede.has(before!.key))
+  const isName = alone && next?.kind === 'word' && (isEnd(before) || joins.has(before!.key))
   const isKind = (last.key === 'extra' || last.key === 'additional') && !isEnd(tokens[to + 1])
   return (ofIt || isName) && !isKind ? quantity(from, to, last.text) : undefined
 }
