@@ -17,7 +17,11 @@ const plain = (text: string): string =>
     .trim()
 /** Without the endings of plurals, and one word for each of those that say the same. */
 const single = (text: string): string =>
-  text.replace(/\p{L}+/gu, word => sames.get(word) ?? word).replace(/(?<=\p{L}{2})(?:es|s|x)(?= |$)/gu, '')
+  text
+    .split(' ')
+    .map(word => (sames.get(word) ?? word).replace(plural, ''))
+    .join(' ')
+const plural = /(?<=\p{L}{2})(?:es|s|x)$/u
 
 const made = new WeakMap<Larder, ReadonlyMap<string, string>>()
 

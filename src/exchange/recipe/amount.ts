@@ -17,15 +17,6 @@ export interface Taken {
   readonly isBehind: boolean // the name stands before it
 }
 
-/** What the amounts of one ingredient come to. */
-export interface Settled {
-  readonly amount: string // as Tarebook writes it; '' where it has to be asked for
-  readonly share?: number | 'rest' // of an earlier stage
-  readonly guesses: readonly LineReason[]
-  readonly said: readonly LineReason[] // what needs no confirming
-  readonly notes: readonly string[] // what the amount loses: the range, the handful, another measure
-}
-
 /** One of them by itself. */
 interface Read extends Taken {
   readonly figure: Pick<Figure, 'text' | 'value' | 'unit' | 'grams'>
@@ -52,13 +43,14 @@ const asWritten = (measures: string): string => `${measures} as written`
 
 /** The amounts of an ingredient of a name. */
 class Amounts {
-  readonly #known: Ingredient | undefined
-
   constructor(
     readonly name: string,
     readonly larder: Larder,
-  ) {
-    this.#known = ingredientNamed(larder, name)
+  ) {}
+
+  /** Asked for few amounts: most have a unit, and stand alone. */
+  get #known(): Ingredient | undefined {
+    return ingredientNamed(this.larder, this.name)
   }
 
   /** What a bare number is: of what is counted, that many; of flour, water and salt, grams. */
@@ -80,8 +72,8 @@ class Amounts {
     const figure = figureOf(counted, value => (isStick ? 'each' : this.#bareUnit(value)))
     const read = figure.text
     // `asdf 42t`: one letter behind what nobody knows is no measure
-    const isLetter = isBehind && unit?.kind === 'unit' && unit.guess === 'letter' && !this.#known
-    if (read === '' || isLetter)
+    const isLetter = unit?.kind === 'unit' && unit.guess === 'letter'
+    if (read === '' || (isLetter && isBehind && !this.#known))
       return { ...taken, figure: nothing, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
     const given = { typed, number: number.value, unit: unit?.kind === 'unit' ? unit.unit : '', read }
     const reasons = figure.guesses
@@ -95,8 +87,8 @@ class Amounts {
   /** What an amount weighs, in grams; `by` an ingredient of the larder. */
   #weighed({ figure: { grams, unit, value } }: Read): { grams: number; by?: string } | undefined {
     if (grams !== undefined) return { grams }
-    const isFlour = !this.#known && guessCountsAs(this.name) === 'flour'
-    const likely = isFlour ? this.larder.find('All-purpose flour') : this.#known
+    const isFlour = guessCountsAs(this.name) === 'flour'
+    const likely = this.#known ?? (isFlour ? this.larder.find('All-purpose flour') : undefined)
     const one = likely && gramsPerMeasure(likely, unit as Measure)
     return likely && one !== undefined ? { grams: one * value, by: likely.name } : undefined
   }
@@ -119,8 +111,11 @@ class Amounts {
   }
 }
 
-/** The amount of highest rank, with what there is to say about the others. */
-export function settle(all: readonly Taken[], name: string, larder: Larder): Settled {
+/**
+ * The amount of highest rank: as Tarebook writes it, '' where it has to be asked for, or a share of an earlier stage.
+ * `guesses` are to be confirmed, `said` need not be; `notes` are what the amount loses: the range, another measure.
+ */
+export function settle(all: readonly Taken[], name: string, larder: Larder) {
   const amounts = new Amounts(name, larder)
   const reads = all.map(taken => amounts.read(taken))
   const best = reads.toSorted((a, b) => b.rank - a.rank)[0]

@@ -1,8 +1,8 @@
 import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { namesBread } from '../values/stage-kinds.js'
-import { isAside, isFact, isOrder, isShortName, isWished, listStart, nameIn, ofSentence } from './clues.js'
-import { headingOf, inlineStage, isDefinite, type StageHeading, type StageOpening } from './headings.js'
+import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
+import { type Heading, headingOf, inlineStage, isDefinite, type StageHeading } from './headings.js'
 import { kitchen } from './kitchen-words.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './row.js'
@@ -72,7 +72,7 @@ export interface Candidate {
 }
 
 /** A row between its neighbours. */
-export interface Placed {
+interface Placed {
   readonly row: Row
   readonly isFirst: boolean // of the rows with text
   readonly blankBefore: boolean
@@ -86,8 +86,12 @@ export const candidate = (
   more: Omit<Candidate, 'kind' | 'score' | 'reasons'> = {},
 ): Candidate => ({ ...more, kind, reasons, score: reasons.reduce((sum, r) => sum + weights[r], 0) })
 
+const leastToTell = 5 // the score of what tells something so plainly that it is no line
+
 const only = (...pairs: readonly (readonly [Evidence, boolean])[]): Evidence[] =>
   pairs.filter(([, holds]) => holds).map(([evidence]) => evidence)
+
+const bestOf = (all: readonly Candidate[]): Candidate => all.reduce((a, b) => (b.score > a.score ? b : a))
 
 /** Does the amount stand before the name, behind it, or is there none? */
 const shapeOf = ({ quantities: [first] }: Row): string =>
@@ -122,13 +126,24 @@ export class Candidates {
 
   constructor(readonly larder: Larder) {}
 
-  of(placed: Placed): readonly Candidate[] {
-    const lines = this.#lines(placed.row)
+  /** The candidates of each row; `apart` says which have blank rows above. */
+  of(rows: readonly Row[], apart: readonly boolean[]): (readonly Candidate[])[] {
+    return rows.map((row, i) => {
+      const [isFirst, blankBefore, blankAfter] = [i === 0, apart[i]!, apart[i + 1] ?? false]
+      return this.#ofRow({ row, isFirst, blankBefore, blankAfter, below: rows[i + 1] })
+    })
+  }
+
+  #ofRow(placed: Placed): readonly Candidate[] {
+    const tellings = this.#tellings(placed.row)
+    const isTold = tellings.some(({ score }) => score >= leastToTell)
+    const lines = this.#lines(placed.row, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
     const heads = this.#headings(placed, isName)
     if (heads.some(({ kind }) => kind === 'list' || kind === 'method')) return heads
-    const all = [...heads, ...lines, ...this.#tellings(placed.row), candidate('unknown', [])]
-    const best = all.reduce((a, b) => (b.score > a.score ? b : a))
+    const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
+    const all = [...plain, ...this.#prose(placed.row, plain)]
+    const best = bestOf(all)
     this.#isList ||=
       !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
     return all
@@ -168,7 +183,7 @@ export class Candidates {
   }
 
   /** What speaks for and against a heading, whatever it opens. */
-  #evidence({ row, blankBefore, blankAfter, below }: Placed, { stage, sure }: StageOpening, isName: boolean) {
+  #evidence({ row, blankBefore, blankAfter, below }: Placed, { stage, sure }: Heading, isName: boolean) {
     const isMarked = row.marked || row.colon
     const amounts = row.quantities.some(q => q.terms[0].unit || row.depths[q.from] === 0)
     return only(
@@ -184,10 +199,11 @@ export class Candidates {
     )
   }
 
-  #lines(row: Row): Candidate[] {
+  /** A row that plainly tells something is a line only where it opens as a list. */
+  #lines(row: Row, isTold: boolean): Candidate[] {
     const { larder } = this
     const { words, bulleted, when, quantities } = row
-    const start = listStart(row)
+    const start = opensWith(row, kitchen.listStarts) // `You need …`
     if (start !== undefined && quantities.some(q => q.terms[0].unit)) {
       const found = foundIn(row, larder, start)
       if (found.length > 0) return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
@@ -198,6 +214,7 @@ export class Candidates {
       const parts = [{ found, stage: inline.stage }]
       if (found.length > 1) return [candidate('line', ['names its stage'], { parts })]
     }
+    if (isTold) return []
     const found = foundIn(row, larder)
     const isOne = found.length === 1
     const [reason] = only(
@@ -214,6 +231,15 @@ export class Candidates {
     ]
   }
 
+  /** The ingredients of sentences, before any list of them. */
+  #prose(row: Row, plain: readonly Candidate[]): Candidate[] {
+    const { kind, reasons } = bestOf(plain)
+    if (this.#isList || (kind !== 'step' && kind !== 'note')) return []
+    const parts = inProse(row, this.larder)
+    if (parts.every(({ found }) => found.length === 0)) return []
+    return [candidate('line', [...reasons, 'ingredients in a sentence'], { parts, inSentence: true })]
+  }
+
   /** What a row tells, where it is no line: a fact, a step, a remark. */
   #tellings(row: Row): Candidate[] {
     const told: Candidate[] = []
@@ -225,10 +251,6 @@ export class Candidates {
       return [...told, candidate('note', ['a remark among remarks'], needs)]
     }
     const does = row.hasNoAmount || row.numbered || row.words.some(t => kitchen.verbs.has(t.key))
-    told.push(candidate(does ? 'step' : 'note', sentence))
-    const parts = this.#isList ? [] : inProse(row, this.larder)
-    if (parts.some(p => p.found.length > 0))
-      told.push(candidate('line', [...sentence, 'ingredients in a sentence'], { parts, inSentence: true }))
-    return told
+    return [...told, candidate(does ? 'step' : 'note', sentence)]
   }
 }

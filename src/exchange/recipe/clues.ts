@@ -8,7 +8,7 @@ const mostWordsOfPhrase = 4
 const mostWordsOfName = 5 // of a row that names something and says no more
 
 /** The longest phrase of a set that the row opens with: the token after it. */
-function opensWith(row: Row, phrases: ReadonlySet<string>): number | undefined {
+export function opensWith(row: Row, phrases: ReadonlySet<string>): number | undefined {
   const words: string[] = []
   let after: number | undefined
   for (let i = 0; i < row.tokens.length && words.length < mostWordsOfPhrase; i++) {
@@ -79,9 +79,6 @@ export function isOrder({ tokens }: Row, from: number): boolean {
   const word = tokens.slice(from, from + 3).find(t => t.kind === 'word')
   return word !== undefined && kitchen.verbs.has(word.key)
 }
-
-/** Where the ingredients start behind `You need`. */
-export const listStart = (row: Row): number | undefined => opensWith(row, kitchen.listStarts)
 
 /** `salt to taste`, `oil for the tin`. */
 export const isWished = ({ words }: Row): boolean =>

@@ -11,15 +11,12 @@ export interface StageHeading {
   readonly remark: string // what is said besides, in parentheses or behind a dash
 }
 
-/** A row that opens a stage, or names the bread. */
-export interface StageOpening {
-  readonly opens: 'stage'
+/** What a row opens if it is a heading: a stage, or one of the parts of a recipe. */
+export interface Heading {
+  readonly opens: 'stage' | 'list' | 'method' | 'remarks'
   readonly stage: StageHeading
   readonly sure: boolean // marked, or `For the levain`: else it is one only over lines
 }
-
-/** What a row opens if it is a heading: a stage, or one of the parts of a recipe. */
-export type Heading = { readonly opens: 'list' | 'method' | 'remarks'; readonly sure: boolean } | StageOpening
 
 const mostWords = 12 // of a row that is a heading
 const mostWordsOfName = 7
@@ -88,18 +85,18 @@ export function headingOf(row: Row): Heading | undefined {
   if (words.length === 0 || words.length > mostWordsOfName) return undefined
   const key = words.map(t => t.key).join(' ')
   const marked = row.marked || row.colon
-  const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
-  if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', sure: true }
-  if (kitchen.methodHeadings.has(key)) return { opens: 'method', sure: true }
-  if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', sure: marked || row.words.length === 1 }
   const { name, led } = nameIn(head)
+  const stage = { name: capital(joined(name)), kind: kindOf(name), remark }
+  const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
+  if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
+  if (kitchen.methodHeadings.has(key)) return { opens: 'method', stage, sure: true }
+  const isAlone = marked || row.words.length === 1
+  if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
   if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
   if (saysHowMuch(row, headTo, marked)) return undefined
-  const kind = kindOf(name)
-  const sure = marked || (led && kind !== undefined)
+  const sure = marked || (led && stage.kind !== undefined)
   const plain = words.length <= 4 && !row.bulleted && !'.!?'.includes(row.tokens.at(-1)!.text)
-  if (!sure && !plain) return undefined
-  return { opens: 'stage', stage: { name: capital(joined(name)), kind, remark }, sure }
+  return sure || plain ? { opens: 'stage', stage, sure } : undefined
 }
 
 /** A stage's name before amounts in one row: `Levain: 40 g starter, 100 g flour`, `For the poolish, mix …`. */

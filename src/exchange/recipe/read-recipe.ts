@@ -65,19 +65,9 @@ function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
     return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
   })
   const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
-  const candidates = new Candidates(larder)
-  const placed = filled.map(({ row }, i) =>
-    candidates.of({
-      row,
-      isFirst: i === 0,
-      blankBefore: apart[i]!,
-      blankAfter: apart[i + 1] ?? false,
-      below: filled[i + 1]?.row,
-    }),
-  )
-  const read = bestWay(placed, apart).map(
-    (as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, filled[i]!.row) }),
-  )
+  const rows = filled.map(({ row }) => row)
+  const ways = bestWay(new Candidates(larder).of(rows, apart), apart)
+  const read = ways.map((as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, rows[i]!) }))
   // names get the amounts that stand on the rows beside them
   read.forEach(({ as, row }, i) => {
     if (as.kind !== 'amount') return

@@ -28,12 +28,7 @@ export type LineReason =
   | { readonly code: 'forUse'; readonly purpose: Purpose }
   | { readonly code: 'noAmount'; readonly ingredient: string }
   | { readonly code: 'countsAs'; readonly ingredient: string; readonly kind: CountsAs['kind'] }
-  | {
-      readonly code: 'starterWithin'
-      readonly written: string
-      readonly stage: string
-      readonly as: string
-    }
+  | { readonly code: 'starterWithin'; readonly written: string; readonly stage: string; readonly as: string }
   | {
       readonly code: 'taken'
       readonly share: number | 'rest'
