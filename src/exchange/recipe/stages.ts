@@ -82,8 +82,8 @@ function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number 
 /** What is known of an earlier stage, asked once. */
 interface Known {
   readonly words: readonly string[] // of its name, that say what kind it is
-  grams: number | undefined // of all its lines; undefined where one of them cannot be weighed
-  taken: number | undefined // of it by other lines, likewise
+  whole?: { readonly grams: number | undefined } | undefined // of all its lines, where asked; none where one cannot be weighed
+  taken: number | undefined // grams of it by other lines, likewise
   isTaken: boolean
 }
 
@@ -111,13 +111,15 @@ class Takings {
           else seed(line, stage)
         }
       })
-      for (const [stage, known] of this.#known) known.grams = this.#gramsOf(stage)
+      for (const known of this.#known.values()) known.whole = undefined
     }
     this.#takeUnnamed()
   }
 
   #gramsOf(stage: StageDraft): number | undefined {
-    return sumOf(stage.lines.map(line => gramsOfLine(line, this.larder)))
+    const known = this.#of(stage)
+    known.whole ??= { grams: sumOf(stage.lines.map(line => gramsOfLine(line, this.larder))) }
+    return known.whole.grams
   }
 
   #of(stage: StageDraft): Known {
@@ -125,7 +127,6 @@ class Takings {
     if (known) return known
     const made = {
       words: earlierStageWords(stage.name),
-      grams: this.#gramsOf(stage),
       taken: 0,
       isTaken: false,
     }
@@ -148,7 +149,7 @@ class Takings {
         'its name': nameKey(stage.name) === nameKey(ingredient),
         'a word of its kind, as no other': sharing.length === 1 && sharing[0] === stage,
         'its kind, as no other': isAlike,
-        'its weight': isAlike && isNear(gramsOfLine(line, this.larder), this.#of(stage).grams),
+        'its weight': isAlike && isNear(gramsOfLine(line, this.larder), this.#gramsOf(stage)),
         'a share': share !== undefined,
         'what stands above': isAbove,
       }
@@ -181,8 +182,8 @@ class Takings {
   }
 
   #takeShare(line: LineDraft, share: number | 'rest', source: StageDraft): void {
-    const { grams, taken } = this.#of(source)
-    const before = share === 'rest' ? taken : 0
+    const grams = this.#gramsOf(source)
+    const before = share === 'rest' ? this.#of(source).taken : 0
     if (grams === undefined || before === undefined) return
     const takes = share === 'rest' ? grams - before : grams * share
     if (takes <= 0) return
