@@ -1,6 +1,7 @@
 import { type Portion, portionAt } from '../../dough/amounts/portions.js'
 import { quantityAt } from '../../dough/amounts/quantities.js'
-import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
+import type { Token } from '../../dough/amounts/text-tokens.js'
+import { printedTokens } from '../values/printed-tokens.js'
 import { namesEarlierStage } from '../values/stage-kinds.js'
 
 /** A row of recipe text, taken apart once. */
@@ -23,7 +24,6 @@ const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»
 const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
 const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
 const endMarkUp = /[*_#=\s]+$/
-const footnotes = /[*_`†‡§¹²³]/
 
 export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
 const isClosing = ({ text }: Token): boolean => text === ')' || text === ']'
@@ -73,7 +73,7 @@ export function rowOf(text: string): Row {
   const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
   // a table's rules part its columns as tabs do
   const plain = ' '.repeat(from) + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
-  const tokens = tokensOf(plain).filter(t => t.kind !== 'mark' || !footnotes.test(t.text))
+  const tokens = printedTokens(plain)
   const amounts = amountsIn(tokens)
   return {
     text,
