@@ -2,7 +2,7 @@ import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { namesBread } from '../values/stage-kinds.js'
 import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
-import { type Heading, headingOf, inlineStage, isDefinite, type StageHeading } from './headings.js'
+import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { kitchen } from './kitchen-words.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './row.js'
@@ -137,7 +137,7 @@ export class Candidates {
   #ofRow(placed: Placed): readonly Candidate[] {
     const tellings = this.#tellings(placed.row)
     const isTold = tellings.some(({ score }) => score >= leastToTell)
-    const lines = this.#lines(placed.row, isTold)
+    const lines = this.#lines(placed, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
     const heads = this.#headings(placed, isName)
     if (heads.some(({ kind }) => kind === 'list' || kind === 'method')) return heads
@@ -173,11 +173,6 @@ export class Candidates {
         title.push('names a bread')
       candidates.push(candidate('title', ['first row', ...title], { stage }))
     }
-    // a row among the lines of a stage that names one read before takes that one; it opens none
-    if (!sure && (this.#stages.has(nameKey(name)) || (isDefinite(row.words[0]) && !blankBefore)))
-      candidates.push(
-        candidate('line', ['takes an earlier stage'], { parts: named(name, row), needs: 'a line above' }),
-      )
     this.#stages.add(nameKey(name))
     return candidates
   }
@@ -200,7 +195,7 @@ export class Candidates {
   }
 
   /** A row that plainly tells something is a line only where it opens as a list. */
-  #lines(row: Row, isTold: boolean): Candidate[] {
+  #lines({ row, blankBefore }: Placed, isTold: boolean): Candidate[] {
     const { larder } = this
     const { words, bulleted, when, quantities } = row
     const start = opensWith(row, kitchen.listStarts) // `You need …`
@@ -226,9 +221,12 @@ export class Candidates {
     if (reason) return [candidate('line', [reason], { parts: [{ found }] })]
     if (found.length === 0 && quantities[0]?.from === 0) return [candidate('amount', ['only an amount'])]
     if (!isShortName(row)) return []
-    return [
-      candidate('line', ['a name beside lines'], { parts: named(nameIn(row), row), needs: 'a neighbour' }),
-    ]
+    // a row among lines that names a stage read before takes that one
+    const name = nameIn(row)
+    const isDefinite = kitchen.definite.has(words[0]!.key) && !blankBefore
+    return this.#stages.has(nameKey(name)) || isDefinite
+      ? [candidate('line', ['takes an earlier stage'], { parts: named(name, row), needs: 'a line above' })]
+      : [candidate('line', ['a name beside lines'], { parts: named(name, row), needs: 'a neighbour' })]
   }
 
   /** The ingredients of sentences, before any list of them. */

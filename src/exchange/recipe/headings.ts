@@ -21,10 +21,6 @@ export interface Heading {
 const mostWords = 12 // of a row that is a heading
 const mostWordsOfName = 7
 
-/** `The levain` speaks of one that is there. */
-export const isDefinite = (token: Token | undefined): boolean =>
-  token !== undefined && kitchen.definite.has(token.key)
-
 const capital = (text: string): string => {
   const small = text === text.toUpperCase() && text.length > 3 ? text.toLowerCase() : text
   return small.charAt(0).toUpperCase() + small.slice(1)

@@ -90,11 +90,8 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
 /** Is there nothing in these words but what is done to an ingredient? */
 export function isState(tokens: readonly Token[], orNothing = false): boolean {
   const words = tokens.filter(t => t.kind === 'word')
-  const isSo = (t: Token) =>
-    isOneOf(kitchen.states, t) ||
-    isOneOf(kitchen.temperatures, t) ||
-    isOneOf(kitchen.kinds, t) ||
-    kitchen.fillers.has(t.key)
+  const { states, temperatures, kinds, fillers } = kitchen
+  const isSo = (t: Token) => fillers.has(t.key) || [states, temperatures, kinds].some(set => isOneOf(set, t))
   return (orNothing || words.length > 0) && words.every(isSo)
 }
 

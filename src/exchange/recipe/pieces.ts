@@ -7,7 +7,7 @@ import { inlineStage } from './headings.js'
 import { isOneOf, kitchen } from './kitchen-words.js'
 import { bare, isState, nameOf } from './names.js'
 import { type Row, textOf } from './row.js'
-import { type Found, isAmount, type Part, type Piece, readSegment } from './segment.js'
+import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
 const longestName = 60 // tokens beside an amount that are looked at
 const longestBareName = 6 // tokens of a name without an amount, among others
@@ -95,7 +95,7 @@ export function foundIn(row: Row, larder: Larder, start = 0): Found[] {
   const found: Found[] = []
   let lost: string[] = [] // what stands before the first of them
   for (const piece of piecesOf(row, larder, start)) {
-    const line = readSegment(row, piece, larder)
+    const line = new Segment(row, piece, larder).read()
     if (!line) lost.push(textOf(row, piece.from, piece.to))
     const of = line ?? found.pop()
     if (!of) continue
@@ -113,23 +113,17 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
   const { tokens, depths } = row
   const clauses = cut(row, start, end, i => {
     const { kind, key, text } = tokens[i]!
-    return kind === 'mark'
-      ? !sticky.has(text)
-      : kitchen.clauseEnds.has(key) ||
-          kitchen.noteStarts.has(key) ||
-          (kitchen.verbs.has(key) && key !== 'rub')
+    if (kind === 'mark') return !sticky.has(text)
+    const isVerb = kitchen.verbs.has(key) && key !== 'rub'
+    return isVerb || kitchen.clauseEnds.has(key) || kitchen.noteStarts.has(key)
   })
   return clauses.flatMap(clause => {
     const main = clause.quantities.find(q => depths[q.from] === 0)
     const first = main ?? clause.quantities[0]
     if (!first) return []
-    const line = readSegment(row, main ? { ...clause, from: main.from } : clause, larder)
-    if (
-      !line ||
-      !/\p{L}{3}/u.test(line.ingredient) ||
-      (!first.terms[0].unit && !ingredientNamed(larder, line.ingredient)?.each)
-    )
-      return []
+    const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
+    if (!line || !/\p{L}{3}/u.test(line.ingredient)) return []
+    if (!first.terms[0].unit && !ingredientNamed(larder, line.ingredient)?.each) return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before
     const isStage = earlierStageWords(line.ingredient).length > 0
     return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []

@@ -8,7 +8,7 @@ import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { type Row, rowOf } from './row.js'
-import { asked, draftOf, inOrder, type StageDraft, stageOf, takeStages } from './stages.js'
+import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
 import type { RestReason } from './words.js'
 import { lineReason, recipeProblem, restReason } from './words.js'
 
@@ -44,10 +44,16 @@ const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
 const usual = larderOf(usualLarder)
 
-const fates: Readonly<Record<Kind, RestOfRecipe['as']>> = {
-  ...{ title: 'heading', stage: 'heading', list: 'heading', method: 'heading', remarks: 'heading' },
-  ...{ step: 'step', note: 'note', fact: 'note', amount: 'amount' },
-  ...{ line: 'not understood', unknown: 'not understood' },
+const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
+
+/** What a row of which no line is made is told to be. */
+function fateOf(kind: Kind): RestOfRecipe['as'] {
+  if (headings.has(kind)) return 'heading'
+  return kind === 'step' || kind === 'note' || kind === 'amount'
+    ? kind
+    : kind === 'fact'
+      ? 'note'
+      : 'not understood'
 }
 
 /** A row with text, and what it was taken for. */
@@ -130,8 +136,8 @@ class Draft {
       const opens = isOver && (stage!.kind !== undefined || !larderName(this.larder, name))
       if (opens) this.#stage = this.#open(stage!, heading)
       if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
-    } else if (fates[kind] === 'step' || fates[kind] === 'note') this.#notes.push(text.trim())
-    this.put(at, text, fates[kind], why)
+    } else if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push(text.trim())
+    this.put(at, text, fateOf(kind), why)
   }
 
   #titleOf(text: string, { name, remark }: StageHeading): string {
@@ -146,21 +152,17 @@ class Draft {
     this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
   }
 
-  #problems(isEmpty: boolean): Problem[] {
-    const none = recipeProblem({ code: 'recipeWithoutIngredient' })
+  #problems(): Problem[] {
     const rows = this.rest.filter(({ as }) => as === 'not understood')
-    return [
-      ...(isEmpty ? [{ ...none, where: {}, severity: 'error' as const }] : []),
-      ...rows.map(({ row, why = '' }): Problem => {
-        const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
-        return { ...problem, where: { row }, severity: 'warning' }
-      }),
-    ]
+    return rows.map(({ row, why = '' }) => {
+      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
+      return { ...problem, where: { row }, severity: 'warning' }
+    })
   }
 
   finish(): RecipeRead {
     const stages = inOrder([...this.#stages.values()])
-    takeStages(stages, this.larder)
+    new Takings(stages, this.larder).takeAll()
     const meanings = asked(stages, this.larder)
     const formula: Formula = {
       id: newId(),
@@ -179,14 +181,21 @@ class Draft {
       .sort((a, b) => a.row - b.row)
       .map(
         ({ id: lineId, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
-          ...{ lineId, row, source, ingredient, amount, note },
+          lineId,
+          row,
+          source,
+          ingredient,
+          amount,
+          note,
           guesses: guesses.map(reason => lineReason(reason).message),
           said: said.map(reason => lineReason(reason).message),
         }),
       )
     const taken = new Set(lines.map(line => line.row))
     const rest = this.rest.filter(({ row }) => !taken.has(row))
-    return { formula, lines, rest, problems: this.#problems(lines.length === 0) }
+    const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
+    const none: Problem[] = lines.length > 0 ? [] : [{ ...problem, where: {}, severity: 'error' }]
+    return { formula, lines, rest, problems: [...none, ...this.#problems()] }
   }
 }
 

@@ -73,8 +73,8 @@ export function isAmount(row: Row, quantity: Portion, from: number, to: number):
   return end <= last && isState(tokens.slice(quantity.to, end), true)
 }
 
-/** One segment of a row, while it is taken apart. */
-class Segment {
+/** One segment of a row, which is taken apart: what, how much, and what else is said. */
+export class Segment {
   readonly #taken: Portion[] = []
   readonly #each = new Set<Portion>() // those that are of each that is counted
   readonly #notes: string[] = []
@@ -294,7 +294,3 @@ class Segment {
     return purpose ? [...more, { code: 'forUse' as const, purpose }] : more
   }
 }
-
-/** Takes one segment of a row apart: what, how much, and what else is said. */
-export const readSegment = (row: Row, piece: Piece, larder: Larder): Found | undefined =>
-  new Segment(row, piece, larder).read()

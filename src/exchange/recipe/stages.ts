@@ -55,16 +55,7 @@ export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
   return ordered
 }
 
-/** What speaks for a line taking an earlier stage. */
-const weights = {
-  'its name': 10,
-  'a word of its kind, as no other': 6,
-  'its kind, as no other': 3,
-  'its weight': 2.5,
-  'a share': 2,
-  'what stands above': 2,
-} as const
-const enough = 5
+const enough = 5 // of what speaks for a line taking an earlier stage
 const mostEarlier = 40 // stages that are asked; no formula has so many
 const nearly = 0.01 // of its weight
 
@@ -90,8 +81,8 @@ interface Known {
 const sumOf = (all: readonly (number | undefined)[]): number | undefined =>
   all.reduce((sum, one) => (sum === undefined || one === undefined ? undefined : sum + one), 0)
 
-/** Finds which lines take which earlier stages, and how much of them. */
-class Takings {
+/** Names lines after the earlier stages they take, and says how much where the text does not. */
+export class Takings {
   readonly #known = new Map<StageDraft, Known>()
 
   constructor(
@@ -145,16 +136,15 @@ class Takings {
     let best: { stage: StageDraft; score: number } | undefined
     for (const stage of earlier) {
       const isAlike = alike.length === 1 && alike[0] === stage
-      const evidence: Readonly<Record<keyof typeof weights, boolean>> = {
-        'its name': nameKey(stage.name) === nameKey(ingredient),
-        'a word of its kind, as no other': sharing.length === 1 && sharing[0] === stage,
-        'its kind, as no other': isAlike,
-        'its weight': isAlike && isNear(gramsOfLine(line, this.larder), this.#gramsOf(stage)),
-        'a share': share !== undefined,
-        'what stands above': isAbove,
-      }
-      const holding = (Object.keys(weights) as (keyof typeof weights)[]).filter(what => evidence[what])
-      const score = holding.reduce((sum, what) => sum + weights[what], 0)
+      const evidence: readonly (readonly [score: number, holds: boolean])[] = [
+        [10, nameKey(stage.name) === nameKey(ingredient)],
+        [6, sharing.length === 1 && sharing[0] === stage], // a word of its kind, as no other
+        [3, isAlike], // its kind, as no other
+        [2.5, isAlike && isNear(gramsOfLine(line, this.larder), this.#gramsOf(stage))],
+        [2, share !== undefined],
+        [2, isAbove],
+      ]
+      const score = evidence.reduce((sum, [score, holds]) => sum + (holds ? score : 0), 0)
       if (score >= enough && (!best || score > best.score)) best = { stage, score }
     }
     return best?.stage
@@ -224,10 +214,6 @@ function seed(line: LineDraft, { name, kind }: StageDraft): void {
   line.note = [written, note].filter(Boolean).join(', ')
   line.ingredient = as
 }
-
-/** Names the lines of stages after the earlier stages they take, and says how much where the text does not. */
-export const takeStages = (stages: readonly StageDraft[], larder: Larder): void =>
-  new Takings(stages, larder).takeAll()
 
 const anyYeast = /^(levure|yeast|dry yeast|levure s[eè]che)$/i
 const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|coconut|coco|nut)(?!\p{L})/iu
