@@ -27,11 +27,7 @@ export const linesMet: readonly RecipeLineCase[] = [
   ['Water350g', 'Water | 350 g |'],
   ['Sel fin‡ : 20 g', 'Sel fin | 20 g |'],
   ['10g* de sel', 'Sel | 10 g |'],
-  // ranges of sums and of one unit
-  [
-    '3/4 cup plus 2 tablespoons to 1 1/8 cups water',
-    'Water | 1 cup | 3/4 cup plus 2 tablespoons to 1 1/8 cups as written ? is a range: its middle, 1 cup',
-  ],
+  // ranges of one unit
   ['3 to 6 oz grated cheese', 'cheese | 4.5 oz | 3 to 6 oz as written, grated ? is a range'],
   ['2 à 3 cl d’huile d’olive', 'Huile d’olive | 25 ml | 2 à 3 cl as written ? is a range'],
   // a per cent that is of a name
@@ -57,7 +53,10 @@ export const linesMet: readonly RecipeLineCase[] = [
   ['1 cuillère à thé de sel', 'Sel | 1 tsp |'],
   // asides make no lines of their own
   ['1 kg potatoes, cut into four pieces', 'Potatoes | 1 kg | cut into four pieces'],
-  ['500 g apples, peeled, to yield about 4 cups', 'apples | 500 g | peeled, to yield about 4 cups ? stands in'],
+  [
+    '500 g apples, peeled, to yield about 4 cups',
+    'apples | 500 g | peeled, to yield about 4 cups ? stands in',
+  ],
   ['200 g water, reserved', 'Water | 200 g | reserved'],
   ['100 g de beurre, coupé en quatre morceaux', 'Beurre | 100 g | coupé en quatre morceaux'],
   ['cut into four pieces'],

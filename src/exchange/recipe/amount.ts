@@ -29,7 +29,6 @@ interface Read extends Taken {
 const weights = { g: 6, kg: 6, oz: 5, lb: 5 }
 const volumes = { ml: 4, l: 4, 'fl oz': 3, cup: 3, tbsp: 3, tsp: 3 }
 const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 2, '%': 1 }
-const leastMeasured = 3
 
 /** Kinds of the larder that are counted as well as weighed. */
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
@@ -122,7 +121,7 @@ export function settle(all: readonly Taken[], name: string, larder: Larder) {
   if (!best) return { amount: '', guesses: [], said: [], notes: [] }
   const { figure, quantity, note, reasons, typed: one } = best
   const share = quantity.share === undefined ? {} : { share: quantity.share }
-  const count = reads.find(r => r !== best && r.rank < leastMeasured && !r.quantity.upTo)
+  const count = reads.find(r => r !== best && r.rank < volumes.tsp && !r.quantity.upTo)
   const pieces = count?.quantity.terms[0].number.value ?? 1
   const isBare = count !== undefined && count.quantity.terms[0].unit === undefined
   if (count && pieces !== 1 && (best.ofEach || (isBare && count.isBefore))) {

@@ -71,15 +71,6 @@ export interface Candidate {
   readonly needs?: 'lines below' | 'a line above' | 'a neighbour' | 'a remark above' // else it is none
 }
 
-/** A row between its neighbours. */
-interface Placed {
-  readonly row: Row
-  readonly isFirst: boolean // of the rows with text
-  readonly blankBefore: boolean
-  readonly blankAfter: boolean
-  readonly below: Row | undefined // the next row with text
-}
-
 export const candidate = (
   kind: Kind,
   reasons: readonly Evidence[],
@@ -97,14 +88,8 @@ const bestOf = (all: readonly Candidate[]): Candidate => all.reduce((a, b) => (b
 const shapeOf = ({ quantities: [first] }: Row): string =>
   first ? (first.from === 0 ? 'first' : 'behind') : 'none'
 
-/** What speaks for a title as for a heading. */
-const ofTitles = new Set<Evidence>([
-  'marked as a heading',
-  'short',
-  'above a blank row',
-  'name of an ingredient',
-  'says how much',
-])
+/** What speaks for a heading and for no title. */
+const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
 /** An ingredient of which only the name is written. */
 const named = (ingredient: string, { text: source }: Row): readonly Part[] => [
@@ -124,33 +109,34 @@ export class Candidates {
   #isList = false // amounts of ingredients were met, outside sentences
   readonly #stages = new Set<string>() // that headings name
 
-  constructor(readonly larder: Larder) {}
+  /** `rows` with text; `apart` says which of them have blank rows above. */
+  constructor(
+    readonly larder: Larder,
+    readonly rows: readonly Row[],
+    readonly apart: readonly boolean[],
+  ) {}
 
-  /** The candidates of each row; `apart` says which have blank rows above. */
-  of(rows: readonly Row[], apart: readonly boolean[]): (readonly Candidate[])[] {
-    return rows.map((row, i) => {
-      const [isFirst, blankBefore, blankAfter] = [i === 0, apart[i]!, apart[i + 1] ?? false]
-      return this.#ofRow({ row, isFirst, blankBefore, blankAfter, below: rows[i + 1] })
-    })
+  all(): (readonly Candidate[])[] {
+    return this.rows.map((row, at) => this.#of(row, at))
   }
 
-  #ofRow(placed: Placed): readonly Candidate[] {
-    const tellings = this.#tellings(placed.row)
+  #of(row: Row, at: number): readonly Candidate[] {
+    const tellings = this.#tellings(row)
     const isTold = tellings.some(({ score }) => score >= leastToTell)
-    const lines = this.#lines(placed, isTold)
+    const lines = this.#lines(row, at, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
-    const heads = this.#headings(placed, isName)
+    const heads = this.#headings(row, at, isName)
     if (heads.some(({ kind }) => kind === 'list' || kind === 'method')) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
-    const all = [...plain, ...this.#prose(placed.row, plain)]
+    const all = [...plain, ...this.#prose(row, plain)]
     const best = bestOf(all)
     this.#isList ||=
       !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
     return all
   }
 
-  #headings(placed: Placed, isName: boolean): Candidate[] {
-    const { row, isFirst, blankBefore } = placed
+  #headings(row: Row, at: number, isName: boolean): Candidate[] {
+    const isFirst = at === 0
     const heading = headingOf(row)
     if (heading && heading.opens !== 'stage')
       return [candidate(heading.opens, [heading.sure ? 'heading of a part' : 'short'])]
@@ -160,14 +146,16 @@ export class Candidates {
     }
     const { stage, sure } = heading
     const { kind, name } = stage
-    const evidence = this.#evidence(placed, heading, isName)
+    const evidence = this.#evidence(row, at, heading, isName)
     const candidates: Candidate[] = []
-    if (sure || kind || blankBefore) {
+    if (sure || kind || this.apart[at]) {
       const isOpen = sure && !(isFirst && row.colon)
       candidates.push(candidate('stage', evidence, { stage, ...(isOpen ? {} : { needs: 'lines below' }) }))
     }
     if (isFirst) {
-      const title = evidence.filter(one => ofTitles.has(one) && (one !== 'marked as a heading' || row.marked))
+      const title = evidence.filter(
+        one => !ofHeadings.has(one) && (one !== 'marked as a heading' || row.marked),
+      )
       if (kind) title.push('names what is in it')
       if (kind && namesBread(row.words.map(t => t.key)) && !title.includes('says how much'))
         title.push('names a bread')
@@ -178,7 +166,8 @@ export class Candidates {
   }
 
   /** What speaks for and against a heading, whatever it opens. */
-  #evidence({ row, blankBefore, blankAfter, below }: Placed, { stage, sure }: Heading, isName: boolean) {
+  #evidence(row: Row, at: number, { stage, sure }: Heading, isName: boolean) {
+    const below = this.rows[at + 1]
     const isMarked = row.marked || row.colon
     const amounts = row.quantities.some(q => q.terms[0].unit || row.depths[q.from] === 0)
     return only(
@@ -186,8 +175,8 @@ export class Candidates {
       ['opens as a heading', sure && !isMarked],
       ['short', !sure],
       ['names a kind of stage', stage.kind !== undefined],
-      ['below a blank row', blankBefore],
-      ['above a blank row', blankAfter && !amounts],
+      ['below a blank row', this.apart[at]!],
+      ['above a blank row', this.apart[at + 1] === true && !amounts],
       ['name of an ingredient', isName && stage.kind === undefined && !sure],
       ['says how much', amounts && !sure],
       ['unlike the row below', amounts && below !== undefined && shapeOf(row) !== shapeOf(below)],
@@ -195,7 +184,7 @@ export class Candidates {
   }
 
   /** A row that plainly tells something is a line only where it opens as a list. */
-  #lines({ row, blankBefore }: Placed, isTold: boolean): Candidate[] {
+  #lines(row: Row, at: number, isTold: boolean): Candidate[] {
     const { larder } = this
     const { words, bulleted, when, quantities } = row
     const start = opensWith(row, kitchen.listStarts) // `You need …`
@@ -223,7 +212,7 @@ export class Candidates {
     if (!isShortName(row)) return []
     // a row among lines that names a stage read before takes that one
     const name = nameIn(row)
-    const isDefinite = kitchen.definite.has(words[0]!.key) && !blankBefore
+    const isDefinite = kitchen.definite.has(words[0]!.key) && !this.apart[at]
     return this.#stages.has(nameKey(name)) || isDefinite
       ? [candidate('line', ['takes an earlier stage'], { parts: named(name, row), needs: 'a line above' })]
       : [candidate('line', ['a name beside lines'], { parts: named(name, row), needs: 'a neighbour' })]

@@ -60,11 +60,9 @@ function without(tokens: readonly Token[], words: ReadonlySet<string>): [readonl
 
 /** The words without `100 % hydration`, which says how wet a starter is; the words taken. */
 function withoutHydration(tokens: readonly Token[]): [readonly Token[], string[]] {
-  const at = tokens.findIndex(
-    (t, i) => t.kind === 'number' && tokens[i + 1]?.text === '%' && /^hydrat/.test(tokens[i + 2]?.key ?? ''),
-  )
-  if (at < 0 || tokens.length === 3) return [tokens, []]
-  return [[...tokens.slice(0, at), ...tokens.slice(at + 3)], [joined(tokens.slice(at, at + 3))]]
+  const at = tokens.findIndex((t, i) => t.key.startsWith('hydrat') && tokens[i - 1]?.text === '%')
+  if (at < 2 || tokens.length === 3) return [tokens, []]
+  return [[...tokens.slice(0, at - 2), ...tokens.slice(at + 1)], [joined(tokens.slice(at - 2, at + 1))]]
 }
 
 const statesAndKinds = new Set([...kitchen.kinds, ...kitchen.states, ...aboutWords])

@@ -44,17 +44,14 @@ const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
 const usual = larderOf(usualLarder)
 
-const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
-
-/** What a row of which no line is made is told to be. */
-function fateOf(kind: Kind): RestOfRecipe['as'] {
-  if (headings.has(kind)) return 'heading'
-  return kind === 'step' || kind === 'note' || kind === 'amount'
-    ? kind
-    : kind === 'fact'
-      ? 'note'
-      : 'not understood'
+type Fate = RestOfRecipe['as']
+const fates: Readonly<Partial<Record<Kind, Fate>>> = {
+  step: 'step',
+  note: 'note',
+  fact: 'note',
+  amount: 'amount',
 }
+const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
 
 /** A row with text, and what it was taken for. */
 interface ReadRow {
@@ -72,7 +69,7 @@ function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
   })
   const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
   const rows = filled.map(({ row }) => row)
-  const ways = bestWay(new Candidates(larder).of(rows, apart), apart)
+  const ways = bestWay(new Candidates(larder, rows, apart).all(), apart)
   const read = ways.map((as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, rows[i]!) }))
   // names get the amounts that stand on the rows beside them
   read.forEach(({ as, row }, i) => {
@@ -137,7 +134,7 @@ class Draft {
       if (opens) this.#stage = this.#open(stage!, heading)
       if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
     } else if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push(text.trim())
-    this.put(at, text, fateOf(kind), why)
+    this.put(at, text, headings.has(kind) ? 'heading' : (fates[kind] ?? 'not understood'), why)
   }
 
   #titleOf(text: string, { name, remark }: StageHeading): string {
@@ -147,7 +144,7 @@ class Draft {
     return remark === '' || isBeside ? name : whole.trim()
   }
 
-  put(at: number, text: string, as: RestOfRecipe['as'], reason?: RestReason): void {
+  put(at: number, text: string, as: Fate, reason?: RestReason): void {
     const why = reason && restReason(reason).message
     this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
   }

@@ -101,8 +101,5 @@ function depthsOf(tokens: readonly Token[]): number[] {
     change[i]! -= 1
   })
   let depth = 0
-  return tokens.map((_, i) => {
-    depth += change[i]!
-    return depth
-  })
+  return tokens.map((_, i) => (depth += change[i]!))
 }

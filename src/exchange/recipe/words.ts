@@ -1,4 +1,4 @@
-import { guessSentences, type WrittenGuess } from '../../dough/amounts/words.js'
+import { guessSentences, type WrittenGuess } from '../../dough/amounts/guess-words.js'
 import { numberText } from '../../dough/amounts/written-numbers.js'
 import type { CountsAs } from '../../dough/document/formula.js'
 import { type Sentences, wording } from '../../engine/index.js'
