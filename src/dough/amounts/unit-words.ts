@@ -38,7 +38,7 @@ const spellings: readonly (readonly [unit: Unit | '%', words: string, guess?: Un
   ['dessertspoon', 'dessertspoon|dessertspoons|dsp|cuillere a dessert|cuilleres a dessert|dessertloffel'],
   [
     'tbsp',
-    'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|cas|cs|c s|el|essloffel|essloeffel',
+    'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuillere a table|cuilleres a table|c a table|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|cas|cs|c s|el|essloffel|essloeffel',
   ],
   ['cup', 'cup|cups|cupful|cupfuls|c'],
   ['cup', 'tasse|tasses|tassen', 'other cup'],
