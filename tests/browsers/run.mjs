@@ -73,7 +73,7 @@ function apart() {
  */
 export async function runIn({ name, seats }, program, files, outdir, atOnce) {
   /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map() }
+  const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
   const runner = await startTestRunner({
     readCliArgs: false,
     readFileConfig: false,
