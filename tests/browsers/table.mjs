@@ -40,7 +40,9 @@ const [begin, end] = ['<!-- engines -->', '<!-- /engines -->']
 function tableOf(engines, counts) {
   const everything = new Set(counts.flatMap(({ results }) => [...results.keys()]))
   const rows = capabilities.map(([capability, tests]) => {
-    const wanted = [...everything].filter(test => tests.some(beginning => test.startsWith(beginning)))
+    const wanted = [...everything].filter(
+      test => tests.some(beginning => test.startsWith(beginning)) && !test.includes('.chromium.'),
+    )
     const cells = counts.map(({ results }) =>
       wanted.length > 0 && wanted.every(test => results.get(test)) ? 'yes' : '–',
     )
