@@ -250,6 +250,7 @@ export class TbApp extends BaseElement {
   }
 
   protected override willUpdate(): void {
+    if (this.layout === 'narrow') void import('./tb-places.js') // only there it is shown
     this.#working.stayWith(this.desk?.sheet)
   }
 

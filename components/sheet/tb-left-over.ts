@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { SheetElement } from '../base/base-element.js'
 import { earlierStages, isAsWritten, leftOver, totalToWeigh } from '../batch/batch-words.js'
 
@@ -28,7 +29,7 @@ export class TbLeftOver extends SheetElement {
 
   #problem(sheet: FigureSheet): string {
     const isOfBatch = sheet.stage(finalDoughOf(sheet.formula).id).weight !== undefined
-    const said = sheet.problems.find(p => p.code === 'batchNotWorkedOut')
+    const said = remarksOn(sheet.workedOut).find(p => p.code === 'batchNotWorkedOut')
     return isOfBatch && said
       ? said.message
       : 'Not every weight is known yet, so the batch cannot be weighed. See the remarks.'

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
+import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { LateElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
 
@@ -24,7 +25,7 @@ export class TbRemarks extends LateElement {
   override render() {
     const sheet = this.sheet
     if (!sheet) return nothing
-    const { problems } = sheet
+    const problems = remarksOn(sheet.workedOut)
     const shown = this.all ? problems : problems.slice(0, shownAtFirst)
     const names = namesOf(sheet.formula, shown)
     const more = problems.length - shown.length

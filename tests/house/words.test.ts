@@ -10,6 +10,7 @@ import { documentSentences } from '../../src/dough/document/words.js'
 import { rebaseSentences } from '../../src/dough/edits/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
+import { remarkSentences } from '../../src/dough/sheet/remark-words.js'
 import { sheetSentences } from '../../src/dough/sheet/words.js'
 import { expressionSentences } from '../../src/engine/expression/words.js'
 import { graphSentences } from '../../src/engine/graph/words.js'
@@ -62,6 +63,7 @@ const allSentences: Readonly<Record<string, object>> = {
   outlineSentences,
   rebaseSentences,
   recipeSentences,
+  remarkSentences,
   restSentences,
   sheetSentences,
   storageSentences,

@@ -228,6 +228,7 @@ describe('The page', () => {
   it('warns of perishable dough only where there is egg or milk', async () => {
     await start()
     const cautions = async () => {
+      await customElements.whenDefined('tb-cautions')
       const element = sheet()!.shadowRoot!.querySelector('tb-cautions')!
       await element.updateComplete
       return textOf(element.shadowRoot!.querySelector('section:last-of-type'))
@@ -265,6 +266,7 @@ describe('The page', () => {
   it('shows one place at a time on a phone, the three main readings always in sight', async () => {
     await setViewport({ width: 390, height: 844 })
     await start()
+    await customElements.whenDefined('tb-places')
     const foot = root().querySelector('tb-places')!
     await foot.updateComplete
     const go = async (word: string) => {
