@@ -128,23 +128,22 @@ describe('A grid of many rows', () => {
     equal(isBusy(desk), false)
   })
 
-  it('reads out rows out of sight', async () => {
+  it('leaves no row out of what is searched and read out', async () => {
     const desk = await setUp(spiced(200))
     await areAllThere(desk)
-    const last = rowsOf(desk).find(row => row.querySelector('.name')!.textContent === 'Spice 200')!
-    ok(last.getBoundingClientRect().top > 2 * innerHeight)
-    const heard = JSON.stringify(await a11ySnapshot({}))
-    for (const name of ['Spice 1', 'Spice 100', 'Spice 200'])
-      ok(heard.includes(`"${name} not in the larder`), name)
+    const rows = rowsOf(desk)
+    ok(rows.at(-1)!.getBoundingClientRect().top > 2 * innerHeight)
+    // A browser may leave rows that it skips out of the tree that screen readers get; Chromium 156 does.
+    equal(rows.filter(row => row.checkVisibility({ contentVisibilityAuto: true })).length, 203)
   })
 
-  it('is found in, also out of sight', async () => {
-    const desk = await setUp(spiced(200))
-    await areAllThere(desk)
-    const row = rowsOf(desk).find(r => r.querySelector('.name')!.textContent === 'Spice 190')!
-    equal(isInSight(row), false)
-    row.scrollIntoView({ block: 'center' }) // as the browser's own search does with what it finds
-    ok(isInSight(row))
-    ok(row.checkVisibility({ contentVisibilityAuto: false }))
-  })
+  // The other engines do not tell a test what they tell screen readers.
+  if (navigator.userAgent.includes('Chrome'))
+    it('reads out rows out of sight', async () => {
+      const desk = await setUp(spiced(200))
+      await areAllThere(desk)
+      const heard = JSON.stringify(await a11ySnapshot({}))
+      for (const name of ['Spice 1', 'Spice 100', 'Spice 200'])
+        ok(heard.includes(`"${name} not in the larder`), name)
+    })
 })
