@@ -136,4 +136,13 @@ describe('A grid of many rows', () => {
     // A browser may leave rows that it skips out of the tree that screen readers get; Chromium 156 does.
     equal(rows.filter(row => row.checkVisibility({ contentVisibilityAuto: true })).length, 203)
   })
+
+  it('is found in, also out of sight', async () => {
+    const desk = await setUp(spiced(200))
+    await areAllThere(desk)
+    const row = rowsOf(desk).find(r => r.querySelector('.name')!.textContent === 'Spice 190')!
+    equal(isInSight(row), false)
+    row.scrollIntoView({ block: 'center' }) // as the browser's own search does with what it finds
+    ok(isInSight(row))
+  })
 })
