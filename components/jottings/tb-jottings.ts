@@ -5,7 +5,7 @@ import { type Jotting, newId } from '../../src/dough/document/formula.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import type { JottingFigures } from '../../src/dough/sheet/figures.js'
 import { nameFor } from '../../src/engine/index.js'
-import { SheetElement } from '../base/base-element.js'
+import { FetchedElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { asTheyWrite } from '../base/numbers.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
@@ -22,7 +22,7 @@ interface Fault {
 }
 
 /** The baker's own named calculations, each a line to write on: name = calculation, and what it comes to. */
-export class TbJottings extends SheetElement {
+export class TbJottings extends FetchedElement {
   static override properties = {
     fault: { state: true },
   }
@@ -49,13 +49,6 @@ export class TbJottings extends SheetElement {
       const input = this.#input(fresh, field)
       if (input) input.value = ''
     }
-  }
-
-  // Where it stood before it was fetched, it was one place to go to, and may be where the baker is.
-  protected override firstUpdated(): void {
-    const isHere = this.matches(':focus')
-    for (const name of ['tabindex', 'role', 'aria-label']) this.removeAttribute(name)
-    if (isHere) this.renderRoot.querySelector('input')?.focus()
   }
 
   override render() {
