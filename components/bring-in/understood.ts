@@ -33,8 +33,7 @@ export interface Understood {
 export function understood(shown: Understood): TemplateResult {
   const { read, numbers, canBeReadOtherwise, readWith, copy } = shown
   const { from, arrived, remark } = read
-  const told = new Set(arrived.as === 'table' ? arrived.totals.map(total => total.sentence) : [])
-  const problems = arrived.problems.filter(problem => !told.has(problem.message))
+  const { problems } = arrived
   const { formulas } = shown.incoming
   return html`
     <div class="top">

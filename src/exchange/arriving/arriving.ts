@@ -50,7 +50,7 @@ export type Arrived =
   | {
       readonly as: 'table'
       readonly formulas: readonly Formula[]
-      readonly problems: readonly Problem[]
+      readonly problems: readonly Problem[] // but for totals that differ, which are among `totals`
       readonly totals: readonly TotalCheck[]
       readonly look: TableLook
     }
@@ -141,7 +141,8 @@ export class Arrival {
     if (table.refused !== undefined) return { as: 'refused', why: table.refused }
     const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
     const mapping = asked ?? remembered ?? table.mapping
-    const { formulas, problems, totals, rows } = this.#tableRead(table, mapping, watch)
+    const { formulas, totals, rows, ...read } = this.#tableRead(table, mapping, watch)
+    const problems = read.problems.filter(({ code }) => code !== 'total differs')
     const look: TableLook = {
       key: headingsKey(table),
       headings: table.headings,

@@ -3,6 +3,7 @@ import { weightUnits } from '../../dough/amounts/units.js'
 import { tidy } from '../../dough/document/words.js'
 import { type DecimalMark, type Doubt, plainAmount } from '../values/decimals.js'
 import type { ColumnUse } from './types.js'
+import type { NoAmount } from './words.js'
 
 /** The columns that hold amounts. */
 export type AmountUse = Extract<ColumnUse, 'amount' | 'percent' | 'grams' | 'kilograms' | 'ounces' | 'pounds'>
@@ -22,7 +23,7 @@ export const isAmountUse = (use: ColumnUse | undefined): use is AmountUse =>
 /** What a cell of an amount column says. */
 export type CellRead =
   | { readonly is: 'nothing' }
-  | { readonly is: 'words' | 'reading'; readonly why: string } // `reading`: a temperature or a time
+  | { readonly is: 'words'; readonly why: NoAmount }
   | Quantity
 
 export interface Quantity {
@@ -162,7 +163,7 @@ function inUnit(
 const withRemark = (quantity: Quantity, remark: string | undefined): Quantity =>
   remark === undefined ? quantity : { ...quantity, remark }
 
-const words = (why: string): CellRead => ({ is: 'words', why })
+const words = (code: Exclude<NoAmount['code'], 'unknown unit'>): CellRead => ({ is: 'words', why: { code } })
 
 /** What a cell of an amount column says; `mark` is the decimal mark where a number alone does not tell. */
 export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellRead {
@@ -171,24 +172,24 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   const hedged = about.exec(typed)?.[0]
   if (hedged) typed = typed.slice(hedged.length)
   const remark = hedged ? cell.trim() : undefined
-  if (typed.length > 80) return words('is too long to be an amount')
-  if (reading.test(typed)) return { is: 'reading', why: 'is a temperature or a time' }
-  if (/^[-(]\s*\d/.test(typed)) return words('is below zero, or in brackets')
-  if (/^[=#]/.test(typed)) return words('is a calculation or an error of the program that wrote it')
+  if (typed.length > 80) return words('too long')
+  if (reading.test(typed)) return words('not edible')
+  if (/^[-(]\s*\d/.test(typed)) return words('negative')
+  if (/^[=#]/.test(typed)) return words('calculation')
   const found = quantity.exec(typed)?.groups
   if (found) {
     const own = found.unit?.replace(/\.$/, '').toLowerCase()
     const unit = own === undefined ? unitOfUse[use] : unitWords.get(own)
-    if (unit === undefined) return words(`has a unit, ${found.unit}, that is not known`)
+    if (unit === undefined) return { is: 'words', why: { code: 'unknown unit', unit: found.unit! } }
     if (found.part !== undefined) {
       const value = Number(found.whole ?? 0) + partValue(found.part)
-      if (!Number.isFinite(value)) return words('divides by nothing')
+      if (!Number.isFinite(value)) return words('by nothing')
       const text = `${found.whole ? `${found.whole} ` : ''}${found.part.replace('⁄', '/')}`
       return withRemark(inUnit(text, value, 0, unit, own === undefined), remark)
     }
     const read = readNumber(found.number!, mark)
     const value = Number(read?.plain)
-    if (!read || !Number.isFinite(value) || value > 1e12) return words('is no number that can be read')
+    if (!read || !Number.isFinite(value) || value > 1e12) return words('no number')
     const doubts = read.doubtful ? [{ typed: found.number!, read: read.plain }] : none
     return withRemark(inUnit(read.plain, value, stepOf(read.plain), unit, own === undefined, doubts), remark)
   }
@@ -204,7 +205,7 @@ function several(typed: string, cell: string, use: AmountUse, mark: DecimalMark)
   const pounds = twoUnits.exec(typed)?.groups
   if (pounds) {
     const [a, b] = [readNumber(pounds.a!, mark), readNumber(pounds.b!, mark)]
-    if (!a || !b) return words('is no number that can be read')
+    if (!a || !b) return words('no number')
     const [lb, oz] = [
       inUnit(a.plain, Number(a.plain), 1, 'lb', false),
       inUnit(b.plain, Number(b.plain), stepOf(b.plain), 'oz', false),
@@ -216,9 +217,9 @@ function several(typed: string, cell: string, use: AmountUse, mark: DecimalMark)
     const [from, to] = [readNumber(between.from!, mark), readNumber(between.to!, mark)]
     const own = between.unit?.replace(/\.$/, '').toLowerCase()
     const unit = own === undefined ? unitOfUse[use] : unitWords.get(own)
-    if (!from || !to || unit === undefined) return words('is no amount that can be read')
+    if (!from || !to || unit === undefined) return words('no amount')
     const middle = tidy((Number(from.plain) + Number(to.plain)) / 2)
-    if (!(middle <= 1e12)) return words('is no number that can be read')
+    if (!(middle <= 1e12)) return words('no number')
     const spread = Math.abs(Number(to.plain) - Number(from.plain))
     const doubts = [from, to].flatMap((n, i) =>
       n.doubtful ? [{ typed: i ? between.to! : between.from!, read: n.plain }] : [],
@@ -231,7 +232,7 @@ function several(typed: string, cell: string, use: AmountUse, mark: DecimalMark)
     if (understood && 'expression' in understood)
       return { is: 'quantity', text: plain.text, step: 0, bare: plain.bare, doubts: plain.doubts }
   }
-  return words('is no amount that can be read')
+  return words('no amount')
 }
 
 const numberCell = new RegExp(`^(?<number>${number})\\s*(?:%|\\p{L}{1,12}\\.?)?$`, 'u')

@@ -1,14 +1,11 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
-import { isAmountUse, numberIn } from './cell-quantity.js'
-import { guessDecimal } from './decimal-signs.js'
-import { ColumnGuesser, isBrokenNumber } from './guess-columns.js'
-import { type Sorted, Sorter } from './sort.js'
+import { isAmountUse, numberIn, readNumber } from './cell-quantity.js'
+import { besideIn, ColumnGuesser, isBrokenNumber } from './column-uses.js'
+import { type Names, namesIn, type Row, RowSorter, stacked, type View, viewsOf } from './row-features.js'
+import { headsWithTotal } from './row-kinds.js'
 import { isBlankRow, split } from './split.js'
-import { hasStageColumns } from './stage-columns.js'
-import { headsWithTotal } from './sums.js'
-import { isIngredient, remembering } from './table-draft.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -21,7 +18,17 @@ import {
   usualLimits,
   type Watch,
 } from './types.js'
-import { folded, headingName, headingUse, isRemark, isStageName, titleName } from './words.js'
+import {
+  folded,
+  headingName,
+  headingUse,
+  isRemark,
+  isSize,
+  isStageName,
+  isTotalWord,
+  titleName,
+} from './vocabulary.js'
+import { inWords, type Reason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows
 const sampleRows = 600
@@ -38,13 +45,17 @@ export function guessTable(
   limits: Limits = usualLimits,
 ): ForeignTable {
   const taken = split(text, limits)
-  if ('refused' in taken) return noTable(text, taken.refused)
+  if ('refused' in taken) return { ...noTable(text), refused: inWords(taken.refused) }
   const { rows, delimiter, width } = taken
-  const larder = remembering(given)
+  const names = namesIn(given)
   if (isStopped(watch, 0, rows.length)) return { ...noTable(text), stopped: true }
-  const guesses: Guess[] = [{ about: 'delimiter', ask: !taken.sure && width > 1, why: taken.why }]
-  const heading = findHeadings(rows)
-  const headings = heading < 0 ? [] : rows[heading]!.cells
+  const heading = findHeadings(rows, names)
+  const bare = rows[heading]?.cells ?? []
+  const stagesAbove = stagesOver(rows[heading - 1])
+  const headings =
+    stagesAbove.length === 0
+      ? bare
+      : bare.map((cell, at) => [stagesAbove[at], cell.trim()].filter(Boolean).join(': '))
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
@@ -52,41 +63,51 @@ export function guessTable(
     heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? '')) ? ownColumns(headings) : undefined
   const isOwn =
     ownUses !== undefined && !(delimiter === ',' && isBrokenNumber(sample, ownUses.indexOf('amount')))
-  const uses = isOwn ? ownUses : columnsOf(headings, sample, delimiter, larder, guesses)
-  guesses.splice(1, 0, {
-    about: 'headings',
-    ask: heading < 0 && rows.length > 0,
-    why:
-      heading < 0
-        ? 'No row looks like headings; the columns were guessed from what they hold.'
-        : `Row ${heading + 1} holds the headings.`,
-  })
-  const { decimal, guess } = decimalOf(body, uses)
-  guesses.push(guess)
+  const found = isOwn ? { uses: ownUses, guesses: [] } : columnsOf(headings, sample, delimiter, names)
+  const { decimal, guess } = decimalOf(body, found.uses)
   const columns: Mapping = {
-    columns: uses,
+    columns: found.uses,
     headingRows: heading + 1,
     decimal,
     stages: 'none',
     formulaName: '',
   }
+  const sorter = new RowSorter(columns, headings, delimiter)
+  const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
-  const together = uses.map(use => (use === 'of a stage' ? 'amount' : use))
-  const sorter = new Sorter({ ...columns, columns: together }, headings, delimiter)
-  const sorted = body.slice(0, sortedRows).map(row => sorter.sort(row))
+  const together: View = { uses: found.uses.map(use => (use === 'of a stage' ? 'amount' : use)), part: 'all' }
+  const seen = found.uses.includes('of a stage') ? [together] : views
+  const sorted = stacked(
+    body.slice(0, sortedRows).map(row => seen.map(view => sorter.sort(row, view))),
+    seen,
+  )
   if (isStopped(watch, rows.length, rows.length)) return { ...noTable(text), stopped: true }
-  const title = titleOf(above, sorted, uses, larder)
-  if (title)
-    guesses.push({ about: 'formula', ask: false, why: `Row ${title.row} names the bread: ${title.name}.` })
+  const title = titleOf(above, sorted, found.uses, names)
   const headingRows = Math.max(heading + 1, title?.row ?? 0)
-  const stages = guessStages(sorted.slice(headingRows - (heading + 1)), uses, larder)
-  guesses.push(stages.guess)
-  const mapping = { ...columns, headingRows, stages: stages.stages, formulaName: title?.name ?? '' }
-  const own = isOwn && isPlain(headings, sorted, larder)
-  return { text, rows, delimiter, width, headings, mapping, guesses, own, stopped: false }
+  const stages = guessStages(sorted.slice(headingRows - (heading + 1)), found.uses, views, names)
+  const headingsReason: Reason =
+    heading < 0 ? { code: 'no headings' } : { code: 'headings', row: heading + 1 }
+  return {
+    text,
+    rows,
+    delimiter,
+    width,
+    headings,
+    mapping: { ...columns, headingRows, stages: stages.stages, formulaName: title?.name ?? '' },
+    guesses: [
+      { about: 'delimiter', ask: !taken.isSure && width > 1, reason: taken.reason },
+      { about: 'headings', ask: heading < 0 && rows.length > 0, reason: headingsReason },
+      ...found.guesses,
+      guess,
+      ...(title ? [{ about: 'formula', ask: false, reason: { code: 'title', ...title } } as const] : []),
+      { about: 'stages', ask: stages.ask, reason: stages.reason },
+    ],
+    own: isOwn && isPlain(headings, sorted, names),
+    stopped: false,
+  }
 }
 
-const noTable = (text: string, refused?: string): ForeignTable => ({
+const noTable = (text: string): ForeignTable => ({
   text,
   rows: [],
   delimiter: ',',
@@ -95,62 +116,83 @@ const noTable = (text: string, refused?: string): ForeignTable => ({
   mapping: { columns: [], headingRows: 0, decimal: '.', stages: 'none', formulaName: '' },
   guesses: [],
   own: false,
-  ...(refused === undefined ? {} : { refused }),
   stopped: false,
 })
 
 /** The row that names the columns, among the first that say anything; -1 where there is none. */
-function findHeadings(rows: readonly ForeignRow[]): number {
+function findHeadings(rows: readonly ForeignRow[], names: Names): number {
   let seen = 0
   for (let at = 0; at < rows.length && seen < 15; at++) {
     const row = rows[at]!
     if (isBlankRow(row) || row.broken) continue
     seen++
     const cells = row.cells.map(cell => cell.trim()).filter(cell => cell !== '')
-    if (cells.length < 2 || cells.some(cell => numberIn(cell) !== undefined && !/^%$/.test(cell))) continue
     const uses = cells.map(headingUse).filter(use => use !== undefined)
-    const only = uses[0]
+    const [only] = uses
+    const isOfBatches = only === 'ingredient' && !names.isIngredient(cells[0]!)
     if (
-      uses.length > 1 ||
-      only === 'ingredient' ||
-      only === 'amount' ||
-      only === 'percent' ||
-      only === 'grams' ||
-      // an empty corner over the ingredients
-      (row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name)))
+      cells.length < 2 ||
+      cells.some(cell => numberIn(cell) !== undefined && !/^%$/.test(cell) && !(isOfBatches && isSize(cell)))
     )
-      return at
+      continue
+    const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
+    // an empty corner over the ingredients
+    const isCorner = row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name))
+    if (uses.length > 1 || isAlone || isCorner) return at
   }
   return -1
 }
 
-/** As many columns as the headings; or else as the widest row has, or between commas, of which one may be decimal, most rows. */
+/** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
+function stagesOver(row: ForeignRow | undefined): readonly string[] {
+  const cells = row?.cells.map(cell => cell.trim()) ?? []
+  const said = cells.filter(cell => cell !== '')
+  const stages = said.filter(cell => isStageName(cell))
+  if (new Set(stages).size < 2 || said.some(cell => !isStageName(cell) && !isTotalWord(cell))) return []
+  let over = ''
+  return cells.map(cell => (over = cell || over))
+}
+
+/** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
 function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[], delimiter: string): number {
-  if (headings.length > 0) return headings.length
   const counts = new Map<number, number>()
   for (const { cells } of sample) {
     const width = cells.findLastIndex(cell => cell.trim() !== '') + 1
     counts.set(width, (counts.get(width) ?? 0) + 1)
   }
-  const widths = [...counts.keys()].sort((a, b) => b - a)
-  if (delimiter !== ',') return widths[0] ?? 0
-  return widths.reduce(
+  const [widest = 0, ...widths] = [...counts.keys()].sort((a, b) => b - a)
+  const usual = widths.reduce(
     (best, width) => (counts.get(width)! > counts.get(best)! ? width : best),
-    widths[0] ?? 0,
+    widest,
   )
+  if (headings.length > 0)
+    return usual > headings.length && counts.get(usual)! * 2 > sample.length ? usual : headings.length
+  return delimiter === ',' ? usual : widest
 }
 
 function columnsOf(
   headings: readonly string[],
   sample: readonly ForeignRow[],
   delimiter: string,
-  larder: Larder,
-  guesses: Guess[],
-): ColumnUse[] {
+  names: Names,
+) {
   const width = columnsWidth(headings, sample, delimiter)
-  const guesser = new ColumnGuesser(headings, sample, width, delimiter, larder)
-  guesses.push(...guesser.guesses)
-  return guesser.uses
+  const [start, ...others] = besideIn(headings, sample, width, names)
+  const size = start === undefined ? 0 : others[0]! - start
+  const { uses, guesses } = new ColumnGuesser(
+    headings,
+    sample,
+    start === undefined ? width : start + size,
+    delimiter,
+    names,
+  )
+  if (start === undefined) return { uses, guesses }
+  const again = Array.from({ length: width - uses.length }, (_, i) => uses[start + (i % size)]!)
+  const reasons = others.map((column): Guess => {
+    const reason = { code: 'beside the first', column, heading: headings[column] ?? '' } as const
+    return { about: 'column', column, ask: true, reason }
+  })
+  return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
 }
 
 /** The columns of Tarebook's own files; undefined where a heading is none of them. */
@@ -163,44 +205,70 @@ function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
 }
 
 /** Is it a file that Tarebook could have written, without totals and headings between its rows? */
-function isPlain(headings: readonly string[], sorted: readonly Sorted[], larder: Larder): boolean {
-  const columns = headings.map(columnOf)
-  if (
-    columns.some(
-      column => column === 'setting' || column === 'counts as' || column === 'formula' || column === 'stage',
-    )
-  )
-    return true
+function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
+  const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
+  if (headings.some(heading => telling.includes(columnOf(heading)))) return true
   const last = sorted.findLastIndex(({ is }) => is !== 'blank')
   return sorted.every(
-    ({ is, name }, at) =>
+    ({ is, name, label }, at) =>
       is === 'line' ||
       (is === 'blank' && at > last) ||
-      (is === 'name' && !isStageName(name) && isIngredient(name, larder)),
+      (is === 'name' && !label.isStage && names.isIngredient(name)),
   )
 }
 
-function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]): ReturnType<typeof guessDecimal> {
-  const small: string[] = []
-  const others: string[] = []
-  for (const { cells, broken } of body) {
-    if (broken) continue
+/** How many of these cells hold a number that can only have this decimal mark. */
+export function signsOf(cells: Iterable<string>) {
+  const signs = { '.': 0, ',': 0, doubtful: [] as string[] }
+  for (const cell of cells) {
+    const number = /[.,]/.test(cell) ? numberIn(cell) : undefined
+    const read = number === undefined ? undefined : readNumber(number, '.')
+    if (read?.sign) signs[read.sign]++
+    if (read?.doubtful) signs.doubtful.push(number!)
+  }
+  return signs
+}
+
+/**
+ * The decimal mark of a table. What its numbers show decides; where all of them can be read in two ways, a
+ * mark before three digits stands between thousands, but for columns of kilograms and pounds.
+ */
+function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
+  const cells = { small: [] as string[], others: [] as string[] }
+  for (const row of body) {
+    if (row.broken) continue
     uses.forEach((use, at) => {
-      const cell = cells[at]
+      const cell = row.cells[at]
       if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
-      if (use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)) small.push(cell)
-      else others.push(cell)
+      const isSmall = use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)
+      cells[isSmall ? 'small' : 'others'].push(cell)
     })
   }
-  return guessDecimal(small, others)
+  const [small, others] = [signsOf(cells.small), signsOf(cells.others)]
+  const [points, commas] = [small['.'] + others['.'], small[','] + others[',']]
+  const answer = (decimal: '.' | ',', ask: boolean, reason: Reason) => ({
+    decimal,
+    guess: { about: 'decimal', ask, reason } as const,
+  })
+  const [shown, few] = [Math.max(points, commas), Math.min(points, commas)]
+  if (points !== commas) {
+    const sign = commas > points ? ',' : '.'
+    return answer(sign, few > 0, { code: 'decimal sign', sign, shown, few })
+  }
+  if (few > 0) return answer('.', true, { code: 'both decimal signs' })
+  const number = others.doubtful[0] ?? small.doubtful[0]
+  if (number === undefined) return answer('.', false, { code: 'no decimal sign' })
+  const sign = number.includes(',') ? ',' : '.'
+  if (others.doubtful.length === 0) return answer(sign, true, { code: 'small decimals', sign, number })
+  return answer(sign === ',' ? '.' : ',', true, { code: 'thousands or decimals', sign, number })
 }
 
 /** The name of the bread: the first row over the headings, or a row on top that names nothing else. */
 function titleOf(
   above: readonly ForeignRow[],
-  sorted: readonly Sorted[],
+  sorted: readonly Row[],
   uses: readonly ColumnUse[],
-  larder: Larder,
+  names: Names,
 ): { row: number; name: string } | undefined {
   for (const { row, cells } of above) {
     const said = cells.filter(cell => cell.trim() !== '')
@@ -210,80 +278,61 @@ function titleOf(
   if (above.length > 0 || uses.includes('formula') || uses.includes('stage')) return undefined
   const said = sorted.filter(({ is }) => is !== 'blank' && is !== 'headings')
   const [first, second] = said
-  if (first?.is !== 'name' || first.name === '' || isRemark(first.name)) return undefined
+  if (first?.is !== 'name' || first.name === '' || first.label.isRemark) return undefined
   const name = titleName(first.name)
-  if (isStageName(name) || isIngredient(name, larder)) return undefined
+  if (isStageName(name) || names.isIngredient(name)) return undefined
   // two names in a row, or the only heading there is
-  const others = said
-    .slice(1)
-    .some(({ is, name: other }, at) => is === 'name' && said[at + 2]?.is === 'line' && !isRemark(other))
-  const isOfBread = second?.is === 'name' || (!others && second?.is === 'line')
+  const hasOthers = said.some(
+    ({ is, label }, at) => at > 0 && is === 'name' && said[at + 1]?.is === 'line' && !label.isRemark,
+  )
+  const isOfBread = second?.is === 'name' || (!hasOthers && second?.is === 'line')
   return isOfBread ? { row: first.row, name } : undefined
 }
 
 /** How the table tells its stages. */
 function guessStages(
-  sorted: readonly Sorted[],
+  sorted: readonly Row[],
   uses: readonly ColumnUse[],
-  larder: Larder,
-): { stages: StageMarks; guess: Guess } {
-  const answer = (stages: StageMarks, why: string, ask = false) => ({
-    stages,
-    guess: { about: 'stages', ask, why } as const,
-  })
-  if (hasStageColumns({ columns: uses }))
-    return answer(
-      'columns',
-      'Headings name stages: each such column was taken as the amounts of its stage.',
-      true,
-    )
-  if (uses.includes('stage')) return answer('column', 'A column names the stage of each line.')
+  views: readonly View[],
+  names: Names,
+): { stages: StageMarks; ask: boolean; reason: Reason } {
+  if (uses.includes('of a stage'))
+    return { stages: 'columns', ask: true, reason: { code: 'stages in columns' } }
+  if (views.some(({ stage }) => stage !== undefined))
+    return { stages: 'columns', ask: true, reason: { code: 'tables side by side' } }
+  if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stages in a column' } }
   const said = sorted.filter(({ is }) => is !== 'blank')
-  const heads = said.filter(({ is, name }, at) => {
+  const heads = said.filter(({ is, name, label }, at) => {
     if (is !== 'name' || name === '' || said[at + 1]?.is !== 'line') return false
-    return isStageName(headingName(name).name) || (!isIngredient(name, larder) && !isRemark(name))
+    return label.isStage || (!label.isRemark && !names.isIngredient(name))
   })
   sorted.forEach((row, at) => {
     const before = sorted[at - 1]?.is ?? 'blank'
     if (before !== 'line' && before !== 'name' && headsWithTotal(sorted, at)) heads.push(row)
   })
   if (heads.length > 0) {
-    const sure = heads.every(({ name }) => isStageName(headingName(name).name))
-    const names = [...new Set(heads.map(({ name }) => headingName(name).name))]
-    return answer(
-      'headings',
-      `Rows of their own head the stages: ${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''}.`,
-      !sure,
-    )
+    const ask = !heads.every(({ label }) => label.isStage)
+    const found = [...new Set(heads.map(({ label }) => label.name))]
+    return { stages: 'headings', ask, reason: { code: 'stages by headings', names: found } }
   }
   const blocks = blockSizes(sorted)
-  if (blocks.filter(size => size > 1).length > 1)
-    return answer(
-      'blocks',
-      `Blank rows part the table into ${blocks.length} blocks; each was taken as a stage.`,
-      true,
-    )
-  return answer('none', 'Nothing parts the table into stages: all lines are one dough.')
+  return blocks.filter(size => size > 1).length > 1
+    ? { stages: 'blocks', ask: true, reason: { code: 'stages by blanks', blocks: blocks.length } }
+    : { stages: 'none', ask: false, reason: { code: 'one dough' } }
 }
 
 /** How many lines each block between blank rows has; blocks of totals and notes alone are none. */
-function blockSizes(sorted: readonly Sorted[]): number[] {
-  const sizes: number[] = []
-  let size = 0
+function blockSizes(sorted: readonly Row[]): number[] {
+  const sizes = [0]
   for (const { is } of sorted) {
-    if (is === 'line') size++
-    else if (is === 'blank' && size > 0) {
-      sizes.push(size)
-      size = 0
-    }
+    if (is === 'line') sizes[sizes.length - 1]!++
+    else if (is === 'blank' && sizes.at(-1)! > 0) sizes.push(0)
   }
-  return size > 0 ? [...sizes, size] : sizes
+  return sizes.filter(size => size > 0)
 }
 
 /** What tables with the same headings have in common, so that a mapping once corrected can be found again. */
-export function headingsKey(table: ForeignTable): string {
-  const names = table.headings.map(folded)
-  return names.length > 0
-    ? JSON.stringify(names)
-    : JSON.stringify(['', table.mapping.columns.length, table.delimiter])
+export function headingsKey({ headings, mapping, delimiter }: ForeignTable): string {
+  const names = headings.map(folded)
+  return JSON.stringify(names.length > 0 ? names : ['', mapping.columns.length, delimiter])
 }

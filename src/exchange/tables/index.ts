@@ -11,9 +11,11 @@ export {
   type RowRead,
   type StageMarks,
   stageMarks,
+  type TableProblem,
   type TableRead,
   type TotalCheck,
   usualLimits,
   type Watch,
 } from './types.js'
-export { headingUse } from './words.js'
+export { headingUse } from './vocabulary.js'
+export { inWords } from './words.js'

@@ -1,57 +1,50 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
-import { isBlank, quoted } from '../csv/row.js'
-import type { Sorted } from './sort.js'
-import { ForeignFormula, type ForeignStage, rowOrRows, type Told } from './table-draft.js'
+import { isBlank } from '../csv/row.js'
+import { DraftFormula, type DraftStage, type Told } from './draft.js'
+import type { Row } from './row-features.js'
 import type { Mapping } from './types.js'
-import { headingName, isFinalDough, isStageName } from './words.js'
+import { headingName, isFinalDough } from './vocabulary.js'
 
 /** The formula and the stage that rows are being read into. */
 export class Place {
-  readonly formulas: ForeignFormula[] = []
-  formula: ForeignFormula | undefined
-  stage: ForeignStage | undefined
-  readonly #byName = new Map<string, ForeignFormula>()
+  readonly formulas: DraftFormula[] = []
+  formula: DraftFormula | undefined
+  stage: DraftStage | undefined
+  readonly #byName = new Map<string, DraftFormula>()
   readonly #namesakes = new Map<string, number>()
-  readonly #overColumn: ForeignStage | undefined
   readonly #carried = { formula: [] as number[], stage: [] as number[] }
 
   constructor(
     readonly mapping: Mapping,
     readonly told: Told,
-    heading: string, // over the ingredients: it may name the first stage
-  ) {
-    if (mapping.stages === 'column' || mapping.columns.includes('formula') || !isStageName(heading)) return
-    this.#overColumn = this.inFormula().stage(headingName(heading).name)
-    this.stage = this.#overColumn
+  ) {}
+
+  inFormula(): DraftFormula {
+    return this.formula ?? this.begin(this.mapping.formulaName || unnamed.formula)
   }
 
-  inFormula(): ForeignFormula {
-    return this.formula ?? this.begin(this.mapping.formulaName || unnamed.formula, false)
-  }
-
-  begin(name: string, isNamed: boolean): ForeignFormula {
-    this.formula = new ForeignFormula(name, isNamed)
+  begin(name: string): DraftFormula {
+    this.formula = new DraftFormula(name)
     this.formulas.push(this.formula)
-    const key = nameKey(name)
-    if (!this.#byName.has(key)) this.#byName.set(key, this.formula)
+    if (!this.#byName.has(nameKey(name))) this.#byName.set(nameKey(name), this.formula)
     this.stage = undefined
     return this.formula
   }
 
   /** The formula that a row of the formula column belongs to. */
-  turnTo(name: string): ForeignFormula {
-    const key = nameKey(name)
-    if (this.formula && nameKey(this.formula.name) === key) return this.formula
-    const known = this.#byName.get(key)
-    if (!known) return this.begin(name, true)
-    this.stage = undefined
-    this.formula = known
-    return known
+  turnTo(name: string): void {
+    if (this.formula && nameKey(this.formula.name) === nameKey(name)) return
+    const known = this.#byName.get(nameKey(name))
+    if (!known) this.begin(name)
+    else {
+      this.stage = undefined
+      this.formula = known
+    }
   }
 
   /** Follows the columns of formula and stage, each empty cell being as the one above. */
-  follow({ row, formula, stage }: Sorted): void {
+  follow({ row, formula, stage }: Row): void {
     const { columns } = this.mapping
     if (!isBlank(formula)) this.turnTo(formula)
     else if (columns.includes('formula') && this.formula) this.#carried.formula.push(row)
@@ -59,40 +52,34 @@ export class Place {
     else if (columns.includes('stage') && this.stage) this.#carried.stage.push(row)
   }
 
-  /** A stage that comes a second time after the final dough begins another formula. */
-  again(row: number, name: string): void {
+  /** Turns to the stage that a row heads. One that comes a second time after the final dough begins another formula. */
+  head(row: number, name: string): void {
+    const before = this.inFormula().find(name)
+    if (before && before !== this.stage && before.lines.length > 0) this.#again(row, name)
+    this.stage = this.inFormula().stage(name)
+  }
+
+  #again(row: number, name: string): void {
     const formula = this.inFormula()
     const isDone = formula.stages.some(stage => isFinalDough(stage.name) && stage.lines.length > 0)
     if (!isDone) {
-      this.told.say(
-        'warning',
-        row,
-        `Row ${row} heads ${quoted(name)} a second time: taken as more of the same stage.`,
-      )
+      this.told.sayOf({ code: 'headed again', row, name })
       return
     }
     const base = formula.name.replace(/ \(\d+\)$/, '')
     const namesakes = (this.#namesakes.get(base) ?? 1) + 1
     this.#namesakes.set(base, namesakes)
-    const another = this.begin(`${base} (${namesakes})`, false)
-    this.told.say(
-      'warning',
-      row,
-      `Row ${row} heads ${quoted(name)} again after the final dough: taken as the start of another formula, ${quoted(another.name)}.`,
-    )
+    const another = this.begin(`${base} (${namesakes})`)
+    this.told.sayOf({ code: 'another formula', row, name, formula: another.name })
   }
 
-  finish(): void {
-    const [first] = this.formulas
-    if (this.#overColumn?.lines.length === 0) first!.stages.splice(first!.stages.indexOf(this.#overColumn), 1)
+  /** Tells what was carried on from row to row, and forgets stages that were headed and have no lines. */
+  finish(overColumn: DraftStage | undefined): void {
+    const stages = this.formulas[0]?.stages ?? []
+    if (overColumn?.lines.length === 0) stages.splice(stages.indexOf(overColumn), 1)
     for (const column of ['formula', 'stage'] as const) {
       const rows = this.#carried[column]
-      if (rows.length > 0)
-        this.told.say(
-          'remark',
-          rows[0],
-          `${rowOrRows(rows)} ${rows.length === 1 ? 'names' : 'name'} no ${column}: taken as part of the ${column} above.`,
-        )
+      if (rows.length > 0) this.told.say({ code: 'as above', rows, column }, rows[0])
     }
   }
 }

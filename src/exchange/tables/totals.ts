@@ -1,32 +1,21 @@
-import type { Larder } from '../../dough/document/larder.js'
-import { grams, per100 } from '../../dough/document/words.js'
 import type { Quantity } from './cell-quantity.js'
-import {
-  alike,
-  type ForeignFormula,
-  type ForeignLine,
-  type ForeignStage,
-  type PrintedTotal,
-  rowOrRows,
-  wordsOf,
-} from './table-draft.js'
+import { type DraftFormula, type DraftLine, type DraftStage, isWithin, type PrintedTotal } from './draft.js'
+import type { Names } from './row-features.js'
 import type { TotalCheck } from './types.js'
+import { wordsOf } from './vocabulary.js'
+import { inWords } from './words.js'
 
 /** Lines that a total may be the sum of; `share` is how much of each counts, 1 when left out. */
 interface Candidate {
   readonly name: string
-  readonly lines: readonly ForeignLine[]
-  readonly share?: (line: ForeignLine) => number
+  readonly lines: readonly DraftLine[]
+  readonly share?: (line: DraftLine) => number
 }
 
-const ofKind = (lines: readonly ForeignLine[], kind: 'flour' | 'water'): ForeignLine[] =>
-  lines.filter(line => line.kind === kind)
-
 /** How much of a line is flour, or water, starters taken apart. */
-function part(line: ForeignLine, kind: 'flour' | 'water', larder: Larder): number {
+function part(line: DraftLine, kind: 'flour' | 'water', names: Names): number {
   if (line.kind === kind) return 1
-  if (line.takes) return 0
-  const countsAs = larder.find(line.ingredient)?.countsAs
+  const countsAs = line.takes ? undefined : names.find(line.ingredient)?.countsAs
   if (countsAs?.kind !== 'starter') return 0
   return (kind === 'flour' ? 1 : countsAs.hydration) / (1 + countsAs.hydration)
 }
@@ -34,49 +23,47 @@ function part(line: ForeignLine, kind: 'flour' | 'water', larder: Larder): numbe
 /** What a total may be the sum of: the likeliest first. */
 function candidates(
   total: PrintedTotal,
-  formula: ForeignFormula,
-  final: ForeignStage,
-  larder: Larder,
+  formula: DraftFormula,
+  final: DraftStage,
+  names: Names,
 ): Candidate[] {
-  const { of, heads, row } = total
-  const stage = total.stage ?? final
+  const { of, heads, row, stage = final } = total
   const above = heads ? stage.lines : stage.lines.filter(line => line.row < row)
   const lines = above.length > 0 ? above : stage.lines
   const everything = formula.lines
-  const added = everything.filter(line => !line.takes) // nothing is counted twice
-  const inStage: Candidate = { name: stage.name, lines }
-  const isLast = stage === formula.stages.at(-1) || stage === final
-  const inDough: Candidate[] = [
-    { name: final.name, lines: final.lines },
-    { name: formula.name, lines: added },
-  ]
-  if (of === 'dough') return inDough
+  const isLast = stage === final
+  const whole = { name: formula.name, lines: everything.filter(line => !line.takes) } // nothing is counted twice
+  const dough = { name: final.name, lines: final.lines }
+  if (of === 'dough') return [dough, whole]
   if (of === 'flour' || of === 'water') {
-    const share = (line: ForeignLine) => part(line, of, larder)
-    const own = { name: `${of} of ${stage.name}`, lines: ofKind(lines, of) }
-    const all: Candidate[] = [
-      { name: `total ${of}`, lines: ofKind(everything, of) },
-      { name: `total ${of}`, lines: everything.filter(line => share(line) > 0), share },
+    const share = (line: DraftLine) => part(line, of, names)
+    const ofKind = (from: readonly DraftLine[]) => from.filter(line => line.kind === of)
+    const own = { name: `${of} of ${stage.name}`, lines: ofKind(lines) }
+    const name = `total ${of}`
+    const all = [
+      { name, lines: ofKind(everything) },
+      { name, lines: everything.filter(line => share(line) > 0), share },
     ]
     return isLast ? [...all, own] : [own, ...all]
   }
-  if (of.named === '')
-    return isLast ? [inStage, ...inDough, { name: formula.name, lines: everything }] : [inStage]
-  const named = formula.stages.find(
-    s => alike(s.name, of.named) || wordsOf(s.name).includes(wordsOf(of.named)),
-  )
+  const own = { name: stage.name, lines }
+  if (of.named === '') return isLast ? [own, dough, whole, { name: formula.name, lines: everything }] : [own]
+  const isNamed = (name: string) => wordsOf(name) === wordsOf(of.named)
+  const named = formula.stages.find(({ name }) => isNamed(name) || wordsOf(name).includes(wordsOf(of.named)))
   if (named) return [{ name: named.name, lines: named.lines }]
-  if (alike(formula.name, of.named)) return [inDough[1]!, inDough[0]!]
-  const ingredient = (from: readonly ForeignLine[]) => from.filter(line => alike(line.ingredient, of.named))
-  return [ingredient(lines), ingredient(everything)]
-    .filter(found => found.length > 0)
-    .map(found => ({ name: `total ${of.named}`, lines: found }))
+  if (isNamed(formula.name)) return [whole, dough]
+  return [lines, everything]
+    .map(from => ({ name: `total ${of.named}`, lines: from.filter(line => isNamed(line.ingredient)) }))
+    .filter(found => found.lines.length > 0)
 }
 
 /** A formula has a few totals; a table of nothing else would be added up for ever. */
 const mostTotals = 40
 
+type Bases = ReadonlyMap<DraftStage, number | undefined>
+
 interface Computed {
+  readonly candidate: Candidate
   readonly sum: number | undefined
   readonly rounding: number // what the last digits of the lines may add to
   readonly unknown: readonly number[] // rows without such a figure
@@ -85,76 +72,74 @@ interface Computed {
 function compute(
   candidate: Candidate,
   unit: 'grams' | 'percent',
-  baseOf: (line: ForeignLine) => number | undefined,
+  baseOf: (line: DraftLine) => number | undefined,
 ): Computed {
-  let sum = 0
-  let rounding = 0
+  let [sum, rounding] = [0, 0]
   const unknown: number[] = []
   for (const line of candidate.lines) {
-    const share = candidate.share?.(line) ?? 1
+    const { weight, percent } = line
     const base = baseOf(line)
-    const percent = line.percent?.percent
-    const value =
-      unit === 'percent'
-        ? percent
-        : (line.grams ?? line.weight?.grams ?? (base && percent !== undefined ? base * percent : undefined))
-    const step = unit === 'percent' ? line.percent?.step : (line.weight?.step ?? 0)
+    const inGrams = line.grams ?? weight?.grams ?? (base && percent?.percent && base * percent.percent)
+    const value = unit === 'percent' ? percent?.percent : inGrams
     if (value === undefined) unknown.push(line.row)
-    else sum += value * share
-    rounding += (step ?? 0) / 2
+    else sum += value * (candidate.share?.(line) ?? 1)
+    rounding += ((unit === 'percent' ? percent : weight)?.step ?? 0) / 2
   }
-  return { sum: unknown.length > 0 || candidate.lines.length === 0 ? undefined : sum, rounding, unknown }
+  const isKnown = unknown.length === 0 && candidate.lines.length > 0
+  return { candidate, sum: isKnown ? sum : undefined, rounding, unknown }
 }
 
 function check(
   printed: Quantity,
-  total: PrintedTotal,
-  among: readonly Candidate[],
-  baseOf: (line: ForeignLine) => number | undefined,
+  { row, label: said }: PrintedTotal,
+  found: readonly Computed[],
   isOneOfMany: boolean,
 ): TotalCheck {
   const unit = printed.percent === undefined ? 'grams' : 'percent'
   const value = printed.percent ?? printed.grams ?? 0
-  const say = unit === 'percent' ? per100 : grams
-  const found = among.map(candidate => ({ candidate, ...compute(candidate, unit, baseOf) }))
-  const off = ({ sum }: Computed) => (sum === undefined ? Infinity : Math.abs(sum - value))
-  const isExact = (c: Computed) => off(c) <= (printed.step / 2) * (1 + 1e-9) + 1e-9
-  const isRounding = (c: Computed) => off(c) <= (printed.step / 2 + c.rounding) * (1 + 1e-9) + 1e-9
+  const isOff = ({ sum }: Computed, within: number) => sum === undefined || !isWithin(sum - value, within)
+  const isExact = (c: Computed) => !isOff(c, printed.step / 2)
+  const isRounding = (c: Computed) => !isOff(c, printed.step / 2 + c.rounding)
   const chosen =
     found.find(isExact) ?? found.find(isRounding) ?? found.find(c => c.sum !== undefined) ?? found[0]
-  const label = total.label === '' ? 'the row without a name' : total.label
-  const base = { row: total.row, name: chosen?.candidate.name ?? label, unit, printed: value } as const
-  if (!chosen || printed.measure || chosen.sum === undefined) {
-    const unknown = chosen?.unknown ?? []
+  const name = chosen?.candidate.name ?? label
+  const figures = { row, name, unit, printed: value } as const
+  if (printed.measure || chosen?.sum === undefined) {
+    const rows = chosen?.unknown ?? []
     const why = printed.measure
-      ? 'it is no weight'
-      : unknown.length > 0
-        ? `${rowOrRows(unknown).toLowerCase()} ${unknown.length === 1 ? 'has' : 'have'} no such figure`
-        : among.length === 0 && isOneOfMany
-          ? `there are more than ${mostTotals} totals`
-          : `it is not known what ${label} adds up`
-    const sentence = `The file says ${base.name} ${printed.measure ? printed.text : say(value)}; it was not compared, for ${why}.`
-    return { ...base, computed: undefined, verdict: 'not compared', sentence }
+      ? ({ code: 'total is no weight', name, text: printed.text } as const)
+      : rows.length > 0
+        ? ({ code: 'total of unknown figures', ...figures, rows } as const)
+        : isOneOfMany
+          ? ({ code: 'total of many', ...figures, most: mostTotals } as const)
+          : ({ code: 'total of unknown', ...figures, label } as const)
+    return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
   }
-  const { sum } = chosen
-  const says = `The file says ${base.name} ${say(value)}`
+  const computed = chosen.sum
   const verdict = isExact(chosen) ? 'agrees' : isRounding(chosen) ? 'rounding' : 'differs'
-  const sentence =
-    verdict === 'agrees'
-      ? `${says}, and its lines add to that.`
-      : `${says}; its lines add to ${say(sum)}${verdict === 'rounding' ? ', which rounding explains' : ''}.`
-  return { ...base, computed: sum, verdict, sentence }
+  return { ...figures, computed, verdict, sentence: inWords({ code: codes[verdict], ...figures, computed }) }
 }
 
-/** The totals that a formula prints, beside what its lines add to. */
+const codes = { agrees: 'total agrees', rounding: 'total rounded', differs: 'total differs' } as const
+
+/** The totals that a formula prints, beside what its lines add to. `bases`: grams of 100 % in a stage, where known. */
 export function checkTotals(
-  formula: ForeignFormula,
-  final: ForeignStage,
-  baseOf: (line: ForeignLine) => number | undefined, // grams of 100 % in the line's stage, where known
-  larder: Larder,
+  formula: DraftFormula,
+  final: DraftStage,
+  bases: Bases,
+  names: Names,
 ): TotalCheck[] {
+  if (formula.totals.length === 0) return []
+  const byLine = new Map(
+    formula.stages.flatMap(stage => stage.lines.map(line => [line, bases.get(stage)] as const)),
+  )
   return formula.totals.flatMap((total, at) => {
-    const among = at >= mostTotals ? [] : candidates(total, formula, final, larder)
-    return total.quantities.map(printed => check(printed, total, among, baseOf, at >= mostTotals))
+    const isOneOfMany = at >= mostTotals
+    const among = isOneOfMany ? [] : candidates(total, formula, final, names)
+    return total.quantities.map(printed => {
+      const unit = printed.percent === undefined ? 'grams' : 'percent'
+      const found = among.map(candidate => compute(candidate, unit, line => byLine.get(line)))
+      return check(printed, total, found, isOneOfMany)
+    })
   })
 }

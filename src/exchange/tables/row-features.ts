@@ -1,0 +1,353 @@
+import { gramsPerMeasure, type Measure } from '../../dough/amounts/measures.js'
+import type { CountsAs } from '../../dough/document/formula.js'
+import type { Ingredient, Larder } from '../../dough/document/larder.js'
+import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import { type AmountUse, type CellRead, isAmountUse, type Quantity, readCell } from './cell-quantity.js'
+import { gaps, isBlankRow } from './split.js'
+import type { ColumnUse, ForeignRow, Mapping } from './types.js'
+import {
+  folded,
+  headingName,
+  headingUse,
+  isFact,
+  isFinalDough,
+  isRemark,
+  isStageName,
+  isTotalWord,
+  totalOf,
+} from './vocabulary.js'
+import type { Reason } from './words.js'
+
+/** The same, worked out once for each text: a table says the same over and over. */
+export function onceEach<T>(work: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>()
+  return text => {
+    let found = known.get(text)
+    if (found === undefined && !known.has(text)) {
+      if (known.size > 5000) known.clear()
+      found = work(text)
+      known.set(text, found)
+    }
+    return found as T
+  }
+}
+
+/** What is known of ingredients by their names. */
+export interface Names {
+  readonly find: (name: string) => Ingredient | undefined
+  readonly kind: (name: string) => CountsAs['kind'] | undefined // what it most likely counts as, for comparing sums only
+  readonly isIngredient: (name: string) => boolean // an ingredient and no bread: `Rye` may be either
+}
+
+export function namesIn(larder: Larder): Names {
+  const find = onceEach(name => larder.find(name))
+  const kind = onceEach(name => find(name)?.countsAs.kind ?? guessCountsAs(name))
+  const isIngredient = (name: string) =>
+    kind(name) !== undefined && (!isGrain(name) || find(name) !== undefined)
+  return { find, kind, isIngredient }
+}
+
+/** Grams a quantity of an ingredient weighs, where that is known. */
+export function gramsOf(quantity: Quantity | undefined, name: string, names: Names): number | undefined {
+  if (!quantity?.measure) return quantity?.grams
+  const { unit, count } = quantity.measure
+  const ingredient = names.find(name)
+  const isWater = !ingredient && names.kind(name) === 'water'
+  const each = ingredient
+    ? gramsPerMeasure(ingredient, unit as Measure)
+    : isWater
+      ? { ml: 1, l: 1000 }[unit]
+      : undefined
+  return each === undefined ? undefined : each * count
+}
+
+/** What a name by itself tells. */
+export interface Label {
+  readonly name: string // without its number, marks, and what stands in brackets
+  readonly remark: string
+  readonly hasColon: boolean
+  readonly isStage: boolean
+  readonly isFinal: boolean
+  readonly isRemark: boolean
+  readonly isFact: boolean // tells of the dough, not of an ingredient
+  readonly total: ReturnType<typeof totalOf>
+  readonly isTotalWord: boolean
+}
+
+export const labelOf = (text: string): Label => ({
+  ...headingName(text),
+  hasColon: /:\s*$/.test(text) || /^[^:]*\p{L}:\s+\d/u.test(text),
+  isStage: isStageName(headingName(text).name),
+  isFinal: isFinalDough(headingName(text).name),
+  isRemark: isRemark(text),
+  isFact: isFact(text),
+  total: totalOf(text),
+  isTotalWord: isTotalWord(text),
+})
+
+export interface AmountCell {
+  readonly use: AmountUse
+  readonly cell: string
+  readonly read: Exclude<CellRead, { is: 'nothing' }>
+}
+
+/** A row by the uses of its columns, before its neighbours are looked at. */
+export interface Row {
+  readonly row: number
+  readonly is:
+    | 'not understood'
+    | 'blank'
+    | 'headings'
+    | 'name' // a name and no amount
+    | 'amounts' // amounts and no name
+    | 'total'
+    | 'fact' // tells of the dough, not of an ingredient
+    | 'notes' // only in the column of notes
+    | 'line'
+  readonly name: string // the ingredient, or whatever stands in its place
+  readonly label: Label // of the name
+  readonly stage: string
+  readonly formula: string
+  readonly note: string
+  readonly amounts: readonly AmountCell[]
+  readonly cells: readonly string[]
+  readonly why?: Reason
+}
+
+/** All that a row says. */
+export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
+  cells.filter(cell => cell.trim() !== '').join(' | ')
+
+/** What a row says that is kept as a note. */
+export const noteOf = ({ name, note }: Row): string => [name, note].filter(Boolean).join(' ')
+
+export const quantitiesOf = ({ amounts }: Row): Quantity[] =>
+  amounts.flatMap(({ read }) => (read.is === 'quantity' ? [read] : []))
+
+/** Some columns of a table, read by themselves: those of one stage, or of one of the tables that stand side by side. */
+export interface View {
+  readonly uses: readonly ColumnUse[]
+  readonly stage?: string // all its lines are of this
+  readonly part: 'all' | 'stage' | 'table'
+}
+
+/** `Levain`, `Levain (kg)`, `Levain %`, `Levain: g` over a column: its stage, and what its numbers are. */
+export function stageOver(heading: string): { stage: string; use: ColumnUse } | undefined {
+  const { name, remark } = headingName(heading)
+  const [, stage = name, unit = remark] =
+    /^([^:]+):\s+(\S.*)$/.exec(heading.trim()) ??
+    /^(.*\S)\s+(%|g|kg|oz|lbs?)$/i.exec(remark === '' ? name : '') ??
+    []
+  const use = unit === '' ? 'amount' : headingUse(unit)
+  return use !== undefined && use !== 'other percent' ? { stage, use } : undefined
+}
+
+const isShared = (use: ColumnUse): boolean => use !== 'of a stage' && use !== 'stage' && !isAmountUse(use)
+
+/** The parts that a table is read by, one after the other; most have but one. */
+export function viewsOf({ columns }: Mapping, headings: readonly string[]): View[] {
+  const starts = [...columns.keys()].filter(at => columns[at] === 'ingredient')
+  if (columns.includes('of a stage')) {
+    const byStage = new Map<string, ColumnUse[]>()
+    columns.forEach((column, at) => {
+      if (column !== 'of a stage') return
+      const { stage, use } = stageOver(headings[at] ?? '') ?? { stage: '', use: 'amount' }
+      const name = stage || `Stage ${at + 1}`
+      const uses = byStage.get(name) ?? columns.map(other => (isShared(other) ? other : 'leave out'))
+      uses[at] = isAmountUse(use) && use !== 'amount' ? use : columns.includes('unit') ? 'amount' : 'grams'
+      byStage.set(name, uses)
+    })
+    return [...byStage].map(([stage, uses]) => ({ stage, uses, part: 'stage' }))
+  }
+  if (starts.length < 2) return [{ uses: columns, part: 'all' }]
+  return starts.map((start, nth): View => {
+    const end = starts[nth + 1] ?? columns.length
+    const uses = columns.map((use, at) => (at < starts[0]! || (at >= start && at < end) ? use : 'leave out'))
+    const stage = stageOver(headings[start] ?? '')?.stage ?? ''
+    return { uses, part: 'table', ...(isStageName(stage) ? { stage } : {}) }
+  })
+}
+
+/**
+ * The rows of a table, each as every view reads it, in the order of the views. In the column of a stage stand only the rows
+ * that give it an amount; a row that gives none to any stage comes once.
+ */
+export function stacked(rows: readonly (readonly Row[])[], views: readonly View[]): Row[] {
+  const isGiven = rows.map(each => each.some(({ amounts }) => amounts.length > 0))
+  let bread = ''
+  const breads = rows.map(([row]) => (bread = row!.formula || bread))
+  return views.flatMap(({ part }, nth) => {
+    const read = rows.map(each => each[nth]!)
+    const isLast = nth === views.length - 1
+    if (part === 'stage')
+      return read
+        .map((row, at) => (row.formula === breads[at] ? row : { ...row, formula: breads[at]! }))
+        .filter(({ amounts }, at) => amounts.length > 0 || (isLast && !isGiven[at]))
+    // a table that stands beside another begins anew
+    return nth > 0 && read[0] ? [{ ...read[0], is: 'blank', amounts: [] } satisfies Row, ...read] : read
+  })
+}
+
+const tidy = (cell: string): string => {
+  const said = cell.trim()
+  return /[^\S ]| {2}/.test(said) ? said.replace(/\s+/g, ' ') : said
+}
+const withoutFootnotes = (text: string): string =>
+  /[*†‡§]/.test(text) ? text.replace(/(?<=\S)[*†‡§]+(?=\s|$)/g, '').trim() : text
+
+// `Yeast0.5%`, and `Soaker: 1 lb 8 oz` with a stage's name
+const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
+const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
+const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams?|percent)$/i.test(cell)
+
+/** Reads rows by the uses of the columns, each text once. */
+export class RowSorter {
+  readonly #cells = new Map<AmountUse, (cell: string) => CellRead>()
+  readonly #label = onceEach(labelOf)
+  readonly #headings: readonly string[]
+  readonly #unnamed = this.#label('')
+
+  constructor(
+    readonly mapping: Mapping,
+    readonly headings: readonly string[],
+    readonly delimiter: string,
+  ) {
+    this.#headings = headings.map(folded)
+  }
+
+  sort(foreign: ForeignRow, view: View): Row {
+    const { row, cells, broken } = foreign
+    const { length } = this.mapping.columns
+    const nothing = {
+      row,
+      cells,
+      name: '',
+      label: this.#unnamed,
+      stage: '',
+      formula: '',
+      note: '',
+      amounts: [],
+    }
+    const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
+    if (broken) return lost(broken)
+    if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
+    if (this.#isHeadings(cells)) return { ...nothing, is: 'headings' }
+    const over = this.#headingOver(cells, view)
+    if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
+    if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
+      return lost({ code: 'too many cells', row, cells: cells.length, columns: length })
+    const sorted = this.#sort(row, cells, view)
+    return this.#mayBeShifted(sorted)
+      ? lost({ code: 'too few cells', row, cells: cells.length, columns: length })
+      : sorted
+  }
+
+  #isHeadings(cells: readonly string[]): boolean {
+    const { headings } = this
+    if (headings.length === 0 || !headings[0]!.endsWith(cells[0]!.trim())) return false
+    const width = Math.max(cells.length, headings.length)
+    return Array.from({ length: width }, (_, at) => at).every(at => this.#isHeading(cells, at))
+  }
+
+  #isHeading(cells: readonly string[], at: number): boolean {
+    const [cell, heading] = [folded(cells[at] ?? ''), this.#headings[at] ?? '']
+    return cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
+  }
+
+  /** `Levain | kg | %` under `Dough | kg | %`: the headings again, with the name of a stage among them. */
+  #headingOver(cells: readonly string[], { uses }: View): string | undefined {
+    const own = uses.indexOf('ingredient')
+    const name = tidy(cells[own] ?? '')
+    if (name === '') return undefined
+    const others = [...this.headings.keys()].filter(
+      at => at !== own && uses[at] !== 'leave out' && this.#headings[at] !== '',
+    )
+    const isSame = others.every(
+      at => this.#isHeading(cells, at) || (isAmountUse(uses[at]) && isUnitHeading(cells[at]?.trim() ?? '')),
+    )
+    return others.length > 0 && isSame ? name : undefined
+  }
+
+  /** Between blanks an empty cell is not seen, so that a number without a unit may stand in the wrong column. */
+  #mayBeShifted({ cells, is, amounts }: Row): boolean {
+    if (this.delimiter !== gaps || (is !== 'line' && is !== 'total' && is !== 'amounts')) return false
+    const last = this.mapping.columns.findLastIndex(use => use !== 'note')
+    return cells.length <= last && amounts.some(({ read }) => read.is === 'quantity' && read.bare)
+  }
+
+  #read(cell: string, use: AmountUse): CellRead {
+    let read = this.#cells.get(use)
+    if (!read) {
+      read = onceEach(text => readCell(withoutFootnotes(text), use, this.mapping.decimal))
+      this.#cells.set(use, read)
+    }
+    return read(cell)
+  }
+
+  /** A name and its amount in one cell. */
+  #apart(cell: string): { name: string; amount: string } | undefined {
+    const [, name, amount] = glued.exec(cell) ?? headed.exec(cell) ?? []
+    if (!name || !amount || this.#read(amount, 'amount').is !== 'quantity') return undefined
+    return name.endsWith(':') && !this.#label(name).isStage ? undefined : { name, amount }
+  }
+
+  #sort(row: number, cells: readonly string[], { uses, stage: ofView, part }: View): Row {
+    const at = { ingredient: '', stage: '', formula: '', note: '', unit: '' }
+    const given: { use: AmountUse; cell: string }[] = []
+    for (let column = 0; column < cells.length; column++) {
+      const use = uses[column]
+      if (use === undefined || use === 'leave out' || use === 'of a stage') continue
+      const said = tidy(cells[column]!)
+      if (said === '') continue
+      if (isAmountUse(use)) given.push({ use, cell: said })
+      else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
+    }
+    const apart = given.length === 0 ? this.#apart(at.ingredient) : undefined
+    const name = apart?.name ?? withoutFootnotes(at.ingredient)
+    if (apart) given.push({ use: 'amount', cell: apart.amount })
+    const amounts: AmountCell[] = []
+    for (const { use, cell: said } of given) {
+      const hasUnit = use !== 'amount' || at.unit === '' || !/[\d¼-¾⅐-⅞]$/.test(said)
+      const cell = hasUnit ? said : `${said} ${at.unit}`
+      const read = this.#read(cell, use)
+      // a 0 in the column of a stage says that it has none
+      const isNone = part === 'stage' && read.is === 'quantity' && (read.grams ?? read.percent) === 0
+      if (read.is !== 'nothing' && !isNone) amounts.push({ use, cell, read })
+    }
+    const { formula, note } = at
+    const stage = part === 'stage' && amounts.length === 0 ? '' : (ofView ?? at.stage)
+    // a total is often written in whatever column has room
+    const text = name || at.stage || formula
+    const label = this.#label(text)
+    const is =
+      part !== 'all' && text === '' && given.length === 0 && note === ''
+        ? 'blank'
+        : kindOf(text, label, name, stage, amounts)
+    return {
+      row,
+      is,
+      name: is === 'total' ? text : name,
+      label: is === 'total' || name !== '' ? label : this.#unnamed,
+      stage,
+      formula,
+      note,
+      amounts,
+      cells,
+    }
+  }
+}
+
+function kindOf(
+  text: string,
+  { total, isTotalWord: isSaid, isFact: isOfDough }: Label,
+  name: string,
+  stage: string,
+  amounts: readonly AmountCell[],
+): Row['is'] {
+  if (text === '') return amounts.length > 0 ? 'amounts' : 'notes'
+  if (total !== undefined && (name === '' || amounts.length > 0 || (stage === '' && isSaid))) return 'total'
+  if (amounts.length === 0) return 'name'
+  if (name === '') return 'amounts'
+  const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why.code !== 'not edible')
+  return isOfDough || !isEdible ? 'fact' : 'line'
+}
