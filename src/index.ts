@@ -1,5 +1,7 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
 
+export { dilutionFor, growthRate, ripeningHours } from './day/temperature/growth.js'
+export { type HeatPart, iceFor, waterByFactors, waterTemperature } from './day/temperature/water.js'
 export type { Batch, KeepBack, Pieces, Scale } from './dough/document/batch.js'
 export type {
   CountsAs,

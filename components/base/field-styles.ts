@@ -45,7 +45,7 @@ export const fieldStyles = css`
     min-height: var(--target);
     padding: 6px 0;
     color: var(--ink);
-    font-size: 1rem;
+    font-size: var(--size-text);
     cursor: pointer;
   }
   .choice input {
@@ -88,7 +88,7 @@ export const fieldStyles = css`
   .error {
     margin: 4px 0 0;
     color: var(--warn);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .error:empty,
   .hint:empty {
@@ -101,7 +101,7 @@ export const fieldStyles = css`
     margin: 0 0 10px;
     max-width: 66ch;
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .field > .hint {
     margin: 6px 0 0;

@@ -9,7 +9,7 @@ export const insideStyles = css`
     margin: 0 0 10px;
     max-width: 66ch;
     color: var(--ink-soft);
-    font-size: 0.92rem;
+    font-size: var(--size-small);
   }
   .refusal {
     color: var(--warn);

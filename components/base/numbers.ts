@@ -43,3 +43,7 @@ export const showGrams = (grams: number, style: NumberStyle): string =>
 /** A fraction of 1 as per cent for the screen: 70.5 · 1.88. Without the sign. */
 export const showPercent = (fraction: number, style: NumberStyle): string =>
   showDecimals(fraction * 100, style, percentDigits(fraction))
+
+/** What a baker typed, with the decimal mark of their language; where that is the comma, `;` parts arguments. */
+export const asTheyWrite = (typed: string, style: NumberStyle): string =>
+  style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed

@@ -57,7 +57,7 @@ export const sentenceStyles = css`
   .fault {
     margin: 0 0 6px;
     color: var(--warn);
-    font-size: 0.9rem;
+    font-size: var(--size-small);
     max-width: 60ch;
   }
   .line > .check {

@@ -61,7 +61,7 @@ export const sharedStyles = css`
   }
   label {
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   :focus-visible {
     outline: 2px solid var(--accent);

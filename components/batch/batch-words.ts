@@ -9,7 +9,7 @@ import {
 } from '../../src/dough/document/formula.js'
 import type { FigureSheet, StageFigures } from '../../src/dough/sheet/figures.js'
 import { gramDigits, type NumberStyle, showDecimals } from '../base/numbers.js'
-import { keptOf } from '../grid/table/weighing-words.js'
+import { keptOf } from './weighing-words.js'
 
 const number = (value: number, style: NumberStyle, digits: number): string =>
   showDecimals(value, style, digits, 0)

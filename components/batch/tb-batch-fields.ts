@@ -1,12 +1,10 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { setBatch } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { askEdit } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import { sentenceStyles } from '../base/sentence-styles.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import {
   allOf,
   batchOf,
@@ -20,6 +18,7 @@ import {
 } from './batch-draft.js'
 import { losesInBaking, losesInMixing } from './batch-words.js'
 import './tb-keep-back.js'
+import { SheetElement } from '../base/base-element.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'
 import { readPart, readWeight } from '../base/typed-weights.js'
 import { TypedFields } from '../controls/typed-fields.js'
@@ -36,17 +35,11 @@ const ways: readonly (readonly [make: Make, words: string])[] = [
 ]
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
-export class TbBatchFields extends LitElement {
+export class TbBatchFields extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
     draft: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
   declare draft: Draft
   readonly #fields = new TypedFields(this)
   #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
@@ -54,8 +47,6 @@ export class TbBatchFields extends LitElement {
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
     this.draft = draftOf(undefined, undefined, this.numbers)
   }
 
@@ -256,12 +247,11 @@ export class TbBatchFields extends LitElement {
   }
 
   static override styles = [
-    sharedStyles,
     sentenceStyles,
     css`
       .unfinished {
         margin: 2px 0 6px;
-        font-size: 0.9rem;
+        font-size: var(--size-small);
       }
       tb-keep-back {
         margin-top: 6px;

@@ -1,32 +1,20 @@
-import { css, html, LitElement, nothing } from 'lit'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
+import { css, html, nothing } from 'lit'
+import { SheetElement } from '../base/base-element.js'
+import { narrow } from '../base/breakpoints.js'
 import { batchProse } from './batch-words.js'
 
 /** How much to make: a sentence to read, and beneath it, when it is to be changed, fields to say it. */
-export class TbBatch extends LitElement {
+export class TbBatch extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     open: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare open: boolean
   #formula = '' // of which it is open or closed
   #wasOpen = false // closed, the fields keep what else was typed
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.open = false
   }
 
@@ -83,49 +71,46 @@ export class TbBatch extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('#toggle')?.focus()
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-      }
-      .prose {
-        margin: 0;
-        max-width: 68ch;
-        color: var(--ink-soft);
-        font-size: 1.06rem;
-      }
-      .prose b {
-        color: var(--ink);
-        font-weight: 640;
-        white-space: nowrap;
-      }
-      .prose button {
-        margin: -6px 0 -6px 2px;
-        padding: 4px 8px;
-        color: var(--accent);
-        font-size: 1rem;
-        text-decoration: underline;
-        text-decoration-thickness: 1px;
-        text-underline-offset: 3px;
-      }
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    .prose {
+      margin: 0;
+      max-width: 68ch;
+      color: var(--ink-soft);
+      font-size: var(--size-text);
+    }
+    .prose b {
+      color: var(--ink);
+      font-weight: 640;
+      white-space: nowrap;
+    }
+    .prose button {
+      margin: -6px 0 -6px 2px;
+      padding: 4px 8px;
+      color: var(--accent);
+      font-size: var(--size-text);
+      text-decoration: underline;
+      text-decoration-thickness: 1px;
+      text-underline-offset: 3px;
+    }
+    .form {
+      margin: 8px 0 2px;
+      padding: 8px 0 10px 16px;
+      border-left: 3px solid var(--accent);
+    }
+    @media ${narrow} {
       .form {
-        margin: 8px 0 2px;
-        padding: 8px 0 10px 16px;
-        border-left: 3px solid var(--accent);
+        padding-left: 12px;
       }
-      @media (max-width: 719px) {
-        .form {
-          padding-left: 12px;
-        }
+    }
+    @media print {
+      .form {
+        display: none;
       }
-      @media print {
-        .form {
-          display: none;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-batch', TbBatch)
 

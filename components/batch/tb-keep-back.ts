@@ -1,37 +1,22 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { live } from 'lit/directives/live.js'
 import { repeat } from 'lit/directives/repeat.js'
-import { type Scale, scaleProblem } from '../../src/dough/document/batch.js'
+import type { Scale } from '../../src/dough/document/batch.js'
+import { scaleProblem } from '../../src/dough/document/checks.js'
 import type { Stage } from '../../src/dough/document/formula.js'
 import { setKeepBack, setScale, setStageLoss } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import { sentenceStyles } from '../base/sentence-styles.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { showNumber } from '../base/typed-numbers.js'
 import { readPart, readWeight } from '../base/typed-weights.js'
 import { TypedFields } from '../controls/typed-fields.js'
 import { earlierStages } from './batch-words.js'
 
 /** What is kept back of each earlier stage; and, seldom wanted, what is lost of it and how the scale weighs. */
-export class TbKeepBack extends LitElement {
-  static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-  }
-
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
+export class TbKeepBack extends SheetElement {
   readonly #fields = new TypedFields(this)
-
-  constructor() {
-    super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-  }
 
   override render() {
     const { sheet } = this
@@ -133,11 +118,10 @@ export class TbKeepBack extends LitElement {
   }
 
   #weighIn(scale: Scale): string | undefined {
-    return scaleProblem(scale) ?? askEdit(this, () => setScale(scale))
+    return scaleProblem(scale)?.message ?? askEdit(this, () => setScale(scale))
   }
 
   static override styles = [
-    sharedStyles,
     sentenceStyles,
     css`
       summary {
@@ -146,7 +130,7 @@ export class TbKeepBack extends LitElement {
         min-height: var(--target);
         padding: 6px 8px 6px 0;
         color: var(--ink-soft);
-        font-size: 0.92rem;
+        font-size: var(--size-small);
         cursor: pointer;
         border-radius: var(--radius);
       }

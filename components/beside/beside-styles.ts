@@ -1,4 +1,5 @@
 import { css } from 'lit'
+import { belowWide, narrow } from '../base/breakpoints.js'
 
 /** Two formulas beside each other: what is chosen above, and below two tables of figures with their differences. */
 export const besideStyles = css`
@@ -45,7 +46,7 @@ export const besideStyles = css`
     align-items: center;
     gap: 8px;
     min-height: var(--target);
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     color: var(--ink);
     cursor: pointer;
   }
@@ -65,7 +66,7 @@ export const besideStyles = css`
   caption {
     text-align: left;
     padding: 18px 0 4px;
-    font-size: 1.02rem;
+    font-size: var(--size-text);
     font-weight: 640;
   }
   th,
@@ -85,7 +86,7 @@ export const besideStyles = css`
     padding-right: 0;
   }
   thead th {
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     font-weight: 600;
     color: var(--ink-soft);
     vertical-align: bottom;
@@ -121,7 +122,7 @@ export const besideStyles = css`
   }
   .only {
     display: block;
-    font-size: 0.85rem;
+    font-size: var(--size-small);
     color: var(--warn);
   }
   .none {
@@ -131,7 +132,7 @@ export const besideStyles = css`
     display: none;
   }
   /* Where six columns of figures have no room, grams stand under per cent, each with its unit. */
-  @media (max-width: 939px) {
+  @media ${belowWide} {
     thead .of,
     thead tr > :nth-child(n + 5) {
       position: absolute;
@@ -185,7 +186,7 @@ export const besideStyles = css`
       display: inline;
     }
   }
-  @media (max-width: 640px) {
+  @media ${narrow} {
     .choose {
       grid-template-columns: minmax(0, 1fr) auto;
     }

@@ -80,7 +80,7 @@ export const bringInStyles = css`
   }
   .sum {
     margin: 0 0 16px;
-    font-size: 1.15rem;
+    font-size: var(--size-lead);
   }
   .sum:focus-visible {
     outline: none; /* focused by program, so that reading goes on here */
@@ -88,7 +88,7 @@ export const bringInStyles = css`
   .sum small {
     display: block;
     font-weight: 400;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     color: var(--ink-soft);
     overflow-wrap: anywhere;
   }
@@ -115,7 +115,7 @@ export const bringInStyles = css`
   }
   .refusal {
     color: var(--ink);
-    font-size: 1rem;
+    font-size: var(--size-text);
   }
   .problems h3 {
     margin: 0 0 6px;
@@ -123,7 +123,7 @@ export const bringInStyles = css`
   .count {
     color: var(--ink-soft);
     font-weight: 400;
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .problems ul {
     margin: 0 0 10px;

@@ -74,9 +74,9 @@ export class Intake {
     const turn = this.#turn
     const came = await formulaFromLink(fragment)
     if (this.#turn !== turn) return
-    if ('problem' in came) this.#refuse(came.problem)
+    if ('problem' in came) this.#refuse(came.problem.message)
     else {
-      const problems = came.remarks.map((message): Problem => ({ where: {}, message, severity: 'warning' }))
+      const problems = came.remarks.map((remark): Problem => ({ ...remark, where: {}, severity: 'warning' }))
       this.read = { from, arrived: { as: 'formulas', formulas: [came.formula], problems } }
       this.changed()
       this.ready()

@@ -1,8 +1,9 @@
 import { css } from 'lit'
+import { belowWide, slim } from '../base/breakpoints.js'
 
 /** The card where a sheet of paper is wider than the screen: to be read there, and set for the paper when it is printed. */
 export const cardNarrowStyles = css`
-  @media screen and (max-width: 860px) {
+  @media screen and ${belowWide} {
     .paper:not(.fitted) {
       width: auto;
       min-height: 0;
@@ -19,7 +20,7 @@ export const cardNarrowStyles = css`
       padding: 8px 16px;
     }
   }
-  @media screen and (max-width: 520px) {
+  @media screen and ${slim} {
     .paper:not(.fitted) {
       & h1 {
         font-size: 1.9em;

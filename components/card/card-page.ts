@@ -1,18 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
+import { type Household, type HouseholdOptions, householdOf } from '../../src/dough/about/household.js'
 import {
   allergenSentence,
-  allergensOf,
-  cautionsOf,
   cautionWords,
+  householdSentence,
   localCodesSentence,
   notKnownSentence,
-} from '../../src/dough/about/allergens.js'
-import {
-  type Household,
-  type HouseholdOptions,
-  householdOf,
-  householdSentence,
-} from '../../src/dough/about/household.js'
+} from '../../src/dough/about/words.js'
 import type { Line, Stage } from '../../src/dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
@@ -21,7 +16,7 @@ import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/hous
 import { type NumberStyle, showPercent } from '../base/numbers.js'
 import { readingWords, showReading } from '../base/reading-shown.js'
 import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../grid/table/weighing-words.js'
+import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing-words.js'
 
 /** What is printed of a formula. */
 export interface CardShown {
@@ -131,7 +126,7 @@ function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
   const all = cautionsOf(sheet)
   if (all.length === 0) return nothing
   return html`<section aria-label="Cautions">
-    <p>${all.map(({ of, sentence }) => html`<b>${cautionWords[of]}:</b> ${sentence} `)}${localCodesSentence}</p>
+    <p>${all.map(({ code, message }) => html`<b>${cautionWords[code]}:</b> ${message} `)}${localCodesSentence}</p>
   </section>`
 }
 

@@ -23,7 +23,7 @@ export const cardStyles = css`
     align-items: center;
     min-height: var(--target);
     color: var(--ink);
-    font-size: 0.95rem;
+    font-size: var(--size-text);
     cursor: pointer;
   }
   .choice input {
@@ -39,7 +39,7 @@ export const cardStyles = css`
   }
   .pages {
     margin: 0;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     color: var(--ink-soft);
   }
   .bar .main {

@@ -1,18 +1,17 @@
-import { html, LitElement, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
+import { html, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { listSelect, ownList } from '../sheet/allergen-list.js'
 import { cardNarrowStyles } from './card-narrow-styles.js'
 import { cardPage } from './card-page.js'
 import { cardStyles } from './card-styles.js'
 import { keepOwnPaper, ownPaper, type PaperName, paperMargin, papers, printOn } from './paper.js'
 import '../controls/tb-measures.js'
+import { BaseElement } from '../base/base-element.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 
 const smallest = 3 // the last step of the type: smaller is not read at arm's length
@@ -23,11 +22,10 @@ const almost = 0.995 // of the page's height: fonts come out a little different 
  * One formula as a printed page. While it is open the page of the app is the card and nothing else, so that what is
  * seen is what is printed; `tb-alone` tells the app of it, with true as detail, and of the end with false.
  */
-export class TbCard extends LitElement {
+export class TbCard extends BaseElement {
   static override properties: PropertyDeclarations = {
     workbook: { attribute: false },
     larder: { attribute: false },
-    numbers: { attribute: false },
     formula: { state: true },
     paper: { state: true },
     measures: { state: true },
@@ -37,7 +35,6 @@ export class TbCard extends LitElement {
 
   declare workbook: Workbook
   declare larder: Larder
-  declare numbers: NumberStyle
   declare private formula: string // id; '' while it is closed
   declare private paper: PaperName
   declare private measures: HouseholdOptions | undefined
@@ -53,7 +50,6 @@ export class TbCard extends LitElement {
     super()
     this.workbook = emptyWorkbook
     this.larder = larderOf([])
-    this.numbers = { language: 'en', decimal: '.' }
     this.formula = ''
     this.paper = 'a4'
     this.measures = undefined
@@ -212,7 +208,7 @@ export class TbCard extends LitElement {
     event.stopPropagation()
   }
 
-  static override styles = [sharedStyles, cardStyles, cardNarrowStyles]
+  static override styles = [cardStyles, cardNarrowStyles]
 }
 customElements.define('tb-card', TbCard)
 

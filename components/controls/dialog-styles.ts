@@ -1,4 +1,5 @@
 import { css } from 'lit'
+import { narrow } from '../base/breakpoints.js'
 
 /** A modal: heading, a part that scrolls, actions; the whole screen on a phone. */
 export const dialogStyles = css`
@@ -20,7 +21,7 @@ export const dialogStyles = css`
   h2 {
     flex: 1;
     margin: 0;
-    font-size: 1.35rem;
+    font-size: var(--size-figure);
     font-weight: 640;
     letter-spacing: -0.01em;
     line-height: 1.2;
@@ -68,7 +69,7 @@ export const dialogStyles = css`
     margin: 0;
     flex: 1 1 100%;
     max-width: none;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
   }
   .told {
     order: -1;
@@ -83,22 +84,22 @@ export const dialogStyles = css`
     max-width: 66ch;
   }
   h3 {
-    font-size: 1.02rem;
+    font-size: var(--size-text);
     font-weight: 640;
     line-height: 1.3;
     margin: 28px 0 8px;
   }
   .error {
     color: var(--warn);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     margin: 4px 0 0;
   }
   .hint {
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     margin: 4px 0 0;
   }
-  @media (max-width: 640px) {
+  @media ${narrow} {
     dialog {
       width: 100vw;
       height: 100dvh;

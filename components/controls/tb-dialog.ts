@@ -1,15 +1,7 @@
-import {
-  type CSSResultGroup,
-  html,
-  LitElement,
-  nothing,
-  type PropertyDeclarations,
-  type TemplateResult,
-} from 'lit'
+import { type CSSResultGroup, html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
 import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
+import { BaseElement } from '../base/base-element.js'
 import { dialogStyles } from './dialog-styles.js'
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come
@@ -18,12 +10,10 @@ const standing = new Set<TbDialog>() // one may open before the `close` of anoth
  * What the dialogs share: a modal with a heading, a part that scrolls and a row of actions. Escape closes
  * it, and asks first when something typed would be lost. Its contents are there only while it is open.
  */
-export abstract class TbDialog extends LitElement {
+export abstract class TbDialog extends BaseElement {
   static override properties: PropertyDeclarations = {
     workbook: { attribute: false },
     larder: { attribute: false },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean, attribute: 'read-only' },
     opened: { state: true },
     asking: { state: true },
     told: { state: true },
@@ -31,8 +21,6 @@ export abstract class TbDialog extends LitElement {
 
   declare workbook: Workbook
   declare larder: Larder // all that is known: the usual and the baker's own
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare protected opened: boolean
   declare protected asking: boolean // whether what was typed may be lost
   declare protected told: string // what was done, for those who look and those who listen
@@ -43,8 +31,6 @@ export abstract class TbDialog extends LitElement {
     super()
     this.workbook = emptyWorkbook
     this.larder = larderOf([])
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.opened = false
     this.asking = false
     this.told = ''
@@ -195,5 +181,5 @@ export abstract class TbDialog extends LitElement {
     page.toggleAttribute('still', standing.size > 0 && scrolls)
   }
 
-  static override styles: CSSResultGroup = [sharedStyles, dialogStyles]
+  static override styles: CSSResultGroup = dialogStyles
 }

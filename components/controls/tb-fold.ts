@@ -1,8 +1,8 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit'
-import { sharedStyles } from '../base/shared-styles.js'
+import { css, html, nothing, type TemplateResult } from 'lit'
+import { BaseElement } from '../base/base-element.js'
 
 /** A quiet disclosure that stands in a row with others; what it opens takes the width of the row, beneath them all. */
-export class TbFold extends LitElement {
+export class TbFold extends BaseElement {
   static override properties = {
     words: {},
     count: { type: Number },
@@ -42,52 +42,49 @@ export class TbFold extends LitElement {
     this.open = !this.open
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
+  static override styles = css`
+    :host {
+      display: contents; /* the button stays in the row, what it opens takes a row of its own beneath */
+    }
+    button {
+      display: inline-flex;
+      align-items: center;
+      gap: 7px;
+      margin-left: -8px;
+      padding: 4px 8px;
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+    }
+    button::before {
+      content: '';
+      width: 0;
+      height: 0;
+      border: 4px solid transparent;
+      border-left-color: currentColor;
+      border-right-width: 0;
+    }
+    [aria-expanded='true'] {
+      color: var(--ink);
+    }
+    [aria-expanded='true']::before {
+      transform: rotate(90deg);
+    }
+    span {
+      font-variant-numeric: tabular-nums;
+    }
+    #inside {
+      flex: 1 1 100%;
+      order: 1;
+      padding: 6px 0 14px 15px;
+      margin: 0 0 6px;
+      border-left: 1px solid var(--rule-strong);
+    }
+    @media print {
       :host {
-        display: contents; /* the button stays in the row, what it opens takes a row of its own beneath */
+        display: none;
       }
-      button {
-        display: inline-flex;
-        align-items: center;
-        gap: 7px;
-        margin-left: -8px;
-        padding: 4px 8px;
-        color: var(--ink-soft);
-        font-size: 0.92rem;
-      }
-      button::before {
-        content: '';
-        width: 0;
-        height: 0;
-        border: 4px solid transparent;
-        border-left-color: currentColor;
-        border-right-width: 0;
-      }
-      [aria-expanded='true'] {
-        color: var(--ink);
-      }
-      [aria-expanded='true']::before {
-        transform: rotate(90deg);
-      }
-      span {
-        font-variant-numeric: tabular-nums;
-      }
-      #inside {
-        flex: 1 1 100%;
-        order: 1;
-        padding: 6px 0 14px 15px;
-        margin: 0 0 6px;
-        border-left: 1px solid var(--rule-strong);
-      }
-      @media print {
-        :host {
-          display: none;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-fold', TbFold)
 

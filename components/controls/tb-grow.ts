@@ -1,17 +1,16 @@
-import { css, html, LitElement, nothing } from 'lit'
-import { sharedStyles } from '../base/shared-styles.js'
+import { css, html, nothing } from 'lit'
+import { BaseElement } from '../base/base-element.js'
 
 /**
  * A text field that looks like the text it holds and grows with it. Fires `tb-entered` with the new text when the
  * baker leaves it changed, or presses Enter where it is one line; Escape puts the old text back.
  */
-export class TbGrow extends LitElement {
+export class TbGrow extends BaseElement {
   static override properties = {
     value: {},
     label: {},
     hint: {},
     manyLines: { type: Boolean },
-    readOnly: { type: Boolean },
     typed: { state: true },
   }
 
@@ -19,7 +18,6 @@ export class TbGrow extends LitElement {
   declare label: string
   declare hint: string // shown while there is no text
   declare manyLines: boolean
-  declare readOnly: boolean
   declare typed: string | undefined // what stands in the field while it is being edited
 
   constructor() {
@@ -28,7 +26,6 @@ export class TbGrow extends LitElement {
     this.label = ''
     this.hint = ''
     this.manyLines = false
-    this.readOnly = false
     this.typed = undefined
   }
 
@@ -85,75 +82,72 @@ export class TbGrow extends LitElement {
   }
 
   // A hidden copy of the text gives the field its size: `field-sizing: content` is not in Firefox yet.
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-        min-width: 0;
+  static override styles = css`
+    :host {
+      display: block;
+      min-width: 0;
+    }
+    .field {
+      display: inline-grid;
+      max-width: 100%;
+      vertical-align: top;
+    }
+    :host([wide]) .field {
+      display: grid;
+    }
+    /* A long note is cut, its end fading, until somebody goes into it. */
+    :host([folds]:not(:focus-within)) .field {
+      max-height: 5.8em;
+      overflow: clip;
+      mask-image: linear-gradient(#000 4.6em, transparent 5.8em);
+    }
+    @media print {
+      :host([folds]) .field {
+        max-height: none !important;
+        mask-image: none !important;
       }
-      .field {
-        display: inline-grid;
-        max-width: 100%;
-        vertical-align: top;
-      }
-      :host([wide]) .field {
-        display: grid;
-      }
-      /* A long note is cut, its end fading, until somebody goes into it. */
-      :host([folds]:not(:focus-within)) .field {
-        max-height: 5.8em;
-        overflow: clip;
-        mask-image: linear-gradient(#000 4.6em, transparent 5.8em);
-      }
-      @media print {
-        :host([folds]) .field {
-          max-height: none !important;
-          mask-image: none !important;
-        }
-      }
-      .field::after {
-        content: attr(data-text);
-        visibility: hidden;
-        white-space: pre-wrap;
-      }
-      .field::after,
-      textarea {
-        grid-area: 1 / 1;
-        min-width: 0;
-        min-height: 0;
-        margin: 0;
-        padding: var(--grow-padding, 3px 8px);
-        font: inherit;
-        letter-spacing: inherit;
-        line-height: inherit;
-        overflow-wrap: anywhere;
-      }
-      .field::after {
-        border: 1px solid transparent;
-      }
-      textarea {
-        width: 100%;
-        height: 100%;
-        resize: none;
-        overflow: hidden;
-        color: inherit;
-        background: none;
-        border-color: transparent;
-      }
-      textarea::placeholder {
-        color: var(--ink-soft);
-        opacity: 1;
-      }
-      textarea:hover:not([readonly]) {
-        border-color: var(--rule-strong);
-      }
-      textarea:focus-visible {
-        background: var(--board);
-        outline-offset: 0;
-      }
-    `,
-  ]
+    }
+    .field::after {
+      content: attr(data-text);
+      visibility: hidden;
+      white-space: pre-wrap;
+    }
+    .field::after,
+    textarea {
+      grid-area: 1 / 1;
+      min-width: 0;
+      min-height: 0;
+      margin: 0;
+      padding: var(--grow-padding, 3px 8px);
+      font: inherit;
+      letter-spacing: inherit;
+      line-height: inherit;
+      overflow-wrap: anywhere;
+    }
+    .field::after {
+      border: 1px solid transparent;
+    }
+    textarea {
+      width: 100%;
+      height: 100%;
+      resize: none;
+      overflow: hidden;
+      color: inherit;
+      background: none;
+      border-color: transparent;
+    }
+    textarea::placeholder {
+      color: var(--ink-soft);
+      opacity: 1;
+    }
+    textarea:hover:not([readonly]) {
+      border-color: var(--rule-strong);
+    }
+    textarea:focus-visible {
+      background: var(--board);
+      outline-offset: 0;
+    }
+  `
 }
 customElements.define('tb-grow', TbGrow)
 

@@ -1,7 +1,7 @@
-import { css, html, LitElement, type PropertyDeclarations } from 'lit'
+import { css, html, type PropertyDeclarations } from 'lit'
 import type { HouseholdOptions, MeasureSystem } from '../../src/dough/about/household.js'
+import { BaseElement } from '../base/base-element.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
-import { sharedStyles } from '../base/shared-styles.js'
 
 const systems: readonly { readonly system: MeasureSystem; readonly words: string }[] = [
   { system: 'us', words: 'US, cup of 237 ml' },
@@ -41,7 +41,7 @@ const allSigns = (): string[] =>
   )
 
 /** Which cups and spoons a reader has. Tells of a change by `tb-measures`, with the new options as its detail. */
-export class TbMeasures extends LitElement {
+export class TbMeasures extends BaseElement {
   static override properties: PropertyDeclarations = { measures: { attribute: false } }
 
   declare measures: HouseholdOptions
@@ -92,52 +92,49 @@ export class TbMeasures extends LitElement {
     )
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 10px 24px;
-        align-items: end;
-      }
-      .system label,
-      #sets {
-        display: block;
-        margin-bottom: 4px;
-        color: var(--ink-soft);
-        font-size: 0.88rem;
-      }
-      #sets {
-        margin-bottom: 0;
-      }
-      [role='group'] {
-        display: grid;
-        grid-template-columns: repeat(4, auto);
-        justify-content: start;
-        gap: 0 18px;
-      }
-      #sets {
-        grid-column: 1 / -1;
-      }
-      [role='group'] label {
-        display: flex;
-        gap: 6px;
-        align-items: center;
-        min-height: calc(var(--target) + 4px);
-        color: var(--ink);
-        font-size: 1.15rem;
-        cursor: pointer;
-      }
-      input {
-        width: 20px;
-        height: 20px;
-        min-height: 0;
-        margin: 0;
-        accent-color: var(--accent);
-      }
-    `,
-  ]
+  static override styles = css`
+    :host {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 10px 24px;
+      align-items: end;
+    }
+    .system label,
+    #sets {
+      display: block;
+      margin-bottom: 4px;
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+    }
+    #sets {
+      margin-bottom: 0;
+    }
+    [role='group'] {
+      display: grid;
+      grid-template-columns: repeat(4, auto);
+      justify-content: start;
+      gap: 0 18px;
+    }
+    #sets {
+      grid-column: 1 / -1;
+    }
+    [role='group'] label {
+      display: flex;
+      gap: 6px;
+      align-items: center;
+      min-height: calc(var(--target) + 4px);
+      color: var(--ink);
+      font-size: var(--size-lead);
+      cursor: pointer;
+    }
+    input {
+      width: 20px;
+      height: 20px;
+      min-height: 0;
+      margin: 0;
+      accent-color: var(--accent);
+    }
+  `
 }
 customElements.define('tb-measures', TbMeasures)
 

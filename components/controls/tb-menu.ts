@@ -1,5 +1,5 @@
-import { css, html, LitElement, nothing } from 'lit'
-import { sharedStyles } from '../base/shared-styles.js'
+import { css, html, nothing } from 'lit'
+import { BaseElement } from '../base/base-element.js'
 
 export interface MenuItem {
   readonly label: string
@@ -8,7 +8,7 @@ export interface MenuItem {
 }
 
 /** A button that opens a menu: arrow keys, Home, End and first letters move in it, Escape and Tab close it. */
-export class TbMenu extends LitElement {
+export class TbMenu extends BaseElement {
   static override properties = {
     label: {},
     face: {},
@@ -140,45 +140,42 @@ export class TbMenu extends LitElement {
     item.run()
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: inline-block;
-      }
-      #opener {
-        display: inline-flex;
-        align-items: center;
-        justify-content: center;
-        padding: 4px 9px;
-      }
-      #opener.lined {
-        padding: 4px 14px;
-      }
-      [role='menu'] {
-        inset: auto;
-        margin: 0;
-        padding: 6px;
-        min-width: 180px;
-        max-width: calc(100vw - 16px);
-        max-height: calc(100vh - 16px);
-        overflow: auto;
-        color: var(--ink);
-        background: var(--board);
-        border: 1px solid var(--rule-strong);
-        border-radius: 8px;
-        box-shadow: 0 8px 28px rgb(30 20 10 / 0.16);
-      }
-      [role='menuitem'] {
-        display: block;
-        width: 100%;
-        text-align: left;
-      }
-      [role='menuitem']:focus-visible {
-        outline-offset: -2px;
-      }
-    `,
-  ]
+  static override styles = css`
+    :host {
+      display: inline-block;
+    }
+    #opener {
+      display: inline-flex;
+      align-items: center;
+      justify-content: center;
+      padding: 4px 9px;
+    }
+    #opener.lined {
+      padding: 4px 14px;
+    }
+    [role='menu'] {
+      inset: auto;
+      margin: 0;
+      padding: 6px;
+      min-width: 180px;
+      max-width: calc(100vw - 16px);
+      max-height: calc(100vh - 16px);
+      overflow: auto;
+      color: var(--ink);
+      background: var(--board);
+      border: 1px solid var(--rule-strong);
+      border-radius: 8px;
+      box-shadow: 0 8px 28px rgb(30 20 10 / 0.16);
+    }
+    [role='menuitem'] {
+      display: block;
+      width: 100%;
+      text-align: left;
+    }
+    [role='menuitem']:focus-visible {
+      outline-offset: -2px;
+    }
+  `
 }
 customElements.define('tb-menu', TbMenu)
 

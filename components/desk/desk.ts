@@ -6,6 +6,7 @@ import type { Change, Transaction, Workbook } from '../../src/dough/document/wor
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
+import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { History, type HistoryEvent } from '../../src/storage/index.js'
 import { type NumberStyle, showGrams, showPercent } from '../base/numbers.js'
 import type { GridPlace } from '../grid/tb-grid.js'
@@ -39,6 +40,7 @@ export class Desk {
   readonly history: History<DeskPlace>
   readonly numbers: NumberStyle
   sheet: FigureSheet | undefined // of the open formula; undefined when the shelf is empty
+  touched: Touched = allTouched // of the sheet, since it was last shown
   larder: Larder
   #own: Workbook['larder']
   readonly #shelf: ShelfReadings
@@ -75,8 +77,14 @@ export class Desk {
   open(id: string): void {
     const { formulas } = this.workbook
     const formula = formulas.find(f => f.id === id) ?? formulas[0]
-    if (!formula) this.sheet = undefined
-    else if (formula.id !== this.formula?.id) this.sheet = openSheet(formula, this.larder, this.#scale)
+    if (formula && formula.id === this.formula?.id) return
+    this.sheet = formula && openSheet(formula, this.larder, this.#scale)
+    this.touched = allTouched
+  }
+
+  /** To be called when the sheet is shown as it stands: what is touched begins anew. */
+  shown(): void {
+    this.touched = untouched
   }
 
   get #scale(): Scale {
@@ -108,7 +116,7 @@ export class Desk {
     const before = this.formula
     const now = workbook.formulas.find(f => f.id === before?.id)
     if (now && this.sheet) {
-      this.sheet.update(now, this.larder, this.#scale)
+      this.touched = bothTouched(this.touched, this.sheet.update(now, this.larder, this.#scale))
       return
     }
     // The open formula is gone. One of its name stands for it: the same workbook came from another tab.

@@ -78,7 +78,7 @@ export class KeptDesk {
     const { desk } = this
     if (!desk) return
     if (this.state.status === 'read-only') {
-      request.refusal = this.state.reason
+      request.refusal = this.state.reason.message
       return
     }
     try {

@@ -1,4 +1,5 @@
 import { css } from 'lit'
+import { narrow } from '../base/breakpoints.js'
 
 /** Contents beside the text; tables and sums ruled. */
 export const helpStyles = css`
@@ -34,7 +35,7 @@ export const helpStyles = css`
   .text > h3 {
     margin: 0 0 8px;
     padding-top: 22px;
-    font-size: 1.15rem;
+    font-size: var(--size-lead);
     scroll-margin-top: 0;
   }
   .text > h3:not(:first-child) {
@@ -78,7 +79,7 @@ export const helpStyles = css`
     width: 34%;
   }
   thead th {
-    font-size: 0.8rem;
+    font-size: var(--size-fine);
     font-weight: 600;
     color: var(--ink-soft);
     border-bottom: 1.5px solid var(--rule-strong);
@@ -124,7 +125,7 @@ export const helpStyles = css`
   .terms dd {
     max-width: 66ch;
   }
-  @media (max-width: 720px) {
+  @media ${narrow} {
     .body {
       display: block;
     }

@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit'
 import { showPercent } from '../base/numbers.js'
 import { showNumber } from '../base/typed-numbers.js'
 import { TbDialog } from '../controls/tb-dialog.js'
-import { gridKeys } from '../grid/moving/key-words.js'
+import { gridKeys } from '../grid/moving/words.js'
 import { helpStyles } from './help-styles.js'
 import { amountWords, cautions, wayWords } from './help-words.js'
 

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
-import { hasBatch } from '../grid/table/weighing-words.js'
+import { hasBatch } from '../batch/weighing-words.js'
 import type { NameCompletion } from './name-completion.js'
 
 /** What the two fields of a jotting show, and what is done with their keys. */

@@ -1,4 +1,5 @@
 import { css } from 'lit'
+import { narrow } from '../base/breakpoints.js'
 
 /** Jottings as lines of a notebook: name = calculation, and what it comes to at the right. */
 export const jottingStyles = css`
@@ -7,7 +8,7 @@ export const jottingStyles = css`
   }
   h2 {
     margin: 0 0 2px;
-    font-size: 0.8rem;
+    font-size: var(--size-fine);
     font-weight: 600;
     letter-spacing: 0.02em;
     color: var(--ink-soft);
@@ -15,7 +16,7 @@ export const jottingStyles = css`
   .hint {
     margin: 2px 0 4px;
     max-width: 62ch;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     color: var(--ink-soft);
   }
   .hint code {
@@ -92,7 +93,7 @@ export const jottingStyles = css`
   }
   .value small {
     margin-left: 5px;
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     font-weight: 400;
     color: var(--ink-soft);
   }
@@ -119,7 +120,7 @@ export const jottingStyles = css`
     grid-area: error;
     margin: 0 0 8px;
     max-width: 66ch;
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     color: var(--warn);
   }
   .error:empty {
@@ -154,7 +155,7 @@ export const jottingStyles = css`
   [aria-selected='true'] {
     box-shadow: inset 3px 0 0 var(--accent);
   }
-  @media (max-width: 719px) {
+  @media ${narrow} {
     .jotting {
       grid-template:
         'name value value' auto

@@ -1,13 +1,12 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../../src/dough/amounts/jottings.js'
 import { type Jotting, newId } from '../../src/dough/document/formula.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
-import type { FigureSheet, JottingFigures } from '../../src/dough/sheet/figures.js'
+import type { JottingFigures } from '../../src/dough/sheet/figures.js'
 import { localise, nameFor } from '../../src/engine/index.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
@@ -22,28 +21,17 @@ interface Fault {
 }
 
 /** The baker's own named calculations, each a line to write on: name = calculation, and what it comes to. */
-export class TbJottings extends LitElement {
+export class TbJottings extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     fault: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare fault: Fault | undefined // why what was typed last is not kept
   readonly #completion = new NameCompletion(() => this.requestUpdate())
   #formula = '' // whose jottings are shown
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.fault = undefined
   }
 
@@ -280,7 +268,7 @@ export class TbJottings extends LitElement {
     this.#input(this.#jottings[at]?.id ?? fresh, 'name')?.focus()
   }
 
-  static override styles = [sharedStyles, jottingStyles]
+  static override styles = jottingStyles
 }
 customElements.define('tb-jottings', TbJottings)
 

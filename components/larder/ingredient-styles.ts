@@ -1,14 +1,15 @@
 import { css } from 'lit'
+import { broader } from '../base/breakpoints.js'
 
 /** What it counts as in rows, what it contains in columns. */
 export const ingredientStyles = css`
   .kinds small {
     display: block;
     color: var(--ink-soft);
-    font-size: 0.85rem;
+    font-size: var(--size-small);
     line-height: 1.35;
   }
-  @media (min-width: 641px) {
+  @media ${broader} {
     .kinds .choice span {
       display: grid;
       grid-template-columns: 72px 1fr;
@@ -31,7 +32,7 @@ export const ingredientStyles = css`
   }
   .lists {
     margin: 10px 0 0;
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .lists div {
     display: flex;

@@ -18,7 +18,7 @@ export const larderStyles = css`
   .count {
     color: var(--ink-soft);
     font-weight: 400;
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     margin-left: 4px;
   }
   ul {
@@ -45,7 +45,7 @@ export const larderStyles = css`
   }
   .facts {
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .mark {
     color: var(--accent);

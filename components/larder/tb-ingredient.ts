@@ -1,10 +1,9 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { gramsPerMeasure } from '../../src/dough/amounts/measures.js'
 import type { Ingredient, Larder } from '../../src/dough/document/larder.js'
 import { larderOf } from '../../src/dough/document/larder.js'
+import { BaseElement } from '../base/base-element.js'
 import { fieldStyles } from '../base/field-styles.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'
 import { allergenFields } from './allergen-fields.js'
 import {
@@ -39,13 +38,11 @@ const fieldWords: Readonly<Record<NumberField, readonly [label: string, unit: st
 const measureOf = { tsp: 'tsp', tbsp: 'tbsp', cup: 'cup', density: 'ml' } as const
 
 /** The form of one ingredient. Knows what was typed; the larder around it saves. */
-export class TbIngredient extends LitElement {
+export class TbIngredient extends BaseElement {
   static override properties = {
     known: { attribute: false },
     called: { attribute: false },
     larder: { attribute: false },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean, attribute: 'read-only' },
     draft: { state: true },
     errors: { state: true },
     guessed: { state: true },
@@ -54,8 +51,6 @@ export class TbIngredient extends LitElement {
   declare known: Ingredient | undefined // undefined: a new one
   declare called: string // the name a new one begins with
   declare larder: Larder
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare private draft: Draft
   declare private errors: DraftErrors
   declare private guessed: boolean // what it counts as was preselected, not chosen
@@ -66,8 +61,6 @@ export class TbIngredient extends LitElement {
     super()
     this.called = ''
     this.larder = larderOf([])
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.draft = draftOf(undefined, '', this.numbers)
     this.errors = {}
     this.guessed = false
@@ -296,7 +289,7 @@ export class TbIngredient extends LitElement {
     return grams ? `≈ ${showNumber(Number(grams.toPrecision(2)), this.numbers)}` : ''
   }
 
-  static override styles = [sharedStyles, fieldStyles, ingredientStyles]
+  static override styles = [fieldStyles, ingredientStyles]
 }
 
 customElements.define('tb-ingredient', TbIngredient)

@@ -1,10 +1,7 @@
 import { css } from 'lit'
-import { sharedStyles } from '../base/shared-styles.js'
 
 /** How the page is laid out: three columns, two with a drawer, or one place at a time. */
-export const appStyles = [
-  sharedStyles,
-  css`
+export const appStyles = css`
     :host {
       display: block;
       --edge: 28px;
@@ -21,12 +18,12 @@ export const appStyles = [
       top: var(--head, 54px);
       z-index: 4;
     }
-    .room {
+    .places {
       display: grid;
       grid-template-columns: minmax(0, 1fr) 300px;
       align-items: start;
     }
-    :host([room='wide']) .room {
+    :host([layout='wide']) .places {
       grid-template-columns: clamp(232px, 19vw, 284px) minmax(0, 1fr) clamp(300px, 25vw, 356px);
     }
     main {
@@ -36,7 +33,7 @@ export const appStyles = [
       background: var(--board);
       border-right: 1px solid var(--rule);
     }
-    :host([room='wide']) main {
+    :host([layout='wide']) main {
       border-left: 1px solid var(--rule);
       padding-inline: 40px;
     }
@@ -46,7 +43,7 @@ export const appStyles = [
     aside {
       padding: 28px var(--edge) 32px 28px;
     }
-    :host([room='wide']) :is(tb-shelf, aside) {
+    :host([layout='wide']) :is(tb-shelf, aside) {
       position: sticky;
       top: var(--head);
       max-height: calc(100vh - var(--head));
@@ -54,10 +51,10 @@ export const appStyles = [
       scrollbar-width: thin;
       scrollbar-gutter: stable;
     }
-    :host([room='middle']) {
+    :host([layout='middle']) {
       --edge: 20px;
     }
-    :host([room='middle']) {
+    :host([layout='middle']) {
       & main {
         padding: 20px 20px 40px;
       }
@@ -85,9 +82,9 @@ export const appStyles = [
       z-index: 3;
       background: rgb(20 16 12 / 0.4);
     }
-    :host([room='narrow']) {
+    :host([layout='narrow']) {
       --edge: 16px;
-      & .room {
+      & .places {
         display: block;
         padding-bottom: calc(132px + var(--working, 0px));
       }
@@ -109,7 +106,7 @@ export const appStyles = [
       }
     }
     /* A dialog that is a page of its own: all else is out of sight, on paper too. */
-    :host([alone]) :is(tb-head, tb-notices, .room, .foot, .shade, .toast) {
+    :host([alone]) :is(tb-head, tb-notices, .places, .foot, .shade, .toast) {
       display: none !important;
     }
     .lesson {
@@ -121,7 +118,7 @@ export const appStyles = [
       margin: 0 0 18px;
       padding: 0 0 10px;
       border-bottom: 2px solid var(--accent);
-      font-size: 0.95rem;
+      font-size: var(--size-text);
     }
     .lesson span {
       flex: 1 1 20rem;
@@ -149,22 +146,22 @@ export const appStyles = [
       padding: 9px 18px;
       border-radius: var(--radius);
     }
-    :host([room='narrow']) .toast {
+    :host([layout='narrow']) .toast {
       bottom: 136px;
     }
     .drop {
       inset: 12px;
       display: grid;
       place-items: center;
-      font-size: 1.4rem;
+      font-size: var(--size-figure);
       border-radius: 12px;
       opacity: 0.92;
       pointer-events: none;
     }
     @media print {
-      :host([room]) {
+      :host([layout]) {
         --edge: 0;
-        & .room {
+        & .places {
           display: block;
           padding: 0;
         }
@@ -192,5 +189,4 @@ export const appStyles = [
         }
       }
     }
-  `,
-]
+  `

@@ -1,14 +1,16 @@
-import type { Room } from './tb-head.js'
+import { isBroader, isWide } from '../base/breakpoints.js'
 
-const wide = matchMedia('(min-width: 1100px)')
-const middle = matchMedia('(min-width: 720px)')
+/** How the window lays the page out: three columns, two with a drawer, or one place at a time. */
+export type Layout = 'wide' | 'middle' | 'narrow'
 
-/** How much room the window gives the page: three columns, two with a drawer, or one place at a time. */
-export const roomNow = (): Room => (wide.matches ? 'wide' : middle.matches ? 'middle' : 'narrow')
+const wide = matchMedia(isWide)
+const middle = matchMedia(isBroader)
 
-/** Calls back when the room becomes another, until the returned function is called. */
-export function watchRoom(changed: (room: Room) => void): () => void {
-  const measure = () => changed(roomNow())
+export const layoutNow = (): Layout => (wide.matches ? 'wide' : middle.matches ? 'middle' : 'narrow')
+
+/** Calls back when the layout becomes another, until the returned function is called. */
+export function watchLayout(changed: (layout: Layout) => void): () => void {
+  const measure = () => changed(layoutNow())
   for (const query of [wide, middle]) query.addEventListener('change', measure)
   return () => {
     for (const query of [wide, middle]) query.removeEventListener('change', measure)

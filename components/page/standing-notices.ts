@@ -24,7 +24,7 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       key: kept.status,
       tone: 'warning',
-      text: kept.reason,
+      text: kept.reason.message,
       actions: [download, { label: 'Try again', run: now.tryAgain }],
     })
   }
@@ -32,7 +32,7 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       key: 'read-only',
       tone: kept.unsaved ? 'warning' : 'plain',
-      text: kept.reason,
+      text: kept.reason.message,
       actions: [{ label: 'Edit here', run: now.takeOver }, ...(kept.unsaved ? [download] : [])],
     })
   }

@@ -1,21 +1,20 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import { html, nothing, type PropertyValues } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
+import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
-import { roomNow, tellHeadHeight, watchRoom } from './layout.js'
+import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
 import { listenToPage } from './page-gestures.js'
 import { standingNotices } from './standing-notices.js'
 import './tb-dialogs.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { GridPlace } from '../grid/tb-grid.js'
-import type { Room } from './tb-head.js'
 import './tb-notices.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
@@ -24,13 +23,12 @@ import { Toast } from './toast.js'
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
-export class TbApp extends LitElement {
+export class TbApp extends BaseElement {
   static override properties = {
     database: {},
-    numbers: { attribute: false },
     loadExamples: { attribute: false },
     newVersion: { attribute: false },
-    room: { reflect: true },
+    layout: { reflect: true },
     place: { reflect: true },
     version: { state: true },
     teaching: { state: true },
@@ -40,10 +38,9 @@ export class TbApp extends LitElement {
   }
 
   declare database: string // name in the browser's storage
-  declare numbers: NumberStyle
   declare loadExamples: () => Promise<Examples>
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
-  declare room: Room
+  declare layout: Layout
   declare place: PlaceName
   declare version: number // goes up with every change of workbook, figures, or what is kept
   declare teaching: boolean // the first start's line about the examples is in sight
@@ -65,10 +62,9 @@ export class TbApp extends LitElement {
   constructor() {
     super()
     this.database = 'tarebook'
-    this.numbers = { language: 'en', decimal: '.' }
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
-    this.room = roomNow()
+    this.layout = layoutNow()
     this.place = 'sheet'
     this.version = 0
     this.teaching = false
@@ -102,8 +98,8 @@ export class TbApp extends LitElement {
         this.dragging = over
       },
     })
-    const stopWatching = watchRoom(room => {
-      this.room = room
+    const stopWatching = watchLayout(layout => {
+      this.layout = layout
     })
     window.addEventListener('hashchange', this.#followAddress)
     this.#stopListening = () => {
@@ -234,8 +230,8 @@ export class TbApp extends LitElement {
   #go = (to: PlaceName): void => {
     const from = this.place
     this.place = to
-    if (to === 'shelf' && this.room !== 'wide') this.#working.close()
-    if (this.room !== 'middle') return
+    if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
+    if (this.layout !== 'middle') return
     void this.updateComplete.then(() => {
       if (to === 'shelf') this.renderRoot.querySelector('tb-shelf')?.focus()
       else if (from === 'shelf') this.renderRoot.querySelector('tb-head')?.focus()
@@ -254,14 +250,15 @@ export class TbApp extends LitElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    this.desk?.shown()
     const name = this.desk?.formula?.name
     if (changed.has('version')) document.title = name ? `${name} · Tarebook` : 'Tarebook'
   }
 
   override render() {
-    const { desk, room, place, numbers, version } = this
+    const { desk, layout, place, numbers, version } = this
     const { readOnly } = this.#kept
-    const drawer = room === 'middle' && place === 'shelf'
+    const drawer = layout === 'middle' && place === 'shelf'
     return html`
       <tb-head
         .name=${desk?.workbook.name ?? ''}
@@ -269,7 +266,7 @@ export class TbApp extends LitElement {
         .undoLabel=${desk?.history.undoLabel}
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
-        .room=${room}
+        .layout=${layout}
         ?shelfOpen=${drawer}
         .numbers=${numbers}
       ></tb-head>
@@ -278,7 +275,7 @@ export class TbApp extends LitElement {
         desk
           ? threePlaces({
               desk,
-              room,
+              layout,
               place,
               drawer,
               numbers,

@@ -1,9 +1,8 @@
-import { html, LitElement, type nothing, type TemplateResult } from 'lit'
+import { html, type nothing, type TemplateResult } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { SheetElement } from '../base/base-element.js'
 import { say } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
 const load = {
@@ -18,29 +17,19 @@ const load = {
 export type DialogName = keyof typeof load
 
 /** Holds the dialogs and opens them. */
-export class TbDialogs extends LitElement {
+export class TbDialogs extends SheetElement {
   static override properties = {
     workbook: { attribute: false },
-    sheet: { attribute: false },
-    version: { type: Number },
     larder: { attribute: false },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     wanted: { state: true },
   }
 
   declare workbook: Workbook
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when workbook or sheet changed
   declare larder: Larder
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare wanted: ReadonlySet<DialogName> // and loaded
 
   constructor() {
     super()
-    this.version = 0
-    this.readOnly = false
     this.wanted = new Set()
   }
 

@@ -1,14 +1,11 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { renameWorkbook } from '../../src/dough/edits/edits.js'
 import type { KeeperState } from '../../src/storage/index.js'
 import { askEdit, say, type Wish, wish } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
-
-/** How much room the page has: columns side by side, two of them, or one place at a time. */
-export type Room = 'wide' | 'middle' | 'narrow'
+import { BaseElement } from '../base/base-element.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: 'Larder', detail: { want: 'larder' } },
@@ -17,27 +14,25 @@ const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: 'Help', detail: { want: 'help' } },
 ]
 
+import type { Layout } from './layout.js'
+
 /** The top of the page: whose workbook, whether it is kept, back and forth, and the ways in and out. */
-export class TbHead extends LitElement {
+export class TbHead extends BaseElement {
   static override properties = {
     name: {},
     kept: { attribute: false },
     undoLabel: { attribute: false },
     redoLabel: { attribute: false },
-    readOnly: { type: Boolean },
-    room: { reflect: true },
+    layout: { reflect: true },
     shelfOpen: { type: Boolean },
-    numbers: { attribute: false },
   }
 
   declare name: string // of the workbook
   declare kept: KeeperState
   declare undoLabel: string | undefined
   declare redoLabel: string | undefined
-  declare readOnly: boolean
-  declare room: Room
+  declare layout: Layout
   declare shelfOpen: boolean
-  declare numbers: NumberStyle
 
   constructor() {
     super()
@@ -45,16 +40,14 @@ export class TbHead extends LitElement {
     this.kept = { status: 'loading' }
     this.undoLabel = undefined
     this.redoLabel = undefined
-    this.readOnly = false
-    this.room = 'wide'
+    this.layout = 'wide'
     this.shelfOpen = false
-    this.numbers = { language: 'en', decimal: '.' }
   }
 
   override render() {
     return html`<header>
       ${
-        this.room === 'middle'
+        this.layout === 'middle'
           ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>Shelf</button>`
           : nothing
       }
@@ -73,7 +66,7 @@ export class TbHead extends LitElement {
         ${this.#step('undo', 'Undo', this.undoLabel)}${this.#step('redo', 'Redo', this.redoLabel)}
       </span>
       ${
-        this.room === 'wide'
+        this.layout === 'wide'
           ? ways.map(
               ({ label, detail }) => html`<button @click=${() => wish(this, detail)}>${label}</button>`,
             )
@@ -95,7 +88,7 @@ export class TbHead extends LitElement {
       @click=${() => wish(this, { want })}
     >
       ${want === 'undo' ? arrow('M7 4 3 8l4 4M3.5 8H11a4 4 0 0 1 0 8H8') : arrow('m11 4 4 4-4 4m3.5-4H7a4 4 0 0 0 0 8h3')}
-      ${want === 'undo' && what && this.room === 'wide' ? html`<span class="what">${name}</span>` : nothing}
+      ${want === 'undo' && what && this.layout === 'wide' ? html`<span class="what">${name}</span>` : nothing}
     </button>`
   }
 
@@ -111,117 +104,114 @@ export class TbHead extends LitElement {
     if (refusal) say(this, refusal)
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-        background: var(--ground);
-        border-bottom: 1px solid var(--rule-strong);
-      }
-      header {
-        display: flex;
-        align-items: center;
-        gap: 4px;
-        min-height: 56px;
-        padding: 6px var(--edge);
-        padding-right: calc(var(--edge) - 12px);
-      }
-      button {
-        padding: 4px 10px;
-        white-space: nowrap;
-      }
-      .mark {
-        display: inline-flex;
-        align-items: center;
-        gap: 9px;
-        margin-right: 14px;
-        font-weight: 680;
-        letter-spacing: 0.01em;
-      }
-      .mark svg {
-        color: var(--accent);
-        flex: none;
-      }
-      .whose {
-        display: flex;
-        align-items: center;
-        justify-content: space-between;
-        gap: 4px 16px;
-        flex: 1;
-        min-width: 0;
-      }
-      tb-grow {
-        color: var(--ink-soft);
-        --grow-padding: 3px 6px;
-        margin-left: -6px;
-      }
-      .kept {
-        color: var(--ink-soft);
-        font-size: 0.85rem;
-        white-space: nowrap;
-        margin-right: 8px;
-      }
-      .steps {
-        display: inline-flex;
-        flex: none;
-      }
-      .step {
-        display: inline-flex;
-        align-items: center;
-        justify-content: center;
-        gap: 7px;
-        padding: 4px 8px;
-      }
-      .what {
-        max-width: 21ch;
+  static override styles = css`
+    :host {
+      display: block;
+      background: var(--ground);
+      border-bottom: 1px solid var(--rule-strong);
+    }
+    header {
+      display: flex;
+      align-items: center;
+      gap: 4px;
+      min-height: 56px;
+      padding: 6px var(--edge);
+      padding-right: calc(var(--edge) - 12px);
+    }
+    button {
+      padding: 4px 10px;
+      white-space: nowrap;
+    }
+    .mark {
+      display: inline-flex;
+      align-items: center;
+      gap: 9px;
+      margin-right: 14px;
+      font-weight: 680;
+      letter-spacing: 0.01em;
+    }
+    .mark svg {
+      color: var(--accent);
+      flex: none;
+    }
+    .whose {
+      display: flex;
+      align-items: center;
+      justify-content: space-between;
+      gap: 4px 16px;
+      flex: 1;
+      min-width: 0;
+    }
+    tb-grow {
+      color: var(--ink-soft);
+      --grow-padding: 3px 6px;
+      margin-left: -6px;
+    }
+    .kept {
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+      white-space: nowrap;
+      margin-right: 8px;
+    }
+    .steps {
+      display: inline-flex;
+      flex: none;
+    }
+    .step {
+      display: inline-flex;
+      align-items: center;
+      justify-content: center;
+      gap: 7px;
+      padding: 4px 8px;
+    }
+    .what {
+      max-width: 21ch;
+      overflow: hidden;
+      text-overflow: ellipsis;
+      font-size: var(--size-small);
+    }
+    #shelf {
+      margin-right: 12px;
+    }
+    :host([layout='narrow']) {
+      & .word {
+        position: absolute;
+        clip-path: inset(50%);
+        width: 1px;
+        height: 1px;
         overflow: hidden;
-        text-overflow: ellipsis;
-        font-size: 0.88rem;
       }
-      #shelf {
-        margin-right: 12px;
+      & .mark {
+        margin-right: 6px;
       }
-      :host([room='narrow']) {
-        & .word {
-          position: absolute;
-          clip-path: inset(50%);
-          width: 1px;
-          height: 1px;
-          overflow: hidden;
-        }
-        & .mark {
-          margin-right: 6px;
-        }
-        & .whose {
-          display: block;
-          line-height: 1.2;
-        }
-        & tb-grow {
-          --grow-padding: 1px 6px;
-          color: var(--ink);
-          font-size: 0.92rem;
-        }
-        & .kept {
-          display: block;
-          padding-left: 1px;
-          font-size: 0.78rem;
-          white-space: normal;
-        }
-        & .kept:empty {
-          display: none;
-        }
-        & header {
-          padding-block: 4px;
-        }
+      & .whose {
+        display: block;
+        line-height: 1.2;
       }
-      @media print {
-        :host {
-          display: none;
-        }
+      & tb-grow {
+        --grow-padding: 1px 6px;
+        color: var(--ink);
+        font-size: var(--size-small);
       }
-    `,
-  ]
+      & .kept {
+        display: block;
+        padding-left: 1px;
+        font-size: var(--size-fine);
+        white-space: normal;
+      }
+      & .kept:empty {
+        display: none;
+      }
+      & header {
+        padding-block: 4px;
+      }
+    }
+    @media print {
+      :host {
+        display: none;
+      }
+    }
+  `
 }
 customElements.define('tb-head', TbHead)
 

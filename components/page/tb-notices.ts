@@ -1,5 +1,5 @@
-import { css, html, LitElement, nothing } from 'lit'
-import { sharedStyles } from '../base/shared-styles.js'
+import { css, html, nothing } from 'lit'
+import { BaseElement } from '../base/base-element.js'
 
 /** A sentence across the page, with what can be done about it. */
 export interface Notice {
@@ -11,7 +11,7 @@ export interface Notice {
 }
 
 /** The row of notices under the header. They are read aloud by the app, not from here. */
-export class TbNotices extends LitElement {
+export class TbNotices extends BaseElement {
   static override properties = { notices: { attribute: false } }
 
   declare notices: readonly Notice[]
@@ -40,43 +40,40 @@ export class TbNotices extends LitElement {
     </section>`
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    div {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: center;
+      gap: 4px 10px;
+      padding: 6px var(--edge);
+      background: var(--accent-wash);
+      border-bottom: 1px solid var(--rule);
+      font-size: var(--size-small);
+    }
+    .warning {
+      background: var(--warn-wash);
+      border-bottom: 2px solid var(--warn);
+    }
+    p {
+      margin: 0;
+      padding: 4px 0;
+      min-width: 0;
+    }
+    .sign {
+      font-weight: 700;
+      color: var(--warn);
+      margin-right: 4px;
+    }
+    @media print {
       :host {
-        display: block;
+        display: none;
       }
-      div {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: 4px 10px;
-        padding: 6px var(--edge);
-        background: var(--accent-wash);
-        border-bottom: 1px solid var(--rule);
-        font-size: 0.92rem;
-      }
-      .warning {
-        background: var(--warn-wash);
-        border-bottom: 2px solid var(--warn);
-      }
-      p {
-        margin: 0;
-        padding: 4px 0;
-        min-width: 0;
-      }
-      .sign {
-        font-weight: 700;
-        color: var(--warn);
-        margin-right: 4px;
-      }
-      @media print {
-        :host {
-          display: none;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-notices', TbNotices)
 

@@ -1,9 +1,7 @@
-import { css, html, LitElement, nothing } from 'lit'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { css, html, nothing } from 'lit'
 import { wish } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import '../tally/tb-tally.js'
+import { SheetElement } from '../base/base-element.js'
 
 export type PlaceName = 'shelf' | 'sheet' | 'tally'
 
@@ -14,23 +12,15 @@ const places: readonly (readonly [PlaceName, string])[] = [
 ]
 
 /** The foot of a phone's page: the three main readings, always in sight, and the way from place to place. */
-export class TbPlaces extends LitElement {
+export class TbPlaces extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
     place: {},
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
   declare place: PlaceName
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
     this.place = 'sheet'
   }
 
@@ -59,56 +49,53 @@ export class TbPlaces extends LitElement {
     `
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
+  static override styles = css`
+    :host {
+      display: block;
+      background: var(--ground);
+      border-top: 1px solid var(--rule-strong);
+      padding-bottom: env(safe-area-inset-bottom);
+    }
+    tb-tally {
+      padding: 7px var(--edge) 5px;
+    }
+    nav {
+      display: grid;
+      grid-template-columns: repeat(3, 1fr);
+      border-top: 1px solid var(--rule);
+    }
+    button {
+      min-height: 46px;
+      border-radius: 0;
+      border: 0;
+      border-top: 3px solid transparent;
+      border-bottom: 3px solid transparent;
+    }
+    [aria-current] {
+      border-top-color: var(--accent);
+      font-weight: 650;
+    }
+    :focus-visible {
+      outline-offset: -3px;
+    }
+    .count {
+      display: inline-block;
+      min-width: 1.5em;
+      margin-left: 6px;
+      padding: 0 5px;
+      border: 1px solid currentColor;
+      border-radius: 1em;
+      font-size: var(--size-fine);
+      font-weight: 500;
+      line-height: 1.5;
+      text-align: center;
+    }
+    @media print {
       :host {
-        display: block;
-        background: var(--ground);
-        border-top: 1px solid var(--rule-strong);
-        padding-bottom: env(safe-area-inset-bottom);
+        display: none;
       }
-      tb-tally {
-        padding: 7px var(--edge) 5px;
-      }
-      nav {
-        display: grid;
-        grid-template-columns: repeat(3, 1fr);
-        border-top: 1px solid var(--rule);
-      }
-      button {
-        min-height: 46px;
-        border-radius: 0;
-        border: 0;
-        border-top: 3px solid transparent;
-        border-bottom: 3px solid transparent;
-      }
-      [aria-current] {
-        border-top-color: var(--accent);
-        font-weight: 650;
-      }
-      :focus-visible {
-        outline-offset: -3px;
-      }
-      .count {
-        display: inline-block;
-        min-width: 1.5em;
-        margin-left: 6px;
-        padding: 0 5px;
-        border: 1px solid currentColor;
-        border-radius: 1em;
-        font-size: 0.78rem;
-        font-weight: 500;
-        line-height: 1.5;
-        text-align: center;
-      }
-      @media print {
-        :host {
-          display: none;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-places', TbPlaces)
 

@@ -4,7 +4,7 @@ import type { Formula } from '../../src/dough/document/formula.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { Desk } from '../desk/desk.js'
 import type { Asked } from '../working/open-working.js'
-import type { Room } from './tb-head.js'
+import type { Layout } from './layout.js'
 import './tb-places.js'
 import type { PlaceName } from './tb-places.js'
 import '../sheet/tb-sheet.js'
@@ -14,7 +14,7 @@ import '../tally/tb-tally.js'
 /** What shelf, sheet and tally are shown of, and how. */
 export interface PlacesShown {
   readonly desk: Desk
-  readonly room: Room
+  readonly layout: Layout
   readonly place: PlaceName // the one in sight, where they come one at a time
   readonly drawer: boolean // the shelf lies over the sheet
   readonly numbers: NumberStyle
@@ -30,18 +30,18 @@ export interface PlacesShown {
 
 /** Shelf, sheet and tally side by side, or one at a time with the way between them. */
 export function threePlaces(shown: PlacesShown): TemplateResult {
-  const { desk, room, place, drawer, numbers, version, readOnly, examples, asked } = shown
+  const { desk, layout, place, drawer, numbers, version, readOnly, examples, asked } = shown
   const { sheet } = desk
-  const narrow = room === 'narrow'
+  const narrow = layout === 'narrow'
   const seen = (name: PlaceName) => !narrow || place === name
   const closeDrawer = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape' || !drawer) return
     event.preventDefault()
     shown.go('sheet')
   }
-  return html`<div class="room" @keydown=${closeDrawer}>
+  return html`<div class="places" @keydown=${closeDrawer}>
       ${
-        room === 'middle' && !drawer
+        layout === 'middle' && !drawer
           ? nothing
           : html`<tb-shelf
             ?hidden=${!seen('shelf')}
@@ -62,9 +62,10 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
             ? html`<tb-sheet
               .sheet=${sheet}
               .version=${version}
+              .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              ?folds=${room !== 'wide'}
+              ?folds=${layout !== 'wide'}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(examples, readOnly)

@@ -105,7 +105,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     write: async ({ formulas, larder }) => {
       const { linkOf } = await import('../../src/exchange/data/link.js')
       const link = await linkOf(formulas[0]!, `${location.origin}${location.pathname}`, larder)
-      return typeof link === 'string' ? { text: link } : { text: '', problem: link.problem }
+      return typeof link === 'string' ? { text: link } : { text: '', problem: link.problem.message }
     },
   },
   recipe: {

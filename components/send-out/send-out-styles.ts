@@ -1,9 +1,10 @@
 import { css } from 'lit'
+import { broader } from '../base/breakpoints.js'
 
 /** The file as text, and what its columns hold. */
 export const sendOutStyles = css`
   /* As high whatever the form, so that the choice of it stays where it is. */
-  @media (min-width: 641px) and (min-height: 421px) {
+  @media ${broader} and (min-height: 421px) {
     dialog:has(.forms) {
       height: min(88vh, 820px);
     }
@@ -49,7 +50,7 @@ export const sendOutStyles = css`
   .label {
     margin: 0 0 4px;
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .forms {
     display: flex;
@@ -66,7 +67,7 @@ export const sendOutStyles = css`
     min-height: max(40px, var(--target));
     padding: 0 10px;
     color: var(--ink);
-    font-size: 0.98rem;
+    font-size: var(--size-text);
     border-bottom: 3px solid transparent;
     cursor: pointer;
   }

@@ -42,7 +42,7 @@ export const stateStyles = css`
   }
   .state .quiet {
     display: block;
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .do {
     display: flex;
@@ -50,7 +50,7 @@ export const stateStyles = css`
   }
   .do button {
     padding: 4px 10px;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     text-decoration: underline;
     text-decoration-color: var(--rule-strong);
     text-decoration-thickness: 1px;

@@ -1,38 +1,17 @@
-import { css, html, nothing, type PropertyDeclarations } from 'lit'
+import { css, html, nothing } from 'lit'
+import { allergensOf, cautionsOf, type ListedAllergen } from '../../src/dough/about/allergens.js'
 import {
   allergenSentence,
-  allergensOf,
-  cautionsOf,
   cautionWords,
-  type ListedAllergen,
   localCodesSentence,
   notKnownSentence,
-} from '../../src/dough/about/allergens.js'
+} from '../../src/dough/about/words.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { LateElement } from '../base/late-element.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
+import { LateElement } from '../base/base-element.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
 export class TbCautions extends LateElement {
-  static override properties: PropertyDeclarations = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-  }
-
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-
-  constructor() {
-    super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-  }
-
   #again = (): void => this.requestUpdate()
 
   override connectedCallback(): void {
@@ -76,9 +55,9 @@ export class TbCautions extends LateElement {
               <h2 id="cautions">Cautions</h2>
               <dl>
                 ${cautions.map(
-                  ({ of, sentence }) => html`<div>
-                    <dt>${cautionWords[of]}</dt>
-                    <dd>${sentence}</dd>
+                  ({ code, message }) => html`<div>
+                    <dt>${cautionWords[code]}</dt>
+                    <dd>${message}</dd>
                   </div>`,
                 )}
               </dl>
@@ -88,91 +67,88 @@ export class TbCautions extends LateElement {
       }`
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-        font-size: 0.92rem;
-      }
-      section + section {
-        margin-top: 18px;
-        padding-top: 14px;
-        border-top: 1px solid var(--rule);
-      }
-      .head {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: 2px 10px;
-        margin-bottom: 2px;
-      }
-      h2 {
-        margin: 0 0 4px;
-        font-size: 0.8rem;
-        font-weight: 600;
-        letter-spacing: 0.02em;
-        color: var(--ink-soft);
-      }
-      .head h2 {
-        margin: 0;
-      }
+  static override styles = css`
+    :host {
+      display: block;
+      font-size: var(--size-small);
+    }
+    section + section {
+      margin-top: 18px;
+      padding-top: 14px;
+      border-top: 1px solid var(--rule);
+    }
+    .head {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: center;
+      gap: 2px 10px;
+      margin-bottom: 2px;
+    }
+    h2 {
+      margin: 0 0 4px;
+      font-size: var(--size-fine);
+      font-weight: 600;
+      letter-spacing: 0.02em;
+      color: var(--ink-soft);
+    }
+    .head h2 {
+      margin: 0;
+    }
+    select {
+      min-height: max(28px, calc(var(--target) - 6px));
+      padding: 2px 6px;
+      margin-left: 4px;
+      color: var(--ink);
+      background: none;
+      border-color: var(--rule);
+      font-size: var(--size-small);
+    }
+    select:hover {
+      border-color: var(--rule-strong);
+    }
+    dl {
+      margin: 0;
+      max-width: 72ch;
+    }
+    dl div {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 0 16px;
+      padding: 3px 0;
+    }
+    dt {
+      flex: 0 0 11rem;
+      font-weight: 600;
+    }
+    dd {
+      flex: 1 1 18rem;
+      margin: 0;
+      color: var(--ink-soft);
+      overflow-wrap: anywhere;
+    }
+    p {
+      margin: 6px 0 0;
+      max-width: 72ch;
+    }
+    .unknown {
+      padding-left: 10px;
+      border-left: 3px solid var(--warn);
+      overflow-wrap: anywhere;
+    }
+    .small {
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+    }
+    @media print {
       select {
-        min-height: max(28px, calc(var(--target) - 6px));
-        padding: 2px 6px;
-        margin-left: 4px;
-        color: var(--ink);
-        background: none;
-        border-color: var(--rule);
-        font-size: 0.92rem;
+        border: 0;
+        appearance: none;
       }
-      select:hover {
-        border-color: var(--rule-strong);
+      .guessed {
+        display: none; /* there is nothing to choose on paper */
       }
-      dl {
-        margin: 0;
-        max-width: 72ch;
-      }
-      dl div {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 16px;
-        padding: 3px 0;
-      }
-      dt {
-        flex: 0 0 11rem;
-        font-weight: 600;
-      }
-      dd {
-        flex: 1 1 18rem;
-        margin: 0;
-        color: var(--ink-soft);
-        overflow-wrap: anywhere;
-      }
-      p {
-        margin: 6px 0 0;
-        max-width: 72ch;
-      }
-      .unknown {
-        padding-left: 10px;
-        border-left: 3px solid var(--warn);
-        overflow-wrap: anywhere;
-      }
-      .small {
-        color: var(--ink-soft);
-        font-size: 0.85rem;
-      }
-      @media print {
-        select {
-          border: 0;
-          appearance: none;
-        }
-        .guessed {
-          display: none; /* there is nothing to choose on paper */
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-cautions', TbCautions)
 

@@ -1,27 +1,11 @@
-import { css, html, LitElement, nothing, svg } from 'lit'
+import { css, html, nothing, svg } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { DoughParts, FigureSheet } from '../../src/dough/sheet/figures.js'
-import { type NumberStyle, showGrams } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
+import { SheetElement } from '../base/base-element.js'
+import { showGrams } from '../base/numbers.js'
 
 /** The whole dough as a strip by weight; what starters and earlier stages carried is hatched. */
-export class TbDoughBar extends LitElement {
-  static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-  }
-
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-
-  constructor() {
-    super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-  }
-
+export class TbDoughBar extends SheetElement {
   override render() {
     const parts = this.sheet?.parts
     const whole = parts ? parts.flour + parts.water + parts.salt + parts.other : 0
@@ -83,80 +67,77 @@ export class TbDoughBar extends LitElement {
     </span>`
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-      }
-      figure,
-      p {
-        margin: 0;
-      }
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    figure,
+    p {
+      margin: 0;
+    }
+    svg {
+      display: block;
+    }
+    .flour {
+      fill: var(--flour);
+    }
+    .water {
+      fill: var(--water);
+    }
+    .salt {
+      fill: var(--salt);
+    }
+    .other {
+      fill: var(--other);
+    }
+    .blank {
+      fill: var(--rule);
+    }
+    .hatch {
+      fill: url(#hatch);
+    }
+    .stroke {
+      fill: var(--ink);
+      opacity: 0.5;
+    }
+    .seam {
+      fill: var(--board);
+      transform: translateX(-1px);
+    }
+    .tick {
+      fill: var(--rule-strong);
+    }
+    figcaption {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 4px 22px;
+      padding-top: 4px;
+      font-size: var(--size-small);
+      color: var(--ink-soft);
+    }
+    .key {
+      display: inline-flex;
+      align-items: center;
+      gap: 7px;
+    }
+    b {
+      font-weight: 500;
+      color: var(--ink);
+    }
+    @media (forced-colors: active) {
       svg {
-        display: block;
-      }
-      .flour {
-        fill: var(--flour);
-      }
-      .water {
-        fill: var(--water);
-      }
-      .salt {
-        fill: var(--salt);
-      }
-      .other {
-        fill: var(--other);
-      }
-      .blank {
-        fill: var(--rule);
-      }
-      .hatch {
-        fill: url(#hatch);
-      }
-      .stroke {
-        fill: var(--ink);
-        opacity: 0.5;
-      }
-      .seam {
-        fill: var(--board);
-        transform: translateX(-1px);
+        forced-color-adjust: none;
       }
       .tick {
-        fill: var(--rule-strong);
+        fill: CanvasText;
       }
-      figcaption {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 4px 22px;
-        padding-top: 4px;
-        font-size: 0.88rem;
-        color: var(--ink-soft);
+    }
+    @media print {
+      rect {
+        print-color-adjust: exact;
       }
-      .key {
-        display: inline-flex;
-        align-items: center;
-        gap: 7px;
-      }
-      b {
-        font-weight: 500;
-        color: var(--ink);
-      }
-      @media (forced-colors: active) {
-        svg {
-          forced-color-adjust: none;
-        }
-        .tick {
-          fill: CanvasText;
-        }
-      }
-      @media print {
-        rect {
-          print-color-adjust: exact;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-dough-bar', TbDoughBar)
 

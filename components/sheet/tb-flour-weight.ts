@@ -1,33 +1,21 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { setFlourWeight } from '../../src/dough/edits/edits.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import { type NumberStyle, showGrams } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
+import { showGrams } from '../base/numbers.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
-export class TbFlourWeight extends LitElement {
+export class TbFlourWeight extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     refusal: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare refusal: string // why what was typed was not taken
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.refusal = ''
   }
 
@@ -101,55 +89,52 @@ export class TbFlourWeight extends LitElement {
     }
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-      }
-      p {
-        margin: 0;
-        display: flex;
-        flex-wrap: wrap;
-        align-items: baseline;
-        gap: 2px 7px;
-        color: var(--ink-soft);
-      }
-      .typed {
-        white-space: nowrap;
-      }
-      label {
-        font-size: inherit;
-      }
-      input {
-        width: 3.9em;
-        margin-right: 2px;
-        padding: 1px 6px;
-        text-align: right;
-        font-size: 1.3rem;
-        font-weight: 620;
-        color: var(--ink);
-        background: none;
-        border: 0;
-        border-bottom: 2px solid var(--ink);
-        border-radius: 0;
-      }
-      input[readonly] {
-        border-bottom-color: transparent;
-      }
-      input[aria-invalid] {
-        border-bottom: 3px double var(--warn);
-      }
-      b {
-        font-size: 1.3rem;
-        font-weight: 400;
-        color: var(--ink);
-      }
-      #refusal {
-        color: var(--warn);
-      }
-    `,
-  ]
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    p {
+      margin: 0;
+      display: flex;
+      flex-wrap: wrap;
+      align-items: baseline;
+      gap: 2px 7px;
+      color: var(--ink-soft);
+    }
+    .typed {
+      white-space: nowrap;
+    }
+    label {
+      font-size: inherit;
+    }
+    input {
+      width: 3.9em;
+      margin-right: 2px;
+      padding: 1px 6px;
+      text-align: right;
+      font-size: var(--size-figure);
+      font-weight: 620;
+      color: var(--ink);
+      background: none;
+      border: 0;
+      border-bottom: 2px solid var(--ink);
+      border-radius: 0;
+    }
+    input[readonly] {
+      border-bottom-color: transparent;
+    }
+    input[aria-invalid] {
+      border-bottom: 3px double var(--warn);
+    }
+    b {
+      font-size: var(--size-figure);
+      font-weight: 400;
+      color: var(--ink);
+    }
+    #refusal {
+      color: var(--warn);
+    }
+  `
 }
 customElements.define('tb-flour-weight', TbFlourWeight)
 

@@ -1,9 +1,9 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { insideStyles } from '../base/inside-styles.js'
-import { sharedStyles } from '../base/shared-styles.js'
 
 const ways = [
   { words: 'Write in grams', write: writeInGrams, already: 'Every amount is in grams already.' },
@@ -15,7 +15,7 @@ const ways = [
 ] as const
 
 /** Writes the whole formula anew, in grams or in percentages, with no weight changed. */
-export class TbRewrite extends LitElement {
+export class TbRewrite extends SheetElement {
   static override properties = {
     sheet: { attribute: false },
     told: { state: true },
@@ -58,7 +58,6 @@ export class TbRewrite extends LitElement {
   }
 
   static override styles = [
-    sharedStyles,
     insideStyles,
     css`
       .lined {

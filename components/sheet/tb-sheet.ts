@@ -1,10 +1,9 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
+import { narrow } from '../base/breakpoints.js'
 import { askEdit, say } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import '../batch/tb-batch.js'
 import './tb-cautions.js'
 import './tb-dough-bar.js'
@@ -14,30 +13,23 @@ import type { GridPlace } from '../grid/tb-grid.js'
 import '../grid/tb-grid.js'
 import '../controls/tb-grow.js'
 import './tb-left-over.js'
+import { SheetElement } from '../base/base-element.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
-export class TbSheet extends LitElement {
+export class TbSheet extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
+    touched: { attribute: false },
     folds: { type: Boolean },
     lit: { attribute: false },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-  declare readOnly: boolean
+  declare touched: Touched // of the sheet, since it was last given
   declare folds: boolean // where room is short, a long note leaves it to the lines
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
+    this.touched = allTouched
     this.folds = false
     this.lit = new Set()
   }
@@ -107,6 +99,7 @@ export class TbSheet extends LitElement {
       <tb-grid
         .sheet=${sheet}
         .version=${version}
+        .touched=${this.touched}
         .numbers=${numbers}
         .readOnly=${readOnly}
         .names=${this.#larderNames(sheet.larder)}
@@ -193,64 +186,61 @@ export class TbSheet extends LitElement {
     if (refusal) say(this, refusal)
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-      }
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    h1 {
+      margin: 0 0 0 -9px;
+      font-size: var(--size-title);
+      font-weight: 640;
+      line-height: 1.15;
+      letter-spacing: -0.015em;
+    }
+    .note {
+      margin: 2px 0 0 -9px;
+      color: var(--ink-soft);
+      max-width: 68ch;
+    }
+    .folds {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 0 14px;
+      margin-top: 4px;
+    }
+    tb-jottings {
+      display: block;
+      margin: 0 0 30px;
+    }
+    tb-jottings:not(:defined) {
+      min-height: 100px;
+    }
+    tb-flour-weight {
+      margin: 8px 0 4px;
+    }
+    tb-batch {
+      margin: 0 0 14px;
+    }
+    tb-grid {
+      display: block;
+      margin: 22px 0 28px;
+    }
+    tb-cautions {
+      padding-top: 14px;
+      border-top: 1px solid var(--rule);
+    }
+    @media ${narrow} {
       h1 {
-        margin: 0 0 0 -9px;
-        font-size: 2rem;
-        font-weight: 640;
-        line-height: 1.15;
-        letter-spacing: -0.015em;
-      }
-      .note {
-        margin: 2px 0 0 -9px;
-        color: var(--ink-soft);
-        max-width: 68ch;
-      }
-      .folds {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 14px;
-        margin-top: 4px;
-      }
-      tb-jottings {
-        display: block;
-        margin: 0 0 30px;
-      }
-      tb-jottings:not(:defined) {
-        min-height: 100px;
+        font-size: var(--size-figure);
       }
       tb-flour-weight {
-        margin: 8px 0 4px;
-      }
-      tb-batch {
-        margin: 0 0 14px;
+        margin: 10px 0 10px;
       }
       tb-grid {
-        display: block;
-        margin: 22px 0 28px;
+        margin-top: 14px;
       }
-      tb-cautions {
-        padding-top: 14px;
-        border-top: 1px solid var(--rule);
-      }
-      @media (max-width: 719px) {
-        h1 {
-          font-size: 1.5rem;
-        }
-        tb-flour-weight {
-          margin: 10px 0 10px;
-        }
-        tb-grid {
-          margin-top: 14px;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-sheet', TbSheet)
 

@@ -1,14 +1,13 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { KeptState } from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { insideStyles } from '../base/inside-styles.js'
-import type { NumberStyle } from '../base/numbers.js'
 import { showReading } from '../base/reading-shown.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { alsoDone, listed, type SettingPair, settingsBeside } from '../beside/beside-settings.js'
 import { stateStyles } from './state-styles.js'
 
@@ -20,20 +19,12 @@ const main: readonly (readonly [reading: ReadingName, words: string])[] = [
 ]
 
 /** The states of a formula that the baker kept: to keep this one, to read one, to bring one back. */
-export class TbStates extends LitElement {
+export class TbStates extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     today: { attribute: false },
     refusal: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare today: () => Date // another clock for tests
   declare refusal: string // why this state was not kept
   readonly #sheets = new WeakMap<
@@ -44,9 +35,6 @@ export class TbStates extends LitElement {
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.today = () => new Date()
     this.refusal = ''
   }
@@ -197,7 +185,7 @@ export class TbStates extends LitElement {
     return !refusal
   }
 
-  static override styles = [sharedStyles, insideStyles, stateStyles]
+  static override styles = [insideStyles, stateStyles]
 }
 customElements.define('tb-states', TbStates)
 

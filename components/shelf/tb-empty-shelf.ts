@@ -1,23 +1,20 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { addFormulas, blankFormula, copyOf } from '../../src/dough/edits/edits.js'
+import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
-import { sharedStyles } from '../base/shared-styles.js'
 
 /** What stands in the middle while there is no formula: two ways to begin. */
-export class TbEmptyShelf extends LitElement {
+export class TbEmptyShelf extends BaseElement {
   static override properties = {
     examples: { attribute: false },
-    readOnly: { type: Boolean },
   }
 
   declare examples: readonly Formula[]
-  declare readOnly: boolean
 
   constructor() {
     super()
     this.examples = []
-    this.readOnly = false
   }
 
   override render() {
@@ -47,31 +44,28 @@ export class TbEmptyShelf extends LitElement {
     else wish(this, { want: 'open', formula: formulas[0]!.id })
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-        max-width: 56ch;
-        padding: 8vh 0;
-      }
-      h1 {
-        margin: 0 0 8px;
-        font-size: 2rem;
-        font-weight: 640;
-        line-height: 1.15;
-        letter-spacing: -0.015em;
-      }
-      p {
-        margin: 0 0 18px;
-      }
-      .ways {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 10px;
-      }
-    `,
-  ]
+  static override styles = css`
+    :host {
+      display: block;
+      max-width: 56ch;
+      padding: 8vh 0;
+    }
+    h1 {
+      margin: 0 0 8px;
+      font-size: var(--size-title);
+      font-weight: 640;
+      line-height: 1.15;
+      letter-spacing: -0.015em;
+    }
+    p {
+      margin: 0 0 18px;
+    }
+    .ways {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 10px;
+    }
+  `
 }
 customElements.define('tb-empty-shelf', TbEmptyShelf)
 

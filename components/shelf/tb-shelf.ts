@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { type Formula, nameKey } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
@@ -11,10 +11,10 @@ import {
   renameFormula,
 } from '../../src/dough/edits/edits.js'
 import { askEdit, say, wish } from '../base/events.js'
-import { type NumberStyle, showDecimals } from '../base/numbers.js'
-import { sharedStyles } from '../base/shared-styles.js'
+import { showDecimals } from '../base/numbers.js'
 import type { ShelfReading } from '../desk/shelf-readings.js'
 import '../controls/tb-menu.js'
+import { BaseElement } from '../base/base-element.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 
 const searchFrom = 7 // formulas; fewer are seen at a glance
@@ -23,14 +23,12 @@ const searchFrom = 7 // formulas; fewer are seen at a glance
 const toCome = '00 % true, 00 % prefermented'
 
 /** The formulas of the workbook, to open, to look for, to add to. */
-export class TbShelf extends LitElement {
+export class TbShelf extends BaseElement {
   static override properties = {
     formulas: { attribute: false },
     current: {},
     readings: { attribute: false },
     examples: { attribute: false },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     version: { type: Number },
     sought: { state: true },
     renaming: { state: true },
@@ -40,8 +38,6 @@ export class TbShelf extends LitElement {
   declare current: string // id of the open formula
   declare readings: (formula: Formula) => ShelfReading | undefined // undefined while being worked out
   declare examples: readonly Formula[] // to begin a new formula from
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare version: number // goes up when readings changed
   declare sought: string
   declare renaming: string // id of the formula whose name is being typed
@@ -52,8 +48,6 @@ export class TbShelf extends LitElement {
     this.current = ''
     this.readings = () => undefined
     this.examples = []
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.version = 0
     this.sought = ''
     this.renaming = ''
@@ -235,80 +229,77 @@ export class TbShelf extends LitElement {
     current?.focus()
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-      }
-      h2 {
-        font-size: 0.8rem;
-        font-weight: 600;
-        letter-spacing: 0.02em;
-        color: var(--ink-soft);
-        margin: 0 0 10px;
-      }
-      input {
-        width: 100%;
-      }
-      input[type='search'] {
-        margin-bottom: 8px;
-      }
-      ul {
-        list-style: none;
-        margin: 0 0 14px;
-        padding: 0;
-      }
-      .row {
-        display: flex;
-        align-items: center;
-        gap: 2px;
-        border-bottom: 1px solid var(--rule);
-        position: relative;
-      }
-      .row:first-child {
-        border-top: 1px solid var(--rule);
-      }
-      a {
-        flex: 1;
-        min-width: 0;
-        padding: 9px 0 9px 14px;
-        color: inherit;
-        text-decoration: none;
-        line-height: 1.3;
-        overflow-wrap: anywhere;
-        border-left: 3px solid transparent;
-      }
-      a:hover {
-        background: var(--accent-wash);
-      }
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    h2 {
+      font-size: var(--size-fine);
+      font-weight: 600;
+      letter-spacing: 0.02em;
+      color: var(--ink-soft);
+      margin: 0 0 10px;
+    }
+    input {
+      width: 100%;
+    }
+    input[type='search'] {
+      margin-bottom: 8px;
+    }
+    ul {
+      list-style: none;
+      margin: 0 0 14px;
+      padding: 0;
+    }
+    .row {
+      display: flex;
+      align-items: center;
+      gap: 2px;
+      border-bottom: 1px solid var(--rule);
+      position: relative;
+    }
+    .row:first-child {
+      border-top: 1px solid var(--rule);
+    }
+    a {
+      flex: 1;
+      min-width: 0;
+      padding: 9px 0 9px 14px;
+      color: inherit;
+      text-decoration: none;
+      line-height: 1.3;
+      overflow-wrap: anywhere;
+      border-left: 3px solid transparent;
+    }
+    a:hover {
+      background: var(--accent-wash);
+    }
+    a[aria-current] {
+      border-left-color: var(--accent);
+      font-weight: 620;
+    }
+    small {
+      display: block;
+      margin-top: 1px;
+      font-size: var(--size-fine);
+      font-weight: 400;
+      color: var(--ink-soft);
+    }
+    small[data-waits] {
+      visibility: hidden;
+    }
+    .rename {
+      margin: 6px 0;
+    }
+    p {
+      margin: 0 0 12px;
+    }
+    @media (forced-colors: active) {
       a[aria-current] {
-        border-left-color: var(--accent);
-        font-weight: 620;
+        border-left-color: Highlight;
       }
-      small {
-        display: block;
-        margin-top: 1px;
-        font-size: 0.82rem;
-        font-weight: 400;
-        color: var(--ink-soft);
-      }
-      small[data-waits] {
-        visibility: hidden;
-      }
-      .rename {
-        margin: 6px 0;
-      }
-      p {
-        margin: 0 0 12px;
-      }
-      @media (forced-colors: active) {
-        a[aria-current] {
-          border-left-color: Highlight;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-shelf', TbShelf)
 

@@ -6,7 +6,7 @@ export const tallyStyles = css`
     display: block;
   }
   h2 {
-    font-size: 0.8rem;
+    font-size: var(--size-fine);
     font-weight: 600;
     letter-spacing: 0.02em;
     color: var(--ink-soft);
@@ -20,7 +20,7 @@ export const tallyStyles = css`
   }
   dt {
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .lead {
     display: grid;
@@ -82,7 +82,7 @@ export const tallyStyles = css`
     white-space: nowrap;
   }
   .figure {
-    font-size: 2rem;
+    font-size: var(--size-title);
     font-weight: 300;
     letter-spacing: -0.02em;
     line-height: 1.15;
@@ -97,19 +97,19 @@ export const tallyStyles = css`
     outline-offset: 0;
   }
   .pair .figure {
-    font-size: 1.9rem;
+    font-size: var(--size-title);
   }
   .pair :is(.hold, .held) {
     padding-inline: 4px;
   }
   .lead .reading .figure {
-    font-size: 3.6rem;
+    font-size: var(--size-reading);
     letter-spacing: -0.035em;
     line-height: 1.05;
     text-underline-offset: 0.1em;
   }
   .listed .figure {
-    font-size: 1.25rem;
+    font-size: var(--size-lead);
     font-weight: 400;
   }
   .listed .value {
@@ -131,7 +131,7 @@ export const tallyStyles = css`
     min-width: 0;
     min-height: 28px;
     padding: 0 6px;
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     color: var(--ink-soft);
   }
   .hold:hover,
@@ -140,7 +140,7 @@ export const tallyStyles = css`
   }
   .held {
     padding-inline: 6px;
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     font-weight: 600;
     color: var(--accent);
   }
@@ -148,7 +148,7 @@ export const tallyStyles = css`
     padding-inline: 0;
   }
   .words {
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     color: var(--ink-soft);
   }
   .outside span:first-of-type {
@@ -176,7 +176,7 @@ export const tallyStyles = css`
     margin: 6px 0 8px;
     padding: 2px 0 2px 12px;
     border-left: 3px solid var(--accent);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     line-height: 1.35;
     text-wrap: balance;
   }
@@ -213,7 +213,7 @@ export const tallyStyles = css`
     margin: 0 -6px 0 0;
   }
   .ledger .figure {
-    font-size: 1rem;
+    font-size: var(--size-text);
     font-weight: 400;
     letter-spacing: 0;
   }
@@ -246,7 +246,7 @@ export const tallyStyles = css`
     position: relative;
   }
   .strip dt {
-    font-size: 0.78rem;
+    font-size: var(--size-fine);
     line-height: 1.2;
   }
   .strip .how {
@@ -262,15 +262,15 @@ export const tallyStyles = css`
     border-radius: var(--radius);
   }
   .strip .figure {
-    font-size: 1.5rem;
+    font-size: var(--size-figure);
     font-weight: 350;
   }
   .strip .unit {
-    font-size: 0.85rem;
+    font-size: var(--size-small);
   }
   .strip .held {
     padding-inline: 3px 0;
-    font-size: 0.78rem;
+    font-size: var(--size-fine);
   }
 
   @media (pointer: coarse) {

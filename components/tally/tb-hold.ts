@@ -1,22 +1,20 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { holdWords } from '../../src/dough/document/words.js'
 import { holdReading, naturalGiver } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { BaseElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import { heldToType, readingInSentence, readingToType, readingWords } from '../base/reading-shown.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { readNumber } from '../base/typed-numbers.js'
 import { type Giver, giversOf, heldAt } from './holds.js'
 
 /** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
-export class TbHold extends LitElement {
+export class TbHold extends BaseElement {
   static override properties = {
     sheet: { attribute: false },
     version: { type: Number },
-    numbers: { attribute: false },
     reading: {},
     giver: { state: true },
     refusal: { state: true },
@@ -24,7 +22,6 @@ export class TbHold extends LitElement {
 
   declare sheet: FigureSheet
   declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
   declare reading: ReadingName
   declare giver: string // id of the line that is to give; '' until chosen
   declare refusal: string // why what was typed was not taken
@@ -32,7 +29,6 @@ export class TbHold extends LitElement {
   constructor() {
     super()
     this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
     this.giver = ''
     this.refusal = ''
   }
@@ -170,76 +166,73 @@ export class TbHold extends LitElement {
     this.dispatchEvent(new CustomEvent('tb-done'))
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    form {
+      margin: 4px 0 8px;
+      padding: 8px 0 6px 14px;
+      border-left: 3px solid var(--accent);
+    }
+    p {
+      margin: 0;
+      display: flex;
+      flex-wrap: wrap;
+      align-items: baseline;
+      gap: 4px 8px;
+    }
+    label {
+      font-size: inherit;
+      color: inherit;
+    }
+    .typed {
+      white-space: nowrap;
+      color: var(--ink-soft);
+    }
+    input {
+      width: 3.8em;
+      margin-right: 3px;
+      padding: 0 4px;
+      text-align: right;
+      font-size: var(--size-figure);
+      font-weight: 620;
+      color: var(--ink);
+      background: none;
+      border: 0;
+      border-bottom: 2px solid var(--ink);
+      border-radius: 0;
+    }
+    input[aria-invalid] {
+      border-bottom: 3px double var(--warn);
+    }
+    select {
+      flex: 0 1 auto;
+      min-width: 0;
+      padding-inline: 6px;
+    }
+    .lets,
+    #refusal {
+      padding-top: 4px;
+      font-size: var(--size-small);
+      color: var(--ink-soft);
+    }
+    #refusal {
+      color: var(--warn);
+      padding-bottom: 6px;
+    }
+    p + p {
+      padding-top: 8px;
+    }
+    .do {
+      padding-top: 10px;
+    }
+    @media print {
       :host {
-        display: block;
+        display: none;
       }
-      form {
-        margin: 4px 0 8px;
-        padding: 8px 0 6px 14px;
-        border-left: 3px solid var(--accent);
-      }
-      p {
-        margin: 0;
-        display: flex;
-        flex-wrap: wrap;
-        align-items: baseline;
-        gap: 4px 8px;
-      }
-      label {
-        font-size: inherit;
-        color: inherit;
-      }
-      .typed {
-        white-space: nowrap;
-        color: var(--ink-soft);
-      }
-      input {
-        width: 3.8em;
-        margin-right: 3px;
-        padding: 0 4px;
-        text-align: right;
-        font-size: 1.3rem;
-        font-weight: 620;
-        color: var(--ink);
-        background: none;
-        border: 0;
-        border-bottom: 2px solid var(--ink);
-        border-radius: 0;
-      }
-      input[aria-invalid] {
-        border-bottom: 3px double var(--warn);
-      }
-      select {
-        flex: 0 1 auto;
-        min-width: 0;
-        padding-inline: 6px;
-      }
-      .lets,
-      #refusal {
-        padding-top: 4px;
-        font-size: 0.88rem;
-        color: var(--ink-soft);
-      }
-      #refusal {
-        color: var(--warn);
-        padding-bottom: 6px;
-      }
-      p + p {
-        padding-top: 8px;
-      }
-      .do {
-        padding-top: 10px;
-      }
-      @media print {
-        :host {
-          display: none;
-        }
-      }
-    `,
-  ]
+    }
+  `
 }
 customElements.define('tb-hold', TbHold)
 

@@ -1,9 +1,7 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { LateElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
-import { LateElement } from '../base/late-element.js'
-import { sharedStyles } from '../base/shared-styles.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 
@@ -14,19 +12,13 @@ const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
 /** What the sheet noticed, the gravest first, each with a way to its place. */
 export class TbRemarks extends LateElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
     all: { state: true },
   }
-
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
 
   declare all: boolean // shown, and not only the gravest
 
   constructor() {
     super()
-    this.version = 0
     this.all = false
   }
 
@@ -67,64 +59,61 @@ export class TbRemarks extends LateElement {
     wish(this, { want: 'find', ...(stage ? { stage } : {}), ...(line ? { line } : {}) })
   }
 
-  static override styles = [
-    sharedStyles,
-    css`
-      :host {
-        display: block;
-        margin-top: 24px;
-      }
-      h3 {
-        font-size: 0.8rem;
-        font-weight: 600;
-        letter-spacing: 0.02em;
-        color: var(--ink-soft);
-        margin: 0 0 4px;
-      }
-      p {
-        margin: 0;
-        overflow-wrap: anywhere;
-      }
-      ul {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
-      li {
-        --tone: var(--ink-soft);
-        display: grid;
-        grid-template-columns: 22px minmax(0, 1fr);
-        padding: 8px 0;
-        border-bottom: 1px solid var(--rule);
-        font-size: 0.92rem;
-      }
-      li:last-child {
-        border-bottom: 0;
-      }
-      .warning,
-      .error {
-        --tone: var(--warn);
-      }
-      .sign,
-      b {
-        color: var(--tone);
-        font-weight: 650;
-      }
-      .sign {
-        line-height: inherit;
-      }
-      button {
-        grid-column: 2;
-        justify-self: start;
-        margin-left: -10px;
-        padding: 2px 10px;
-        min-height: max(28px, calc(var(--target) - 8px));
-        color: var(--accent);
-        text-decoration: underline;
-        text-underline-offset: 3px;
-      }
-    `,
-  ]
+  static override styles = css`
+    :host {
+      display: block;
+      margin-top: 24px;
+    }
+    h3 {
+      font-size: var(--size-fine);
+      font-weight: 600;
+      letter-spacing: 0.02em;
+      color: var(--ink-soft);
+      margin: 0 0 4px;
+    }
+    p {
+      margin: 0;
+      overflow-wrap: anywhere;
+    }
+    ul {
+      list-style: none;
+      margin: 0;
+      padding: 0;
+    }
+    li {
+      --tone: var(--ink-soft);
+      display: grid;
+      grid-template-columns: 22px minmax(0, 1fr);
+      padding: 8px 0;
+      border-bottom: 1px solid var(--rule);
+      font-size: var(--size-small);
+    }
+    li:last-child {
+      border-bottom: 0;
+    }
+    .warning,
+    .error {
+      --tone: var(--warn);
+    }
+    .sign,
+    b {
+      color: var(--tone);
+      font-weight: 650;
+    }
+    .sign {
+      line-height: inherit;
+    }
+    button {
+      grid-column: 2;
+      justify-self: start;
+      margin-left: -10px;
+      padding: 2px 10px;
+      min-height: max(28px, calc(var(--target) - 8px));
+      color: var(--accent);
+      text-decoration: underline;
+      text-underline-offset: 3px;
+    }
+  `
 }
 customElements.define('tb-remarks', TbRemarks)
 

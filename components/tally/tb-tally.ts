@@ -1,11 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { releaseHold } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { usualRanges } from '../../src/dough/sheet/ranges.js'
 import { askEdit, say, wish } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import {
   heldToType,
   readingInSentence,
@@ -14,12 +13,12 @@ import {
   showReading,
   showWeighed,
 } from '../base/reading-shown.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import type { Asked } from '../working/open-working.js'
 import { giversOf, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
 import './tb-remarks.js'
+import { SheetElement } from '../base/base-element.js'
 
 const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
 const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const
@@ -33,22 +32,14 @@ const main = [
  * The readings of the open formula, each with its working and the hold on it, and what the sheet noticed;
  * `compact`: the three main ones in a strip.
  */
-export class TbTally extends LitElement {
+export class TbTally extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
-    numbers: { attribute: false },
-    readOnly: { type: Boolean },
     asked: { attribute: false },
     apart: { type: Boolean },
     compact: { type: Boolean, reflect: true },
     holding: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
-  declare numbers: NumberStyle
-  declare readOnly: boolean
   declare asked: Asked | undefined // the working that is open
   declare apart: boolean // the open working lies somewhere else on the page
   declare compact: boolean
@@ -59,9 +50,6 @@ export class TbTally extends LitElement {
 
   constructor() {
     super()
-    this.version = 0
-    this.numbers = { language: 'en', decimal: '.' }
-    this.readOnly = false
     this.asked = undefined
     this.apart = false
     this.compact = false
@@ -280,7 +268,7 @@ export class TbTally extends LitElement {
     this.requestUpdate()
   }
 
-  static override styles = [sharedStyles, rangeScaleStyles, tallyStyles]
+  static override styles = [rangeScaleStyles, tallyStyles]
 }
 customElements.define('tb-tally', TbTally)
 

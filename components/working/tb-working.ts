@@ -1,10 +1,9 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { type CellName, type Source, type Working, workingText } from '../../src/dough/workings/working.js'
 import { workingOf } from '../../src/dough/workings/workings.js'
+import { SheetElement } from '../base/base-element.js'
 import { copyText } from '../base/copy-text.js'
 import { say, wish } from '../base/events.js'
-import { sharedStyles } from '../base/shared-styles.js'
 import { workingStyles } from './working-styles.js'
 
 /** A step of the way back to what was typed. */
@@ -17,17 +16,13 @@ interface Step {
  * How a number came about, as a slip beside it: the arithmetic with its figures, and where each came from, to be
  * followed further. It follows the edits while it is open, and asks for the lines it speaks of to be lit.
  */
-export class TbWorking extends LitElement {
+export class TbWorking extends SheetElement {
   static override properties = {
-    sheet: { attribute: false },
-    version: { type: Number },
     cell: {},
     foot: { type: Boolean, reflect: true },
     trail: { state: true },
   }
 
-  declare sheet: FigureSheet | undefined
-  declare version: number // goes up when the sheet's figures changed
   declare cell: CellName | undefined
   declare foot: boolean // lies at the foot of the page, above what is there
   declare trail: readonly Step[] // from the cell asked for to the one shown
@@ -37,7 +32,6 @@ export class TbWorking extends LitElement {
 
   constructor() {
     super()
-    this.version = 0
     this.foot = false
     this.trail = []
     this.addEventListener('keydown', this.#key)
@@ -190,7 +184,7 @@ export class TbWorking extends LitElement {
     this.#close()
   }
 
-  static override styles = [sharedStyles, workingStyles]
+  static override styles = workingStyles
 }
 customElements.define('tb-working', TbWorking)
 

@@ -21,7 +21,7 @@ export const workingStyles = css`
     list-style: none;
   }
   h3 {
-    font-size: 1rem;
+    font-size: var(--size-text);
     font-weight: 640;
     line-height: 1.3;
     width: fit-content;
@@ -51,7 +51,7 @@ export const workingStyles = css`
     color: var(--ink-soft);
   }
   .way {
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     line-height: 1.3;
     color: var(--ink-soft);
     margin-bottom: 4px;
@@ -74,7 +74,7 @@ export const workingStyles = css`
   }
   .words {
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     line-height: 1.35;
     overflow-wrap: anywhere;
   }
@@ -84,12 +84,12 @@ export const workingStyles = css`
   }
   .left {
     display: block;
-    font-size: 1.05rem;
+    font-size: var(--size-text);
     line-height: 1.35;
   }
   .end {
     display: block;
-    font-size: 1.5rem;
+    font-size: var(--size-figure);
     font-weight: 350;
     letter-spacing: -0.01em;
     line-height: 1.25;
@@ -115,7 +115,7 @@ export const workingStyles = css`
     min-height: var(--target);
     padding: 5px 16px 5px 0;
     text-align: left;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     line-height: 1.3;
     border: 0;
     border-radius: 0;
@@ -136,7 +136,7 @@ export const workingStyles = css`
   }
   .how {
     grid-column: 1;
-    font-size: 0.82rem;
+    font-size: var(--size-fine);
     color: var(--ink-soft);
   }
   .on {
@@ -144,7 +144,7 @@ export const workingStyles = css`
     right: 2px;
     top: 50%;
     translate: 0 -55%;
-    font-size: 1.15rem;
+    font-size: var(--size-lead);
     line-height: 1;
     color: var(--accent);
   }

@@ -10,10 +10,10 @@ import {
   holdReading,
   newLine,
   newStage,
-  Refusal,
   releaseHold,
   setBatch,
 } from './edits/edits.js'
+import { refuse } from './edits/words.js'
 import { cellOf } from './outline/names.js'
 import type { LinePlan, Outline } from './outline/outline.js'
 import type { FigureSheet } from './sheet/figures.js'
@@ -86,10 +86,9 @@ class NamedSheet extends WorkedSheet implements FormulaSheet {
   }
 
   hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void {
-    const line = this.#outline
-      .stageNamed(gives.stage)
-      ?.lines.find(l => sameName(l.line.ingredient, gives.ingredient))
-    if (!line) throw new Refusal(`There is no ${gives.ingredient} in ${gives.stage} that could give.`)
+    const { stage, ingredient } = gives
+    const line = this.#outline.stageNamed(stage)?.lines.find(l => sameName(l.line.ingredient, ingredient))
+    if (!line) refuse({ code: 'noSuchGiver', ingredient, stage })
     this.#edit(w =>
       holdReading(
         w,

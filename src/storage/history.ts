@@ -1,5 +1,6 @@
 import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
+import { loadLabels } from './words.js'
 
 /** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */
 export interface HistoryEvent<P = unknown> {
@@ -96,7 +97,7 @@ export class History<P = unknown> {
   }
 
   /** Begins again with a workbook that came from elsewhere: from storage, from another tab. */
-  load(workbook: Workbook, label = 'Open workbook'): void {
+  load(workbook: Workbook, label = loadLabels.open()): void {
     this.#done = []
     this.#undone = []
     this.#joins = undefined

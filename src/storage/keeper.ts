@@ -17,6 +17,7 @@ import {
 import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
 import { openTabs, type TabEvents, type Tabs } from './tabs.js'
 import { takeIn, unsavedEdits } from './unsaved.js'
+import { loadLabels, storageFault, storageProblem } from './words.js'
 
 /** Keeps a workbook in the browser's storage. */
 export interface Keeper {
@@ -53,7 +54,6 @@ export interface KeeperOptions {
 
 const idle = 400 // milliseconds
 const mostTries = 5 // of a save while other tabs keep saving in between
-const changedElsewhere = 'The workbook was changed in another tab.'
 
 /** Loads the workbook and resolves when it can be shown; a failure to load or save is a state, never a rejection. */
 export async function openKeeper(options: KeeperOptions): Promise<Keeper> {
@@ -202,7 +202,7 @@ class StorageKeeper implements Keeper {
   #failed(error: unknown): void {
     if (error instanceof WrittenByNewer) this.#stored = { ...this.#stored, newer: true }
     else this.#failure = nameOf(error) === 'QuotaExceededError' ? 'full' : 'refused'
-    console.warn('Tarebook could not read or write its storage.', error)
+    console.warn(storageFault, error)
   }
 
   /** Takes in what is stored; edits not saved are merged with it. Resolves to whether storage could be read. */
@@ -243,11 +243,11 @@ class StorageKeeper implements Keeper {
     this.#stored = theirs
     if (!this.#dirty) this.#failure = undefined // of an earlier load
 
-    const kept = copies.map(name => `What you had changed here is kept as “${name}”.`)
-    const news = kept.map(message => ({ where: {}, message, severity: 'warning' as const }))
+    const kept = copies.map(copy => storageProblem({ code: 'keptAsCopy', copy }))
+    const news = kept.map((told): Problem => ({ ...told, where: {}, severity: 'warning' }))
     this.#copies = [...this.#copies, ...news]
     if (this.workbook !== before && this.#loaded) {
-      this.#onWorkbook(this.workbook, [changedElsewhere, ...kept].join(' '))
+      this.#onWorkbook(this.workbook, loadLabels.changedElsewhere(kept.map(told => told.message)))
     }
     this.#tell()
     return true

@@ -1,6 +1,7 @@
 import { newId } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
 import { optionsOf, type Workbook } from '../dough/document/workbook.js'
+import { fromAnotherTab } from './words.js'
 
 interface Named {
   readonly id: string
@@ -64,7 +65,7 @@ function mergeLists<T extends Named>(
   const ids = new Set([...first.keys(), ...second.keys()])
 
   const copyOf = (item: T): T => {
-    const copy = { ...item, id: newId(), name: `${item.name} (from another tab)` }
+    const copy = { ...item, id: newId(), name: fromAnotherTab(item.name) }
     copies.push(copy.name)
     return copy
   }

@@ -1,9 +1,11 @@
-import { type Scale, scaleProblem } from '../dough/document/batch.js'
+import type { Scale } from '../dough/document/batch.js'
+import { scaleProblem } from '../dough/document/checks.js'
 import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/document/formula.js'
 import type { Ingredient } from '../dough/document/larder.js'
 import { sameData } from '../dough/document/same-data.js'
 import { emptyWorkbook, optionsOf, type Workbook } from '../dough/document/workbook.js'
 import type { PartChanges } from './parts.js'
+import { type StorageDiagnostic, storageProblem } from './words.js'
 
 /** The key of the part that holds everything but the formulas, and the formulas' order. */
 export const headKey = 'workbook'
@@ -158,14 +160,10 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
   const part = parts.get(headKey)
   const head = isHead(part) ? part : undefined
   const problems: Problem[] = []
-  const tell = (message: string, where: Problem['where'] = {}) =>
-    problems.push({ where, message, severity: 'error' })
+  const tell = (diagnostic: StorageDiagnostic, where: Problem['where'] = {}) =>
+    problems.push({ ...storageProblem(diagnostic), where, severity: 'error' })
 
-  if (part !== undefined && !head && !isNewer(part)) {
-    tell(
-      'The order of the shelf, the name of the workbook and the larder could not be read. The formulas are here.',
-    )
-  }
+  if (part !== undefined && !head && !isNewer(part)) tell({ code: 'shelfUnreadable' })
 
   const stored = [...parts.keys()]
     .filter(key => key.startsWith(formulaKey('')))
@@ -175,30 +173,21 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
   const damagedFormulas: string[] = []
   const formulas = [...new Set([...shelf, ...stored])].flatMap(id => {
     if (!parts.has(formulaKey(id))) {
-      tell(
-        'A formula of the shelf is missing from the browser’s storage. A copy you downloaded can be opened.',
-      )
+      tell({ code: 'formulaMissing' })
       return []
     }
     const formula = readFormula(parts.get(formulaKey(id)), id)
     if (formula && lostSome(formula, parts.get(formulaKey(id))))
-      tell(
-        `A jotting or a kept state of ${formula.name} could not be read. It stays stored with the formula.`,
-        {
-          formula: id,
-        },
-      )
+      tell({ code: 'asidesUnreadable', name: formula.name }, { formula: id })
     if (formula) return [sameData(knownFormulas.get(id), formula) ? knownFormulas.get(id)! : formula]
     damagedFormulas.push(id)
-    tell(`${nameIn(parts.get(formulaKey(id)))} could not be read. What is stored of it is kept.`, {
-      formula: id,
-    })
+    tell({ code: 'formulaUnreadable', ...nameIn(parts.get(formulaKey(id))) }, { formula: id })
     return []
   })
 
   const larder = (head?.larder ?? []).filter(isIngredient)
   const damagedIngredients = (head?.larder ?? []).filter(ingredient => !isIngredient(ingredient))
-  if (damagedIngredients.length > 0) tell('Some ingredients of the larder could not be read. They are kept.')
+  if (damagedIngredients.length > 0) tell({ code: 'ingredientsUnreadable' })
 
   return {
     workbook: {
@@ -217,8 +206,8 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
   }
 }
 
-const nameIn = (part: unknown): string =>
-  hasTexts(part, 'name') ? `The formula “${part.name}”` : 'A formula'
+const nameIn = (part: unknown): { readonly name?: string } =>
+  hasTexts(part, 'name') ? { name: String(part.name) } : {}
 
 /** Thrown when what is stored is not what the save set out from. */
 export class ChangedElsewhere extends Error {}

@@ -1,20 +1,18 @@
-/** Whether the workbook on the screen is on disk. `reason` is a sentence for the baker. */
+import type { Worded } from '../engine/index.js'
+import { type StorageDiagnostic, storageProblem } from './words.js'
+
+/** Why the workbook is not on disk, or not to be edited here. */
+export type KeptReason = Worded<StorageDiagnostic>
+
+/** Whether the workbook on the screen is on disk. */
 export type KeeperState =
   | { readonly status: 'loading' }
   | { readonly status: 'saved'; readonly at?: Date } // `at` left out: nothing has been entered yet
   | { readonly status: 'waiting' | 'saving' }
-  | { readonly status: 'refused' | 'full'; readonly reason: string } // the edits are in memory only
-  | { readonly status: 'read-only'; readonly reason: string; readonly unsaved: boolean } // another tab writes
+  | { readonly status: 'refused' | 'full'; readonly reason: KeptReason } // the edits are in memory only
+  | { readonly status: 'read-only'; readonly reason: KeptReason; readonly unsaved: boolean } // another tab writes
 
-const sentences = {
-  refused: 'This browser will not keep the workbook. Download it as CSV before closing this tab.',
-  full: 'The browser’s storage is full and the latest changes are not saved. Download the workbook as CSV, then free some space.',
-  newer:
-    'A newer version of Tarebook saved this workbook, and this one will not write over it. Reload the page to get the new version.',
-  readOnly: 'The workbook is open for editing in another tab. Take over to edit it here.',
-  unsaved:
-    'Another tab has taken over before the latest changes here were saved. They are kept in this tab: take over to save them.',
-}
+const codes = { refused: 'storageRefused', full: 'storageFull' } as const
 
 /** What a state follows from. */
 export interface KeeperFacts {
@@ -29,13 +27,14 @@ export interface KeeperFacts {
 
 export function stateOf({ loaded, newer, role, dirty, saving, failure, savedAt }: KeeperFacts): KeeperState {
   if (!loaded) return { status: 'loading' }
-  if (newer) return { status: 'refused', reason: sentences.newer }
+  if (newer) return { status: 'refused', reason: storageProblem({ code: 'storedByNewerVersion' }) }
   if (role !== 'writer') {
     const unsaved = role === 'reader' && dirty
-    return { status: 'read-only', reason: unsaved ? sentences.unsaved : sentences.readOnly, unsaved }
+    const reason = storageProblem({ code: unsaved ? 'takenOverUnsaved' : 'editedInAnotherTab' })
+    return { status: 'read-only', reason, unsaved }
   }
   // A failure stays in sight until a save has succeeded.
-  if (failure) return { status: failure, reason: sentences[failure] }
+  if (failure) return { status: failure, reason: storageProblem({ code: codes[failure] }) }
   if (saving) return { status: 'saving' }
   if (dirty) return { status: 'waiting' }
   return savedAt ? { status: 'saved', at: new Date(savedAt) } : { status: 'saved' }

@@ -1,13 +1,20 @@
 import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
-import { allergenSentence, allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
-import { householdSentence } from '../../src/dough/about/household.js'
+import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
+import {
+  allergenSentence,
+  householdSentence,
+  type NotKnown,
+  notKnownSentence,
+} from '../../src/dough/about/words.js'
 import type { Ingredient } from '../../src/dough/document/larder.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { readFormulas } from '../../src/exchange/index.js'
 import { formulaOf } from './notation.js'
+
+const notKnownOf = (ingredient: string, isStarter = false): NotKnown => ({ ingredient, isStarter })
 
 const buns = formulaOf(`
   Levain:
@@ -37,7 +44,8 @@ test('a formula lists what its ingredients are listed under, through its stages 
   )
   assert.deepEqual(eu[0]!.ingredients, ['Rye starter'])
   assert.ok(canada.some(a => a.entry === 'gluten source (rye)'))
-  assert.deepEqual(notKnown, ['not known: Ground cardamom'])
+  assert.deepEqual(notKnown, [{ ingredient: 'Ground cardamom', isStarter: false }])
+  assert.equal(notKnownSentence(notKnown), 'Not known: Ground cardamom.')
 })
 
 test('a starter that nobody has said the flour of is not known', () => {
@@ -52,10 +60,15 @@ test('a starter that nobody has said the flour of is not known', () => {
     otherNames: [],
     allergens: { us: [], eu: [], canada: [] },
   }
-  assert.deepEqual(allergensOf(openFormula(formula, larderWith([house]))).notKnown, [
-    'not known: House starter, for nobody has said which flour it is fed with',
-    'not known: Old starter, for nobody has said which flour it is fed with',
+  const { notKnown } = allergensOf(openFormula(formula, larderWith([house])))
+  assert.deepEqual(notKnown, [
+    { ingredient: 'House starter', isStarter: true },
+    { ingredient: 'Old starter', isStarter: true },
   ])
+  assert.equal(
+    notKnownSentence(notKnown),
+    'Not known: House starter, for nobody has said which flour it is fed with; Old starter, for nobody has said which flour it is fed with.',
+  )
 })
 
 const none = { us: [], eu: [], canada: [] }
@@ -74,13 +87,13 @@ for (const [what, own, said] of [
   [
     'an own flour with empty lists, from an older workbook',
     { ...meal, allergens: none },
-    'not known: Hill meal',
+    notKnownOf('Hill meal'),
   ],
   ['an own flour said to be none of these', { ...meal, allergens: none, noneListed: true }, ''],
   [
     'an own flour said to be none of these, without its lists',
     { ...meal, noneListed: true },
-    'not known: Hill meal',
+    notKnownOf('Hill meal'),
   ],
   ['an own flour with rye ticked', { ...meal, allergens: rye }, 'cereals containing gluten (rye)'],
   [
@@ -98,31 +111,23 @@ for (const [what, own, said] of [
   [
     'a changed rye flour with its rye unticked before',
     { ...usual('Dark rye flour'), name: 'Hill meal', allergens: none },
-    'not known: Hill meal',
+    notKnownOf('Hill meal'),
   ],
-  [
-    'an own starter nobody has said the flour of',
-    starter,
-    'not known: Hill meal, for nobody has said which flour it is fed with',
-  ],
+  ['an own starter nobody has said the flour of', starter, notKnownOf('Hill meal', true)],
   ['an own starter of rye', { ...starter, allergens: rye }, 'cereals containing gluten (rye)'],
   ['an own starter said to be fed with none of these', { ...starter, allergens: none, noneListed: true }, ''],
-] as readonly (readonly [string, Ingredient, string])[])
-  test(`${what} ${said.startsWith('not known') ? 'is not known' : said ? `lists ${said}` : 'lists nothing'}`, () => {
+] as readonly (readonly [string, Ingredient, string | NotKnown])[])
+  test(`${what} ${typeof said !== 'string' ? 'is not known' : said ? `lists ${said}` : 'lists nothing'}`, () => {
     const formula = formulaOf('Final dough:\n Water = 100 g\n Hill meal = 20 g')
     const { eu, notKnown } = allergensOf(openFormula(formula, larderWith([own])))
     assert.deepEqual([...eu.map(a => a.entry), ...notKnown], said ? [said] : [])
   })
 
 for (const [line, kind, said] of [
-  ['Hill meal', { kind: 'flour' }, ['not known: Hill meal']],
-  ['Hill meal', { kind: 'water' }, ['not known: Hill meal']],
+  ['Hill meal', { kind: 'flour' }, [notKnownOf('Hill meal')]],
+  ['Hill meal', { kind: 'water' }, [notKnownOf('Hill meal')]],
   ['Rice flour', { kind: 'flour' }, []],
-  [
-    'Rice flour',
-    { kind: 'starter', hydration: 1 },
-    ['not known: Rice flour, for nobody has said which flour it is fed with'],
-  ],
+  ['Rice flour', { kind: 'starter', hydration: 1 }, [notKnownOf('Rice flour', true)]],
 ] as const)
   test(`${line} that a formula counts as ${kind.kind} states no allergens by that`, () => {
     const formula = formulaOf(`Final dough:\n Water = 100 g\n ${line} = 100 g`, {
@@ -141,36 +146,36 @@ const noted = (note: string) => ({ ...plain, note })
 const withLine = (line: string) => formulaOf(`Final dough:\n Bread flour = 100%\n Water = 60%\n ${line}`)
 
 for (const [what, formula, expected] of [
-  ['flour, water and salt', plain, ['raw flour']],
+  ['flour, water and salt', plain, ['rawFlour']],
   ['nothing', formulaOf('Final dough:'), []],
-  ['milk', withLine('Milk = 5%'), ['perishable', 'raw flour']],
-  ['egg yolks', withLine('Yolks = 5%'), ['perishable', 'raw flour']],
-  ['butter', withLine('Butter = 5%'), ['raw flour']],
-  ['a pot in the note', noted('Bake in a hot pot.'), ['raw flour', 'heat']],
-  ['a lid in the note', noted('Take the lid off after 20 min'), ['raw flour', 'heat']],
-  ['steam in the note', noted('with STEAM'), ['raw flour', 'heat']],
-  ['tins in the note', noted('two tins'), ['raw flour', 'heat']],
-  ['a stone in the note', noted('on the stone'), ['raw flour', 'heat']],
-  ['stone-ground flour in the note', noted('stone-ground, not potent'), ['raw flour']],
-  ['une cocotte in the note', noted('Cuire en cocotte'), ['raw flour', 'heat']],
-  ['garlic alone', withLine('Garlic = 2%'), ['raw flour']],
+  ['milk', withLine('Milk = 5%'), ['perishable', 'rawFlour']],
+  ['egg yolks', withLine('Yolks = 5%'), ['perishable', 'rawFlour']],
+  ['butter', withLine('Butter = 5%'), ['rawFlour']],
+  ['a pot in the note', noted('Bake in a hot pot.'), ['rawFlour', 'heat']],
+  ['a lid in the note', noted('Take the lid off after 20 min'), ['rawFlour', 'heat']],
+  ['steam in the note', noted('with STEAM'), ['rawFlour', 'heat']],
+  ['tins in the note', noted('two tins'), ['rawFlour', 'heat']],
+  ['a stone in the note', noted('on the stone'), ['rawFlour', 'heat']],
+  ['stone-ground flour in the note', noted('stone-ground, not potent'), ['rawFlour']],
+  ['une cocotte in the note', noted('Cuire en cocotte'), ['rawFlour', 'heat']],
+  ['garlic alone', withLine('Garlic = 2%'), ['rawFlour']],
   [
     'garlic and oil',
     formulaOf('Final dough:\n Bread flour = 100%\n Garlic = 2%\n Olive oil = 3%'),
-    ['raw flour', 'in oil'],
+    ['rawFlour', 'inOil'],
   ],
-  ['herbs in oil in the note', noted('brush with rosemary in oil'), ['raw flour', 'in oil']],
+  ['herbs in oil in the note', noted('brush with rosemary in oil'), ['rawFlour', 'inOil']],
 ] as const)
   test(`the cautions for ${what} are ${expected.join(', ') || 'none'}`, () => {
     assert.deepEqual(
-      cautionsOf(openFormula(formula)).map(c => c.of),
+      cautionsOf(openFormula(formula)).map(c => c.code),
       expected,
     )
   })
 
 test('the rule for perishable dough has its hours and degrees', () => {
   const [perishable] = cautionsOf(openFormula(withLine('Milk = 5%')))
-  assert.match(perishable!.sentence, /2 hours.*4 and 60 °C.*1 hour.*32 °C.*5 °C/)
+  assert.match(perishable!.message, /2 hours.*4 and 60 °C.*1 hour.*32 °C.*5 °C/)
 })
 
 test('no sentence clears a bread for anybody', () => {
@@ -184,9 +189,10 @@ test('no sentence clears a bread for anybody', () => {
   const sentences = [
     allergenSentence,
     householdSentence,
-    ...sheets.flatMap(sheet => cautionsOf(sheet).map(c => c.sentence)),
-    ...sheets.flatMap(sheet => allergensOf(sheet).notKnown),
+    ...sheets.flatMap(sheet => cautionsOf(sheet).map(c => c.message)),
+    ...sheets.map(sheet => notKnownSentence(allergensOf(sheet).notKnown)),
     readFileSync('src/dough/about/allergens.ts', 'utf8'),
+    readFileSync('src/dough/about/words.ts', 'utf8'),
   ]
   for (const sentence of sentences)
     assert.doesNotMatch(sentence, /\bsafe(?:ly|ty)?\b|free from|free of|-free\b|suitable for|contains no/i)

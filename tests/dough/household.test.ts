@@ -60,7 +60,7 @@ test('a line without words says why, and its weight counts as weighed', () => {
       Water =
   `)
   assert.deepEqual(
-    householdOf(openFormula(formula), us).lines.map(l => l.why),
+    householdOf(openFormula(formula), us).lines.map(l => l.problem?.message),
     [
       undefined,
       'Nobody has said what a cup of Ground cardamom weighs: weigh it.',

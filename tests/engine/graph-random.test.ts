@@ -3,6 +3,7 @@ import { test } from 'node:test'
 import { parse } from '../../src/engine/expression/parse'
 import type { CellError, CellValue } from '../../src/engine/expression/problem'
 import { Graph } from '../../src/engine/graph/graph'
+import { graphProblem } from '../../src/engine/graph/words'
 
 // Random edits, each compared with working everything out anew by plain recursion.
 
@@ -13,6 +14,9 @@ interface Definition {
   readonly fixed?: CellError // set by `fail`
 }
 type Model = Map<string, Definition>
+
+const noAmount = { code: 'noAmount', message: 'No amount.' }
+const over = (limit: number) => ({ code: 'over', limit, message: `Over ${limit}.` })
 
 const names = [
   'flour',
@@ -86,7 +90,7 @@ function edit({ upTo, pick }: Random, graph: Graph, model: Model): string {
       const total = values.reduce((sum, value) => sum + value, 0)
       if (Number.isNaN(total)) return total
       if (Math.abs(total) % 50 === failing) throw new Refused(`${name} refuses ${total}`)
-      return Math.abs(total) > limit ? { kind: 'domain', message: `Over ${limit}.`, origin: name } : total
+      return Math.abs(total) > limit ? { kind: 'domain', ...over(limit), origin: name } : total
     }
     graph.compute(name, takes, work)
     model.set(name, { takes, work })
@@ -97,8 +101,8 @@ function edit({ upTo, pick }: Random, graph: Graph, model: Model): string {
     model.set(name, { takes, work: values => values.reduce((total, value) => total + value, 0) })
   }
   const fail = () => {
-    graph.fail(name, 'No amount.')
-    const fixed: CellError = { kind: 'text', message: 'No amount.', origin: name }
+    graph.fail(name, noAmount)
+    const fixed: CellError = { kind: 'text', ...noAmount, origin: name }
     model.set(name, { takes: [], work: () => Number.NaN, fixed })
   }
   const remove = () => {
@@ -135,9 +139,10 @@ function workOut(model: Model): Map<string, number | { error: CellError; from?: 
   const afresh = (name: string): number | { error: CellError; from?: string } => {
     const cell = model.get(name)
     if (!cell)
-      return { error: { kind: 'undefined', message: `Nothing here is called "${name}".`, origin: name } }
+      return { error: { kind: 'undefined', ...graphProblem({ code: 'unknownCell', name }), origin: name } }
     if (cell.fixed) return { error: cell.fixed }
-    if (reach(name, takes).has(name)) return { error: { kind: 'cycle', message: '', origin: name } }
+    if (reach(name, takes).has(name))
+      return { error: { kind: 'cycle', code: 'cellsInCircle', message: '', origin: name } }
     const inputs = cell.takes.map(value)
     const result = cell.work(inputs.map(input => (typeof input === 'number' ? input : Number.NaN)))
     if (typeof result !== 'number') return { error: result }
@@ -145,7 +150,7 @@ function workOut(model: Model): Map<string, number | { error: CellError; from?: 
     const at = inputs.findIndex(input => typeof input !== 'number')
     const first = inputs[at]
     if (typeof first === 'object') return { error: first.error, from: cell.takes[at]! }
-    return { error: { kind: 'domain', message: '', origin: name } }
+    return { error: { kind: 'domain', code: 'noResult', message: '', origin: name } }
   }
   for (const name of names) value(name)
   return known
@@ -179,7 +184,8 @@ function compare(graph: Graph, model: Model): void {
       assert.ok(path[0] === name || (reach(name, takes).has(path[0]!) && reach(path[0]!, takes).has(name)))
     } else {
       assert.equal(held.origin, wanted.error.origin)
-      if (wanted.error.message) assert.equal(held.message, wanted.error.message)
+      assert.equal(held.code, wanted.error.code)
+      if (wanted.error.message) assert.deepEqual(held, wanted.error)
     }
   }
 }

@@ -87,9 +87,10 @@ test('what cannot be worked out is an error in words', () => {
 
 test('a cell can be set to an error, and to a number again', () => {
   const graph = sheet('water = 700; dough = water + 1000')
-  graph.fail('water', 'This is not an amount.')
+  const why = { code: 'notAnAmount', message: 'This is not an amount.' }
+  graph.fail('water', why)
   assert.equal(show(graph, 'dough'), 'dough: This is not an amount.')
-  assert.deepEqual(graph.transact(() => graph.fail('water', 'This is not an amount.')).changed, [])
+  assert.deepEqual(graph.transact(() => graph.fail('water', { ...why })).changed, [])
   graph.input('water', 600)
   assert.equal(show(graph, 'dough'), 'dough 1600')
 })
@@ -109,7 +110,7 @@ test('zero and minus zero are two values', () => {
 test('a function is called only with numbers, and its error is its value', () => {
   const graph = sheet('a = 1; b = 1 / 0')
   const calls: number[][] = []
-  const error = { kind: 'domain', message: 'The two do not fit.', origin: 'fit' } as const
+  const error = { kind: 'domain', code: 'notFitting', message: 'The two do not fit.', origin: 'fit' } as const
   graph.compute('fit', ['a', 'b'], values => {
     calls.push([...values])
     return values[0] === values[1] ? values[0]! : error

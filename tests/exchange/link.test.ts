@@ -25,7 +25,7 @@ async function linkWith(json: string, version = 1): Promise<string> {
 
 const readOf = async (fragment: string) => {
   const read = await formulaFromLink(fragment)
-  return 'problem' in read ? read.problem : read
+  return 'problem' in read ? read.problem.message : read
 }
 
 test('a link carries the formula in its fragment alone, and is short', async () => {
@@ -74,7 +74,7 @@ test('a formula too long for a link is told to go as a file', async () => {
   const link = await linkOf({ ...mill, note }, base)
   assert.ok(typeof link !== 'string')
   assert.match(
-    link.problem,
+    link.problem.message,
     /^Mill wheat is too long for a link: \d+ characters, where 8000 get through everywhere\. Send it as a file instead\.$/,
   )
 })
@@ -116,7 +116,10 @@ for (const [what, fragment, said] of [
 test('what of a formula is not understood is left out and told', async () => {
   const read = await formulaFromLink(await linkWith(JSON.stringify({ ...mill, note: 5, __proto__x: 1 })))
   assert.ok('formula' in read)
-  assert.deepEqual(read.remarks, ['The formula has a note that is not understood; it is left out.'])
+  assert.deepEqual(
+    read.remarks.map(r => r.message),
+    ['The formula has a note that is not understood; it is left out.'],
+  )
 })
 
 test('unpacking stops early, whatever it would come to', async () => {

@@ -1,44 +1,97 @@
 import assert from 'node:assert/strict'
-import { readdirSync, readFileSync } from 'node:fs'
-import { dirname, join, normalize } from 'node:path'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path/posix'
 import { test } from 'node:test'
+import { circleIn, filesBelow, importGraph, importsOf, roomGraph, roomOf } from './import-graph.js'
 
-/** Imports go one way: engine ← dough ← exchange, storage ← components ← app. */
+/** Imports go one way: engine ← dough ← day ← exchange, storage ← components ← app. */
 const mayImport: Record<string, readonly string[]> = {
   'src/engine': [],
   'src/dough': ['src/engine'],
-  'src/exchange': ['src/engine', 'src/dough'],
-  'src/storage': ['src/engine', 'src/dough'],
-  components: ['src/engine', 'src/dough', 'src/exchange', 'src/storage'],
-  'src/app': ['src/engine', 'src/dough', 'src/exchange', 'src/storage', 'components', 'examples'],
+  'src/day': ['src/engine', 'src/dough'],
+  'src/exchange': ['src/engine', 'src/dough', 'src/day'],
+  'src/storage': ['src/engine', 'src/dough', 'src/day'],
+  components: ['src/engine', 'src/dough', 'src/day', 'src/exchange', 'src/storage'],
+  'src/app': ['src/engine', 'src/dough', 'src/day', 'src/exchange', 'src/storage', 'components', 'examples'],
 }
 
-const houseOf = (path: string) => Object.keys(mayImport).find(room => path.startsWith(`${room}/`))
+/** The rooms of each part, in an order in which each imports only from those before it. `.` is the part's own folder. */
+const rooms: Record<string, string> = {
+  'src/engine': 'expression graph .',
+  'src/dough': 'document amounts larder outline cells sheet workings edits about .',
+  'src/day': 'temperature',
+  'src/exchange': 'values csv data text recipe tables arriving .',
+  components:
+    'base controls working larder batch tally beside ' +
+    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings help ' +
+    'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
+    'sheet desk shelf card send-out page',
+}
 
-for (const [room, allowed] of Object.entries(mayImport)) {
-  test(`${room} imports only from ${allowed.join(', ') || 'itself'}`, () => {
-    const files = readdirSync(room, { recursive: true, encoding: 'utf8' }).filter(f => f.endsWith('.ts'))
-    for (const file of files.map(f => join(room, f))) {
-      const text = readFileSync(file, 'utf8')
-      for (const [, target] of text.matchAll(/(?:from|import)\s*\(?\s*'(\.[^']*)'/g)) {
-        const goesTo = normalize(join(dirname(file), target!))
-        const there = houseOf(goesTo) ?? goesTo.split('/')[0]!
-        assert.ok(there === room || allowed.includes(there), `${file} imports ${target}`)
+const partOf = (path: string) => Object.keys(mayImport).find(part => path.startsWith(`${part}/`))
+const files = ['src', 'components'].flatMap(filesBelow)
+const graph = importGraph(files)
+
+for (const [part, allowed] of Object.entries(mayImport)) {
+  test(`${part} imports only from ${allowed.join(', ') || 'itself'}`, () => {
+    for (const file of filesBelow(part)) {
+      for (const target of importsOf(file)) {
+        const there = partOf(target) ?? target.split('/')[0]!
+        assert.ok(there === part || allowed.includes(there), `${file} imports ${target}`)
       }
     }
   })
 }
 
-for (const room of ['src/engine', 'src/dough', 'src/exchange']) {
-  test(`${room} never touches the DOM`, () => {
-    const files = readdirSync(room, { recursive: true, encoding: 'utf8' }).filter(f => f.endsWith('.ts'))
-    for (const file of files) {
-      const code = readFileSync(join(room, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '')
-      assert.doesNotMatch(
-        code,
-        /\b(document|window|HTMLElement|localStorage|indexedDB)\s*[.[(]/,
-        join(room, file),
-      )
+for (const [part, order] of Object.entries(rooms)) {
+  const inOrder = order.split(' ').map(room => join(part, room))
+
+  test(`each room of ${part} imports only from rooms before it`, () => {
+    for (const [file, targets] of graph) {
+      if (partOf(file) !== part) continue
+      const here = inOrder.indexOf(roomOf(file))
+      assert.ok(here >= 0, `${roomOf(file)} has no place in the order of ${part}`)
+      for (const target of targets)
+        if (partOf(target) === part)
+          assert.ok(inOrder.indexOf(roomOf(target)) <= here, `${file} imports ${target}, of a later room`)
+    }
+    const there = new Set(filesBelow(part).map(roomOf))
+    assert.deepEqual(
+      inOrder.filter(room => !there.has(room)),
+      [],
+      'rooms that are no more',
+    )
+  })
+}
+
+test('no files import each other in a circle, type imports included', () => {
+  assert.equal(circleIn(graph), undefined)
+})
+
+test('no rooms import each other in a circle, type imports included', () => {
+  assert.equal(circleIn(roomGraph(graph)), undefined)
+})
+
+test('a circle is found through type imports and late ones, and its path is shown', () => {
+  const imports = new Map(
+    Object.entries({
+      'a/one.ts': "import type { Two } from '../b/two.js'",
+      'b/two.ts': "const three = () => import('../c/three.js')",
+      'c/three.ts': "export { one } from '../a/one.js'\n/* from './four.js' */",
+      'c/four.ts': "import './three.js'",
+    }).map(([file, text]) => [file, new Set(importsOf(file, text))] as const),
+  )
+  assert.equal(circleIn(imports), 'a/one.ts → b/two.ts → c/three.ts → a/one.ts')
+  assert.equal(circleIn(roomGraph(imports)), 'a → b → c → a')
+  imports.set('c/three.ts', new Set())
+  assert.equal(circleIn(imports), undefined)
+})
+
+for (const part of ['src/engine', 'src/dough', 'src/day', 'src/exchange']) {
+  test(`${part} never touches the DOM`, () => {
+    for (const file of filesBelow(part)) {
+      const code = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '')
+      assert.doesNotMatch(code, /\b(document|window|HTMLElement|localStorage|indexedDB)\s*[.[(]/, file)
     }
   })
 }

@@ -9,7 +9,7 @@ import buns from '../../examples/morning-buns.csv' with { type: 'text' }
 import baguette from '../../examples/poolish-baguette.csv' with { type: 'text' }
 import spelt from '../../examples/seeded-spelt-tin.csv' with { type: 'text' }
 import rye from '../../examples/two-build-rye.csv' with { type: 'text' }
-import { allergenSentence, localCodesSentence } from '../../src/dough/about/allergens'
+import { allergenSentence, localCodesSentence } from '../../src/dough/about/words'
 import type { Formula } from '../../src/dough/document/formula'
 import { emptyWorkbook } from '../../src/dough/document/workbook'
 import { openFormula } from '../../src/dough/formula-sheet'

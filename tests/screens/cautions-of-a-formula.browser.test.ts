@@ -1,7 +1,7 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import '../../components/sheet/tb-cautions'
 import type { TbCautions } from '../../components/sheet/tb-cautions'
-import { allergenSentence } from '../../src/dough/about/allergens'
+import { allergenSentence } from '../../src/dough/about/words'
 import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'

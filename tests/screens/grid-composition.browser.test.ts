@@ -1,5 +1,5 @@
 import { setViewport } from '@web/test-runner-commands'
-import { commandOf, isComposing } from '../../components/grid/moving/keys'
+import { commandOf, isComposing } from '../../components/grid/moving/key-map'
 import { equal, ok } from '../assert'
 import { press, type } from '../keys'
 import { amounts, type Desk, field, goTo, setUp } from './grid-desk'

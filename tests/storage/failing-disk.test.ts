@@ -30,7 +30,7 @@ for (const [fault, status, reason] of [
     await keeper.flush()
     const { state } = keeper
     assert.equal(state.status, status)
-    assert.match('reason' in state ? state.reason : '', reason)
+    assert.match('reason' in state ? state.reason.message : '', reason)
     assert.equal(inWords(keeper.workbook), 'Miche flour 100% salt 2%; Baguette flour 100%')
 
     keeper.keep(withFormula(keeper.workbook, loaf('Rye', 'rye 100%')))
@@ -60,7 +60,10 @@ test('without storage the workbook is edited in memory, and a sentence says so',
   assert.equal(inWords(keeper.workbook), 'Miche flour 100%')
   assert.deepEqual(keeper.state, {
     status: 'refused',
-    reason: 'This browser will not keep the workbook. Download it as CSV before closing this tab.',
+    reason: {
+      code: 'storageRefused',
+      message: 'This browser will not keep the workbook. Download it as CSV before closing this tab.',
+    },
   })
 })
 
@@ -120,7 +123,7 @@ test('a workbook of a newer version is shown and never written over', async () =
   keeper.keep(workbookOf())
   await keeper.flush()
   assert.deepEqual(disk.parts.get('workbook'), head)
-  assert.match('reason' in keeper.state ? keeper.state.reason : '', /newer version of Tarebook/)
+  assert.equal('reason' in keeper.state && keeper.state.reason.code, 'storedByNewerVersion')
 })
 
 test('a newer version that comes in between stops an older one', async () => {

@@ -1,7 +1,7 @@
 import { type Formula, usualFlourWeight } from '../../../src/dough/document/formula.js'
 import { batchWords, grams, holdWords, per100 } from '../../../src/dough/document/words.js'
 import type { NumberStyle } from '../../base/numbers.js'
-import { asTheyWrite } from '../../grid/table/table-of.js'
+import { asTheyWrite } from '../../base/numbers.js'
 
 /** What a formula holds beside its lines, in sentences without a full stop, each with what it is called. */
 export function formulaFacts(

@@ -1,7 +1,8 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { type CountsAs, type Formula, nameKey } from '../../../src/dough/document/formula.js'
+import { slim } from '../../base/breakpoints.js'
 import type { NumberStyle } from '../../base/numbers.js'
-import { asTheyWrite } from '../../grid/table/table-of.js'
+import { asTheyWrite } from '../../base/numbers.js'
 import { counted } from './bring-in-plan.js'
 import { formulaFacts } from './formula-facts.js'
 
@@ -76,7 +77,7 @@ export const linesAsReadStyles = css`
     border-collapse: collapse;
     table-layout: fixed;
     width: 100%;
-    font-size: 0.95rem;
+    font-size: var(--size-text);
   }
   th,
   td {
@@ -87,7 +88,7 @@ export const linesAsReadStyles = css`
     overflow-wrap: anywhere;
   }
   thead th {
-    font-size: 0.8rem;
+    font-size: var(--size-fine);
     font-weight: 600;
     color: var(--ink-soft);
     border-bottom: 1.5px solid var(--rule-strong);
@@ -107,7 +108,7 @@ export const linesAsReadStyles = css`
   }
   .facts {
     margin: 12px 0 0;
-    font-size: 0.95rem;
+    font-size: var(--size-text);
   }
   .facts div {
     display: flex;
@@ -126,7 +127,7 @@ export const linesAsReadStyles = css`
     overflow-wrap: anywhere;
     white-space: pre-line;
   }
-  @media (max-width: 480px) {
+  @media ${slim} {
     .facts dt {
       flex-basis: 6.5rem;
     }

@@ -1,4 +1,5 @@
 import { css } from 'lit'
+import { narrow } from '../../base/breakpoints.js'
 
 /** Lines of a recipe: the text on the left, what was read on the right; beneath each other on a phone. */
 export const recipeStyles = css`
@@ -9,7 +10,7 @@ export const recipeStyles = css`
     margin: 0;
   }
   h3 {
-    font-size: 1.02rem;
+    font-size: var(--size-text);
     font-weight: 640;
     line-height: 1.3;
     margin: 22px 0 6px;
@@ -91,7 +92,7 @@ export const recipeStyles = css`
   .guess,
   .right {
     grid-column: 2 / -1;
-    font-size: 0.92rem;
+    font-size: var(--size-small);
     overflow-wrap: anywhere;
   }
   .note,
@@ -112,7 +113,7 @@ export const recipeStyles = css`
   .guess b {
     color: var(--warn);
   }
-  @media (max-width: 640px) {
+  @media ${narrow} {
     li {
       grid-template-columns: minmax(0, 1fr) minmax(0, 7rem);
       padding: 10px 0;

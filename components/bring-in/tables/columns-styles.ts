@@ -6,7 +6,7 @@ export const columnsStyles = css`
     display: block;
   }
   h3 {
-    font-size: 1.02rem;
+    font-size: var(--size-text);
     font-weight: 640;
     line-height: 1.3;
     margin: 24px 0 4px;
@@ -15,7 +15,7 @@ export const columnsStyles = css`
   .counts {
     margin: 4px 0 0;
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
     font-weight: 400;
   }
   .why:empty {
@@ -42,7 +42,7 @@ export const columnsStyles = css`
   table {
     border-collapse: collapse;
     min-width: 100%;
-    font-size: 0.95rem;
+    font-size: var(--size-text);
   }
   th {
     min-width: 9.5rem;
@@ -63,7 +63,7 @@ export const columnsStyles = css`
     font-weight: 400;
   }
   th .why {
-    font-size: 0.8rem;
+    font-size: var(--size-fine);
     line-height: 1.35;
   }
   .source td {

@@ -12,8 +12,8 @@ import {
 } from '../../../src/exchange/tables/index.js'
 import { fieldStyles } from '../../base/field-styles.js'
 import type { NumberStyle } from '../../base/numbers.js'
+import { asTheyWrite } from '../../base/numbers.js'
 import { sharedStyles } from '../../base/shared-styles.js'
-import { asTheyWrite } from '../../grid/table/table-of.js'
 import { columnsStyles } from './columns-styles.js'
 import { becameWords, countsInWords, markWords, useWords } from './table-words.js'
 

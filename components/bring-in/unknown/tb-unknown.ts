@@ -1,7 +1,6 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import type { CountsAs } from '../../../src/dough/document/formula.js'
-import type { NumberStyle } from '../../base/numbers.js'
-import { sharedStyles } from '../../base/shared-styles.js'
+import { BaseElement } from '../../base/base-element.js'
 import { readNumber, showNumber } from '../../base/typed-numbers.js'
 import { countsAsWords } from '../../larder/ingredient-words.js'
 import { counted } from '../plan/bring-in-plan.js'
@@ -15,18 +14,16 @@ type Kind = CountsAs['kind']
 const kinds = Object.keys(countsAsWords) as Kind[]
 
 /** What each ingredient that is not in the larder counts as: guessed from its name, and the baker's to say. */
-export class TbUnknown extends LitElement {
+export class TbUnknown extends BaseElement {
   static override properties = {
     names: { attribute: false },
     said: { attribute: false },
-    numbers: { attribute: false },
     shown: { state: true },
     wrong: { state: true },
   }
 
   declare names: readonly NotInLarder[]
   declare said: MeaningsSaid
-  declare numbers: NumberStyle
   declare private shown: number
   declare private wrong: string // key of the name whose hydration is no number
 
@@ -148,7 +145,7 @@ export class TbUnknown extends LitElement {
       : 'only its weight counts'
   }
 
-  static override styles = [sharedStyles, unknownStyles]
+  static override styles = unknownStyles
 }
 customElements.define('tb-unknown', TbUnknown)
 

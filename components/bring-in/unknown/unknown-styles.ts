@@ -17,7 +17,7 @@ export const unknownStyles = css`
     background: var(--warn-wash);
   }
   h3 {
-    font-size: 1.02rem;
+    font-size: var(--size-text);
     font-weight: 640;
     line-height: 1.3;
     margin: 0 0 4px;
@@ -25,7 +25,7 @@ export const unknownStyles = css`
   .count {
     color: var(--ink-soft);
     font-weight: 400;
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   p {
     margin: 0 0 8px;
@@ -50,7 +50,7 @@ export const unknownStyles = css`
   }
   li > label {
     color: var(--ink);
-    font-size: 1rem;
+    font-size: var(--size-text);
     overflow-wrap: anywhere;
   }
   .why {
@@ -61,7 +61,7 @@ export const unknownStyles = css`
     align-items: center;
     gap: 2px 10px;
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   .hydration input {
     width: 4.6em;

@@ -1,10 +1,9 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
 import type { Incoming, OnDifference, RestorePlan } from '../../../src/exchange/index.js'
+import { BaseElement } from '../../base/base-element.js'
 import { fieldStyles } from '../../base/field-styles.js'
-import type { NumberStyle } from '../../base/numbers.js'
-import { sharedStyles } from '../../base/shared-styles.js'
 import { counted } from '../plan/bring-in-plan.js'
 import { linesAsRead, linesAsReadStyles } from '../plan/lines-as-read.js'
 import { decisionOf, type RestoreWish } from './restore-wish.js'
@@ -14,16 +13,14 @@ const namesShown = 30
 const choicesShown = 60 // of things that differ; for the rest both are kept
 
 /** What a workbook file would change here, and the choice what it shall. */
-export class TbWorkbookLook extends LitElement {
+export class TbWorkbookLook extends BaseElement {
   static override properties = {
     plan: { attribute: false },
     wanted: { attribute: false },
-    numbers: { attribute: false },
   }
 
   declare plan: RestorePlan
   declare wanted: RestoreWish
-  declare numbers: NumberStyle
 
   #tell(change: Partial<RestoreWish>): void {
     this.dispatchEvent(new CustomEvent('tb-restore', { detail: { ...this.wanted, ...change } }))
@@ -147,7 +144,7 @@ export class TbWorkbookLook extends LitElement {
     </div>`
   }
 
-  static override styles = [sharedStyles, fieldStyles, linesAsReadStyles, workbookStyles]
+  static override styles = [fieldStyles, linesAsReadStyles, workbookStyles]
 }
 
 const nameOf = ({ name }: { readonly name: string }): string => name

@@ -3,7 +3,7 @@ import { css } from 'lit'
 /** What a workbook file would change: names in running lists, rules between what is to be decided. */
 export const workbookStyles = css`
   h3 {
-    font-size: 1.02rem;
+    font-size: var(--size-text);
     font-weight: 640;
     line-height: 1.3;
     margin: 0 0 4px;
@@ -13,7 +13,7 @@ export const workbookStyles = css`
     color: var(--ink-soft);
   }
   h4 {
-    font-size: 1rem;
+    font-size: var(--size-text);
     font-weight: 600;
     margin: 0;
     overflow-wrap: anywhere;
@@ -29,7 +29,7 @@ export const workbookStyles = css`
   .ways small {
     display: block;
     color: var(--ink-soft);
-    font-size: 0.88rem;
+    font-size: var(--size-small);
   }
   section {
     border-top: 1px solid var(--rule-strong);

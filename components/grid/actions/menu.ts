@@ -1,15 +1,17 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Action } from './row-actions.js'
+import type { TableContext } from '../table/table-context.js'
+import type { Action } from './action.js'
+import { labels } from './words.js'
 
 /** The menu of a row, in the browser's top layer; one for the whole grid. */
 export class RowMenu {
   #actions: readonly Action[] = []
   #label = ''
   #opener: HTMLElement | undefined // where it is still to be opened
-  #host: { element(): HTMLElement | null; changed(): void; goBack(): void }
+  #context: TableContext
 
-  constructor(host: { element(): HTMLElement | null; changed(): void; goBack(): void }) {
-    this.#host = host
+  constructor(context: TableContext) {
+    this.#context = context
   }
 
   open(label: string, actions: readonly Action[], opener: HTMLElement): void {
@@ -17,12 +19,12 @@ export class RowMenu {
     this.#label = label
     this.#actions = actions
     this.#opener = opener
-    this.#host.changed()
+    this.#context.grid.requestUpdate()
   }
 
   /** To be called when it has been rendered; says whether it took the focus. */
   rendered(): boolean {
-    const menu = this.#host.element()
+    const menu = this.#context.elements.menu
     const opener = this.#opener
     if (!menu || !opener) return false
     this.#opener = undefined
@@ -41,15 +43,15 @@ export class RowMenu {
       id="menu"
       role="menu"
       popover
-      aria-label=${this.#label || 'Actions'}
+      aria-label=${this.#label || labels.actions}
       @keydown=${this.#key}
       @click=${this.#click}
     >${this.#actions.map(entryTemplate)}</div>`
   }
 
   #close(): void {
-    this.#host.element()?.hidePopover()
-    this.#host.goBack()
+    this.#context.elements.menu?.hidePopover()
+    this.#context.grid.focus()
   }
 
   #click = (event: MouseEvent): void => {
@@ -75,7 +77,7 @@ export class RowMenu {
   /** The entry an arrow key, Home, End or a first letter leads to. */
   #entryBy(event: KeyboardEvent): HTMLElement | undefined {
     if (event.ctrlKey || event.metaKey || event.altKey) return undefined
-    const entries = [...(this.#host.element()?.querySelectorAll('button') ?? [])]
+    const entries = [...(this.#context.elements.menu?.querySelectorAll('button') ?? [])]
     const at = entries.findIndex(e => e.matches(':focus'))
     const places: Readonly<Record<string, number>> = {
       ArrowDown: (at + 1) % entries.length,

@@ -1,68 +1,74 @@
 import { sameName } from '../../../src/dough/document/formula.js'
 import { addStage, moveStage, newStage, removeStage, setFerments } from '../../../src/dough/edits/edits.js'
 import { type StageRow, stageKey } from '../table/table.js'
-import type { Action, Actor } from './row-actions.js'
+import type { Action } from './action.js'
+import type { RowCommands } from './row-commands.js'
+import { labels, newStageName } from './words.js'
 
 /** What can be done with a stage, and what can be asked of it. */
-export function stageActions(row: StageRow, actor: Actor, asked: readonly Action[]): readonly Action[] {
-  const { formula } = actor
+export function stageActions(
+  row: StageRow,
+  commands: RowCommands,
+  asked: readonly Action[],
+): readonly Action[] {
+  const { formula } = commands
   const { stage } = row
   const at = { formula: formula.id, stage: stage.id }
   const place = formula.stages.findIndex(s => s.id === stage.id)
   const actions: Action[] = [
-    { label: 'Rename', keys: 'F2', run: () => actor.startEditing(row.key, 'ingredient') },
+    { label: labels.rename, keys: 'F2', run: () => commands.startEditing(row.key, 'ingredient') },
   ]
   if (place > 0)
     actions.push({
-      label: 'Move earlier',
+      label: labels.moveEarlier,
       keys: 'Alt+↑',
-      run: () => actor.act(wb => moveStage(wb, at, -1), row.key),
+      run: () => commands.edit(wb => moveStage(wb, at, -1), row.key),
     })
   if (place < formula.stages.length - 1)
     actions.push({
-      label: 'Move later',
+      label: labels.moveLater,
       keys: 'Alt+↓',
-      run: () => actor.act(wb => moveStage(wb, at, 1), row.key),
+      run: () => commands.edit(wb => moveStage(wb, at, 1), row.key),
     })
   const ways = [
-    ['Ferments', true],
-    ['Does not ferment', false],
-    ['Let its lines decide whether it ferments', undefined],
+    [labels.ferments, true],
+    [labels.doesNotFerment, false],
+    [labels.linesDecide, undefined],
   ] as const
   for (const [label, ferments] of ways)
     actions.push({
       label,
       checked: stage.ferments === ferments,
-      run: () => actor.act(wb => setFerments(wb, at, ferments), row.key),
+      run: () => commands.edit(wb => setFerments(wb, at, ferments), row.key),
       ...(ferments ? { apart: true } : {}),
     })
-  if (stage.lines.some(l => l.amount !== '')) actions.push(...writing(row, actor))
+  if (stage.lines.some(l => l.amount !== '')) actions.push(...writing(row, commands))
   actions.push(...asked)
-  actions.push({ label: 'Add a stage before', run: () => addStageAt(actor, place), apart: true })
+  actions.push({ label: labels.addStageBefore, run: () => addStageAt(commands, place), apart: true })
   if (formula.stages.length > 1)
-    actions.push({ label: 'Remove stage', run: () => actor.act(wb => removeStage(wb, at)) })
+    actions.push({ label: labels.removeStage, run: () => commands.edit(wb => removeStage(wb, at)) })
   return actions
 }
 
 /** The ways to write the stage anew; the edits are fetched when one is chosen. */
-function writing({ key, stage }: StageRow, actor: Actor): readonly Action[] {
-  const { sheet } = actor
+function writing({ key, stage }: StageRow, commands: RowCommands): readonly Action[] {
+  const { sheet } = commands
   const write = (way: 'writeInGrams' | 'writeInPercentages') => async () => {
     const edits = await import('../../../src/dough/edits/rebase.js')
-    actor.act(() => edits[way](sheet, stage.id), key)
+    commands.edit(() => edits[way](sheet, stage.id), key)
   }
   return [
-    { label: 'Write this stage in grams', run: write('writeInGrams'), apart: true },
-    { label: 'Write this stage in percentages', run: write('writeInPercentages') },
+    { label: labels.inGrams, run: write('writeInGrams'), apart: true },
+    { label: labels.inPercentages, run: write('writeInPercentages') },
   ]
 }
 
 /** Adds a stage, before the final dough or at `index`, and lets the baker name it. */
-export function addStageAt(actor: Actor, index?: number): void {
-  const taken = (name: string) => actor.formula.stages.some(s => sameName(s.name, name))
-  let name = 'New stage'
-  for (let n = 2; taken(name); n++) name = `New stage ${n}`
-  const stage = newStage(name)
-  actor.act(wb => addStage(wb, actor.formula.id, stage, index))
-  actor.startEditing(stageKey(stage.id), 'ingredient')
+export function addStageAt(commands: RowCommands, index?: number): void {
+  const taken = (name: string) => commands.formula.stages.some(s => sameName(s.name, name))
+  let n = 1
+  while (taken(newStageName(n))) n += 1
+  const stage = newStage(newStageName(n))
+  commands.edit(wb => addStage(wb, commands.formula.id, stage, index))
+  commands.startEditing(stageKey(stage.id), 'ingredient')
 }

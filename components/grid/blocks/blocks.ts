@@ -1,58 +1,53 @@
-import type { Edit } from '../../base/events.js'
-import type { Extent } from '../moving/moving.js'
-import type { Column, Given, Table } from '../table/table.js'
+import { say } from '../../base/events.js'
+import type { EditingContext } from '../editing/session.js'
+import type { Extent } from '../moving/extent.js'
 import { clearBlock, coversRows } from './block-edits.js'
-import { copied, type Held, heldBy, putOn } from './clipboard.js'
+import { copied, putOn } from './clipboard.js'
+import { type Held, heldBy } from './forms.js'
+import { copiedWords, copyRefused, editLabels, nothingToClear, pasteRefused, removedWords } from './words.js'
 
-/** What the blocks ask of the grid around them. */
-export interface BlocksHost {
-  readonly given: Given
-  columns(): readonly Column[]
-  table(): Table
-  extent(): Extent
-  /** Makes the edit and keeps the place; false: it was refused, and the baker has been told. */
-  act(edit: Edit): boolean
-  say(sentence: string): void
+export interface BlocksContext extends EditingContext {
+  readonly blocks: Blocks
 }
 
 /** Copying, cutting, pasting and clearing of the selected cells. */
 export class Blocks {
-  #host: BlocksHost
+  #context: EditingContext
 
-  constructor(host: BlocksHost) {
-    this.#host = host
+  constructor(context: EditingContext) {
+    this.#context = context
   }
 
   copy(event: ClipboardEvent): void {
     if (!event.clipboardData || hasSelectedText(event)) return
     event.preventDefault()
-    putOn(event.clipboardData, this.#host.extent(), this.#host.given.numbers)
-    this.#host.say('Copied.')
+    putOn(event.clipboardData, this.#context.selection.extent, this.#context.grid.numbers)
+    say(this.#context.grid, copiedWords)
   }
 
   cut(event: ClipboardEvent): void {
-    if (hasSelectedText(event) || this.#host.given.readOnly) return
+    if (hasSelectedText(event) || this.#context.grid.readOnly) return
     this.copy(event)
-    this.clear('Cut')
+    this.clear(editLabels.cut)
   }
 
   async paste(event: ClipboardEvent): Promise<void> {
-    if (!event.clipboardData || this.#host.given.readOnly) return
+    if (!event.clipboardData || this.#context.grid.readOnly) return
     event.preventDefault()
     await this.#put(heldBy(event.clipboardData))
   }
 
   /** Copies without a key, where the browser lets a page write to the clipboard. */
   async write(extent: Extent): Promise<void> {
-    const { plain, html } = copied(extent, this.#host.given.numbers)
+    const { plain, html } = copied(extent, this.#context.grid.numbers)
     const as = (type: string, text: string) => new Blob([text], { type })
     try {
       await navigator.clipboard.write([
         new ClipboardItem({ 'text/plain': as('text/plain', plain), 'text/html': as('text/html', html) }),
       ])
-      this.#host.say('Copied.')
+      say(this.#context.grid, copiedWords)
     } catch {
-      this.#host.say('The browser did not let Tarebook copy. Press Ctrl+C, or ⌘C.')
+      say(this.#context.grid, copyRefused)
     }
   }
 
@@ -66,33 +61,32 @@ export class Blocks {
       }
       await this.#put({ own: '', html: await text('text/html'), plain: await text('text/plain') })
     } catch {
-      this.#host.say('The browser did not let Tarebook read the clipboard. Press Ctrl+V, or ⌘V.')
+      say(this.#context.grid, pasteRefused)
     }
   }
 
   /** Pastes where the baker is now. How is fetched when it is first wanted. */
   async #put(held: Held): Promise<void> {
-    const host = this.#host
-    const place = { extent: host.extent(), table: host.table(), columns: host.columns() }
-    await (await import('./paste.js')).paste(held, place, host)
+    const { table, columns, selection } = this.#context
+    const place = { extent: selection.extent, table, columns }
+    await (await import('./paste.js')).paste(held, place, this.#context)
   }
 
-  clear(label = 'Clear cells'): void {
-    const host = this.#host
-    if (host.given.readOnly) return
-    const extent = host.extent()
+  clear(label: string = editLabels.clear): void {
+    const { grid, columns, selection, dispatcher } = this.#context
+    if (grid.readOnly) return
+    const { extent } = selection
     const lines = extent.rows.filter(row => row.kind === 'line').length
     let made = false
-    const clear = clearBlock(host.given.sheet.formula.id, extent, host.columns(), label)
-    const done = host.act(workbook => {
+    const clear = clearBlock(grid.sheet.formula.id, extent, columns, label)
+    const done = dispatcher.editHere(workbook => {
       const transaction = clear(workbook)
       made = transaction !== undefined
       return transaction
     })
     if (!done) return
-    if (!made) host.say('There is nothing typed here to clear.')
-    else if (coversRows(extent, host.columns()))
-      host.say(lines === 1 ? 'Removed a line.' : `Removed ${lines} lines.`)
+    if (!made) say(grid, nothingToClear)
+    else if (coversRows(extent, columns)) say(grid, removedWords(lines))
   }
 }
 

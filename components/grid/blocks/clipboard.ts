@@ -1,16 +1,9 @@
 import type { NumberStyle } from '../../base/numbers.js'
-import type { Extent } from '../moving/moving.js'
+import { asTheyWrite } from '../../base/numbers.js'
+import type { Extent } from '../moving/extent.js'
 import { type Column, isNumber, type LineRow, type Row } from '../table/table.js'
-import { asTheyWrite } from '../table/table-of.js'
-import type { PastedCell } from './pasted.js'
-
-/** Our own kind of clipboard text: what was typed and what only followed from it, with decimal points. */
-export const ownType = 'application/x-tarebook-lines+json'
-export interface OwnBlock {
-  readonly tarebook: 'lines'
-  readonly columns: readonly Column[]
-  readonly rows: readonly (readonly PastedCell[])[]
-}
+import { type OwnBlock, ownType, type PastedCell } from './forms.js'
+import { sumName } from './words.js'
 
 /** A number with every digit that is more than noise: 15 of them. Decimal point, no grouping. */
 const exact = (value: number | undefined): string =>
@@ -53,7 +46,7 @@ function texts(row: Row, columns: readonly Column[], style: NumberStyle): string
       })
     case 'sum':
       return columns.map(c => {
-        if (c === 'ingredient') return row.figures.isFinal ? 'Dough' : 'Sum'
+        if (c === 'ingredient') return sumName(row.figures.isFinal)
         const { percent, weight } = row.figures
         if (c === 'percent')
           return asTheyWrite(exact(percent === undefined ? undefined : percent * 100), style)
@@ -98,20 +91,6 @@ export function putOn(data: DataTransfer, extent: Extent, style: NumberStyle): v
   data.setData('text/html', html)
   data.setData(ownType, own)
 }
-
-/** What a clipboard holds, in the forms a block is read from. */
-export interface Held {
-  readonly own: string
-  readonly html: string
-  readonly plain: string
-}
-
-/** All of it, at once: a clipboard event's data is gone after it. */
-export const heldBy = (data: { getData(type: string): string }): Held => ({
-  own: data.getData(ownType),
-  html: data.getData('text/html'),
-  plain: data.getData('text/plain'),
-})
 
 /** A cell of tab-separated text, quoted by the rule of CSV where it needs to be. */
 const quoted = (cell: string): string => (/["\t\n\r]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)

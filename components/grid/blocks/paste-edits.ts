@@ -1,7 +1,8 @@
 import { amountAsKept, plainPercent, readAmount } from '../../../src/dough/amounts/amounts.js'
 import { addLine, newLine } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'
-import type { Extent } from '../moving/moving.js'
+import { enterIn, inTurn, ungrouped } from '../editing/cell-edits.js'
+import type { Extent } from '../moving/extent.js'
 import {
   type AddRow,
   type AmountColumn,
@@ -11,16 +12,8 @@ import {
   stageOf,
   type Table,
 } from '../table/table.js'
-import { enterIn, inTurn, ungrouped } from './block-edits.js'
-import type { Pasted, PastedCell } from './pasted.js'
-
-/** What became of a paste. */
-export interface PasteCount {
-  pasted: number
-  notUnderstood: number
-  leftOut: number
-  readonly refusals: string[]
-}
+import type { Pasted, PastedCell } from './forms.js'
+import { editLabels, type PasteCount } from './words.js'
 
 /**
  * Puts a block with its top left at a cell: over the lines of that stage, and past its last line into new ones.
@@ -44,7 +37,7 @@ export function pasteBlock(
     const existing = lines[first + i]
     const line = existing ? existing.line : newLine()
     if (!existing) edits.push(() => addLine({ formula, stage }, line))
-    const meant = meantOf(cells, places, start.row, existing?.figures.typedIn)
+    const amount = amountBrought(cells, places, start.row, existing?.figures.typedIn)
     for (const [j, { text }] of cells.entries()) {
       const column = places[j]
       if (!column) {
@@ -52,7 +45,7 @@ export function pasteBlock(
         continue
       }
       if (column === 'batch' || (text === '' && !existing)) continue
-      if (isAmount(column) && column !== meant) {
+      if (isAmount(column) && column !== amount) {
         if (text !== '' && (column !== 'wholeDough' || start.row.isFinal)) count.pasted += 1
         continue
       }
@@ -62,7 +55,7 @@ export function pasteBlock(
     }
   }
   count.pasted -= count.notUnderstood
-  return workbook => inTurn(workbook, 'Paste', edits, sentence => count.refusals.push(sentence))
+  return workbook => inTurn(workbook, editLabels.paste, edits, sentence => count.refusals.push(sentence))
 }
 
 /** The columns a pasted block goes to: those it was copied from, when it begins in the same one. */
@@ -79,10 +72,10 @@ function understood(text: string, column: Column, decimal: '.' | ','): boolean {
 }
 
 /**
- * A line has one amount. Where a pasted row brings it in several columns, this is the one that is meant: what
+ * A line has one amount. Where a pasted row brings it in several columns, this is the one that counts: what
  * was typed where it was copied goes before what only followed, and then what the line has typed.
  */
-function meantOf(
+function amountBrought(
   cells: readonly PastedCell[],
   places: readonly Column[],
   row: { readonly isFinal: boolean },
@@ -111,5 +104,5 @@ export function fillBlock(formula: string, extent: Extent, pasted: Pasted, count
       edits.push(enterIn(formula, row.stage, row.line.id, column, text, pasted.decimal))
     }
   }
-  return workbook => inTurn(workbook, 'Paste', edits, sentence => count.refusals.push(sentence))
+  return workbook => inTurn(workbook, editLabels.paste, edits, sentence => count.refusals.push(sentence))
 }

@@ -1,17 +1,7 @@
 import type { NumberStyle } from '../../base/numbers.js'
-import { allColumns, type Column } from '../table/table.js'
-import type { Held, OwnBlock } from './clipboard.js'
-
-/** A text for a cell as it was typed elsewhere; computed: only what followed there from another cell. */
-export interface PastedCell {
-  readonly text: string
-  readonly computed: boolean
-}
-export interface Pasted {
-  readonly rows: readonly (readonly PastedCell[])[]
-  readonly decimal: '.' | ','
-  readonly columns?: readonly Column[] // they were copied from, where that is known
-}
+import { allColumns } from '../table/table.js'
+import type { Held, OwnBlock, Pasted, PastedCell } from './forms.js'
+import { anyHeading, ingredientHeading } from './words.js'
 
 /** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
 export const pastedFrom = async (
@@ -74,7 +64,5 @@ function cellText(cell: HTMLElement): string {
     .trim()
 }
 
-const headings =
-  /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|batch|note|notes|)$/i
 const isHeading = (row: readonly string[]): boolean =>
-  /^ingredients?$/i.test(row[0]?.trim() ?? '') && row.every(text => headings.test(text.trim()))
+  ingredientHeading.test(row[0]?.trim() ?? '') && row.every(text => anyHeading.test(text.trim()))

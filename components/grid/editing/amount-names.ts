@@ -1,9 +1,10 @@
-import { unitWords } from '../../../src/dough/amounts/units.js'
+import { isOnlyUnit } from '../../../src/dough/amounts/unit-words.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { nameFor } from '../../../src/engine/index.js'
 import type { Row } from '../table/table.js'
 import { stageOf } from '../table/table.js'
 import type { Choice } from './choices.js'
+import { choiceMarks } from './words.js'
 
 /** The name being typed where the caret stands in an amount. */
 export interface NameTyped {
@@ -16,7 +17,7 @@ const unfinished = /(?:^|[^\p{L}\p{M}\p{N}_.%)\s])\s*([\p{L}_][\p{L}\p{M}\p{N}_.
 
 export function nameAt(text: string, caret: number): NameTyped | undefined {
   const word = unfinished.exec(text.slice(0, caret))?.[1]
-  if (!word || unitWords.has(word.toLowerCase())) return undefined
+  if (!word || isOnlyUnit(word)) return undefined
   if (/^[\p{L}\p{M}\p{N}_]/u.test(text.slice(caret))) return undefined // in the middle of a word
   return { from: caret - word.length, text: word }
 }
@@ -43,7 +44,6 @@ export function namesFor(typed: string, sheet: FigureSheet, row: Row): Choice[] 
   )
   const wanted = typed.toLowerCase()
   // `starter` meets ripe_starter, `ripe` meets levain.ripe_starter.
-  // `starter` meets ripe_starter, `ripe` meets levain.ripe_starter.
   const meets = (name: string) =>
     name.startsWith(wanted) || name.includes(`.${wanted}`) || name.includes(`_${wanted}`)
   const begins = (name: string) => (name.startsWith(wanted) ? 0 : 1)
@@ -53,7 +53,7 @@ export function namesFor(typed: string, sheet: FigureSheet, row: Row): Choice[] 
 
   function saysOf(name: string): string {
     if (here.includes(name)) return ''
-    if (jotted.has(name)) return 'jotting'
-    return name.includes('.') ? '' : 'of the dough'
+    if (jotted.has(name)) return choiceMarks.jotting
+    return name.includes('.') ? '' : choiceMarks.dough
   }
 }

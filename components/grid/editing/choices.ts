@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit'
 import { type Formula, nameKey } from '../../../src/dough/document/formula.js'
+import { choiceMarks } from './words.js'
 
 /** A name an editor offers. */
 export interface Choice {
@@ -32,7 +33,7 @@ export function choicesFor(
       formula.stages.findIndex(s => s.id === stage),
     ),
   )
-  const stages = before.map(s => ({ name: s.name, says: 'stage' }))
+  const stages = before.map(s => ({ name: s.name, says: choiceMarks.stage }))
   if (!wanted) return stages
   const isStage = new Set(stages.map(s => nameKey(s.name)))
   const known = names.filter(n => !isStage.has(nameKey(n))).map(name => ({ name, says: '' }))

@@ -1,38 +1,28 @@
 import { newId } from '../../../src/dough/document/formula.js'
-import type { Edit } from '../../base/events.js'
-import { enterInCell } from '../blocks/block-edits.js'
-import { arrowOf, type Direction, isComposing } from '../moving/keys.js'
+import { arrowOf, isComposing, isRightToLeft, type Leave } from '../moving/key-map.js'
+import type { MovingContext } from '../moving/selection.js'
+import type { Field } from '../table/elements.js'
 import {
   addKey,
   type Column,
-  type Given,
+  homeOf,
   isAmount,
   type Row,
   rowAt,
   type Spot,
   stageOf,
-  type Table,
+  takesTyping,
 } from '../table/table.js'
 import { nameAt, namesFor } from './amount-names.js'
+import { enterInCell } from './cell-edits.js'
 import { type Choice, choicesFor, knownSpelling } from './choices.js'
-import { type Editing, insertText, textOf } from './editor.js'
+import type { Dispatcher } from './dispatcher.js'
+import { type Editing, textOf } from './editor.js'
+import { fit, insertText } from './field.js'
 
-export type Field = HTMLInputElement | HTMLTextAreaElement
-
-/** Where to go when an edit is kept. */
-export type Leave = Direction | 'next' | 'previous' | 'stay'
-
-/** What the session asks of the grid around it. */
-export interface SessionHost {
-  readonly given: Given
-  rtl(): boolean
-  table(): Table
-  field(): Field | null
-  changed(): void
-  /** Makes the edit; returns the sentence of a refusal. */
-  edit(edit: Edit, line: Spot): string | undefined
-  /** Goes on from a cell; false: there is nowhere further to go. */
-  leave(from: Spot, to: Leave): boolean
+export interface EditingContext extends MovingContext {
+  readonly dispatcher: Dispatcher
+  readonly session: EditSession
 }
 
 /**
@@ -41,20 +31,31 @@ export interface SessionHost {
  */
 export class EditSession {
   state: Editing | undefined
-  #host: SessionHost
+  #context: EditingContext
   #touched = false // nothing typed, nothing kept
   #begin: 'all' | 'end' | undefined // how the field takes the focus when it is there
   #lineBegun = '' // id of the line the last Tab out of the row for another ingredient began
 
-  constructor(host: SessionHost) {
-    this.#host = host
+  constructor(context: EditingContext) {
+    this.#context = context
   }
 
-  /** `typing`: a character is on its way and replaces the text; `end`, `all`: the text stays, caret or selection there. */
-  open(spot: Spot, how: 'typing' | 'end' | 'all'): void {
-    const row = rowAt(this.#host.table(), spot.row)
-    if (!row) return
-    const was = textOf(row, spot.column, this.#host.given.numbers)
+  /**
+   * Opens the editor of a cell, where there is one. `typing`: a character is on its way and replaces the text; `end`,
+   * `all`: the text stays, caret or selection there.
+   */
+  start(spot: Spot, how: 'typing' | 'end' | 'all'): boolean {
+    const { grid, table, columns, selection } = this.#context
+    const row = rowAt(table, spot.row)
+    if (grid.readOnly || !row || !takesTyping(row, spot.column)) return false
+    const column = row.kind === 'stage' ? 'ingredient' : spot.column
+    selection.moveTo({ row: spot.row, column: homeOf(column, columns) })
+    this.#open({ row: spot.row, column }, row, how)
+    return true
+  }
+
+  #open(spot: Spot, row: Row, how: 'typing' | 'end' | 'all'): void {
+    const was = textOf(row, spot.column, this.#context.grid.numbers)
     const begin = how === 'typing' ? '' : was
     const isName = spot.column === 'ingredient' && row.kind !== 'stage'
     const isSum = spot.column === 'percent' || spot.column === 'weight' // a share of the whole dough is a number
@@ -71,12 +72,12 @@ export class EditSession {
     }
     this.#touched = false
     this.#begin = how === 'all' ? 'all' : 'end'
-    this.#host.changed()
+    this.#context.grid.requestUpdate()
   }
 
   /** To be called when the field has been rendered; says whether it took the focus anew. */
   rendered(): boolean {
-    const field = this.#host.field()
+    const field = this.#context.elements.field
     if (!field || !this.state || !this.#begin) return false
     field.value = this.state.begin
     field.focus()
@@ -89,26 +90,26 @@ export class EditSession {
 
   close(): void {
     this.state = undefined
-    this.#host.changed()
+    this.#context.grid.requestUpdate()
   }
 
   #set(change: Partial<Editing>): void {
     if (this.state) this.state = { ...this.state, ...change }
-    this.#host.changed()
+    this.#context.grid.requestUpdate()
   }
 
   #ingredients(text: string, row: Row): readonly Choice[] {
-    return choicesFor(text, this.#host.given.sheet.formula, stageOf(row), this.#host.given.names)
+    return choicesFor(text, this.#context.grid.sheet.formula, stageOf(row), this.#context.grid.names)
   }
 
   #names(field: Field, row: Row): readonly Choice[] {
     const typed = nameAt(field.value, field.selectionStart ?? field.value.length)
-    return typed ? namesFor(typed.text, this.#host.given.sheet, row) : []
+    return typed ? namesFor(typed.text, this.#context.grid.sheet, row) : []
   }
 
   /** Puts a name where it is being typed; the amount goes on from there. */
   #insertName({ name }: Choice): void {
-    const field = this.#host.field()
+    const field = this.#context.elements.field
     const caret = field?.selectionStart ?? 0
     const typed = field && nameAt(field.value, caret)
     if (!field || !typed) return
@@ -118,8 +119,8 @@ export class EditSession {
   }
 
   input(): void {
-    const field = this.#host.field()
-    const row = this.state && rowAt(this.#host.table(), this.state.row)
+    const field = this.#context.elements.field
+    const row = this.state && rowAt(this.#context.table, this.state.row)
     if (!field || !row || !this.state) return
     this.#touched = true
     fit(field)
@@ -136,15 +137,15 @@ export class EditSession {
   /** Keeps what was typed and closes; false: it was refused and the editor is still open. `line`: where it is kept. */
   keep(): { readonly at: Spot } | undefined {
     const { state } = this
-    const field = this.#host.field()
-    const row = state && rowAt(this.#host.table(), state.row)
+    const field = this.#context.elements.field
+    const row = state && rowAt(this.#context.table, state.row)
     if (!state || !field || !row) {
       this.close()
       return { at: { row: state?.row ?? '', column: state?.column ?? 'ingredient' } }
     }
     const choice = state.completes === 'ingredient' ? state.choices[state.chosen] : undefined
     const typed = choice?.name ?? (this.#touched ? field.value : state.was)
-    const { sheet, names, numbers } = this.#host.given
+    const { sheet, names, numbers } = this.#context.grid
     const text =
       state.completes === 'ingredient'
         ? knownSpelling(typed, sheet.formula, names)
@@ -160,14 +161,14 @@ export class EditSession {
     const at: Spot = { row: row.kind === 'add' ? begun : state.row, column: state.column }
     const edit = enterInCell(sheet.formula.id, row, state.column, text, numbers.decimal, begun)
     this.state = undefined // the edit may bring on a blur, which must find nothing to keep
-    const refusal = this.#host.edit(edit, at)
+    const refusal = this.#context.dispatcher.edit(edit, at)
     if (refusal) {
       this.state = { ...state, refusal, choices: [], chosen: -1 }
       if (choice) field.value = choice.name
-      this.#host.changed()
+      this.#context.grid.requestUpdate()
       return undefined
     }
-    this.#host.changed()
+    this.#context.grid.requestUpdate()
     return { at }
   }
 
@@ -182,10 +183,10 @@ export class EditSession {
     if (began && (to === 'next' || to === 'previous')) this.#lineBegun = kept.at.row
     if (to === 'down' && !began && state.row === this.#lineBegun) {
       this.#lineBegun = ''
-      const row = rowAt(this.#host.table(), state.row)
-      if (row) return this.#host.leave({ row: addKey(stageOf(row)), column: 'ingredient' }, 'stay')
+      const row = rowAt(this.#context.table, state.row)
+      if (row) return this.#leave({ row: addKey(stageOf(row)), column: 'ingredient' }, 'stay')
     }
-    return this.#host.leave(kept.at, to)
+    return this.#leave(kept.at, to)
   }
 
   pick(index: number): void {
@@ -195,9 +196,20 @@ export class EditSession {
     this.keepAndGo('next')
   }
 
+  /** Goes on from an edited cell. False: past the last cell, the key is the browser's. */
+  #leave(from: Spot, to: Leave): boolean {
+    const { grid, selection, elements } = this.#context
+    const next = selection.onward(from, to)
+    selection.moveTo(next ?? from)
+    // At once: so that Tab goes on from here, and since a field that goes while it has the focus costs a layout.
+    elements.cell(selection.cell)?.focus()
+    if (next) grid.focus() // where its row is still to come
+    return next !== undefined
+  }
+
   /** A key of the strip above a touch keyboard. */
   pad(types: string | undefined, key: string | undefined): void {
-    const field = this.#host.field()
+    const field = this.#context.elements.field
     if (!field) return
     if (types !== undefined) insertText(field, types)
     else if (key === 'next') this.keepAndGo('down')
@@ -215,7 +227,7 @@ export class EditSession {
     const { key, shiftKey, altKey } = event
     if (key === 'Escape') {
       this.close()
-      return this.#host.leave(state, 'stay')
+      return this.#leave(state, 'stay')
     }
     if (key === 'F2') {
       this.#set({ movesOn: !state.movesOn })
@@ -224,12 +236,12 @@ export class EditSession {
     if (key === 'Enter') {
       const choice = state.completes === 'names' && state.choices[state.chosen]
       if (choice) this.#insertName(choice)
-      else if (altKey && state.column === 'note') insertText(this.#host.field()!, '\n')
+      else if (altKey && state.column === 'note') insertText(this.#context.elements.field!, '\n')
       else this.keepAndGo(shiftKey ? 'up' : 'down')
       return true
     }
     if (key === 'Tab') return this.keepAndGo(shiftKey ? 'previous' : 'next')
-    const arrow = arrowOf(event, this.#host.rtl())
+    const arrow = arrowOf(event, isRightToLeft(this.#context.grid))
     if (!arrow) return false
     if (state.choices.length && (arrow === 'up' || arrow === 'down')) {
       const steps = state.choices.length + 1 // the text itself is one of the places
@@ -246,10 +258,3 @@ export class EditSession {
 /** A cell whose figure only follows from the other one: typing the same there says that it is meant. */
 const followsOnly = (row: Row, column: Column): boolean =>
   row.kind === 'line' && isAmount(column) && row.figures.typedIn !== column
-
-/** `field-sizing: content` is not in every browser yet: a note's field grows by hand. */
-function fit(field: Field): void {
-  if (!(field instanceof HTMLTextAreaElement)) return
-  field.style.height = 'auto'
-  field.style.height = `${field.scrollHeight + 2}px`
-}

@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Column, Row, Table } from '../table/table.js'
+import { addStageLabel, gridName, headings, helpByKeys, helpByTouch } from './words.js'
 
 /** What the grid's events come to. */
-export interface Hands {
+export interface Handlers {
   readonly keydown: (event: KeyboardEvent) => void
   readonly input: () => void
   readonly beforeInput: (event: InputEvent) => void
@@ -19,16 +20,6 @@ export interface Hands {
   readonly addStage: () => void
 }
 
-const headings: Readonly<Record<Column, unknown>> = {
-  ingredient: 'Ingredient',
-  percent: '% of flour',
-  weight: 'Grams',
-  wholeDough: '% whole dough',
-  batch: html`Batch<small class="above">grams</small><small class="beneath">written below</small>`,
-  note: 'Note',
-  actions: html`<span class="unseen">Actions</span>`,
-}
-
 /** The table with its heads, and what stands after it. */
 export function frameTemplate(
   name: string,
@@ -36,28 +27,28 @@ export function frameTemplate(
   columns: readonly Column[],
   readOnly: boolean,
   paint: (row: Row) => unknown,
-  hands: Hands,
+  handlers: Handlers,
 ): TemplateResult {
   return html`<table
       role="grid"
       class=${table.batch ? 'with-batch' : ''}
       style="--columns:${columns.map(c => `var(--${c})`).join(' ')}"
-      aria-label=${`${name}, stages and lines`}
+      aria-label=${gridName(name)}
       aria-describedby="help"
       aria-multiselectable="true"
       aria-readonly=${readOnly ? 'true' : nothing}
-      @keydown=${hands.keydown}
-      @input=${hands.input}
-      @beforeinput=${hands.beforeInput}
-      @pointerdown=${hands.pointerDown}
-      @mousedown=${hands.mouseDown}
-      @click=${hands.click}
-      @dblclick=${hands.doubleClick}
-      @focusin=${hands.focusIn}
-      @focusout=${hands.focusOut}
-      @copy=${hands.copy}
-      @cut=${hands.cut}
-      @paste=${hands.paste}
+      @keydown=${handlers.keydown}
+      @input=${handlers.input}
+      @beforeinput=${handlers.beforeInput}
+      @pointerdown=${handlers.pointerDown}
+      @mousedown=${handlers.mouseDown}
+      @click=${handlers.click}
+      @dblclick=${handlers.doubleClick}
+      @focusin=${handlers.focusIn}
+      @focusout=${handlers.focusOut}
+      @copy=${handlers.copy}
+      @cut=${handlers.cut}
+      @paste=${handlers.paste}
     >
       <colgroup>${columns.map(c => html`<col style="width:var(--${c})" />`)}</colgroup>
       <thead role="rowgroup">
@@ -73,12 +64,9 @@ export function frameTemplate(
       readOnly
         ? nothing
         : html`<div class="after">
-          <button class="lined" @click=${hands.addStage}>Add a stage</button>
+          <button class="lined" @click=${handlers.addStage}>${addStageLabel}</button>
           <p id="help">
-            <span class="by-keys"
-              >Type to replace, Enter to edit, Alt+Enter to see how a number is worked out. Escape, then Tab leaves the
-              sheet.</span
-            ><span class="by-touch">Tap a cell, then tap it again to change it.</span>
+            <span class="by-keys">${helpByKeys}</span><span class="by-touch">${helpByTouch}</span>
           </p>
         </div>`
     }`

@@ -1,15 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { NumberStyle } from '../../base/numbers.js'
+import type { WeighedShown } from '../../batch/weighing-words.js'
 import { type Editing, editorTemplate } from '../editing/editor.js'
-import {
-  type AmountColumn,
-  type Column,
-  homeOf,
-  type LineRow,
-  type Row,
-  type Shown,
-  type WeighedShown,
-} from '../table/table.js'
+import { editorName } from '../editing/words.js'
+import { type AmountColumn, type Column, homeOf, type LineRow, type Row, type Shown } from '../table/table.js'
+import { figureWords } from './words.js'
 
 /** What a row's template needs besides the row: equal values mean there is nothing to paint. */
 export interface RowState {
@@ -25,7 +20,6 @@ export interface View {
   readonly columns: readonly Column[]
   readonly readOnly: boolean
   readonly style: NumberStyle
-  readonly label: (row: Row, column: Column) => string // of an editor
 }
 
 export const tab = (at: RowState, column: Column) => (at.active === column ? '0' : '-1')
@@ -42,7 +36,7 @@ export const editing = (column: Column, at: RowState, view: View) =>
   isEditedIn(column, at, view) ? 'editing' : ''
 export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
   at.editing && isEditedIn(column, at, view)
-    ? editorTemplate(at.editing, view.label(row, at.editing.column))
+    ? editorTemplate(at.editing, editorName(row, at.editing.column))
     : nothing
 
 /** A figure in two parts, so that the decimal marks of a column stand under each other. */
@@ -62,8 +56,8 @@ export const how = (at: RowState, column: Column, text: string, style: NumberSty
         class="how ${text.includes(style.decimal) ? '' : 'behind'}"
         tabindex="-1"
         data-how
-        aria-label="how ${text} is worked out"
-      >how</button>`
+        aria-label=${figureWords.howWorkedOut(text)}
+      >${figureWords.how}</button>`
     : nothing
 
 function shownTemplate(shown: Shown, word: TemplateResult | undefined, style: NumberStyle): TemplateResult {
@@ -71,7 +65,7 @@ function shownTemplate(shown: Shown, word: TemplateResult | undefined, style: Nu
   const number = figure(shown.text, style)
   switch (shown.is) {
     case 'typed':
-      return html`<span class="figure typed">${number}</span><span class="unseen"> typed</span>`
+      return html`<span class="figure typed">${number}</span><span class="unseen">${figureWords.typed}</span>`
     case 'stale':
       return html`<s class="figure stale">${number}</s>${word}`
     case 'missing':
@@ -87,10 +81,10 @@ function shownTemplate(shown: Shown, word: TemplateResult | undefined, style: Nu
 /** The word at the weight of a line that gives; its percentage only follows, and says it to those who listen. */
 function wordOf(row: LineRow, column: AmountColumn): TemplateResult | undefined {
   if (!row.gives || column === 'wholeDough') return undefined
-  const word = row.figures.isStale ? 'last good' : 'gives'
+  const word = row.figures.isStale ? figureWords.lastGood : figureWords.gives
   if (column === 'percent') return html`<span class="unseen"> ${word}</span>`
-  const what = row.figures.isStale ? ', gives' : ''
-  return html`<small class="word">${word}<span class="unseen">${what} for ${row.gives}</span></small>`
+  const what = row.figures.isStale ? figureWords.staleForHold(row.gives) : figureWords.forHold(row.gives)
+  return html`<small class="word">${word}<span class="unseen">${what}</span></small>`
 }
 
 /** A cell of an amount: as typed, or as it follows. */
@@ -107,7 +101,7 @@ export function numberCell(row: LineRow, column: AmountColumn, at: RowState, vie
     class="number ${editing(column, at, view)}"
     data-column=${column}
     tabindex=${tab(at, column)}
-    title=${word ? `${row.line.ingredient} gives for ${row.gives}` : nothing}
+    title=${word ? figureWords.lineGivesFor(row.line.ingredient, row.gives) : nothing}
     aria-selected=${selected(at, view, column)}
     aria-readonly=${isOpen ? nothing : 'true'}
     aria-invalid=${wrong ? 'true' : nothing}
@@ -122,7 +116,7 @@ function writtenTemplate(shown: Shown, style: NumberStyle): TemplateResult {
   const isTyped = shown.is === 'typed' || shown.is === 'raw' || shown.typed !== ''
   const text = shown.typed || (shown.is === 'raw' ? shown.text : figure(shown.text, style))
   const said =
-    shown.is === 'stale' ? ' g as written, last good' : isTyped ? ' as written, typed' : ' g as written'
+    shown.is === 'stale' ? figureWords.writtenStale : isTyped ? figureWords.writtenTyped : figureWords.written
   return html`<small class="written"><span class="${isTyped ? 'typed' : ''} ${shown.is === 'stale' ? 'struck' : ''}">${text}</span><span class="unseen">${said}</span></small>`
 }
 

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { showPercent } from '../../base/numbers.js'
-import { rowId } from '../editing/elements.js'
+import { rowId } from '../table/elements.js'
 import {
   type AddRow,
   type Column,
@@ -24,6 +24,7 @@ import {
   tab,
   type View,
 } from './row-cells.js'
+import { rowWords } from './words.js'
 
 export type { RowState, View } from './row-cells.js'
 
@@ -47,7 +48,7 @@ const actionsCell = (row: Row, name: string, at: RowState, view: View) =>
         class="dots"
         tabindex=${tab(at, 'actions')}
         aria-haspopup="menu"
-        aria-label=${`Actions for ${name}`}
+        aria-label=${rowWords.actionsFor(name)}
         data-row-actions=${row.key}
       >•••</button></td>`
 
@@ -55,7 +56,7 @@ const actionsCell = (row: Row, name: string, at: RowState, view: View) =>
 const problemRow = (row: StageRow | LineRow, view: View) =>
   row.problem
     ? html`<tr role="row" class="problem"><td role="gridcell" colspan=${view.columns.length}>
-        <p id=${problemId(row)}><b>Check</b> ${row.problem}</p>
+        <p id=${problemId(row)}><b>${rowWords.check}</b> ${row.problem}</p>
       </td></tr>`
     : nothing
 
@@ -83,21 +84,23 @@ function marks(row: LineRow, view: View): TemplateResult {
   const hydration = starterHydration === undefined ? '' : showPercent(starterHydration, view.style)
   const waits = row.waitsFor && !gives
   return html`${
-    waits ? html` <small class="waits">waits for ${causeName(row.waitsFor, row.stage)}</small>` : nothing
+    waits
+      ? html` <small class="waits">${rowWords.waitsFor(causeName(row.waitsFor, row.stage))}</small>`
+      : nothing
   }${
     hydration
-      ? html` <small class="hydration">${hydration.replace(/[.,]0+$/, '')} % hydration</small>`
+      ? html` <small class="hydration">${rowWords.hydration(hydration.replace(/[.,]0+$/, ''))}</small>`
       : nothing
-  }${row.flourless && isBase ? html` <small class="tag">base</small>` : nothing}${
+  }${row.flourless && isBase ? html` <small class="tag">${rowWords.base}</small>` : nothing}${
     is === 'unknown' && row.line.ingredient
-      ? html` <small class="tag unknown">not in the larder</small>${
+      ? html` <small class="tag unknown">${rowWords.notInLarder}</small>${
           view.readOnly
             ? nothing
             : html`<button class="define" tabindex="-1" data-define=${row.line.ingredient}
-              >Define<span class="unseen"> ${row.line.ingredient}</span></button>`
+              >${rowWords.define}<span class="unseen"> ${row.line.ingredient}</span></button>`
         }`
       : nothing
-  }${row.gives ? html`<small class="for">gives for ${row.gives}</small>` : nothing}`
+  }${row.gives ? html`<small class="for">${rowWords.givesFor(row.gives)}</small>` : nothing}`
 }
 
 const noteBeneath = (row: LineRow, view: View) =>
@@ -118,7 +121,7 @@ function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
   if (isAmount(column)) return numberCell(row, column, at, view)
   if (column === 'batch') return batchCell(row, row.batch, row.weight, at, view)
   if (column === 'note') return noteCell(row, at, view)
-  return actionsCell(row, row.line.ingredient || 'this line', at, view)
+  return actionsCell(row, row.line.ingredient || rowWords.thisLine, at, view)
 }
 
 const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
@@ -128,13 +131,13 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
       scope="row"
       data-column="ingredient"
       class=${editing('ingredient', at, view)}
-      title=${row.line.source ? `Read from “${row.line.source}”` : nothing}
+      title=${row.line.source ? rowWords.readFrom(row.line.source) : nothing}
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
       aria-readonly=${view.readOnly ? 'true' : nothing}
       aria-describedby=${row.problem ? problemId(row) : nothing}
-    ><div class="held"><span class="name">${row.line.ingredient || html`<i class="quiet">no ingredient yet</i>`}</span>${marks(row, view)}${noteBeneath(row, view)}</div>${
-      at.lit ? html`<span class="unseen">, part of the working shown</span>` : nothing
+    ><div class="held"><span class="name">${row.line.ingredient || html`<i class="quiet">${rowWords.noIngredient}</i>`}</span>${marks(row, view)}${noteBeneath(row, view)}</div>${
+      at.lit ? html`<span class="unseen">${rowWords.partOfWorking}</span>` : nothing
     }${editorIn(row, 'ingredient', at, view)}</th>
     ${view.columns.slice(1).map(column => lineCell(row, column, at, view))}
   </tr>
@@ -150,7 +153,7 @@ const addTemplate = (row: AddRow, at: RowState, view: View) => html`
       class=${editing('ingredient', at, view)}
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
-    ><div class="held"><span class="plus" aria-hidden="true">+</span> Add an ingredient<span class="unseen"> to ${row.stageName}</span></div>${editorIn(row, 'ingredient', at, view)}</th>
+    ><div class="held"><span class="plus" aria-hidden="true">+</span> ${rowWords.addIngredient}<span class="unseen">${rowWords.addTo(row.stageName)}</span></div>${editorIn(row, 'ingredient', at, view)}</th>
     ${view.columns.slice(1).map(
       column => html`<td
         role="gridcell"
@@ -187,7 +190,7 @@ const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
       tabindex=${tab(at, 'ingredient')}
       aria-selected=${selected(at, view, 'ingredient')}
       aria-readonly="true"
-    >${row.figures.isFinal ? 'Dough' : html`Sum<span class="unseen"> of ${row.stageName}</span>`}</th>
+    >${row.figures.isFinal ? rowWords.dough : html`${rowWords.sum}<span class="unseen">${rowWords.sumOf(row.stageName)}</span>`}</th>
     ${view.columns.slice(1).map(column => sumCell(row, column, at, view))}
   </tr>
 `

@@ -1,15 +1,15 @@
-import { type Column, columnsFor, emptyTable, type Given, type Room, type Table } from './table.js'
+import { type Column, columnsFor, emptyTable, type Given, type Table, type Width } from './table.js'
 import { tableOf } from './table-of.js'
 
 /** What the grid holds: its rows and its columns, each the same object for as long as they are the same. */
 export class Contents {
-  #given: Given & { readonly version: number; readonly room: Room }
+  #given: Given & { readonly version: number; readonly width: Width }
   #table: Table = emptyTable
   #tableOf: readonly unknown[] = [] // what the rows were made of
   #columns: readonly Column[] = []
   #columnsOf = ''
 
-  constructor(given: Given & { readonly version: number; readonly room: Room }) {
+  constructor(given: Given & { readonly version: number; readonly width: Width }) {
     this.#given = given
   }
 
@@ -27,11 +27,11 @@ export class Contents {
   }
 
   get columns(): readonly Column[] {
-    const { room, readOnly } = this.#given
+    const { width, readOnly } = this.#given
     const { batch } = this.table
-    const of = `${room} ${readOnly} ${batch}`
+    const of = `${width} ${readOnly} ${batch}`
     if (of !== this.#columnsOf) {
-      this.#columns = columnsFor(room, readOnly, batch)
+      this.#columns = columnsFor(width, readOnly, batch)
       this.#columnsOf = of
     }
     return this.#columns

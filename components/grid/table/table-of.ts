@@ -6,7 +6,14 @@ import {
   type LineFigures,
   type StageFigures,
 } from '../../../src/dough/sheet/figures.js'
-import { type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
+import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
+import {
+  buildWords,
+  hasBatch,
+  type WeighedShown,
+  weighedLine,
+  weighedStage,
+} from '../../batch/weighing-words.js'
 import {
   type AddRow,
   type AmountColumn,
@@ -22,9 +29,8 @@ import {
   stageKey,
   sumKey,
   type Table,
-  type WeighedShown,
 } from './table.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from './weighing-words.js'
+import { placeWords, shareOfFlour, someLine, stageWords } from './words.js'
 
 /**
  * The rows of the sheet as it stands. A row that would look the same as in `before` is the same object, so
@@ -73,8 +79,8 @@ function causesIn(sheet: FigureSheet): Map<string, Cause> {
     for (const line of stage.lines) {
       const { problem, gives } = sheet.line(line.id)
       if (!problem) continue
-      const name = line.ingredient || 'a line'
-      const place = `${name} in ${stage.name}`
+      const name = line.ingredient || someLine
+      const place = placeWords(name, stage.name)
       const cause: Cause = { key: line.id, stage: stage.id, name, place }
       causes.set(`${place}: ${problem}`, cause)
       if (gives && !causes.has(problem)) causes.set(problem, cause)
@@ -102,7 +108,7 @@ function stageRow(
     key: stageKey(stage.id),
     stage,
     figures,
-    words: stageWords(figures, built, of.style, cause && causeName(cause, stage.id)),
+    words: saidOfStage(figures, built, of.style, cause && causeName(cause, stage.id)),
     problem: cause ? undefined : figures.problem,
   }
   const isSame =
@@ -115,20 +121,19 @@ function stageRow(
 }
 
 /** `ferments, 220 g as written, 210 g taken`; in a batch what is made of it goes before what is taken as written. */
-function stageWords(
+function saidOfStage(
   figures: StageFigures,
   built: readonly string[] | undefined,
   style: NumberStyle,
   waitsFor: string | undefined,
 ): string {
-  const grams = (weight: number) => `${showGrams(weight, style)} g`
   const words: string[] = []
-  if (!figures.isFinal) words.push(figures.ferments ? 'ferments' : 'does not ferment')
-  if (figures.weight !== undefined) words.push(`${grams(figures.weight)} as written`)
-  if (waitsFor) words.push(`waits for ${waitsFor}`)
+  if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
+  if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))
+  if (waitsFor) words.push(stageWords.waitsFor(waitsFor))
   if (built?.length) words.push(...built)
   else if (figures.taken !== undefined)
-    words.push(figures.taken === 0 ? 'not taken yet' : `${grams(figures.taken)} taken`)
+    words.push(figures.taken === 0 ? stageWords.notTaken : stageWords.taken(showGrams(figures.taken, style)))
   return words.join(', ')
 }
 
@@ -177,14 +182,10 @@ function lineRow(
 
 const givesWords = ({ gives }: LineFigures, line: Line): string =>
   gives?.reading === 'wholeDough'
-    ? `${per100(gives.value)} of all flour`
+    ? shareOfFlour(per100(gives.value))
     : gives
       ? holdWords(gives, line.ingredient)
       : ''
-
-/** What a baker typed, with the decimal mark of their language; where that is the comma, `;` parts arguments. */
-export const asTheyWrite = (typed: string, style: NumberStyle): string =>
-  style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed
 
 /**
  * A calculation that may go on in another line beside its signs, and within a name that is wider than any column. What

@@ -1,6 +1,7 @@
 import type { Line, Stage } from '../../../src/dough/document/formula.js'
 import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../../base/numbers.js'
+import type { WeighedShown } from '../../batch/weighing-words.js'
 
 /** The grid's columns, from the left. The actions column holds each row's button. */
 export const allColumns = [
@@ -14,17 +15,17 @@ export const allColumns = [
 ] as const
 export type Column = (typeof allColumns)[number]
 
-/** How much room there is: cramped and narrow put the note beneath the ingredient. */
-export type Room = 'wide' | 'cramped' | 'narrow'
+/** How wide the grid is: cramped and narrow put the note beneath the ingredient. */
+export type Width = 'wide' | 'cramped' | 'narrow'
 
 /** The columns that are shown. On a narrow screen the batch's weights stand over those as written. */
-export function columnsFor(room: Room, readOnly: boolean, batch: boolean): readonly Column[] {
-  const left: Readonly<Record<Room, readonly Column[]>> = {
+export function columnsFor(width: Width, readOnly: boolean, batch: boolean): readonly Column[] {
+  const left: Readonly<Record<Width, readonly Column[]>> = {
     wide: batch ? [] : ['batch'],
     cramped: batch ? ['note'] : ['batch'],
     narrow: ['note', 'wholeDough', batch ? 'weight' : 'batch'],
   }
-  return allColumns.filter(c => !left[room].includes(c) && !(readOnly && c === 'actions'))
+  return allColumns.filter(c => !left[width].includes(c) && !(readOnly && c === 'actions'))
 }
 
 /** The column in whose cell another is edited that is not shown. */
@@ -80,12 +81,6 @@ export interface Cause {
 }
 export const causeName = (cause: Cause, stage: string): string =>
   cause.stage === stage ? cause.name : cause.place
-/** What is weighed, in the steps of the scale. */
-export interface WeighedShown {
-  readonly grams: number | undefined
-  readonly text: string
-  readonly exact: string // in words: what it would be on a scale without steps
-}
 export interface LineRow {
   readonly kind: 'line'
   readonly key: string // the line's id
@@ -139,4 +134,18 @@ export const emptyTable: Table = { rows: [], groups: [], index: new Map(), batch
 export const rowAt = (table: Table, key: string): Row | undefined => {
   const index = table.index.get(key)
   return index === undefined ? undefined : table.rows[index]
+}
+
+/** The column of the cell that is really there: a stage's row has its name and its actions. */
+export function cellColumn(row: Row | undefined, column: Column, columns: readonly Column[]): Column {
+  if (row?.kind === 'stage') return column === 'actions' ? 'actions' : 'ingredient'
+  return homeOf(column, columns)
+}
+
+/** Whether a cell can be typed in. */
+export function takesTyping(row: Row, column: Column): boolean {
+  if (row.kind === 'stage') return column !== 'actions'
+  if (row.kind === 'sum') return false
+  if (column === 'wholeDough') return row.isFinal // elsewhere it follows from all the stages
+  return column === 'ingredient' || column === 'note' || isAmount(column)
 }

@@ -1,9 +1,11 @@
+import type { Worded } from '../../engine/index.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
 import { type Formula, type Line, nameKey } from '../document/formula.js'
 import type { Ingredient } from '../document/larder.js'
 import { tidy } from '../document/words.js'
 import type { FigureSheet } from '../sheet/figures.js'
 import { openSheet } from '../sheet/sheet.js'
+import { type HouseholdDiagnostic, householdProblem } from './words.js'
 
 export type MeasureSystem = 'us' | 'metric' | 'imperial'
 
@@ -20,7 +22,7 @@ export interface HouseholdLine {
   readonly line: string // id
   readonly grams: number | undefined // wanted in the batch
   readonly words: string | undefined // `3 1/4 cups + 1 tbsp`; undefined: weigh it
-  readonly why: string | undefined // why there are no words, in a sentence
+  readonly problem: Worded<HouseholdDiagnostic> | undefined // why there are no words
   readonly measured: number | undefined // grams that the words stand for
   readonly error: number | undefined // what measuring so adds or takes, fraction of the weight wanted
   readonly step: number | undefined // grams between two amounts of the finest measure used: the error is half of it at most
@@ -37,10 +39,6 @@ export interface Household {
   readonly trueHydration: Both
   readonly salt: Both
 }
-
-/** That a volume is no weight, to be said wherever these are shown. */
-export const householdSentence =
-  'Cups and spoons are estimates: sources differ by a quarter on what a cup of flour weighs. Weigh where you can, salt and yeast above all.'
 
 /**
  * Millilitres. US customary: NIST Handbook 44, Appendix C. Metric: the round measures of 250, 15 and 5 ml that NBS
@@ -135,8 +133,6 @@ function nearest(grams: number, cup: Spoon, tbsp: Spoon, tsp: Spoon): Measured |
   return one && two && error(one) - error(two) < closeEnough * grams ? one : (two ?? one)
 }
 
-const noMeasure = (what: string): string => `Nobody has said what a cup of ${what} weighs: weigh it.`
-
 function spoonsOf(
   ingredient: Ingredient,
   { system, fractions }: HouseholdOptions,
@@ -163,24 +159,24 @@ function measuredLine(
   ingredient: Ingredient | undefined,
   options: HouseholdOptions,
 ): HouseholdLine {
-  const unsaid = (why: string): HouseholdLine => ({
+  const unsaid = (why: HouseholdDiagnostic): HouseholdLine => ({
     line: line.id,
     grams,
     words: undefined,
-    why,
+    problem: householdProblem(why),
     measured: undefined,
     error: undefined,
     step: undefined,
   })
-  const name = line.ingredient || 'this line'
-  if (grams === undefined) return unsaid('Its weight is not known.')
-  if (!(grams > 0)) return unsaid('There is nothing to measure.')
-  if (!ingredient) return unsaid(noMeasure(name))
+  const unknown = () => unsaid({ code: 'measureUnknown', ingredient: line.ingredient })
+  if (grams === undefined) return unsaid({ code: 'weightUnknown' })
+  if (!(grams > 0)) return unsaid({ code: 'nothingToMeasure' })
+  if (!ingredient) return unknown()
   const said = (measured: Measured): HouseholdLine => ({
     line: line.id,
     grams,
     words: measured.words.join(' + '),
-    why: undefined,
+    problem: undefined,
     measured: measured.grams,
     error: measured.grams / grams - 1,
     step: measured.step,
@@ -190,9 +186,9 @@ function measuredLine(
     if (counted) return said(counted)
   }
   const spoons = spoonsOf(ingredient, options)
-  if (!spoons) return unsaid(noMeasure(name))
+  if (!spoons) return unknown()
   const measured = nearest(grams, ...spoons)
-  return measured ? said(measured) : unsaid('It is less than the smallest spoon holds: weigh it.')
+  return measured ? said(measured) : unsaid({ code: 'lessThanASpoon' })
 }
 
 /** The formula with what cups and spoons stand for, to read the dough that they give. */

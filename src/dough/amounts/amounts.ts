@@ -9,7 +9,7 @@ import {
 import type { AmountColumn } from '../document/reading-names.js'
 import { readingDimension } from './jottings.js'
 import { typedText } from './typed.js'
-import { unitWords } from './units.js'
+import { unitWords } from './unit-words.js'
 
 /** An amount understood. */
 export interface Amount {

@@ -11,7 +11,7 @@ import type { Formula, Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
 import { typedText } from './typed.js'
-import { unitWords } from './units.js'
+import { isOnlyUnit, unitWords } from './unit-words.js'
 
 /** A jotting with what follows from its text alone. */
 export interface JottingPlan {
@@ -55,7 +55,7 @@ export function jottingNameProblem(name: string, formula: Formula, id = ''): str
   if (!/[\p{L}\p{N}]/u.test(used)) return 'A jotting needs a name, such as per_loaf.'
   if (ownNames.has(used) || readingsByName.has(used))
     return `${name} is a name of Tarebook's own; choose another.`
-  if (unitWords.has(used)) return `${name} is a unit; choose another name.`
+  if (isOnlyUnit(used)) return `${name} is a unit; choose another name.`
   const line = formula.stages.flatMap(s => s.lines).find(l => l.ingredient && nameFor(l.ingredient) === used)
   if (line) return `${line.ingredient} is an ingredient of this formula; choose another name.`
   const stage = formula.stages.find(s => nameFor(s.name) === used)

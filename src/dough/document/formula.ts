@@ -1,3 +1,4 @@
+import type { Worded } from '../../engine/index.js'
 import type { Batch, KeepBack } from './batch.js'
 import type { ReadingName } from './reading-names.js'
 
@@ -16,6 +17,15 @@ export interface Line {
   readonly source?: string // the words of a recipe it was read from
 }
 
+/** One thing of a stage's method: done by hand, waited for, or baked. */
+export interface Step {
+  readonly id: string
+  readonly does: string // in the baker's own words: `Mix`, `Bulk`, `Bake`
+  readonly kind: 'hands' | 'wait' | 'bake'
+  readonly text: string // its time and what else matters, as typed: `3.5–4.5 h, at 25 °C`; '' when not yet said
+  readonly note: string
+}
+
 /** One thing that is mixed. The last stage of a formula is its final dough. */
 export interface Stage {
   readonly id: string
@@ -24,6 +34,7 @@ export interface Stage {
   readonly lines: readonly Line[]
   readonly keepBack?: KeepBack // made beyond what later stages take
   readonly loss?: number // part of it that is lost on the way, fraction of 1
+  readonly method?: readonly Step[] // in the order they are done
 }
 
 /** What an ingredient means in this formula where that differs from the baker's larder. */
@@ -89,10 +100,12 @@ export interface Place {
   readonly row?: number // 1-based row of a file
 }
 
-/** Something to tell the baker, with its place and a sentence that says what to do. */
-export interface Problem {
+/**
+ * Something to tell the baker: what it is by its code, with its place, and a sentence that says what to do. The
+ * figures of its code are beside it: the words of its room say which.
+ */
+export interface Problem extends Worded {
   readonly where: Place
-  readonly message: string
   readonly severity: 'error' | 'warning' | 'remark'
 }
 

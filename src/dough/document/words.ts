@@ -1,4 +1,4 @@
-import type { Dimension } from '../../engine/index.js'
+import { type Dimension, type Sentences, wording } from '../../engine/index.js'
 import type { Batch } from './batch.js'
 import type { Hold } from './formula.js'
 import type { ReadingName } from './reading-names.js'
@@ -90,3 +90,28 @@ export function measured(value: number | undefined, dimension: Dimension): strin
   if (dimension === 'truth') return value ? 'yes' : 'no'
   return dimension === 'weight' ? grams(value) : plainNumber(value)
 }
+
+/** What a batch, a scale or a stage cannot be. */
+export interface DocumentDiagnostic {
+  readonly code:
+    | 'scaleStepNotAboveZero'
+    | 'fineBelowNegative'
+    | 'lossOutOfRange'
+    | 'piecesNotAboveZero'
+    | 'factorNotAboveZero'
+    | 'allOfNothing'
+    | 'batchNotAboveZero'
+}
+
+export const documentSentences: Sentences<DocumentDiagnostic> = {
+  scaleStepNotAboveZero: () => 'The steps of a scale are numbers of grams above 0.',
+  fineBelowNegative: () => 'The fine step is for weights below a number of grams, or below 0 for none.',
+  lossOutOfRange: () => 'A loss is a percentage from 0 to below 100.',
+  piecesNotAboveZero: () => 'Pieces are a number above 0 times a weight above 0.',
+  factorNotAboveZero: () => 'A factor is a number above 0.',
+  allOfNothing: () => 'Say of which ingredient all is to be made.',
+  batchNotAboveZero: () => 'The weight to make is a number of grams above 0.',
+}
+
+/** A diagnostic of a document's parts with its sentence. */
+export const documentProblem = wording(documentSentences)

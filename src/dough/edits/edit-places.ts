@@ -1,8 +1,6 @@
 import type { Formula, Line, Stage } from '../document/formula.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
-
-/** Thrown for an edit that cannot be: the message is a sentence for the baker; nothing has changed. */
-export class Refusal extends Error {}
+import { refuse } from './words.js'
 
 /** A line by ids. */
 export interface LineAt {
@@ -25,19 +23,19 @@ export const together = (label: string, parts: readonly Transaction[]): Transact
 
 export function formulaIn(workbook: Workbook, id: string): Formula {
   const formula = workbook.formulas.find(f => f.id === id)
-  if (!formula) throw new Refusal('That formula is no longer on the shelf.')
+  if (!formula) refuse({ code: 'formulaGone' })
   return formula
 }
 
 export function stageIn(workbook: Workbook, at: StageAt): Stage {
   const stage = formulaIn(workbook, at.formula).stages.find(s => s.id === at.stage)
-  if (!stage) throw new Refusal('That stage is no longer in the formula.')
+  if (!stage) refuse({ code: 'stageGone' })
   return stage
 }
 
 export function lineIn(workbook: Workbook, at: LineAt): Line {
   const line = stageIn(workbook, at).lines.find(l => l.id === at.line)
-  if (!line) throw new Refusal('That line is no longer in the formula.')
+  if (!line) refuse({ code: 'lineGone' })
   return line
 }
 

@@ -3,7 +3,7 @@
  * them: only what is fetched when it is first wanted makes them, and they come with it.
  */
 
-export { formulaIn, type LineAt, Refusal, type StageAt, together } from './edit-places.js'
+export { formulaIn, type LineAt, type StageAt, together } from './edit-places.js'
 export { holdReading, naturalGiver, releaseHold } from './hold-edits.js'
 export {
   addLine,
@@ -43,3 +43,4 @@ export {
   setKeepBack,
   setStageLoss,
 } from './stage-edits.js'
+export { Refusal } from './words.js'

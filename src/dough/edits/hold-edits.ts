@@ -4,7 +4,8 @@ import type { ReadingName } from '../document/reading-names.js'
 import { holdWords } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { type LinePlan, outlineOf } from '../outline/outline.js'
-import { formulaIn, type LineAt, lineIn, named, Refusal } from './edit-places.js'
+import { formulaIn, type LineAt, lineIn, named } from './edit-places.js'
+import { labels, refuse } from './words.js'
 
 /** Puts the formula's holds; none is no field at all. */
 function putHolds(formula: Formula, holds: readonly Hold[]): Change[] {
@@ -23,17 +24,28 @@ export function holdReading(
 ): Transaction {
   const formula = formulaIn(workbook, at.formula)
   const line = lineIn(workbook, at)
-  if (at.stage !== finalDoughOf(formula).id) throw new Refusal('Only a line of the final dough can give.')
-  if (!Number.isFinite(value) || value < 0)
-    throw new Refusal('A reading is held at a number that is not below 0.')
+  if (at.stage !== finalDoughOf(formula).id) refuse({ code: 'giverNotInFinalDough' })
+  if (!Number.isFinite(value) || value < 0) refuse({ code: 'holdBelowZero' })
   const hold: Hold = { reading, value, line: at.line }
   const others = (formula.holds ?? []).filter(
     h => h.line !== at.line && (reading === 'wholeDough' || h.reading !== reading),
   )
   return {
-    label: `Hold ${holdWords(hold, named(line), 'at')}`,
+    label: labels.hold(holdWords(hold, named(line), 'at')),
     changes: putHolds(formula, [...others, hold]),
   }
+}
+
+/** Holds let go, in words, with what that changes; undefined where there are none. */
+export function released(
+  formula: Formula,
+  which: (hold: Hold) => boolean,
+): { readonly words: string; readonly changes: readonly Change[] } | undefined {
+  const gone = formula.holds?.filter(which) ?? []
+  if (!gone.length) return undefined
+  const words = gone.map(h => holdWords(h, ingredientOf(formula, h.line))).join(', ')
+  const left = formula.holds!.filter(h => !which(h))
+  return { words, changes: putHolds(formula, left) }
 }
 
 /** Lets a hold go; the line that gave has again what was typed for it. */
@@ -42,17 +54,8 @@ export function releaseHold(
   id: string,
   which: (hold: Hold) => boolean,
 ): Transaction | undefined {
-  const formula = formulaIn(workbook, id)
-  const released = formula.holds?.filter(which) ?? []
-  if (!released.length) return undefined
-  const words = released.map(h => holdWords(h, ingredientOf(formula, h.line))).join(', ')
-  return {
-    label: `Release ${words}`,
-    changes: putHolds(
-      formula,
-      formula.holds!.filter(h => !which(h)),
-    ),
-  }
+  const gone = released(formulaIn(workbook, id), which)
+  return gone && { label: labels.release(gone.words), changes: gone.changes }
 }
 
 const ingredientOf = (formula: Formula, line: string): string =>

@@ -1,8 +1,9 @@
 import { jottingNameAsKept, jottingNameProblem } from '../amounts/jottings.js'
 import type { Jotting } from '../document/formula.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn, Refusal } from './edit-places.js'
+import { formulaIn } from './edit-places.js'
 import { wholeName, withNames } from './renaming.js'
+import { labels, refuse } from './words.js'
 
 /**
  * Puts a jotting at its id, or adds it last; a new name is taken along into the amounts and jottings that
@@ -14,7 +15,7 @@ export function putJotting(workbook: Workbook, id: string, typed: Jotting): Tran
   const all = formula.jottings ?? []
   const before = all.find(j => j.id === jotting.id)
   const problem = jottingNameProblem(jotting.name, formula, jotting.id)
-  if (problem) throw new Refusal(problem)
+  if (problem) refuse({ code: 'jottingNameRefused', why: problem })
   const put = before ? all.map(j => (j.id === jotting.id ? jotting : j)) : [...all, jotting]
   const named = before && wholeName(before.name, jotting.name)
   const renamed = (text: string) => (named ? withNames(text, named) : text)
@@ -27,7 +28,7 @@ export function putJotting(workbook: Workbook, id: string, typed: Jotting): Tran
     }),
   )
   return {
-    label: `${before ? 'Change' : 'Jot down'} ${jotting.name}`,
+    label: before ? labels.changeJotting(jotting.name) : labels.jotDown(jotting.name),
     changes: [{ of: 'fields', formula: id, value: { jottings } }, ...lines],
   }
 }
@@ -38,5 +39,5 @@ export function removeJotting(workbook: Workbook, id: string, jotting: string): 
   const gone = all.find(j => j.id === jotting)
   if (!gone) return undefined
   const jottings = all.filter(j => j !== gone)
-  return { label: `Remove ${gone.name}`, changes: [{ of: 'fields', formula: id, value: { jottings } }] }
+  return { label: labels.remove(gone.name), changes: [{ of: 'fields', formula: id, value: { jottings } }] }
 }

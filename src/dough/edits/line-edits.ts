@@ -10,13 +10,13 @@ import {
   lineIn,
   named,
   putLine,
-  Refusal,
   type StageAt,
   stageIn,
   takeLine,
 } from './edit-places.js'
-import { holdReading, releaseHold } from './hold-edits.js'
+import { holdReading, released, releaseHold } from './hold-edits.js'
 import { jottingsWithNames, nameInStage, type Renamed, wholeName, withNames } from './renaming.js'
+import { labels, refuse } from './words.js'
 
 export const newLine = (fields: Partial<Omit<Line, 'id'>> = {}): Line => ({
   id: newId(),
@@ -36,12 +36,14 @@ export function enterAmount(
 ): Transaction {
   const line = lineIn(workbook, at)
   if (column === 'wholeDough') return enterWholeDough(workbook, at, typed, decimal)
-  const jottings = dimensionsOf(planJottings(formulaIn(workbook, at.formula).jottings ?? []))
+  const formula = formulaIn(workbook, at.formula)
+  const jottings = dimensionsOf(planJottings(formula.jottings ?? []))
   const amount = amountAsKept(typed, column, decimal, jottings)
-  const done = amount ? `Set ${named(line)} to ${amount}` : `Clear ${named(line)}`
-  const release = releaseHold(workbook, at.formula, h => h.line === at.line)
-  const label = release ? `${done}; ${release.label.toLowerCase()}` : done
-  return { label, changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])] }
+  const release = released(formula, h => h.line === at.line)
+  return {
+    label: labels.amount(named(line), amount, release?.words),
+    changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])],
+  }
 }
 
 /** A share of the whole dough is a hold with that line giving; an empty text lets it go. */
@@ -50,13 +52,10 @@ function enterWholeDough(workbook: Workbook, at: LineAt, typed: string, decimal:
   const text = typed.trim()
   if (!text) {
     const release = releaseHold(workbook, at.formula, h => h.line === at.line && h.reading === 'wholeDough')
-    return release ?? { label: `Clear the share of ${named(line)}`, changes: [] }
+    return release ?? { label: labels.clearShare(named(line)), changes: [] }
   }
   const percent = plainPercent(text, decimal)
-  if (percent === undefined)
-    throw new Refusal(
-      `"${text}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
-    )
+  if (percent === undefined) refuse({ code: 'notAShare', typed: text })
   return holdReading(workbook, at, 'wholeDough', percent / 100)
 }
 
@@ -69,13 +68,13 @@ export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: stri
   const line = lineIn(workbook, at)
   const name = ingredient.trim()
   const path = pathBack(formula, stageIn(workbook, at), name)
-  if (path) throw new Refusal(`${path} A stage cannot be made of itself.`)
+  if (path) refuse({ code: 'stageOfItself', path })
   const stage = stageIn(workbook, at)
   const changes: Change[] = [putLine(at, { ...line, ingredient: name })]
   const alone = stage.lines.filter(l => sameName(l.ingredient, line.ingredient)).length === 1
   if (alone && line.ingredient && name) changes.push(...namesFollow(formula, stage, line, name))
   return {
-    label: line.ingredient ? `Change ${line.ingredient} to ${name || 'no ingredient'}` : `Add ${name}`,
+    label: line.ingredient ? labels.ingredient(line.ingredient, name) : labels.add(name),
     changes,
   }
 }
@@ -98,12 +97,12 @@ function namesFollow(formula: Formula, stage: Stage, line: Line, to: string): Ch
   return jottings ? [...changes, { of: 'fields', formula: formula.id, value: { jottings } }] : changes
 }
 
-/** The sentence `Levain takes Final dough, which takes Levain.` when a line named `name` in `stage` closes a circle. */
-function pathBack(formula: Formula, stage: Stage, name: string): string | undefined {
+/** The names Levain, Final dough, Levain, each taking the next, when a line named `name` in `stage` closes a circle. */
+function pathBack(formula: Formula, stage: Stage, name: string): string[] | undefined {
   const stageNamed = (n: string) => formula.stages.find(s => sameName(s.name, n))
   const first = stageNamed(name)
   if (!first) return undefined
-  if (first.id === stage.id) return `${stage.name} would take ${stage.name}.`
+  if (first.id === stage.id) return [stage.name, stage.name]
   const from = new Map<string, Stage>() // stage id → the stage through which it was reached
   const open = [first]
   while (open.length) {
@@ -118,7 +117,7 @@ function pathBack(formula: Formula, stage: Stage, name: string): string | undefi
       }
       const steps = [stage.name]
       for (let s: Stage = at; s.id !== first.id; s = from.get(s.id)!) steps.unshift(s.name)
-      return `${stage.name} would take ${[first.name, ...steps].join(', which takes ')}.`
+      return [stage.name, first.name, ...steps]
     }
   }
   return undefined
@@ -126,13 +125,13 @@ function pathBack(formula: Formula, stage: Stage, name: string): string | undefi
 
 export function enterNote(workbook: Workbook, at: LineAt, note: string): Transaction {
   const line = lineIn(workbook, at)
-  return { label: `Note on ${named(line)}`, changes: [putLine(at, { ...line, note })] }
+  return { label: labels.note(named(line)), changes: [putLine(at, { ...line, note })] }
 }
 
 /** Adds a line to a stage, last or at `index`. */
 export function addLine(at: StageAt, line: Line, index?: number): Transaction {
   return {
-    label: line.ingredient ? `Add ${line.ingredient}` : 'Add a line',
+    label: labels.addLine(line.ingredient),
     changes: [putLine(at, line, index)],
   }
 }
@@ -140,7 +139,7 @@ export function addLine(at: StageAt, line: Line, index?: number): Transaction {
 export function removeLines(workbook: Workbook, lines: readonly LineAt[]): Transaction {
   const only = lines.length === 1 ? lineIn(workbook, lines[0]!) : undefined
   return {
-    label: only ? `Remove ${named(only)}` : `Remove ${lines.length} lines`,
+    label: only ? labels.remove(named(only)) : labels.removeLines(lines.length),
     changes: lines.map(takeLine),
   }
 }
@@ -150,13 +149,13 @@ export function moveLine(workbook: Workbook, at: LineAt, by: -1 | 1): Transactio
   const formula = formulaIn(workbook, at.formula)
   const stage = stageIn(workbook, at)
   const line = lineIn(workbook, at)
-  const label = `Move ${named(line)} ${by < 0 ? 'up' : 'down'}`
+  const label = labels.moveLine(named(line), by)
   const to = stage.lines.indexOf(line) + by
   if (to >= 0 && to < stage.lines.length) return { label, changes: [putLine(at, line, to)] }
   const next = formula.stages[formula.stages.indexOf(stage) + by]
   if (!next) return undefined
   const path = pathBack(formula, next, line.ingredient)
-  if (path) throw new Refusal(`${path} A stage cannot be made of itself.`)
+  if (path) refuse({ code: 'stageOfItself', path })
   const there = { formula: at.formula, stage: next.id }
   return { label, changes: [takeLine(at), putLine(there, line, by < 0 ? next.lines.length : 0)] }
 }
@@ -164,6 +163,6 @@ export function moveLine(workbook: Workbook, at: LineAt, by: -1 | 1): Transactio
 /** Marks a line as what 100 % means in a stage without flour, or takes the mark away. */
 export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Transaction {
   const { base: _base, ...line } = lineIn(workbook, at)
-  const label = isBase ? `Make ${named(line)} the base` : `Unmark ${named(line)} as base`
+  const label = labels.base(named(line), isBase)
   return { label, changes: [putLine(at, isBase ? { ...line, base: true } : line)] }
 }

@@ -1,9 +1,10 @@
 import { type Line, type Stage, sameName } from '../document/formula.js'
-import { holdWords, tidy } from '../document/words.js'
+import { tidy } from '../document/words.js'
 import { applyChanges, type Change, emptyWorkbook, type Transaction } from '../document/workbook.js'
 import type { FigureSheet } from '../sheet/figures.js'
-import { type LineAt, putLine, Refusal, type StageAt } from './edit-places.js'
+import { type LineAt, putLine, type StageAt } from './edit-places.js'
 import { enterIngredient } from './line-edits.js'
+import { rebaseLabels, refuseRebase } from './rebase-words.js'
 
 /** A weight or a total that is the same but for what double precision leaves over. */
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1e-3, Math.abs(a))
@@ -14,8 +15,7 @@ const stagesOf = (sheet: FigureSheet, stage?: string): readonly Stage[] =>
 /** The weight of a line, or a Refusal that says it has none. */
 function weightOf(sheet: FigureSheet, line: Line): number {
   const { weight, isStale } = sheet.line(line.id)
-  if (weight === undefined || isStale)
-    throw new Refusal(`${line.ingredient || 'A line'} has no weight, so nothing can be written for it.`)
+  if (weight === undefined || isStale) refuseRebase({ code: 'lineWithoutWeight', line: line.ingredient })
   return weight
 }
 
@@ -52,13 +52,8 @@ function sameWeights(sheet: FigureSheet, transaction: Transaction, but: readonly
     const [was, now] = [sheet.line(line.id).weight, after.line(line.id)]
     if (but.includes(line.id) || was === undefined) continue
     if (now.weight !== undefined && !now.isStale && isSame(was, now.weight)) continue
-    const name = line.ingredient || 'a line'
-    const hold = now.gives && holdWords(now.gives, name)
-    throw new Refusal(
-      hold
-        ? `Then ${name}, which gives, would no longer follow from the rest: ${hold}. Release that hold first.`
-        : `Then ${name} would not weigh the same, since it hangs on what would change. Give it a weight in grams first.`,
-    )
+    if (now.gives) refuseRebase({ code: 'holdWouldChange', line: line.ingredient, hold: now.gives })
+    refuseRebase({ code: 'weightWouldChange', line: line.ingredient })
   }
   return transaction
 }
@@ -70,10 +65,10 @@ function sameWeights(sheet: FigureSheet, transaction: Transaction, but: readonly
 export function writeInGrams(sheet: FigureSheet, stage?: string): Transaction {
   const changes = stagesOf(sheet, stage).flatMap(s => {
     if (written(sheet, s).length && sheet.stage(s.id).weight === 0)
-      throw new Refusal(`Nothing takes ${s.name} yet, so its percentages come to no weights.`)
+      refuseRebase({ code: 'nothingTaken', stage: s.name })
     return amounts(sheet, s, line => inGrams(weightOf(sheet, line)))
   })
-  return sameWeights(sheet, { label: `Write ${what(sheet, stage)} in grams`, changes })
+  return sameWeights(sheet, { label: rebaseLabels.inGrams(what(sheet, stage)), changes })
 }
 
 /**
@@ -84,13 +79,13 @@ export function writeInGrams(sheet: FigureSheet, stage?: string): Transaction {
  */
 export function writeInPercentages(sheet: FigureSheet, stage?: string): Transaction {
   const changes = stagesOf(sheet, stage).flatMap(s => percentages(sheet, s))
-  return sameWeights(sheet, { label: `Write ${what(sheet, stage)} in percentages`, changes })
+  return sameWeights(sheet, { label: rebaseLabels.inPercentages(what(sheet, stage)), changes })
 }
 
 function percentages(sheet: FigureSheet, stage: Stage): Change[] {
   if (written(sheet, stage).length === 0) return []
   const { base, weight, taken, isFinal } = sheet.stage(stage.id)
-  if (!base) throw new Refusal(`${stage.name} has nothing that percentages could be of.`)
+  if (!base) refuseRebase({ code: 'stageWithoutBase', stage: stage.name })
   const isMadeToMeasure =
     taken !== undefined && weight !== undefined && Math.abs(taken - weight) <= 1e-13 * weight
   const baseGives = stage.lines.some(l => sheet.line(l.id).isBase && gives(sheet, l))
@@ -118,9 +113,9 @@ export function changeStarter(sheet: FigureSheet, at: LineAt, starter: string): 
   const { starterHydration: from } = sheet.line(line.id)
   const meaning = formula.meanings.find(m => sameName(m.ingredient, starter))?.countsAs
   const to = meaning ?? sheet.larder.find(starter)?.countsAs
-  if (from === undefined) throw new Refusal(`${line.ingredient} is not a starter.`)
-  if (to?.kind !== 'starter') throw new Refusal(`${starter} is not a starter in the larder.`)
-  if (gives(sheet, line)) throw new Refusal(`${line.ingredient} gives for a hold; release it first.`)
+  if (from === undefined) refuseRebase({ code: 'notAStarter', ingredient: line.ingredient })
+  if (to?.kind !== 'starter') refuseRebase({ code: 'starterUnknown', ingredient: starter })
+  if (gives(sheet, line)) refuseRebase({ code: 'starterGives', ingredient: line.ingredient })
   const waters = stage.lines.filter(l => sheet.line(l.id).is === 'water')
   const water = waters
     .filter(l => !gives(sheet, l))
@@ -128,7 +123,7 @@ export function changeStarter(sheet: FigureSheet, at: LineAt, starter: string): 
       (most, l) => (most && weightOf(sheet, most) >= weightOf(sheet, l) ? most : l),
       undefined,
     )
-  if (!waters.length) throw new Refusal(`${stage.name} has no water line that could take up the difference.`)
+  if (!waters.length) refuseRebase({ code: 'stageWithoutWater', stage: stage.name })
   const flour = weightOf(sheet, line) / (1 + from)
   const put = (changed: Line, weight: number) => {
     const { typedIn } = sheet.line(changed.id)
@@ -144,12 +139,10 @@ export function changeStarter(sheet: FigureSheet, at: LineAt, starter: string): 
   if (water) {
     const left = weightOf(sheet, water) - flour * (to.hydration - from)
     if (left < -1e-9)
-      throw new Refusal(
-        `${starter} brings more water than ${stage.name} has: ${water.ingredient} would weigh less than nothing.`,
-      )
+      refuseRebase({ code: 'tooLittleWater', starter, stage: stage.name, water: water.ingredient })
     changes.push(put(water, Math.max(0, left)))
   }
-  const label = `Change ${line.ingredient} to ${starter}, the dough staying the same`
+  const label = rebaseLabels.changeStarter(line.ingredient, starter)
   const but = [line.id, ...waters.map(l => l.id)]
   return sameDough(sheet, stage, sameWeights(sheet, { label, changes }, but))
 }
@@ -166,7 +159,5 @@ function sameDough(sheet: FigureSheet, stage: Stage, transaction: Transaction): 
   const [was, now] = [figures(sheet), figures(after)]
   if (was.every((figure, i) => figure === now[i] || isSame(figure ?? Number.NaN, now[i] ?? Number.NaN)))
     return transaction
-  throw new Refusal(
-    `Then the dough would not stay the same: another amount in ${stage.name} hangs on the starter or the water. Write ${stage.name} in grams first.`,
-  )
+  refuseRebase({ code: 'doughWouldChange', stage: stage.name })
 }

@@ -1,5 +1,5 @@
 import { nameFor, parse } from '../../engine/index.js'
-import { unitWords } from '../amounts/units.js'
+import { unitWords } from '../amounts/unit-words.js'
 import type { Jotting } from '../document/formula.js'
 
 /** What becomes of a name that stands in an amount or a jotting. */

@@ -1,11 +1,12 @@
-import { type Batch, batchProblem, type Scale, scaleProblem } from '../document/batch.js'
+import type { Batch, Scale } from '../document/batch.js'
+import { batchProblem, scaleProblem } from '../document/checks.js'
 import { type Formula, finalDoughOf, nameKey, newId, usualFlourWeight } from '../document/formula.js'
 import type { Ingredient } from '../document/larder.js'
-import { batchWords, grams } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn, Refusal, type StageAt } from './edit-places.js'
+import { formulaIn, type StageAt } from './edit-places.js'
 import { newLine } from './line-edits.js'
 import { newStage } from './stage-edits.js'
+import { labels, Refusal, refuse } from './words.js'
 
 /** A formula to begin with by percentages: flour, water, salt, one levain. */
 export function blankFormula(name = 'New formula'): Formula {
@@ -36,21 +37,21 @@ export function setBatch(workbook: Workbook, id: string, batch: Batch): Transact
   formulaIn(workbook, id)
   const problem = batchProblem(batch)
   if (problem) throw new Refusal(problem)
-  return { label: `Make ${batchWords(batch)}`, changes: [{ of: 'fields', formula: id, value: { batch } }] }
+  return { label: labels.batch(batch), changes: [{ of: 'fields', formula: id, value: { batch } }] }
 }
 
 export function renameFormula(workbook: Workbook, id: string, name: string): Transaction {
   const wanted = name.trim()
-  if (!wanted) throw new Refusal('A formula needs a name.')
+  if (!wanted) refuse({ code: 'formulaWithoutName' })
   return {
-    label: `Rename ${formulaIn(workbook, id).name} to ${wanted}`,
+    label: labels.rename(formulaIn(workbook, id).name, wanted),
     changes: [{ of: 'fields', formula: id, value: { name: wanted } }],
   }
 }
 
 export function setFormulaNote(workbook: Workbook, id: string, note: string): Transaction {
   return {
-    label: `Note on ${formulaIn(workbook, id).name}`,
+    label: labels.note(formulaIn(workbook, id).name),
     changes: [{ of: 'fields', formula: id, value: { note } }],
   }
 }
@@ -58,10 +59,9 @@ export function setFormulaNote(workbook: Workbook, id: string, note: string): Tr
 /** Sets what 100 % weighs in the final dough, grams. */
 export function setFlourWeight(workbook: Workbook, id: string, grams: number): Transaction {
   formulaIn(workbook, id)
-  if (!(grams > 0 && Number.isFinite(grams)))
-    throw new Refusal('The flour weight is a number of grams above 0.')
+  if (!(grams > 0 && Number.isFinite(grams))) refuse({ code: 'flourWeightNotAboveZero' })
   return {
-    label: `Flour weight ${grams} g`,
+    label: labels.flourWeight(grams),
     changes: [{ of: 'fields', formula: id, value: { flourWeight: grams } }],
   }
 }
@@ -87,14 +87,18 @@ export function addFormulas(workbook: Workbook, formulas: readonly Formula[]): T
     taken.add(nameKey(value.name))
     return { of: 'formula', id: value.id, value }
   })
-  const label = formulas.length === 1 ? `Add ${formulas[0]!.name}` : `Add ${formulas.length} formulas`
+  const label =
+    formulas.length === 1 ? labels.addFormula(formulas[0]!.name) : labels.addFormulas(formulas.length)
   return { label, changes }
 }
 
 /** Puts `formula` in the place of the one called the same; its id stays. */
 export function replaceFormula(workbook: Workbook, id: string, formula: Formula): Transaction {
   const before = formulaIn(workbook, id)
-  return { label: `Replace ${before.name}`, changes: [{ of: 'formula', id, value: { ...formula, id } }] }
+  return {
+    label: labels.replaceFormula(before.name),
+    changes: [{ of: 'formula', id, value: { ...formula, id } }],
+  }
 }
 
 /** A copy with ids of its own. */
@@ -113,39 +117,40 @@ export function duplicateFormula(workbook: Workbook, id: string): Transaction {
   const before = formulaIn(workbook, id)
   const value = copyOf(before, freeName(workbook, before.name))
   const index = workbook.formulas.indexOf(before) + 1
-  return { label: `Duplicate ${before.name}`, changes: [{ of: 'formula', id: value.id, value, index }] }
+  return {
+    label: labels.duplicateFormula(before.name),
+    changes: [{ of: 'formula', id: value.id, value, index }],
+  }
 }
 
 export function removeFormula(workbook: Workbook, id: string): Transaction {
-  return { label: `Delete ${formulaIn(workbook, id).name}`, changes: [{ of: 'formula', id }] }
+  return { label: labels.deleteFormula(formulaIn(workbook, id).name), changes: [{ of: 'formula', id }] }
 }
 
 /** Puts an ingredient of the baker's own in the larder, or in the place of the one with its id. */
 export function defineIngredient(ingredient: Ingredient): Transaction {
   return {
-    label: `Larder: ${ingredient.name}`,
+    label: labels.defineIngredient(ingredient.name),
     changes: [{ of: 'ingredient', id: ingredient.id, value: ingredient }],
   }
 }
 
 /** Takes the baker's own ingredient, or change to a usual one, out of the larder. */
 export function forgetIngredient(workbook: Workbook, id: string): Transaction {
-  const name = workbook.larder.find(i => i.id === id)?.name ?? 'ingredient'
-  return { label: `Larder: remove ${name}`, changes: [{ of: 'ingredient', id }] }
+  const name = workbook.larder.find(i => i.id === id)?.name
+  return { label: labels.forgetIngredient(name), changes: [{ of: 'ingredient', id }] }
 }
 
 export function renameWorkbook(name: string): Transaction {
-  return { label: 'Rename the workbook', changes: [{ of: 'workbook', value: { name: name.trim() } }] }
+  return { label: labels.renameWorkbook(), changes: [{ of: 'workbook', value: { name: name.trim() } }] }
 }
 
 /** Says how the baker's scale weighs. Throws Refusal for steps that cannot be. */
 export function setScale(scale: Scale): Transaction {
   const problem = scaleProblem(scale)
   if (problem) throw new Refusal(problem)
-  const { step, fineStep, fineBelow } = scale
-  const fine = fineBelow > 0 ? `, ${grams(fineStep)} below ${grams(fineBelow)}` : ''
   return {
-    label: `The scale weighs in steps of ${grams(step)}${fine}`,
+    label: labels.scale(scale),
     changes: [{ of: 'workbook', value: { scale } }],
   }
 }

@@ -1,9 +1,11 @@
 import type { KeepBack } from '../document/batch.js'
+import { isLoss } from '../document/checks.js'
 import { type Line, newId, type Stage, sameName } from '../document/formula.js'
-import { grams, per100 } from '../document/words.js'
+import { documentProblem } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn, Refusal, type StageAt, stageIn } from './edit-places.js'
+import { formulaIn, type StageAt, stageIn } from './edit-places.js'
 import { jottingsWithNames, stageName, withNames } from './renaming.js'
+import { labels, Refusal, refuse } from './words.js'
 
 export const newStage = (name: string, lines: readonly Line[] = []): Stage => ({ id: newId(), name, lines })
 
@@ -11,7 +13,7 @@ export const newStage = (name: string, lines: readonly Line[] = []): Stage => ({
 export function addStage(workbook: Workbook, formula: string, stage: Stage, index?: number): Transaction {
   const last = formulaIn(workbook, formula).stages.length - 1
   return {
-    label: `Add ${stage.name}`,
+    label: labels.add(stage.name),
     changes: [{ of: 'stage', formula, id: stage.id, value: stage, index: index ?? last }],
   }
 }
@@ -21,9 +23,9 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
   const formula = formulaIn(workbook, at.formula)
   const stage = stageIn(workbook, at)
   const wanted = name.trim()
-  if (!wanted) throw new Refusal('A stage needs a name, so that other stages can take it.')
+  if (!wanted) refuse({ code: 'stageWithoutName' })
   if (formula.stages.some(s => s.id !== stage.id && sameName(s.name, wanted)))
-    throw new Refusal(`There is a stage called ${wanted} already.`)
+    refuse({ code: 'stageNameTaken', name: wanted })
   const renamed = stageName(stage.name, wanted)
   const changes: Change[] = formula.stages.flatMap(s => {
     const lines = s.lines.map(l => {
@@ -37,15 +39,15 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
   })
   const jottings = jottingsWithNames(formula.jottings, renamed)
   if (jottings) changes.push({ of: 'fields', formula: at.formula, value: { jottings } })
-  return { label: `Rename ${stage.name} to ${wanted}`, changes }
+  return { label: labels.rename(stage.name, wanted), changes }
 }
 
 /** Removes a stage; lines that took it stay, and say that it is gone. The final dough cannot be removed. */
 export function removeStage(workbook: Workbook, at: StageAt): Transaction {
   const formula = formulaIn(workbook, at.formula)
   const stage = stageIn(workbook, at)
-  if (formula.stages.length === 1) throw new Refusal('A formula keeps at least its final dough.')
-  return { label: `Remove ${stage.name}`, changes: [{ of: 'stage', formula: at.formula, id: stage.id }] }
+  if (formula.stages.length === 1) refuse({ code: 'lastStage' })
+  return { label: labels.remove(stage.name), changes: [{ of: 'stage', formula: at.formula, id: stage.id }] }
 }
 
 export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transaction | undefined {
@@ -54,7 +56,7 @@ export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transact
   const to = formula.stages.indexOf(stage) + by
   if (to < 0 || to >= formula.stages.length) return undefined
   return {
-    label: `Move ${stage.name} ${by < 0 ? 'earlier' : 'later'}`,
+    label: labels.moveStage(stage.name, by),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value: stage, index: to }],
   }
 }
@@ -63,10 +65,7 @@ export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transact
 export function setFerments(workbook: Workbook, at: StageAt, ferments: boolean | undefined): Transaction {
   const { ferments: _before, ...stage } = stageIn(workbook, at)
   const value: Stage = ferments === undefined ? stage : { ...stage, ferments }
-  const label =
-    ferments === undefined
-      ? `Let ${stage.name} decide whether it ferments`
-      : `${stage.name} ${ferments ? 'ferments' : 'does not ferment'}`
+  const label = labels.ferments(stage.name, ferments)
   return { label, changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }] }
 }
 
@@ -74,11 +73,10 @@ export function setFerments(workbook: Workbook, at: StageAt, ferments: boolean |
 export function setKeepBack(workbook: Workbook, at: StageAt, keepBack: KeepBack): Transaction {
   const { keepBack: _before, ...stage } = stageIn(workbook, at)
   if (keepBack !== 'seed' && !(keepBack >= 0 && Number.isFinite(keepBack)))
-    throw new Refusal('What is kept back is a number of grams, 0 or more.')
+    refuse({ code: 'keepBackNegative' })
   const value: Stage = keepBack === 0 ? stage : { ...stage, keepBack }
-  const words = keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)
   return {
-    label: `Keep back ${words} of ${stage.name}`,
+    label: labels.keepBack(keepBack, stage.name),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
   }
 }
@@ -86,10 +84,10 @@ export function setKeepBack(workbook: Workbook, at: StageAt, keepBack: KeepBack)
 /** Says what part of a stage is lost on the way, fraction of 1. */
 export function setStageLoss(workbook: Workbook, at: StageAt, loss: number): Transaction {
   const { loss: _before, ...stage } = stageIn(workbook, at)
-  if (!(loss >= 0 && loss < 1)) throw new Refusal('A loss is a percentage from 0 to below 100.')
+  if (!isLoss(loss)) throw new Refusal(documentProblem({ code: 'lossOutOfRange' }))
   const value: Stage = loss === 0 ? stage : { ...stage, loss }
   return {
-    label: `${stage.name}: ${per100(loss)} lost`,
+    label: labels.stageLoss(stage.name, loss),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
   }
 }

@@ -1,15 +1,16 @@
 import { type Formula, type KeptState, newId } from '../document/formula.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn, Refusal } from './edit-places.js'
+import { formulaIn } from './edit-places.js'
+import { labels, refuse } from './words.js'
 
 /** Keeps the formula as it stands under a name, to be read, compared and brought back. `at` is ISO 8601. */
 export function keepState(workbook: Workbook, id: string, name: string, at: string): Transaction {
   const { states = [], ...formula } = formulaIn(workbook, id)
   const wanted = name.trim()
-  if (!wanted) throw new Refusal('A state needs a name, such as “before the new flour”.')
+  if (!wanted) refuse({ code: 'stateWithoutName' })
   const state: KeptState = { id: newId(), name: wanted, keptAt: at, formula }
   return {
-    label: `Keep this state as ${wanted}`,
+    label: labels.keepState(wanted),
     changes: [{ of: 'fields', formula: id, value: { states: [...states, state] } }],
   }
 }
@@ -17,7 +18,7 @@ export function keepState(workbook: Workbook, id: string, name: string, at: stri
 function stateIn(workbook: Workbook, id: string, state: string): { formula: Formula; state: KeptState } {
   const formula = formulaIn(workbook, id)
   const found = formula.states?.find(s => s.id === state)
-  if (!found) throw new Refusal('That state is no longer kept.')
+  if (!found) refuse({ code: 'stateGone' })
   return { formula, state: found }
 }
 
@@ -25,12 +26,12 @@ function stateIn(workbook: Workbook, id: string, state: string): { formula: Form
 export function bringBack(workbook: Workbook, id: string, state: string): Transaction {
   const { formula, state: kept } = stateIn(workbook, id, state)
   const value: Formula = { ...kept.formula, id, name: formula.name, states: formula.states! }
-  return { label: `Bring back ${kept.name}`, changes: [{ of: 'formula', id, value }] }
+  return { label: labels.bringBack(kept.name), changes: [{ of: 'formula', id, value }] }
 }
 
 /** Lets a kept state go. */
 export function forgetState(workbook: Workbook, id: string, state: string): Transaction {
   const { formula, state: kept } = stateIn(workbook, id, state)
   const states = formula.states!.filter(s => s !== kept)
-  return { label: `Let go of ${kept.name}`, changes: [{ of: 'fields', formula: id, value: { states } }] }
+  return { label: labels.forgetState(kept.name), changes: [{ of: 'fields', formula: id, value: { states } }] }
 }

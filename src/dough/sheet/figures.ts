@@ -2,6 +2,7 @@ import type { Scale } from '../document/batch.js'
 import type { CountsAs, Formula, Hold, Line, Problem } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
 import type { AmountColumn, ReadingName } from '../document/reading-names.js'
+import type { Touched } from './touched.js'
 import type { Weighed } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
 
@@ -79,7 +80,7 @@ export interface FigureSheet {
   /** Another formula with the same larder and scale. */
   other(formula: Formula): FigureSheet
   /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
-  update(formula: Formula, larder?: Larder, scale?: Scale): void
+  update(formula: Formula, larder?: Larder, scale?: Scale): Touched
   /** What workings are read from. */
   readonly workedOut: WorkedOut
 }

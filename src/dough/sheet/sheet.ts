@@ -11,6 +11,7 @@ import { cellOf, namesToUse } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, outlineOf, type StagePlan } from '../outline/outline.js'
 import type { DoughParts, FigureSheet, JottingFigures, LineFigures, StageFigures } from './figures.js'
 import { remarksOn } from './remarks.js'
+import { allTouched, type Touched, untouched } from './touched.js'
 import { asWeighed, enoughOf, type Weighed, weigh } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
 
@@ -46,8 +47,9 @@ export class WorkedSheet implements FigureSheet {
     return this.#scale
   }
 
-  update(formula: Formula, larder: Larder = this.larder, scale: Scale = this.#scale): void {
-    if (this.#outline && formula === this.formula && larder === this.larder && scale === this.#scale) return
+  update(formula: Formula, larder: Larder = this.larder, scale: Scale = this.#scale): Touched {
+    if (this.#outline && formula === this.formula && larder === this.larder && scale === this.#scale)
+      return untouched
     this.#scale = scale
     const outline = outlineOf(formula, larder)
     const plan = planCells(outline)
@@ -67,6 +69,7 @@ export class WorkedSheet implements FigureSheet {
     this.#problems = undefined
     this.#weighed = undefined
     this.#asWeighed = undefined
+    return allTouched
   }
 
   #noteGood({ final }: Outline): void {

@@ -1,5 +1,6 @@
 import { ExpressionError } from './problem.js'
 import type { Dimension, Expression, Operator, Tree } from './tree.js'
+import type { ExpressionDiagnostic } from './words.js'
 import { quantity, written } from './written.js'
 
 /** A written 0 goes with anything: no grams, no ounces, no number. */
@@ -7,13 +8,13 @@ type Measure = Dimension | 'zero'
 
 /**
  * What an expression measures, given what its names measure; `unit:…` names are weights and are not
- * asked for. Throws ExpressionError, with a sentence naming the parts, when it measures nothing sensible.
+ * asked for. Throws ExpressionError, naming the parts, when it measures nothing sensible.
  */
 export function dimensionOf(expression: Expression, of: (name: string) => Dimension): Dimension {
   const { names, numbers, text } = expression
   const sayPart = (tree: Tree) => written(tree, expression)
-  const refuse = (message: string): never => {
-    throw new ExpressionError(message, 0, text.length)
+  const refuse = (diagnostic: ExpressionDiagnostic): never => {
+    throw new ExpressionError(diagnostic, 0, text.length)
   }
 
   function measure(tree: Tree): Measure {
@@ -33,11 +34,11 @@ export function dimensionOf(expression: Expression, of: (name: string) => Dimens
       }
       case 'if':
         condition(tree.test)
-        return alike([tree.yes, tree.no], 'a choice between them')
+        return alike([tree.yes, tree.no], undefined)
       case 'call': {
         const [first, ...rest] = tree.of as [Tree, ...Tree[]]
         if (tree.name !== 'round') return alike(tree.of, `${tree.name}(…)`, quantityOf)
-        for (const places of rest) plain(places, 'the decimal places of round(…)')
+        for (const places of rest) plain(places, 'decimal places')
         return quantityOf(first, measure(first))
       }
       case 'operation':
@@ -78,44 +79,44 @@ export function dimensionOf(expression: Expression, of: (name: string) => Dimens
     const b = quantityOf(second, measure(second))
     if (a !== 'weight' || b !== 'weight') return a === 'weight' || b === 'weight' ? 'weight' : both(a, b)
     const unit = quantity({ kind: 'operation', operator: '*', of: [first, second] }, expression)?.unit
-    if (unit) refuse(`${sayPart(first)} is a weight already; take away "${unit.trim()}".`)
+    if (unit) refuse({ code: 'weightWithUnit', part: sayPart(first), unit: unit.trim() })
     for (const [share, other] of [
       [first, second],
       [second, first],
     ] as const) {
       const measured = quantity(share, expression)
       if (measured?.unit !== '%') continue
-      const here = `${sayPart(share)} is a weight here, per cent of the base`
-      refuse(`${here}: for that share of ${sayPart(other)} write ${asNumber(measured.of)}*${sayPart(other)}.`)
+      refuse({
+        code: 'percentIsOfBase',
+        share: sayPart(share),
+        of: sayPart(other),
+        number: asNumber(measured.of),
+      })
     }
-    return refuse(
-      `A weight times a weight is not a weight; multiply ${sayPart(first)} by a plain number instead of ${sayPart(second)}.`,
-    )
+    return refuse({ code: 'weightTimesWeight', first: sayPart(first), second: sayPart(second) })
   }
 
   function ratio(first: Tree, second: Tree): Measure {
     const a = quantityOf(first, measure(first))
     const b = quantityOf(second, measure(second))
     if (b !== 'weight') return a
-    if (a === 'number') {
-      refuse(
-        `${sayPart(first)} is a plain number and ${sayPart(second)} a weight: a number divided by a weight is neither. Give ${sayPart(first)} a unit.`,
-      )
-    }
+    if (a === 'number') refuse({ code: 'numberOverWeight', number: sayPart(first), weight: sayPart(second) })
     return 'number'
   }
 
   function power(first: Tree, second: Tree): Measure {
-    plain(second, 'an exponent')
-    if (quantityOf(first, measure(first)) === 'weight') {
-      refuse(
-        `${sayPart(first)} is a weight, and a power of a weight is not a weight; multiply by plain numbers.`,
-      )
-    }
+    plain(second, 'exponent')
+    if (quantityOf(first, measure(first)) === 'weight')
+      refuse({ code: 'powerOfWeight', part: sayPart(first) })
     return 'number'
   }
 
-  function alike(parts: readonly Tree[], where: string, check = (_: Tree, m: Measure) => m): Measure {
+  /** `where`: the parts as they stand together; undefined for those of a choice. */
+  function alike(
+    parts: readonly Tree[],
+    where: string | undefined,
+    check = (_: Tree, m: Measure) => m,
+  ): Measure {
     let first: Tree | undefined
     let common: Measure = 'zero'
     for (const part of parts) {
@@ -128,43 +129,45 @@ export function dimensionOf(expression: Expression, of: (name: string) => Dimens
     return common
   }
 
-  function unlike(first: Tree, a: Measure, second: Tree, b: Measure, where: string): never {
+  function unlike(first: Tree, a: Measure, second: Tree, b: Measure, among: string | undefined): never {
+    const where = among === undefined ? {} : { where: among }
     if (a === 'truth' || b === 'truth') {
       const [yes, other] = a === 'truth' ? [first, second] : [second, first]
-      return refuse(
-        `${where}: ${sayPart(yes)} is a condition and ${sayPart(other)} is not; they do not go together.`,
-      )
+      return refuse({
+        code: 'conditionAmongAmounts',
+        ...where,
+        condition: sayPart(yes),
+        other: sayPart(other),
+      })
     }
     const [number, weight] = a === 'number' ? [first, second] : [second, first]
-    const advice =
-      number.kind === 'number'
-        ? `give the ${sayPart(number)} a unit`
-        : `${sayPart(weight)} is a weight and ${sayPart(number)} a plain number; give it a unit`
-    return refuse(`${where}: ${advice}.`)
+    return refuse({
+      code: 'numberAmongWeights',
+      ...where,
+      number: sayPart(number),
+      weight: sayPart(weight),
+      isWritten: number.kind === 'number',
+    })
   }
 
   function condition(tree: Tree): void {
     if (measure(tree) === 'truth') return
-    refuse(`${sayPart(tree)} is not a condition; write one such as ${sayPart(tree)} > 0.`)
+    refuse({ code: 'notACondition', part: sayPart(tree) })
   }
 
-  function plain(tree: Tree, use: string): void {
+  function plain(tree: Tree, as: 'decimal places' | 'exponent'): void {
     const measured = measure(tree)
     if (measured === 'weight' || measured === 'truth')
-      refuse(`${sayPart(tree)} has to be a plain number to be ${use}.`)
+      refuse({ code: 'notAPlainNumber', part: sayPart(tree), as })
   }
 
   function quantityOf(tree: Tree, measured: Measure): Measure {
-    if (measured === 'truth') {
-      refuse(`${sayPart(tree)} is a condition, not an amount; choose by it with ${sayPart(tree)} ? a : b.`)
-    }
+    if (measured === 'truth') refuse({ code: 'conditionAsAmount', part: sayPart(tree) })
     return measured
   }
 
   function refusePercent(part: Tree): never {
-    return refuse(
-      `${sayPart(part)} is a weight already; for a share of it write a number, as in 0.5*${sayPart(part)}.`,
-    )
+    return refuse({ code: 'percentOfWeight', part: sayPart(part) })
   }
 
   function asNumber(part: Tree): string {

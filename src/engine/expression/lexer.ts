@@ -47,7 +47,7 @@ const plainForms = new Map([
 /** Splits a text; refuses one that is too long. What the tokens mean together is not looked at here. */
 export function tokensOf(text: string, decimal: Decimal): Token[] {
   if (text.length > mostCharacters) {
-    throw new ExpressionError(`This is longer than ${mostCharacters} characters.`, mostCharacters, 1)
+    throw new ExpressionError({ code: 'tooManyCharacters', most: mostCharacters }, mostCharacters, 1)
   }
   const tokens: Token[] = []
   let at = 0
@@ -70,7 +70,7 @@ export function tokensOf(text: string, decimal: Decimal): Token[] {
     if (mayBeSpace(text, at)) at += take(spaces).length
     if (at >= text.length) return tokens
     if (tokens.length >= mostTokens) {
-      throw new ExpressionError(`This has more than ${mostTokens} parts; split it over several lines.`, at, 1)
+      throw new ExpressionError({ code: 'tooManyParts', most: mostTokens }, at, 1)
     }
     const first = text[at]!
     const number = /[^a-z_()+*/%]/.test(first) ? take(numbers[decimal]) : ''
@@ -106,14 +106,14 @@ function readNumber(written: string, at: number, decimal: Decimal) {
   if (decimal === ',' && /^[1-9]\d{0,2}\.\d{3}$/.test(plain)) {
     const [thousands, rest] = plain.split('.')
     throw new ExpressionError(
-      `${written} can be read in two ways: write ${thousands}${rest} or ${thousands},${rest}.`,
+      { code: 'numberInTwoWays', typed: written, readings: [`${thousands}${rest}`, `${thousands},${rest}`] },
       at,
       written.length,
     )
   }
   const value = Number(plain.replace(',', '.'))
   if (!Number.isFinite(value)) {
-    throw new ExpressionError(`${written} is too large a number.`, at, written.length)
+    throw new ExpressionError({ code: 'numberTooLarge', typed: written }, at, written.length)
   }
   return { value, whole: /^\d+$/.test(plain), point: mark < 0 ? -1 : at + mark }
 }

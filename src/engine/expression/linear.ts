@@ -1,5 +1,6 @@
 import { ExpressionError } from './problem.js'
 import type { Expression, Operator, Tree } from './tree.js'
+import type { ExpressionDiagnostic } from './words.js'
 import { written } from './written.js'
 
 /** An expression as constant + Σ coefficient × unknown. The trees use the expression's slots; null is zero. */
@@ -34,7 +35,7 @@ export function straight(expression: Expression, unknown: (slot: number) => bool
 
   const choice = (tree: Tree & { kind: 'if' }, split: (tree: Tree) => Straight): Straight => {
     const of = { yes: split(tree.yes), no: split(tree.no) }
-    if (!isKnown(split(tree.test))) refuse('A condition', tree.test, onUnknown)
+    if (!isKnown(split(tree.test))) refuse('condition', tree.test)
     if (isKnown(of.yes) && isKnown(of.no)) return known(tree)
     return joined(of.yes, of.no, (yes, no) => ({
       kind: 'if',
@@ -47,7 +48,7 @@ export function straight(expression: Expression, unknown: (slot: number) => bool
   const call = (tree: Tree & { kind: 'call' }, split: (tree: Tree) => Straight): Straight => {
     const parts = tree.of.map(split)
     if (parts.every(isKnown)) return known(tree)
-    if (tree.name !== 'sum' && tree.name !== 'average') refuse(`${tree.name}(…)`, tree)
+    if (tree.name !== 'sum' && tree.name !== 'average') refuse('call', tree, `${tree.name}(…)`)
     const total = parts.reduce((sum, part) => joined(sum, part, plus))
     if (tree.name === 'sum') return total
     return mapped(total, part => operate('/', part, constant(parts.length)))
@@ -58,7 +59,7 @@ export function straight(expression: Expression, unknown: (slot: number) => bool
     if (parts.every(isKnown)) return known(tree)
     const [first, second] = parts as [Straight, Straight | undefined]
     if (!second) {
-      if (tree.operator === 'not') refuse('A condition', tree, onUnknown)
+      if (tree.operator === 'not') refuse('condition', tree)
       return tree.operator === 'neg' ? mapped(first, part => operate('neg', part)) : first
     }
     switch (tree.operator) {
@@ -70,28 +71,33 @@ export function straight(expression: Expression, unknown: (slot: number) => bool
         const [a, b] = tree.of as [Tree, Tree]
         if (isKnown(first)) return mapped(second, part => operate('*', a, part))
         if (isKnown(second)) return mapped(first, part => operate('*', part, b))
-        return refuse('A product of two things', tree, 'each of which depends')
+        return refuse('product', tree)
       }
       case '/':
         if (isKnown(second)) return mapped(first, part => operate('/', part, tree.of[1]!))
-        return refuse('A division', tree, 'by something that itself depends')
+        return refuse('division', tree)
       case '^':
-        return refuse('A power', tree)
+        return refuse('power', tree)
       default:
-        return refuse('A condition', tree, onUnknown)
+        return refuse('condition', tree)
     }
   }
 
-  const refuse = (what: string, tree: Tree, how = 'of something that itself depends'): never => {
+  const refuse = (of: NotStraight['of'], tree: Tree, call = ''): never => {
     const names = [...new Set(namesIn(tree))].filter(unknown).map(slot => expression.names[slot]!)
-    const whole = `${what} ${how} on ${names.join(' and ')} cannot be worked backwards`
-    throw new ExpressionError(`${whole}: ${written(tree, expression)}.`, 0, expression.text.length)
+    const part = written(tree, expression)
+    throw new ExpressionError(
+      { code: 'cannotWorkBackwards', of, call, names, part },
+      0,
+      expression.text.length,
+    )
   }
 
   return split(expression.tree)
 }
 
-const onUnknown = 'on something that itself depends'
+type NotStraight = Extract<ExpressionDiagnostic, { readonly code: 'cannotWorkBackwards' }>
+
 const constant = (value: number): Tree => ({ kind: 'constant', value })
 const operate = (operator: Operator, ...of: Tree[]): Tree => ({ kind: 'operation', operator, of })
 const known = (tree: Tree): Straight => ({ constant: tree, coefficients: new Map() })

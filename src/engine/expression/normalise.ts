@@ -56,15 +56,15 @@ class Normaliser {
   ) {}
 
   run(): Normalised {
-    if (this.tokens.length === 0) throw new ExpressionError('Nothing is written.', 0, 0)
+    if (this.tokens.length === 0) throw new ExpressionError({ code: 'nothingWritten' }, 0, 0)
     while (this.next < this.tokens.length) {
       if (this.last === 'operator') this.operand(this.tokens[this.next]!)
       else this.afterOperand(this.tokens[this.next]!)
     }
     const end = this.tokens[this.tokens.length - 1]!
-    if (this.last === 'operator') refuse(`Something is missing after "${end.text}".`, end)
+    if (this.last === 'operator') refuse({ code: 'missingAfter', token: end.text }, end)
     const { open } = this.group
-    if (open) refuse('This "(" is never closed; add a ")".', open)
+    if (open) refuse({ code: 'neverClosed' }, open)
     this.needsNoColon()
     return {
       key: this.parts.join(''),
@@ -103,20 +103,19 @@ class Normaliser {
   }
 
   private missingBefore(token: Token): never {
-    if (token.text === '%') refuse('"%" is per cent and needs a number before it, as in 3%.', token)
+    if (token.text === '%') refuse({ code: 'percentWithoutNumber' }, token)
     const { call } = this.group
     if (token.text === ')' && call && this.tokens[this.next - 2]?.text === '(') {
-      refuse(`${call}() needs something between its parentheses.`, token)
+      refuse({ code: 'callOfNothing', call }, token)
     }
     const known = operators.has(token.text) || joiningWords.has(token.text) || '),;:?'.includes(token.text)
     if (!known) refuseSymbol(token)
-    refuse(`Something is missing before "${token.text}".`, token)
+    refuse({ code: 'missingBefore', token: token.text }, token)
   }
 
   private call(name: Token, open: Token): void {
     if (!functionNames.has(name.text)) {
-      const known = [...functionNames.keys()].join(', ')
-      refuse(`"${name.text}" is not something Tarebook can work out here; it knows ${known}.`, name)
+      refuse({ code: 'unknownFunction', name: name.text, known: [...functionNames.keys()] }, name)
     }
     this.next++
     this.open(group(open, this.parts.length, name.text), `${name.text}(`)
@@ -130,7 +129,7 @@ class Normaliser {
 
   private checkDepth(token: Token): void {
     const depth = this.groups.reduce((sum, g) => sum + 1 + g.chained, -1)
-    if (depth > deepest) refuse(`This goes more than ${deepest} levels deep; take it apart.`, token)
+    if (depth > deepest) refuse({ code: 'tooDeep', most: deepest }, token)
   }
 
   /** A number with what belongs to it: 2, 2 1/2, 2½, and 1/2 before a unit or per cent. */
@@ -188,14 +187,14 @@ class Normaliser {
     } else if (token.kind !== 'symbol' || token.text === '(') this.twoInARow(token)
     else if (operators.has(token.text)) this.operator(token.text)
     else if (token.text === '%') {
-      if (this.last === 'percent') refuse('One % is enough.', token)
+      if (this.last === 'percent') refuse({ code: 'percentTwice' }, token)
       const { percentOf } = this.reading
       if (percentOf === null) this.parts.push("'")
       else this.wrap(`'*n${this.slot(percentOf, token)})`)
       this.next++
       this.last = 'percent'
     } else if (token.text === ')') {
-      if (!group.open) refuse('This ")" closes nothing; take it away or add a "(".', token)
+      if (!group.open) refuse({ code: 'closesNothing' }, token)
       this.needsNoColon()
       this.checkArguments(token)
       this.groups.pop()
@@ -209,7 +208,7 @@ class Normaliser {
       this.checkDepth(token)
       this.operator('?(') // in parentheses, or the parser takes a second `:` for a range
     } else if (token.text === ':') {
-      if (!group.tests.pop()) refuse('":" belongs after a "?", as in a > b ? a : b.', token)
+      if (!group.tests.pop()) refuse({ code: 'colonWithoutTest' }, token)
       this.operator('):')
     } else if (token.text === ',' || token.text === ';') this.separator(token)
     else refuseSymbol(token)
@@ -222,12 +221,12 @@ class Normaliser {
     if (!group.call) {
       const decimals = before?.whole && after?.kind === 'number' && token.at + 1 === after.at
       if (token.text === ',' && decimals) {
-        refuse(`Write ${before.text}.${after.text} with a point: "," only separates here.`, token)
+        refuse({ code: 'pointWanted', number: `${before.text}.${after.text}` }, token)
       }
-      refuse(`"${token.text}" only separates what stands in a call, as in min(a, b).`, token)
+      refuse({ code: 'separatesInCalls', separator: token.text }, token)
     }
     if (token.text === ',' && this.reading.decimal === ',') {
-      refuse('Here "," is the decimal mark: put ";" between the parts.', token)
+      refuse({ code: 'commaIsDecimal' }, token)
     }
     this.needsNoColon()
     group.arguments++
@@ -239,7 +238,7 @@ class Normaliser {
     const { call } = this.group
     const most = Math.min(functionNames.get(call) ?? 1, mostArguments)
     if (this.group.arguments > most) {
-      refuse(`${call}(…) takes ${most === 1 ? 'one thing' : `at most ${most} things`}.`, token)
+      refuse({ code: 'tooManyArguments', call, most }, token)
     }
   }
 
@@ -251,30 +250,24 @@ class Normaliser {
 
   private needsNoColon(): void {
     const test = this.group.tests[0]
-    if (test) refuse('This "?" needs a ":" and what holds otherwise, as in a > b ? a : b.', test)
+    if (test) refuse({ code: 'testWithoutColon' }, test)
   }
 
   private twoInARow(token: Token): never {
     const before = this.tokens[this.next - 1]!
-    const pair = `${before.text} ${token.text}`
     const name = token.kind === 'word'
     if (this.last === 'percent') {
-      const part = (this.numbers.at(-1) ?? 0) / 100
-      const advice = name ? `write ${part}*${token.text}` : 'put +, -, * or / in between'
-      refuse(`"%" is always per cent, never a remainder: ${advice}.`, token)
+      const product = name && `${(this.numbers.at(-1) ?? 0) / 100}*${token.text}`
+      refuse({ code: 'percentNotRemainder', ...(product ? { product } : {}) }, token)
     }
     if (this.last === 'number' && name) {
       const units = [...new Set(this.reading.units.values())]
-      const known = units.length ? `, which are ${units.join(', ')}` : ''
-      refuse(
-        `${pair}: ${token.text} is not one of the units${known}; to multiply write ${before.text}*${token.text}.`,
-        token,
-      )
+      refuse({ code: 'notAUnit', number: before.text, word: token.text, units }, token)
     }
     if (this.last === 'number' && token.kind === 'number' && /^\d{3}$/.test(token.text)) {
-      refuse(`${pair}: write ${before.text}${token.text} without a space.`, token)
+      refuse({ code: 'spaceInNumber', first: before.text, second: token.text }, token)
     }
-    refuse(`${pair}: put +, -, * or / in between.`, token)
+    refuse({ code: 'operatorMissing', first: before.text, second: token.text }, token)
   }
 
   private wrap(end: string): void {
@@ -283,8 +276,7 @@ class Normaliser {
   }
 
   private slot(name: string, token: Token): number {
-    if (name.split('.').length > 2)
-      refuse(`${name}: a name has at most one point, as in levain.water.`, token)
+    if (name.split('.').length > 2) refuse({ code: 'twoPoints', name }, token)
     const known = this.names.get(name)
     if (known !== undefined) return known
     this.names.set(name, this.names.size)
@@ -302,6 +294,6 @@ const group = (open: Token | undefined, start: number, call: string): Group => (
 })
 
 function share(over: Token, under: Token): number {
-  if (under.value === 0) refuse(`${over.text}/${under.text} divides by zero.`, under)
+  if (under.value === 0) refuse({ code: 'dividesByZero', over: over.text, under: under.text }, under)
   return over.value / under.value
 }

@@ -39,8 +39,7 @@ function treeOf(key: string, text: string): Tree {
       tree = parseNormalised(key).tree
     } catch (error) {
       const known = error instanceof ExpressionError
-      const message = known ? error.message : 'This is not an expression Tarebook can work out.'
-      throw new ExpressionError(message, 0, text.length)
+      throw new ExpressionError(known ? error.problem : { code: 'notAnExpression' }, 0, text.length)
     }
   }
   trees.set(key, tree)

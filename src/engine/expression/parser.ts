@@ -60,13 +60,13 @@ class ConditionalNode extends Node {
 
 class RelationalNode {
   constructor() {
-    throw new ExpressionError('Compare two things at a time: write a < b and b < c.', 0, 0)
+    throw new ExpressionError({ code: 'comparedTwice' }, 0, 0)
   }
 }
 
 class RefusedNode {
   constructor() {
-    throw new ExpressionError('This is not an expression Tarebook can work out.', 0, 0)
+    throw new ExpressionError({ code: 'notAnExpression' }, 0, 0)
   }
 }
 

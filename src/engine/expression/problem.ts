@@ -1,7 +1,9 @@
-/** Why a cell has no number: an error as a value, in words for the person who typed. */
-export interface CellError {
+import type { Worded } from '../diagnostic.js'
+import { type ExpressionDiagnostic, expressionProblem } from './words.js'
+
+/** Why a cell has no number: an error as a value, by code and figures, and in words for the person who typed. */
+export interface CellError extends Worded {
   readonly kind: 'cycle' | 'undefined' | 'domain' | 'text'
-  readonly message: string // a sentence
   readonly origin: string // name of the cell in which it arose
   readonly path?: readonly string[] // cycle only: cell names, the first repeated at the end
 }
@@ -11,12 +13,16 @@ export type CellValue = number | CellError
 
 /** Thrown when a text is not an expression Tarebook accepts. `at` and `length` are UTF-16 offsets into it. */
 export class ExpressionError extends Error {
+  readonly problem: Worded<ExpressionDiagnostic> // says what and what to do
+
   constructor(
-    message: string, // a sentence that says what and what to do
+    diagnostic: ExpressionDiagnostic,
     readonly at: number,
     readonly length: number,
   ) {
-    super(message)
+    const problem = expressionProblem(diagnostic)
+    super(problem.message)
     this.name = 'ExpressionError'
+    this.problem = problem
   }
 }

@@ -1,43 +1,42 @@
 import type { CellError } from '../expression/problem.js'
+import { graphProblem } from './words.js'
 
-const SPELLED = 12 // names of a cycle spelled out before it is cut short
+export const missing = (name: string): CellError => ({
+  kind: 'undefined',
+  ...graphProblem({ code: 'unknownCell', name }),
+  origin: name,
+})
 
-export function missing(name: string): CellError {
-  return { kind: 'undefined', message: `Nothing here is called "${name}".`, origin: name }
-}
+export const pending = (name: string): CellError => ({
+  kind: 'undefined',
+  ...graphProblem({ code: 'notWorkedOutYet', name }),
+  origin: name,
+})
 
-export function pending(name: string): CellError {
-  return { kind: 'undefined', message: `"${name}" is worked out when this edit is done.`, origin: name }
-}
-
-export function domain(name: string): CellError {
-  return {
-    kind: 'domain',
-    message: 'This has no result: something in it is divided by zero, or is too large to work with.',
-    origin: name,
-  }
-}
+export const domain = (name: string): CellError => ({
+  kind: 'domain',
+  ...graphProblem({ code: 'noResult' }),
+  origin: name,
+})
 
 /** `path`: cell names, each taking from the next, the first repeated at the end. */
-export function cycle(path: readonly string[]): CellError {
-  const [origin] = path as [string]
-  const last = path.length - 1
-  const left = last > SPELLED ? SPELLED - 2 : last
-  let message = `${origin} takes from ${path[1]}`
-  for (let i = 2; i <= left; i++) message += `, which takes from ${path[i]}`
-  if (left < last)
-    message += `, and so on through ${last - 1 - left} more, the last of which takes from ${origin}`
-  return { kind: 'cycle', message: `${message}.`, origin, path }
-}
+export const cycle = (path: readonly string[]): CellError => ({
+  kind: 'cycle',
+  ...graphProblem({ code: 'cellsInCircle', path }),
+  origin: path[0]!,
+  path,
+})
 
-/** Whether two errors tell a reader the same. */
-export function sameError(a: CellError, b: CellError): boolean {
+/** Whether two errors say the same: the same code with the same figures, of the same cell. */
+export const sameError = (a: CellError, b: CellError): boolean => a === b || same(a, b)
+
+function same(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true
+  if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return false
+  const [left, right] = [Object.entries(a), Object.entries(b)]
+  // Errors of one code are made in one place, which gives their fields one order.
   return (
-    a === b ||
-    (a.kind === b.kind &&
-      a.origin === b.origin &&
-      a.message === b.message &&
-      a.path?.length === b.path?.length &&
-      (a.path ?? []).every((name, i) => name === b.path?.[i]))
+    left.length === right.length &&
+    left.every(([name, value], i) => name === right[i]![0] && same(value, right[i]![1]))
   )
 }

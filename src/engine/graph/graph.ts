@@ -1,3 +1,4 @@
+import type { Worded } from '../diagnostic.js'
 import type { CellError, CellValue } from '../expression/problem.js'
 import type { Expression } from '../expression/tree.js'
 import { Cells, Kind } from './cells.js'
@@ -56,9 +57,9 @@ export class Graph {
     else this.transact(() => this.#set(name, value, undefined))
   }
 
-  /** Sets the cell to an error of kind 'text'. */
-  fail(name: string, message: string): void {
-    this.#edit(() => this.#set(name, Number.NaN, { kind: 'text', message, origin: name }))
+  /** Sets the cell to an error of kind 'text' that says why. */
+  fail(name: string, why: Worded): void {
+    this.#edit(() => this.#set(name, Number.NaN, { ...why, kind: 'text', origin: name }))
   }
 
   /** Defines the cell by an expression. `resolve` gives the cell that a name in the expression stands for. */

@@ -113,7 +113,7 @@ export class Arrival {
       }
     const { formula, lines, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
-    if (why) return { as: 'refused', why: `${formula.name} ${why}` }
+    if (why) return { as: 'refused', why: why.message }
     return { as: 'recipe', formulas: [formula], lines, rest, problems }
   }
 
@@ -182,7 +182,7 @@ function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: rea
   const problems: Problem[] = []
   const formulas = arrived.formulas.filter(formula => {
     const why = tooLarge(formula)
-    if (why) problems.push({ where: {}, message: `${formula.name} ${why}`, severity: 'error' })
+    if (why) problems.push({ ...why, where: {}, severity: 'error' })
     return !why
   })
   return problems.length ? { ...arrived, formulas, problems: [...problems, ...arrived.problems] } : arrived

@@ -1,6 +1,7 @@
 import Papa from 'papaparse'
 import type { Problem } from '../../dough/document/formula.js'
 import { plainCell, safeCell } from '../values/safe-cell.js'
+import { csvProblem } from './words.js'
 
 export interface TableRow {
   readonly row: number // 1-based, as a spreadsheet counts: headings and blank rows too; a cell of several lines is one row
@@ -64,9 +65,7 @@ function delimiterOf(line: string, isHeading: (cell: string) => boolean): string
 export const brokenRow = (row: number, unclosed: boolean): Problem => ({
   where: { row },
   severity: 'error',
-  message: unclosed
-    ? `Row ${row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.`
-    : `Row ${row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.`,
+  ...csvProblem({ code: unclosed ? 'quoteNeverClosed' : 'quoteOutOfPlace', row }),
 })
 
 /** Text as RFC 4180 or its semicolon and tab relatives into rows of cells. Never throws. */

@@ -14,6 +14,7 @@ import {
 import { distinct } from '../values/distinct.js'
 import { unnamed } from './columns.js'
 import { settingKey } from './row.js'
+import type { SettingDiagnostic } from './words.js'
 
 /** A stage while its rows are being read. */
 export interface StageDraft {
@@ -89,24 +90,22 @@ export class FormulaDraft {
 
   /**
    * Has a line of the final dough give for a reading; the second of an ingredient is called `Water (2)`. Says
-   * why where it cannot, to follow `Row 5 `. To be called when all stages are there.
+   * why where it cannot. To be called when all stages are there.
    */
-  hold(reading: Hold['reading'], value: number, ingredient: string): string | undefined {
+  hold(reading: Hold['reading'], value: number, ingredient: string): SettingDiagnostic | undefined {
     const lines = [...this.#stages.values()].at(-1)?.lines ?? []
     const names = distinct(lines.map(line => line.ingredient))
     const line = lines[names.findIndex(name => nameKey(name) === nameKey(ingredient))]
-    if (!line)
-      return `says that ${ingredient} gives, but the final dough has no such line. Name one of its ingredients.`
-    if (this.#holds.some(hold => hold.line === line.id))
-      return `says that ${ingredient} gives, but it gives for another reading already. Let another line give.`
+    if (!line) return { code: 'giverNotFound', ingredient }
+    if (this.#holds.some(hold => hold.line === line.id)) return { code: 'giverGivesAlready', ingredient }
     this.#holds.push({ reading, value, line: line.id })
     return undefined
   }
 
-  /** Jots a calculation down, or says why its name cannot be, to follow `Row 5 `. To be called when all stages are there. */
-  jot(name: string, text: string): string | undefined {
+  /** Jots a calculation down, or says why its name cannot be. To be called when all stages are there. */
+  jot(name: string, text: string): SettingDiagnostic | undefined {
     const problem = jottingNameProblem(name, this.finish())
-    if (problem) return `has a jotting that cannot be: ${problem}`
+    if (problem) return { code: 'jottingRefused', why: problem }
     this.#jottings.push({ id: newId(), name: jottingNameAsKept(name), text })
     return undefined
   }

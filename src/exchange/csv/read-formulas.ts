@@ -1,22 +1,23 @@
-import type { Problem } from '../../dough/document/formula.js'
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Worded } from '../../engine/index.js'
 import { type Column, columnOf } from './columns.js'
 import { readTable, type TableRow } from './csv-table.js'
-import { isBlank, quoted, type Row } from './row.js'
+import { isBlank, type Row } from './row.js'
 import { type FormulasRead, Reader } from './row-reader.js'
+import { csvProblem } from './words.js'
 
-const nothing = (message: string, severity: Problem['severity'] = 'error'): FormulasRead => ({
+const nothing = (why: Worded): FormulasRead => ({
   formulas: [],
-  problems: [{ where: {}, message, severity }],
+  problems: [{ ...why, where: {}, severity: 'error' }],
 })
 
-function missingColumns(columns: ReadonlyMap<Column, number>, headings: TableRow): string | undefined {
+function missingColumns(columns: ReadonlyMap<Column, number>, headings: TableRow): Worded | undefined {
   const missing: string[] = columns.has('ingredient') ? [] : ['ingredient']
   if (!['amount', 'grams', 'percent'].some(c => columns.has(c as Column))) missing.push('amount')
   if (missing.length === 0) return undefined
   const names = headings.cells.filter(cell => !isBlank(cell)).slice(0, 8)
-  return `This file has no column called ${missing.join(' and none called ')}; its first row names ${names.map(quoted).join(', ')}. Name the columns of the ingredients and their amounts so.`
+  return csvProblem({ code: 'columnsMissing', columns: missing, headings: names })
 }
 
 /**
@@ -38,33 +39,26 @@ function missingColumns(columns: ReadonlyMap<Column, number>, headings: TableRow
  *   that are not understood, not possible or not known are kept, with a problem that says so.
  */
 export function readFormulas(csv: string, larder: Larder = larderOf(usualLarder)): FormulasRead {
-  if (isBlank(csv)) return nothing('This file is empty.')
+  if (isBlank(csv)) return nothing(csvProblem({ code: 'csvEmpty' }))
   const table = readTable(csv, cell => columnOf(cell) !== undefined)
   const [headings, ...body] = table.rows
   const columns = new Map<Column, number>()
-  const notRead: string[] = []
+  const notRead: { heading: string; number: number }[] = []
   headings?.cells.forEach((heading, at) => {
     const column = columnOf(heading)
     if (column && !columns.has(column)) columns.set(column, at)
     else if (body.some(({ cells }) => !isBlank(cells[at] ?? '')))
-      notRead.push(isBlank(heading) ? `number ${at + 1}` : quoted(heading))
+      notRead.push({ heading: isBlank(heading) ? '' : heading, number: at + 1 })
   })
   const missing = headings && missingColumns(columns, headings)
   if (!headings || missing) {
-    if (csv.includes('\0') || csv.includes('\ufffd'))
-      return nothing('This is not a text file, or not in UTF-8. Choose a CSV file, or save it as CSV UTF-8.')
-    return nothing(missing ?? table.problems[0]?.message ?? 'This file has no headings.')
+    if (csv.includes('\0') || csv.includes('\ufffd')) return nothing(csvProblem({ code: 'csvNotText' }))
+    return nothing(missing ?? table.problems[0] ?? csvProblem({ code: 'csvWithoutHeadings' }))
   }
   const reader = new Reader(columns, larder)
   reader.problems.push(...table.problems)
-  if (notRead.length > 0)
-    reader.say(
-      'warning',
-      undefined,
-      `These columns are not known, or come twice, and were not read: ${notRead.join(', ')}.`,
-    )
-  if (body.length === 0 && table.problems.length === 0)
-    reader.say('warning', undefined, 'This file has headings but no rows.')
+  if (notRead.length > 0) reader.say('warning', { code: 'columnsNotRead', columns: notRead })
+  if (body.length === 0 && table.problems.length === 0) reader.say('warning', { code: 'csvWithoutRows' })
   const rows: Row[] = []
   for (const { row: number, cells } of body) {
     const cell = (column: Column): string => cells[columns.get(column) ?? -1] ?? ''
@@ -82,11 +76,12 @@ export function readFormulas(csv: string, larder: Larder = larderOf(usualLarder)
       'whole dough percent': cell('whole dough percent'),
     }
     if (cells.slice(headings.cells.length).some(extra => !isBlank(extra)))
-      reader.say(
-        'error',
-        row,
-        `Row ${number} has ${cells.length} cells where the headings are ${headings.cells.length}, and was left out. A comma within a cell needs quotation marks around the cell.`,
-      )
+      reader.say('error', {
+        code: 'tooManyCells',
+        row: number,
+        cells: cells.length,
+        headings: headings.cells.length,
+      })
     else rows.push(row)
   }
   reader.chooseMark(rows, table.delimiter)

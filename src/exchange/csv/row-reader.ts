@@ -4,8 +4,9 @@ import { readCountsAs, sameCountsAs } from '../values/counts-as.js'
 import { type DecimalMark, type PlainNumbers, plainAmount, plainNumbers } from '../values/decimals.js'
 import { type Column, isFormulaSetting, isStageSetting, unnamed } from './columns.js'
 import { addLine, FormulaDraft, type StageDraft } from './formula-draft.js'
-import { amountOf, holdsNumbers, isBlank, quoted, type Row, settingNumbers } from './row.js'
+import { amountOf, holdsNumbers, isBlank, type Row, settingNumbers } from './row.js'
 import { type FinalSetting, readSetting, type StageSetting } from './setting.js'
+import { type CsvDiagnostic, csvProblem, type SettingDiagnostic } from './words.js'
 
 /** What a file of formulas came to. */
 export interface FormulasRead {
@@ -35,8 +36,9 @@ export class Reader {
     readonly larder: Larder,
   ) {}
 
-  say(severity: Problem['severity'], row: Row | undefined, message: string, place: Place = {}): void {
-    this.problems.push({ where: { ...(row ? { row: row.number } : {}), ...place }, message, severity })
+  say(severity: Problem['severity'], diagnostic: CsvDiagnostic, place: Place = {}): void {
+    const at = 'row' in diagnostic ? { row: diagnostic.row } : {}
+    this.problems.push({ ...csvProblem(diagnostic), where: { ...at, ...place }, severity })
   }
 
   /** Which decimal mark does the file use? What its numbers show decides, then the delimiter. */
@@ -62,12 +64,7 @@ export class Reader {
   numbers(row: Row, plain: PlainNumbers, place: Place): string {
     for (const { typed, read } of plain.doubts) {
       if (this.#markIsSure && read.includes('.')) continue
-      this.say(
-        'warning',
-        row,
-        `Row ${row.number} has ${quoted(typed)}, which is read as ${read}. If that is not meant, write it without a mark between thousands and with a decimal point.`,
-        place,
-      )
+      this.say('warning', { code: 'numberDoubtful', row: row.number, typed, read }, place)
     }
     return plain.text
   }
@@ -91,11 +88,7 @@ export class Reader {
       return true
     }
     if (ofLines.some(column => !isBlank(row[column]))) {
-      this.say(
-        'error',
-        row,
-        `Row ${row.number} names no ingredient and was left out. Give it one, or empty the row.`,
-      )
+      this.say('error', { code: 'ingredientMissing', row: row.number })
       return false
     }
     if (!isBlank(row.stage)) formula.stage(row.stage)
@@ -112,47 +105,27 @@ export class Reader {
   line(row: Row, formula: FormulaDraft, stageName: string): void {
     const stage = formula.stage(stageName)
     const id = newId()
+    const { number, ingredient } = row
     const place = { formula: formula.id, stage: stage.id, line: id }
     const plain = plainAmount(amountOf(row), this.#mark)
     const amount = this.numbers(row, plain, place)
-    if (plain.bare)
-      this.say(
-        'remark',
-        row,
-        `Row ${row.number} gives no unit for ${row.ingredient}: taken as ${amount}.`,
-        place,
-      )
+    if (plain.bare) this.say('remark', { code: 'unitMissing', row: number, ingredient, amount }, place)
     if (amount === '' && !isBlank(row['whole dough percent']))
-      this.say(
-        'warning',
-        row,
-        `Row ${row.number} gives only a whole dough percentage for ${row.ingredient}, which is not read. Give it an amount.`,
-        place,
-      )
-    addLine(stage, { id, ingredient: row.ingredient, amount, note: row.note })
+      this.say('warning', { code: 'onlyWholeDough', row: number, ingredient }, place)
+    addLine(stage, { id, ingredient, amount, note: row.note })
     if (!isBlank(row['counts as'])) this.meaning(row, formula, stage, place)
   }
 
   meaning(row: Row, formula: FormulaDraft, stage: StageDraft, place: Place): void {
-    const { ingredient } = row
-    const text = row['counts as']
+    const { number, ingredient, 'counts as': text } = row
+    const about = { row: number, ingredient, countsAs: text }
     if (formula.isStageBefore(ingredient, stage)) {
-      this.say(
-        'remark',
-        row,
-        `Row ${row.number}: ${ingredient} is a stage and counts as what is in it.`,
-        place,
-      )
+      this.say('remark', { code: 'stageCountsAsItself', row: number, ingredient }, place)
       return
     }
     const says = readCountsAs(plainNumbers(text, this.#mark).text)
     if (!says) {
-      this.say(
-        'warning',
-        row,
-        `Row ${row.number} says that ${ingredient} counts as ${quoted(text)}, which is not understood. Write flour, water, salt, other, or starter and its hydration: starter 125%.`,
-        place,
-      )
+      this.say('warning', { code: 'countsAsNotUnderstood', ...about }, place)
       return
     }
     const usual = this.larder.find(ingredient)?.countsAs
@@ -160,20 +133,9 @@ export class Reader {
     if (!said) {
       const same = sameCountsAs(says, usual)
       formula.mean(ingredient, same ? undefined : says)
-      if (usual && !same)
-        this.say(
-          'remark',
-          row,
-          `Row ${row.number}: ${ingredient} counts as ${text.trim()} in this formula, unlike in your larder. The formula keeps its own meaning.`,
-          place,
-        )
+      if (usual && !same) this.say('remark', { code: 'countsAsUnlikeLarder', ...about }, place)
     } else if (!sameCountsAs(said.countsAs ?? usual, says))
-      this.say(
-        'warning',
-        row,
-        `Row ${row.number} says that ${ingredient} counts as ${text.trim()}; an earlier row said otherwise and stands.`,
-        place,
-      )
+      this.say('warning', { code: 'countsAsTwice', ...about }, place)
   }
 
   setting(row: Row, formula: FormulaDraft): boolean {
@@ -185,22 +147,17 @@ export class Reader {
     const stage = onlyStage ? unnamed.stage : row.stage
     const setting = readSetting(row, stage, this.#mark)
     if (setting.kind === 'refused') {
-      this.say('error', row, `Row ${number} ${setting.why}`)
+      this.say('error', { ...setting.why, row: number, isKept: false })
       return false
     }
     if (setting.kind !== 'base' && !formula.isNewSetting(stage, name, row.ingredient)) {
-      this.say(
-        'error',
-        row,
-        `Row ${number} sets ${quoted(name)} a second time. The first stands; take one away.`,
-        place,
-      )
+      this.say('error', { code: 'settingTwice', row: number, setting: name }, place)
       return false
     }
     if (setting.kind === 'formula') setting.use(formula)
     else if (setting.kind === 'kept') {
       formula.keep(number, setting.kept)
-      if (setting.why) this.say('warning', row, `Row ${number} ${setting.why} It is kept.`, place)
+      if (setting.why) this.say(setting.why.severity, { ...setting.why, row: number, isKept: true }, place)
     } else {
       // a base marks the line before it, or else one still to come; the stage itself may still be to come
       const there = setting.kind === 'base' ? formula.findStage(stage) : undefined
@@ -208,7 +165,7 @@ export class Reader {
         this.#ahead.push({ row, formula, stage, setting })
     }
     if (setting.numbers) this.numbers(row, setting.numbers, place)
-    if (setting.remark) this.say('remark', row, `Row ${number} ${setting.remark}`, place)
+    if (setting.remark) this.say('remark', { ...setting.remark, row: number, isKept: false }, place)
     return true
   }
 
@@ -219,8 +176,8 @@ export class Reader {
       const place = { formula: formula.id }
       if (setting.kept) {
         formula.keep(row.number, setting.kept)
-        this.say('warning', row, `Row ${row.number} ${why} It is kept.`, place)
-      } else this.say('error', row, `Row ${row.number} ${why}`, place)
+        this.say('warning', { ...why, row: row.number, isKept: true }, place)
+      } else this.say('error', { ...why, row: row.number, isKept: false }, place)
     }
   }
 
@@ -229,12 +186,8 @@ export class Reader {
     for (const column of ['formula', 'stage'] as const) {
       const [first, ...others] = this.#carried[column]
       if (!first) continue
-      const rows = others.length === 0 ? '' : ` (and ${others.length} more)`
-      this.say(
-        'remark',
-        first,
-        `Row ${first.number}${rows} names no ${column}: taken as part of the ${column} above, or of “${unnamed[column]}” where there is none.`,
-      )
+      const about = { row: first.number, others: others.length, column, unnamed: unnamed[column] }
+      this.say('remark', { code: 'nameCarried', ...about })
     }
     const rowOf = ({ where }: Problem) => where.row ?? 0
     return {
@@ -250,10 +203,10 @@ function whyNot(
   formula: FormulaDraft,
   stage: string,
   setting: StageSetting | FinalSetting,
-): string | undefined {
+): SettingDiagnostic | undefined {
   if (setting.kind === 'final') return setting.use(formula)
   const there = formula.findStage(stage)
-  if (!there) return `sets ${quoted(row.setting)} of ${quoted(stage)}, but ${formula.name} has no such stage.`
+  if (!there) return { code: 'settingOfNoStage', setting: row.setting, stage, formula: formula.name }
   if (setting.use(there, 'first')) return undefined
-  return `marks ${quoted(setting.ingredient ?? '')} as base, but ${stage} has no such line left to mark.`
+  return { code: 'baseNotFound', ingredient: setting.ingredient ?? '', stage }
 }

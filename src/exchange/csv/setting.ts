@@ -6,11 +6,12 @@ import { heldBy, readHoldValue } from '../values/hold-text.js'
 import { readGrams, readPercent } from '../values/written-weights.js'
 import { isFormulaSetting, isHoldSetting, isJottingSetting, isStageSetting } from './columns.js'
 import { type FormulaDraft, markBase, type StageDraft } from './formula-draft.js'
-import { holdsNumbers, isBlank, quoted, type Row, settingNumbers } from './row.js'
+import { holdsNumbers, isBlank, type Row, settingNumbers } from './row.js'
+import type { SettingDiagnostic } from './words.js'
 
 interface Aside {
   readonly numbers?: PlainNumbers
-  readonly remark?: string // to follow `Row 5 `
+  readonly remark?: SettingDiagnostic
   readonly kept?: KeptSetting // what is kept, with a warning, where it turns out that it cannot be used
 }
 
@@ -25,19 +26,23 @@ export interface StageSetting extends Aside {
 /** A setting that speaks of what is known only when all rows are read. Says why it cannot be. */
 export interface FinalSetting extends Aside {
   readonly kind: 'final'
-  use(formula: FormulaDraft): string | undefined
+  use(formula: FormulaDraft): SettingDiagnostic | undefined
 }
 
-/** What a row that sets something does, or why it cannot (to follow `Row 5 `). */
+/** What a row that sets something does, or why it cannot. */
 export type Setting =
-  | { readonly kind: 'refused'; readonly why: string }
+  | { readonly kind: 'refused'; readonly why: SettingDiagnostic }
   | StageSetting
   | FinalSetting
   | (Aside & { readonly kind: 'formula'; use(formula: FormulaDraft): void })
-  | (Aside & { readonly kind: 'kept'; readonly kept: KeptSetting; readonly why?: string })
+  | (Aside & {
+      readonly kind: 'kept'
+      readonly kept: KeptSetting
+      readonly why?: SettingDiagnostic & { readonly severity: 'warning' | 'remark' }
+    })
 
 const yesOrNo: Readonly<Record<string, boolean>> = { yes: true, no: false, true: true, false: false }
-const refused = (why: string): Setting => ({ kind: 'refused', why })
+const refused = (why: SettingDiagnostic): Setting => ({ kind: 'refused', why })
 
 /** A row that sets something, with its value in plain numbers where it has some. */
 class SettingRow {
@@ -70,30 +75,28 @@ class SettingRow {
   }
 
   /** Kept as it is, with a warning that says what to write. */
-  keep(why: string): Setting {
-    return { kind: 'kept', kept: this.kept, why, ...this.aside }
+  keep(why: SettingDiagnostic): Setting {
+    return { kind: 'kept', kept: this.kept, why: { ...why, severity: 'warning' }, ...this.aside }
   }
 
   ferments(): Setting {
     const value = yesOrNo[nameKey(this.text)]
     if (value === undefined)
-      return refused(`says ${quoted(this.text)} where only yes or no tells whether ${this.stage} ferments.`)
+      return refused({ code: 'fermentsNotUnderstood', amount: this.text, stage: this.stage })
     return this.#ofStage({ ferments: value })
   }
 
   keepBack(): Setting {
     const keepBack = nameKey(this.text) === 'seed' ? 'seed' : readGrams(this.text)
     if (keepBack === undefined || keepBack === Infinity)
-      return this.keep(`gives ${quoted(this.row.amount)} as keep-back. Write a weight, like 50 g, or seed.`)
+      return this.keep({ code: 'keepBackNotUnderstood', amount: this.row.amount })
     return { ...this.#ofStage({ keepBack }), kept: this.kept }
   }
 
   loss(use: 'stage' | 'loss' | 'bakeLoss'): Setting {
     const loss = readPercent(this.text)
     if (loss === undefined || !(loss < 1))
-      return this.keep(
-        `gives ${quoted(this.row.amount)} as ${this.key}. Write a percentage from 0 to below 100, like 2%.`,
-      )
+      return this.keep({ code: 'lossNotUnderstood', amount: this.row.amount, setting: this.key })
     if (use !== 'stage') return this.#ofFormula({ [use]: loss })
     return { ...this.#ofStage({ loss }), kept: this.kept }
   }
@@ -101,31 +104,26 @@ class SettingRow {
   flourWeight(): Setting {
     const grams = readGrams(this.text) ?? 0
     if (!(grams > 0 && grams < Infinity))
-      return refused(`gives ${quoted(this.row.amount)} as flour weight. Write a weight, like 1000 g.`)
+      return refused({ code: 'flourWeightNotUnderstood', amount: this.row.amount })
     return this.#ofFormula({ flourWeight: grams })
   }
 
   make(): Setting {
     const batch = readMake(this.text)
-    if (!batch)
-      return this.keep(
-        `says to make ${quoted(this.row.amount)}, which is not understood. Write 6 × 900 g, 5400 g dough, 1000 g flour, all of 310 g Levain, or 2.5 times.`,
-      )
+    if (!batch) return this.keep({ code: 'makeNotUnderstood', amount: this.row.amount })
     return this.#ofFormula({ make: batch })
   }
 
   hold(): Setting {
     const { row, key, text } = this
     const reading = heldBy(key)
-    if (!reading)
-      return this.keep(`holds ${quoted(key.slice('hold '.length))}, which is no reading known here.`)
+    if (!reading) return this.keep({ code: 'holdOfNoReading', reading: key.slice('hold '.length) })
     const value = readHoldValue(reading, text)
     if (value === undefined) {
-      const like = isWeightReading(reading) ? 'a weight, like 2000 g' : 'a percentage, like 75%'
-      return this.keep(`has ${quoted(row.amount)} for ${quoted(row.setting)}. Write ${like}.`)
+      const measures = isWeightReading(reading) ? 'weight' : 'percentage'
+      return this.keep({ code: 'holdNotUnderstood', amount: row.amount, setting: row.setting, measures })
     }
-    if (isBlank(row.ingredient))
-      return this.keep(`does not say which line of the final dough gives. Name its ingredient.`)
+    if (isBlank(row.ingredient)) return this.keep({ code: 'holdWithoutGiver' })
     const use = (formula: FormulaDraft) => formula.hold(reading, value, row.ingredient)
     return { kind: 'final', use, kept: this.kept, ...this.aside }
   }
@@ -139,20 +137,20 @@ class SettingRow {
 
   note(): Setting {
     const note = this.text === '' ? this.row.note : this.text
-    if (note === '') return refused('is a note without words. Write it in the amount column.')
+    if (note === '') return refused({ code: 'noteWithoutWords' })
     return this.#ofFormula({ note })
   }
 
   base(): Setting {
     const { amount, ingredient } = this.row
     const named = isBlank(amount) ? ingredient : amount // it may stand in either
-    if (isBlank(named)) return refused('marks no ingredient as base. Name one in the amount column.')
+    if (isBlank(named)) return refused({ code: 'baseWithoutName' })
     return { kind: 'base', ingredient: named, use: (there, which) => markBase(there, named, which) }
   }
 
   unknown(): Setting {
-    const remark = `sets ${quoted(this.row.setting)}, which is not known here. It is kept.`
-    return { kind: 'kept', kept: this.kept, ...(this.numbers ? this.aside : { remark }) }
+    const why = { code: 'settingUnknown', setting: this.row.setting, severity: 'remark' } as const
+    return { kind: 'kept', kept: this.kept, ...(this.numbers ? this.aside : { why }) }
   }
 
   #ofStage(fields: Partial<Pick<StageDraft, 'ferments' | 'keepBack' | 'loss'>>): StageSetting {
@@ -177,21 +175,17 @@ function read(said: SettingRow): Setting {
   const { key, stage, row } = said
   const mayName =
     isHoldSetting(key) || (key === 'base' && (isBlank(row.amount) || row.amount === row.ingredient))
-  if (!isBlank(row.ingredient) && !mayName)
-    return refused('has both an ingredient and a setting and was left out. Put them in two rows.')
+  if (!isBlank(row.ingredient) && !mayName) return refused({ code: 'settingAndIngredient' })
   if (isStageSetting(key) && !isFormulaSetting(key) && isBlank(stage))
-    return refused(`sets ${quoted(row.setting)} without saying for which stage. Name the stage.`)
+    return refused({ code: 'settingWithoutStage', setting: row.setting })
   if (!isBlank(stage)) {
     if (key === 'base') return said.base()
     if (key === 'ferments') return said.ferments()
     if (key === 'keep-back') return said.keepBack()
     if (key === 'loss') return said.loss('stage')
-    if (key === 'flour weight')
-      return refused('sets the flour weight of a stage. It is the formula’s own: leave the stage empty.')
+    if (key === 'flour weight') return refused({ code: 'flourWeightOfStage' })
     if (key !== 'note' && isFormulaSetting(key))
-      return said.keep(
-        `sets ${quoted(row.setting)} of a stage. It is the formula’s own: leave the stage empty.`,
-      )
+      return said.keep({ code: 'settingOfFormula', setting: row.setting })
     return said.unknown()
   }
   if (key === 'flour weight') return said.flourWeight()
@@ -209,5 +203,5 @@ export function readSetting(row: Row, stage: string, mark: DecimalMark): Setting
   if (setting.kind === 'refused' || setting.kind === 'kept') return setting
   // Settings that are used have no room for a note beside their value.
   if (isBlank(row.note) || isBlank(row.amount)) return setting
-  return { ...setting, remark: `has a note on ${quoted(row.setting)}, which is not kept.` }
+  return { ...setting, remark: { code: 'settingNoteNotKept', setting: row.setting } }
 }

@@ -1,8 +1,11 @@
+import type { Worded } from '../../engine/index.js'
+import { type DataDiagnostic, dataProblem, type LeftOut, type Listed } from './words.js'
+
 /** The fields of an object from a file, of which nothing is known yet. */
 export type Fields = Readonly<Record<string, unknown>>
 
-/** Told what was left out, to follow the name of what it belongs to: `lost its batch`. */
-export type Tell = (what: string) => void
+/** Told what was left out. */
+export type Tell = (what: LeftOut) => void
 
 /** How one field is read. */
 export interface Field {
@@ -32,8 +35,7 @@ export function readFields(
     const read = field.read(at)
     if (read !== at) changed = true
     if (read !== undefined) return [[name, read]]
-    if (!field.must)
-      tell(`has ${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name} that is not understood; it is left out.`)
+    if (!field.must) tell({ code: 'fieldNotUnderstood', field: name })
     return []
   })
   const there = new Set(entries.map(([name]) => name))
@@ -49,12 +51,12 @@ export function readFields(
 
 /** Reads a list; what cannot be read of it is left out and told. The same list where all could. */
 export const list =
-  <T>(readOne: (value: unknown) => T | undefined, what: string, tell: Tell): Field['read'] =>
+  <T>(readOne: (value: unknown) => T | undefined, listed: Listed, tell: Tell): Field['read'] =>
   value => {
     if (!Array.isArray(value)) return undefined
     const read = value.map(readOne)
     const lost = read.filter(item => item === undefined).length
-    if (lost > 0) tell(`has ${lost === 1 ? `a ${what}` : `${lost} times a ${what}`} that could not be read.`)
+    if (lost > 0) tell({ code: 'itemsUnreadable', listed, count: lost })
     return lost === 0 && read.every((item, at) => item === value[at])
       ? value
       : read.filter(item => item !== undefined)
@@ -90,11 +92,10 @@ const forbidden = '__proto__' // as a field it changes what other code makes of 
  * Looks through a parsed JSON value without recursion and takes out fields that are named like the prototype of
  * an object. Says why it is not to be used; undefined when it is.
  */
-export function whyHostile(value: unknown): string | undefined {
+export function whyHostile(value: unknown): Worded<DataDiagnostic> | undefined {
   let level: unknown[] = [value]
   for (let depth = 0; level.length > 0; depth++) {
-    if (depth > deepest)
-      return `This file nests things more than ${deepest} deep, which no workbook does. It is not read.`
+    if (depth > deepest) return dataProblem({ code: 'fileTooDeep', most: deepest })
     const next: unknown[] = []
     for (const item of level) {
       if (typeof item !== 'object' || item === null) continue

@@ -1,4 +1,4 @@
-import { batchProblem } from '../../dough/document/batch.js'
+import { batchProblem } from '../../dough/document/checks.js'
 import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { readingNames } from '../../dough/document/reading-names.js'
 import {
@@ -173,7 +173,7 @@ export function readFormulaData(
 function withOwnIds(formula: Formula, tell: Tell): Formula {
   const all = [...formula.stages, ...formula.stages.flatMap(s => s.lines), ...(formula.jottings ?? [])]
   if (new Set(all.map(({ id }) => id)).size === all.length) return formula
-  tell('has two parts with one id; one of them has a new one.')
+  tell({ code: 'idsRepeated' })
   // The lines of the final dough come first: a hold means one of them.
   const seen = new Set<string>()
   const own = <T extends { readonly id: string }>(thing: T): T => {

@@ -1,16 +1,19 @@
 import type { Formula } from '../../dough/document/formula.js'
+import type { Worded } from '../../engine/index.js'
+import { type DataDiagnostic, dataProblem } from './words.js'
 
 const mostStages = 200
 const mostLines = 5000
 
-const inWords = (count: number): string => count.toLocaleString('en-GB')
-
-/** Why a formula is larger than any is kept here, in words that follow its name; undefined where it is not. */
-export function tooLarge({ stages }: Pick<Formula, 'stages'>): string | undefined {
+/** Why a formula is larger than any is kept here; undefined where it is not. */
+export function tooLarge({
+  name,
+  stages,
+}: Pick<Formula, 'name' | 'stages'>): Worded<DataDiagnostic> | undefined {
   const lines = stages.reduce((sum, stage) => sum + stage.lines.length, 0)
-  if (lines > mostLines)
-    return `has ${inWords(lines)} lines; a formula holds at most ${inWords(mostLines)}. Bring it in in parts.`
+  const about = (count: number, most: number) => ({ formula: name, count, most })
+  if (lines > mostLines) return dataProblem({ code: 'tooManyLines', ...about(lines, mostLines) })
   if (stages.length > mostStages)
-    return `has ${inWords(stages.length)} stages; a formula holds at most ${mostStages}. Bring it in in parts.`
+    return dataProblem({ code: 'tooManyStages', ...about(stages.length, mostStages) })
   return undefined
 }

@@ -1,10 +1,12 @@
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { Worded } from '../../engine/index.js'
 import { withOwnMeanings } from '../values/own-meanings.js'
 import { whyHostile } from './fields.js'
 import { readFormulaData } from './formula-data.js'
 import { withIds, withoutIds } from './new-ids.js'
-import { fromBase64Url, noStreams, type Problem, pack, toBase64Url, unpack } from './packed.js'
+import { fromBase64Url, type NotPacked, notPacked, pack, toBase64Url, unpack } from './packed.js'
+import { type DataDiagnostic, dataProblem, type LeftOut } from './words.js'
 
 const version = 1
 /** What every browser and most messages let through (RFC 9110, section 4.1, asks for 8,000 octets at least). */
@@ -17,18 +19,21 @@ const key = 'formula='
  * A link to `base` that carries the whole formula in its fragment, which no browser sends to a server. Kept states stay
  * behind; what ingredients count as in `larder`, unlike in the usual one, goes along.
  */
-export async function linkOf(formula: Formula, base: string, larder?: Larder): Promise<string | Problem> {
+export async function linkOf(formula: Formula, base: string, larder?: Larder): Promise<string | NotPacked> {
   const { states: _states, ...sent } = withoutIds(withOwnMeanings(formula, larder))
   const packed = await pack(JSON.stringify(sent))
-  if (!packed) return { problem: noStreams }
+  if (!packed) return notPacked({ code: 'browserWithoutStreams' })
   const bytes = new Uint8Array(packed.length + 1)
   bytes[0] = version
   bytes.set(packed, 1)
   const link = `${base.replace(/#.*$/s, '')}#${key}${toBase64Url(bytes)}`
   if (link.length <= mostCharacters) return link
-  return {
-    problem: `${formula.name} is too long for a link: ${link.length} characters, where ${mostCharacters} get through everywhere. Send it as a file instead.`,
-  }
+  return notPacked({
+    code: 'linkTooLong',
+    formula: formula.name,
+    characters: link.length,
+    most: mostCharacters,
+  })
 }
 
 /** Whether the fragment of an address holds a formula, readable or not. */
@@ -40,17 +45,13 @@ export const isFormulaLink = (fragment: string): boolean => fragment.replace(/^#
  */
 export async function formulaFromLink(
   fragment: string,
-): Promise<{ readonly formula: Formula; readonly remarks: readonly string[] } | Problem> {
-  const damaged = {
-    problem: 'This link is damaged or not whole. Ask for it again, or for the formula as a file.',
-  }
-  if (fragment.length > mostCharacters)
-    return { problem: 'This link is longer than any that Tarebook makes. It was not opened.' }
-  if (!isFormulaLink(fragment)) return { problem: 'There is no formula in this link.' }
+): Promise<{ readonly formula: Formula; readonly remarks: readonly Worded<DataDiagnostic>[] } | NotPacked> {
+  const damaged = notPacked({ code: 'linkDamaged' })
+  if (fragment.length > mostCharacters) return notPacked({ code: 'linkOverlong' })
+  if (!isFormulaLink(fragment)) return notPacked({ code: 'linkWithoutFormula' })
   const bytes = fromBase64Url(fragment.replace(/^#/, '').slice(key.length))
   if (!bytes || bytes.length < 2) return damaged
-  if (bytes[0]! > version)
-    return { problem: 'This link was made by a newer Tarebook. Bring this one up to date and open it again.' }
+  if (bytes[0]! > version) return notPacked({ code: 'linkOfNewerVersion' })
   if (bytes[0] !== version) return damaged
   const unpacked = await unpack(bytes.subarray(1), mostUnpacked)
   if ('problem' in unpacked) return unpacked
@@ -60,10 +61,13 @@ export async function formulaFromLink(
   } catch {
     return damaged
   }
-  const remarks: string[] = []
+  const remarks: LeftOut[] = []
   const formula = whyHostile(value)
     ? undefined
     : readFormulaData(value, told => remarks.push(told), 'a state')
   if (!formula) return damaged
-  return { formula: withIds(formula), remarks: remarks.map(told => `The formula ${told}`) }
+  return {
+    formula: withIds(formula),
+    remarks: remarks.map(told => dataProblem({ ...told, item: 'formula' })),
+  }
 }

@@ -1,11 +1,12 @@
-/** Why bytes could not be packed or unpacked: a sentence. */
-export interface Problem {
-  readonly problem: string
+import type { Worded } from '../../engine/index.js'
+import { type DataDiagnostic, dataProblem } from './words.js'
+
+/** Why bytes could not be packed or unpacked. */
+export interface NotPacked {
+  readonly problem: Worded<DataDiagnostic>
 }
 
-/** What a browser without the streams is told. */
-export const noStreams =
-  'This browser cannot make or read such links: it is older than 2023. Send the formula as a file instead.'
+export const notPacked = (diagnostic: DataDiagnostic): NotPacked => ({ problem: dataProblem(diagnostic) })
 
 const hasStreams = (): boolean =>
   typeof CompressionStream !== 'undefined' && typeof DecompressionStream !== 'undefined'
@@ -58,17 +59,14 @@ export async function pack(text: string): Promise<Uint8Array<ArrayBuffer> | unde
 export async function unpack(
   bytes: Uint8Array<ArrayBuffer>,
   most: number,
-): Promise<{ readonly text: string } | Problem> {
-  if (!hasStreams()) return { problem: noStreams }
-  const damaged = {
-    problem: 'This link is damaged or not whole. Ask for it again, or for the formula as a file.',
-  }
+): Promise<{ readonly text: string } | NotPacked> {
+  if (!hasStreams()) return notPacked({ code: 'browserWithoutStreams' })
   try {
     const all = await through(new DecompressionStream('deflate-raw') as Piped, bytes, most)
-    if (!all) return { problem: 'This link unpacks to more than any formula holds. It was not opened.' }
+    if (!all) return notPacked({ code: 'linkUnpacksTooLarge' })
     return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(all) }
   } catch {
-    return damaged
+    return notPacked({ code: 'linkDamaged' })
   }
 }
 

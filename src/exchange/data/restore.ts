@@ -5,6 +5,7 @@ import type { Change, Transaction, Workbook } from '../../dough/document/workboo
 import { freeName } from '../../dough/edits/edits.js'
 import { larderWith, usualLarder } from '../../dough/larder/usual-larder.js'
 import { withIds } from './new-ids.js'
+import { fromFile, restoreLabels } from './restore-words.js'
 import { sameFormula } from './same-formula.js'
 
 /** Something of a workbook file beside what the workbook has of it. */
@@ -118,7 +119,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
   const plan = restorePlan(current, incoming)
   if (choice.way === 'replace')
     return {
-      label: 'Replace the workbook by a file',
+      label: restoreLabels.replace(),
       changes: [
         { of: 'workbook', value: { name: incoming.name, scale: incoming.scale, later: incoming.later } },
         ...replaced(plan.formulas, plan.missing.formulas, ofFormula),
@@ -166,7 +167,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     const value = {
       ...ingredient,
       id: is === 'new' && !larderIds.has(ingredient.id) ? ingredient.id : newId(),
-      name: is === 'new' ? ingredient.name : `${ingredient.name} (from the file)`,
+      name: is === 'new' ? ingredient.name : fromFile(ingredient.name),
       otherNames: ingredient.otherNames.filter(name => !larder.find(name)),
     }
     changes.push(ofIngredient(value.id, value))
@@ -178,5 +179,5 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     plan.later.length > 0 ? { ...current.later, ...incoming.later, ...current.later } : current.later
   if (name !== current.name || scale !== current.scale || later !== current.later)
     changes.unshift({ of: 'workbook', value: { name, scale, later } })
-  return { label: 'Add from a workbook file', changes }
+  return { label: restoreLabels.add(), changes }
 }

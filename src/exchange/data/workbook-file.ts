@@ -1,10 +1,11 @@
-import { scaleProblem } from '../../dough/document/batch.js'
+import { scaleProblem } from '../../dough/document/checks.js'
 import { newId, type Problem } from '../../dough/document/formula.js'
 import { optionsOf, type Workbook } from '../../dough/document/workbook.js'
-import { quoted } from '../csv/row.js'
+import type { Worded } from '../../engine/index.js'
 import { type Fields, isFields, type Tell, whyHostile } from './fields.js'
 import { readFormulaData } from './formula-data.js'
 import { readIngredientData } from './ingredient-data.js'
+import { type DataDiagnostic, type DataItem, dataProblem, type LeftOut } from './words.js'
 
 const formatName = 'tarebook workbook file'
 const formatVersion = 1
@@ -41,20 +42,20 @@ export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISO
   return `${JSON.stringify(file, null, 1)}\n`
 }
 
-const refused = (message: string): WorkbookRead => ({
-  problems: [{ where: {}, message, severity: 'error' }],
+const refused = (why: Worded<DataDiagnostic>): WorkbookRead => ({
+  problems: [{ ...why, where: {}, severity: 'error' }],
 })
 
-/** The JSON of a text, or why it is not to be read, in a sentence. */
-function parsed(json: string): { readonly value: unknown } | string {
+/** The JSON of a text, or why it is not to be read. */
+function parsed(json: string): { readonly value: unknown } | Worded<DataDiagnostic> {
   if (json.length > mostCharacters)
-    return `This file has ${Math.round(json.length / 1e6)} million characters; a workbook file has at most ${mostCharacters / 1e6} million.`
-  if (json.trim() === '') return 'This file is empty.'
+    return dataProblem({ code: 'fileTooLong', characters: json.length, most: mostCharacters })
+  if (json.trim() === '') return dataProblem({ code: 'fileEmpty' })
   let value: unknown
   try {
     value = JSON.parse(json.replace(/^\ufeff/, ''))
   } catch {
-    return 'This is not a workbook file, or not the whole of one. Choose a file that Tarebook wrote, or read formulas from a table instead.'
+    return dataProblem({ code: 'fileNotJson' })
   }
   return whyHostile(value) ?? { value }
 }
@@ -64,15 +65,20 @@ class Told {
   readonly problems: Problem[] = []
   #more = 0
 
-  say(severity: Problem['severity'], message: string, formula?: string): void {
+  say(severity: Problem['severity'], diagnostic: DataDiagnostic, formula?: string): void {
     if (this.problems.length >= mostProblems) this.#more++
-    else this.problems.push({ where: formula === undefined ? {} : { formula }, message, severity })
+    else
+      this.problems.push({
+        ...dataProblem(diagnostic),
+        where: formula === undefined ? {} : { formula },
+        severity,
+      })
   }
 
   all(): Problem[] {
     if (this.#more === 0) return this.problems
-    const message = `There are ${this.#more} more things that could not be read.`
-    return [...this.problems, { where: {}, message, severity: 'error' }]
+    const more = dataProblem({ code: 'moreUnreadable', count: this.#more })
+    return [...this.problems, { ...more, where: {}, severity: 'error' }]
   }
 }
 
@@ -84,36 +90,36 @@ interface Kept {
 /** The items of a list that can be read, each under an id of its own; the list itself where all can. */
 function readItems<T extends Kept>(
   value: unknown,
-  what: string,
+  item: DataItem['item'],
   readOne: (item: unknown, tell: Tell) => T | undefined,
   told: Told,
 ): readonly T[] {
-  if (value !== undefined && !Array.isArray(value))
-    told.say('error', `The ${what}s of this file could not be read.`)
+  if (value !== undefined && !Array.isArray(value)) told.say('error', { code: 'listUnreadable', item })
   if (!Array.isArray(value)) return []
   const ids = new Set<string>()
-  const items = value.flatMap((item: unknown, at): T[] => {
-    const named = isFields(item) && typeof item.name === 'string' ? quoted(item.name) : `number ${at + 1}`
-    const asides: string[] = []
-    const read = readOne(item, aside => asides.push(aside))
+  const items = value.flatMap((one: unknown, at): T[] => {
+    const of: DataItem =
+      isFields(one) && typeof one.name === 'string' ? { item, name: one.name } : { item, place: at + 1 }
+    const asides: LeftOut[] = []
+    const read = readOne(one, aside => asides.push(aside))
     if (!read) {
-      told.say('error', `The ${what} ${named} is damaged and was left out.`)
+      told.say('error', { code: 'itemDamaged', ...of })
       return []
     }
     const own = ids.has(read.id) ? { ...read, id: newId() } : read
     ids.add(own.id)
-    for (const aside of asides) told.say('warning', `The ${what} ${named} ${aside}`, own.id)
+    for (const aside of asides) told.say('warning', { ...aside, ...of }, own.id)
     return [own]
   })
   return items.length === value.length && items.every((item, i) => item === value[i]) ? value : items
 }
 
 /** Why a file of this format cannot be read by this version; undefined when it can. */
-function versionProblem(version: unknown): string | undefined {
+function versionProblem(version: unknown): Worded<DataDiagnostic> | undefined {
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return 'This workbook file does not say of which version it is, so it cannot be read.'
+    return dataProblem({ code: 'fileWithoutVersion' })
   if (version > formatVersion)
-    return `This workbook file was written by a newer Tarebook (version ${version} of the file; this one reads up to ${formatVersion}). Bring Tarebook up to date and read it again; nothing was changed.`
+    return dataProblem({ code: 'fileOfNewerVersion', version, known: formatVersion })
   return undefined
 }
 
@@ -123,10 +129,9 @@ function versionProblem(version: unknown): string | undefined {
  */
 export function readWorkbookFile(text: string): WorkbookRead {
   const json = parsed(text)
-  if (typeof json === 'string') return refused(json)
+  if ('code' in json) return refused(json)
   let file = json.value
-  if (!isFields(file) || file.format !== formatName)
-    return refused('This is not a workbook file of Tarebook. Choose a file that “Send out” wrote.')
+  if (!isFields(file) || file.format !== formatName) return refused(dataProblem({ code: 'fileNotWorkbook' }))
   const problem = versionProblem(file.version)
   if (problem) return refused(problem)
   for (const migrate of migrations.slice(Number(file.version) - 1)) file = migrate(file as Fields)
@@ -141,19 +146,17 @@ export function readWorkbookFile(text: string): WorkbookRead {
     larder,
     ...later
   } = file as Fields
-  for (const [items, what] of [
+  for (const [list, items] of [
     [formulas, 'formulas'],
     [larder, 'ingredients'],
   ] as const)
-    if (Array.isArray(items) && items.length > mostItems)
-      return refused(`This file holds ${items.length} ${what}; at most ${mostItems} are read.`)
+    if (Array.isArray(list) && list.length > mostItems)
+      return refused(dataProblem({ code: 'tooManyItems', items, count: list.length, most: mostItems }))
 
   const told = new Told()
-  if (!Array.isArray(formulas)) told.say('error', 'This file holds no list of formulas.')
-  if (name !== undefined && typeof name !== 'string')
-    told.say('warning', 'The name of the workbook could not be read.')
-  if (scale !== undefined && !isScale(scale))
-    told.say('warning', 'How the scale weighs could not be read; it is the usual one.')
+  if (!Array.isArray(formulas)) told.say('error', { code: 'withoutFormulas' })
+  if (name !== undefined && typeof name !== 'string') told.say('warning', { code: 'nameUnreadable' })
+  if (scale !== undefined && !isScale(scale)) told.say('warning', { code: 'scaleUnreadable' })
   const workbook = {
     name: typeof name === 'string' ? name : '',
     ...optionsOf({

@@ -1,13 +1,13 @@
+import { allergensOf, cautionsOf } from '../../dough/about/allergens.js'
 import {
   allergenSentence,
-  allergensOf,
-  cautionsOf,
   cautionWords,
   localCodesSentence,
   notKnownSentence,
-} from '../../dough/about/allergens.js'
+} from '../../dough/about/words.js'
 import { type ListName, listWords } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { listedSentence } from './words.js'
 
 /** The list that is named where nobody has chosen one: the longest. */
 export const usualList: ListName = 'eu'
@@ -21,10 +21,10 @@ export function cautionsSaid(sheet: FigureSheet, list: ListName): string[] {
   const listed = all[list].map(({ entry, ingredients }) => `${entry} in ${ingredients.join(', ')}`)
   const cautions = cautionsOf(sheet)
   return [
-    `Listed, of ${listWords[list]}: ${listed.length > 0 ? listed.join('; ') : 'nothing that the larder knows to be on it'}.`,
+    listedSentence(listWords[list], listed),
     ...(notKnown.length > 0 ? [notKnownSentence(notKnown)] : []),
     allergenSentence,
-    ...cautions.map(({ of, sentence }) => `${cautionWords[of]}: ${sentence}`),
+    ...cautions.map(({ code, message }) => `${cautionWords[code]}: ${message}`),
     ...(cautions.length > 0 ? [localCodesSentence] : []),
   ]
 }

@@ -1,12 +1,9 @@
-import {
-  type Household,
-  type HouseholdOptions,
-  householdOf,
-  householdSentence,
-} from '../../dough/about/household.js'
+import { type Household, type HouseholdOptions, householdOf } from '../../dough/about/household.js'
+import { householdSentence } from '../../dough/about/words.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { aligned, householdHeading, inLines } from './plain-cells.js'
 import { gramsSaid, percentSaid } from './printed.js'
+import { measuredSentence } from './words.js'
 
 const systemWords = { us: 'US', metric: 'metric', imperial: 'imperial' } as const
 
@@ -42,7 +39,7 @@ export function changeSaid({ trueHydration, salt }: Household): string | undefin
       ? []
       : [`${words} ${percentSaid(measured)} instead of ${percentSaid(weighed)}`],
   )
-  return parts.length ? `Measured so, the dough has ${parts.join(' and ')}.` : undefined
+  return parts.length ? measuredSentence(parts) : undefined
 }
 
 /** A formula's batch in cups and spoons, to stand beneath its plain text: for people, and passed over when it is read back. */

@@ -13,7 +13,6 @@ import {
   type Stage,
   usualFlourWeight,
 } from '../../dough/document/formula.js'
-import { quoted } from '../csv/row.js'
 import type { FormulasRead } from '../csv/row-reader.js'
 import { readMake } from '../values/batch-text.js'
 import { readCountsAs } from '../values/counts-as.js'
@@ -22,6 +21,7 @@ import { heldBy, readHoldValue } from '../values/hold-text.js'
 import { readGrams, readPercent } from '../values/written-weights.js'
 import { cautionsHeading, cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
 import { headings } from './plain-text.js'
+import { type TextDiagnostic, textProblem } from './words.js'
 
 const mostCharacters = 1e6
 const mostLines = 20_000
@@ -135,7 +135,7 @@ class FormulaRead {
     return true
   }
 
-  finish(say: (row: number, message: string) => void): Formula {
+  finish(say: (row: number, diagnostic: TextDiagnostic) => void): Formula {
     if (this.stages.length === 0) this.stages.push(newStage('Final dough'))
     const named = (lines: readonly Line[]) => {
       const names = distinct(lines.map(l => l.ingredient)).map(nameKey)
@@ -145,7 +145,7 @@ class FormulaRead {
     const stages = this.stages.map(({ bases, columns: _columns, ...stage }): Stage => {
       const lineCalled = named(stage.lines)
       const marked = new Set(bases.map(lineCalled))
-      if (marked.has(undefined)) say(this.row, `${stage.name} has no line of the name that is its base.`)
+      if (marked.has(undefined)) say(this.row, { code: 'textBaseNotFound', stage: stage.name })
       return { ...stage, lines: stage.lines.map(l => (marked.has(l) ? { ...l, base: true } : l)) }
     })
     const formula: Formula = {
@@ -160,8 +160,7 @@ class FormulaRead {
     const lineCalled = named(finalDoughOf(formula).lines)
     const holds = this.holds.flatMap(({ row, reading, value, ingredient }): Hold[] => {
       const line = lineCalled(ingredient)
-      if (!line)
-        say(row, `Line ${row} says that ${quoted(ingredient)} gives, but the final dough has no such line.`)
+      if (!line) say(row, { code: 'textGiverNotFound', row, ingredient })
       return line ? [{ reading, value, line: line.id }] : []
     })
     const losses = {
@@ -208,11 +207,11 @@ export const isPlainText = (text: string): boolean =>
  */
 export function readPlainText(text: string): FormulasRead {
   const problems: Problem[] = []
-  const say = (row: number, message: string, severity: Problem['severity'] = 'error') =>
-    void problems.push({ where: { row }, message, severity })
+  const say = (row: number, diagnostic: TextDiagnostic) =>
+    void problems.push({ ...textProblem(diagnostic), where: { row }, severity: 'error' })
   const lines = text.length > mostCharacters ? [] : linesOf(text)
   if (text.length > mostCharacters || lines.length > mostLines) {
-    say(1, 'This text is too long to be a formula. Bring in a file instead.')
+    say(1, { code: 'textTooLong' })
     return { formulas: [], problems }
   }
   const read: FormulaRead[] = []
@@ -230,7 +229,7 @@ export function readPlainText(text: string): FormulasRead {
       read.push(formula)
       stage = undefined
       at++
-    } else if (!formula) say(row, `Line ${row} comes before any title and was left out: ${quoted(line)}.`)
+    } else if (!formula) say(row, { code: 'textBeforeTitle', row, text: line })
     else if (isUnderline(lines[at + 1], stageLine)) {
       stage = newStage(uncell(line))
       formula.stages.push(stage)
@@ -239,8 +238,7 @@ export function readPlainText(text: string): FormulasRead {
       if (isBlock === 'note')
         formula.note += `${formula.note === '' && lines[at - 1] === 'Note:' ? '' : '\n'}${line.slice(2)}`
     } else if (stage?.columns) {
-      if (!formula.line(stage, line))
-        say(row, `Line ${row} is no line of a stage and was left out: ${quoted(line)}.`)
+      if (!formula.line(stage, line)) say(row, { code: 'textNoLine', row, text: line })
     } else if (stage && cellsIn(line)[0] === headings.ingredient && !line.includes(':'))
       stage.columns = cellsIn(line)
     else {
@@ -251,9 +249,9 @@ export function readPlainText(text: string): FormulasRead {
       const isRead =
         isBlock !== undefined ||
         (stage ? formula.stageSetting(stage, name, value) : formula.setting(row, name, value))
-      if (!isRead) say(row, `Line ${row} is not understood and was left out: ${quoted(line)}.`)
+      if (!isRead) say(row, { code: 'textNotUnderstood', row, text: line })
     }
   }
-  if (!formula && problems.length === 0) say(1, 'There is no formula in this text.')
+  if (!formula && problems.length === 0) say(1, { code: 'textWithoutFormula' })
   return { formulas: read.map(one => one.finish(say)), problems }
 }

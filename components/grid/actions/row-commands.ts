@@ -1,0 +1,100 @@
+import type { Formula } from '../../../src/dough/document/formula.js'
+import { addLine, moveLine, moveStage, newLine } from '../../../src/dough/edits/edits.js'
+import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
+import type { CellName } from '../../../src/dough/workings/working.js'
+import { type Edit, wish } from '../../base/events.js'
+import type { BlocksContext } from '../blocks/blocks.js'
+import type { Column, LineRow, Row, Spot } from '../table/table.js'
+import type { Action } from './action.js'
+import type { RowMenu } from './menu.js'
+
+export interface ActionsContext extends BlocksContext {
+  readonly menu: RowMenu
+  readonly rowCommands: RowCommands
+}
+
+/** What is done to lines and stages whole, and what is asked of them. */
+export class RowCommands {
+  readonly hasClipboard = 'clipboard' in navigator
+  #context: ActionsContext
+
+  constructor(context: ActionsContext) {
+    this.#context = context
+  }
+
+  get sheet(): FigureSheet {
+    return this.#context.grid.sheet
+  }
+
+  get formula(): Formula {
+    return this.sheet.formula
+  }
+
+  get columns(): readonly Column[] {
+    return this.#context.columns
+  }
+
+  /** Makes the edit and goes to the row; says why if it cannot be. */
+  edit(edit: Edit, goTo?: string): boolean {
+    return this.#context.dispatcher.editHere(edit, goTo)
+  }
+
+  /** Moves the line or the stage. */
+  shift(row: Row, by: -1 | 1): void {
+    const formula = this.formula.id
+    if (row.kind === 'stage') this.edit(wb => moveStage(wb, { formula, stage: row.stage.id }, by), row.key)
+    if (row.kind === 'line')
+      this.edit(wb => moveLine(wb, { formula, stage: row.stage, line: row.key }, by), row.key)
+  }
+
+  addLine(row: LineRow, by: 0 | 1): void {
+    const stage = this.formula.stages.find(s => s.id === row.stage)
+    const index = stage?.lines.findIndex(l => l.id === row.key) ?? -1
+    if (index >= 0) this.#addLineAt(row.stage, index + by)
+  }
+
+  /** Adds a line below any row: in the row for another ingredient it is that row that is opened. */
+  addBelow(row: Row): void {
+    if (row.kind === 'line') this.addLine(row, 1)
+    else if (row.kind === 'stage') this.#addLineAt(row.stage.id, 0)
+    else this.#context.session.start({ row: row.key, column: 'ingredient' }, 'end')
+  }
+
+  #addLineAt(stage: string, index: number): void {
+    const line = newLine()
+    const spot: Spot = { row: line.id, column: 'ingredient' }
+    const { dispatcher, session } = this.#context
+    if (dispatcher.edit(() => addLine({ formula: this.formula.id, stage }, line, index), spot)) return
+    session.start(spot, 'all')
+  }
+
+  startEditing(row: string, column: Column): void {
+    this.#context.session.start({ row, column }, 'all')
+  }
+
+  /** Shows how the number of a cell is worked out. */
+  ask(cell: CellName): void {
+    wish(this.#context.grid, { want: 'working', cell })
+  }
+
+  define(ingredient: string): void {
+    wish(this.#context.grid, { want: 'define', ingredient })
+  }
+
+  /** Opens a menu of other actions where the last one was. */
+  offer(label: string, actions: readonly Action[]): void {
+    const { menu, elements, selection, grid } = this.#context
+    menu.open(label, actions, elements.cell(selection.cell) ?? grid)
+  }
+
+  copy(): void {
+    const { selection, blocks } = this.#context
+    void blocks.write(selection.block ? selection.extent : selection.wholeRow)
+  }
+
+  paste(): void {
+    const { selection, blocks } = this.#context
+    if (!selection.block) selection.moveTo({ row: selection.active.row, column: 'ingredient' })
+    void blocks.read()
+  }
+}

@@ -1,0 +1,39 @@
+import { Commands, type CommandsContext } from './actions/commands.js'
+import { RowMenu } from './actions/menu.js'
+import { RowCommands } from './actions/row-commands.js'
+import { Blocks } from './blocks/blocks.js'
+import { Dispatcher } from './editing/dispatcher.js'
+import { EditSession } from './editing/session.js'
+import { Selection } from './moving/selection.js'
+import { Contents } from './table/contents.js'
+import { Elements } from './table/elements.js'
+import type { Column, Table, Width } from './table/table.js'
+import type { GridElement } from './table/table-context.js'
+
+/** Everything the rooms of a grid work with, made once for each grid. */
+export class GridContext implements CommandsContext {
+  readonly grid: GridElement
+  readonly elements: Elements
+  readonly selection = new Selection(this)
+  readonly dispatcher = new Dispatcher(this)
+  readonly session = new EditSession(this)
+  readonly blocks = new Blocks(this)
+  readonly menu = new RowMenu(this)
+  readonly rowCommands = new RowCommands(this)
+  readonly commands = new Commands(this)
+  #contents: Contents
+
+  constructor(grid: GridElement & { readonly version: number; readonly width: Width }) {
+    this.grid = grid
+    this.elements = new Elements(grid)
+    this.#contents = new Contents(grid)
+  }
+
+  get table(): Table {
+    return this.#contents.table
+  }
+
+  get columns(): readonly Column[] {
+    return this.#contents.columns
+  }
+}

@@ -1,0 +1,67 @@
+import type { Hold, Line } from '../../../src/dough/document/formula.js'
+import { holdWords } from '../../../src/dough/document/words.js'
+import type { Column, Row } from '../table/table.js'
+
+const columnNames: Readonly<Record<Column, string>> = {
+  ingredient: 'ingredient',
+  percent: '% of flour',
+  weight: 'grams',
+  wholeDough: '% whole dough',
+  batch: 'batch, grams',
+  note: 'note',
+  actions: 'actions',
+}
+
+/** The name of a row for those who listen. */
+export function rowName(row: Row): string {
+  switch (row.kind) {
+    case 'stage':
+      return row.stage.name
+    case 'line':
+      return row.line.ingredient || 'line without an ingredient'
+    case 'add':
+      return `new line of ${row.stageName}`
+    case 'sum':
+      return `sum of ${row.stageName}`
+  }
+}
+
+/** The name of an editor. */
+export const editorName = (row: Row, column: Column): string => `${rowName(row)}, ${columnNames[column]}`
+
+export const listNames = { ingredient: 'Ingredients', names: 'Names' } as const
+
+/** What is said beside a name that an editor offers. */
+export const choiceMarks = { stage: 'stage', jotting: 'jotting', dough: 'of the dough' } as const
+
+/** `Water is 700 g; released: true hydration held at 75 %.` */
+export function releasedWords(
+  { ingredient, amount }: Line,
+  released: readonly Hold[],
+  stillGives: boolean,
+): string {
+  const now = stillGives ? 'gives for what was typed' : `is ${amount || 'empty'}`
+  return `${ingredient} ${now}; released: ${released.map(h => holdWords(h, ingredient)).join(', ')}.`
+}
+
+/** Labels of the edits that begin a line. */
+export const addLabel = (ingredient: string): string => `Add ${ingredient}`
+export const addLineLabel = 'Add a line'
+
+/** Signs and units a number pad lacks, in a strip above the keyboard of a touch screen. */
+export const padKeys: readonly { readonly shows: string; readonly types: string; readonly name: string }[] = [
+  { shows: '%', types: '%', name: 'per cent' },
+  { shows: 'g', types: ' g', name: 'grams' },
+  { shows: 'tsp', types: ' tsp', name: 'teaspoons' },
+  { shows: 'tbsp', types: ' tbsp', name: 'tablespoons' },
+  { shows: 'cup', types: ' cup', name: 'cups' },
+  { shows: '½', types: '½', name: 'a half' },
+  { shows: '+', types: '+', name: 'plus' },
+  { shows: '−', types: '-', name: 'minus' },
+  { shows: '×', types: '*', name: 'times' },
+  { shows: '÷', types: '/', name: 'divided by' },
+  { shows: '(', types: '(', name: 'open bracket' },
+  { shows: ')', types: ')', name: 'close bracket' },
+]
+
+export const padWords = { name: 'Signs and units', digits: '123', letters: 'abc', next: 'Next' } as const

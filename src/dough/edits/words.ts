@@ -1,0 +1,97 @@
+import { type Sentences, type Worded, wording } from '../../engine/index.js'
+import type { Batch, KeepBack, Scale } from '../document/batch.js'
+import { batchWords, grams, per100 } from '../document/words.js'
+
+/** Why an edit cannot be. */
+export type EditDiagnostic =
+  | { readonly code: 'formulaGone' | 'stageGone' | 'lineGone' | 'stateGone' }
+  | { readonly code: 'formulaWithoutName' | 'stageWithoutName' | 'stateWithoutName' }
+  | { readonly code: 'stageNameTaken'; readonly name: string }
+  | { readonly code: 'lastStage' }
+  | { readonly code: 'stageOfItself'; readonly path: readonly string[] } // each would take the next, the last is the first
+  | { readonly code: 'flourWeightNotAboveZero' | 'keepBackNegative' | 'holdBelowZero' }
+  | { readonly code: 'giverNotInFinalDough' }
+  | { readonly code: 'noSuchGiver'; readonly ingredient: string; readonly stage: string }
+  | { readonly code: 'notAShare'; readonly typed: string }
+  | { readonly code: 'jottingNameRefused'; readonly why: string } // a sentence of the room of amounts
+
+export const editSentences: Sentences<EditDiagnostic> = {
+  formulaGone: () => 'That formula is no longer on the shelf.',
+  stageGone: () => 'That stage is no longer in the formula.',
+  lineGone: () => 'That line is no longer in the formula.',
+  stateGone: () => 'That state is no longer kept.',
+  formulaWithoutName: () => 'A formula needs a name.',
+  stageWithoutName: () => 'A stage needs a name, so that other stages can take it.',
+  stateWithoutName: () => 'A state needs a name, such as “before the new flour”.',
+  stageNameTaken: ({ name }) => `There is a stage called ${name} already.`,
+  lastStage: () => 'A formula keeps at least its final dough.',
+  stageOfItself: ({ path: [first, ...taken] }) =>
+    `${first} would take ${taken.join(', which takes ')}. A stage cannot be made of itself.`,
+  flourWeightNotAboveZero: () => 'The flour weight is a number of grams above 0.',
+  keepBackNegative: () => 'What is kept back is a number of grams, 0 or more.',
+  holdBelowZero: () => 'A reading is held at a number that is not below 0.',
+  giverNotInFinalDough: () => 'Only a line of the final dough can give.',
+  noSuchGiver: ({ ingredient, stage }) => `There is no ${ingredient} in ${stage} that could give.`,
+  notAShare: ({ typed }) =>
+    `"${typed}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
+  jottingNameRefused: ({ why }) => why,
+}
+
+const editProblem = wording(editSentences)
+
+/** Thrown for an edit that cannot be: why, by code and figures; the message is a sentence for the baker. Nothing has changed. */
+export class Refusal extends Error {
+  constructor(readonly problem: Worded) {
+    super(problem.message)
+  }
+}
+
+export function refuse(diagnostic: EditDiagnostic): never {
+  throw new Refusal(editProblem(diagnostic))
+}
+
+/** What each edit is called when it is told and when it is undone. */
+export const labels = {
+  addFormula: (name: string) => `Add ${name}`,
+  addFormulas: (count: number) => `Add ${count} formulas`,
+  replaceFormula: (name: string) => `Replace ${name}`,
+  duplicateFormula: (name: string) => `Duplicate ${name}`,
+  deleteFormula: (name: string) => `Delete ${name}`,
+  rename: (name: string, to: string) => `Rename ${name} to ${to}`,
+  renameWorkbook: () => 'Rename the workbook',
+  note: (of: string) => `Note on ${of}`,
+  flourWeight: (weight: number) => `Flour weight ${weight} g`,
+  batch: (batch: Batch) => `Make ${batchWords(batch)}`,
+  scale: ({ step, fineStep, fineBelow }: Scale) => {
+    const fine = fineBelow > 0 ? `, ${grams(fineStep)} below ${grams(fineBelow)}` : ''
+    return `The scale weighs in steps of ${grams(step)}${fine}`
+  },
+  defineIngredient: (name: string) => `Larder: ${name}`,
+  forgetIngredient: (name = 'ingredient') => `Larder: remove ${name}`,
+  add: (name: string) => `Add ${name}`,
+  addLine: (name: string) => `Add ${name || 'a line'}`,
+  remove: (name: string) => `Remove ${name}`,
+  removeLines: (count: number) => `Remove ${count} lines`,
+  moveStage: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'earlier' : 'later'}`,
+  moveLine: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'up' : 'down'}`,
+  ferments: (stage: string, ferments: boolean | undefined) =>
+    ferments === undefined
+      ? `Let ${stage} decide whether it ferments`
+      : `${stage} ${ferments ? 'ferments' : 'does not ferment'}`,
+  keepBack: (keepBack: KeepBack, stage: string) =>
+    `Keep back ${keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)} of ${stage}`,
+  stageLoss: (stage: string, loss: number) => `${stage}: ${per100(loss)} lost`,
+  /** `released`: the hold in words that is let go with it. */
+  amount: (name: string, amount: string, released = '') =>
+    `${amount ? `Set ${name} to ${amount}` : `Clear ${name}`}${released ? `; release ${released}` : ''}`,
+  clearShare: (name: string) => `Clear the share of ${name}`,
+  ingredient: (from: string, to: string) => `Change ${from} to ${to || 'no ingredient'}`,
+  base: (name: string, isBase: boolean) => (isBase ? `Make ${name} the base` : `Unmark ${name} as base`),
+  hold: (words: string) => `Hold ${words}`,
+  release: (words: string) => `Release ${words}`,
+  jotDown: (name: string) => `Jot down ${name}`,
+  changeJotting: (name: string) => `Change ${name}`,
+  keepState: (name: string) => `Keep this state as ${name}`,
+  bringBack: (name: string) => `Bring back ${name}`,
+  forgetState: (name: string) => `Let go of ${name}`,
+} as const
