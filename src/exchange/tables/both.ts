@@ -1,5 +1,5 @@
 import { tidy } from '../../dough/document/words.js'
-import type { Quantity } from './cell-quantity.js'
+import type { Quantity } from './cells.js'
 import { type DraftFormula, type DraftLine, type DraftStage, isWithin, sumOf, type Told } from './draft.js'
 
 /** Which of the two a formula's lines keep, after all that could be doubtful was told. */
@@ -56,7 +56,7 @@ function tellOff(off: readonly Both[], base: number, name: string, told: Told): 
   if (off.length > 5)
     return told.say({ code: 'percentages off', rows: off.map(line => line.row), name, base }, off[0]!.row)
   for (const { row, ingredient, weight, percent } of off) {
-    const figures = { percent: percent.percent, weight: weight.grams, base }
+    const figures = { percent: percent.percent, weight: weight.grams, base, share: percent.percent * base }
     told.sayOf({ code: 'percentage off', row, name: ingredient, ...figures })
   }
 }

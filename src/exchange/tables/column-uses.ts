@@ -1,4 +1,4 @@
-import { isAmountUse, isName, readCell } from './cell-quantity.js'
+import { isAmountUse, isName, readCell } from './cells.js'
 import { type Names, stageOver } from './row-features.js'
 import { type ColumnUse, columnUses, type ForeignRow, type Guess } from './types.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'

@@ -1,6 +1,6 @@
 import type { CountsAs } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
-import type { Quantity } from './cell-quantity.js'
+import type { Quantity } from './cells.js'
 import { quantitiesOf, type Row } from './row-features.js'
 import type { TableProblem } from './types.js'
 import type { totalOf } from './vocabulary.js'

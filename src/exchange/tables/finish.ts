@@ -80,7 +80,9 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
     const like = after
       .flatMap(({ lines }) => lines)
       .find(({ takes, ingredient }) => !takes && ` ${wordsOf(ingredient)} `.includes(words))
-    told.say({ code: 'not taken', name: stage.name, like }, like?.row ?? stage.lines[0]!.row)
+    const { name } = stage
+    if (like) told.sayOf({ code: 'perhaps taken', name, row: like.row, like: like.ingredient })
+    else told.say({ code: 'not taken', name }, stage.lines[0]!.row)
   }
 }
 

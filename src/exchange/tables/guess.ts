@@ -1,7 +1,7 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
-import { isAmountUse, numberIn, readNumber } from './cell-quantity.js'
+import { isAmountUse, numberIn, readNumber } from './cells.js'
 import { besideIn, ColumnGuesser, isBrokenNumber } from './column-uses.js'
 import { type Names, namesIn, type Row, RowSorter, stacked, type View, viewsOf } from './row-features.js'
 import { headsWithTotal } from './row-kinds.js'

@@ -1,7 +1,7 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { isAmountUse } from './cell-quantity.js'
+import { isAmountUse } from './cells.js'
 import { Told } from './draft.js'
 import { finish } from './finish.js'
 import { signsOf } from './guess.js'

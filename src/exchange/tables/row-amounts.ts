@@ -1,5 +1,5 @@
 import { newId } from '../../dough/document/formula.js'
-import type { Quantity } from './cell-quantity.js'
+import type { Quantity } from './cells.js'
 import { type DraftLine, isWithin, type Told } from './draft.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import { bracketed } from './vocabulary.js'
@@ -73,13 +73,13 @@ export class LineMaker {
     return short.name
   }
 
-  #tell({ row, name }: Row, { remark, text, doubts }: Quantity, notes: string[]): void {
+  #tell({ row, name }: Row, { remark, text, doubt }: Quantity, notes: string[]): void {
     if (remark) {
       notes.push(remark)
       if (text !== remark) this.told.sayOf({ code: 'read as', row, name, cell: remark, amount: text })
     }
-    if (this.isMarkSure) return
-    for (const { typed, read } of doubts) this.told.sayOf({ code: 'doubtful sign', row, name, typed, read })
+    if (doubt !== undefined && !this.isMarkSure)
+      this.told.sayOf({ code: 'doubtful sign', row, name, typed: doubt.typed, read: doubt.read })
   }
 
   /** The first of several weights; the others are compared with it. */
@@ -93,7 +93,7 @@ export class LineMaker {
     for (const { cell, read } of others) {
       const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
       if (a === undefined || b === undefined || isWithin(a - b, (first.read.step + read.step) / 2)) continue
-      this.told.sayOf({ code: 'two weights', row, name, first: first.cell, other: cell, grams: [a, b] })
+      this.told.sayOf({ code: 'two weights', row, name, first: first.cell, other: cell, a, b })
     }
     return first.read
   }

@@ -1,8 +1,8 @@
-import { gramsPerMeasure, type Measure } from '../../dough/amounts/measures.js'
+import { gramsPerMeasure } from '../../dough/amounts/measures.js'
 import type { CountsAs } from '../../dough/document/formula.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
-import { type AmountUse, type CellRead, isAmountUse, type Quantity, readCell } from './cell-quantity.js'
+import { type AmountUse, type CellRead, isAmountUse, type Quantity, readCell } from './cells.js'
 import { gaps, isBlankRow } from './split.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
 import {
@@ -51,13 +51,8 @@ export function namesIn(larder: Larder): Names {
 export function gramsOf(quantity: Quantity | undefined, name: string, names: Names): number | undefined {
   if (!quantity?.measure) return quantity?.grams
   const { unit, count } = quantity.measure
-  const ingredient = names.find(name)
-  const isWater = !ingredient && names.kind(name) === 'water'
-  const each = ingredient
-    ? gramsPerMeasure(ingredient, unit as Measure)
-    : isWater
-      ? { ml: 1, l: 1000 }[unit]
-      : undefined
+  const ingredient = names.find(name) ?? (names.kind(name) === 'water' ? names.find('Water') : undefined)
+  const each = ingredient && gramsPerMeasure(ingredient, unit)
   return each === undefined ? undefined : each * count
 }
 
@@ -235,10 +230,10 @@ export class RowSorter {
     const over = this.#headingOver(cells, view)
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
     if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
-      return lost({ code: 'too many cells', row, cells: cells.length, columns: length })
+      return lost({ code: 'too many cells', row, count: cells.length, columns: length })
     const sorted = this.#sort(row, cells, view)
     return this.#mayBeShifted(sorted)
-      ? lost({ code: 'too few cells', row, cells: cells.length, columns: length })
+      ? lost({ code: 'too few cells', row, count: cells.length, columns: length })
       : sorted
   }
 
@@ -278,7 +273,7 @@ export class RowSorter {
   #read(cell: string, use: AmountUse): CellRead {
     let read = this.#cells.get(use)
     if (!read) {
-      read = onceEach(text => readCell(withoutFootnotes(text), use, this.mapping.decimal))
+      read = onceEach(text => readCell(text, use, this.mapping.decimal))
       this.#cells.set(use, read)
     }
     return read(cell)
@@ -348,6 +343,6 @@ function kindOf(
   if (total !== undefined && (name === '' || amounts.length > 0 || (stage === '' && isSaid))) return 'total'
   if (amounts.length === 0) return 'name'
   if (name === '') return 'amounts'
-  const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why.code !== 'not edible')
+  const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why !== 'not edible')
   return isOfDough || !isEdible ? 'fact' : 'line'
 }

@@ -67,7 +67,7 @@ function splitPlainly(line: string, delimiter: string): string[] {
 export function split(given: string, limits: Limits): Split | { readonly refused: Reason } {
   if (given.length > limits.characters)
     return {
-      refused: { code: 'too many characters', characters: given.length, most: limits.characters },
+      refused: { code: 'too many characters', count: given.length, most: limits.characters },
     }
   if (given.includes('\0')) return { refused: { code: 'null bytes' } }
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
@@ -82,20 +82,20 @@ export function split(given: string, limits: Limits): Split | { readonly refused
     : Papa.parse<string[]>(text, { delimiter, newline })
   while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
   if (data.length > limits.rows)
-    return { refused: { code: 'too many rows', rows: data.length, most: limits.rows } }
+    return { refused: { code: 'too many rows', count: data.length, most: limits.rows } }
   const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
   if (width > limits.columns)
-    return { refused: { code: 'too many columns', columns: width, most: limits.columns } }
+    return { refused: { code: 'too many columns', count: width, most: limits.columns } }
   const broken = new Map<number, Reason>()
   for (const { type, code, row = -1 } of errors)
     if (type === 'Quotes')
-      broken.set(row, { code: 'broken quotes', row: row + 1, isOpen: code === 'MissingQuotes' })
+      broken.set(row, { code: code === 'MissingQuotes' ? 'open quotes' : 'stray quotes', row: row + 1 })
   const rows = data.map((cells, at): ForeignRow => {
     const row = at + 1
     const characters = cells.find(cell => cell.length > limits.cell)?.length
     const why =
       broken.get(at) ??
-      (characters ? { code: 'long cell' as const, row, characters, most: limits.cell } : undefined)
+      (characters ? { code: 'long cell' as const, row, count: characters, most: limits.cell } : undefined)
     if (why) return { row, cells: cells.map(cell => cell.slice(0, 60)), broken: why }
     return { row, cells: cells.map(tidied) }
   })

@@ -1,4 +1,4 @@
-import type { Quantity } from './cell-quantity.js'
+import type { Quantity } from './cells.js'
 import { type DraftFormula, type DraftLine, type DraftStage, isWithin, type PrintedTotal } from './draft.js'
 import type { Names } from './row-features.js'
 import type { TotalCheck } from './types.js'

@@ -8,23 +8,28 @@ import { quoted } from '../csv/row.js'
 const guesses = {
   'named delimiter': 'The first row names what separates the columns.',
   'no delimiter': 'Nothing separates columns: each row is one cell.',
-  delimiter: '{delimiter:sign} separate the columns: {lines} of {of} rows hold them.',
+  delimiter: '{delimiter:delimiter} separate the columns: {lines} of {of} rows hold them.',
   'no headings': 'No row looks like headings; the columns were guessed from what they hold.',
   headings: 'Row {row} holds the headings.',
   title: 'Row {row} names the bread: {name}.',
   'decimal sign': 'The decimal sign is the {sign:sign}, as {shown} of {of} numbers show.',
   'no sure sign': 'As many numbers have a decimal point as have a decimal comma; each is read by itself.',
-  'thousands or decimals': 'Nothing shows whether the {number:sign} in {number} is a decimal sign; it was taken to stand between thousands.',
-  'small decimals': 'Nothing shows what the {number:sign} in {number} is; in kilograms or pounds it was taken as the decimal sign.',
+  'thousands or decimals':
+    'Nothing shows whether the {number:sign} in {number} is a decimal sign; it was taken to stand between thousands.',
+  'small decimals':
+    'Nothing shows what the {number:sign} in {number} is; in kilograms or pounds it was taken as the decimal sign.',
   'no decimal sign': 'No number has a decimal sign.',
   'heading says': '{column:column} is read as {use}.',
   'heading left out': '{column:column} is nothing that a formula keeps.',
   'heading taken': '{column:column} looks like {use} too, and an earlier column was taken for that.',
   'of one stage': '{column:column} is the amounts of one stage.',
   'of no stage': '{column:column} is not of one stage, and each stage has a column of its own.',
-  'of whole dough': '{column:column} looks like a percentage of the whole dough, which is worked out anew and not read.',
-  'one stage only': '{column:column} is a column of its own for one stage, or for all. Such a table is read stage by stage: say which column to read.',
-  'beside the first': '{column:column} holds names of ingredients again: taken as another table beside the first, read after it.',
+  'of whole dough':
+    '{column:column} looks like a percentage of the whole dough, which is worked out anew and not read.',
+  'one stage only':
+    '{column:column} is a column of its own for one stage, or for all. Such a table is read stage by stage: say which column to read.',
+  'beside the first':
+    '{column:column} holds names of ingredients again: taken as another table beside the first, read after it.',
   'known names': '{column:column} holds names of ingredients, such as {example:quoted}.',
   names: '{column:column} holds names.',
   'only names': '{column:column} is the only column of names, so it was taken for the ingredients.',
@@ -36,12 +41,16 @@ const guesses = {
   'per cent signs': '{column:column} holds numbers with a sign of per cent.',
   'row numbers': '{column:column} counts the rows; it is not read.',
   'amounts with units': '{column:column} holds amounts with their units.',
-  'flours of hundred': '{column:column} holds plain numbers, and those of the flours add to 100: taken as percentages.',
+  'flours of hundred':
+    '{column:column} holds plain numbers, and those of the flours add to 100: taken as percentages.',
   'plain numbers': '{column:column} holds plain numbers: taken as grams. Say so if they are something else.',
-  'one of several batches': '{column:column} is read; the other columns hold the same for batches of another size. Choose the one that is meant.',
-  'another batch': '{column:column} holds {times} times what {first:column} holds: the same for another size of batch. It is not read.',
+  'one of several batches':
+    '{column:column} is read; the other columns hold the same for batches of another size. Choose the one that is meant.',
+  'another batch':
+    '{column:column} holds {times} times what {first:column} holds: the same for another size of batch. It is not read.',
   'more numbers': '{column:column} holds more numbers; it is not known of what, and they are not read.',
-  'broken number': '{column:column} and a column beside it may be one number with a comma in it, so they are not read. Save the table with semicolons or tabs, or say what they are.',
+  'broken number':
+    '{column:column} and a column beside it may be one number with a comma in it, so they are not read. Save the table with semicolons or tabs, or say what they are.',
   'stages in columns': 'Headings name stages: each such column was taken as the amounts of its stage.',
   'stages side by side': 'Tables stand side by side under the names of their stages.',
   'stages in a column': 'A column names the stage of each line.',
@@ -52,19 +61,29 @@ const guesses = {
 
 /** Why a table, or one of its rows, is not read. */
 const errors = {
-  'too many characters': 'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
-  'null bytes': 'This is not a text file: it holds null bytes. Save the table as CSV in UTF-8, and bring that in.',
-  'too many rows': 'This table has {count:count} rows; {most:count} are the most that is read at once. Bring it in by parts.',
-  'too many columns': 'This table has {count:count} columns; {most:count} are the most that is read. Take the few that hold the formula, and bring those in.',
+  'too many characters':
+    'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
+  'null bytes':
+    'This is not a text file: it holds null bytes. Save the table as CSV in UTF-8, and bring that in.',
+  'too many rows':
+    'This table has {count:count} rows; {most:count} are the most that is read at once. Bring it in by parts.',
+  'too many columns':
+    'This table has {count:count} columns; {most:count} are the most that is read. Take the few that hold the formula, and bring those in.',
   'long cell': 'Row {row} has a cell of {count:count} characters; {most:count} are the most.',
-  'open quotes': 'Row {row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.',
-  'stray quotes': 'Row {row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.',
-  'too many cells': 'Row {row} has {count} cells where the table has {columns} columns, so that it is not known which is which. A comma within a cell needs quotation marks around the cell.',
-  'too few cells': 'Row {row} has {count} cells where the table has {columns} columns, and blanks do not show which is missing.',
+  'open quotes':
+    'Row {row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.',
+  'stray quotes':
+    'Row {row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.',
+  'too many cells':
+    'Row {row} has {count} cells where the table has {columns} columns, so that it is not known which is which. A comma within a cell needs quotation marks around the cell.',
+  'too few cells':
+    'Row {row} has {count} cells where the table has {columns} columns, and blanks do not show which is missing.',
   'names nothing': 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
   'nothing there': 'There is nothing to read: the table is empty.',
-  'no table': 'Nothing separates names from amounts in this text, so it is no table. If it is a recipe in words, bring it in as that.',
-  'columns not said': 'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
+  'no table':
+    'Nothing separates names from amounts in this text, so it is no table. If it is a recipe in words, bring it in as that.',
+  'columns not said':
+    'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
   'row of unsaid columns': 'It is not said which columns hold the ingredients and their amounts.',
   stopped: 'Reading was stopped.',
   'no line': 'No line was found in this table: no row has an ingredient and an amount.',
@@ -76,7 +95,6 @@ const noAmounts = {
   'not edible': 'is a temperature or a time',
   negative: 'is below zero, or in brackets',
   calculation: 'is a calculation or an error of the program that wrote it',
-  'unknown unit': 'has a unit, {unit}, that is not known',
   'by nothing': 'divides by nothing',
   'no number': 'is no number that can be read',
   'no amount': 'is no amount that can be read',
@@ -85,24 +103,36 @@ const noAmounts = {
 /** What the baker should look at. */
 const warnings = {
   'stopped before the end': 'Reading was stopped before the end; nothing was added.',
-  'unread amount': 'Row {row} gives {cell:quoted} for {name}, which {why:reason}. {isOnly:The line is kept without an amount|It was not read}, and the text is in its note.',
+  'unread amount':
+    'Row {row} gives {cell:quoted} for {name}, which {why:noAmount}. {isOnly:The line is kept without an amount|It was not read}, and the text is in its note.',
   'without an amount': 'Row {row} gives no amount for {name}. The line is kept without one.',
   'counted eggs': 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
-  'doubtful sign': 'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
-  'two weights': 'Row {row} gives {first:quoted} and {other:quoted} for {name}, which are {a:grams} and {b:grams}. The first is read.',
-  'another stage': 'Row {row}, {name}, follows a blank row without a heading: taken as the start of another stage.',
+  'doubtful sign':
+    'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
+  'two weights':
+    'Row {row} gives {first:quoted} and {other:quoted} for {name}, which are {a:grams} and {b:grams}. The first is read.',
+  'another stage':
+    'Row {row}, {name}, follows a blank row without a heading: taken as the start of another stage.',
   'headed again': 'Row {row} heads {name:quoted} a second time: taken as more of the same stage.',
-  'another formula': 'Row {row} heads {name:quoted} again after the final dough: taken as the start of another formula, {formula:quoted}.',
+  'another formula':
+    'Row {row} heads {name:quoted} again after the final dough: taken as the start of another formula, {formula:quoted}.',
   'formula without lines': 'Nothing was found of {name} that is a line, so it was left out.',
-  'named by its taker': 'The lines from row {row} on have no heading; {final} takes {name}, so they were taken as {name}.',
-  'stage without a name': 'The lines from row {row} on have no heading and were called {name}. Name them after the line that takes them.',
+  'named by its taker':
+    'The lines from row {row} on have no heading; {final} takes {name}, so they were taken as {name}.',
+  'stage without a name':
+    'The lines from row {row} on have no heading and were called {name}. Name them after the line that takes them.',
   'not taken': 'No line takes {name}. Add one of that name to the stage that does.',
-  'perhaps taken': 'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
-  'percentage off': 'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
-  'percentages off': '{rows:rows} of {name} have percentages that do not agree with their weights, if 100 % is {base:grams}. The weights are read.',
-  'of all flour': 'The flours of all stages of {name} add to {all:per100}, those of {final} to {own:per100}: the percentages are of all the flour, and were read as weights for 1,000 g of it.',
-  'shares of one': 'The percentages of {name} are written as shares of 1: its flours add to 1. They were read as per cent, 1 being 100 %.',
-  'total differs': 'The file says {name} {printed}; its lines add to {computed}.',
+  'perhaps taken':
+    'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
+  'percentage off':
+    'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
+  'percentages off':
+    '{rows:rows} of {name} have percentages that do not agree with their weights, if 100 % is {base:grams}. The weights are read.',
+  'of all flour':
+    'The flours of all stages of {name} add to {all:per100}, those of {final} to {own:per100}: the percentages are of all the flour, and were read as weights for 1,000 g of it.',
+  'shares of one':
+    'The percentages of {name} are written as shares of 1: its flours add to 1. They were read as per cent, 1 being 100 %.',
+  'total differs': 'The file says {name} {printed:figure}; its lines add to {computed:figure}.',
 } as const
 
 /** What was decided without a doubt, and is told all the same. */
@@ -111,12 +141,18 @@ const remarks = {
   'without units': '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
   'part of the stage': 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',
   'as above': '{rows:rows} {rows:names|name} no {column}: taken as part of the {column} above.',
-  'final dough last': '{name} stands before other stages in the table. The final dough comes last here, so it was put there.',
-  'percentages kept': '{name} gives percentages and weights. The percentages of {final} are read, of {flour:grams} of flour: they have the more digits{agree:, and agree with the weights|}.',
-  'weights kept': '{name} gives percentages and weights. The weights are read{agree:; the percentages agree with them|}.',
-  'shown anew of all flour': 'The percentages of {name} are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
-  'shown anew': 'The flour of {name} is {share:per100} in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
-  'several shown anew': 'The flours of {stages} stages are not 100 % in the file; their percentages are shown anew on each stage’s own flour, the weights unchanged.',
+  'final dough last':
+    '{name} stands before other stages in the table. The final dough comes last here, so it was put there.',
+  'percentages kept':
+    '{name} gives percentages and weights. The percentages of {final} are read, of {flour:grams} of flour: they have the more digits{agree:, and agree with the weights|}.',
+  'weights kept':
+    '{name} gives percentages and weights. The weights are read{agree:; the percentages agree with them|}.',
+  'shown anew of all flour':
+    'The percentages of {name} are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
+  'shown anew':
+    'The flour of {name} is {share:per100} in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
+  'several shown anew':
+    'The flours of {stages} stages are not 100 % in the file; their percentages are shown anew on each stage’s own flour, the weights unchanged.',
 } as const
 
 /** Why a row without an amount was taken as it was. */
@@ -141,10 +177,93 @@ const facts = {
   'total without a figure': 'Row {row} names a total and gives no figure that can be read.',
   'also in': 'Also {amount} in {stage}.',
   'also in, without amount': 'Also without an amount in {stage}.',
-  'total agrees': 'The file says {name} {printed}, and its lines add to that.',
-  'total rounded': 'The file says {name} {printed}; its lines add to {computed}, which rounding explains.',
-  'total is no weight': 'The file says {name} {printed}; it was not compared, for it is no weight.',
-  'total of unknown figures': 'The file says {name} {printed}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
-  'total of many': 'The file says {name} {printed}; it was not compared, for there are more than {most} totals.',
-  'total of unknown': 'The file says {name} {printed}; it was not compared, for it is not known what {label} adds up.',
+  'total agrees': 'The file says {name} {printed:figure}, and its lines add to that.',
+  'total rounded':
+    'The file says {name} {printed:figure}; its lines add to {computed:figure}, which rounding explains.',
+  'total is no weight': 'The file says {name} {text}; it was not compared, for it is no weight.',
+  'total of unknown figures':
+    'The file says {name} {printed:figure}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
+  'total of many':
+    'The file says {name} {printed:figure}; it was not compared, for there are more than {most} totals.',
+  'total of unknown':
+    'The file says {name} {printed:figure}; it was not compared, for it is not known what {label} adds up.',
 } as const
+
+const all = { ...guesses, ...errors, ...warnings, ...remarks, ...rowReasons, ...facts } as const
+
+interface Column {
+  readonly heading: string // '' where it has none
+  readonly at: number // 0-based
+}
+interface Figure {
+  readonly unit: 'grams' | 'percent'
+  readonly value: number
+}
+type Rows = readonly number[]
+
+const signs: Readonly<Record<string, string>> = {
+  '\t': 'Tabs',
+  ';': 'Semicolons',
+  '|': 'Upright strokes',
+  ',': 'Commas',
+}
+
+/** How figures are said. */
+const said = {
+  grams,
+  per100,
+  quoted,
+  count: (n: number) => n.toLocaleString('en-GB'),
+  sign: (number: string) => (number.includes(',') ? 'comma' : 'point'),
+  delimiter: (sign: string) => signs[sign] ?? 'Gaps of two and more blanks',
+  column: ({ heading, at }: Column) => (heading.trim() === '' ? `Column ${at + 1}` : quoted(heading.trim())),
+  figure: ({ unit, value }: Figure) => (unit === 'grams' ? grams(value) : per100(value)),
+  noAmount: (why: NoAmount) => noAmounts[why],
+  list: (names: readonly string[]) => `${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''}`,
+  rows: (rows: Rows) => `${rows.length === 1 ? 'Row' : 'Rows'} ${rowNumbers(rows)}`,
+  row: (rows: Rows) => `${rows.length === 1 ? 'row' : 'rows'} ${rowNumbers(rows)}`,
+}
+
+/** `3`, `3 and 4`, `3, 4, 5 and 12 more`. */
+function rowNumbers(rows: Rows): string {
+  const most = rows.length > 9 ? 8 : rows.length - 1
+  const last = rows.length > 9 ? `${rows.length - most} more` : String(rows.at(-1))
+  return most === 0 ? last : `${rows.slice(0, most).join(', ')} and ${last}`
+}
+
+function filled(sentence: string, figures: object): string {
+  return sentence.replace(/\{(\w+)(?::([^}]*))?\}/g, (_, name: string, how = '') => {
+    const figure: unknown = figures[name as keyof typeof figures]
+    const [one, other] = how.split('|')
+    if (other !== undefined) return (Array.isArray(figure) ? figure.length === 1 : figure) ? one : other
+    return Object.hasOwn(said, how) ? said[how as 'quoted'](figure as string) : String(figure)
+  })
+}
+
+type Said = typeof said
+type FigureSaid<How> = How extends keyof Said
+  ? Parameters<Said[How]>[0]
+  : How extends `${string}|${string}`
+    ? boolean | Rows
+    : number | string
+/** The figures that a sentence needs. */
+type Figures<S> = S extends `${string}{${infer Braced}}${infer Rest}`
+  ? (Braced extends `${infer Name}:${infer How}`
+      ? { readonly [N in Name]: FigureSaid<How> }
+      : { readonly [N in Braced]: number | string }) &
+      Figures<Rest>
+  : unknown
+type ReasonOf<S> = { [C in keyof S]: { readonly code: C } & Figures<S[C]> }[keyof S]
+
+/** Why something is read as it is: a code with the figures that its sentence needs. */
+export type Reason = ReasonOf<typeof all>
+export type RowReason = keyof typeof rowReasons
+export type NoAmount = keyof typeof noAmounts
+export type ColumnReason = Extract<Reason, { readonly column: Column }>['code']
+
+/** A reason in a sentence for the baker. */
+export const inWords = (reason: Reason): string => filled(all[reason.code], reason)
+
+/** How much a reason weighs where it is a problem. */
+export const severityOf = ({ code }: Reason): 'error' | 'warning' | 'remark' =>
+  code in errors ? 'error' : code in warnings ? 'warning' : 'remark'
