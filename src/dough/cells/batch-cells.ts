@@ -24,53 +24,28 @@ export function isAsWritten({ formula }: Outline): boolean {
   )
 }
 
-/** The batch as cells: how many times each stage is made, what is taken of it, and every line's weight. */
-export function writeBatch(out: CellWriter, outline: Outline): void {
-  const { final } = outline
-  const order = inOrder(outline.stages).reverse()
+/** The batch as cells: how many times each stage is made, and what is taken of it. */
+export function writeTimes(out: CellWriter, outline: Outline): void {
+  const { final, stages } = outline
   if (isAsWritten(outline)) {
-    for (const stage of outline.stages) out.input(cellOf.times(stage), `times ${stage.stage.name}`, 1)
-    for (const stage of outline.stages) writeLines(out, stage)
+    for (const stage of stages) out.input(cellOf.times(stage), `times ${stage.stage.name}`, 1)
     return
   }
-  const builds = order.map(buildOf)
-  writeTimes(out, outline, builds)
-  for (const build of builds) {
-    if (build.stage !== final) writeBuild(out, build)
-    writeLines(out, build.stage)
-  }
-  for (const stage of outline.stages) {
+  const builds = inOrder(stages).reverse().map(buildOf) // takers first
+  writeTimesOfDough(out, outline, builds)
+  for (const build of builds)
+    if (build.stage !== final)
+      out.belonging({ of: 'stage', id: build.stage.stage.id }, () => writeBuild(out, build))
+  for (const stage of stages) {
     if (builds.some(b => b.stage === stage)) continue
-    out.fail(
-      cellOf.times(stage),
-      `times ${stage.stage.name}`,
-      stage.circle ?? 'It takes a stage that is made of itself.',
-    )
-    writeLines(out, stage)
+    const why = stage.circle ?? 'It takes a stage that is made of itself.'
+    out.fail(cellOf.times(stage), `times ${stage.stage.name}`, why)
   }
 }
 
 function buildOf(stage: StagePlan): Build {
   const { keepBack = 0, loss = 0 } = stage.stage
   return { stage, loss, keepBack: keepBack === 'seed' ? 0 : keepBack, isSeedKept: keepBack === 'seed' }
-}
-
-function writeLines(out: CellWriter, stage: StagePlan): void {
-  for (const line of stage.lines)
-    out.compute(
-      cellOf.batch(line),
-      `${line.line.ingredient || 'a line'} in the batch`,
-      'times',
-      [cellOf.weight(line), cellOf.times(stage)],
-      ([w, k]) => w! * k!,
-    )
-  out.compute(
-    cellOf.build(stage),
-    `${stage.stage.name} in the batch`,
-    'times',
-    [cellOf.stageWeight(stage), cellOf.times(stage)],
-    ([w, k]) => w! * k!,
-  )
 }
 
 /** build = needed ÷ (1 − loss) + keep-back; kept as much as the seed, the seed's own part of it is what grows. */
@@ -100,7 +75,7 @@ function timesOf(
 }
 
 /** How many times the final dough is made. */
-function writeTimes(out: CellWriter, outline: Outline, builds: readonly Build[]): void {
+function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly Build[]): void {
   const { final, formula } = outline
   const batch: Batch = formula.batch ?? { make: 'as written' }
   const name = cellOf.times(final)
@@ -158,7 +133,7 @@ function allOf(
   out.compute(
     name,
     words,
-    `all of ${key} ${grams} ${JSON.stringify(plan, (k, v) => (k === 'stage' ? undefined : v))}`,
+    `all of ${ingredient} ${grams} ${JSON.stringify(plan, (k, v) => (k === 'stage' ? undefined : v))}`,
     inputs,
     values => {
       /** Grams of the ingredient when the final dough is made `k` times. */

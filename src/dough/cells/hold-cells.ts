@@ -75,7 +75,7 @@ export const makesUpTheRest = (outline: Outline, line: LinePlan): boolean =>
  */
 export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells, lines: LineCells): void {
   const { final } = outline
-  const giving = final.lines.filter(l => l.gives)
+  const { giving } = outline
   if (!giving.length) return
   const moved = stages.isMoved(final)
   const demands = demandsOf(outline, giving)
@@ -171,8 +171,13 @@ export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells
       return Array.isArray(x) ? x[i]! : x
     })
   for (const [i, line] of giving.entries())
-    unknown(cellOf.weight(line), `${line.line.ingredient} in ${final.stage.name}`, i)
-  if (moved) unknown(cellOf.base(final), `flour of ${final.stage.name}`, giving.length)
+    out.belonging({ of: 'line', id: line.line.id }, () =>
+      unknown(cellOf.weight(line), `${line.line.ingredient} in ${final.stage.name}`, i),
+    )
+  if (moved)
+    out.belonging({ of: 'stage', id: final.stage.id }, () =>
+      unknown(cellOf.base(final), `flour of ${final.stage.name}`, giving.length),
+    )
 }
 
 const ones = (lines: readonly LinePlan[], weight: (line: LinePlan) => string | undefined): Term[] =>

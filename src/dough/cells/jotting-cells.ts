@@ -1,3 +1,4 @@
+import type { JottingPlan } from '../amounts/jottings.js'
 import { cellOf, meaningInJotting } from '../outline/names.js'
 import { nearName } from '../outline/near-names.js'
 import type { Outline } from '../outline/outline.js'
@@ -6,15 +7,22 @@ import { cellMeant } from './line-cells.js'
 
 /** The baker's own calculations as cells. */
 export function writeJottings(out: CellWriter, outline: Outline): void {
-  for (const { name, jotting, expression, problem } of outline.jottings.values()) {
-    const cell = cellOf.jotting(name)
-    const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
-    const why = unknown?.kind === 'unknown' ? unknown.problem : problem
-    if (why || !expression)
-      out.fail(cell, jotting.name, nearName(jotting.text, outline) ?? why ?? 'Nothing is written.')
-    else
-      out.expression(cell, jotting.name, expression, n =>
-        cellMeant(out, meaningInJotting(n, outline), n, outline.final),
-      )
-  }
+  for (const plan of outline.jottings.values())
+    out.belonging({ of: 'jotting', id: plan.jotting.id }, () => writeJotting(out, outline, plan))
+}
+
+function writeJotting(
+  out: CellWriter,
+  outline: Outline,
+  { name, jotting, expression, problem }: JottingPlan,
+): void {
+  const cell = cellOf.jotting(name)
+  const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
+  const why = unknown?.kind === 'unknown' ? unknown.problem : problem
+  if (why || !expression)
+    out.fail(cell, jotting.name, nearName(jotting.text, outline) ?? why ?? 'Nothing is written.')
+  else
+    out.expression(cell, jotting.name, expression, n =>
+      cellMeant(out, meaningInJotting(n, outline), n, outline.final),
+    )
 }

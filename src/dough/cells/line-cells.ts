@@ -32,6 +32,13 @@ export class LineCells {
           other => cellOf.by(other, giving),
         )
     }
+    this.out.compute(
+      cellOf.batch(line),
+      `${line.line.ingredient || 'a line'} in the batch`,
+      'times',
+      [cellOf.weight(line), cellOf.times(line.stage)],
+      ([w, k]) => w! * k!,
+    )
   }
 
   /** The cell of a line's part that nothing moves; undefined where it has none. */
@@ -109,13 +116,13 @@ export function cellMeant(out: CellWriter, meant: Meant, name: string, stage: St
     case 'base':
       return cellOf.base(stage)
     case 'unit':
-      if (!out.cells.has(meant.name)) out.input(meant.name, meant.name, meant.grams)
+      out.common(meant.name, () => out.input(meant.name, meant.name, meant.grams))
       return meant.name
     case 'lines':
     case 'far lines': {
       if (meant.lines.length === 1) return cellOf.weight(meant.lines[0]!)
       const sum = cellOf.named(meant.lines[0]!.stage, name.split('.').at(-1)!)
-      if (!out.cells.has(sum)) out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight))
+      out.common(sum, () => out.sum(sum, `all ${name}`, meant.lines.map(cellOf.weight)))
       return sum
     }
     case 'count':

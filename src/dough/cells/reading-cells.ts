@@ -8,10 +8,14 @@ const expressions = new Map(
   ['part / flour', 'part / lines', 'part'].map(text => [text, parse(text, { percentOf: null })] as const),
 )
 
+/** What the final dough's flour weighs while nothing else says it. */
+export function writeFlourWeight(out: CellWriter, { formula }: Outline): void {
+  out.input(cellOf.flourWeight, 'flour weight', formula.flourWeight || usualFlourWeight)
+}
+
 /** The readings of a dough, each an expression over its totals, and the whole-dough percentages. */
 export function writeReadings(out: CellWriter, outline: Outline): void {
-  const { final, formula } = outline
-  out.input(cellOf.flourWeight, 'flour weight', formula.flourWeight || usualFlourWeight)
+  const { final } = outline
   const total = (count: Count) => cellOf.count(final, count)
   const reading = (name: string, words: string, text: string, part: string) => {
     const of: Readonly<Record<string, string>> = {
@@ -19,7 +23,9 @@ export function writeReadings(out: CellWriter, outline: Outline): void {
       flour: total('flour'),
       lines: cellOf.lines(final, 'flour'),
     }
-    out.expression(cellOf.reading(name), words, expressions.get(text)!, n => of[n]!)
+    out.belonging({ of: 'reading', id: name }, () =>
+      out.expression(cellOf.reading(name), words, expressions.get(text)!, n => of[n]!),
+    )
   }
   reading('trueHydration', 'true hydration', 'part / flour', total('water'))
   reading('moistureHydration', 'moisture hydration', 'part / flour', total('moisture'))
@@ -35,11 +41,13 @@ export function writeReadings(out: CellWriter, outline: Outline): void {
   for (const [last, lines] of linesByIngredient(outline)) {
     const of = [total('flour'), ...lines.flatMap(l => [cellOf.weight(l), cellOf.carried(l.stage)])]
     const words = `${last.line.ingredient} in the whole dough`
-    out.compute(cellOf.wholeDough(last), words, 'whole', of, ([flour, ...parts]) => {
-      let weight = 0
-      for (let i = 0; i < parts.length; i += 2) weight += parts[i]! * parts[i + 1]!
-      return weight / flour!
-    })
+    out.belonging({ of: 'line', id: last.line.id }, () =>
+      out.compute(cellOf.wholeDough(last), words, 'whole', of, ([flour, ...parts]) => {
+        let weight = 0
+        for (let i = 0; i < parts.length; i += 2) weight += parts[i]! * parts[i + 1]!
+        return weight / flour!
+      }),
+    )
   }
 }
 

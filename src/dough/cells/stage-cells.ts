@@ -55,9 +55,9 @@ export class StageCells {
     return found
   }
 
+  /** Writes the cells of a stage; those of its lines are written by themselves. */
   write(stage: StagePlan): void {
     const { name } = stage.stage
-    for (const line of stage.lines) this.lines.write(line)
     this.out.sum(cellOf.stageWeight(stage), `weight of ${name}`, stage.lines.map(cellOf.weight))
     this.out.sum(cellOf.taken(stage), `what later stages take of ${name}`, stage.takenBy.map(cellOf.weight))
     if (this.#isAllShares(stage)) {
@@ -67,6 +67,13 @@ export class StageCells {
     if (!this.isMoved(stage)) this.#base(stage)
     this.#totals(stage)
     this.#carried(stage)
+    this.out.compute(
+      cellOf.build(stage),
+      `${name} in the batch`,
+      'times',
+      [cellOf.stageWeight(stage), cellOf.times(stage)],
+      ([w, k]) => w! * k!,
+    )
   }
 
   /** F = Σa ÷ (1 − Σb); free where Σa is nothing: the flour weight, or what makes just what later stages take. */
@@ -75,7 +82,7 @@ export class StageCells {
     const words = stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
     if (this.isFree(stage)) return this.#freeBase(stage, name, words)
     const { fixed, slopes } = this.#parts(stage.base)
-    this.out.compute(name, words, `base ${fixed.length}`, [...fixed, ...slopes], values => {
+    this.out.compute(name, words, `base ${fixed.length} ${noRoom(stage)}`, [...fixed, ...slopes], values => {
       const a = total(values.slice(0, fixed.length))
       const b = total(values.slice(fixed.length))
       if (a === 0) return 0
@@ -103,7 +110,7 @@ export class StageCells {
     this.out.compute(
       name,
       words,
-      `rest ${fixed.length}`,
+      `rest ${fixed.length} ${stage.stage.name}`,
       [taken, ...fixed, ...slopes],
       ([need, ...values]) => {
         const a = total(values.slice(0, fixed.length))

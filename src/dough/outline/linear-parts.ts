@@ -1,7 +1,7 @@
 import { type Expression, ExpressionError, straight, type Tree } from '../../engine/index.js'
 import type { Amount } from '../amounts/amounts.js'
 import { meaningOf } from './names.js'
-import type { LinePlan, Outline } from './outline.js'
+import type { LinePlan, Outline, StagePlan } from './outline.js'
 
 /** One product of a half: an expression's value, times the same half of another line. */
 export interface SplitTerm {
@@ -61,23 +61,64 @@ function partOf(whole: Expression, part: Tree): Expression {
 /** Amounts that only the base moves come apart the same way in every formula. */
 const splitsByBase = new WeakMap<Amount, Split>()
 
-/** Takes every line's amount apart; lines that speak of each other in a circle do not depend on the base. */
-export function splitLines(outline: Outline): Map<LinePlan, Split> {
-  const splits = new Map<LinePlan, Split>()
-  const open = new Set<LinePlan>()
+/** What became of the parts of lines when some amounts were revised. */
+export interface PartsRevised {
+  readonly moved: readonly LinePlan[] // lines whose parts are others
+  readonly reshaped: readonly StagePlan[] // stages of lines that have a part they had not, or the other way round
+}
 
-  const splitOf = (line: LinePlan): Split => {
-    const known = splits.get(line)
+/** Every line's amount taken apart; lines that speak of each other in a circle do not depend on the base. */
+export class LinearParts {
+  readonly #splits = new Map<LinePlan, Split>()
+  readonly #speaking = new Set<LinePlan>() // lines whose amounts name lines of their stage
+  readonly #open = new Set<LinePlan>()
+  readonly #outline: Outline
+
+  constructor(outline: Outline) {
+    this.#outline = outline
+    for (const stage of outline.stages) for (const line of stage.lines) this.#splitOf(line)
+  }
+
+  get splits(): ReadonlyMap<LinePlan, Split> {
+    return this.#splits
+  }
+
+  /** The lines of a stage whose amounts name lines of it. */
+  speakingIn(stage: StagePlan): LinePlan[] {
+    return [...this.#speaking].filter(line => line.stage === stage)
+  }
+
+  /** Takes apart anew, of the stages of these lines, what their amounts can have to do with. */
+  revised(amounts: readonly LinePlan[]): PartsRevised {
+    const stages = [...new Set(amounts.map(line => line.stage))]
+    const before = new Map<LinePlan, Split>()
+    for (const line of new Set([...amounts, ...stages.flatMap(stage => this.speakingIn(stage))])) {
+      before.set(line, this.#splits.get(line)!)
+      this.#splits.delete(line)
+      this.#speaking.delete(line)
+    }
+    // In the order of the lines: where a circle is entered decides what it comes to.
+    for (const stage of stages) for (const line of stage.lines) if (before.has(line)) this.#splitOf(line)
+    const changed = [...before].filter(([line, split]) => !sameSplit(split, this.#splits.get(line)!))
+    const reshaped = changed.filter(([line, split]) => !sameShape(split, this.#splits.get(line)!))
+    return {
+      moved: changed.map(([line]) => line),
+      reshaped: [...new Set(reshaped.map(([line]) => line.stage))],
+    }
+  }
+
+  #splitOf(line: LinePlan): Split {
+    const known = this.#splits.get(line)
     if (known) return known
-    if (open.has(line)) return { fixed: 'weight', slope: 'none', by: nothing }
-    open.add(line)
-    const split = takeApart(line)
-    open.delete(line)
-    splits.set(line, split)
+    if (this.#open.has(line)) return { fixed: 'weight', slope: 'none', by: nothing }
+    this.#open.add(line)
+    const split = this.#takeApart(line)
+    this.#open.delete(line)
+    this.#splits.set(line, split)
     return split
   }
 
-  const takeApart = (line: LinePlan): Split => {
+  #takeApart(line: LinePlan): Split {
     const { amount, gives } = line
     if (gives) return { fixed: 'none', slope: 'none', by: new Map([[line, 'one']]) }
     if (!amount) return { fixed: 'none', slope: 'none', by: nothing }
@@ -85,16 +126,18 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
     const { expression } = amount
     const moving = new Map<number, readonly LinePlan[]>() // slot → lines whose halves it takes; none for the base
     for (const [slot, name] of expression.names.entries()) {
-      const meant = meaningOf(name, line, outline)
+      const meant = meaningOf(name, line, this.#outline)
       if (meant.kind === 'base') moving.set(slot, [])
-      if (meant.kind === 'lines' && meant.lines.some(l => moves(splitOf(l)))) moving.set(slot, meant.lines)
+      if (meant.kind !== 'lines') continue
+      this.#speaking.add(line)
+      if (meant.lines.some(l => moves(this.#splitOf(l)))) moving.set(slot, meant.lines)
     }
     if (moving.size === 0) return { fixed: 'weight', slope: 'none', by: nothing }
     const byBaseAlone = [...moving.values()].every(lines => lines.length === 0)
     const known = byBaseAlone && splitsByBase.get(amount)
     if (known) return known
     try {
-      const split = joined(expression, moving)
+      const split = this.#joined(expression, moving)
       if (byBaseAlone) splitsByBase.set(amount, split)
       return split
     } catch (error) {
@@ -104,7 +147,7 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
     }
   }
 
-  const joined = (expression: Expression, moving: ReadonlyMap<number, readonly LinePlan[]>): Split => {
+  #joined(expression: Expression, moving: ReadonlyMap<number, readonly LinePlan[]>): Split {
     const { constant, coefficients } = straight(expression, slot => moving.has(slot))
     const fixed: SplitTerm[] = constant ? [{ expression: partOf(expression, constant) }] : []
     const slope: SplitTerm[] = []
@@ -114,7 +157,7 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
       const lines = moving.get(slot)!
       if (lines.length === 0) slope.push({ expression: coefficient })
       for (const times of lines) {
-        const other = splitOf(times)
+        const other = this.#splitOf(times)
         if (other.fixed !== 'none') fixed.push({ expression: coefficient, times })
         if (other.slope !== 'none') slope.push({ expression: coefficient, times })
         for (const [giving, half] of other.by) {
@@ -130,7 +173,35 @@ export function splitLines(outline: Outline): Map<LinePlan, Split> {
       by: new Map([...by].map(([line, terms]) => [line, { terms }])),
     }
   }
-
-  for (const stage of outline.stages) for (const line of stage.lines) splitOf(line)
-  return splits
 }
+
+const kindOf = (part: Split['fixed'] | 'one') => (typeof part === 'string' ? part : 'half')
+
+/** Whether lines so taken apart have the same parts. */
+export const sameShape = (a: Split, b: Split): boolean =>
+  kindOf(a.fixed) === kindOf(b.fixed) &&
+  kindOf(a.slope) === kindOf(b.slope) &&
+  a.by.size === b.by.size &&
+  [...a.by.keys()].every(line => b.by.has(line))
+
+const sameSplit = (a: Split, b: Split): boolean =>
+  a === b ||
+  (sameShape(a, b) &&
+    sameHalf(a.fixed, b.fixed) &&
+    sameHalf(a.slope, b.slope) &&
+    [...a.by].every(([line, half]) => sameHalf(half, b.by.get(line)!)))
+
+function sameHalf(a: Split['fixed'] | 'one', b: Split['fixed'] | 'one'): boolean {
+  if (typeof a === 'string' || typeof b === 'string') return a === b
+  if ('problem' in a || 'problem' in b) return 'problem' in a && 'problem' in b && a.problem === b.problem
+  return (
+    a.terms.length === b.terms.length &&
+    a.terms.every(({ expression, times }, i) => {
+      const other = b.terms[i]!
+      return times === other.times && sameExpression(expression, other.expression)
+    })
+  )
+}
+
+const sameExpression = (a: Expression, b: Expression): boolean =>
+  a === b || (a.key === b.key && `${a.numbers}` === `${b.numbers}` && `${a.names}` === `${b.names}`)

@@ -67,9 +67,29 @@ export function namesToUse({ final, stages, jottings }: Outline, at: StagePlan =
   return [...new Set([...dough, ...earlier])]
 }
 
+const called = new WeakMap<StagePlan, ReadonlyMap<string, readonly LinePlan[]>>()
+
+/** The lines of a stage that calculations call by a name. */
+export function linesCalled(name: string, stage: StagePlan): readonly LinePlan[] {
+  let lines = called.get(stage)
+  if (!lines) {
+    const found = new Map<string, LinePlan[]>()
+    for (const line of stage.lines) {
+      if (!line.line.ingredient) continue
+      const its = nameFor(line.line.ingredient)
+      const before = found.get(its)
+      if (before) before.push(line)
+      else found.set(its, [line])
+    }
+    lines = found
+    called.set(stage, lines)
+  }
+  return lines.get(name) ?? []
+}
+
 /** A name after a stage's: one of its lines, else one of its totals. */
 function inStage(stage: StagePlan, name: string): Meant | undefined {
-  const lines = stage.lines.filter(l => l.line.ingredient && nameFor(l.line.ingredient) === name)
+  const lines = linesCalled(name, stage)
   if (lines.length) return { kind: 'far lines', lines, stage }
   const count = totals.get(name)
   if (count) return { kind: 'count', count, stage }

@@ -57,6 +57,7 @@ export interface Outline {
   readonly larder: Larder
   readonly stages: readonly StagePlan[]
   readonly final: StagePlan
+  readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   stageNamed(name: string): StagePlan | undefined
@@ -124,6 +125,10 @@ function planLine(
     gives,
   }
 }
+
+/** Whether a line is (part of) what 100 % means in its stage. */
+export const isBase = (line: LinePlan): boolean =>
+  line.stage.baseIsFlour ? line.countsAs?.kind === 'flour' : line.stage.base.includes(line)
 
 /** The lines that are 100 %: the flours; without flour the lines marked as base, or the first one. */
 function baseOf(lines: readonly LinePlan[]): { base: LinePlan[]; baseIsFlour: boolean } {
@@ -214,7 +219,8 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   }
   for (const plan of plans) if (plan.circle) plan.ferments = !plan.isFinal && plan.stage.ferments === true
   const final = plans[last]!
-  const shares = final.lines.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
+  const giving = final.lines.filter(l => l.gives)
+  const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
   const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
-  return { formula, larder, stages: plans, final, jottings, counted, stageNamed }
+  return { formula, larder, stages: plans, final, giving, jottings, counted, stageNamed }
 }

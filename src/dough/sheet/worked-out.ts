@@ -3,11 +3,18 @@ import type { CellPlan } from '../cells/plan-cells.js'
 import type { Outline } from '../outline/outline.js'
 import type { Weighed } from './weighing.js'
 
-/** A formula that is worked out: what remarks and workings are read from. */
+/** A formula that is worked out: what figures, remarks and workings are read from. */
 export interface WorkedOut {
   readonly outline: Outline
   readonly plan: CellPlan
   readonly graph: Graph
+  lastUpdate(): { readonly planned: number; readonly defined: number } // numbers of cells
   explain(value: CellValue): string // the sentence of an error
   weighed(line: string): Weighed | undefined // by its id
+}
+
+/** A cell's number; undefined where it has none. */
+export function numberIn({ graph }: Pick<WorkedOut, 'graph'>, cell: string): number | undefined {
+  const value = graph.value(cell)
+  return typeof value === 'number' ? value : undefined
 }

@@ -1,0 +1,76 @@
+import { readAmount } from '../amounts/amounts.js'
+import { dimensionsOf } from '../amounts/jottings.js'
+import type { Formula, Line, Stage } from '../document/formula.js'
+import type { LinePlan, Outline, StagePlan } from './outline.js'
+
+/** What was revised of a formula where no name, no order and no meaning in it is another. */
+export interface Revision {
+  readonly lines: readonly LinePlan[] // of another text
+  readonly amounts: readonly LinePlan[] // of them, those of another amount
+  readonly flourWeight: boolean
+  readonly batch: boolean // what is made of the dough, or kept back or lost of a stage
+}
+
+type Open<T> = { -readonly [K in keyof T]: T[K] }
+
+/**
+ * Brings an outline to another state of its formula where that only revises it, and says what it revises: its plans stay
+ * the same objects. Undefined, with the outline as it was, where lines could come to stand for something
+ * else: then the formula is to be outlined anew. What is the same object is the same.
+ */
+export function revise(outline: Outline, formula: Formula): Revision | undefined {
+  const before = outline.formula
+  const isKept =
+    formula.id === before.id &&
+    formula.holds === before.holds &&
+    formula.meanings === before.meanings &&
+    formula.jottings === before.jottings &&
+    formula.stages.length === before.stages.length
+  if (!isKept || !formula.stages.every((stage, i) => isRevision(outline.stages[i]!, stage))) return undefined
+
+  const lines: LinePlan[] = []
+  const amounts: LinePlan[] = []
+  let batch = formula.batch !== before.batch
+  const dimensions = dimensionsOf(outline.jottings)
+  for (const [i, stage] of formula.stages.entries()) {
+    const plan = outline.stages[i]! as Open<StagePlan>
+    if (plan.stage === stage) continue
+    if (plan.stage.keepBack !== stage.keepBack || plan.stage.loss !== stage.loss) batch = true
+    plan.stage = stage
+    for (const [at, line] of stage.lines.entries()) {
+      const revised = plan.lines[at]! as Open<LinePlan>
+      if (revised.line === line) continue
+      lines.push(revised)
+      if (revised.line.amount !== line.amount) {
+        revised.amount = readAmount(line.amount, dimensions)
+        amounts.push(revised)
+      }
+      revised.line = line
+    }
+  }
+  const open = outline as Open<Outline>
+  open.formula = formula
+  return { lines, amounts, batch, flourWeight: formula.flourWeight !== before.flourWeight }
+}
+
+function isRevision(plan: StagePlan, stage: Stage): boolean {
+  const before = plan.stage
+  if (before === stage) return true
+  return (
+    before.id === stage.id &&
+    before.name === stage.name &&
+    before.ferments === stage.ferments &&
+    before.lines.length === stage.lines.length &&
+    stage.lines.every((line, i) => {
+      const former = before.lines[i]!
+      return former === line || isRevisedLine(former, line)
+    })
+  )
+}
+
+/** A line without a name counts as 100 % of its stage only from when it has an amount. */
+const isRevisedLine = (before: Line, line: Line): boolean =>
+  before.id === line.id &&
+  before.ingredient === line.ingredient &&
+  before.base === line.base &&
+  (line.ingredient !== '' || (before.amount === '') === (line.amount === ''))
