@@ -2,7 +2,7 @@ import { isAmountUse, isName, readCell } from './cells.js'
 import { type Names, stageOver } from './row-features.js'
 import { type ColumnUse, columnUses, type ForeignRow, type Guess } from './types.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
-import type { Reason } from './words.js'
+import type { ColumnReason, Reason } from './words.js'
 
 /** What the cells of a column look like. */
 interface Looks {
@@ -126,8 +126,6 @@ interface Candidate {
   readonly unless: readonly (ColumnUse | undefined)[] // uses that another column may have taken before
 }
 
-type OfColumn = Extract<Reason, { readonly column: number }>['code']
-
 const amountUses = columnUses.filter(isAmountUse)
 const weightUses = amountUses.filter(use => use !== 'percent')
 const severalTimes: readonly ColumnUse[] = ['leave out', 'note', 'of a stage']
@@ -176,19 +174,19 @@ export class ColumnGuesser {
     column: number,
     score: number,
     use: ColumnUse,
-    reason: { readonly code: OfColumn } & Readonly<Record<string, unknown>>,
+    reason: { readonly code: ColumnReason } & Readonly<Record<string, unknown>>,
     { ask = false, unless = [] as readonly ColumnUse[] } = {},
   ): void {
     const once = severalTimes.includes(use) ? [] : [use]
     const blocked = [...unless, ...once, ...(isAmountUse(use) ? (['of a stage'] as const) : [])]
-    const heading = this.headings[column] ?? ''
+    const named = { heading: this.headings[column] ?? '', at: column }
     this.#candidates.push({
       column,
       score,
       use,
       ask,
       unless: blocked,
-      reason: { heading, column, ...reason } as Reason,
+      reason: { column: named, ...reason } as unknown as Reason,
     })
   }
 
@@ -289,11 +287,17 @@ export class ColumnGuesser {
       const times = timesOf(this.#looks[first.column]!, this.#looks[candidate.column]!)
       return times === undefined ? [] : [{ ...candidate, times }]
     })
-    const of = this.headings[first.column]?.trim() || `column ${first.column + 1}`
+    const named = { heading: this.headings[first.column] ?? '', at: first.column }
     for (const { column, score, times } of others)
-      this.#offer(column, score + 0.5, 'leave out', { code: 'another batch', times, of }, { ask: true })
+      this.#offer(
+        column,
+        score + 0.5,
+        'leave out',
+        { code: 'another batch', times: Number(times.toPrecision(4)), first: named },
+        { ask: true },
+      )
     if (others.length > 0) {
-      const reason = { code: 'one of several batches' as const, others: others.length }
+      const reason = { code: 'one of several batches' as const }
       this.#offer(first.column, first.score + 0.5, first.use, reason, { ask: true })
     }
   }
@@ -308,7 +312,7 @@ export class ColumnGuesser {
         continue
       for (const column of [at, at + 1]) {
         out.add(column)
-        this.#offer(column, 1000, 'leave out', { code: 'broken number', first: at }, { ask: true })
+        this.#offer(column, 1000, 'leave out', { code: 'broken number' }, { ask: true })
       }
     }
   }

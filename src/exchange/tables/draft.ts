@@ -1,8 +1,7 @@
-import type { CountsAs } from '../../dough/document/formula.js'
+import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import type { Quantity } from './cells.js'
 import { quantitiesOf, type Row } from './row-features.js'
-import type { TableProblem } from './types.js'
 import type { totalOf } from './vocabulary.js'
 import { inWords, type Reason, severityOf } from './words.js'
 
@@ -140,12 +139,11 @@ export class DraftFormula {
 
 /** What is told while a table is read. */
 export class Told {
-  readonly problems: TableProblem[] = []
+  readonly problems: Problem[] = []
 
   say(reason: Reason, row?: number, formula?: string): void {
     const where = { ...(row === undefined ? {} : { row }), ...(formula === undefined ? {} : { formula }) }
-    const { code } = reason
-    this.problems.push({ where, severity: severityOf(reason), message: inWords(reason), code })
+    this.problems.push({ ...reason, where, severity: severityOf(reason), message: inWords(reason) })
   }
 
   /** Of a row, which the reason names. */

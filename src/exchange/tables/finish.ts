@@ -110,10 +110,9 @@ export function finish(draft: DraftFormula, names: Names, told: Told): Finished 
     }),
   }))
   const totals = checkTotals(draft, final, basesOf(draft, final, flourWeight), names)
-  for (const total of totals) {
-    const { row, verdict, computed } = total
-    if (verdict === 'differs')
-      told.say({ ...total, code: 'total differs', computed: computed! }, row, draft.id)
+  for (const { row, verdict, computed = 0, unit, printed, name } of totals) {
+    const figures = { name, printed: { unit, value: printed }, computed: { unit, value: computed } }
+    if (verdict === 'differs') told.say({ code: 'total differs', ...figures }, row, draft.id)
   }
   tell(totals.every(({ verdict }) => verdict !== 'differs'))
   const note = draft.notes.join('\n')

@@ -1,7 +1,7 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
-import { isAmountUse, numberIn, readNumber } from './cells.js'
+import { isAmountUse, numberIn, signsOf } from './cells.js'
 import { besideIn, ColumnGuesser, isBrokenNumber } from './column-uses.js'
 import { type Names, namesIn, type Row, RowSorter, stacked, type View, viewsOf } from './row-features.js'
 import { headsWithTotal } from './row-kinds.js'
@@ -189,7 +189,10 @@ function columnsOf(
   if (start === undefined) return { uses, guesses }
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[start + (i % size)]!)
   const reasons = others.map((column): Guess => {
-    const reason = { code: 'beside the first', column, heading: headings[column] ?? '' } as const
+    const reason = {
+      code: 'beside the first',
+      column: { heading: headings[column] ?? '', at: column },
+    } as const
     return { about: 'column', column, ask: true, reason }
   })
   return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
@@ -217,18 +220,6 @@ function isPlain(headings: readonly string[], sorted: readonly Row[], names: Nam
   )
 }
 
-/** How many of these cells hold a number that can only have this decimal mark. */
-export function signsOf(cells: Iterable<string>) {
-  const signs = { '.': 0, ',': 0, doubtful: [] as string[] }
-  for (const cell of cells) {
-    const number = /[.,]/.test(cell) ? numberIn(cell) : undefined
-    const read = number === undefined ? undefined : readNumber(number, '.')
-    if (read?.sign) signs[read.sign]++
-    if (read?.doubtful) signs.doubtful.push(number!)
-  }
-  return signs
-}
-
 /**
  * The decimal mark of a table. What its numbers show decides; where all of them can be read in two ways, a
  * mark before three digits stands between thousands, but for columns of kilograms and pounds.
@@ -253,14 +244,14 @@ function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
   const [shown, few] = [Math.max(points, commas), Math.min(points, commas)]
   if (points !== commas) {
     const sign = commas > points ? ',' : '.'
-    return answer(sign, few > 0, { code: 'decimal sign', sign, shown, few })
+    return answer(sign, few > 0, { code: 'decimal sign', sign, shown, of: shown + few })
   }
-  if (few > 0) return answer('.', true, { code: 'both decimal signs' })
+  if (few > 0) return answer('.', true, { code: 'no sure sign' })
   const number = others.doubtful[0] ?? small.doubtful[0]
   if (number === undefined) return answer('.', false, { code: 'no decimal sign' })
   const sign = number.includes(',') ? ',' : '.'
-  if (others.doubtful.length === 0) return answer(sign, true, { code: 'small decimals', sign, number })
-  return answer(sign === ',' ? '.' : ',', true, { code: 'thousands or decimals', sign, number })
+  if (others.doubtful.length === 0) return answer(sign, true, { code: 'small decimals', number })
+  return answer(sign === ',' ? '.' : ',', true, { code: 'thousands or decimals', number })
 }
 
 /** The name of the bread: the first row over the headings, or a row on top that names nothing else. */
@@ -299,7 +290,7 @@ function guessStages(
   if (uses.includes('of a stage'))
     return { stages: 'columns', ask: true, reason: { code: 'stages in columns' } }
   if (views.some(({ stage }) => stage !== undefined))
-    return { stages: 'columns', ask: true, reason: { code: 'tables side by side' } }
+    return { stages: 'columns', ask: true, reason: { code: 'stages side by side' } }
   if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stages in a column' } }
   const said = sorted.filter(({ is }) => is !== 'blank')
   const heads = said.filter(({ is, name, label }, at) => {

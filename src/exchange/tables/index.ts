@@ -11,7 +11,6 @@ export {
   type RowRead,
   type StageMarks,
   stageMarks,
-  type TableProblem,
   type TableRead,
   type TotalCheck,
   usualLimits,

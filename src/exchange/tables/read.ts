@@ -1,10 +1,9 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { isAmountUse } from './cells.js'
+import { isAmountUse, signsOf } from './cells.js'
 import { Told } from './draft.js'
 import { finish } from './finish.js'
-import { signsOf } from './guess.js'
 import { LineMaker } from './row-amounts.js'
 import { type Names, namesIn, type Row, RowSorter, stacked, textOf, viewsOf } from './row-features.js'
 import { RowReader } from './row-kinds.js'
@@ -41,11 +40,7 @@ export function readTable(
   larder: Larder = larderOf(usualLarder),
   watch: Watch = {},
 ): TableRead {
-  if (table.refused !== undefined)
-    return {
-      ...nothing({ code: 'stopped' }),
-      problems: [{ where: {}, severity: 'error', message: table.refused }],
-    }
+  if (table.refused !== undefined) return nothing({ code: 'refused', why: table.refused })
   if (table.stopped) return nothing({ code: 'stopped' }, [], true)
   if (table.own && JSON.stringify(mapping) === JSON.stringify(table.mapping)) return readOwn(table, larder)
   const { columns } = mapping
@@ -58,7 +53,7 @@ export function readTable(
         ? { code: 'nothing there' }
         : isNone
           ? { code: 'no table' }
-          : { code: 'columns not said', ingredient, amount }
+          : { code: 'columns not said', hasNames: ingredient, hasNeither: !ingredient && !amount }
     return nothing(why, table.rows.map(unread))
   }
   const names = namesIn(larder)
@@ -166,7 +161,9 @@ function together(
 /** What became of a row in one stage, with what became of it in another. */
 const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => ({
   ...read,
-  why: [read.why, inWords({ code: 'also in', amount, stage })].filter(Boolean).join(' '),
+  why: [read.why, inWords({ code: 'also in', amount, hasAmount: amount !== '', stage })]
+    .filter(Boolean)
+    .join(' '),
 })
 
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */

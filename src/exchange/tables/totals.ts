@@ -3,7 +3,7 @@ import { type DraftFormula, type DraftLine, type DraftStage, isWithin, type Prin
 import type { Names } from './row-features.js'
 import type { TotalCheck } from './types.js'
 import { wordsOf } from './vocabulary.js'
-import { inWords } from './words.js'
+import { inWords, type Reason } from './words.js'
 
 /** Lines that a total may be the sum of; `share` is how much of each counts, 1 when left out. */
 interface Candidate {
@@ -102,22 +102,25 @@ function check(
   const isRounding = (c: Computed) => !isOff(c, printed.step / 2 + c.rounding)
   const chosen =
     found.find(isExact) ?? found.find(isRounding) ?? found.find(c => c.sum !== undefined) ?? found[0]
+  const label = said === '' ? 'the row without a name' : said
   const name = chosen?.candidate.name ?? label
   const figures = { row, name, unit, printed: value } as const
+  const of = { name, printed: { unit, value } } as const
   if (printed.measure || chosen?.sum === undefined) {
     const rows = chosen?.unknown ?? []
-    const why = printed.measure
-      ? ({ code: 'total is no weight', name, text: printed.text } as const)
+    const why: Reason = printed.measure
+      ? { code: 'total is no weight', name, text: printed.text }
       : rows.length > 0
-        ? ({ code: 'total of unknown figures', ...figures, rows } as const)
+        ? { code: 'total of unknown figures', ...of, rows }
         : isOneOfMany
-          ? ({ code: 'total of many', ...figures, most: mostTotals } as const)
-          : ({ code: 'total of unknown', ...figures, label } as const)
+          ? { code: 'total of many', ...of, most: mostTotals }
+          : { code: 'total of unknown', ...of, label }
     return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
   }
   const computed = chosen.sum
   const verdict = isExact(chosen) ? 'agrees' : isRounding(chosen) ? 'rounding' : 'differs'
-  return { ...figures, computed, verdict, sentence: inWords({ code: codes[verdict], ...figures, computed }) }
+  const sentence = inWords({ code: codes[verdict], ...of, computed: { unit, value: computed } })
+  return { ...figures, computed, verdict, sentence }
 }
 
 const codes = { agrees: 'total agrees', rounding: 'total rounded', differs: 'total differs' } as const

@@ -100,15 +100,10 @@ export interface TotalCheck {
   readonly sentence: string
 }
 
-/** A problem with the code of its reason, for whoever decides by it; one of Tarebook's own file has none. */
-export interface TableProblem extends Problem {
-  readonly code?: Reason['code']
-}
-
 export interface TableRead {
   readonly formulas: Formula[]
   readonly rows: readonly RowRead[] // one for every row of the table, in its order; fewer when it was stopped
-  readonly problems: TableProblem[]
+  readonly problems: Problem[]
   readonly totals: readonly TotalCheck[]
   readonly stopped: boolean
 }

@@ -61,6 +61,7 @@ const guesses = {
 
 /** Why a table, or one of its rows, is not read. */
 const errors = {
+  refused: '{why}',
   'too many characters':
     'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
   'null bytes':
@@ -175,8 +176,7 @@ const rowReasons = {
 /** What is said of a row or a total that is as it should be, or that is not compared. */
 const facts = {
   'total without a figure': 'Row {row} names a total and gives no figure that can be read.',
-  'also in': 'Also {amount} in {stage}.',
-  'also in, without amount': 'Also without an amount in {stage}.',
+  'also in': 'Also {hasAmount:|without an amount}{amount} in {stage}.',
   'total agrees': 'The file says {name} {printed:figure}, and its lines add to that.',
   'total rounded':
     'The file says {name} {printed:figure}; its lines add to {computed:figure}, which rounding explains.',
