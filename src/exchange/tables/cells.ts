@@ -102,7 +102,7 @@ function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead 
 /** Is it a name, so that nothing else of it need be looked at? */
 export const isName = (cell: string): boolean => /^\p{L}\P{N}*$/u.test(cell) && !nothing.test(cell)
 
-const numberCell = /^([.,]?\d[\d.,]*)\s*(?:%|\p{L}{1,12}\.?)?$/u
+const numberCell = /^([.,]?\d+(?:[.,]\d+)*)\s*(?:%|\p{L}{1,12}\.?)?$/u
 /** The number of a cell that holds one and perhaps a unit. */
 export const numberIn = (cell: string): string | undefined =>
   cell.length < 40

@@ -4,7 +4,7 @@ import { columnOf } from '../csv/columns.js'
 import { isAmountUse, numberIn, signsOf } from './cells.js'
 import { besideIn, ColumnGuesser, isBrokenNumber } from './column-uses.js'
 import { type Names, namesIn, type Row, RowSorter, stacked, type View, viewsOf } from './row-features.js'
-import { headsWithTotal } from './row-kinds.js'
+import { type RowKind, RowKinds } from './row-kinds.js'
 import { isBlankRow, split } from './split.js'
 import {
   type ColumnUse,
@@ -82,9 +82,15 @@ export function guessTable(
     seen,
   )
   if (isStopped(watch, rows.length, rows.length)) return { ...noTable(text), stopped: true }
-  const title = titleOf(above, sorted, found.uses, names)
+  const kinds = new RowKinds(sorted, 'headings', names, undefined)
+  const rowKinds = sorted.map((row, at) => ({ row, ...kinds.of(at) }))
+  const title = titleOf(above, rowKinds, found.uses, names)
   const headingRows = Math.max(heading + 1, title?.row ?? 0)
-  const stages = guessStages(sorted.slice(headingRows - (heading + 1)), found.uses, views, names)
+  const stages = guessStages(
+    rowKinds.filter(({ row }) => row.row > headingRows),
+    found.uses,
+    views,
+  )
   const headingsReason: Reason =
     heading < 0 ? { code: 'no headings' } : { code: 'headings', row: heading + 1 }
   return {
@@ -254,10 +260,14 @@ function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
   return answer(sign === ',' ? '.' : ',', true, { code: 'thousands or decimals', number })
 }
 
+interface Seen extends RowKind {
+  readonly row: Row
+}
+
 /** The name of the bread: the first row over the headings, or a row on top that names nothing else. */
 function titleOf(
   above: readonly ForeignRow[],
-  sorted: readonly Row[],
+  rows: readonly Seen[],
   uses: readonly ColumnUse[],
   names: Names,
 ): { row: number; name: string } | undefined {
@@ -267,55 +277,44 @@ function titleOf(
       return { row, name: titleName(said[0]!) }
   }
   if (above.length > 0 || uses.includes('formula') || uses.includes('stage')) return undefined
-  const said = sorted.filter(({ is }) => is !== 'blank' && is !== 'headings')
-  const [first, second] = said
-  if (first?.is !== 'name' || first.name === '' || first.label.isRemark) return undefined
-  const name = titleName(first.name)
+  const [first, ...others] = rows.filter(({ kind }) => kind !== 'blank' && kind !== 'headings')
+  if (first?.row.is !== 'name' || first.row.label.isRemark) return undefined
+  const name = titleName(first.row.name)
   if (isStageName(name) || names.isIngredient(name)) return undefined
   // two names in a row, or the only heading there is
-  const hasOthers = said.some(
-    ({ is, label }, at) => at > 0 && is === 'name' && said[at + 1]?.is === 'line' && !label.isRemark,
-  )
-  const isOfBread = second?.is === 'name' || (!hasOthers && second?.is === 'line')
-  return isOfBread ? { row: first.row, name } : undefined
+  const isOnly = first.kind === 'stage' && !others.some(({ kind }) => kind === 'stage')
+  return first.kind === 'formula' || isOnly ? { row: first.row.row, name } : undefined
 }
 
 /** How the table tells its stages. */
 function guessStages(
-  sorted: readonly Row[],
+  rows: readonly Seen[],
   uses: readonly ColumnUse[],
   views: readonly View[],
-  names: Names,
 ): { stages: StageMarks; ask: boolean; reason: Reason } {
   if (uses.includes('of a stage'))
     return { stages: 'columns', ask: true, reason: { code: 'stages in columns' } }
   if (views.some(({ stage }) => stage !== undefined))
     return { stages: 'columns', ask: true, reason: { code: 'stages side by side' } }
   if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stages in a column' } }
-  const said = sorted.filter(({ is }) => is !== 'blank')
-  const heads = said.filter(({ is, name, label }, at) => {
-    if (is !== 'name' || name === '' || said[at + 1]?.is !== 'line') return false
-    return label.isStage || (!label.isRemark && !names.isIngredient(name))
-  })
-  sorted.forEach((row, at) => {
-    const before = sorted[at - 1]?.is ?? 'blank'
-    if (before !== 'line' && before !== 'name' && headsWithTotal(sorted, at)) heads.push(row)
-  })
+  const heads = rows.flatMap(({ kind, row }) => (kind === 'stage' ? [row.label] : []))
   if (heads.length > 0) {
-    const ask = !heads.every(({ label }) => label.isStage)
-    const found = [...new Set(heads.map(({ label }) => label.name))]
-    return { stages: 'headings', ask, reason: { code: 'stages by headings', names: found } }
+    const ask = !heads.every(({ isStage }) => isStage)
+    const named = [...new Set(heads.map(({ name }) => name))]
+    return { stages: 'headings', ask, reason: { code: 'stages by headings', names: named } }
   }
-  const blocks = blockSizes(sorted)
+  const blocks = blockSizes(rows)
   return blocks.filter(size => size > 1).length > 1
     ? { stages: 'blocks', ask: true, reason: { code: 'stages by blanks', blocks: blocks.length } }
     : { stages: 'none', ask: false, reason: { code: 'one dough' } }
 }
 
 /** How many lines each block between blank rows has; blocks of totals and notes alone are none. */
-function blockSizes(sorted: readonly Row[]): number[] {
+function blockSizes(rows: readonly Seen[]): number[] {
   const sizes = [0]
-  for (const { is } of sorted) {
+  for (const {
+    row: { is },
+  } of rows) {
     if (is === 'line') sizes[sizes.length - 1]!++
     else if (is === 'blank' && sizes.at(-1)! > 0) sizes.push(0)
   }

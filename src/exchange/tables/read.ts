@@ -1,12 +1,22 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { readFormulas } from '../csv/read-formulas.js'
+import { Builder } from './build.js'
 import { isAmountUse, signsOf } from './cells.js'
 import { Told } from './draft.js'
 import { finish } from './finish.js'
 import { LineMaker } from './row-amounts.js'
-import { type Names, namesIn, type Row, RowSorter, stacked, textOf, viewsOf } from './row-features.js'
-import { RowReader } from './row-kinds.js'
+import {
+  labelOf,
+  type Names,
+  namesIn,
+  type Row,
+  RowSorter,
+  stacked,
+  textOf,
+  viewsOf,
+} from './row-features.js'
+import { RowKinds } from './row-kinds.js'
 import { isBlankRow } from './split.js'
 import {
   type ColumnUse,
@@ -73,24 +83,19 @@ export function readTable(
   const isMarkSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
   const told = new Told()
   const lines = new LineMaker(names, told, rows, isMarkSure)
-  const over = table.headings[columns.indexOf('ingredient')] ?? ''
-  const reader = new RowReader(
-    rows,
-    isByView ? { ...mapping, stages: 'column' } : mapping,
-    names,
-    lines,
-    told,
-    over,
-  )
-  for (let at = 0; at < rows.length; at++) {
+  const marks = isByView ? 'column' : mapping.stages
+  const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
+  const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
+  const kinds = new RowKinds(rows, marks, names, over)
+  const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
+  for (const [at, row] of rows.entries()) {
     if (isStopped(watch, table.rows.length + at, of))
       return nothing({ code: 'stopped before the end' }, top, true)
-    reader.row(at)
+    builder.add(row, kinds.of(at))
   }
-  lines.finish()
-  reader.finish()
+  builder.finish()
   isStopped(watch, of, of)
-  return together(reader, rows, top, names, told, table.rows.slice(0, top.length))
+  return together(builder, rows, top, names, told, table.rows.slice(0, top.length))
 }
 
 const unread = (row: ForeignRow): RowRead =>
@@ -117,7 +122,7 @@ function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
 }
 
 function together(
-  reader: RowReader,
+  builder: Builder,
   rows: readonly Row[],
   top: readonly RowRead[],
   names: Names,
@@ -128,7 +133,7 @@ function together(
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
   for (const { row, broken: why } of broken) if (why) told.say(why, row)
-  for (const draft of reader.formulas) {
+  for (const draft of builder.formulas) {
     if (draft.lines.length === 0) {
       told.say({ code: 'formula without lines', name: draft.name })
       continue
@@ -145,7 +150,7 @@ function together(
   }
   if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'no line' })
   rows.forEach((row, at) => {
-    const read = reader.reads[at] ?? { row: row.row, became: 'note', text: textOf(row) }
+    const read = builder.reads[at] ?? { row: row.row, became: 'note', text: textOf(row) }
     const before = byRow.get(row.row)
     if (!before || (before.became === 'blank' && read.became !== 'blank')) byRow.set(row.row, read)
   })

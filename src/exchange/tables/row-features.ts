@@ -11,6 +11,7 @@ import {
   headingUse,
   isFact,
   isFinalDough,
+  isOfTotals,
   isRemark,
   isStageName,
   isTotalWord,
@@ -67,6 +68,7 @@ export interface Label {
   readonly isFact: boolean // tells of the dough, not of an ingredient
   readonly total: ReturnType<typeof totalOf>
   readonly isTotalWord: boolean
+  readonly isOfTotals: boolean
 }
 
 export const labelOf = (text: string): Label => ({
@@ -78,6 +80,7 @@ export const labelOf = (text: string): Label => ({
   isFact: isFact(text),
   total: totalOf(text),
   isTotalWord: isTotalWord(text),
+  isOfTotals: isOfTotals(text),
 })
 
 export interface AmountCell {
@@ -114,7 +117,8 @@ export const textOf = ({ cells }: { readonly cells: readonly string[] }): string
   cells.filter(cell => cell.trim() !== '').join(' | ')
 
 /** What a row says that is kept as a note. */
-export const noteOf = ({ name, note }: Row): string => [name, note].filter(Boolean).join(' ')
+export const noteOf = ({ is, name, amounts, note }: Row): string =>
+  [name, ...(is === 'fact' ? amounts.map(({ cell }) => cell) : []), note].filter(Boolean).join(' ')
 
 export const quantitiesOf = ({ amounts }: Row): Quantity[] =>
   amounts.flatMap(({ read }) => (read.is === 'quantity' ? [read] : []))

@@ -128,6 +128,12 @@ const totalWords =
 /** Is it a total by its words, and not only by a name that dough may bear? */
 export const isTotalWord = (name: string): boolean => total.test(folded(headingName(name).name))
 
+/** `Totals`, `Total formula`: may rows of totals stand below it? */
+export const isOfTotals = (name: string): boolean =>
+  /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
+    folded(headingName(name).name),
+  )
+
 /** What a row of this name totals; undefined when it is no total. `''` is whatever stands above it. */
 export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly named: string } | undefined {
   if (name.length > longest) return undefined
