@@ -142,7 +142,7 @@ export class Arrival {
     const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
     const mapping = asked ?? remembered ?? table.mapping
     const { formulas, totals, rows, ...read } = this.#tableRead(table, mapping, watch)
-    const problems = read.problems.filter(({ code }) => code !== 'total differs')
+    const problems = read.problems.filter(({ code }) => code !== 'totalDiffers')
     const look: TableLook = {
       key: headingsKey(table),
       headings: table.headings,

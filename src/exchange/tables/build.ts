@@ -66,7 +66,7 @@ export class Builder {
     if (this.#overColumn?.lines.length === 0) stages.splice(stages.indexOf(this.#overColumn), 1)
     for (const column of ['formula', 'stage'] as const) {
       const rows = this.#carried[column]
-      if (rows.length > 0) this.told.say({ code: 'as above', rows, column }, rows[0])
+      if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column }, rows[0])
     }
   }
 
@@ -139,21 +139,20 @@ export class Builder {
   #again(row: number, name: string): void {
     const formula = this.#inFormula()
     if (!formula.stages.some(stage => isFinalDough(stage.name) && stage.lines.length > 0))
-      return this.told.sayOf({ code: 'headed again', row, name })
+      return this.told.sayOf({ code: 'headedAgain', row, name })
     const base = formula.name.replace(/ \(\d+\)$/, '')
     const namesakes = (this.#namesakes.get(base) ?? 1) + 1
     this.#namesakes.set(base, namesakes)
     const another = this.#begin(`${base} (${namesakes})`)
-    this.told.sayOf({ code: 'another formula', row, name, formula: another.name })
+    this.told.sayOf({ code: 'anotherFormula', row, name, formula: another.name })
   }
 
   #line(row: Row, block: readonly string[] | undefined): void {
     this.#follow(row)
-    const line = this.lines.line(row)
     const stage = this.#stage
     if (!stage || (block && stage.lines.length > 0 && this.#isAnother(row, stage, block)))
       this.#stage = this.#inFormula().begin('', false)
-    this.#stage!.add(line)
+    this.#stage!.add(this.lines.line(row))
     this.reads.push(undefined)
   }
 
@@ -162,8 +161,8 @@ export class Builder {
     const { stages } = this.mapping
     if (stages === 'none' || stages === 'column' || stages === 'blocks') return stages === 'blocks'
     const isAnother = stage.hasTotal || !stage.isNamed || block.some(line => stage.has(line))
-    if (isAnother) this.told.sayOf({ code: 'another stage', row, name })
-    else this.told.sayOf({ code: 'part of the stage', row, name, stage: stage.name })
+    if (isAnother) this.told.sayOf({ code: 'anotherStage', row, name })
+    else this.told.sayOf({ code: 'partOfTheStage', row, name, stage: stage.name })
     return isAnother
   }
 
@@ -171,7 +170,7 @@ export class Builder {
     const stage = this.#stage
     const agrees = quantitiesOf(row).some(quantity => stage?.sums.agreeWith(quantity))
     if (stage && stage.lines.length > 1 && agrees) this.#total(row, stage, '')
-    else this.#lost(row, { code: 'names nothing', row: row.row, text: textOf(row) })
+    else this.#lost(row, { code: 'namesNothing', row: row.row, text: textOf(row) })
   }
 
   /** The stage that a total is of, by its columns. */
@@ -184,7 +183,7 @@ export class Builder {
   /** Keeps a total below its lines, to be compared when all is read. */
   #total(row: Row, stage: DraftStage | undefined, label: string): void {
     const formula = this.#inFormula().name
-    const why = inWords({ code: 'total without a figure', row: row.row })
+    const why = inWords({ code: 'totalWithoutAFigure', row: row.row })
     const isKept = this.#keepTotal(row, stage, label, false)
     this.reads.push({ row: row.row, became: 'total', formula, text: textOf(row), ...(isKept ? {} : { why }) })
     if (stage) stage.hasTotal = true

@@ -1,7 +1,7 @@
 import { readAmount } from '../../dough/amounts/amounts.js'
 import { type AmountGuess, amountText, figureOf } from '../../dough/amounts/figures.js'
 import { quantityAt, wholeAmount } from '../../dough/amounts/quantities.js'
-import { tokensOf } from '../../dough/amounts/text-tokens.js'
+import { tokensOf, withPlainDigits } from '../../dough/amounts/text-tokens.js'
 import { type Measure, weightUnits } from '../../dough/amounts/units.js'
 import { readDigits } from '../../dough/amounts/written-numbers.js'
 import { tidy } from '../../dough/document/words.js'
@@ -55,16 +55,16 @@ const words = (why: NoAmount): CellRead => ({ is: 'words', why })
 export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellRead {
   const typed = cell.replace(footnotes, '').trim()
   if (nothing.test(typed)) return { is: 'nothing' }
-  if (typed.length > 80) return words('too long')
+  if (typed.length > 80) return words('tooLong')
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
-  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('by nothing')
+  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('byNothing')
   const whole = wholeAmount(typed, mark)
   if (!whole) return calculated(typed, use, mark)
   const { about, terms } = whole.quantity
   const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
-  if (unit === '' || guesses.some(({ code }) => rash.includes(code))) return words('no amount')
-  if (value > 1e12) return words('no number')
+  if (unit === '' || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
+  if (value > 1e12) return words('noNumber')
   const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
   const each = unit === '%' ? 0.01 : unit in weightUnits ? weightUnits[unit as keyof typeof weightUnits] : 1
@@ -89,25 +89,24 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
 function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead {
   const [first, ...tokens] = tokensOf(typed)
   const read = first && quantityAt([first, ...tokens], 0)
-  if (read && 'isWhen' in read) return words('not edible')
-  if (!/\d/.test(typed)) return words('no amount')
+  if (read && 'isWhen' in read) return words('notEdible')
+  if (!/\d/.test(typed)) return words('noAmount')
   const { text, bare } = plainAmount(typed, mark)
   const amount = bare ? amountText(text.replace(/ g$/, ''), unitOfUse[use]) : text
   const understood = readAmount(amount)
   return understood && 'expression' in understood
     ? { is: 'quantity', text: amount, step: 0, bare }
-    : words('no amount')
+    : words('noAmount')
 }
 
 /** Is it a name, so that nothing else of it need be looked at? */
 export const isName = (cell: string): boolean => /^\p{L}\P{N}*$/u.test(cell) && !nothing.test(cell)
 
-const numberCell = /^([.,]?\d+(?:[.,]\d+)*)\s*(?:%|\p{L}{1,12}\.?)?$/u
+const numberCell = /^((?:[.,]?\d+)(?:[.,]\d+)*(?:e\d+)?)\s*(?:%|\p{L}{1,12}\.?)?$/iu
+const thousandsGap = /(?<=\d)[ '’\u00a0\u2009\u202f](?=\d{3})/g
 /** The number of a cell that holds one and perhaps a unit. */
 export const numberIn = (cell: string): string | undefined =>
-  cell.length < 40
-    ? numberCell.exec(cell.trim().replace(/(?<=\d)[ '’\u00a0\u2009\u202f](?=\d{3})/g, ''))?.[1]
-    : undefined
+  cell.length < 40 ? numberCell.exec(withPlainDigits(cell).trim().replace(thousandsGap, ''))?.[1] : undefined
 
 /** How many of these cells hold a number that can only have this decimal mark, and those that could have either. */
 export function signsOf(cells: Iterable<string>) {

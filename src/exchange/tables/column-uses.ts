@@ -148,7 +148,7 @@ export class ColumnGuesser {
     this.#looks = Array.from({ length: width }, (_, at) => looksOf(body, at, names))
     this.#headed = this.#looks.map(({ at }) => headingUse(headings[at] ?? ''))
     const ofStages = stageColumnsIn(headings, this.#looks)
-    for (const at of ofStages) this.#offer(at, 900, 'of a stage', { code: 'of one stage' })
+    for (const at of ofStages) this.#offer(at, 900, 'of a stage', { code: 'ofOneStage' })
     this.#byHeadings(ofStages.length > 0)
     this.#names()
     const ingredient = this.#likeliest().findIndex(candidate => candidate?.use === 'ingredient')
@@ -208,13 +208,13 @@ export class ColumnGuesser {
       const { filled } = this.#looks[at]!
       if (use === undefined) return
       if (use === 'other percent') {
-        this.#offer(at, 3, 'leave out', { code: 'of whole dough' }, { ask: true })
-      } else if (use === 'leave out') this.#offer(at, 800, use, { code: 'heading left out' })
+        this.#offer(at, 3, 'leave out', { code: 'ofWholeDough' }, { ask: true })
+      } else if (use === 'leave out') this.#offer(at, 800, use, { code: 'headingLeftOut' })
       else {
         const ask = isAmountUse(use) && filled > 0 && !isOfNumbers(this.#looks[at]!)
-        this.#offer(at, 800, use, { code: 'heading says', use }, { ask })
-        if (hasStages && isAmountUse(use)) this.#offer(at, 790, 'leave out', { code: 'of no stage' })
-        this.#offer(at, 780, 'leave out', { code: 'heading taken', use }, { ask: true })
+        this.#offer(at, 800, use, { code: 'headingSays', use }, { ask })
+        if (hasStages && isAmountUse(use)) this.#offer(at, 790, 'leave out', { code: 'ofNoStage' })
+        this.#offer(at, 780, 'leave out', { code: 'headingTaken', use }, { ask: true })
       }
     })
   }
@@ -228,7 +228,7 @@ export class ColumnGuesser {
     for (const { at, known, different } of texts) {
       const [example] = known
       const reason =
-        example === undefined ? { code: 'names' as const } : { code: 'known names' as const, example }
+        example === undefined ? { code: 'names' as const } : { code: 'knownNames' as const, example }
       this.#offer(at, 100 + known.length + different / 1000, 'ingredient', reason, {
         ask: known.length === 0,
       })
@@ -236,7 +236,7 @@ export class ColumnGuesser {
     // a heading that may mean the bread may mean what goes into it
     const named = this.#headed.indexOf('formula')
     if (texts.length === 0 && named >= 0)
-      this.#offer(named, 850, 'ingredient', { code: 'only names' }, { ask: true })
+      this.#offer(named, 850, 'ingredient', { code: 'onlyNames' }, { ask: true })
   }
 
   /** Other columns of words: units, stages, the names of formulas, notes. */
@@ -246,34 +246,34 @@ export class ColumnGuesser {
     const isRepeated = different * 2 <= filled || filled * 3 <= (this.#looks[ingredient]?.filled ?? 0)
     if (units * 2 > filled) this.#offer(at, 60, 'unit', { code: 'units' })
     if (stages.length * 2 > filled || (isBefore && stages.length > 0))
-      this.#offer(at, 55, 'stage', { code: 'stage names', example: stages[0] })
+      this.#offer(at, 55, 'stage', { code: 'stageNames', example: stages[0] })
     if (isBefore && isRepeated && !hasHeadings)
-      this.#offer(at, 40, 'formula', { code: 'repeated names' }, { ask: true })
+      this.#offer(at, 40, 'formula', { code: 'repeatedNames' }, { ask: true })
     if (at > ingredient) this.#offer(at, 30, 'note', { code: 'notes' }, { ask: hasHeadings })
-    this.#offer(at, 1, 'leave out', { code: 'unknown words' }, { ask: true })
+    this.#offer(at, 1, 'leave out', { code: 'unknownWords' }, { ask: true })
   }
 
   #numbers(looks: Looks, ingredient: number, hasStages: boolean): void {
     const { at, numbers, bare, percents } = looks
     const heading = this.headings[at] ?? ''
     const labels = this.body.map(row => cellIn(row, ingredient))
-    if (hasStages) this.#offer(at, 95, 'leave out', { code: 'of no stage' })
+    if (hasStages) this.#offer(at, 95, 'leave out', { code: 'ofNoStage' })
     if (isStageName(heading) || (isTotalWord(heading) && this.headings.some(isStageName)))
-      this.#offer(at, 92, 'leave out', { code: 'one stage only' }, { ask: true })
-    if (percents * 2 > numbers) this.#offer(at, 90, 'percent', { code: 'per cent signs' })
-    if (at === 0 && countsRows(looks)) this.#offer(at, 85, 'leave out', { code: 'row numbers' })
-    if (bare < numbers) this.#offer(at, 80, 'amount', { code: 'amounts with units' })
+      this.#offer(at, 92, 'leave out', { code: 'oneStageOnly' }, { ask: true })
+    if (percents * 2 > numbers) this.#offer(at, 90, 'percent', { code: 'perCentSigns' })
+    if (at === 0 && countsRows(looks)) this.#offer(at, 85, 'leave out', { code: 'rowNumbers' })
+    if (bare < numbers) this.#offer(at, 80, 'amount', { code: 'amountsWithUnits' })
     if (addsToHundred(looks, labels, this.names))
-      this.#offer(at, 70, 'percent', { code: 'flours of hundred' }, { ask: true })
-    this.#offer(at, 60, 'grams', { code: 'plain numbers' }, { ask: true, unless: weightUses })
-    this.#offer(at, 1, 'leave out', { code: 'more numbers' }, { ask: true })
+      this.#offer(at, 70, 'percent', { code: 'floursOfHundred' }, { ask: true })
+    this.#offer(at, 60, 'grams', { code: 'plainNumbers' }, { ask: true, unless: weightUses })
+    this.#offer(at, 1, 'leave out', { code: 'moreNumbers' }, { ask: true })
   }
 
   /** Where nothing else is an amount: better a percentage of the whole dough, asked about, than none at all. */
   #wholeDough(): void {
     const at = this.#headed.indexOf('other percent')
     if (at >= 0 && !this.#likeliest().some(candidate => amountUses.includes(candidate?.use as never)))
-      this.#offer(at, 4, 'percent', { code: 'of whole dough' }, { ask: true })
+      this.#offer(at, 4, 'percent', { code: 'ofWholeDough' }, { ask: true })
   }
 
   /** Columns with the same amounts for batches of another size: which is meant only the baker knows. */
@@ -283,7 +283,7 @@ export class ColumnGuesser {
     if (!first) return
     const others = chosen.flatMap(candidate => {
       const code = candidate?.reason.code
-      if (!candidate || (code !== 'heading taken' && code !== 'more numbers')) return []
+      if (!candidate || (code !== 'headingTaken' && code !== 'moreNumbers')) return []
       const times = timesOf(this.#looks[first.column]!, this.#looks[candidate.column]!)
       return times === undefined ? [] : [{ ...candidate, times }]
     })
@@ -293,11 +293,11 @@ export class ColumnGuesser {
         column,
         score + 0.5,
         'leave out',
-        { code: 'another batch', times: Number(times.toPrecision(4)), first: named },
+        { code: 'anotherBatch', times: Number(times.toPrecision(4)), first: named },
         { ask: true },
       )
     if (others.length > 0) {
-      const reason = { code: 'one of several batches' as const }
+      const reason = { code: 'oneOfSeveralBatches' as const }
       this.#offer(first.column, first.score + 0.5, first.use, reason, { ask: true })
     }
   }
@@ -312,7 +312,7 @@ export class ColumnGuesser {
         continue
       for (const column of [at, at + 1]) {
         out.add(column)
-        this.#offer(column, 1000, 'leave out', { code: 'broken number' }, { ask: true })
+        this.#offer(column, 1000, 'leave out', { code: 'brokenNumber' }, { ask: true })
       }
     }
   }

@@ -19,7 +19,7 @@ function orderStages(formula: DraftFormula, told: Told): DraftStage {
   if (final !== last) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
-    told.say({ code: 'final dough last', name: final.name }, final.lines[0]?.row)
+    told.say({ code: 'finalDoughLast', name: final.name }, final.lines[0]?.row)
   }
   return final
 }
@@ -47,8 +47,8 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
     const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
     const name = taker ?? `Stage ${at + 1}`
     stage.name = name
-    if (taker) told.sayOf({ code: 'named by its taker', row, name, final: final.name })
-    else told.sayOf({ code: 'stage without a name', row, name })
+    if (taker) told.sayOf({ code: 'namedByItsTaker', row, name, final: final.name })
+    else told.sayOf({ code: 'stageWithoutAName', row, name })
   })
   const names = distinct(formula.stages.map(({ name }) => name))
   formula.stages.forEach((stage, at) => {
@@ -81,8 +81,8 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
       .flatMap(({ lines }) => lines)
       .find(({ takes, ingredient }) => !takes && ` ${wordsOf(ingredient)} `.includes(words))
     const { name } = stage
-    if (like) told.sayOf({ code: 'perhaps taken', name, row: like.row, like: like.ingredient })
-    else told.say({ code: 'not taken', name }, stage.lines[0]!.row)
+    if (like) told.sayOf({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
+    else told.say({ code: 'notTaken', name }, stage.lines[0]!.row)
   }
 }
 
@@ -112,7 +112,7 @@ export function finish(draft: DraftFormula, names: Names, told: Told): Finished 
   const totals = checkTotals(draft, final, basesOf(draft, final, flourWeight), names)
   for (const { row, verdict, computed = 0, unit, printed, name } of totals) {
     const figures = { name, printed: { unit, value: printed }, computed: { unit, value: computed } }
-    if (verdict === 'differs') told.say({ code: 'total differs', ...figures }, row, draft.id)
+    if (verdict === 'differs') told.say({ code: 'totalDiffers', ...figures }, row, draft.id)
   }
   tell(totals.every(({ verdict }) => verdict !== 'differs'))
   const note = draft.notes.join('\n')

@@ -91,8 +91,7 @@ export function guessTable(
     found.uses,
     views,
   )
-  const headingsReason: Reason =
-    heading < 0 ? { code: 'no headings' } : { code: 'headings', row: heading + 1 }
+  const headingsReason: Reason = heading < 0 ? { code: 'noHeadings' } : { code: 'headings', row: heading + 1 }
   return {
     text,
     rows,
@@ -196,7 +195,7 @@ function columnsOf(
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[start + (i % size)]!)
   const reasons = others.map((column): Guess => {
     const reason = {
-      code: 'beside the first',
+      code: 'besideTheFirst',
       column: { heading: headings[column] ?? '', at: column },
     } as const
     return { about: 'column', column, ask: true, reason }
@@ -250,14 +249,14 @@ function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
   const [shown, few] = [Math.max(points, commas), Math.min(points, commas)]
   if (points !== commas) {
     const sign = commas > points ? ',' : '.'
-    return answer(sign, few > 0, { code: 'decimal sign', sign, shown, of: shown + few })
+    return answer(sign, few > 0, { code: 'decimalSign', sign, shown, of: shown + few })
   }
-  if (few > 0) return answer('.', true, { code: 'no sure sign' })
+  if (few > 0) return answer('.', true, { code: 'noSureSign' })
   const number = others.doubtful[0] ?? small.doubtful[0]
-  if (number === undefined) return answer('.', false, { code: 'no decimal sign' })
+  if (number === undefined) return answer('.', false, { code: 'noDecimalSign' })
   const sign = number.includes(',') ? ',' : '.'
-  if (others.doubtful.length === 0) return answer(sign, true, { code: 'small decimals', number })
-  return answer(sign === ',' ? '.' : ',', true, { code: 'thousands or decimals', number })
+  if (others.doubtful.length === 0) return answer(sign, true, { code: 'smallDecimals', number })
+  return answer(sign === ',' ? '.' : ',', true, { code: 'thousandsOrDecimals', number })
 }
 
 interface Seen extends RowKind {
@@ -282,7 +281,8 @@ function titleOf(
   const name = titleName(first.row.name)
   if (isStageName(name) || names.isIngredient(name)) return undefined
   // two names in a row, or the only heading there is
-  const isOnly = first.kind === 'stage' && !others.some(({ kind }) => kind === 'stage')
+  const isOnly =
+    first.kind === 'stage' && others[0]?.row.is === 'line' && !others.some(({ kind }) => kind === 'stage')
   return first.kind === 'formula' || isOnly ? { row: first.row.row, name } : undefined
 }
 
@@ -293,20 +293,23 @@ function guessStages(
   views: readonly View[],
 ): { stages: StageMarks; ask: boolean; reason: Reason } {
   if (uses.includes('of a stage'))
-    return { stages: 'columns', ask: true, reason: { code: 'stages in columns' } }
+    return { stages: 'columns', ask: true, reason: { code: 'stagesInColumns' } }
   if (views.some(({ stage }) => stage !== undefined))
-    return { stages: 'columns', ask: true, reason: { code: 'stages side by side' } }
-  if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stages in a column' } }
-  const heads = rows.flatMap(({ kind, row }) => (kind === 'stage' ? [row.label] : []))
+    return { stages: 'columns', ask: true, reason: { code: 'stagesSideBySide' } }
+  if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stagesInAColumn' } }
+  const said = rows.filter(({ kind }) => kind !== 'blank')
+  const heads = said.flatMap(({ kind, row }, at) =>
+    kind === 'stage' && said[at + 1]?.row.is === 'line' ? [row.label] : [],
+  )
   if (heads.length > 0) {
     const ask = !heads.every(({ isStage }) => isStage)
     const named = [...new Set(heads.map(({ name }) => name))]
-    return { stages: 'headings', ask, reason: { code: 'stages by headings', names: named } }
+    return { stages: 'headings', ask, reason: { code: 'stagesByHeadings', names: named } }
   }
   const blocks = blockSizes(rows)
   return blocks.filter(size => size > 1).length > 1
-    ? { stages: 'blocks', ask: true, reason: { code: 'stages by blanks', blocks: blocks.length } }
-    : { stages: 'none', ask: false, reason: { code: 'one dough' } }
+    ? { stages: 'blocks', ask: true, reason: { code: 'stagesByBlanks', blocks: blocks.length } }
+    : { stages: 'none', ask: false, reason: { code: 'oneDough' } }
 }
 
 /** How many lines each block between blank rows has; blocks of totals and notes alone are none. */

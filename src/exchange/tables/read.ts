@@ -50,8 +50,8 @@ export function readTable(
   larder: Larder = larderOf(usualLarder),
   watch: Watch = {},
 ): TableRead {
-  if (table.refused !== undefined) return nothing({ code: 'refused', why: table.refused })
-  if (table.stopped) return nothing({ code: 'stopped' }, [], true)
+  if (table.refused !== undefined) return nothing({ code: 'tableRefused', why: table.refused })
+  if (table.stopped) return nothing({ code: 'tableStopped' }, [], true)
   if (table.own && JSON.stringify(mapping) === JSON.stringify(table.mapping)) return readOwn(table, larder)
   const { columns } = mapping
   const ingredient = columns.includes('ingredient')
@@ -60,10 +60,10 @@ export function readTable(
     const isNone = table.delimiter === '' && columns.length < 2
     const why: Reason =
       table.rows.length === 0
-        ? { code: 'nothing there' }
+        ? { code: 'tableEmpty' }
         : isNone
-          ? { code: 'no table' }
-          : { code: 'columns not said', hasNames: ingredient, hasNeither: !ingredient && !amount }
+          ? { code: 'notATable' }
+          : { code: 'columnsNotSaid', hasNames: ingredient, hasNeither: !ingredient && !amount }
     return nothing(why, table.rows.map(unread))
   }
   const names = namesIn(larder)
@@ -74,7 +74,7 @@ export function readTable(
   const each: Row[][] = []
   const of = table.rows.length + below.length * views.length
   for (const [at, row] of below.entries()) {
-    if (isStopped(watch, top.length + at, of)) return nothing({ code: 'stopped before the end' }, top, true)
+    if (isStopped(watch, top.length + at, of)) return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
     each.push(views.map(view => sorter.sort(row, view)))
   }
   const isByView = views.some(({ stage }) => stage !== undefined)
@@ -90,7 +90,7 @@ export function readTable(
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
   for (const [at, row] of rows.entries()) {
     if (isStopped(watch, table.rows.length + at, of))
-      return nothing({ code: 'stopped before the end' }, top, true)
+      return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
     builder.add(row, kinds.of(at))
   }
   builder.finish()
@@ -105,7 +105,7 @@ const unread = (row: ForeignRow): RowRead =>
         row: row.row,
         became: 'not understood',
         text: row.cells.join(' | '),
-        why: inWords({ code: 'row of unsaid columns' }),
+        why: inWords({ code: 'rowOfUnsaidColumns' }),
       }
 
 /** A row at the top: the title, blank, or headings. */
@@ -135,7 +135,7 @@ function together(
   for (const { row, broken: why } of broken) if (why) told.say(why, row)
   for (const draft of builder.formulas) {
     if (draft.lines.length === 0) {
-      told.say({ code: 'formula without lines', name: draft.name })
+      told.say({ code: 'formulaWithoutLines', name: draft.name })
       continue
     }
     if (formulas.length === 0)
@@ -148,7 +148,7 @@ function together(
       byRow.set(read.row, before ? also(before, read) : read)
     }
   }
-  if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'no line' })
+  if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'noLine' })
   rows.forEach((row, at) => {
     const read = builder.reads[at] ?? { row: row.row, became: 'note', text: textOf(row) }
     const before = byRow.get(row.row)
@@ -166,7 +166,7 @@ function together(
 /** What became of a row in one stage, with what became of it in another. */
 const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => ({
   ...read,
-  why: [read.why, inWords({ code: 'also in', amount, hasAmount: amount !== '', stage })]
+  why: [read.why, inWords({ code: 'alsoIn', amount, hasAmount: amount !== '', stage })]
     .filter(Boolean)
     .join(' '),
 })

@@ -34,9 +34,9 @@ export class LineMaker {
     for (const { cell, read: not } of row.amounts) {
       if (not.is === 'quantity') continue
       notes.push(cell)
-      this.told.sayOf({ code: 'unread amount', ...of, cell, why: not.why, isOnly: read.length === 0 })
+      this.told.sayOf({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
-    if (row.amounts.length === 0) this.told.sayOf({ code: 'without an amount', ...of })
+    if (row.amounts.length === 0) this.told.sayOf({ code: 'withoutAnAmount', ...of })
     const percent = read.find(cell => !isWeight(cell))?.read
     const weight = this.#weight(row, read.filter(isWeight))
     for (const quantity of [weight, percent]) if (quantity) this.#tell(row, quantity, notes)
@@ -45,7 +45,7 @@ export class LineMaker {
     const ingredient = this.#nameOf(said, notes)
     if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
       this.told.sayOf({
-        code: 'counted eggs',
+        code: 'countedEggs',
         row: number,
         name: ingredient,
         amount: weight.text,
@@ -76,10 +76,10 @@ export class LineMaker {
   #tell({ row, name }: Row, { remark, text, doubt }: Quantity, notes: string[]): void {
     if (remark) {
       notes.push(remark)
-      if (text !== remark) this.told.sayOf({ code: 'read as', row, name, cell: remark, amount: text })
+      if (text !== remark) this.told.sayOf({ code: 'readAs', row, name, cell: remark, amount: text })
     }
     if (doubt !== undefined && !this.isMarkSure)
-      this.told.sayOf({ code: 'doubtful sign', row, name, typed: doubt.typed, read: doubt.read })
+      this.told.sayOf({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
   }
 
   /** The first of several weights; the others are compared with it. */
@@ -93,13 +93,13 @@ export class LineMaker {
     for (const { cell, read } of others) {
       const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
       if (a === undefined || b === undefined || isWithin(a - b, (first.read.step + read.step) / 2)) continue
-      this.told.sayOf({ code: 'two weights', row, name, first: first.cell, other: cell, a, b })
+      this.told.sayOf({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })
     }
     return first.read
   }
 
   finish(): void {
-    if (this.#bare.length > 0) this.told.say({ code: 'without units', rows: this.#bare }, this.#bare[0])
+    if (this.#bare.length > 0) this.told.say({ code: 'withoutUnits', rows: this.#bare }, this.#bare[0])
   }
 }
 

@@ -234,10 +234,10 @@ export class RowSorter {
     const over = this.#headingOver(cells, view)
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
     if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
-      return lost({ code: 'too many cells', row, count: cells.length, columns: length })
+      return lost({ code: 'rowTooWide', row, count: cells.length, columns: length })
     const sorted = this.#sort(row, cells, view)
     return this.#mayBeShifted(sorted)
-      ? lost({ code: 'too few cells', row, count: cells.length, columns: length })
+      ? lost({ code: 'rowTooNarrow', row, count: cells.length, columns: length })
       : sorted
   }
 
@@ -347,6 +347,6 @@ function kindOf(
   if (total !== undefined && (name === '' || amounts.length > 0 || (stage === '' && isSaid))) return 'total'
   if (amounts.length === 0) return 'name'
   if (name === '') return 'amounts'
-  const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why !== 'not edible')
+  const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why !== 'notEdible')
   return isOfDough || !isEdible ? 'fact' : 'line'
 }

@@ -157,7 +157,7 @@ export class RowKinds {
         return { kind: 'nameless' }
       case 'total':
       case 'line':
-        if (this.#mayHead() && headsWithTotal(this.rows, at)) return { kind: 'stage', why: 'total beside' }
+        if (this.#mayHead() && headsWithTotal(this.rows, at)) return { kind: 'stage', why: 'totalBeside' }
         return { kind: row.is === 'line' && this.#isSummary ? 'summed' : row.is }
       default:
         return { kind: row.is }
@@ -187,18 +187,18 @@ export class RowKinds {
     const isColumn = this.marks === 'column'
     return [
       ['note', 20, 'sentence', label.isRemark],
-      ['note', 1, 'nothing below', true],
-      ['note', 4, 'below a heading', byRows && leads && above === 'stage'],
+      ['note', 1, 'nothingBelow', true],
+      ['note', 4, 'belowAHeading', byRows && leads && above === 'stage'],
       ['line', 3, 'ingredient', isOther && isKnown],
-      ['line', 3, 'among lines', isOther && isAmong && !isColumn],
-      ['line', 2, 'lines below', leads && (this.marks !== 'none' || this.#hasLines)],
-      ['line', 3, 'stage beside', isColumn && !isBlank(stage)],
-      ['line', 10, 'stage taken', byRows && leads && isTaken && above === 'line'],
-      ['stage', 7, 'stage name', byRows && isStage && (leads || isNamed)],
+      ['line', 3, 'amongLines', isOther && isAmong && !isColumn],
+      ['line', 2, 'linesBelow', leads && (this.marks !== 'none' || this.#hasLines)],
+      ['line', 3, 'stageBeside', isColumn && !isBlank(stage)],
+      ['line', 10, 'stageTaken', byRows && leads && isTaken && above === 'line'],
+      ['stage', 7, 'stageName', byRows && isStage && (leads || isNamed)],
       ['stage', 7, 'colon', byRows && leads && label.hasColon],
-      ['stage', 6, 'lines below', byRows && leads && !isKnown && above !== 'stage' && mayLead],
-      ['formula', 4, 'another name below', byRows && !isKnown && isBread],
-      ['formula', 4, 'first of lines', this.marks === 'none' && leads && above === 'start' && !isKnown],
+      ['stage', 6, 'linesBelow', byRows && leads && !isKnown && above !== 'stage' && mayLead],
+      ['formula', 4, 'anotherNameBelow', byRows && !isKnown && isBread],
+      ['formula', 4, 'firstOfLines', this.marks === 'none' && leads && above === 'start' && !isKnown],
     ]
   }
 }

@@ -36,7 +36,7 @@ function guessDelimiter(text: string): Delimiter {
   const most = shares.reduce((best, share) => (share.lines > best.lines ? share : best))
   // a comma here and there is part of a text
   if (most.lines === 0 || (most.delimiter === ',' && most.lines * 2 < sample.length))
-    return { delimiter: none, reason: { code: 'no delimiter' }, isSure: false }
+    return { delimiter: none, reason: { code: 'noDelimiter' }, isSure: false }
   // a tab is never part of a text, a comma often is: half of the lines are enough for the rarer signs
   const strong = shares.find(share =>
     share.delimiter === gaps
@@ -67,13 +67,13 @@ function splitPlainly(line: string, delimiter: string): string[] {
 export function split(given: string, limits: Limits): Split | { readonly refused: Reason } {
   if (given.length > limits.characters)
     return {
-      refused: { code: 'too many characters', count: given.length, most: limits.characters },
+      refused: { code: 'tableTooLong', count: given.length, most: limits.characters },
     }
-  if (given.includes('\0')) return { refused: { code: 'null bytes' } }
+  if (given.includes('\0')) return { refused: { code: 'tableNotText' } }
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
   const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
   const guessed = named
-    ? { delimiter: named, reason: { code: 'named delimiter' } as const, isSure: true }
+    ? { delimiter: named, reason: { code: 'namedDelimiter' } as const, isSure: true }
     : guessDelimiter(text)
   const { delimiter } = guessed
   const isPlain = delimiter === gaps || delimiter === '|' || delimiter === none
@@ -82,20 +82,20 @@ export function split(given: string, limits: Limits): Split | { readonly refused
     : Papa.parse<string[]>(text, { delimiter, newline })
   while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
   if (data.length > limits.rows)
-    return { refused: { code: 'too many rows', count: data.length, most: limits.rows } }
+    return { refused: { code: 'tooManyRows', count: data.length, most: limits.rows } }
   const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
   if (width > limits.columns)
-    return { refused: { code: 'too many columns', count: width, most: limits.columns } }
+    return { refused: { code: 'tooManyColumns', count: width, most: limits.columns } }
   const broken = new Map<number, Reason>()
   for (const { type, code, row = -1 } of errors)
     if (type === 'Quotes')
-      broken.set(row, { code: code === 'MissingQuotes' ? 'open quotes' : 'stray quotes', row: row + 1 })
+      broken.set(row, { code: code === 'MissingQuotes' ? 'openQuotes' : 'strayQuotes', row: row + 1 })
   const rows = data.map((cells, at): ForeignRow => {
     const row = at + 1
     const characters = cells.find(cell => cell.length > limits.cell)?.length
     const why =
       broken.get(at) ??
-      (characters ? { code: 'long cell' as const, row, count: characters, most: limits.cell } : undefined)
+      (characters ? { code: 'longCell' as const, row, count: characters, most: limits.cell } : undefined)
     if (why) return { row, cells: cells.map(cell => cell.slice(0, 60)), broken: why }
     return { row, cells: cells.map(tidied) }
   })

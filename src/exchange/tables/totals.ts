@@ -109,12 +109,12 @@ function check(
   if (printed.measure || chosen?.sum === undefined) {
     const rows = chosen?.unknown ?? []
     const why: Reason = printed.measure
-      ? { code: 'total is no weight', name, text: printed.text }
+      ? { code: 'totalIsNoWeight', name, text: printed.text }
       : rows.length > 0
-        ? { code: 'total of unknown figures', ...of, rows }
+        ? { code: 'totalOfUnknownFigures', ...of, rows }
         : isOneOfMany
-          ? { code: 'total of many', ...of, most: mostTotals }
-          : { code: 'total of unknown', ...of, label }
+          ? { code: 'totalOfMany', ...of, most: mostTotals }
+          : { code: 'totalOfUnknown', ...of, label }
     return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
   }
   const computed = chosen.sum
@@ -123,7 +123,7 @@ function check(
   return { ...figures, computed, verdict, sentence }
 }
 
-const codes = { agrees: 'total agrees', rounding: 'total rounded', differs: 'total differs' } as const
+const codes = { agrees: 'totalAgrees', rounding: 'totalRounded', differs: 'totalDiffers' } as const
 
 /** The totals that a formula prints, beside what its lines add to. `bases`: grams of 100 % in a stage, where known. */
 export function checkTotals(

@@ -6,186 +6,186 @@ import { quoted } from '../csv/row.js'
 
 /** Why a table is taken apart and read as it is: for the guesses. */
 const guesses = {
-  'named delimiter': 'The first row names what separates the columns.',
-  'no delimiter': 'Nothing separates columns: each row is one cell.',
+  namedDelimiter: 'The first row names what separates the columns.',
+  noDelimiter: 'Nothing separates columns: each row is one cell.',
   delimiter: '{delimiter:delimiter} separate the columns: {lines} of {of} rows hold them.',
-  'no headings': 'No row looks like headings; the columns were guessed from what they hold.',
+  noHeadings: 'No row looks like headings; the columns were guessed from what they hold.',
   headings: 'Row {row} holds the headings.',
   title: 'Row {row} names the bread: {name}.',
-  'decimal sign': 'The decimal sign is the {sign:sign}, as {shown} of {of} numbers show.',
-  'no sure sign': 'As many numbers have a decimal point as have a decimal comma; each is read by itself.',
-  'thousands or decimals':
+  decimalSign: 'The decimal sign is the {sign:sign}, as {shown} of {of} numbers show.',
+  noSureSign: 'As many numbers have a decimal point as have a decimal comma; each is read by itself.',
+  thousandsOrDecimals:
     'Nothing shows whether the {number:sign} in {number} is a decimal sign; it was taken to stand between thousands.',
-  'small decimals':
+  smallDecimals:
     'Nothing shows what the {number:sign} in {number} is; in kilograms or pounds it was taken as the decimal sign.',
-  'no decimal sign': 'No number has a decimal sign.',
-  'heading says': '{column:column} is read as {use}.',
-  'heading left out': '{column:column} is nothing that a formula keeps.',
-  'heading taken': '{column:column} looks like {use} too, and an earlier column was taken for that.',
-  'of one stage': '{column:column} is the amounts of one stage.',
-  'of no stage': '{column:column} is not of one stage, and each stage has a column of its own.',
-  'of whole dough':
+  noDecimalSign: 'No number has a decimal sign.',
+  headingSays: '{column:column} is read as {use}.',
+  headingLeftOut: '{column:column} is nothing that a formula keeps.',
+  headingTaken: '{column:column} looks like {use} too, and an earlier column was taken for that.',
+  ofOneStage: '{column:column} is the amounts of one stage.',
+  ofNoStage: '{column:column} is not of one stage, and each stage has a column of its own.',
+  ofWholeDough:
     '{column:column} looks like a percentage of the whole dough, which is worked out anew and not read.',
-  'one stage only':
+  oneStageOnly:
     '{column:column} is a column of its own for one stage, or for all. Such a table is read stage by stage: say which column to read.',
-  'beside the first':
+  besideTheFirst:
     '{column:column} holds names of ingredients again: taken as another table beside the first, read after it.',
-  'known names': '{column:column} holds names of ingredients, such as {example:quoted}.',
+  knownNames: '{column:column} holds names of ingredients, such as {example:quoted}.',
   names: '{column:column} holds names.',
-  'only names': '{column:column} is the only column of names, so it was taken for the ingredients.',
+  onlyNames: '{column:column} is the only column of names, so it was taken for the ingredients.',
   units: '{column:column} holds units of weight.',
-  'stage names': '{column:column} names stages, such as {example:quoted}.',
-  'repeated names': '{column:column} says the same of several rows: taken as the name of the bread.',
+  stageNames: '{column:column} names stages, such as {example:quoted}.',
+  repeatedNames: '{column:column} says the same of several rows: taken as the name of the bread.',
   notes: '{column:column} holds words: taken as notes.',
-  'unknown words': 'It is not known what {column:column} holds; it is not read.',
-  'per cent signs': '{column:column} holds numbers with a sign of per cent.',
-  'row numbers': '{column:column} counts the rows; it is not read.',
-  'amounts with units': '{column:column} holds amounts with their units.',
-  'flours of hundred':
+  unknownWords: 'It is not known what {column:column} holds; it is not read.',
+  perCentSigns: '{column:column} holds numbers with a sign of per cent.',
+  rowNumbers: '{column:column} counts the rows; it is not read.',
+  amountsWithUnits: '{column:column} holds amounts with their units.',
+  floursOfHundred:
     '{column:column} holds plain numbers, and those of the flours add to 100: taken as percentages.',
-  'plain numbers': '{column:column} holds plain numbers: taken as grams. Say so if they are something else.',
-  'one of several batches':
+  plainNumbers: '{column:column} holds plain numbers: taken as grams. Say so if they are something else.',
+  oneOfSeveralBatches:
     '{column:column} is read; the other columns hold the same for batches of another size. Choose the one that is meant.',
-  'another batch':
+  anotherBatch:
     '{column:column} holds {times} times what {first:column} holds: the same for another size of batch. It is not read.',
-  'more numbers': '{column:column} holds more numbers; it is not known of what, and they are not read.',
-  'broken number':
+  moreNumbers: '{column:column} holds more numbers; it is not known of what, and they are not read.',
+  brokenNumber:
     '{column:column} and a column beside it may be one number with a comma in it, so they are not read. Save the table with semicolons or tabs, or say what they are.',
-  'stages in columns': 'Headings name stages: each such column was taken as the amounts of its stage.',
-  'stages side by side': 'Tables stand side by side under the names of their stages.',
-  'stages in a column': 'A column names the stage of each line.',
-  'stages by headings': 'Rows of their own head the stages: {names:list}.',
-  'stages by blanks': 'Blank rows part the table into {blocks} blocks; each was taken as a stage.',
-  'one dough': 'Nothing parts the table into stages: all lines are one dough.',
+  stagesInColumns: 'Headings name stages: each such column was taken as the amounts of its stage.',
+  stagesSideBySide: 'Tables stand side by side under the names of their stages.',
+  stagesInAColumn: 'A column names the stage of each line.',
+  stagesByHeadings: 'Rows of their own head the stages: {names:list}.',
+  stagesByBlanks: 'Blank rows part the table into {blocks} blocks; each was taken as a stage.',
+  oneDough: 'Nothing parts the table into stages: all lines are one dough.',
 } as const
 
 /** Why a table, or one of its rows, is not read. */
 const errors = {
-  refused: '{why}',
-  'too many characters':
+  tableRefused: '{why}',
+  tableTooLong:
     'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
-  'null bytes':
+  tableNotText:
     'This is not a text file: it holds null bytes. Save the table as CSV in UTF-8, and bring that in.',
-  'too many rows':
+  tooManyRows:
     'This table has {count:count} rows; {most:count} are the most that is read at once. Bring it in by parts.',
-  'too many columns':
+  tooManyColumns:
     'This table has {count:count} columns; {most:count} are the most that is read. Take the few that hold the formula, and bring those in.',
-  'long cell': 'Row {row} has a cell of {count:count} characters; {most:count} are the most.',
-  'open quotes':
+  longCell: 'Row {row} has a cell of {count:count} characters; {most:count} are the most.',
+  openQuotes:
     'Row {row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.',
-  'stray quotes':
+  strayQuotes:
     'Row {row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.',
-  'too many cells':
+  rowTooWide:
     'Row {row} has {count} cells where the table has {columns} columns, so that it is not known which is which. A comma within a cell needs quotation marks around the cell.',
-  'too few cells':
+  rowTooNarrow:
     'Row {row} has {count} cells where the table has {columns} columns, and blanks do not show which is missing.',
-  'names nothing': 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
-  'nothing there': 'There is nothing to read: the table is empty.',
-  'no table':
+  namesNothing: 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
+  tableEmpty: 'There is nothing to read: the table is empty.',
+  notATable:
     'Nothing separates names from amounts in this text, so it is no table. If it is a recipe in words, bring it in as that.',
-  'columns not said':
+  columnsNotSaid:
     'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
-  'row of unsaid columns': 'It is not said which columns hold the ingredients and their amounts.',
-  stopped: 'Reading was stopped.',
-  'no line': 'No line was found in this table: no row has an ingredient and an amount.',
+  rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
+  tableStopped: 'Reading was stopped.',
+  noLine: 'No line was found in this table: no row has an ingredient and an amount.',
 } as const
 
 /** Why the text of a cell is no amount; within a sentence. */
 const noAmounts = {
-  'too long': 'is too long to be an amount',
-  'not edible': 'is a temperature or a time',
+  tooLong: 'is too long to be an amount',
+  notEdible: 'is a temperature or a time',
   negative: 'is below zero, or in brackets',
   calculation: 'is a calculation or an error of the program that wrote it',
-  'by nothing': 'divides by nothing',
-  'no number': 'is no number that can be read',
-  'no amount': 'is no amount that can be read',
+  byNothing: 'divides by nothing',
+  noNumber: 'is no number that can be read',
+  noAmount: 'is no amount that can be read',
 } as const
 
 /** What the baker should look at. */
 const warnings = {
-  'stopped before the end': 'Reading was stopped before the end; nothing was added.',
-  'unread amount':
+  stoppedBeforeTheEnd: 'Reading was stopped before the end; nothing was added.',
+  unreadAmount:
     'Row {row} gives {cell:quoted} for {name}, which {why:noAmount}. {isOnly:The line is kept without an amount|It was not read}, and the text is in its note.',
-  'without an amount': 'Row {row} gives no amount for {name}. The line is kept without one.',
-  'counted eggs': 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
-  'doubtful sign':
+  withoutAnAmount: 'Row {row} gives no amount for {name}. The line is kept without one.',
+  countedEggs: 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
+  doubtfulSign:
     'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
-  'two weights':
+  twoWeights:
     'Row {row} gives {first:quoted} and {other:quoted} for {name}, which are {a:grams} and {b:grams}. The first is read.',
-  'another stage':
+  anotherStage:
     'Row {row}, {name}, follows a blank row without a heading: taken as the start of another stage.',
-  'headed again': 'Row {row} heads {name:quoted} a second time: taken as more of the same stage.',
-  'another formula':
+  headedAgain: 'Row {row} heads {name:quoted} a second time: taken as more of the same stage.',
+  anotherFormula:
     'Row {row} heads {name:quoted} again after the final dough: taken as the start of another formula, {formula:quoted}.',
-  'formula without lines': 'Nothing was found of {name} that is a line, so it was left out.',
-  'named by its taker':
+  formulaWithoutLines: 'Nothing was found of {name} that is a line, so it was left out.',
+  namedByItsTaker:
     'The lines from row {row} on have no heading; {final} takes {name}, so they were taken as {name}.',
-  'stage without a name':
+  stageWithoutAName:
     'The lines from row {row} on have no heading and were called {name}. Name them after the line that takes them.',
-  'not taken': 'No line takes {name}. Add one of that name to the stage that does.',
-  'perhaps taken':
+  notTaken: 'No line takes {name}. Add one of that name to the stage that does.',
+  perhapsTaken:
     'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
-  'percentage off':
+  percentageOff:
     'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
-  'percentages off':
+  percentagesOff:
     '{rows:rows} of {name} have percentages that do not agree with their weights, if 100 % is {base:grams}. The weights are read.',
-  'of all flour':
+  ofAllFlour:
     'The flours of all stages of {name} add to {all:per100}, those of {final} to {own:per100}: the percentages are of all the flour, and were read as weights for 1,000 g of it.',
-  'shares of one':
+  sharesOfOne:
     'The percentages of {name} are written as shares of 1: its flours add to 1. They were read as per cent, 1 being 100 %.',
-  'total differs': 'The file says {name} {printed:figure}; its lines add to {computed:figure}.',
+  totalDiffers: 'The file says {name} {printed:figure}; its lines add to {computed:figure}.',
 } as const
 
 /** What was decided without a doubt, and is told all the same. */
 const remarks = {
-  'read as': 'Row {row} gives {cell:quoted} for {name}, read as {amount}; the text is in its note.',
-  'without units': '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
-  'part of the stage': 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',
-  'as above': '{rows:rows} {rows:names|name} no {column}: taken as part of the {column} above.',
-  'final dough last':
+  readAs: 'Row {row} gives {cell:quoted} for {name}, read as {amount}; the text is in its note.',
+  withoutUnits: '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
+  partOfTheStage: 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',
+  asAbove: '{rows:rows} {rows:names|name} no {column}: taken as part of the {column} above.',
+  finalDoughLast:
     '{name} stands before other stages in the table. The final dough comes last here, so it was put there.',
-  'percentages kept':
+  percentagesKept:
     '{name} gives percentages and weights. The percentages of {final} are read, of {flour:grams} of flour: they have the more digits{agree:, and agree with the weights|}.',
-  'weights kept':
+  weightsKept:
     '{name} gives percentages and weights. The weights are read{agree:; the percentages agree with them|}.',
-  'shown anew of all flour':
+  shownAnewOfAllFlour:
     'The percentages of {name} are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
-  'shown anew':
+  percentagesShownAnew:
     'The flour of {name} is {share:per100} in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
-  'several shown anew':
+  severalShownAnew:
     'The flours of {stages} stages are not 100 % in the file; their percentages are shown anew on each stage’s own flour, the weights unchanged.',
 } as const
 
 /** Why a row without an amount was taken as it was. */
 const rowReasons = {
   sentence: 'It reads like a remark.',
-  'nothing below': 'It has no amount, and no lines stand below it.',
-  'below a heading': 'It stands between a heading and the lines below it.',
+  nothingBelow: 'It has no amount, and no lines stand below it.',
+  belowAHeading: 'It stands between a heading and the lines below it.',
   ingredient: 'It names an ingredient.',
-  'among lines': 'It stands among lines.',
-  'lines below': 'Lines stand below it.',
-  'stage beside': 'Its stage is named beside it.',
-  'stage taken': 'It takes a stage above.',
-  'stage name': 'It is called as stages are.',
+  amongLines: 'It stands among lines.',
+  linesBelow: 'Lines stand below it.',
+  stageBeside: 'Its stage is named beside it.',
+  stageTaken: 'It takes a stage above.',
+  stageName: 'It is called as stages are.',
   colon: 'Lines stand below its colon.',
-  'total beside': 'What the lines below it add to stands beside it.',
-  'another name below': 'Another name stands below it.',
-  'first of lines': 'It is the first name over the lines.',
+  totalBeside: 'What the lines below it add to stands beside it.',
+  anotherNameBelow: 'Another name stands below it.',
+  firstOfLines: 'It is the first name over the lines.',
 } as const
 
 /** What is said of a row or a total that is as it should be, or that is not compared. */
 const facts = {
-  'total without a figure': 'Row {row} names a total and gives no figure that can be read.',
-  'also in': 'Also {hasAmount:|without an amount}{amount} in {stage}.',
-  'total agrees': 'The file says {name} {printed:figure}, and its lines add to that.',
-  'total rounded':
+  totalWithoutAFigure: 'Row {row} names a total and gives no figure that can be read.',
+  alsoIn: 'Also {hasAmount:|without an amount}{amount} in {stage}.',
+  totalAgrees: 'The file says {name} {printed:figure}, and its lines add to that.',
+  totalRounded:
     'The file says {name} {printed:figure}; its lines add to {computed:figure}, which rounding explains.',
-  'total is no weight': 'The file says {name} {text}; it was not compared, for it is no weight.',
-  'total of unknown figures':
+  totalIsNoWeight: 'The file says {name} {text}; it was not compared, for it is no weight.',
+  totalOfUnknownFigures:
     'The file says {name} {printed:figure}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
-  'total of many':
+  totalOfMany:
     'The file says {name} {printed:figure}; it was not compared, for there are more than {most} totals.',
-  'total of unknown':
+  totalOfUnknown:
     'The file says {name} {printed:figure}; it was not compared, for it is not known what {label} adds up.',
 } as const
 
