@@ -40,6 +40,13 @@ export class Builder {
         return void this.reads.push({ row: row.row, became: 'blank' })
       case 'headings':
         return void this.reads.push({ row: row.row, became: 'headings', text: textOf(row) })
+      case 'joined':
+        return void this.reads.push({
+          row: row.row,
+          became: 'note',
+          text: row.name,
+          why: inWords({ code: 'amountBelow' }),
+        })
       case 'note':
         return this.#note(row, reason)
       case 'place':

@@ -6,8 +6,8 @@ import { type Measure, weightUnits } from '../../dough/amounts/units.js'
 import { readDigits } from '../../dough/amounts/written-numbers.js'
 import { tidy } from '../../dough/document/words.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
-import type { ColumnUse } from './types.js'
-import type { NoAmount } from './words.js'
+import type { ColumnUse, ForeignRow } from './types.js'
+import type { NoAmount, Reason } from './words.js'
 
 const unitOfUse = {
   amount: 'g',
@@ -118,4 +118,38 @@ export function signsOf(cells: Iterable<string>) {
     if (read?.other) signs.doubtful.push(number!)
   }
   return signs
+}
+
+/**
+ * The decimal mark of a table. What its numbers show decides; where all of them can be read in two ways, a
+ * mark before three digits stands between thousands, but for columns of kilograms and pounds.
+ */
+export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
+  const cells = { small: [] as string[], others: [] as string[] }
+  for (const row of body) {
+    if (row.broken) continue
+    uses.forEach((use, at) => {
+      const cell = row.cells[at]
+      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
+      const isSmall = use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)
+      cells[isSmall ? 'small' : 'others'].push(cell)
+    })
+  }
+  const [small, others] = [signsOf(cells.small), signsOf(cells.others)]
+  const [points, commas] = [small['.'] + others['.'], small[','] + others[',']]
+  const answer = (decimal: '.' | ',', ask: boolean, reason: Reason) => ({
+    decimal,
+    guess: { about: 'decimal', ask, reason } as const,
+  })
+  const [shown, few] = [Math.max(points, commas), Math.min(points, commas)]
+  if (points !== commas) {
+    const sign = commas > points ? ',' : '.'
+    return answer(sign, few > 0, { code: 'decimalSign', sign, shown, of: shown + few })
+  }
+  if (few > 0) return answer('.', true, { code: 'noSureSign' })
+  const number = others.doubtful[0] ?? small.doubtful[0]
+  if (number === undefined) return answer('.', false, { code: 'noDecimalSign' })
+  const sign = number.includes(',') ? ',' : '.'
+  if (others.doubtful.length === 0) return answer(sign, true, { code: 'smallDecimals', number })
+  return answer(sign === ',' ? '.' : ',', true, { code: 'thousandsOrDecimals', number })
 }

@@ -1,6 +1,7 @@
 import { isAmountUse, isName, readCell } from './cells.js'
-import { type Names, stageOver } from './row-features.js'
+import type { Names } from './row-features.js'
 import { type ColumnUse, columnUses, type ForeignRow, type Guess } from './types.js'
+import { stageOver } from './views.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
@@ -66,8 +67,7 @@ function addsToHundred({ values }: Looks, labels: readonly string[], { kind }: N
 /** How many times as much as in one column there is in another, wherever both say something; undefined: it varies. */
 function timesOf(first: Looks, { values }: Looks): number | undefined {
   const pairs = values.flatMap((b, row) => (b && first.values[row] ? [[first.values[row], b] as const] : []))
-  const [sumA, sumB] = [pairs.reduce((sum, [a]) => sum + a, 0), pairs.reduce((sum, [, b]) => sum + b, 0)]
-  const times = sumB / sumA
+  const times = pairs.reduce((sum, [, b]) => sum + b, 0) / pairs.reduce((sum, [a]) => sum + a, 0)
   const isOne = Math.abs(times - 1) < 0.01
   return pairs.length > 2 && !isOne && pairs.every(([a, b]) => Math.abs(a * times - b) <= 0.02 * b + 0.5)
     ? times
@@ -117,13 +117,13 @@ export function besideIn(
   return starts.length > 1 && starts.every(isAgain) ? starts : []
 }
 
-interface Candidate {
+/** What a column can be read as: how likely, why, whether it should be asked, and whether it can be at all. */
+type Candidate = readonly [score: number, use: ColumnUse, why: ColumnReason, asks: boolean, can: boolean]
+interface Chosen {
   readonly column: number
   readonly score: number
   readonly use: ColumnUse
-  readonly reason: Reason
-  readonly ask: boolean
-  readonly unless: readonly (ColumnUse | undefined)[] // uses that another column may have taken before
+  readonly guess: Guess
 }
 
 const amountUses = columnUses.filter(isAmountUse)
@@ -134,9 +134,9 @@ const severalTimes: readonly ColumnUse[] = ['leave out', 'note', 'of a stage']
 export class ColumnGuesser {
   readonly uses: readonly ColumnUse[]
   readonly guesses: readonly Guess[]
-  readonly #candidates: Candidate[] = []
+  readonly #candidates: Chosen[] = []
   readonly #looks: readonly Looks[]
-  readonly #headed: readonly ReturnType<typeof headingUse>[]
+  readonly #ingredient: number
 
   constructor(
     readonly headings: readonly string[],
@@ -146,173 +146,141 @@ export class ColumnGuesser {
     readonly names: Names,
   ) {
     this.#looks = Array.from({ length: width }, (_, at) => looksOf(body, at, names))
-    this.#headed = this.#looks.map(({ at }) => headingUse(headings[at] ?? ''))
+    const headed = this.#looks.map(({ at }) => headingUse(headings[at] ?? ''))
     const ofStages = stageColumnsIn(headings, this.#looks)
-    for (const at of ofStages) this.#offer(at, 900, 'of a stage', { code: 'ofOneStage' })
-    this.#byHeadings(ofStages.length > 0)
-    this.#names()
-    const ingredient = this.#likeliest().findIndex(candidate => candidate?.use === 'ingredient')
+    for (const looks of this.#looks) this.#headed(looks, headed[looks.at], ofStages)
+    this.#named(headed)
+    this.#ingredient = this.#likeliest().findIndex(chosen => chosen?.use === 'ingredient')
     for (const looks of this.#looks)
-      if (this.#headed[looks.at] === undefined && isOfWords(looks)) this.#words(looks, ingredient)
-      else if (this.#headed[looks.at] === undefined && isOfNumbers(looks))
-        this.#numbers(looks, ingredient, ofStages.length > 0)
-    if (ofStages.length === 0) {
-      this.#wholeDough()
-      this.#batches()
-    }
-    if (delimiter === ',') this.#brokenNumbers()
+      if (headed[looks.at] === undefined && isOfWords(looks)) this.#words(looks)
+      else if (headed[looks.at] === undefined && isOfNumbers(looks)) this.#numbers(looks, ofStages.length > 0)
+    const hasAmounts = this.#likeliest().some(chosen => isAmountUse(chosen?.use))
+    // better a percentage of the whole dough, asked about, than no amounts at all
+    if (ofStages.length === 0 && !hasAmounts && headed.includes('other percent'))
+      this.#offer(headed.indexOf('other percent'), [[4, 'percent', 'ofWholeDough', true, true]])
+    if (ofStages.length === 0) this.#batches()
+    if (delimiter === ',') this.#brokenNumbers(headed)
     const chosen = this.#likeliest()
-    this.uses = chosen.map(candidate => candidate?.use ?? 'leave out')
-    this.guesses = chosen.flatMap(candidate =>
-      candidate
-        ? [{ about: 'column', column: candidate.column, ask: candidate.ask, reason: candidate.reason }]
-        : [],
-    )
+    this.uses = chosen.map(one => one?.use ?? 'leave out')
+    this.guesses = chosen.flatMap(one => (one ? [one.guess] : []))
   }
 
-  #offer(
-    column: number,
-    score: number,
-    use: ColumnUse,
-    reason: { readonly code: ColumnReason } & Readonly<Record<string, unknown>>,
-    { ask = false, unless = [] as readonly ColumnUse[] } = {},
-  ): void {
-    const once = severalTimes.includes(use) ? [] : [use]
-    const blocked = [...unless, ...once, ...(isAmountUse(use) ? (['of a stage'] as const) : [])]
+  #offer(column: number, candidates: readonly Candidate[], figures: object = {}): void {
     const named = { heading: this.headings[column] ?? '', at: column }
-    this.#candidates.push({
-      column,
-      score,
-      use,
-      ask,
-      unless: blocked,
-      reason: { column: named, ...reason } as unknown as Reason,
-    })
+    for (const [score, use, code, ask, can] of candidates) {
+      // the figures are those that the sentence of the code needs
+      const reason = { column: named, ...figures, code } as unknown as Reason
+      if (can) this.#candidates.push({ column, score, use, guess: { about: 'column', column, ask, reason } })
+    }
   }
 
   /** Of each column the likeliest candidate that no likelier one of another column stands against. */
-  #likeliest(): (Candidate | undefined)[] {
-    const chosen: (Candidate | undefined)[] = this.#looks.map(() => undefined)
-    const taken = new Set<ColumnUse | undefined>()
-    const sorted = this.#candidates.toSorted((a, b) => b.score - a.score || a.column - b.column)
-    for (const candidate of sorted) {
-      if (chosen[candidate.column] || candidate.unless.some(use => taken.has(use))) continue
-      chosen[candidate.column] = candidate
-      taken.add(candidate.use)
+  #likeliest(): (Chosen | undefined)[] {
+    const chosen: (Chosen | undefined)[] = this.#looks.map(() => undefined)
+    const taken = new Set<ColumnUse>()
+    for (const one of this.#candidates.toSorted((a, b) => b.score - a.score || a.column - b.column)) {
+      const { column, use, guess } = one
+      const against = isAmountUse(use) && taken.has('of a stage')
+      const isSecond = guess.reason.code === 'plainNumbers' && weightUses.some(other => taken.has(other))
+      if (chosen[column] || against || isSecond || (taken.has(use) && !severalTimes.includes(use))) continue
+      chosen[column] = one
+      taken.add(use)
     }
     return chosen
   }
 
-  #byHeadings(hasStages: boolean): void {
-    this.#headed.forEach((use, at) => {
-      const { filled } = this.#looks[at]!
-      if (use === undefined) return
-      if (use === 'other percent') {
-        this.#offer(at, 3, 'leave out', { code: 'ofWholeDough' }, { ask: true })
-      } else if (use === 'leave out') this.#offer(at, 800, use, { code: 'headingLeftOut' })
-      else {
-        const ask = isAmountUse(use) && filled > 0 && !isOfNumbers(this.#looks[at]!)
-        this.#offer(at, 800, use, { code: 'headingSays', use }, { ask })
-        if (hasStages && isAmountUse(use)) this.#offer(at, 790, 'leave out', { code: 'ofNoStage' })
-        this.#offer(at, 780, 'leave out', { code: 'headingTaken', use }, { ask: true })
-      }
-    })
+  #headed(looks: Looks, use: ReturnType<typeof headingUse>, ofStages: readonly number[]): void {
+    const { at, filled } = looks
+    const isKept = use !== undefined && use !== 'leave out' && use !== 'other percent'
+    const isAmount = isAmountUse(use)
+    const asks = isAmount && filled > 0 && !isOfNumbers(looks)
+    const candidates: Candidate[] = [
+      [900, 'of a stage', 'ofOneStage', false, ofStages.includes(at)],
+      [800, 'leave out', 'headingLeftOut', false, use === 'leave out'],
+      [790, 'leave out', 'ofNoStage', false, isAmount && ofStages.length > 0],
+      [780, 'leave out', 'headingTaken', true, isKept],
+      [3, 'leave out', 'ofWholeDough', true, use === 'other percent'],
+    ]
+    if (isKept) candidates.push([800, use, 'headingSays', asks, true])
+    this.#offer(at, candidates, { use })
   }
 
   /** The column of names, where no heading tells: the one with the most ingredients in it. */
-  #names(): void {
-    if (this.#headed.includes('ingredient')) return
+  #named(headed: readonly ReturnType<typeof headingUse>[]): void {
+    if (headed.includes('ingredient')) return
     const texts = this.#looks.filter(
-      looks => this.#headed[looks.at] === undefined && isOfWords(looks) && looks.units * 2 < looks.filled,
+      looks => headed[looks.at] === undefined && isOfWords(looks) && looks.units * 2 < looks.filled,
     )
     for (const { at, known, different } of texts) {
-      const [example] = known
-      const reason =
-        example === undefined ? { code: 'names' as const } : { code: 'knownNames' as const, example }
-      this.#offer(at, 100 + known.length + different / 1000, 'ingredient', reason, {
-        ask: known.length === 0,
-      })
+      const score = 100 + known.length + different / 1000
+      const why = known.length > 0 ? 'knownNames' : 'names'
+      this.#offer(at, [[score, 'ingredient', why, known.length === 0, true]], { example: known[0] })
     }
     // a heading that may mean the bread may mean what goes into it
-    const named = this.#headed.indexOf('formula')
-    if (texts.length === 0 && named >= 0)
-      this.#offer(named, 850, 'ingredient', { code: 'onlyNames' }, { ask: true })
+    const named = headed.indexOf('formula')
+    if (texts.length === 0 && named >= 0) this.#offer(named, [[850, 'ingredient', 'onlyNames', true, true]])
   }
 
   /** Other columns of words: units, stages, the names of formulas, notes. */
-  #words({ at, filled, units, stages, different }: Looks, ingredient: number): void {
+  #words({ at, filled, units, stages, different }: Looks): void {
     const hasHeadings = this.headings.length > 0
-    const isBefore = at < ingredient
-    const isRepeated = different * 2 <= filled || filled * 3 <= (this.#looks[ingredient]?.filled ?? 0)
-    if (units * 2 > filled) this.#offer(at, 60, 'unit', { code: 'units' })
-    if (stages.length * 2 > filled || (isBefore && stages.length > 0))
-      this.#offer(at, 55, 'stage', { code: 'stageNames', example: stages[0] })
-    if (isBefore && isRepeated && !hasHeadings)
-      this.#offer(at, 40, 'formula', { code: 'repeatedNames' }, { ask: true })
-    if (at > ingredient) this.#offer(at, 30, 'note', { code: 'notes' }, { ask: hasHeadings })
-    this.#offer(at, 1, 'leave out', { code: 'unknownWords' }, { ask: true })
+    const isBefore = at < this.#ingredient
+    const ofIngredient = this.#looks[this.#ingredient]?.filled ?? 0
+    const isRepeated = different * 2 <= filled || filled * 3 <= ofIngredient
+    const hasStages = stages.length * 2 > filled || (isBefore && stages.length > 0)
+    const candidates: Candidate[] = [
+      [60, 'unit', 'units', false, units * 2 > filled],
+      [55, 'stage', 'stageNames', false, hasStages],
+      [40, 'formula', 'repeatedNames', true, isBefore && isRepeated && !hasHeadings],
+      [30, 'note', 'notes', hasHeadings, at > this.#ingredient],
+      [1, 'leave out', 'unknownWords', true, true],
+    ]
+    this.#offer(at, candidates, { example: stages[0] })
   }
 
-  #numbers(looks: Looks, ingredient: number, hasStages: boolean): void {
+  #numbers(looks: Looks, hasStages: boolean): void {
     const { at, numbers, bare, percents } = looks
     const heading = this.headings[at] ?? ''
-    const labels = this.body.map(row => cellIn(row, ingredient))
-    if (hasStages) this.#offer(at, 95, 'leave out', { code: 'ofNoStage' })
-    if (isStageName(heading) || (isTotalWord(heading) && this.headings.some(isStageName)))
-      this.#offer(at, 92, 'leave out', { code: 'oneStageOnly' }, { ask: true })
-    if (percents * 2 > numbers) this.#offer(at, 90, 'percent', { code: 'perCentSigns' })
-    if (at === 0 && countsRows(looks)) this.#offer(at, 85, 'leave out', { code: 'rowNumbers' })
-    if (bare < numbers) this.#offer(at, 80, 'amount', { code: 'amountsWithUnits' })
-    if (addsToHundred(looks, labels, this.names))
-      this.#offer(at, 70, 'percent', { code: 'floursOfHundred' }, { ask: true })
-    this.#offer(at, 60, 'grams', { code: 'plainNumbers' }, { ask: true, unless: weightUses })
-    this.#offer(at, 1, 'leave out', { code: 'moreNumbers' }, { ask: true })
-  }
-
-  /** Where nothing else is an amount: better a percentage of the whole dough, asked about, than none at all. */
-  #wholeDough(): void {
-    const at = this.#headed.indexOf('other percent')
-    if (at >= 0 && !this.#likeliest().some(candidate => amountUses.includes(candidate?.use as never)))
-      this.#offer(at, 4, 'percent', { code: 'ofWholeDough' }, { ask: true })
+    const labels = this.body.map(row => cellIn(row, this.#ingredient))
+    const isOfOne = isStageName(heading) || (isTotalWord(heading) && this.headings.some(isStageName))
+    this.#offer(at, [
+      [95, 'leave out', 'ofNoStage', false, hasStages],
+      [92, 'leave out', 'oneStageOnly', true, isOfOne],
+      [90, 'percent', 'perCentSigns', false, percents * 2 > numbers],
+      [85, 'leave out', 'rowNumbers', false, at === 0 && countsRows(looks)],
+      [80, 'amount', 'amountsWithUnits', false, bare < numbers],
+      [70, 'percent', 'floursOfHundred', true, addsToHundred(looks, labels, this.names)],
+      [60, 'grams', 'plainNumbers', true, true],
+      [1, 'leave out', 'moreNumbers', true, true],
+    ])
   }
 
   /** Columns with the same amounts for batches of another size: which is meant only the baker knows. */
   #batches(): void {
     const chosen = this.#likeliest()
-    const first = chosen.find(candidate => candidate && weightUses.some(use => use === candidate.use))
+    const first = chosen.find(one => weightUses.some(use => use === one?.use))
     if (!first) return
-    const others = chosen.flatMap(candidate => {
-      const code = candidate?.reason.code
-      if (!candidate || (code !== 'headingTaken' && code !== 'moreNumbers')) return []
-      const times = timesOf(this.#looks[first.column]!, this.#looks[candidate.column]!)
-      return times === undefined ? [] : [{ ...candidate, times }]
-    })
-    const named = { heading: this.headings[first.column] ?? '', at: first.column }
-    for (const { column, score, times } of others)
-      this.#offer(
-        column,
-        score + 0.5,
-        'leave out',
-        { code: 'anotherBatch', times: Number(times.toPrecision(4)), first: named },
-        { ask: true },
-      )
-    if (others.length > 0) {
-      const reason = { code: 'oneOfSeveralBatches' as const }
-      this.#offer(first.column, first.score + 0.5, first.use, reason, { ask: true })
+    const { column: at, score, use } = first
+    let others = 0
+    for (const { column, guess } of chosen.flatMap(one => one ?? [])) {
+      const isLeft = guess.reason.code === 'headingTaken' || guess.reason.code === 'moreNumbers'
+      const times = isLeft ? timesOf(this.#looks[at]!, this.#looks[column]!) : undefined
+      if (times === undefined) continue
+      others++
+      const figures = { times: Number(times.toPrecision(4)), first: { heading: this.headings[at] ?? '', at } }
+      this.#offer(column, [[785, 'leave out', 'anotherBatch', true, true]], figures)
     }
+    this.#offer(at, [[score + 1, use, 'oneOfSeveralBatches', true, others > 0]])
   }
 
   /** `69,5` and `1,000 g` between commas have become two cells. Such columns are not read before somebody has looked. */
-  #brokenNumbers(): void {
-    const out = new Set(
-      this.#likeliest().flatMap((candidate, at) => (candidate && candidate.use !== 'leave out' ? [] : [at])),
-    )
-    for (const { at } of this.#looks.slice(0, -1)) {
-      if (isAmountUse(this.#headed[at + 1] as ColumnUse) || out.has(at) || !isBrokenNumber(this.body, at))
-        continue
+  #brokenNumbers(headed: readonly (string | undefined)[]): void {
+    const isIn = this.#likeliest().map(chosen => chosen !== undefined && chosen.use !== 'leave out')
+    for (let at = 0; at + 1 < isIn.length; at++) {
+      if (isAmountUse(headed[at + 1]) || !isIn[at] || !isBrokenNumber(this.body, at)) continue
       for (const column of [at, at + 1]) {
-        out.add(column)
-        this.#offer(column, 1000, 'leave out', { code: 'brokenNumber' }, { ask: true })
+        isIn[column] = false
+        this.#offer(column, [[1000, 'leave out', 'brokenNumber', true, true]])
       }
     }
   }

@@ -1,10 +1,9 @@
 import { type Formula, type Line, nameKey, usualFlourWeight } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { distinct } from '../values/distinct.js'
-import { asPercentages, choose } from './both.js'
+import { asPercentages, checkTotals, choose } from './check.js'
 import { type DraftFormula, type DraftStage, sumOf, type Told } from './draft.js'
 import type { Names } from './row-features.js'
-import { checkTotals } from './totals.js'
 import type { RowRead, TotalCheck } from './types.js'
 import { bracketed, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
 

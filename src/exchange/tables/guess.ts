@@ -1,9 +1,9 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
-import { isAmountUse, numberIn, signsOf } from './cells.js'
+import { decimalOf, numberIn } from './cells.js'
 import { besideIn, ColumnGuesser, isBrokenNumber } from './column-uses.js'
-import { type Names, namesIn, type Row, RowSorter, stacked, type View, viewsOf } from './row-features.js'
+import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
 import { isBlankRow, split } from './split.js'
 import {
@@ -18,6 +18,7 @@ import {
   usualLimits,
   type Watch,
 } from './types.js'
+import { stacked, viewsOf } from './views.js'
 import {
   folded,
   headingName,
@@ -126,7 +127,7 @@ const noTable = (text: string): ForeignTable => ({
 
 /** The row that names the columns, among the first that say anything; -1 where there is none. */
 function findHeadings(rows: readonly ForeignRow[], names: Names): number {
-  let seen = 0
+  let [seen, corner] = [0, -1]
   for (let at = 0; at < rows.length && seen < 15; at++) {
     const row = rows[at]!
     if (isBlankRow(row) || row.broken) continue
@@ -143,9 +144,11 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     // an empty corner over the ingredients
     const isCorner = row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name))
-    if (uses.length > 1 || isAlone || isCorner) return at
+    if (uses.length > 1 || isAlone) return at
+    if (corner >= 0) return corner
+    if (isCorner) corner = at
   }
-  return -1
+  return corner
 }
 
 /** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
@@ -180,25 +183,23 @@ function columnsOf(
   sample: readonly ForeignRow[],
   delimiter: string,
   names: Names,
-) {
+): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const [start, ...others] = besideIn(headings, sample, width, names)
-  const size = start === undefined ? 0 : others[0]! - start
-  const { uses, guesses } = new ColumnGuesser(
-    headings,
-    sample,
-    start === undefined ? width : start + size,
-    delimiter,
-    names,
+  const [first, ...others] = besideIn(headings, sample, width, names)
+  if (first === undefined) return new ColumnGuesser(headings, sample, width, delimiter, names)
+  // tables side by side hold the same things: one guess for all, by the rows of all
+  const size = others[0]! - first
+  const together = [first, ...others].flatMap(start =>
+    sample.map(row => ({
+      ...row,
+      cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
+    })),
   )
-  if (start === undefined) return { uses, guesses }
-  const again = Array.from({ length: width - uses.length }, (_, i) => uses[start + (i % size)]!)
-  const reasons = others.map((column): Guess => {
-    const reason = {
-      code: 'besideTheFirst',
-      column: { heading: headings[column] ?? '', at: column },
-    } as const
-    return { about: 'column', column, ask: true, reason }
+  const { uses, guesses } = new ColumnGuesser(headings, together, first + size, delimiter, names)
+  const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
+  const reasons = others.map((at): Guess => {
+    const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
+    return { about: 'column', column: at, ask: true, reason }
   })
   return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
 }
@@ -223,40 +224,6 @@ function isPlain(headings: readonly string[], sorted: readonly Row[], names: Nam
       (is === 'blank' && at > last) ||
       (is === 'name' && !label.isStage && names.isIngredient(name)),
   )
-}
-
-/**
- * The decimal mark of a table. What its numbers show decides; where all of them can be read in two ways, a
- * mark before three digits stands between thousands, but for columns of kilograms and pounds.
- */
-function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
-  const cells = { small: [] as string[], others: [] as string[] }
-  for (const row of body) {
-    if (row.broken) continue
-    uses.forEach((use, at) => {
-      const cell = row.cells[at]
-      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
-      const isSmall = use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)
-      cells[isSmall ? 'small' : 'others'].push(cell)
-    })
-  }
-  const [small, others] = [signsOf(cells.small), signsOf(cells.others)]
-  const [points, commas] = [small['.'] + others['.'], small[','] + others[',']]
-  const answer = (decimal: '.' | ',', ask: boolean, reason: Reason) => ({
-    decimal,
-    guess: { about: 'decimal', ask, reason } as const,
-  })
-  const [shown, few] = [Math.max(points, commas), Math.min(points, commas)]
-  if (points !== commas) {
-    const sign = commas > points ? ',' : '.'
-    return answer(sign, few > 0, { code: 'decimalSign', sign, shown, of: shown + few })
-  }
-  if (few > 0) return answer('.', true, { code: 'noSureSign' })
-  const number = others.doubtful[0] ?? small.doubtful[0]
-  if (number === undefined) return answer('.', false, { code: 'noDecimalSign' })
-  const sign = number.includes(',') ? ',' : '.'
-  if (others.doubtful.length === 0) return answer(sign, true, { code: 'smallDecimals', number })
-  return answer(sign === ',' ? '.' : ',', true, { code: 'thousandsOrDecimals', number })
 }
 
 interface Seen extends RowKind {

@@ -6,16 +6,7 @@ import { isAmountUse, signsOf } from './cells.js'
 import { Told } from './draft.js'
 import { finish } from './finish.js'
 import { LineMaker } from './row-amounts.js'
-import {
-  labelOf,
-  type Names,
-  namesIn,
-  type Row,
-  RowSorter,
-  stacked,
-  textOf,
-  viewsOf,
-} from './row-features.js'
+import { labelOf, type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
 import { RowKinds } from './row-kinds.js'
 import { isBlankRow } from './split.js'
 import {
@@ -29,6 +20,7 @@ import {
   type TotalCheck,
   type Watch,
 } from './types.js'
+import { stacked, viewsOf } from './views.js'
 import { titleName } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 

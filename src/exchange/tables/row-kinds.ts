@@ -62,12 +62,13 @@ function neighbours(rows: readonly Row[]): Neighbours {
   return { next, isSpaced: blanks > 2 && parted * 2 > pairs, lastHead }
 }
 
-/** Is this row, `Levain 220 g`, the heading of the lines below it with what they add to? */
-function headsWithTotal(rows: readonly Row[], at: number): boolean {
+/** Is this row, `Levain 220 g`, the heading of the lines below it with what they add to? Among lines only with a colon. */
+function headsWithTotal(rows: readonly Row[], at: number, isFree: boolean): boolean {
   const { is, label } = rows[at]!
   if (!label.isStage || rows[at + 1]?.is !== 'line') return false
   if (is !== 'line' && !(is === 'total' && label.isFinal)) return false
-  if (label.hasColon) return true
+  if (isFree && label.hasColon) return true
+  if (!isFree && !label.hasColon) return false
   const sums = Sums.ofBlock(rows, at + 1)
   return quantitiesOf(rows[at]!).some(quantity => sums.agreeWith(quantity))
 }
@@ -157,16 +158,16 @@ export class RowKinds {
         return { kind: 'nameless' }
       case 'total':
       case 'line':
-        if (this.#mayHead() && headsWithTotal(this.rows, at)) return { kind: 'stage', why: 'totalBeside' }
+        if (this.#headsWithTotal(at)) return { kind: 'stage', why: 'totalBeside' }
         return { kind: row.is === 'line' && this.#isSummary ? 'summed' : row.is }
       default:
         return { kind: row.is }
     }
   }
 
-  #mayHead(): boolean {
+  #headsWithTotal(at: number): boolean {
     const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
-    return (this.marks === 'headings' || this.marks === 'blocks') && isFree
+    return (this.marks === 'headings' || this.marks === 'blocks') && headsWithTotal(this.rows, at, isFree)
   }
 
   /** What a row can be that names something and gives no amount. */

@@ -175,6 +175,7 @@ const rowReasons = {
 
 /** What is said of a row or a total that is as it should be, or that is not compared. */
 const facts = {
+  amountBelow: 'Its amount stands in the row below.',
   totalWithoutAFigure: 'Row {row} names a total and gives no figure that can be read.',
   alsoIn: 'Also {hasAmount:|without an amount}{amount} in {stage}.',
   totalAgrees: 'The file says {name} {printed:figure}, and its lines add to that.',
