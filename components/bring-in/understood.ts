@@ -33,7 +33,7 @@ export interface Understood {
 export function understood(shown: Understood): TemplateResult {
   const { read, numbers, canBeReadOtherwise, readWith, copy } = shown
   const { from, arrived, remark } = read
-  const { problems } = arrived
+  const problems = arrived.problems.filter(problem => problem.code !== 'totalDiffers') // shown with the totals
   const { formulas } = shown.incoming
   return html`
     <div class="top">

@@ -158,7 +158,7 @@ export class Desk {
     const line = finalDoughOf(this.formula!).lines.find(l => l.id === hold.line)
     if (!line) return undefined
     const { weight, problem } = this.sheet!.line(line.id)
-    if (problem || weight === undefined) return problem
+    if (problem || weight === undefined) return problem?.message
     const words = holdWords(hold, line.ingredient)
     return `${words[0]!.toUpperCase()}${words.slice(1)}; ${line.ingredient} gives, ${showGrams(weight, this.numbers)} g`
   }
@@ -170,6 +170,6 @@ export class Desk {
     const { weight, problem } = this.sheet.line(change.id)
     const { ingredient } = change.value
     if (weight !== undefined) return `${ingredient} ${showGrams(weight, this.numbers)} g`
-    return problem && `${ingredient}: ${problem}`
+    return problem && `${ingredient}: ${problem.message}`
   }
 }

@@ -87,7 +87,7 @@ export class TbJottings extends SheetElement {
               <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M3 3l10 10M13 3L3 13" /></svg>
             </button>`
       }
-      ${this.#error(id, figures.problem ?? '')}
+      ${this.#error(id, figures.problem?.message ?? '')}
     </li>`
   }
 
@@ -248,7 +248,7 @@ export class TbJottings extends SheetElement {
     const problem = name.value.trim() || left === 'text' ? jottingNameProblem(name.value, formula) : undefined
     const jotting: Jotting = { id: newId(), ...typed }
     const refusal =
-      problem ??
+      problem?.message ??
       (typed.text ? askEdit(this, workbook => putJotting(workbook, formula.id, jotting)) : undefined)
     if (refusal) {
       this.fault = { of: fresh, in: 'name', words: refusal }

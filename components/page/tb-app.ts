@@ -136,10 +136,10 @@ export class TbApp extends BaseElement {
     void this.updateComplete.then(() => this.#show('bring-in', { link: hash }))
   }
 
-  #changed({ event: { transaction, way }, sentence }: DeskEvent): void {
+  #changed({ event: { transaction, way, before }, sentence }: DeskEvent): void {
     const [only, more] = transaction.changes
-    const isGone = only?.of === 'formula' && !only.value && !more
-    this.deleted = way === 'do' && isGone ? transaction.label.replace(/^Delete /, '') : ''
+    const gone = way === 'do' && only?.of === 'formula' && !only.value && !more ? only.id : undefined
+    this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
     this.#announcer.say(this.deleted ? `Deleted ${this.deleted}. Undo takes it back.` : sentence)

@@ -28,7 +28,7 @@ export class TbLeftOver extends SheetElement {
 
   #problem(sheet: FigureSheet): string {
     const isOfBatch = sheet.stage(finalDoughOf(sheet.formula).id).weight !== undefined
-    const said = sheet.problems.find(p => p.severity === 'error' && p.message.startsWith('The batch'))
+    const said = sheet.problems.find(p => p.code === 'batchNotWorkedOut')
     return isOfBatch && said
       ? said.message
       : 'Not every weight is known yet, so the batch cannot be weighed. See the remarks.'

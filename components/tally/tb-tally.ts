@@ -100,7 +100,7 @@ export class TbTally extends SheetElement {
   }
 
   #strip(sheet: FigureSheet, name: ReadingName, called: string): TemplateResult {
-    const why = sheet.reading(name) === undefined ? sheet.readingProblem(name) : undefined
+    const why = sheet.reading(name) === undefined ? sheet.readingProblem(name)?.message : undefined
     return html`<div class=${name}>
       <dt>${called}</dt>
       <dd>
@@ -167,7 +167,7 @@ export class TbTally extends SheetElement {
     const value = sheet.reading(name)
     const usual = name === 'moistureHydration' ? undefined : usualRanges[name]
     if (value === undefined) {
-      const why = sheet.readingProblem(name) ?? 'Not known yet.'
+      const why = sheet.readingProblem(name)?.message ?? 'Not known yet.'
       const again = this.#saidWhy.has(why)
       this.#saidWhy.add(why)
       return html`<dd class=${again ? 'unseen' : 'words why'}>${why}</dd>`

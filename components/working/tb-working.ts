@@ -131,7 +131,7 @@ export class TbWorking extends SheetElement {
       <p id="words" class="words">${words}</p>
       <div id="figures">
         ${figures ? html`<p class="figures">${equation(figures)}</p>` : nothing}
-        ${problem ? html`<p class="problem">${problem}</p>` : nothing}
+        ${problem ? html`<p class="problem">${problem.message}</p>` : nothing}
       </div>
       ${
         sources.length

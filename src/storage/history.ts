@@ -5,6 +5,7 @@ import { loadLabels } from './words.js'
 /** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */
 export interface HistoryEvent<P = unknown> {
   readonly workbook: Workbook
+  readonly before: Workbook // as it was before the change
   readonly transaction: Transaction
   readonly way: 'do' | 'undo' | 'redo' | 'load'
   readonly place?: P // where the edit was made, as its caller gave it
@@ -97,7 +98,7 @@ export class History<P = unknown> {
   }
 
   /** Begins again with a workbook that came from elsewhere: from storage, from another tab. */
-  load(workbook: Workbook, label = loadLabels.open()): void {
+  load(workbook: Workbook, label: string = loadLabels.open): void {
     this.#done = []
     this.#undone = []
     this.#joins = undefined
@@ -116,8 +117,9 @@ export class History<P = unknown> {
     way: HistoryEvent['way'],
     place: P | undefined,
   ): void {
+    const before = this.#workbook
     this.#workbook = workbook
-    this.#events.push({ workbook, transaction, way, ...(place === undefined ? {} : { place }) })
+    this.#events.push({ workbook, before, transaction, way, ...(place === undefined ? {} : { place }) })
     // A listener may edit: the others still hear of both edits in their order.
     if (this.#events.length > 1) return
     for (let event = this.#events[0]; event; event = this.#events[0]) {

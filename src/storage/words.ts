@@ -13,20 +13,19 @@ export type StorageDiagnostic =
   | { readonly code: 'keptAsCopy'; readonly copy: string }
 
 export const storageSentences: Sentences<StorageDiagnostic> = {
-  storageRefused: () =>
-    'This browser will not keep the workbook. Download it as CSV before closing this tab.',
-  storageFull: () =>
+  storageRefused: 'This browser will not keep the workbook. Download it as CSV before closing this tab.',
+  storageFull:
     'The browser’s storage is full and the latest changes are not saved. Download the workbook as CSV, then free some space.',
-  storedByNewerVersion: () =>
+  storedByNewerVersion:
     'A newer version of Tarebook saved this workbook, and this one will not write over it. Reload the page to get the new version.',
-  editedInAnotherTab: () => 'The workbook is open for editing in another tab. Take over to edit it here.',
-  takenOverUnsaved: () =>
+  editedInAnotherTab: 'The workbook is open for editing in another tab. Take over to edit it here.',
+  takenOverUnsaved:
     'Another tab has taken over before the latest changes here were saved. They are kept in this tab: take over to save them.',
-  shelfUnreadable: () =>
+  shelfUnreadable:
     'The order of the shelf, the name of the workbook and the larder could not be read. The formulas are here.',
-  formulaMissing: () =>
+  formulaMissing:
     'A formula of the shelf is missing from the browser’s storage. A copy you downloaded can be opened.',
-  ingredientsUnreadable: () => 'Some ingredients of the larder could not be read. They are kept.',
+  ingredientsUnreadable: 'Some ingredients of the larder could not be read. They are kept.',
   formulaUnreadable: ({ name }) =>
     `${name === undefined ? 'A formula' : `The formula “${name}”`} could not be read. What is stored of it is kept.`,
   asidesUnreadable: ({ name }) =>
@@ -42,7 +41,7 @@ export const fromAnotherTab = (name: string): string => `${name} (from another t
 
 /** What a workbook that comes from elsewhere is called when it is told. */
 export const loadLabels = {
-  open: () => 'Open workbook',
+  open: 'Open workbook',
   /** `copies`: what was kept of the changes here, a sentence each. */
   changedElsewhere: (copies: readonly string[]) =>
     ['The workbook was changed in another tab.', ...copies].join(' '),

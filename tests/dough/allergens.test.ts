@@ -83,7 +83,7 @@ const starter = ownOf('Ripe starter')
 const { allergens: rye } = usual('Dark rye flour')
 
 for (const [what, own, said] of [
-  ['an own flour nobody has said anything of', meal, 'not known: Hill meal'],
+  ['an own flour nobody has said anything of', meal, notKnownOf('Hill meal')],
   [
     'an own flour with empty lists, from an older workbook',
     { ...meal, allergens: none },
@@ -101,7 +101,11 @@ for (const [what, own, said] of [
     { ...meal, allergens: { ...none, eu: ['mustard'] } },
     'mustard',
   ],
-  ['something of its own that is no flour', { ...meal, countsAs: { kind: 'other' } }, 'not known: Hill meal'],
+  [
+    'something of its own that is no flour',
+    { ...meal, countsAs: { kind: 'other' } },
+    notKnownOf('Hill meal'),
+  ],
   ['a changed rice flour', { ...usual('Rice flour'), name: 'Hill meal', cup: 150 }, ''],
   [
     'a changed rye flour',

@@ -133,7 +133,7 @@ describe('A jotting in an amount', () => {
       near(sheet.weight('Final dough', 'salt'), grams, 1e-12, text)
     }
     const sheet = openFormula(edited(formula, w => enterAmount(w, at(formula, 'salt'), 'weight', 'each + 5')))
-    assert.match(sheet.line(at(formula, 'salt').line).problem!, /each \+ 5: give the 5 a unit/)
+    assert.match(sheet.line(at(formula, 'salt').line).problem!.message, /each \+ 5: give the 5 a unit/)
   })
 
   test('keeps its meaning when an ingredient of that name comes in, and that is said', () => {
@@ -144,7 +144,7 @@ describe('A jotting in an amount', () => {
     const sheet = openFormula(formula)
     sheet.enter('Final dough', 'oil', 'weight', '50')
     near(sheet.weight('Final dough', 'salt'), 20, 1e-12)
-    assert.match(sheet.jotting('j0').problem!, /oil is an ingredient as well/)
+    assert.match(sheet.jotting('j0').problem!.message, /oil is an ingredient as well/)
   })
 })
 
@@ -164,14 +164,17 @@ describe('A jotting that does not come out', () => {
     test(`${jotting} says ${problem}`, () => {
       const { value, said, problem: why } = saidOf(jotted(loaf(), jotting))
       assert.deepEqual([value, said], [undefined, '–'])
-      assert.match(why!, problem)
+      assert.match(why!.message, problem)
     })
   }
 
   test('because two go in a circle says the circle, and all else still computes', () => {
     const sheet = openFormula(jotted(loaf(), 'a = 2*b', 'b = a + 1 g', 'c = 7'))
     for (const id of ['j0', 'j1'])
-      assert.match(sheet.jotting(id).problem!, /b is worked out from a is worked out from b: a circle/)
+      assert.match(
+        sheet.jotting(id).problem!.message,
+        /b is worked out from a is worked out from b: a circle/,
+      )
     assert.equal(sheet.jotting('j2').value, 7)
     near(sheet.reading('trueHydration'), 8640 / 12260, 1e-12)
   })
@@ -179,20 +182,20 @@ describe('A jotting that does not come out', () => {
   test('because its amount speaks of it says the circle through the line', () => {
     const formula = jotted(loaf(), 'per_loaf = dough_weight/6')
     const sheet = openFormula(edited(formula, w => enterAmount(w, at(formula, 'salt'), 'weight', 'per_loaf')))
-    assert.match(sheet.jotting('j0').problem!, /circle/)
-    assert.match(sheet.line(at(formula, 'salt').line).problem!, /per_loaf.*circle/)
+    assert.match(sheet.jotting('j0').problem!.message, /circle/)
+    assert.match(sheet.line(at(formula, 'salt').line).problem!.message, /per_loaf.*circle/)
   })
 
   test('says where it went wrong to the amount that uses it', () => {
     const formula = jotted(loaf(), 'x = no_such/2')
     const sheet = openFormula(edited(formula, w => enterAmount(w, at(formula, 'salt'), 'weight', 'x')))
-    assert.match(sheet.line(at(formula, 'salt').line).problem!, /^x: Nothing here is called no_such/)
+    assert.match(sheet.line(at(formula, 'salt').line).problem!.message, /^x: Nothing here is called no_such/)
   })
 
   test('of two with one name the first is meant, and the second says so', () => {
     const sheet = openFormula(jotted(loaf(), 'x = 1', 'X = 2'))
     assert.equal(sheet.jotting('j0').value, 1)
-    assert.match(sheet.jotting('j1').problem!, /another jotting of this name/)
+    assert.match(sheet.jotting('j1').problem!.message, /another jotting of this name/)
   })
 })
 
@@ -267,7 +270,7 @@ describe('Putting and taking jottings', () => {
     assert.equal(transaction.label, 'Remove x')
     const { workbook: without, inverse } = applyChanges(workbook, transaction.changes)
     const sheet = openFormula(without.formulas[0]!)
-    assert.match(sheet.line(at(formula, 'salt').line).problem!, /Nothing in Final dough is called x/)
+    assert.match(sheet.line(at(formula, 'salt').line).problem!.message, /Nothing in Final dough is called x/)
     assert.deepEqual(applyChanges(without, inverse).workbook, workbook)
   })
 

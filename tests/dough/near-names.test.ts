@@ -18,11 +18,11 @@ const mill = `
 
 const said = (amount: string): string | undefined => {
   const sheet = openFormula(formulaOf(mill.replace('AMOUNT', amount)))
-  return sheet.line(lineOf(sheet.formula, 'Final dough', 'salt').id).problem
+  return sheet.line(lineOf(sheet.formula, 'Final dough', 'salt').id).problem?.message
 }
 const jotted = (text: string): string | undefined => {
   const formula = { ...formulaOf(mill.replace('AMOUNT', '20 g')), jottings: [{ id: 'j', name: 'x', text }] }
-  return openFormula(formula).jotting('j').problem
+  return openFormula(formula).jotting('j').problem?.message
 }
 
 const meant: readonly (readonly [text: string, written: string, name: string])[] = [
@@ -61,7 +61,7 @@ describe('A name that is nearly one there is asked after', () => {
       formulaOf('Levain:\n rye flour = 100 g\n water = rye flour\nDough:\n flour = 900 g'),
     )
     assert.equal(
-      sheet.line(lineOf(sheet.formula, 'Levain', 'water').id).problem,
+      sheet.line(lineOf(sheet.formula, 'Levain', 'water').id).problem?.message,
       'Nothing here is called rye flour. Did you mean rye_flour?',
     )
   })

@@ -13,7 +13,7 @@ const sign = /===|!==|==|!=|=>|\?\.|\?\?|&&|\|\||\.\.\.|[\s\S]/uy
 /** After these a slash begins a pattern; after any other word, a string or a closing bracket it divides. */
 const beforePattern = new Set('return case typeof in of do else void throw new delete await yield'.split(' '))
 
-/** The tokens of a TypeScript text without its comments, those within a template before the template's own. */
+/** The tokens of a TypeScript text without its comments; what stands within a template follows it, each in `${` and `}`. */
 export function tokensOf(code: string): Token[] {
   const tokens: Token[] = []
   let at = 0
@@ -35,11 +35,14 @@ export function tokensOf(code: string): Token[] {
   /** After the opening mark: to the closing one, with what stands between `${` and `}` as tokens. */
   const template = (): void => {
     const from = line
+    const place = tokens.push({ kind: 'string', text: '', line }) - 1
     let text = ''
     while (at < code.length && code[at] !== '`') {
       if (code.startsWith('${', at)) {
         at += 2
+        tokens.push({ kind: 'sign', text: '${', line })
         read('}')
+        tokens.push({ kind: 'sign', text: '}', line })
         text += '…'
         continue
       }
@@ -48,7 +51,7 @@ export function tokensOf(code: string): Token[] {
       text += code[at++]
     }
     at++
-    tokens.push({ kind: 'string', text, line: from })
+    tokens[place] = { kind: 'string', text, line: from }
   }
 
   /** To the end of the text, or past the bracket that closes what was open before. */

@@ -69,8 +69,7 @@ export function possible(bounds: readonly Bound[], nodes: number): boolean {
   for (const { from, to, limit } of bounds) least[from]![to] = Math.min(least[from]![to]!, limit)
   for (let k = 0; k < nodes; k++)
     for (let i = 0; i < nodes; i++)
-      for (let j = 0; j < nodes; j++)
-        least[i]![j] = Math.min(least[i]![j]!, least[i]![k]! + least[k]![j]!)
+      for (let j = 0; j < nodes; j++) least[i]![j] = Math.min(least[i]![j]!, least[i]![k]! + least[k]![j]!)
   return least.every((row, i) => row[i]! >= -1e-7)
 }
 
@@ -130,7 +129,9 @@ export function leastCost(
   const start = bounds.find(bound => bound.from === n)?.limit ?? 0
   let centre = new Array<number>(n).fill(start)
   for (let round = 0; round < 4000; round++) {
-    const x = inverse.map(row => row.reduce((sum, value, j) => sum + value * (linear[j]! + near * centre[j]!), 0))
+    const x = inverse.map(row =>
+      row.reduce((sum, value, j) => sum + value * (linear[j]! + near * centre[j]!), 0),
+    )
     for (const [k, { way }] of pushes.entries())
       if (forces[k]) for (let i = 0; i < n; i++) x[i]! += forces[k]! * way[i]!
     for (let sweep = 0; sweep < 4000; sweep++) {

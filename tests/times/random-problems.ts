@@ -55,7 +55,9 @@ export function randomProblem(random: Random, { uses: most = 3 } = {}): TimeProb
     uses,
     ...(random.below(2) === 0 ? { between: between(random, 0, 10) } : {}),
     ...(random.below(2) === 0 ? { change: between(random, 0, 20) } : {}),
-    ...(random.below(2) === 0 ? { closed: [[between(random, 50, 200), between(random, 200, 260)]] as const } : {}),
+    ...(random.below(2) === 0
+      ? { closed: [[between(random, 50, 200), between(random, 200, 260)]] as const }
+      : {}),
   }
   return { moments, spans, holds, alone: uses.length > 0 ? [group] : [] }
 }

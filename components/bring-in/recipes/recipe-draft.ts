@@ -1,6 +1,6 @@
-import { type Formula, type Line, nameKey, type Stage } from '../../../src/dough/document/formula.js'
+import { type Formula, nameKey, type Stage } from '../../../src/dough/document/formula.js'
 import type { RecipeLine } from '../../../src/exchange/index.js'
-import { notConfirmed } from '../../../src/exchange/values/not-confirmed.js'
+import { notConfirmedNote } from '../../../src/exchange/values/not-confirmed.js'
 
 /** What a baker said of a line that was read from a recipe. */
 export interface LineSaid {
@@ -25,10 +25,6 @@ export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
   return needsAmount(line, said) || (line.guesses.length > 0 && !isRight && !isOut)
 }
 
-/** How the formula's note says that a line was never confirmed; the line's own note is about the ingredient. */
-const guessNote = (stage: string, { ingredient, amount }: Line, source: string): string =>
-  `${notConfirmed}${stage}: ${ingredient}, ${amount || 'no amount'}, guessed from “${source.trim()}”`
-
 /** The formula of a recipe with what the baker said of it: its lines keep their words, its note the guesses nobody confirmed. */
 export function recipeFormula(
   formula: Formula,
@@ -47,7 +43,8 @@ export function recipeFormula(
         const read = byId.get(line.id)
         const source = read?.source.trim()
         const kept = { ...line, ingredient, amount, ...(source && { source }) }
-        if (read && isOpen(read, said)) guessed.push(guessNote(stage.name, kept, read.source))
+        if (read && isOpen(read, said))
+          guessed.push(notConfirmedNote({ ...kept, stage: stage.name, source: read.source }))
         return [kept]
       }),
     }),

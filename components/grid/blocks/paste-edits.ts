@@ -1,7 +1,7 @@
 import { amountAsKept, plainPercent, readAmount } from '../../../src/dough/amounts/amounts.js'
 import { addLine, newLine } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'
-import { enterIn, inTurn, ungrouped } from '../editing/cell-edits.js'
+import { enterIn, inTurn } from '../editing/cell-edits.js'
 import type { Extent } from '../moving/extent.js'
 import {
   type AddRow,
@@ -67,7 +67,7 @@ function placesOf({ columns }: Pasted, shown: readonly Column[]): readonly Colum
 function understood(text: string, column: Column, decimal: '.' | ','): boolean {
   if (column === 'wholeDough') return text === '' || plainPercent(text, decimal) !== undefined
   if (!isAmount(column)) return true
-  const amount = readAmount(amountAsKept(ungrouped(text, decimal), column, decimal))
+  const amount = readAmount(amountAsKept(text, column, decimal))
   return !amount || !('problem' in amount)
 }
 

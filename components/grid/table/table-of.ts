@@ -1,4 +1,5 @@
 import type { Line, Stage } from '../../../src/dough/document/formula.js'
+import { sameData } from '../../../src/dough/document/same-data.js'
 import { holdWords, per100 } from '../../../src/dough/document/words.js'
 import {
   type FigureSheet,
@@ -69,29 +70,23 @@ interface Of {
   readonly causes: ReadonlyMap<string, Cause>
 }
 
-/**
- * Where problems arose, by the sentence that a line which only suffers from them carries: the place, then the
- * problem. Holds without an answer are one problem of all the lines that give; the first of them tells it.
- */
+/** Lines with a problem, by their ids, for those that only suffer from it. */
 function causesIn(sheet: FigureSheet): Map<string, Cause> {
   const causes = new Map<string, Cause>()
   for (const stage of sheet.formula.stages)
     for (const line of stage.lines) {
-      const { problem, gives } = sheet.line(line.id)
-      if (!problem) continue
+      if (!sheet.line(line.id).problem) continue
       const name = line.ingredient || someLine
       const place = placeWords(name, stage.name)
-      const cause: Cause = { key: line.id, stage: stage.id, name, place }
-      causes.set(`${place}: ${problem}`, cause)
-      if (gives && !causes.has(problem)) causes.set(problem, cause)
+      causes.set(line.id, { key: line.id, stage: stage.id, name, place })
     }
   return causes
 }
 
-/** Equal field by field; figures are flat. */
+/** Equal field by field; only why there is no figure is more than a value. */
 function same<T extends object>(a: T | undefined, b: T | undefined): boolean {
   if (a === undefined || b === undefined) return a === b
-  for (const key in a) if (!Object.is(a[key], b[key])) return false
+  for (const key in a) if (!sameData(a[key], b[key])) return false
   return true
 }
 
@@ -102,14 +97,14 @@ function stageRow(
   of: Of,
   old: Row | undefined,
 ): StageRow {
-  const cause = of.causes.get(figures.problem ?? '')
+  const cause = of.causes.get(figures.problem?.cause ?? '')
   const row: StageRow = {
     kind: 'stage',
     key: stageKey(stage.id),
     stage,
     figures,
     words: saidOfStage(figures, built, of.style, cause && causeName(cause, stage.id)),
-    problem: cause ? undefined : figures.problem,
+    problem: cause ? undefined : figures.problem?.message,
   }
   const isSame =
     old?.kind === 'stage' &&
@@ -144,7 +139,7 @@ function lineRow(
   of: Of,
   old: Row | undefined,
 ): LineRow {
-  const cause = of.causes.get(figures.problem ?? '')
+  const cause = of.causes.get(figures.problem?.cause ?? '')
   const waitsFor = cause?.key === line.id ? undefined : cause
   if (
     old?.kind === 'line' &&
@@ -175,7 +170,7 @@ function lineRow(
     gives: gives ? givesWords(figures, line) : '',
     isFinal: of.isFinal,
     flourless: of.flourless,
-    problem: waitsFor ? undefined : figures.problem,
+    problem: waitsFor ? undefined : figures.problem?.message,
     waitsFor,
   }
 }

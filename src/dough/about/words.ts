@@ -6,13 +6,12 @@ export interface CautionDiagnostic {
 }
 
 export const cautionSentences: Sentences<CautionDiagnostic> = {
-  perishable: () =>
+  perishable:
     'This dough holds egg or milk. The usual public rule for perishable food is no more than 2 hours in all between 4 and 60 °C, and no more than 1 hour where it is warmer than 32 °C; keep it cold at 5 °C or below. A long warm proof needs care.',
-  rawFlour: () =>
+  rawFlour:
     'Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home is no remedy.',
-  heat: () =>
-    'Hot pots, lids, tins, stones, oven doors and steam burn; water on hot glass or ceramic shatters it.',
-  inOil: () =>
+  heat: 'Hot pots, lids, tins, stones, oven doors and steam burn; water on hot glass or ceramic shatters it.',
+  inOil:
     'Garlic or herbs in oil can grow the germ of botulism: never leave them at room temperature, and make them fresh.',
 }
 
@@ -58,9 +57,9 @@ export type HouseholdDiagnostic =
   | { readonly code: 'measureUnknown'; readonly ingredient: string }
 
 export const householdSentences: Sentences<HouseholdDiagnostic> = {
-  weightUnknown: () => 'Its weight is not known.',
-  nothingToMeasure: () => 'There is nothing to measure.',
-  lessThanASpoon: () => 'It is less than the smallest spoon holds: weigh it.',
+  weightUnknown: 'Its weight is not known.',
+  nothingToMeasure: 'There is nothing to measure.',
+  lessThanASpoon: 'It is less than the smallest spoon holds: weigh it.',
   measureUnknown: ({ ingredient }) =>
     `Nobody has said what a cup of ${ingredient || 'this line'} weighs: weigh it.`,
 }

@@ -1,7 +1,7 @@
 import type { Quantity } from './quantities.js'
-import { sortOf, type Term } from './terms.js'
+import type { Term } from './terms.js'
 import type { UnitGuess } from './unit-words.js'
-import { millilitres, multiples, type Unit, weightUnits } from './units.js'
+import { multiples, sizeIn, type Unit, weightUnits } from './units.js'
 import { numberText } from './written-numbers.js'
 
 /** What was guessed of an amount, by code; texts are as Tarebook writes them. */
@@ -82,12 +82,6 @@ function partOf({ number, unit }: Term, bare: BareUnit): Part {
   return inWritten
 }
 
-/** Grams of a weight, or millilitres of a volume, in one of a unit; undefined for what is counted and for per cents. */
-function sizeIn(unit: string): number | undefined {
-  const sizes: Readonly<Record<string, number>> = { ...weightUnits, ...millilitres }
-  return Object.hasOwn(sizes, unit) ? sizes[unit] : undefined
-}
-
 /** A value in another unit of the same sort. */
 function valueIn({ value, unit }: Part, to: string): number {
   const [here, there] = [sizeIn(unit), sizeIn(to)]
@@ -135,7 +129,3 @@ export function figureOf(quantity: Quantity, bare: BareUnit): Figure {
   const last = parts.at(-1)!
   return figure(value, sum, first.unit, 0, last.step * ((sizeIn(last.unit) ?? 1) / (sizeIn(first.unit) ?? 1)))
 }
-
-/** Whether two quantities can be of the same amount: weights, volumes, counts. */
-export const isSameSort = (a: Quantity, b: Quantity): boolean =>
-  sortOf(a.terms[0].unit) === sortOf(b.terms[0].unit)

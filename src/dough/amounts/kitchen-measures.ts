@@ -1,3 +1,6 @@
+import { cardinalAt } from './cardinals.js'
+import { set, typedAboutWords } from './number-words.js'
+import type { Lexicon } from './terms.js'
 import { knownUnits, type UnitWord, wordsOf } from './unit-words.js'
 
 /** Measures of which nobody knows what they weigh. */
@@ -20,3 +23,26 @@ export const kitchenUnits: ReadonlyMap<string, UnitWord> = new Map([
   ...wordsOf(unknown, (word): UnitWord => ({ kind: 'unknown', word })),
   ...knownUnits,
 ])
+
+/** Words that say how a number or a measure is meant: about, heaped, small; in a recipe they go into the note. */
+export const aboutWords: ReadonlySet<string> = new Set([
+  ...typedAboutWords,
+  ...'c heaping levelled full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits big little belle belles leger legere heavy healthy hefty fat plump packed demi-sel pleine presque maximum minimum max knapp knappe knapper gut gute guter gestrichen gestrichene gestrichener gehauft gehaufte gehaufter kleine kleiner kleines grosser grosses leicht'.split(
+    ' ',
+  ),
+])
+/** Of these, those that stand behind a measure as well: `2 cuillères à soupe bombées`. */
+export const measureWords = set(
+  'heaped heaping level levelled leveled rounded packed scant ras rase rases bombe bombee bombees pleine pleines comble gestrichen gehauft',
+)
+
+/** Every word of the kitchen. */
+export const kitchenLexicon: Lexicon = {
+  units: kitchenUnits,
+  about: aboutWords,
+  behind: measureWords,
+  pieceParts: set(
+    'yolk yolks white whites blanc jaune zest zests rind juice peel pulp seeds jus zeste zestes ecorce pulpe graines schale saft abrieb',
+  ),
+  wholeAt: cardinalAt,
+}

@@ -12,16 +12,9 @@
  * What differs between readers is given by them: what a bare number is (`bare`), the decimal mark of a text (`mark` of a
  * `Reading`), and how sure they want to be. All of it takes time in proportion to the text's length.
  */
-import { kitchenUnits, loneMeasures } from './kitchen-measures.js'
-import {
-  aboutSigns,
-  aboutWords,
-  dozens,
-  halfWords,
-  isHundred,
-  numberWords,
-  partWords,
-} from './number-words.js'
+import { beginsCardinal } from './cardinals.js'
+import { kitchenLexicon, loneMeasures } from './kitchen-measures.js'
+import { aboutSigns, dozens, halfWords, numberWords, partWords } from './number-words.js'
 import {
   type Reading,
   sizeOf,
@@ -54,7 +47,7 @@ export interface NoAmount {
 }
 
 /** Every word of the kitchen, and no decimal mark of the text's own. */
-const kitchen: Reading = { units: kitchenUnits }
+const kitchen: Reading = kitchenLexicon
 const keyAt = (tokens: readonly Token[], at: number): string => tokens[at]?.key ?? ''
 
 const dashes = new Set(['-', '–', '—', '‑', '−'])
@@ -87,14 +80,15 @@ const isNameless = (tokens: readonly Token[], at: number): boolean =>
   tokens[at] === undefined || tokens[at].kind === 'mark'
 
 const starts = new Set([
-  ...[...numberWords.keys(), ...halfWords, ...partWords.keys(), ...dozens.keys(), ...aboutWords, ...betweens],
-  ...kitchenUnits.keys(),
+  ...[...halfWords, ...partWords.keys(), ...dozens.keys(), ...kitchen.about, ...betweens],
+  ...kitchen.units.keys(),
 ])
-const glued = /hundert|tausend|und|halb|dreiviertel/
+const glued = /halb|dreiviertel/
+const mayBegin = (word: string): boolean => starts.has(word) || beginsCardinal(word)
 /** Asked first because most tokens start no amount. */
 const mayStart = ({ kind, key, text }: Token): boolean =>
   kind === 'word'
-    ? starts.has(key) || starts.has(key.split('-', 1)[0]!) || isHundred(key) || glued.test(key)
+    ? mayBegin(key) || mayBegin(key.split('-', 1)[0]!) || glued.test(key)
     : kind !== 'mark' || aboutSigns.has(text)
 
 /** What is counted off: `day 1`, `étape 2`. */
@@ -110,7 +104,7 @@ export function quantityAt(
   if (tokens[from]!.kind === 'number' && counters.has(keyAt(tokens, from - 1)))
     return { noAmountTo: from + 1 }
   const about: string[] = []
-  let at = skipAbout(tokens, from, about)
+  let at = skipAbout(tokens, from, about, reading)
   const measure = loneMeasureAt(tokens, from, at, reading)
   if (measure) return { from, to: measure.to, terms: [measure.term], about }
   const between = betweens.has(keyAt(tokens, at))

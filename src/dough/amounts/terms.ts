@@ -1,12 +1,14 @@
-import { aboutSigns, aboutWords, measureWords } from './number-words.js'
+import { aboutSigns, typedAboutWords } from './number-words.js'
 import { isApostrophe, isGlued, type Token } from './text-tokens.js'
 import { knownUnits, mostUnitWords, type UnitWord } from './unit-words.js'
+import { sizeIn, weightUnits } from './units.js'
 import {
   type DecimalMark,
   halfMore,
   numberAt,
   numberText,
   settled,
+  type WholeAt,
   type WrittenNumber,
 } from './written-numbers.js'
 
@@ -23,14 +25,27 @@ export interface TermRead {
   readonly to: number
 }
 
-/** How terms are read. */
-export interface Reading {
+/** The words terms are read with; a reader of recipes knows more of them. */
+export interface Lexicon {
   readonly units: ReadonlyMap<string, UnitWord> // what words after a number can mean
+  readonly about: ReadonlySet<string> // say how a number or a measure is meant: about, heaped, small
+  readonly behind: ReadonlySet<string> // of these, what stands behind a measure as well: `2 tbsp heaped`
+  readonly pieceParts: ReadonlySet<string> // of which one is meant: `zest of a lemon`
+  readonly wholeAt?: WholeAt // longer numbers in words
+}
+
+/** How terms are read. */
+export interface Reading extends Lexicon {
   readonly mark?: DecimalMark // the text's own, where a number alone does not tell; left out: its unit's size decides
 }
 
-/** Of the units whose size is known. */
-const usual: Reading = { units: knownUnits }
+/** Units whose size is known, and the words with which an amount is typed. */
+export const typedLexicon: Lexicon = {
+  units: knownUnits,
+  about: typedAboutWords,
+  behind: new Set(),
+  pieceParts: new Set(),
+}
 
 /** Units of which nobody has thousands. */
 const large = new Set<string>(['kg', 'oz', 'lb', 'l', 'tsp', 'tbsp', 'cup', 'fl oz', '%'])
@@ -57,7 +72,7 @@ const signs: Readonly<Record<string, UnitWord>> = {
 export function unitAt(
   tokens: readonly Token[],
   at: number,
-  { units }: Reading = usual,
+  { units }: Reading = typedLexicon,
 ): { readonly unit: UnitWord; readonly to: number } | undefined {
   const first = tokens[at]
   if (!first) return undefined
@@ -84,17 +99,17 @@ export function unitAt(
 }
 
 /** Whether a token says how a number is meant: `~`, `about`, `heaped`. */
-export const isAbout = (token: Token | undefined): boolean =>
-  token !== undefined && (aboutSigns.has(token.text) || aboutWords.has(token.key))
+export const isAbout = (token: Token | undefined, { about }: Lexicon): boolean =>
+  token !== undefined && (aboutSigns.has(token.text) || about.has(token.key))
 
 /** The token after a word, and after the dot that may cut it short: `approx. 300 g`. */
 export const afterDot = (tokens: readonly Token[], at: number): number =>
   tokens[at + 1]?.text === '.' && isGlued(tokens[at + 1]) ? at + 2 : at + 1
 
 /** Words like `about` before a number, into `about`; the token after them. */
-export function skipAbout(tokens: readonly Token[], from: number, about: string[]): number {
+export function skipAbout(tokens: readonly Token[], from: number, about: string[], lexicon: Lexicon): number {
   let at = from
-  while (isAbout(tokens[at]) && about.length < 4) {
+  while (isAbout(tokens[at], lexicon) && about.length < 4) {
     about.push(tokens[at]!.text)
     at = afterDot(tokens, at)
   }
@@ -111,7 +126,7 @@ function unitAfter(tokens: readonly Token[], at: number, about: string[], readin
   const direct = unitAt(tokens, i, reading)
   if (direct) return direct
   const words: string[] = []
-  while (isAbout(tokens[i]) && tokens[i]!.kind === 'word' && words.length < 3) {
+  while (isAbout(tokens[i], reading) && tokens[i]!.kind === 'word' && words.length < 3) {
     words.push(tokens[i]!.text)
     i = afterDot(tokens, i)
   }
@@ -131,7 +146,7 @@ function halfBehind(tokens: readonly Token[], at: number): { value: number; to: 
 /** `2 (two) cups`: the number said again in parentheses is passed over. */
 function saidOnce(tokens: readonly Token[], number: WrittenNumber | undefined, reading: Reading) {
   if (!number || tokens[number.to]?.text !== '(') return number
-  const again = numberAt(tokens, number.to + 1)
+  const again = numberAt(tokens, number.to + 1, reading.wholeAt)
   const close = again?.value === number.value && tokens[again.to]?.text === ')' ? again.to + 1 : undefined
   return close !== undefined && unitAt(tokens, close, reading) ? { ...number, to: close } : number
 }
@@ -144,9 +159,9 @@ export function termAt(
   tokens: readonly Token[],
   at: number,
   about: string[],
-  reading: Reading = usual,
+  reading: Reading = typedLexicon,
 ): TermRead | undefined {
-  const number = saidOnce(tokens, numberAt(tokens, at), reading)
+  const number = saidOnce(tokens, numberAt(tokens, at, reading.wholeAt), reading)
   if (!number) return undefined
   // `three quarters of a cup`, `a couple of tablespoons`
   const joined = ['of', 'de'].includes(tokens[number.to]?.key ?? '')
@@ -155,13 +170,13 @@ export function termAt(
   const found = unitAfter(tokens, skip, about, reading)
   const settledTo = (unit: UnitWord | undefined) => settledIn(number, unit, tokens[at]!.text, reading.mark)
   if (!found)
-    return number.article && !isPartOf(tokens, at)
+    return number.article && !isPartOf(tokens, at, reading)
       ? undefined
       : { term: { number: settledTo(undefined), unit: undefined }, to: number.to }
   let { to } = found
   if (isDegrees(tokens[skip]!, number)) return { term: { number, unit: degrees }, to }
   if (found.unit.kind !== 'not an amount')
-    for (const end = to + 3; to < end && measureWords.has(tokens[to]?.key ?? ''); to++)
+    for (const end = to + 3; to < end && reading.behind.has(tokens[to]?.key ?? ''); to++)
       about.push(tokens[to]!.text)
   const more = halfMore(tokens, to) ?? halfBehind(tokens, to)
   if (!more || !Number.isInteger(number.value))
@@ -183,48 +198,19 @@ const isDegrees = (unit: Token, { value }: WrittenNumber): boolean =>
   unit.text === 'C' && isGlued(unit) && value >= 15
 
 /** `zest of a lemon`, `le jus d’une orange`: of one. */
-function isPartOf(tokens: readonly Token[], at: number): boolean {
+function isPartOf(tokens: readonly Token[], at: number, { pieceParts }: Lexicon): boolean {
   const of = isApostrophe(tokens[at - 1]) ? at - 2 : at - 1
-  return ['of', 'd'].includes(tokens[of]?.key ?? '') && partsOfPieces.has(tokens[of - 1]?.key ?? '')
-}
-const partsOfPieces = new Set(
-  'yolk yolks white whites blanc jaune zest zests rind juice peel pulp seeds jus zeste zestes ecorce pulpe graines'.split(
-    ' ',
-  ),
-)
-
-const sizes: Readonly<Record<string, number>> = {
-  kg: 5,
-  lb: 4,
-  'metric lb': 4,
-  stick: 3.5,
-  oz: 3,
-  g: 2,
-  mg: 1,
-  gallon: 9,
-  quart: 8,
-  l: 7.5,
-  pint: 7,
-  cup: 6,
-  dl: 5,
-  'fl oz': 4.5,
-  tbsp: 4,
-  cl: 3.5,
-  dessertspoon: 3,
-  tsp: 2,
-  ml: 0,
+  return ['of', 'd'].includes(tokens[of]?.key ?? '') && pieceParts.has(tokens[of - 1]?.key ?? '')
 }
 
-/** Larger units of one sort have larger sizes. */
+/** Grams or millilitres in one of a unit; 0 of what is counted and of per cents. */
 export const sizeOf = (unit: UnitWord | undefined): number =>
-  unit?.kind === 'unit' ? (sizes[unit.unit] ?? 0) : 0
-
-const weights = new Set<string>(['g', 'kg', 'mg', 'oz', 'lb', 'metric lb', 'stick'])
+  (unit?.kind === 'unit' ? sizeIn(unit.unit) : undefined) ?? 0
 
 /** What terms must have in common to be added or to be the ends of a range: `weight`, `volume`, `%`, … */
 export function sortOf(unit: UnitWord | undefined): string {
   if (unit?.kind !== 'unit') return unit?.kind ?? 'bare'
-  return unit.unit === '%' ? '%' : weights.has(unit.unit) ? 'weight' : 'volume'
+  return unit.unit === '%' ? '%' : unit.unit in weightUnits || unit.unit === 'stick' ? 'weight' : 'volume'
 }
 
 const metric = new Set(['g', 'kg', 'mg', 'ml', 'cl', 'dl', 'l'])
@@ -243,7 +229,7 @@ export function sumFrom(
   tokens: readonly Token[],
   first: TermRead,
   about: string[],
-  reading: Reading = usual,
+  reading: Reading = typedLexicon,
   belongs: (to: number, isPlus: boolean) => boolean = () => true,
 ): { readonly terms: readonly [Term, ...Term[]]; readonly to: number } {
   const terms: [Term, ...Term[]] = [first.term]

@@ -26,7 +26,7 @@ const spellings: readonly (readonly [unit: Unit | '%', words: string, guess?: Un
   ['mg', 'mg|mgs|milligram|milligrams|milligramme|milligrammes|milligramm'],
   ['oz', 'oz|ozs|oz wt|oz av|ounce weight|ounces weight|ounces by weight|ounce|ounces|once|onces|unze|unzen'],
   ['lb', 'lb|lbs|pound|pounds'],
-  ['metric lb', 'livre|livres|pfund|pfd', 'metric pound'],
+  ['metric lb', 'metric lb|livre|livres|pfund|pfd', 'metric pound'],
   ['ml', 'ml|mls|millilitre|millilitres|milliliter|milliliters'],
   ['cl', 'cl|cls|centilitre|centilitres|centiliter|centiliters|zentiliter'],
   ['dl', 'dl|dls|decilitre|decilitres|deciliter|deciliters|deziliter'],

@@ -41,3 +41,15 @@ export type Measure = keyof typeof millilitres | keyof typeof multiples | 'each'
 
 /** What an amount can be in, besides per cent. */
 export type Unit = WeightUnit | Measure
+
+const sizes: Readonly<Record<string, number>> = {
+  ...weightUnits,
+  ...millilitres,
+  stick: 4 * weightUnits.oz,
+  ...Object.fromEntries(
+    Object.entries(multiples).map(([unit, { of, times }]) => [unit, millilitres[of] * times]),
+  ),
+}
+/** Grams in one of a weight, or millilitres in one of a volume; undefined for what is counted and for per cents. */
+export const sizeIn = (unit: string): number | undefined =>
+  Object.hasOwn(sizes, unit) ? sizes[unit] : undefined

@@ -1,4 +1,4 @@
-import { articles, dozens, halfWords, isHundred, isThousand, numberWords, partWords } from './number-words.js'
+import { articles, dozens, halfWords, numberWords, partWords } from './number-words.js'
 import { isApostrophe, isGlued, type Token } from './text-tokens.js'
 
 export type DecimalMark = '.' | ','
@@ -72,7 +72,7 @@ const fractionOf = (character: string): readonly [number, number] => {
 
 const isSlash = (token: Token | undefined) => token?.text === '/' || token?.text === '⁄'
 const isHyphen = (token: Token | undefined) => token?.text === '-' || token?.text === '‑'
-const wholeAt = (token: Token | undefined): number | undefined =>
+const smallAt = (token: Token | undefined): number | undefined =>
   token?.kind === 'number' && /^\d{1,3}$/.test(token.text) ? Number(token.text) : undefined
 
 /** What kitchens divide by; `8/10 g` is a range. */
@@ -84,16 +84,16 @@ type Fraction = readonly [over: number, under: number, to: number]
 function fractionAt(tokens: readonly Token[], at: number): Fraction | undefined {
   const first = tokens[at]
   if (first?.kind === 'fraction') return [...fractionOf(first.text), at + 1]
-  const over = wholeAt(first)
+  const over = smallAt(first)
   const slash = tokens[at + 1]
-  const under = wholeAt(tokens[at + 2])
+  const under = smallAt(tokens[at + 2])
   if (over === undefined || under === undefined || !isSlash(slash)) return undefined
   const close = isGlued(slash) && isGlued(tokens[at + 2])
   const usual = parts.has(under) && over > 0 && over < 16
   return usual && (close || slash!.text === '⁄') ? [over, under, at + 3] : undefined
 }
 
-const ands = new Set(['and', 'et', 'und', '&'])
+export const ands = new Set(['and', 'et', 'und', '&'])
 const threes = new Set(['three', 'trois', 'drei'])
 
 /** `half`, `a quarter`, `three quarters` behind a whole number: `one and a half`, `un et demi`. */
@@ -186,7 +186,7 @@ function dozenAt(tokens: readonly Token[], at: number, times: number): WrittenNu
   return many === undefined ? undefined : { ...plain(numberText(many * times)), to: at + 1 }
 }
 
-function inWords(tokens: readonly Token[], at: number): WrittenNumber | undefined {
+function inWords(tokens: readonly Token[], at: number, wholeAt: WholeAt): WrittenNumber | undefined {
   const key = tokens[at]!.key
   const skipJoin = (i: number) => (isHyphen(tokens[i]) ? i + 1 : i)
   if (halfWords.has(key)) {
@@ -198,81 +198,18 @@ function inWords(tokens: readonly Token[], at: number): WrittenNumber | undefine
   }
   const one = partAt(tokens, at, 1) ?? dozenAt(tokens, at, 1) ?? inOneWord(key, at)
   if (one) return one
-  const whole = cardinalAt(tokens, at)
+  const whole = wholeAt(tokens, at)
   if (whole === undefined || tokens[at]!.low === 'à') return undefined
   const { value } = whole
   const next = skipJoin(whole.to)
   const after = tokens[next]?.key ?? ''
   const many = dozenAt(tokens, next, value) ?? (value > 0 ? partAt(tokens, next, value) : undefined)
   if (many) return many
-  if (articles.has(key) && halfWords.has(after)) return inWords(tokens, next)
+  if (articles.has(key) && halfWords.has(after)) return inWords(tokens, next, wholeAt)
   if (key === 'a' && after === 'couple') return { value: 2, text: '2', to: next + 1 }
   const more = andPart(tokens, whole.to)
   if (more) return mixed(value, String(value), more)
   return { ...plain(String(value)), to: whole.to, ...(articles.has(key) ? { article: true } : {}) }
-}
-
-/** A number in words as it grows; undefined where a word cannot go on with it. */
-interface Growing {
-  readonly total: number // of thousands
-  readonly below: number
-}
-
-function grown({ total, below }: Growing, word: string): Growing | undefined {
-  if (isThousand(word)) return total === 0 ? { total: (below || 1) * 1000, below: 0 } : undefined
-  if (isHundred(word)) return below < 10 ? { total, below: (below || 1) * 100 } : undefined
-  const value = numberWords.get(word) ?? germanTens(word)
-  if (value === undefined) return undefined
-  const units = below % 100
-  // quatre-vingt
-  if (value === 20 && units === 4) return { total, below: below + 76 }
-  // soixante-dix, quatre-vingt-douze
-  const scores = units === 60 || units === 80
-  const goesOn = units === 0 || (units >= 20 && units % 10 === 0 && value < (scores ? 20 : 10))
-  return goesOn && value > 0 ? { total, below: below + value } : undefined
-}
-
-/** `funfundzwanzig`: the ones before the tens. */
-function germanTens(word: string): number | undefined {
-  const [ones, tens] = word.split('und').map(part => numberWords.get(part) ?? 0)
-  return ones! > 0 && ones! < 10 && tens! >= 20 ? ones! + tens! : undefined
-}
-
-/** The words of a number in one token: `quatre-vingt-dix`, `zweihundertfunfzig`. */
-function partsOf(token: Token | undefined): string[] {
-  if (token?.kind !== 'word' || token.key.length > 60) return token?.text === '-' && !token.gap ? [] : ['']
-  return token.key
-    .replace(/hundert|tausend/g, ' $& ')
-    .replace(/ und(?=\p{L})/gu, ' ')
-    .trim()
-    .split(/[- ]+/)
-}
-
-/** Goes on with the parts of a token, all or none of them. */
-const grownBy = (from: Growing, words: readonly string[]): Growing | undefined =>
-  words.reduce<Growing | undefined>((growing, word) => growing && grown(growing, word), from)
-
-const notHere = new Set(['a', 'an']) // articles do not go on with a number
-
-/** The whole number in words that starts at a token: `three hundred and fifty`, `deux cent vingt-cinq`. */
-function cardinalAt(tokens: readonly Token[], at: number): { value: number; to: number } | undefined {
-  const key = tokens[at]?.key ?? ''
-  let growing = grownBy({ total: 0, below: 0 }, partsOf(tokens[at]))
-  if (!growing) return key === 'zero' || key === 'null' ? { value: 0, to: at + 1 } : undefined
-  let to = at + 1
-  for (let i = to; i < tokens.length && i < to + 3; ) {
-    const after = ands.has(tokens[i]!.key) && growing.below + growing.total >= 20 ? i + 1 : i
-    const words = partsOf(tokens[after])
-    // `a three pound loaf`, `un deux`: an article goes on with hundreds only
-    const mayGoOn = !articles.has(key) || to > at + 1 || words.some(p => isHundred(p) || isThousand(p))
-    const next: Growing | undefined =
-      mayGoOn && !words.some(p => notHere.has(p)) ? grownBy(growing, words) : undefined
-    if (!next) break
-    growing = next
-    i = after + 1
-    if (words.length > 0) to = i
-  }
-  return { value: growing.total + growing.below, to }
 }
 
 /** `anderthalb`, `zweieinhalb`, `dreiviertel`. */
@@ -283,15 +220,31 @@ function inOneWord(key: string, at: number): WrittenNumber | undefined {
   return whole ? mixed(whole, String(whole), [1, 2, at + 1]) : undefined
 }
 
+/** Reads a whole number in words. */
+export type WholeAt = (tokens: readonly Token[], at: number) => { value: number; to: number } | undefined
+
+/** One of a dozen words; recipes write longer numbers. */
+const oneWordAt: WholeAt = (tokens, at) => {
+  const value = numberWords.get(tokens[at]!.key)
+  return value === undefined ? undefined : { value, to: at + 1 }
+}
+
 const known = new WeakMap<readonly Token[], (WrittenNumber | null)[]>()
 
-/** The number that starts at a token, in digits, fractions or words of English, French or German. */
-export function numberAt(tokens: readonly Token[], at: number): WrittenNumber | undefined {
+/**
+ * The number that starts at a token, in digits, fractions or words of English, French or German. Of one list of tokens
+ * always to be asked with the same `wholeAt`.
+ */
+export function numberAt(
+  tokens: readonly Token[],
+  at: number,
+  wholeAt: WholeAt = oneWordAt,
+): WrittenNumber | undefined {
   const token = tokens[at]
   if (!token || token.kind === 'mark') return undefined
   // Asked several times of one token: as an amount, the end of a range, one of several.
   const numbers = known.get(tokens) ?? []
   known.set(tokens, numbers)
-  numbers[at] ??= (token.kind === 'word' ? inWords(tokens, at) : inDigits(tokens, at)) ?? null
+  numbers[at] ??= (token.kind === 'word' ? inWords(tokens, at, wholeAt) : inDigits(tokens, at)) ?? null
   return numbers[at] ?? undefined
 }

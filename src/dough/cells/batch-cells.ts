@@ -3,6 +3,7 @@ import { nameKey } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
+import { cellProblem } from './words.js'
 
 /** A stage as the batch makes it: takers come before what they take. */
 interface Build {
@@ -38,7 +39,7 @@ export function writeTimes(out: CellWriter, outline: Outline): void {
       out.belonging({ of: 'stage', id: build.stage.stage.id }, () => writeBuild(out, build))
   for (const stage of stages) {
     if (builds.some(b => b.stage === stage)) continue
-    const why = stage.circle ?? 'It takes a stage that is made of itself.'
+    const why = stage.circle ?? cellProblem({ code: 'takesACircle' })
     out.fail(cellOf.times(stage), `times ${stage.stage.name}`, why)
   }
 }
@@ -117,7 +118,7 @@ function allOf(
   const isIt = (line: LinePlan) => nameKey(line.line.ingredient) === key
   const isStage = outline.stageNamed(ingredient) !== undefined
   const lines = (isStage ? [final] : builds.map(b => b.stage)).flatMap(s => s.lines.filter(isIt))
-  if (!lines.length) return out.fail(name, words, `There is no ${ingredient} in the formula to make all of.`)
+  if (!lines.length) return out.fail(name, words, cellProblem({ code: 'allOfUnknown', ingredient }))
   const inputs: string[] = []
   const at = (cell: string) => (inputs.includes(cell) ? inputs.indexOf(cell) : inputs.push(cell) - 1)
   const plan = builds.map(build => ({
@@ -154,11 +155,11 @@ function allOf(
       const kept = total(0)
       const each = total(1) - kept
       if (each > 0 && grams > kept) return (grams - kept) / each
-      const message =
+      const why =
         each > 0
-          ? `What is kept back takes more than ${grams} g of ${ingredient} alone.`
-          : `The dough takes no ${ingredient}.`
-      return { kind: 'domain', message, origin: name }
+          ? cellProblem({ code: 'keptBackTakesMore', ingredient, weight: grams })
+          : cellProblem({ code: 'allOfNotTaken', ingredient })
+      return { kind: 'domain', ...why, origin: name }
     },
   )
 }

@@ -1,4 +1,4 @@
-import type { CellError, Expression, Graph } from '../../engine/index.js'
+import type { CellError, Expression, Graph, Worded } from '../../engine/index.js'
 import type { LinePlan, StagePlan } from '../outline/outline.js'
 
 /** Whose figures a cell stands behind; a reading's id is its name. */
@@ -87,8 +87,8 @@ export class CellWriter {
     this.#put(name, words, `is ${value}`, (graph, at) => graph.input(at, value))
   }
 
-  fail(name: string, words: string, message: string): void {
-    this.#put(name, words, `fails ${message}`, (graph, at) => graph.fail(at, message))
+  fail(name: string, words: string, why: Worded): void {
+    this.#put(name, words, `fails ${JSON.stringify(why)}`, (graph, at) => graph.fail(at, why))
   }
 
   sum(name: string, words: string, of: readonly string[]): void {

@@ -1,11 +1,11 @@
 import { type CellError, solve } from '../../engine/index.js'
 import type { Hold } from '../document/formula.js'
-import { grams, holdWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import { type Counted, ingredientKey, type LinePlan, type Outline } from '../outline/outline.js'
 import type { CellWriter, Term } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
 import { isOwn, type StageCells } from './stage-cells.js'
+import { type CellDiagnostic, cellProblem, type HeldLine } from './words.js'
 
 /** A total of the final dough: a count, all of its weight, or the weight of some of its own lines. */
 type Total = Counted | 'weight' | 'flour lines' | 'water lines' | 'levain lines'
@@ -197,53 +197,42 @@ const stageTerms = (
     weight,
   )
 
-/** The weights, or the sentence that names the holds and the lines that stand in the way. */
+/** The weights, or what names the holds and the lines that stand in the way. */
 function answer(
   matrix: number[][],
   right: number[],
   giving: readonly LinePlan[],
   origin: string,
 ): number[] | CellError {
-  const error = (message: string): CellError => ({ kind: 'domain', message, origin })
-  const lineWords = (of: readonly LinePlan[]) => list(of.map(l => l.line.ingredient || 'a line'))
-  const holds = (of: readonly LinePlan[]) => list(of.map(l => holdWords(l.gives!, l.line.ingredient)))
+  const error = (why: CellDiagnostic): CellError => ({ kind: 'domain', ...cellProblem(why), origin })
+  const holds = (of: readonly LinePlan[]): HeldLine[] =>
+    of.map(l => ({ hold: l.gives!, ingredient: l.line.ingredient }))
   const among = (indexes: readonly number[]) => indexes.flatMap(i => giving[i] ?? [])
   const found = solve(matrix, right)
   if ('x' in found) {
     // Where the base is an unknown too, ratios alone are met by a dough of nothing.
     const isNothing = found.x.length > giving.length && Math.abs(found.x.at(-1)!) <= 1e-9
-    if (isNothing)
-      return error(
-        `With ${holds(giving)} only a dough of nothing would do: the amounts typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
-      )
+    if (isNothing) return error({ code: 'onlyNothingHolds', holds: holds(giving) })
     const below = giving.findIndex((_, i) => found.x[i]! < -1e-9)
     if (below < 0) return found.x
-    const line = giving[below]!
-    const weight = grams(found.x[below]!)
-    return error(
-      `With ${holds(giving)}, ${lineWords([line])} would weigh ${weight}: less than nothing. Change or release a hold.`,
-    )
+    const { ingredient } = giving[below]!.line
+    return error({
+      code: 'givesBelowNothing',
+      holds: holds(giving),
+      ingredient,
+      weight: found.x[below]!,
+    })
   }
   switch (found.reason) {
     case 'none': {
-      const of = among(found.equations)
-      return error(
-        `No weight of ${lineWords(of)} gives ${holds(of)}. Change or release one of these holds, or let another line give.`,
-      )
+      return error({ code: 'holdsContradict', holds: holds(among(found.equations)) })
     }
     case 'many': {
       const of = among(found.unknowns)
-      const which = of.length ? of : giving
-      return error(
-        `With ${holds(giving)} the weight of ${lineWords(which)} is left open: more than one does. Let another line give, or type one amount.`,
-      )
+      const open = (of.length ? of : giving).map(l => l.line.ingredient)
+      return error({ code: 'holdsLeaveOpen', holds: holds(giving), open })
     }
     case 'unstable':
-      return error(
-        `${holds(giving)}: these holds are so nearly one and the same that ${lineWords(giving)} cannot be worked out safely. Let another line give.`,
-      )
+      return error({ code: 'holdsAlike', holds: holds(giving) })
   }
 }
-
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

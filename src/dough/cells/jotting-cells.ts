@@ -4,6 +4,7 @@ import { nearName } from '../outline/near-names.js'
 import type { Outline } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
 import { cellMeant } from './line-cells.js'
+import { cellProblem } from './words.js'
 
 /** The baker's own calculations as cells. */
 export function writeJottings(out: CellWriter, outline: Outline): void {
@@ -19,9 +20,10 @@ function writeJotting(
   const cell = cellOf.jotting(name)
   const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
   const why = unknown?.kind === 'unknown' ? unknown.problem : problem
-  if (why || !expression)
-    out.fail(cell, jotting.name, nearName(jotting.text, outline) ?? why ?? 'Nothing is written.')
-  else
+  if (why || !expression) {
+    const near = nearName(jotting.text, outline)
+    out.fail(cell, jotting.name, near ?? why ?? cellProblem({ code: 'nothingJotted' }))
+  } else
     out.expression(cell, jotting.name, expression, n =>
       cellMeant(out, meaningInJotting(n, outline), n, outline.final),
     )

@@ -1,9 +1,10 @@
-import { grams } from '../document/words.js'
+import type { Worded } from '../../engine/index.js'
 import type { Half, Split } from '../outline/linear-parts.js'
 import { cellOf, type Meant, meaningOf } from '../outline/names.js'
 import { nearName } from '../outline/near-names.js'
 import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
+import { cellProblem } from './words.js'
 
 /** The lines of a formula as cells: their weights, and their parts by what moves them. */
 export class LineCells {
@@ -71,13 +72,13 @@ export class LineCells {
       if (weight! >= 0) return weight!
       return {
         kind: 'domain',
-        message: `This comes to ${grams(weight!)}: less than nothing. Write an amount above 0.`,
+        ...cellProblem({ code: 'amountBelowNothing', weight: weight! }),
         origin: name,
       }
     })
   }
 
-  #unknownIn(line: LinePlan): string | undefined {
+  #unknownIn(line: LinePlan): Worded | undefined {
     if (!line.amount || 'problem' in line.amount) return undefined
     for (const name of line.amount.expression.names) {
       const meant = meaningOf(name, line, this.outline)
@@ -136,6 +137,6 @@ export function cellMeant(out: CellWriter, meant: Meant, name: string, stage: St
     case 'reading':
       return cellOf.reading(meant.name)
     case 'unknown':
-      throw new RangeError(meant.problem)
+      throw new RangeError(meant.problem.message)
   }
 }

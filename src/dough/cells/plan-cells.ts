@@ -68,7 +68,6 @@ export class CellPlan {
     for (const line of moved) parts.add(line)
     for (const stage of reshaped) {
       parts.add(stage)
-      for (const line of this.#parts.speakingIn(stage)) parts.add(line)
       if (stage.isFinal) parts.add('holds')
     }
     if (flourWeight) parts.add('flour weight')

@@ -10,9 +10,7 @@ import {
 } from '../outline/outline.js'
 import type { CellWriter, Term } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
-
-const noRoom = (stage: StagePlan) =>
-  `The ${stage.baseIsFlour ? 'flours' : 'base lines'} of ${stage.stage.name} by percentage already add to 100 % or more, which leaves no room for those in grams.`
+import { cellProblem } from './words.js'
 
 const isThere = (cell: string | undefined): cell is string => cell !== undefined
 const total = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0)
@@ -82,12 +80,14 @@ export class StageCells {
     const words = stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
     if (this.isFree(stage)) return this.#freeBase(stage, name, words)
     const { fixed, slopes } = this.#parts(stage.base)
-    this.out.compute(name, words, `base ${fixed.length} ${noRoom(stage)}`, [...fixed, ...slopes], values => {
+    const why = { stage: stage.stage.name, isFlour: stage.baseIsFlour }
+    const how = `base ${fixed.length} ${JSON.stringify(why)}`
+    this.out.compute(name, words, how, [...fixed, ...slopes], values => {
       const a = total(values.slice(0, fixed.length))
       const b = total(values.slice(fixed.length))
       if (a === 0) return 0
       if (1 - b > 1e-12) return a / (1 - b)
-      return { kind: 'domain', message: noRoom(stage), origin: name }
+      return { kind: 'domain', ...cellProblem({ code: 'noRoomForGrams', ...why }), origin: name }
     })
   }
 
@@ -117,8 +117,8 @@ export class StageCells {
         const b = total(values.slice(fixed.length))
         if (need === 0 || b === 0) return 0
         if (need! >= a) return (need! - a) / b
-        const message = `Later stages take less of ${stage.stage.name} than its lines in grams weigh alone.`
-        return { kind: 'domain', message, origin: name }
+        const why = cellProblem({ code: 'takenBelowGrams', stage: stage.stage.name })
+        return { kind: 'domain', ...why, origin: name }
       },
     )
   }

@@ -104,13 +104,13 @@ export interface DocumentDiagnostic {
 }
 
 export const documentSentences: Sentences<DocumentDiagnostic> = {
-  scaleStepNotAboveZero: () => 'The steps of a scale are numbers of grams above 0.',
-  fineBelowNegative: () => 'The fine step is for weights below a number of grams, or below 0 for none.',
-  lossOutOfRange: () => 'A loss is a percentage from 0 to below 100.',
-  piecesNotAboveZero: () => 'Pieces are a number above 0 times a weight above 0.',
-  factorNotAboveZero: () => 'A factor is a number above 0.',
-  allOfNothing: () => 'Say of which ingredient all is to be made.',
-  batchNotAboveZero: () => 'The weight to make is a number of grams above 0.',
+  scaleStepNotAboveZero: 'The steps of a scale are numbers of grams above 0.',
+  fineBelowNegative: 'The fine step is for weights below a number of grams, or below 0 for none.',
+  lossOutOfRange: 'A loss is a percentage from 0 to below 100.',
+  piecesNotAboveZero: 'Pieces are a number above 0 times a weight above 0.',
+  factorNotAboveZero: 'A factor is a number above 0.',
+  allOfNothing: 'Say of which ingredient all is to be made.',
+  batchNotAboveZero: 'The weight to make is a number of grams above 0.',
 }
 
 /** A diagnostic of a document's parts with its sentence. */

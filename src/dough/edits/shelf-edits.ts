@@ -142,7 +142,7 @@ export function forgetIngredient(workbook: Workbook, id: string): Transaction {
 }
 
 export function renameWorkbook(name: string): Transaction {
-  return { label: labels.renameWorkbook(), changes: [{ of: 'workbook', value: { name: name.trim() } }] }
+  return { label: labels.renameWorkbook, changes: [{ of: 'workbook', value: { name: name.trim() } }] }
 }
 
 /** Says how the baker's scale weighs. Throws Refusal for steps that cannot be. */

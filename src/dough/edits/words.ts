@@ -13,28 +13,26 @@ export type EditDiagnostic =
   | { readonly code: 'giverNotInFinalDough' }
   | { readonly code: 'noSuchGiver'; readonly ingredient: string; readonly stage: string }
   | { readonly code: 'notAShare'; readonly typed: string }
-  | { readonly code: 'jottingNameRefused'; readonly why: string } // a sentence of the room of amounts
 
 export const editSentences: Sentences<EditDiagnostic> = {
-  formulaGone: () => 'That formula is no longer on the shelf.',
-  stageGone: () => 'That stage is no longer in the formula.',
-  lineGone: () => 'That line is no longer in the formula.',
-  stateGone: () => 'That state is no longer kept.',
-  formulaWithoutName: () => 'A formula needs a name.',
-  stageWithoutName: () => 'A stage needs a name, so that other stages can take it.',
-  stateWithoutName: () => 'A state needs a name, such as “before the new flour”.',
+  formulaGone: 'That formula is no longer on the shelf.',
+  stageGone: 'That stage is no longer in the formula.',
+  lineGone: 'That line is no longer in the formula.',
+  stateGone: 'That state is no longer kept.',
+  formulaWithoutName: 'A formula needs a name.',
+  stageWithoutName: 'A stage needs a name, so that other stages can take it.',
+  stateWithoutName: 'A state needs a name, such as “before the new flour”.',
   stageNameTaken: ({ name }) => `There is a stage called ${name} already.`,
-  lastStage: () => 'A formula keeps at least its final dough.',
+  lastStage: 'A formula keeps at least its final dough.',
   stageOfItself: ({ path: [first, ...taken] }) =>
     `${first} would take ${taken.join(', which takes ')}. A stage cannot be made of itself.`,
-  flourWeightNotAboveZero: () => 'The flour weight is a number of grams above 0.',
-  keepBackNegative: () => 'What is kept back is a number of grams, 0 or more.',
-  holdBelowZero: () => 'A reading is held at a number that is not below 0.',
-  giverNotInFinalDough: () => 'Only a line of the final dough can give.',
+  flourWeightNotAboveZero: 'The flour weight is a number of grams above 0.',
+  keepBackNegative: 'What is kept back is a number of grams, 0 or more.',
+  holdBelowZero: 'A reading is held at a number that is not below 0.',
+  giverNotInFinalDough: 'Only a line of the final dough can give.',
   noSuchGiver: ({ ingredient, stage }) => `There is no ${ingredient} in ${stage} that could give.`,
   notAShare: ({ typed }) =>
     `"${typed}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
-  jottingNameRefused: ({ why }) => why,
 }
 
 const editProblem = wording(editSentences)
@@ -58,7 +56,7 @@ export const labels = {
   duplicateFormula: (name: string) => `Duplicate ${name}`,
   deleteFormula: (name: string) => `Delete ${name}`,
   rename: (name: string, to: string) => `Rename ${name} to ${to}`,
-  renameWorkbook: () => 'Rename the workbook',
+  renameWorkbook: 'Rename the workbook',
   note: (of: string) => `Note on ${of}`,
   flourWeight: (weight: number) => `Flour weight ${weight} g`,
   batch: (batch: Batch) => `Make ${batchWords(batch)}`,

@@ -1,4 +1,4 @@
-import { type Expression, ExpressionError, straight, type Tree } from '../../engine/index.js'
+import { type Expression, ExpressionError, straight, type Tree, type Worded } from '../../engine/index.js'
 import type { Amount } from '../amounts/amounts.js'
 import { meaningOf } from './names.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
@@ -10,7 +10,7 @@ export interface SplitTerm {
 }
 
 /** A sum of products, or why an amount cannot be taken apart. */
-export type Half = { readonly terms: readonly SplitTerm[] } | { readonly problem: string }
+export type Half = { readonly terms: readonly SplitTerm[] } | { readonly problem: Worded }
 
 /**
  * A line's weight as fixed + slope × base of its stage + Σ by × weight of a line that gives. `none` is
@@ -83,16 +83,12 @@ export class LinearParts {
     return this.#splits
   }
 
-  /** The lines of a stage whose amounts name lines of it. */
-  speakingIn(stage: StagePlan): LinePlan[] {
-    return [...this.#speaking].filter(line => line.stage === stage)
-  }
-
   /** Takes apart anew, of the stages of these lines, what their amounts can have to do with. */
   revised(amounts: readonly LinePlan[]): PartsRevised {
-    const stages = [...new Set(amounts.map(line => line.stage))]
+    const stages = new Set(amounts.map(line => line.stage))
+    const speaking = [...this.#speaking].filter(line => stages.has(line.stage))
     const before = new Map<LinePlan, Split>()
-    for (const line of new Set([...amounts, ...stages.flatMap(stage => this.speakingIn(stage))])) {
+    for (const line of new Set([...amounts, ...speaking])) {
       before.set(line, this.#splits.get(line)!)
       this.#splits.delete(line)
       this.#speaking.delete(line)
@@ -142,7 +138,7 @@ export class LinearParts {
       return split
     } catch (error) {
       if (!(error instanceof ExpressionError)) throw error
-      const half = { problem: error.message }
+      const half = { problem: error.problem }
       return { fixed: half, slope: half, by: nothing }
     }
   }

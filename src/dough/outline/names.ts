@@ -1,10 +1,10 @@
-import { nameFor } from '../../engine/index.js'
+import { nameFor, type Worded } from '../../engine/index.js'
 import { readingsByName } from '../amounts/jottings.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
 import type { Measure } from '../amounts/units.js'
 import { weightUnits } from '../amounts/units.js'
-import type { Ingredient } from '../document/larder.js'
 import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
+import { type OutlineDiagnostic, outlineProblem } from './words.js'
 
 /** Names of cells, made of ids, so that renaming an ingredient or a stage moves no cell. */
 export const cellOf = {
@@ -41,7 +41,7 @@ export type Meant =
   | { readonly kind: 'count'; readonly count: Count; readonly stage: StagePlan }
   | { readonly kind: 'stage weight' | 'stage base'; readonly stage: StagePlan }
   | { readonly kind: 'jotting' | 'reading'; readonly name: string } // a reading by its program's name
-  | { readonly kind: 'unknown'; readonly problem: string }
+  | { readonly kind: 'unknown'; readonly problem: Worded<OutlineDiagnostic> }
 
 const totals: ReadonlyMap<string, Count> = new Map([
   ['flour', 'flour'],
@@ -98,22 +98,19 @@ function inStage(stage: StagePlan, name: string): Meant | undefined {
   return undefined
 }
 
+const unknown = (diagnostic: OutlineDiagnostic): Meant => ({
+  kind: 'unknown',
+  problem: outlineProblem(diagnostic),
+})
+
 function unitOf(line: LinePlan, unit: string): Meant {
   if (Object.hasOwn(weightUnits, unit))
     return { kind: 'unit', grams: weightUnits[unit as keyof typeof weightUnits], name: `unit ${unit}` }
   const { ingredient } = line
   const grams = ingredient && gramsPerMeasure(ingredient, unit as Measure)
   if (ingredient && grams !== undefined) return { kind: 'unit', grams, name: `${unit} of ${ingredient.id}` }
-  return { kind: 'unknown', problem: noMeasure(line, ingredient, unit) }
-}
-
-function noMeasure(line: LinePlan, ingredient: Ingredient | undefined, unit: string): string {
-  const name = line.line.ingredient || 'this line'
-  if (line.source) return `Nobody has said what a ${unit} of ${name} weighs; write it in grams or per cent.`
-  const what = unit === 'each' ? `one ${name} weighs` : `a ${unit} of ${name} weighs`
-  return ingredient
-    ? `The larder does not say what ${what}; set it there, or write the amount in grams.`
-    : `${name} is not in the larder, so nobody has said what ${what}; define it there, or write the amount in grams.`
+  const code = line.source ? 'stageInUnits' : ingredient ? 'unitNotInLarder' : 'ingredientNotInLarder'
+  return unknown({ code, unit, ingredient: line.line.ingredient })
 }
 
 /** What `name`, as it stands in the amount of `line`, stands for. A line of the stage goes before a total of it. */
@@ -126,12 +123,7 @@ export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant
     const own = inStage(stage, name)
     if (own?.kind === 'far lines') return { kind: 'lines', lines: own.lines }
     if (own) return own
-    return (
-      inFormula(name, outline) ?? {
-        kind: 'unknown',
-        problem: `Nothing in ${stage.stage.name} is called ${name}. Write a weight such as 90 g, a percentage such as 20 %, or the name of a line.`,
-      }
-    )
+    return inFormula(name, outline) ?? unknown({ code: 'unknownInAmount', name, stage: stage.stage.name })
   }
   return inFarStage(name, outline)
 }
@@ -148,10 +140,8 @@ function inFarStage(name: string, outline: Outline): Meant {
   const dot = name.indexOf('.')
   const [head, tail] = [name.slice(0, dot), name.slice(dot + 1)]
   const there = outline.stages.find(s => nameFor(s.stage.name) === head)
-  if (!there) return { kind: 'unknown', problem: `No stage is called ${head}.` }
-  return (
-    inStage(there, tail) ?? { kind: 'unknown', problem: `Nothing in ${there.stage.name} is called ${tail}.` }
-  )
+  if (!there) return unknown({ code: 'unknownStage', name: head })
+  return inStage(there, tail) ?? unknown({ code: 'unknownInStage', name: tail, stage: there.stage.name })
 }
 
 /** What `name` stands for in a jotting: another jotting, a reading, or what a line of the final dough could say. */
@@ -160,11 +150,8 @@ export function meaningInJotting(name: string, outline: Outline): Meant {
     const unit = name.slice('unit:'.length)
     if (Object.hasOwn(weightUnits, unit))
       return { kind: 'unit', grams: weightUnits[unit as keyof typeof weightUnits], name: `unit ${unit}` }
-    return { kind: 'unknown', problem: `A ${unit} of what? Write it in grams.` }
+    return unknown({ code: 'unitOfNothing', unit })
   }
   if (name.includes('.')) return inFarStage(name, outline)
-  return (
-    inFormula(name, outline) ??
-    inStage(outline.final, name) ?? { kind: 'unknown', problem: `Nothing here is called ${name}.` }
-  )
+  return inFormula(name, outline) ?? inStage(outline.final, name) ?? unknown({ code: 'unknownName', name })
 }

@@ -1,5 +1,7 @@
+import type { Worded } from '../../engine/index.js'
 import { namesToUse } from './names.js'
 import type { Outline, StagePlan } from './outline.js'
+import { outlineProblem } from './words.js'
 
 /** A name without what is easily written otherwise: spaces, underscores, hyphens, accents, capitals. */
 const bare = (name: string): string =>
@@ -14,7 +16,7 @@ const known = new WeakMap<StagePlan, ReadonlyMap<string, string>>()
  * Asks for the name that an amount in a stage, or a jotting, means by words that are none, `total flour` or
  * `total-flour`; undefined where there is no such name.
  */
-export function nearName(text: string, outline: Outline, stage = outline.final): string | undefined {
+export function nearName(text: string, outline: Outline, stage = outline.final): Worded | undefined {
   const names = known.get(stage) ?? new Map(namesToUse(outline, stage).map(name => [bare(name), name]))
   known.set(stage, names)
   const words = [...text.slice(0, 512).matchAll(/[\p{L}\p{M}\p{N}_.]+/gu)] // no expression is longer
@@ -22,8 +24,7 @@ export function nearName(text: string, outline: Outline, stage = outline.final):
     for (const last of words.slice(i, i + 6).reverse()) {
       const written = text.slice(index, last.index + last[0].length)
       const name = names.get(bare(written))
-      if (name && name !== written.toLowerCase())
-        return `Nothing here is called ${written}. Did you mean ${name}?`
+      if (name && name !== written.toLowerCase()) return outlineProblem({ code: 'nearName', written, name })
     }
   return undefined
 }

@@ -1,31 +1,44 @@
-import type { CellValue } from '../../engine/index.js'
+import type { CellError, CellValue, Worded } from '../../engine/index.js'
 import { holdWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
+import type { LinePlan } from '../outline/outline.js'
+import type { FigureProblem } from './figures.js'
+import { sheetProblem } from './words.js'
 import type { WorkedOut } from './worked-out.js'
 
 type Seen = Pick<WorkedOut, 'plan' | 'outline'>
 
-/** The sentence of an error, with cells called by their words; none for a number. */
-export function explain({ plan, outline }: Seen, value: CellValue): string {
-  if (typeof value === 'number') return ''
+/** The lines that give whose weights lie on a circle. */
+const givingOn = ({ outline }: Seen, path: readonly string[]): LinePlan[] =>
+  outline.giving.filter(l => path.includes(cellOf.weight(l)))
+
+/** Why there is no number, with cells called by their words; undefined for a number. */
+export function explain(seen: Seen, value: CellValue): Worded | undefined {
+  if (typeof value === 'number') return undefined
   const { path } = value
-  if (value.kind !== 'cycle' || !path) return value.message
-  const words = path.map(cell => plan.cells.get(cell)?.words ?? cell)
+  if (value.kind !== 'cycle' || !path) return value
+  const words = path.map(cell => seen.plan.cells.get(cell)?.words ?? cell)
   const steps = words.filter((word, i) => word !== words[i - 1])
   if (steps.length > 1 && steps.length === words.length && steps[0] !== steps.at(-1)) steps.push(steps[0]!)
-  const held = outline.giving.filter(l => path.includes(cellOf.weight(l)))
-  const holds = held.map(l => holdWords(l.gives!, l.line.ingredient)).join(', ')
-  const way = holds
-    ? `Release the hold (${holds}), or give one of them a number.`
-    : 'Give one of them a number.'
-  return `${steps.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
+  const holds = givingOn(seen, path).map(l => holdWords(l.gives!, l.line.ingredient))
+  return sheetProblem({ code: 'figuresInCircle', path: steps, holds })
 }
 
-/** The sentence, with the place where it arose when that is another cell than `here`. */
-export function placed(seen: Seen, value: CellValue, here?: string): string {
-  if (typeof value === 'number') return ''
-  const sentence = explain(seen, value)
-  const origin = seen.plan.cells.get(value.origin)?.words
-  if (value.kind === 'cycle' || !origin || value.origin === here) return sentence
-  return `${origin}: ${sentence}`
+/** The same, with the place where it arose when that is another cell than `here`. */
+export function placed(seen: Seen, value: CellValue, here?: string): FigureProblem | undefined {
+  const why = explain(seen, value)
+  if (!why || typeof value === 'number') return undefined
+  const line = causeOf(seen, value)
+  const cause = line === undefined ? {} : { cause: line }
+  const at = seen.plan.cells.get(value.origin)?.words
+  if (value.kind === 'cycle' || !at || value.origin === here) return { ...why, ...cause }
+  return { ...sheetProblem({ code: 'aroseElsewhere', at, why }), ...cause }
+}
+
+/** The line in which an error arose, by its id: of a circle or of holds without an answer one that gives. */
+function causeOf(seen: Seen, { path, origin }: CellError): string | undefined {
+  if (path) return givingOn(seen, path)[0]?.line.id
+  if (origin === 'holds') return seen.outline.giving[0]?.line.id
+  const owner = seen.plan.cells.get(origin)?.owner
+  return owner?.of === 'line' ? owner.id : undefined
 }

@@ -1,3 +1,4 @@
+import type { Worded } from '../../engine/index.js'
 import type { Scale } from '../document/batch.js'
 import type { CountsAs, Formula, Hold, Line, Problem } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
@@ -5,6 +6,11 @@ import type { AmountColumn, ReadingName } from '../document/reading-names.js'
 import type { Touched } from './touched.js'
 import type { Weighed } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
+
+/** Why there is no figure. */
+export interface FigureProblem extends Worded {
+  readonly cause?: string // id of the line in which it arose; of holds without an answer the first line that gives
+}
 
 /** What the sheet shows of one line. A figure is undefined where it could not be worked out. */
 export interface LineFigures {
@@ -20,7 +26,7 @@ export interface LineFigures {
   readonly isBase: boolean // the line is (part of) what 100 % means in its stage
   readonly gives: Hold | undefined // the hold for which its weight is solved
   readonly isStale: boolean // the weight is the last good one: the holds as they are have no answer
-  readonly problem: string | undefined // why there is no figure, or none to trust, in a sentence
+  readonly problem: FigureProblem | undefined // why there is no figure, or none to trust
 }
 
 /** It weighs nothing, but only because nothing has been said: its figures are to be left open. */
@@ -37,7 +43,7 @@ export interface StageFigures {
   readonly ferments: boolean
   readonly isFinal: boolean
   readonly taken: number | undefined // what later stages take of it; undefined for the final dough
-  readonly problem: string | undefined
+  readonly problem: FigureProblem | undefined
 }
 
 /** What the sheet shows of a jotting. */
@@ -45,7 +51,7 @@ export interface JottingFigures {
   readonly value: number | undefined // grams where it measures a weight; 1 for yes
   readonly measures: 'number' | 'weight' | 'truth'
   readonly said: string // with its unit, as a sentence says it; `–` without a value
-  readonly problem: string | undefined
+  readonly problem: FigureProblem | undefined
 }
 
 /** The whole dough by weight, for the dough bar: grams. Carried is what starters and earlier stages brought. */
@@ -64,8 +70,8 @@ export interface FigureSheet {
   readonly larder: Larder
   readonly scale: Scale // the baker's, in whose steps the batch is weighed
   reading(name: ReadingName): number | undefined
-  /** Why a reading has no number, in a sentence. */
-  readingProblem(name: ReadingName): string | undefined
+  /** Why a reading has no number. */
+  readingProblem(name: ReadingName): FigureProblem | undefined
   line(id: string): LineFigures // throws RangeError for a line not in the formula
   stage(id: string): StageFigures
   jotting(id: string): JottingFigures

@@ -3,7 +3,8 @@ import { measured, tidy } from '../document/words.js'
 import { cellOf, linesCalled } from '../outline/names.js'
 import { isBase, type LinePlan, type StagePlan } from '../outline/outline.js'
 import { placed } from './explain.js'
-import type { DoughParts, JottingFigures, LineFigures, StageFigures } from './figures.js'
+import type { DoughParts, FigureProblem, JottingFigures, LineFigures, StageFigures } from './figures.js'
+import { sheetProblem } from './words.js'
 import { numberIn, type WorkedOut } from './worked-out.js'
 
 /** `lastGood`: grams of a line that gives, from when its holds had an answer. */
@@ -21,8 +22,8 @@ export function lineFigures(seen: WorkedOut, plan: LinePlan, lastGood: number | 
     wholeDough: seen.plan.cells.has(cellOf.wholeDough(plan))
       ? numberIn(seen, cellOf.wholeDough(plan))
       : undefined,
-    typedIn: gives ? share && 'wholeDough' : amount && (typed?.typedIn ?? 'weight'),
-    typed: share ? `${tidy(share.value * 100)}` : (typed?.typed ?? (gives ? '' : plan.line.amount)),
+    typedIn: gives ? share && 'wholeDough' : amount?.typedIn,
+    typed: share ? `${tidy(share.value * 100)}` : gives ? '' : (amount?.typed ?? plan.line.amount),
     plain: share ? true : (typed?.plain ?? false),
     is: source ? 'stage' : (countsAs?.kind ?? 'unknown'),
     starterHydration: countsAs?.kind === 'starter' ? countsAs.hydration : undefined,
@@ -73,7 +74,7 @@ export function stageFigures(
 export function jottingFigures(seen: WorkedOut, id: string): JottingFigures {
   const plan = [...seen.outline.jottings.values()].find(j => j.jotting.id === id)
   if (!plan) {
-    const problem = 'There is another jotting of this name; the first one is meant.'
+    const problem = sheetProblem({ code: 'jottingTwice' })
     return { value: undefined, measures: 'number', said: '–', problem }
   }
   const value = seen.graph.value(cellOf.jotting(plan.name))
@@ -83,22 +84,20 @@ export function jottingFigures(seen: WorkedOut, id: string): JottingFigures {
   return { value: known, measures: plan.dimension, said: measured(known, plan.dimension), problem }
 }
 
-function alsoALine({ outline }: WorkedOut, jotting: string): string | undefined {
+function alsoALine({ outline }: WorkedOut, jotting: string): FigureProblem | undefined {
   const [line] = outline.stages.flatMap(stage => linesCalled(jotting, stage))
-  return (
-    line && `${line.line.ingredient} is an ingredient as well; amounts that say ${jotting} mean the jotting.`
-  )
+  return line && sheetProblem({ code: 'jottingAlsoALine', ingredient: line.line.ingredient, jotting })
 }
 
-/** Why a reading has no number, in a sentence. */
-export function readingProblem(seen: WorkedOut, name: ReadingName): string | undefined {
+/** Why a reading has no number. */
+export function readingProblem(seen: WorkedOut, name: ReadingName): FigureProblem | undefined {
   const value = seen.graph.value(cellOf.reading(name))
   if (typeof value === 'number') return undefined
   const { final } = seen.outline
   if (value.kind === 'domain' && numberIn(seen, cellOf.count(final, 'flour')) === 0)
-    return 'There is no flour in the formula yet.'
+    return sheetProblem({ code: 'noFlourYet' })
   if (value.kind === 'domain' && numberIn(seen, cellOf.lines(final, 'flour')) === 0)
-    return 'The final dough has no flour line of its own.'
+    return sheetProblem({ code: 'noFlourLine' })
   return placed(seen, value)
 }
 

@@ -1,15 +1,16 @@
+import type { Worded } from '../../engine/index.js'
 import { isAsWritten } from '../cells/batch-cells.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import { type Place, type Problem, sameName } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
-import { grams, holdWords, per100, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { usualRanges } from './ranges.js'
+import { type NamedLine, sheetProblem } from './words.js'
 import { numberIn, type WorkedOut } from './worked-out.js'
 
 type Severity = Problem['severity']
-type Say = (severity: Severity, message: string) => void
+type Say = (severity: Severity, told: Worded) => void
 
 /** What the sheet noticed. What it noticed of a line is kept until that is to be forgotten. */
 export class Remarks {
@@ -38,8 +39,8 @@ export class Remarks {
     const { outline } = seen
     const at =
       (stage?: StagePlan, line?: LinePlan): Say =>
-      (severity, message) =>
-        found.push(problem(outline, severity, message, stage, line))
+      (severity, told) =>
+        found.push(problem(outline, severity, told, stage, line))
     for (const stage of outline.stages) {
       for (const line of stage.lines) found.push(...this.#ofLine(seen, line))
       onStage(seen, stage, at(stage))
@@ -66,9 +67,9 @@ const none: readonly Problem[] = []
 /** What `look` says, of a line or of the whole. */
 function gathered(outline: Outline, look: (say: Say) => void, line?: LinePlan): readonly Problem[] {
   let found: Problem[] | undefined
-  look((severity, message) => {
+  look((severity, told) => {
     found ??= []
-    found.push(problem(outline, severity, message, line?.stage, line))
+    found.push(problem(outline, severity, told, line?.stage, line))
   })
   return found ?? none
 }
@@ -76,7 +77,7 @@ function gathered(outline: Outline, look: (say: Say) => void, line?: LinePlan): 
 function problem(
   { formula }: Outline,
   severity: Severity,
-  message: string,
+  told: Worded,
   stage?: StagePlan,
   line?: LinePlan,
 ): Problem {
@@ -85,7 +86,7 @@ function problem(
     ...(stage ? { stage: stage.stage.id } : {}),
     ...(line ? { line: line.line.id } : {}),
   }
-  return { where, message, severity }
+  return { ...told, where, severity }
 }
 
 const gravestFirst = (problems: readonly Problem[]): Problem[] =>
@@ -95,83 +96,80 @@ const gravestFirst = (problems: readonly Problem[]): Problem[] =>
 
 function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   const { line, stage, ingredient, countsAs, source, amount } = plan
-  const here = `${line.ingredient || 'A line'} in ${stage.stage.name}`
+  const here: NamedLine = { line: line.ingredient, stage: stage.stage.name }
   const value = seen.graph.value(cellOf.weight(plan))
   const isOf = (cell: string) => cell === cellOf.weight(plan) || cell === cellOf.asTyped(plan)
   // An error that arose elsewhere is told where it arose.
   const arose = typeof value !== 'number' && (isOf(value.origin) || value.path?.some(isOf))
-  if (arose) say('error', `${here}: ${seen.explain(value)}`)
-  if (line.ingredient && !amount && !plan.gives) say('remark', `${here} has no amount yet.`)
+  const why = arose && seen.explain(value)
+  if (why) say('error', sheetProblem({ code: 'lineWithoutFigure', why, ...here }))
+  if (line.ingredient && !amount && !plan.gives)
+    say('remark', sheetProblem({ code: 'lineWithoutAmount', ...here }))
   if (!line.ingredient && amount)
-    say('warning', `A line of ${stage.stage.name} has an amount but no ingredient.`)
+    say('warning', sheetProblem({ code: 'lineWithoutIngredient', stage: stage.stage.name }))
   if (line.ingredient && !source && !countsAs)
-    say(
-      'warning',
-      `${line.ingredient} is not in the larder: only its weight is counted. Say what it counts as.`,
-    )
+    say('warning', sheetProblem({ code: 'ingredientUnknown', ingredient: line.ingredient }))
   const weighed = seen.weighed(line.id)
   const wanted = numberIn(seen, cellOf.batch(plan))
-  if (weighed && wanted && weighed.mayBeOff > 0.1)
-    say(
-      'remark',
-      `${grams(wanted)} of ${line.ingredient || 'a line'} on a scale of ${grams(weighed.step)} steps could be off by ${per100(weighed.mayBeOff)}: use a finer scale, or dilute it.`,
-    )
+  if (weighed && wanted && weighed.mayBeOff > 0.1) {
+    const { step, mayBeOff } = weighed
+    const weight = { weight: wanted, step, mayBeOff }
+    say('remark', sheetProblem({ code: 'scaleTooCoarse', ingredient: line.ingredient, ...weight }))
+  }
   if (source && !stage.circle && !source.stage.lines.length)
-    say('warning', `${source.stage.name} has nothing in it yet, so no flour or water of it is counted.`)
+    say('warning', sheetProblem({ code: 'emptyStageTaken', stage: source.stage.name }))
   if (source && !stage.circle && seen.outline.stages.indexOf(source) > seen.outline.stages.indexOf(stage))
     say(
       'remark',
-      `${stage.stage.name} takes ${source.stage.name}, which is mixed after it. Move ${source.stage.name} earlier.`,
+      sheetProblem({ code: 'takenBeforeMixed', stage: stage.stage.name, taken: source.stage.name }),
     )
   if (ingredient && countsAs?.kind === 'starter' && !(countsAs.hydration >= 0))
-    say('error', `The hydration of ${ingredient.name} is not a percentage.`)
+    say('error', sheetProblem({ code: 'hydrationNotANumber', ingredient: ingredient.name }))
 }
 
 function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   const { name } = plan.stage
   if (plan.circle) return say('error', plan.circle)
   const base = seen.graph.value(cellOf.base(plan))
-  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base.message)
+  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base)
   const shares = plan.base.map(l => seen.plan.splits.get(l)!)
   if (plan.base.length && seen.plan.isFree(plan) && shares.some(s => s.slope !== 'none')) {
     const parts = plan.base.map(l =>
       seen.plan.splits.get(l)!.slope === 'none' ? 0 : numberIn(seen, cellOf.slope(l)),
     )
     const sum = parts.reduce<number>((total, p) => total + (p ?? Number.NaN), 0)
-    const what = plan.baseIsFlour ? 'flours' : 'base lines'
-    if (Math.abs(sum - 1) > 1e-9) say('remark', `The ${what} of ${name} add to ${per100(sum)}, not 100 %.`)
+    const isFlour = plan.baseIsFlour
+    if (Math.abs(sum - 1) > 1e-9)
+      say('remark', sheetProblem({ code: 'baseNotWhole', stage: name, isFlour, sum }))
   }
   if (plan.isFinal) return
   const made = numberIn(seen, cellOf.stageWeight(plan))
   const taken = numberIn(seen, cellOf.taken(plan))
-  if (!plan.takenBy.length && plan.lines.length) return say('remark', `No later stage takes ${name} yet.`)
+  if (!plan.takenBy.length && plan.lines.length)
+    return say('remark', sheetProblem({ code: 'stageNotTaken', stage: name }))
   if (made === undefined || taken === undefined || !isAsWritten(seen.outline)) return // a batch makes what is taken
   const over = taken - made
   const tiny = 1e-6 * Math.max(1, made)
-  const asWritten = `${name} as written makes ${grams(made)}`
-  if (over > tiny) say('warning', `${asWritten} and ${grams(taken)} is taken: ${grams(over)} short.`)
-  else if (over < -tiny) say('remark', `${asWritten} and ${grams(taken)} is taken. ${grams(-over)} is left.`)
+  const figures = { stage: name, made, taken }
+  if (over > tiny) say('warning', sheetProblem({ code: 'stageShort', ...figures }))
+  else if (over < -tiny) say('remark', sheetProblem({ code: 'stageLeftOver', ...figures }))
 }
 
 function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Say): void {
   const { formula, final, giving } = seen.outline
   const say = at()
   for (const hold of formula.holds ?? [])
-    if (!giving.some(l => l.gives === hold))
-      say('warning', `${holdWords(hold, 'A line')}, but the line that gave is gone. Release it.`)
+    if (!giving.some(l => l.gives === hold)) say('warning', sheetProblem({ code: 'holdWithoutLine', hold }))
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
   const times = seen.graph.value(cellOf.times(final))
   if (typeof times !== 'number' && times.origin === cellOf.times(final))
-    say('error', `The batch cannot be worked out: ${times.message}`)
+    say('error', sheetProblem({ code: 'batchNotWorkedOut', why: times }))
   if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
-    at(final, giving[0])('error', value.message)
+    at(final, giving[0])('error', value)
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))
   const share = rest && numberIn(seen, cellOf.wholeDough(rest))
   if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)
-    at(final, rest)(
-      'remark',
-      `${rest.line.ingredient} makes up the rest of the flour: ${per100(share)} of it, since a starter brings some of its own.`,
-    )
+    at(final, rest)('remark', sheetProblem({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }))
 }
 
 function onMeanings(seen: WorkedOut, say: Say): void {
@@ -184,24 +182,18 @@ function onMeanings(seen: WorkedOut, say: Say): void {
       !formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
     )
       continue
-    const here = countsAs.kind === 'starter' ? `a starter at ${per100(countsAs.hydration)}` : countsAs.kind
-    say('remark', `${ingredient} counts as ${here} in this formula, not as your larder has it.`)
+    say('remark', sheetProblem({ code: 'meaningUnlikeLarder', ingredient, countsAs }))
   }
 }
 
 function onDough(seen: WorkedOut, say: Say): void {
   const { final } = seen.outline
   const flour = numberIn(seen, cellOf.count(final, 'flour'))
-  if (flour === 0)
-    return say('warning', 'There is no flour in this formula yet, so nothing can be said per flour.')
+  if (flour === 0) return say('warning', sheetProblem({ code: 'noFlour' }))
   const onUsual = (reading: ReadingName, value = numberIn(seen, cellOf.reading(reading))) => {
     const [low, high] = usualRanges[reading]!
     if (value === undefined || value === 0 || (value >= low && value <= high)) return
-    const words = readingWords[reading]
-    say(
-      'remark',
-      `${words[0]!.toUpperCase()}${words.slice(1)} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`,
-    )
+    say('remark', sheetProblem({ code: 'readingUnusual', reading, value, usual: [low, high] }))
   }
   onUsual('salt')
   // Where milk, egg or honey bring much of the moisture, the trade's hydration alone says little.

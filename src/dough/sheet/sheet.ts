@@ -9,7 +9,14 @@ import { cellOf, namesToUse } from '../outline/names.js'
 import { type LinePlan, type Outline, outlineOf } from '../outline/outline.js'
 import { type Revision, revise } from '../outline/revise.js'
 import { explain } from './explain.js'
-import type { DoughParts, FigureSheet, JottingFigures, LineFigures, StageFigures } from './figures.js'
+import type {
+  DoughParts,
+  FigureProblem,
+  FigureSheet,
+  JottingFigures,
+  LineFigures,
+  StageFigures,
+} from './figures.js'
 import { doughParts, jottingFigures, lineFigures, readingProblem, stageFigures } from './read-figures.js'
 import { Remarks } from './remarks.js'
 import { allTouched, type Touched, untouched } from './touched.js'
@@ -170,7 +177,7 @@ export class WorkedSheet implements FigureSheet {
     return numberIn(this.workedOut, cellOf.reading(name))
   }
 
-  readingProblem(name: ReadingName): string | undefined {
+  readingProblem(name: ReadingName): FigureProblem | undefined {
     return readingProblem(this.workedOut, name)
   }
 

@@ -1,4 +1,4 @@
-import type { CellValue, Graph } from '../../engine/index.js'
+import type { CellValue, Graph, Worded } from '../../engine/index.js'
 import type { CellPlan } from '../cells/plan-cells.js'
 import type { Outline } from '../outline/outline.js'
 import type { Weighed } from './weighing.js'
@@ -9,7 +9,7 @@ export interface WorkedOut {
   readonly plan: CellPlan
   readonly graph: Graph
   lastUpdate(): { readonly planned: number; readonly defined: number } // numbers of cells
-  explain(value: CellValue): string // the sentence of an error
+  explain(value: CellValue): Worded | undefined // why there is no number, with cells called by their words
   weighed(line: string): Weighed | undefined // by its id
 }
 

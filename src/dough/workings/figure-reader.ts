@@ -3,22 +3,8 @@ import { grams, isWeightReading, measured, per100, plainNumber, readingWords } f
 import { cellOf } from '../outline/names.js'
 import { type Count, ingredientKey, type LinePlan, lineBrings, type StagePlan } from '../outline/outline.js'
 import type { WorkedOut } from '../sheet/worked-out.js'
+import { workingWords } from './words.js'
 import type { Source, Working } from './working.js'
-
-export const capital = (words: string) => words[0]!.toUpperCase() + words.slice(1)
-
-/** The counts in a sentence. */
-export const countWords: Readonly<Record<Count, string>> = {
-  flour: 'flour',
-  water: 'water',
-  salt: 'salt',
-  prefermented: 'prefermented flour',
-  moisture: 'moisture',
-  fat: 'fat',
-  sugar: 'sugar',
-  egg: 'egg',
-  milk: 'milk',
-}
 
 /** The totals that a reading is made of, as a count over all flour. */
 export const overFlour: Partial<Record<ReadingName, Count>> = {
@@ -48,7 +34,8 @@ export class FigureReader {
   done(title: string, cell: string, words: string, figures: string, sources: readonly Source[]): Working {
     const value = this.at.graph.value(cell)
     if (typeof value === 'number') return { title, words, figures, value, sources }
-    return { title, words, figures: '', value: undefined, sources, problem: this.at.explain(value) }
+    const problem = this.at.explain(value)
+    return { title, words, figures: '', value: undefined, sources, ...(problem && { problem }) }
   }
 
   sum = (lines: readonly LinePlan[], end: string): string =>
@@ -57,7 +44,7 @@ export class FigureReader {
   line(plan: LinePlan): Source {
     const value = this.number(cellOf.weight(plan))
     return {
-      words: `${plan.line.ingredient || 'a line'} in ${plan.stage.stage.name}`,
+      words: workingWords.line(plan.line.ingredient, plan.stage.stage.name),
       figure: this.grams(cellOf.weight(plan)),
       how: '',
       value,
@@ -79,9 +66,10 @@ export class FigureReader {
         const value = weight * share
         return [
           {
-            words: `${countWords[count]} carried by ${source.stage.name}`,
+            words: workingWords.carried(count, source.stage.name),
             figure: grams(value),
-            how: grams(weight) === whole ? `all of its ${part}` : `${grams(weight)} × ${part} ÷ ${whole}`,
+            how:
+              grams(weight) === whole ? workingWords.allOfIts(part) : `${grams(weight)} × ${part} ÷ ${whole}`,
             value,
             cell: `stage ${source.stage.id} ${carried}`,
             line: plan.line.id,
@@ -90,12 +78,11 @@ export class FigureReader {
       }
       const brings = lineBrings(plan, count)
       if (!brings) return []
-      if (brings === 1)
-        return [{ ...this.line(plan), words: `${plan.line.ingredient} in ${stage.stage.name}` }]
+      if (brings === 1) return [this.line(plan)]
       const value = weight === undefined ? undefined : weight * brings
       return [
         {
-          words: `${countWords[count]} in ${plan.line.ingredient}`,
+          words: workingWords.count(count, plan.line.ingredient),
           figure: value === undefined ? '–' : grams(value),
           how: weight === undefined ? '' : `${grams(weight)} × ${this.#bringsWords(plan, count, brings)}`,
           value,
@@ -120,20 +107,19 @@ export class FigureReader {
     return [per100(this.number(cellOf.share(stage, count)) ?? 0), per100(1)]
   }
 
-  baseWords = (stage: StagePlan): string =>
-    stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
+  baseWords = (stage: StagePlan): string => workingWords.base(stage.stage.name, stage.baseIsFlour)
 
   baseSource = (stage: StagePlan): Source => ({
     words: this.baseWords(stage),
     figure: this.grams(cellOf.base(stage)),
-    how: '100 % there',
+    how: workingWords.wholeBase,
     value: this.number(cellOf.base(stage)),
     cell: `stage ${stage.stage.id} base`,
   })
 
   stageSource(stage: StagePlan, what: Count | 'weight'): Source {
     const cell = what === 'weight' ? cellOf.stageWeight(stage) : cellOf.count(stage, what)
-    const words = what === 'weight' ? stage.stage.name : `${countWords[what]} in ${stage.stage.name}`
+    const words = what === 'weight' ? stage.stage.name : workingWords.count(what, stage.stage.name)
     return {
       words,
       figure: this.grams(cell),
@@ -154,7 +140,11 @@ export class FigureReader {
         const value = weight === undefined || part === undefined ? undefined : weight * part
         const how = l.stage.isFinal
           ? ''
-          : `${this.grams(cellOf.weight(l))} × ${part === undefined ? '–' : per100(part)} of ${l.stage.stage.name}`
+          : workingWords.part(
+              this.grams(cellOf.weight(l)),
+              part === undefined ? '–' : per100(part),
+              l.stage.stage.name,
+            )
         return { ...this.line(l), figure: value === undefined ? '–' : grams(value), how, value }
       })
   }

@@ -4,6 +4,7 @@ import { measured } from '../document/words.js'
 import { cellOf, meaningInJotting } from '../outline/names.js'
 import type { FigureReader } from './figure-reader.js'
 import { sourcesOf } from './line-workings.js'
+import { workingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
 /** The working of one of the baker's own calculations. */
@@ -21,5 +22,11 @@ export function jottingWorking(read: FigureReader, plan: JottingPlan): Working {
   const said = plan.expression
     ? written(plan.expression.tree, { names: figures, numbers: plan.expression.numbers })
     : ''
-  return read.done(plan.jotting.name, cell, `jotted: ${plan.jotting.text}`, `${said} = ${end}`, sources)
+  return read.done(
+    plan.jotting.name,
+    cell,
+    workingWords.jotted(plan.jotting.text),
+    `${said} = ${end}`,
+    sources,
+  )
 }

@@ -7,19 +7,20 @@ import { ingredientKey, type LinePlan, type StagePlan } from '../outline/outline
 import { type FigureReader, overFlour } from './figure-reader.js'
 import { readingWorking } from './reading-workings.js'
 import { buildSource } from './stage-workings.js'
+import { workingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
 /** The working of a line's weight. */
 export function lineWeight(read: FigureReader, plan: LinePlan): Working {
   const { line, stage, amount, gives } = plan
-  const title = `${line.ingredient || 'A line'} in ${stage.stage.name}`
+  const title = workingWords.lineTitle(line.ingredient, stage.stage.name)
   const cell = cellOf.weight(plan)
   if (gives) return solved(read, plan, title, cell)
-  if (!amount) return read.done(title, cell, 'nothing typed yet', grams(0), [])
-  if ('problem' in amount) return read.done(title, cell, `typed: ${line.amount}`, '', [])
+  if (!amount) return read.done(title, cell, workingWords.nothingTyped, grams(0), [])
+  if ('problem' in amount) return read.done(title, cell, workingWords.typed(line.amount), '', [])
   const { expression } = amount
   if (amount.plain && amount.typedIn === 'weight')
-    return read.done(title, cell, `typed: ${line.amount}`, read.grams(cell), [])
+    return read.done(title, cell, workingWords.typed(line.amount), read.grams(cell), [])
   const sources: Source[] = []
   const figures: string[] = []
   for (const name of expression.names) {
@@ -28,9 +29,9 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
       figures.push(name)
       if (meant.kind === 'unit' && !/^unit:(g|kg|oz|lb)$/.test(name))
         sources.push({
-          words: `a ${name.slice(5)} of ${line.ingredient}`,
+          words: workingWords.unit(name.slice(5), line.ingredient),
           figure: grams(meant.grams),
-          how: 'from the larder, an estimate',
+          how: workingWords.fromLarder,
           value: meant.grams,
         })
       continue
@@ -45,7 +46,7 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
   return read.done(
     title,
     cell,
-    `typed: ${line.amount}${percentOnly ? ` of the ${read.baseWords(stage)}` : ''}`,
+    workingWords.typed(line.amount, percentOnly ? read.baseWords(stage) : ''),
     `${said}${base} = ${read.grams(cell)}`,
     sources,
   )
@@ -82,8 +83,7 @@ function solved(read: FigureReader, plan: LinePlan, title: string, cell: string)
   const others = final.lines
     .filter(l => l.gives && l !== plan)
     .map(l => holdWords(l.gives!, l.line.ingredient))
-  const together = others.length ? `, solved together with ${others.join(', ')}` : ''
-  const words = `${name} gives, so that ${holdWords(hold, name).replace(' held at ', ' is ')}${together}`
+  const words = workingWords.gives(name, holdWords(hold, name, 'is'), others)
   if (makesUpTheRest(read.at.outline, plan)) {
     const figures = `${read
       .brought(final, 'flour')
@@ -92,7 +92,7 @@ function solved(read: FigureReader, plan: LinePlan, title: string, cell: string)
     return read.done(
       title,
       cell,
-      `${name} makes up the rest of the flour weight${together}`,
+      workingWords.restOfFlour(name, others),
       figures,
       read.brought(final, 'flour'),
     )
@@ -122,7 +122,7 @@ function solved(read: FigureReader, plan: LinePlan, title: string, cell: string)
 /** The working of a line's listed percentage. */
 export function linePercent(read: FigureReader, plan: LinePlan): Working {
   const { stage, amount, gives } = plan
-  const title = `${plan.line.ingredient || 'A line'}, per cent of the ${read.baseWords(stage)}`
+  const title = workingWords.percentTitle(plan.line.ingredient, read.baseWords(stage))
   const typed = !gives && amount && !('problem' in amount) && amount.typedIn === 'percent'
   const cell = cellOf.weight(plan)
   const [weight, base] = [read.number(cell), read.number(cellOf.base(stage))]
@@ -130,12 +130,18 @@ export function linePercent(read: FigureReader, plan: LinePlan): Working {
   const end = value === undefined ? '–' : per100(value)
   const sources = [read.line(plan), read.baseSource(stage)]
   if (typed)
-    return { title, words: `typed: ${plan.line.amount}`, figures: end, value, sources: sources.slice(1) }
+    return {
+      title,
+      words: workingWords.typed(plan.line.amount),
+      figures: end,
+      value,
+      sources: sources.slice(1),
+    }
   const problem = weight === undefined ? read.at.explain(read.at.graph.value(cell)) : undefined
   const figures = `${read.grams(cell)} ÷ ${read.grams(cellOf.base(stage))} = ${end}`
   return {
     title,
-    words: `its weight ÷ the ${read.baseWords(stage)}`,
+    words: workingWords.weightOverBase(read.baseWords(stage)),
     figures,
     value,
     sources,
@@ -147,11 +153,11 @@ export function linePercent(read: FigureReader, plan: LinePlan): Working {
 export function lineWholeDough(read: FigureReader, plan: LinePlan): Working {
   const { final } = read.at.outline
   const cell = cellOf.wholeDough(plan)
-  const title = `${plan.line.ingredient} in the whole dough`
+  const title = workingWords.wholeDoughTitle(plan.line.ingredient)
   const sources = read.through(ingredientKey(plan))
   const value = read.number(cell)
   const figures = `(${sources.map(s => s.figure).join(' + ')}) ÷ ${read.grams(cellOf.count(final, 'flour'))} = ${value === undefined ? '–' : per100(value)}`
-  return read.done(title, cell, `its weight through all stages ÷ all flour`, figures, [
+  return read.done(title, cell, workingWords.weightOverFlour, figures, [
     ...sources,
     read.stageSource(final, 'flour'),
   ])
@@ -161,7 +167,7 @@ export function lineWholeDough(read: FigureReader, plan: LinePlan): Working {
 function onTheScale(read: FigureReader, plan: LinePlan): string {
   const weighed = read.at.weighed(plan.line.id)
   if (!weighed || grams(weighed.grams) === read.grams(cellOf.batch(plan))) return ''
-  return `; in steps of ${grams(weighed.step)}: ${grams(weighed.grams)}`
+  return workingWords.inSteps(grams(weighed.step), grams(weighed.grams))
 }
 
 /** The working of a line's weight in the batch. */
@@ -169,8 +175,8 @@ export function lineBatch(read: FigureReader, plan: LinePlan): Working {
   const cell = cellOf.batch(plan)
   const times = read.number(cellOf.times(plan.stage))
   const figures = `${read.grams(cellOf.weight(plan))} × ${times === undefined ? '–' : plainNumber(times)} = ${read.grams(cell)}${onTheScale(read, plan)}`
-  const title = `${plan.line.ingredient || 'A line'} in the batch`
-  return read.done(title, cell, `its weight × the times ${plan.stage.stage.name} is made`, figures, [
+  const title = workingWords.batchTitle(plan.line.ingredient)
+  return read.done(title, cell, workingWords.weightTimes(plan.stage.stage.name), figures, [
     read.line(plan),
     buildSource(read, plan.stage),
   ])

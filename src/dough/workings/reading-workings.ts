@@ -1,14 +1,15 @@
 import { isOwn } from '../cells/stage-cells.js'
 import type { ReadingName } from '../document/reading-names.js'
-import { grams, isWeightReading, per100, readingWords } from '../document/words.js'
+import { grams, isWeightReading, per100 } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
-import { capital, countWords, type FigureReader, overFlour } from './figure-reader.js'
+import { type FigureReader, overFlour } from './figure-reader.js'
+import { workingWords } from './words.js'
 import type { Working } from './working.js'
 
 /** The working of a reading. */
 export function readingWorking(read: FigureReader, name: ReadingName): Working {
   const { final } = read.at.outline
-  const title = capital(readingWords[name])
+  const title = workingWords.readingTitle(name)
   const cell = cellOf.reading(name)
   const value = read.number(cell)
   const count = overFlour[name]
@@ -16,13 +17,7 @@ export function readingWorking(read: FigureReader, name: ReadingName): Working {
   if (count) {
     const [part, flour] = [read.grams(cellOf.count(final, count)), read.grams(cellOf.count(final, 'flour'))]
     const sources = [...read.brought(final, count), ...read.brought(final, 'flour')]
-    return read.done(
-      title,
-      cell,
-      `all ${countWords[count]} ÷ all flour`,
-      `${part} ÷ ${flour} = ${end}`,
-      sources,
-    )
+    return read.done(title, cell, workingWords.overFlour(count), `${part} ÷ ${flour} = ${end}`, sources)
   }
   const lines = (kind: 'flour' | 'water' | 'levain') =>
     final.lines.filter(l => isOwn(l, kind)).map(l => read.line(l))
@@ -32,14 +27,14 @@ export function readingWorking(read: FigureReader, name: ReadingName): Working {
   }
   switch (name) {
     case 'listedHydration':
-      return over('water', 'water lines ÷ flour lines of the final dough alone')
+      return over('water', workingWords.listedHydration)
     case 'levainOnFlour':
-      return over('levain', 'levain and starter lines ÷ flour lines of the final dough')
+      return over('levain', workingWords.levainOnFlour)
     case 'doughWeight':
       return read.done(
         title,
         cell,
-        'all lines of the final dough together',
+        workingWords.doughWeight,
         read.sum(final.lines, end),
         final.lines.map(l => read.line(l)),
       )
@@ -49,7 +44,7 @@ export function readingWorking(read: FigureReader, name: ReadingName): Working {
       return read.done(
         title,
         cell,
-        `${total} lines, and ${total} carried`,
+        workingWords.linesAndCarried(total),
         `${sources.map(s => s.figure).join(' + ')} = ${end}`,
         sources,
       )

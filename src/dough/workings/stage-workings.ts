@@ -2,7 +2,8 @@ import type { Batch } from '../document/batch.js'
 import { batchWords, grams, per100 } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import type { Count, StagePlan } from '../outline/outline.js'
-import { capital, countWords, type FigureReader } from './figure-reader.js'
+import type { FigureReader } from './figure-reader.js'
+import { capital, workingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
 /** The working of what a stage holds of a count. */
@@ -10,11 +11,12 @@ export function stageCount(read: FigureReader, stage: StagePlan, count: Count): 
   const { name } = stage.stage
   const cell = cellOf.count(stage, count)
   const sources = read.brought(stage, count)
-  const figures = `${sources.map(s => s.figure).join(' + ') || grams(0)} = ${read.grams(cell)}, of ${read.grams(cellOf.stageWeight(stage))} in all`
+  const sum = `${sources.map(s => s.figure).join(' + ') || grams(0)} = ${read.grams(cell)}`
+  const figures = workingWords.ofAll(sum, read.grams(cellOf.stageWeight(stage)))
   return read.done(
-    `${capital(countWords[count])} in ${name}`,
+    workingWords.countTitle(count, name),
     cell,
-    `what each line of ${name} brings`,
+    workingWords.broughtByLines(name),
     figures,
     sources,
   )
@@ -30,17 +32,16 @@ export function stageBase(read: FigureReader, stage: StagePlan): Working {
     return read.done(
       title,
       cell,
-      'so much that the lines that are 100 % add up to it',
+      workingWords.baseOfItsLines,
       read.sum(stage.base, end),
       stage.base.map(l => read.line(l)),
     )
-  if (stage.isFinal) return read.done(title, cell, 'the flour weight set for this formula', end, [])
-  const makes = `so much that ${stage.stage.name} is just what later stages take of it`
+  if (stage.isFinal) return read.done(title, cell, workingWords.baseAsSet, end, [])
   return read.done(
     title,
     cell,
-    makes,
-    `${read.grams(cellOf.taken(stage))} in all, ${end} of it`,
+    workingWords.baseAsTaken(stage.stage.name),
+    workingWords.baseWithin(read.grams(cellOf.taken(stage)), end),
     stage.takenBy.map(l => read.line(l)),
   )
 }
@@ -51,7 +52,7 @@ export function stageWeight(read: FigureReader, stage: StagePlan): Working {
   return read.done(
     stage.stage.name,
     cell,
-    'all of its lines together',
+    workingWords.allLines,
     read.sum(stage.lines, read.grams(cell)),
     stage.lines.map(l => read.line(l)),
   )
@@ -60,11 +61,11 @@ export function stageWeight(read: FigureReader, stage: StagePlan): Working {
 /** The working of what later stages take of a stage. */
 export function stageTaken(read: FigureReader, stage: StagePlan): Working {
   const cell = cellOf.taken(stage)
-  const title = `What later stages take of ${stage.stage.name}`
+  const title = workingWords.takenTitle(stage.stage.name)
   return read.done(
     title,
     cell,
-    'the lines that take it',
+    workingWords.takers,
     read.sum(stage.takenBy, read.grams(cell)),
     stage.takenBy.map(l => read.line(l)),
   )
@@ -72,9 +73,9 @@ export function stageTaken(read: FigureReader, stage: StagePlan): Working {
 
 /** What the batch makes of a stage, as a source. */
 export const buildSource = (read: FigureReader, stage: StagePlan): Source => ({
-  words: `${stage.stage.name} in the batch`,
+  words: workingWords.inBatch(stage.stage.name),
   figure: read.grams(cellOf.build(stage)),
-  how: `${read.grams(cellOf.stageWeight(stage))} as written`,
+  how: workingWords.weightAsWritten(read.grams(cellOf.stageWeight(stage))),
   value: read.number(cellOf.build(stage)),
   cell: `stage ${stage.stage.id} build`,
 })
@@ -88,8 +89,8 @@ export function stageBuild(read: FigureReader, stage: StagePlan): Working {
   if (!stage.isFinal && read.at.plan.cells.has(cellOf.needed(stage))) {
     const { loss = 0, keepBack = 0 } = stage.stage
     const needed = read.grams(cellOf.needed(stage))
-    const words = `what the batch takes of it${loss ? ', ÷ what is not lost' : ''}${keepBack ? ', and what is kept back' : ''}`
-    const kept = keepBack === 'seed' ? ' + as much as the seed' : keepBack ? ` + ${grams(keepBack)}` : ''
+    const words = workingWords.takenByBatch(loss > 0, keepBack !== 0)
+    const kept = keepBack === 'seed' ? workingWords.asMuchAsSeed : keepBack ? ` + ${grams(keepBack)}` : ''
     const takers = stage.takenBy.map(l => ({
       ...read.line(l),
       figure: read.grams(cellOf.batch(l)),
@@ -97,7 +98,7 @@ export function stageBuild(read: FigureReader, stage: StagePlan): Working {
       cell: `line ${l.line.id} batch` as const,
     }))
     return read.done(
-      `${name} in the batch`,
+      workingWords.batchTitle(name),
       cell,
       words,
       `${needed}${loss ? ` ÷ ${per100(1 - loss)}` : ''}${kept} = ${end}`,
@@ -106,16 +107,15 @@ export function stageBuild(read: FigureReader, stage: StagePlan): Working {
   }
   const batch: Batch = read.at.outline.formula.batch ?? { make: 'as written' }
   if (batch.make === 'as written' || !stage.isFinal)
-    return read.done(`${name} in the batch`, cell, 'as written', end, [written])
+    return read.done(workingWords.batchTitle(name), cell, workingWords.asWritten, end, [written])
   const lost =
     'pieces' in batch
       ? `${batch.bakeLoss && batch.make === 'baked pieces' ? ` ÷ ${per100(1 - batch.bakeLoss)}` : ''}${batch.loss ? ` ÷ ${per100(1 - batch.loss)}` : ''}`
       : ''
-  const lossWords = lost ? ', through what is lost' : ''
   return read.done(
-    `${name} in the batch`,
+    workingWords.batchTitle(name),
     cell,
-    `make ${batchWords(batch)}${lossWords}`,
+    workingWords.make(batchWords(batch), lost !== ''),
     `${batchWords(batch)}${lost} = ${end}`,
     [written],
   )

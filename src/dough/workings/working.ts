@@ -1,3 +1,4 @@
+import type { Worded } from '../../engine/index.js'
 import type { ReadingName } from '../document/reading-names.js'
 
 /** What a working can be asked of: a reading, a figure of a line, or a figure of a stage, by ids. */
@@ -24,11 +25,11 @@ export interface Working {
   readonly figures: string // `785.5 g ÷ 1,114.5 g = 70.5 %`
   readonly value: number | undefined // gram, or fraction of 1
   readonly sources: readonly Source[]
-  readonly problem?: string // why there is no figure
+  readonly problem?: Worded // why there is no figure
 }
 
 /** A working as plain text, to be copied. */
 export function workingText({ title, words, figures, sources, problem }: Working): string {
   const lines = sources.map(s => `  ${s.words}: ${s.figure}${s.how ? ` (${s.how})` : ''}`)
-  return [title, words, figures, ...lines, ...(problem ? [problem] : [])].filter(Boolean).join('\n')
+  return [title, words, figures, ...lines, ...(problem ? [problem.message] : [])].filter(Boolean).join('\n')
 }

@@ -2,11 +2,12 @@ import { nameKey } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import type { Count, Outline } from '../outline/outline.js'
 import type { WorkedOut } from '../sheet/worked-out.js'
-import { countWords, FigureReader } from './figure-reader.js'
+import { FigureReader } from './figure-reader.js'
 import { jottingWorking } from './jotting-workings.js'
 import { lineBatch, linePercent, lineWeight, lineWholeDough } from './line-workings.js'
 import { readingWorking } from './reading-workings.js'
 import { stageBase, stageBuild, stageCount, stageTaken, stageWeight } from './stage-workings.js'
+import { countWords } from './words.js'
 import type { CellName, Working } from './working.js'
 
 /** The working of a cell. Throws RangeError for one that is not in the formula. */

@@ -1,4 +1,4 @@
-import type { Worded } from '../diagnostic.js'
+import type { Worded } from './diagnostic.js'
 import { type ExpressionDiagnostic, expressionProblem } from './words.js'
 
 /** Why a cell has no number: an error as a value, by code and figures, and in words for the person who typed. */

@@ -1,4 +1,4 @@
-import { type Sentences, wording } from '../diagnostic.js'
+import { type Sentences, wording } from './diagnostic.js'
 
 /** Why a text is not an expression Tarebook accepts. Parts of an expression are given as they are written. */
 export type ExpressionDiagnostic =
@@ -96,9 +96,9 @@ const backwards = {
 } as const
 
 export const expressionSentences: Sentences<ExpressionDiagnostic> = {
-  nothingWritten: () => 'Nothing is written.',
-  notAnExpression: () => 'This is not an expression Tarebook can work out.',
-  comparedTwice: () => 'Compare two things at a time: write a < b and b < c.',
+  nothingWritten: 'Nothing is written.',
+  notAnExpression: 'This is not an expression Tarebook can work out.',
+  comparedTwice: 'Compare two things at a time: write a < b and b < c.',
   tooManyCharacters: ({ most }) => `This is longer than ${most} characters.`,
   tooManyParts: ({ most }) => `This has more than ${most} parts; split it over several lines.`,
   tooDeep: ({ most }) => `This goes more than ${most} levels deep; take it apart.`,
@@ -111,13 +111,13 @@ export const expressionSentences: Sentences<ExpressionDiagnostic> = {
   },
   missingAfter: ({ token }) => `Something is missing after "${token}".`,
   missingBefore: ({ token }) => `Something is missing before "${token}".`,
-  neverClosed: () => 'This "(" is never closed; add a ")".',
-  closesNothing: () => 'This ")" closes nothing; take it away or add a "(".',
-  percentWithoutNumber: () => '"%" is per cent and needs a number before it, as in 3%.',
-  percentTwice: () => 'One % is enough.',
-  colonWithoutTest: () => '":" belongs after a "?", as in a > b ? a : b.',
-  testWithoutColon: () => 'This "?" needs a ":" and what holds otherwise, as in a > b ? a : b.',
-  commaIsDecimal: () => 'Here "," is the decimal mark: put ";" between the parts.',
+  neverClosed: 'This "(" is never closed; add a ")".',
+  closesNothing: 'This ")" closes nothing; take it away or add a "(".',
+  percentWithoutNumber: '"%" is per cent and needs a number before it, as in 3%.',
+  percentTwice: 'One % is enough.',
+  colonWithoutTest: '":" belongs after a "?", as in a > b ? a : b.',
+  testWithoutColon: 'This "?" needs a ":" and what holds otherwise, as in a > b ? a : b.',
+  commaIsDecimal: 'Here "," is the decimal mark: put ";" between the parts.',
   callOfNothing: ({ call }) => `${call}() needs something between its parentheses.`,
   tooManyArguments: ({ call, most }) =>
     `${call}(…) takes ${most === 1 ? 'one thing' : `at most ${most} things`}.`,

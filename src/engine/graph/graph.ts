@@ -1,4 +1,4 @@
-import type { Worded } from '../diagnostic.js'
+import type { Worded } from '../expression/diagnostic.js'
 import type { CellError, CellValue } from '../expression/problem.js'
 import type { Expression } from '../expression/tree.js'
 import { Cells, Kind } from './cells.js'

@@ -1,4 +1,4 @@
-import { type Sentences, wording } from '../diagnostic.js'
+import { type Sentences, wording } from '../expression/diagnostic.js'
 
 /** Why a cell has no number. Cells go by their names. */
 export type GraphDiagnostic =
@@ -11,7 +11,7 @@ const spelled = 12 // names of a cycle spelled out before it is cut short
 export const graphSentences: Sentences<GraphDiagnostic> = {
   unknownCell: ({ name }) => `Nothing here is called "${name}".`,
   notWorkedOutYet: ({ name }) => `"${name}" is worked out when this edit is done.`,
-  noResult: () => 'This has no result: something in it is divided by zero, or is too large to work with.',
+  noResult: 'This has no result: something in it is divided by zero, or is too large to work with.',
   cellsInCircle: ({ path }) => {
     const last = path.length - 1
     const left = last > spelled ? spelled - 2 : last

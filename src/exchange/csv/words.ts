@@ -83,10 +83,10 @@ const aboutRow =
     `Row ${figures.row} ${words(figures)}${figures.isKept ? ' It is kept.' : ''}`
 
 export const csvSentences: Sentences<CsvDiagnostic> = {
-  csvEmpty: () => 'This file is empty.',
-  csvNotText: () => 'This is not a text file, or not in UTF-8. Choose a CSV file, or save it as CSV UTF-8.',
-  csvWithoutHeadings: () => 'This file has no headings.',
-  csvWithoutRows: () => 'This file has headings but no rows.',
+  csvEmpty: 'This file is empty.',
+  csvNotText: 'This is not a text file, or not in UTF-8. Choose a CSV file, or save it as CSV UTF-8.',
+  csvWithoutHeadings: 'This file has no headings.',
+  csvWithoutRows: 'This file has headings but no rows.',
   columnsMissing: ({ columns, headings }) =>
     `This file has no column called ${columns.join(' and none called ')}; its first row names ${headings.map(quoted).join(', ')}. Name the columns of the ingredients and their amounts so.`,
   columnsNotRead: ({ columns }) => {

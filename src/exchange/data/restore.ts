@@ -119,7 +119,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
   const plan = restorePlan(current, incoming)
   if (choice.way === 'replace')
     return {
-      label: restoreLabels.replace(),
+      label: restoreLabels.replace,
       changes: [
         { of: 'workbook', value: { name: incoming.name, scale: incoming.scale, later: incoming.later } },
         ...replaced(plan.formulas, plan.missing.formulas, ofFormula),
@@ -179,5 +179,5 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     plan.later.length > 0 ? { ...current.later, ...incoming.later, ...current.later } : current.later
   if (name !== current.name || scale !== current.scale || later !== current.later)
     changes.unshift({ of: 'workbook', value: { name, scale, later } })
-  return { label: restoreLabels.add(), changes }
+  return { label: restoreLabels.add, changes }
 }

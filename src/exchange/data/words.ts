@@ -60,19 +60,19 @@ const itemWords = ({ item, name, place }: DataItem): string =>
 export const dataSentences: Sentences<DataDiagnostic> = {
   fileTooLong: ({ characters, most }) =>
     `This file has ${millions(characters)} million characters; a workbook file has at most ${millions(most)} million.`,
-  fileEmpty: () => 'This file is empty.',
-  fileNotJson: () =>
+  fileEmpty: 'This file is empty.',
+  fileNotJson:
     'This is not a workbook file, or not the whole of one. Choose a file that Tarebook wrote, or read formulas from a table instead.',
-  fileNotWorkbook: () => 'This is not a workbook file of Tarebook. Choose a file that “Send out” wrote.',
-  fileWithoutVersion: () => 'This workbook file does not say of which version it is, so it cannot be read.',
+  fileNotWorkbook: 'This is not a workbook file of Tarebook. Choose a file that “Send out” wrote.',
+  fileWithoutVersion: 'This workbook file does not say of which version it is, so it cannot be read.',
   fileTooDeep: ({ most }) =>
     `This file nests things more than ${most} deep, which no workbook does. It is not read.`,
   fileOfNewerVersion: ({ version, known }) =>
     `This workbook file was written by a newer Tarebook (version ${version} of the file; this one reads up to ${known}). Bring Tarebook up to date and read it again; nothing was changed.`,
   tooManyItems: ({ items, count, most }) => `This file holds ${count} ${items}; at most ${most} are read.`,
-  withoutFormulas: () => 'This file holds no list of formulas.',
-  nameUnreadable: () => 'The name of the workbook could not be read.',
-  scaleUnreadable: () => 'How the scale weighs could not be read; it is the usual one.',
+  withoutFormulas: 'This file holds no list of formulas.',
+  nameUnreadable: 'The name of the workbook could not be read.',
+  scaleUnreadable: 'How the scale weighs could not be read; it is the usual one.',
   listUnreadable: ({ item }) => `The ${item}s of this file could not be read.`,
   itemDamaged: item => `${itemWords(item)} is damaged and was left out.`,
   moreUnreadable: ({ count }) => `There are ${count} more things that could not be read.`,
@@ -82,13 +82,12 @@ export const dataSentences: Sentences<DataDiagnostic> = {
     `${formula} has ${inWords(count)} stages; a formula holds at most ${inWords(most)}. Bring it in in parts.`,
   linkTooLong: ({ formula, characters, most }) =>
     `${formula} is too long for a link: ${characters} characters, where ${most} get through everywhere. Send it as a file instead.`,
-  linkDamaged: () => 'This link is damaged or not whole. Ask for it again, or for the formula as a file.',
-  linkOverlong: () => 'This link is longer than any that Tarebook makes. It was not opened.',
-  linkWithoutFormula: () => 'There is no formula in this link.',
-  linkOfNewerVersion: () =>
-    'This link was made by a newer Tarebook. Bring this one up to date and open it again.',
-  linkUnpacksTooLarge: () => 'This link unpacks to more than any formula holds. It was not opened.',
-  browserWithoutStreams: () =>
+  linkDamaged: 'This link is damaged or not whole. Ask for it again, or for the formula as a file.',
+  linkOverlong: 'This link is longer than any that Tarebook makes. It was not opened.',
+  linkWithoutFormula: 'There is no formula in this link.',
+  linkOfNewerVersion: 'This link was made by a newer Tarebook. Bring this one up to date and open it again.',
+  linkUnpacksTooLarge: 'This link unpacks to more than any formula holds. It was not opened.',
+  browserWithoutStreams:
     'This browser cannot make or read such links: it is older than 2023. Send the formula as a file instead.',
   fieldNotUnderstood: ({ field, ...item }) =>
     `${itemWords(item)} has ${/^[aeiou]/.test(field) ? 'an' : 'a'} ${field} that is not understood; it is left out.`,

@@ -118,7 +118,12 @@ class RecipeReader {
     if (as !== 'blank') this.#last = as
     if (as === 'step' || as === 'note') this.#notes.push(text.trim())
     if (as === 'not understood')
-      this.problems.push({ where: { row: at + 1 }, severity: 'warning', message: `Row ${at + 1}: ${why}` })
+      this.problems.push({
+        where: { row: at + 1 },
+        severity: 'warning',
+        code: 'recipeRowNotUnderstood',
+        message: `Row ${at + 1}: ${why}`,
+      })
   }
 
   #lines(at: number, found: readonly Found[], stage = this.#stage): void {
@@ -318,6 +323,7 @@ class RecipeReader {
       this.problems.unshift({
         where: {},
         severity: 'error',
+        code: 'recipeWithoutIngredient',
         message: 'No ingredient was found in this text. Write each with its amount: 500 g flour.',
       })
     return { formula, lines, rest: this.rest, problems: this.problems }

@@ -1,5 +1,5 @@
 import type { FigureSheet } from '../../dough/sheet/figures.js'
-import { notConfirmed } from '../values/not-confirmed.js'
+import { isNotConfirmedNote } from '../values/not-confirmed.js'
 import { gramsSaid, type Printed, type PrintedLine, printedOf } from './printed.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
 
@@ -73,7 +73,7 @@ function stepsIn(note: string): Step[] {
   const lines = note
     .split(/\r\n?|\n|\u2028|\u2029/)
     .map(line => tidyText(line).replace(/^(?:[-*•]|\d+[.)])\s+/, ''))
-    .filter(line => line !== '' && !isYield.test(line) && !line.startsWith(notConfirmed))
+    .filter(line => line !== '' && !isYield.test(line) && !isNotConfirmedNote(line))
   const texts = lines.length === 1 ? lines[0]!.split(/(?<=[.!?…])\s+(?=\p{Lu})/u) : lines
   return texts.map(text => ({ '@type': 'HowToStep', text, ...timed([direction(text)]) }))
 }

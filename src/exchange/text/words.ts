@@ -13,8 +13,8 @@ export type TextDiagnostic =
     }
 
 export const textSentences: Sentences<TextDiagnostic> = {
-  textTooLong: () => 'This text is too long to be a formula. Bring in a file instead.',
-  textWithoutFormula: () => 'There is no formula in this text.',
+  textTooLong: 'This text is too long to be a formula. Bring in a file instead.',
+  textWithoutFormula: 'There is no formula in this text.',
   textBaseNotFound: ({ stage }) => `${stage} has no line of the name that is its base.`,
   textGiverNotFound: ({ row, ingredient }) =>
     `Line ${row} says that ${quoted(ingredient)} gives, but the final dough has no such line.`,

@@ -6,9 +6,9 @@ export interface Diagnostic {
 /** Of several diagnostics the one that a code stands for; one shape may serve several codes. */
 type Of<C, D extends Diagnostic> = D extends unknown ? (C extends D['code'] ? D : never) : never
 
-/** The sentences of a room in one language, one for each of its codes. */
+/** The sentences of a room in one language, one for each of its codes: as it is, or made from the figures. */
 export type Sentences<D extends Diagnostic> = {
-  readonly [C in D['code']]: (figures: Of<C, D>) => string
+  readonly [C in D['code']]: string | ((figures: Of<C, D>) => string)
 }
 
 /** A diagnostic with its sentence. Programs decide by the code; the message is for people. */
@@ -17,6 +17,9 @@ export type Worded<D extends Diagnostic = Diagnostic> = D & { readonly message: 
 /** What puts the diagnostics of a room into these sentences. */
 export const wording = <D extends Diagnostic>(sentences: Sentences<D>) => {
   // TypeScript cannot see that the sentence at a diagnostic's code takes that diagnostic's figures.
-  const byCode = sentences as unknown as Readonly<Record<string, (figures: D) => string>>
-  return (diagnostic: D): Worded<D> => ({ ...diagnostic, message: byCode[diagnostic.code]!(diagnostic) })
+  const byCode = sentences as unknown as Readonly<Record<string, string | ((figures: D) => string)>>
+  return (diagnostic: D): Worded<D> => {
+    const sentence = byCode[diagnostic.code]!
+    return { ...diagnostic, message: typeof sentence === 'string' ? sentence : sentence(diagnostic) }
+  }
 }

@@ -1,0 +1,41 @@
+import { type Sentences, type Worded, wording } from '../../engine/index.js'
+
+/** Why a stage or a name in an amount stands for nothing. Stages, lines and names go by what they are called. */
+export type OutlineDiagnostic =
+  | { readonly code: 'stageCircle'; readonly path: readonly string[] } // each takes the next, the last is the first
+  | { readonly code: 'nearName'; readonly written: string; readonly name: string }
+  | { readonly code: 'unknownName' | 'unknownStage'; readonly name: string }
+  | { readonly code: 'unknownInAmount' | 'unknownInStage'; readonly name: string; readonly stage: string }
+  | { readonly code: 'unitOfNothing'; readonly unit: string }
+  | {
+      readonly code: 'stageInUnits' | 'unitNotInLarder' | 'ingredientNotInLarder'
+      readonly unit: string
+      readonly ingredient: string
+    }
+
+const measureWords = (unit: string, ingredient: string): string =>
+  unit === 'each' ? `one ${ingredient} weighs` : `a ${unit} of ${ingredient} weighs`
+
+export const outlineSentences: Sentences<OutlineDiagnostic> = {
+  stageCircle: ({ path: [first, ...rest] }) =>
+    `${first} takes ${rest.join(', which takes ')}: a stage cannot be made of itself.`,
+  nearName: ({ written, name }) => `Nothing here is called ${written}. Did you mean ${name}?`,
+  unknownName: ({ name }) => `Nothing here is called ${name}.`,
+  unknownStage: ({ name }) => `No stage is called ${name}.`,
+  unknownInAmount: ({ name, stage }) =>
+    `Nothing in ${stage} is called ${name}. Write a weight such as 90 g, a percentage such as 20 %, or the name of a line.`,
+  unknownInStage: ({ name, stage }) => `Nothing in ${stage} is called ${name}.`,
+  unitOfNothing: ({ unit }) => `A ${unit} of what? Write it in grams.`,
+  stageInUnits: ({ unit, ingredient }) =>
+    `Nobody has said what a ${unit} of ${ingredient || 'this line'} weighs; write it in grams or per cent.`,
+  unitNotInLarder: ({ unit, ingredient }) =>
+    `The larder does not say what ${measureWords(unit, ingredient || 'this line')}; set it there, or write the amount in grams.`,
+  ingredientNotInLarder: ({ unit, ingredient }) => {
+    const name = ingredient || 'this line'
+    return `${name} is not in the larder, so nobody has said what ${measureWords(unit, name)}; define it there, or write the amount in grams.`
+  },
+}
+
+/** A diagnostic of stages and names with its sentence. */
+export const outlineProblem: (diagnostic: OutlineDiagnostic) => Worded<OutlineDiagnostic> =
+  wording(outlineSentences)
