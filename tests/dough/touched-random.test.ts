@@ -45,15 +45,15 @@ function shownBy(sheet: FigureSheet) {
 }
 type Shown = ReturnType<typeof shownBy>
 
-const isCircle = (sentence: string | undefined) =>
-  sentence?.includes(': a circle, so there is no figure') === true
+const isCircle = (told: { readonly code: string } | undefined) => told?.code === 'figuresInCircle'
 
 /**
  * As a sheet shows that has no past: without weights from before its holds lost their answer. Circles that
  * share lines can each be spelled; which one is, is left open, and so are the errors told where one is.
  */
 function withoutPast(shown: Shown): Shown {
-  const said = (sentence: string | undefined) => (isCircle(sentence) ? 'a circle' : sentence)
+  const said = <T extends { readonly code: string }>(told: T | undefined): T | undefined =>
+    isCircle(told) ? ({ code: 'figuresInCircle' } as unknown as T) : told
   const lines = new Map(
     [...shown.lines].map(([id, line]) => {
       const past = line.isStale ? { weight: undefined, percent: undefined, isStale: false } : {}
@@ -71,7 +71,7 @@ function withoutPast(shown: Shown): Shown {
   )
   const readings = new Map([...shown.readings].map(([name, r]) => [name, { ...r, why: said(r.why) }]))
   const jottings = new Map([...shown.jottings].map(([id, j]) => [id, { ...j, problem: said(j.problem) }]))
-  const circles = shown.problems.some(p => isCircle(p.message))
+  const circles = shown.problems.some(isCircle)
   const problems = circles ? shown.problems.filter(p => p.severity !== 'error') : shown.problems
   return { ...shown, lines, stages, readings, jottings, problems }
 }

@@ -104,9 +104,9 @@ test('a problem that names another line is touched when that is called otherwise
       water = 20 * salt`)
   const sheet = openSheet(formula)
   const water = idOf(formula, 'Final dough', 'water')
-  assert.match(sheet.line(water).problem!, /^salt in Final dough: /)
+  assert.match(sheet.line(water).problem!.message, /^salt in Final dough: /)
   const touched = sheet.update(withStages(formula, stage => ({ ...stage, name: 'Dough' })))
-  assert.match(sheet.line(water).problem!, /^salt in Dough: /)
+  assert.match(sheet.line(water).problem!.message, /^salt in Dough: /)
   assert.ok(touched.lines.has(water))
 })
 
