@@ -6,7 +6,7 @@ import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
 /** What the cells of a column look like. */
-interface Looks {
+export interface Looks {
   readonly at: number
   readonly filled: number
   readonly numbers: number // with or without a unit
@@ -22,7 +22,11 @@ interface Looks {
 const unitCell = /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i
 const cellIn = ({ cells }: ForeignRow, at: number): string => (cells[at] ?? '').trim()
 
-function looksOf(rows: readonly ForeignRow[], at: number, names: Names): Looks {
+/** What each of the first columns holds. */
+export const looksOf = (rows: readonly ForeignRow[], width: number, names: Names): Looks[] =>
+  Array.from({ length: width }, (_, at) => looksAt(rows, at, names))
+
+function looksAt(rows: readonly ForeignRow[], at: number, names: Names): Looks {
   const values: (number | undefined)[] = []
   const texts = new Set<string>()
   const [known, stages]: [string[], string[]] = [[], []]
@@ -97,13 +101,7 @@ function stageColumnsIn(headings: readonly string[], looks: readonly Looks[]): n
 }
 
 /** Where tables of one shape stand side by side, the columns of their names: known ingredients, and numbers behind them. */
-export function besideIn(
-  headings: readonly string[],
-  body: readonly ForeignRow[],
-  width: number,
-  names: Names,
-): readonly number[] {
-  const looks = Array.from({ length: width }, (_, at) => looksOf(body, at, names))
+export function besideIn(headings: readonly string[], looks: readonly Looks[]): readonly number[] {
   const starts = looks.flatMap(({ at, filled, known, stages }) =>
     known.length > 0 && (known.length + stages.length) * 2 > filled ? [at] : [],
   )
@@ -141,11 +139,11 @@ export class ColumnGuesser {
   constructor(
     readonly headings: readonly string[],
     readonly body: readonly ForeignRow[],
-    width: number,
+    looks: readonly Looks[],
     delimiter: string,
     readonly names: Names,
   ) {
-    this.#looks = Array.from({ length: width }, (_, at) => looksOf(body, at, names))
+    this.#looks = looks
     const headed = this.#looks.map(({ at }) => headingUse(headings[at] ?? ''))
     const ofStages = stageColumnsIn(headings, this.#looks)
     for (const looks of this.#looks) this.#headed(looks, headed[looks.at], ofStages)

@@ -2,7 +2,7 @@ import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
 import { decimalOf, numberIn } from './cells.js'
-import { besideIn, ColumnGuesser, isBrokenNumber } from './column-uses.js'
+import { besideIn, ColumnGuesser, isBrokenNumber, looksOf } from './column-uses.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
 import { isBlankRow, split } from './split.js'
@@ -185,8 +185,9 @@ function columnsOf(
   names: Names,
 ): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const [first, ...others] = besideIn(headings, sample, width, names)
-  if (first === undefined) return new ColumnGuesser(headings, sample, width, delimiter, names)
+  const looks = looksOf(sample, width, names)
+  const [first, ...others] = besideIn(headings, looks)
+  if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
   // tables side by side hold the same things: one guess for all, by the rows of all
   const size = others[0]! - first
   const together = [first, ...others].flatMap(start =>
@@ -195,7 +196,13 @@ function columnsOf(
       cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
     })),
   )
-  const { uses, guesses } = new ColumnGuesser(headings, together, first + size, delimiter, names)
+  const { uses, guesses } = new ColumnGuesser(
+    headings,
+    together,
+    looksOf(together, first + size, names),
+    delimiter,
+    names,
+  )
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const

@@ -6,7 +6,7 @@ import { isAmountUse, signsOf } from './cells.js'
 import { Told } from './draft.js'
 import { finish } from './finish.js'
 import { LineMaker } from './row-amounts.js'
-import { labelOf, type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
+import { Label, type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
 import { RowKinds } from './row-kinds.js'
 import { isBlankRow } from './split.js'
 import {
@@ -76,7 +76,7 @@ export function readTable(
   const told = new Told()
   const lines = new LineMaker(names, told, rows, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
-  const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
+  const label = new Label(table.headings[columns.indexOf('ingredient')] ?? '')
   const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)

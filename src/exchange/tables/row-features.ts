@@ -56,31 +56,47 @@ export function gramsOf(quantity: Quantity | undefined, name: string, names: Nam
   return each === undefined ? undefined : each * count
 }
 
-/** What a name by itself tells. */
-export interface Label {
-  readonly name: string // without its number, marks, and what stands in brackets
-  readonly remark: string
-  readonly hasColon: boolean
-  readonly isStage: boolean
-  readonly isFinal: boolean
-  readonly isRemark: boolean
-  readonly isFact: boolean // tells of the dough, not of an ingredient
-  readonly total: ReturnType<typeof totalOf>
-  readonly isTotalWord: boolean
-  readonly isOfTotals: boolean
-}
+/** What a name by itself tells; worked out when asked. */
+export class Label {
+  #heading: ReturnType<typeof headingName> | undefined
+  #is: 'total' | 'dough' | 'fact' | 'other' | undefined
 
-export const labelOf = (text: string): Label => ({
-  ...headingName(text),
-  hasColon: /:\s*$/.test(text) || /^[^:]*\p{L}:\s+\d/u.test(text),
-  isStage: isStageName(headingName(text).name),
-  isFinal: isFinalDough(headingName(text).name),
-  isRemark: isRemark(text),
-  isFact: isFact(text),
-  total: totalOf(text),
-  isTotalWord: isTotalWord(text),
-  isOfTotals: isOfTotals(text),
-})
+  constructor(readonly text: string) {}
+
+  /** Without its number, marks, and what stands in brackets. */
+  get name(): string {
+    return this.#apart.name
+  }
+  get remark(): string {
+    return this.#apart.remark
+  }
+  get hasColon(): boolean {
+    return /:\s*$/.test(this.text) || /^[^:]*\p{L}:\s+\d/u.test(this.text)
+  }
+  get isStage(): boolean {
+    return isStageName(this.name)
+  }
+  get isFinal(): boolean {
+    return isFinalDough(this.name)
+  }
+  get isRemark(): boolean {
+    return isRemark(this.text)
+  }
+  get isOfTotals(): boolean {
+    return isOfTotals(this.text)
+  }
+  /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
+  get is(): 'total' | 'dough' | 'fact' | 'other' {
+    const { text } = this
+    this.#is ??= totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other'
+    return this.#is
+  }
+
+  get #apart() {
+    this.#heading ??= headingName(this.text)
+    return this.#heading
+  }
+}
 
 export interface AmountCell {
   readonly use: AmountUse
@@ -145,7 +161,7 @@ const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
   readonly #cells = new Map<AmountUse, (cell: string) => CellRead>()
-  readonly #label = onceEach(labelOf)
+  readonly #label = onceEach(text => new Label(text))
   readonly #headings: readonly string[]
   readonly #unnamed = this.#label('')
 
@@ -264,7 +280,7 @@ export class RowSorter {
     const is =
       part !== 'all' && text === '' && given.length === 0 && note === ''
         ? 'blank'
-        : kindOf(text, label, name, stage, amounts)
+        : kindOf(label, name, stage, amounts)
     return {
       row,
       is,
@@ -279,17 +295,12 @@ export class RowSorter {
   }
 }
 
-function kindOf(
-  text: string,
-  { total, isTotalWord: isSaid, isFact: isOfDough }: Label,
-  name: string,
-  stage: string,
-  amounts: readonly AmountCell[],
-): Row['is'] {
+function kindOf({ text, is }: Label, name: string, stage: string, amounts: readonly AmountCell[]): Row['is'] {
+  const isTotal = is === 'total' || is === 'dough'
   if (text === '') return amounts.length > 0 ? 'amounts' : 'notes'
-  if (total !== undefined && (name === '' || amounts.length > 0 || (stage === '' && isSaid))) return 'total'
+  if (isTotal && (name === '' || amounts.length > 0 || (stage === '' && is === 'total'))) return 'total'
   if (amounts.length === 0) return 'name'
   if (name === '') return 'amounts'
   const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why !== 'notEdible')
-  return isOfDough || !isEdible ? 'fact' : 'line'
+  return is === 'fact' || !isEdible ? 'fact' : 'line'
 }
