@@ -1,5 +1,4 @@
 import { tidy } from '../../dough/document/words.js'
-import type { Quantity } from './cells.js'
 import {
   type DraftFormula,
   type DraftLine,
@@ -10,6 +9,7 @@ import {
   type Told,
 } from './draft.js'
 import type { Names } from './row-features.js'
+import type { Quantity } from './table-cells.js'
 import type { TotalCheck } from './types.js'
 import { wordsOf } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
@@ -178,11 +178,10 @@ interface Candidate {
 }
 
 /** How much of a line is flour, or water, starters taken apart. */
-function part(line: DraftLine, kind: 'flour' | 'water', names: Names): number {
-  if (line.kind === kind) return 1
-  const countsAs = line.takes ? undefined : names.find(line.ingredient)?.countsAs
-  if (countsAs?.kind !== 'starter') return 0
-  return (kind === 'flour' ? 1 : countsAs.hydration) / (1 + countsAs.hydration)
+function part({ kind, takes, ingredient }: DraftLine, of: 'flour' | 'water', names: Names): number {
+  const countsAs = takes ? undefined : names.find(ingredient)?.countsAs
+  if (kind === of || countsAs?.kind !== 'starter') return kind === of ? 1 : 0
+  return (of === 'flour' ? 1 : countsAs.hydration) / (1 + countsAs.hydration)
 }
 
 /** What a total may be the sum of: the likeliest first. */
@@ -258,7 +257,6 @@ function check(
   printed: Quantity,
   { row, label: said }: PrintedTotal,
   found: readonly Computed[],
-  isOneOfMany: boolean,
 ): TotalCheck {
   const unit = printed.percent === undefined ? 'grams' : 'percent'
   const value = printed.percent ?? printed.grams ?? 0
@@ -277,9 +275,7 @@ function check(
       ? { code: 'totalIsNoWeight', name, text: printed.text }
       : rows.length > 0
         ? { code: 'totalOfUnknownFigures', ...of, rows }
-        : isOneOfMany
-          ? { code: 'totalOfMany', ...of, most: mostTotals }
-          : { code: 'totalOfUnknown', ...of, label }
+        : { code: 'totalOfUnknown', ...of, label }
     return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
   }
   const computed = chosen.sum
@@ -302,12 +298,11 @@ export function checkTotals(
     formula.stages.flatMap(stage => stage.lines.map(line => [line, bases.get(stage)] as const)),
   )
   return formula.totals.flatMap((total, at) => {
-    const isOneOfMany = at >= mostTotals
-    const among = isOneOfMany ? [] : candidates(total, formula, final, names)
+    const among = at < mostTotals ? candidates(total, formula, final, names) : []
     return total.quantities.map(printed => {
       const unit = printed.percent === undefined ? 'grams' : 'percent'
       const found = among.map(candidate => compute(candidate, unit, line => byLine.get(line)))
-      return check(printed, total, found, isOneOfMany)
+      return check(printed, total, found)
     })
   })
 }

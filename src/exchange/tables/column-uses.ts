@@ -1,5 +1,5 @@
-import { isAmountUse, isName, readCell } from './cells.js'
 import type { Names } from './row-features.js'
+import { isAmountUse, isName, readCell } from './table-cells.js'
 import { type ColumnUse, columnUses, type ForeignRow, type Guess } from './types.js'
 import { stageOver } from './views.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'

@@ -1,11 +1,10 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { columnOf } from '../csv/columns.js'
-import { decimalOf, numberIn } from './cells.js'
 import { besideIn, ColumnGuesser, isBrokenNumber, looksOf } from './column-uses.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
-import { isBlankRow, split } from './split.js'
+import { decimalOf, isBlankRow, numberIn, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,

@@ -2,13 +2,11 @@ import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { Builder } from './build.js'
-import { isAmountUse, signsOf } from './cells.js'
-import { Told } from './draft.js'
+import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
-import { LineMaker } from './row-amounts.js'
-import { Label, type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
+import { type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
 import { RowKinds } from './row-kinds.js'
-import { isBlankRow } from './split.js'
+import { isAmountUse, isBlankRow, signsOf } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -21,7 +19,7 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import { titleName } from './vocabulary.js'
+import { Label, titleName } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
 /** Nothing was read, for this reason. */

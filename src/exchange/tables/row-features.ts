@@ -2,20 +2,17 @@ import { gramsPerMeasure } from '../../dough/amounts/measures.js'
 import type { CountsAs } from '../../dough/document/formula.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
-import { type AmountUse, type CellRead, isAmountUse, type Quantity, readCell } from './cells.js'
-import { gaps, isBlankRow } from './split.js'
-import type { ColumnUse, ForeignRow, Mapping } from './types.js'
 import {
-  folded,
-  headingName,
-  isFact,
-  isFinalDough,
-  isOfTotals,
-  isRemark,
-  isStageName,
-  isTotalWord,
-  totalOf,
-} from './vocabulary.js'
+  type AmountUse,
+  type CellRead,
+  gaps,
+  isAmountUse,
+  isBlankRow,
+  type Quantity,
+  readCell,
+} from './table-cells.js'
+import type { ColumnUse, ForeignRow, Mapping } from './types.js'
+import { folded, Label } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */
@@ -54,48 +51,6 @@ export function gramsOf(quantity: Quantity | undefined, name: string, names: Nam
   const ingredient = names.find(name) ?? (names.kind(name) === 'water' ? names.find('Water') : undefined)
   const each = ingredient && gramsPerMeasure(ingredient, unit)
   return each === undefined ? undefined : each * count
-}
-
-/** What a name by itself tells; worked out when asked. */
-export class Label {
-  #heading: ReturnType<typeof headingName> | undefined
-  #is: 'total' | 'dough' | 'fact' | 'other' | undefined
-
-  constructor(readonly text: string) {}
-
-  /** Without its number, marks, and what stands in brackets. */
-  get name(): string {
-    return this.#apart.name
-  }
-  get remark(): string {
-    return this.#apart.remark
-  }
-  get hasColon(): boolean {
-    return /:\s*$/.test(this.text) || /^[^:]*\p{L}:\s+\d/u.test(this.text)
-  }
-  get isStage(): boolean {
-    return isStageName(this.name)
-  }
-  get isFinal(): boolean {
-    return isFinalDough(this.name)
-  }
-  get isRemark(): boolean {
-    return isRemark(this.text)
-  }
-  get isOfTotals(): boolean {
-    return isOfTotals(this.text)
-  }
-  /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
-  get is(): 'total' | 'dough' | 'fact' | 'other' {
-    const { text } = this
-    this.#is ??= totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other'
-    return this.#is
-  }
-
-  get #apart() {
-    this.#heading ??= headingName(this.text)
-    return this.#heading
-  }
 }
 
 export interface AmountCell {

@@ -1,5 +1,5 @@
-import { isAmountUse } from './cells.js'
 import type { Row, View } from './row-features.js'
+import { isAmountUse } from './table-cells.js'
 import type { ColumnUse, Mapping } from './types.js'
 import { headingName, headingUse, isStageName } from './vocabulary.js'
 

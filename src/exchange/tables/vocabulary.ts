@@ -129,7 +129,7 @@ const totalWords =
 export const isTotalWord = (name: string): boolean => total.test(folded(headingName(name).name))
 
 /** `Totals`, `Total formula`: may rows of totals stand below it? */
-export const isOfTotals = (name: string): boolean =>
+const isOfTotals = (name: string): boolean =>
   /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
     folded(headingName(name).name),
   )
@@ -148,7 +148,7 @@ export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly 
 }
 
 /** A row of this name tells of the dough and is no ingredient: its hydration, how many loaves, its temperature. */
-export const isFact = (name: string): boolean =>
+const isFact = (name: string): boolean =>
   name.length <= longest &&
   /^(?:(?:true |total |overall |dough |final )*hydrat(?:ion|ation)|ta|teigausbeute|(?:dough )?yield|makes|pieces?|loaf|loaves|brote|pains|rendement|stuckzahl|anzahl(?: stuck)?|(?:piece|loaf|scaling) weight|stuckgewicht|teigeinlage|(?:desired )?(?:dough )?temp(?:erature|eratur)?|ddt|teigtemperatur|prefermented flour)(?![a-z])/.test(
     folded(name),
@@ -161,3 +161,45 @@ export const isRemark = (text: string): boolean =>
   /^(?:notes?|nb|method|tip|source|date|datum|hinweis|anmerkung|bemerkung|zubereitung|remarque|methode|quelle)(?![a-z])/.test(
     folded(text),
   )
+
+/** What a name by itself tells; worked out when asked. */
+export class Label {
+  #heading: ReturnType<typeof headingName> | undefined
+  #is: 'total' | 'dough' | 'fact' | 'other' | undefined
+
+  constructor(readonly text: string) {}
+
+  /** Without its number, marks, and what stands in brackets. */
+  get name(): string {
+    return this.#apart.name
+  }
+  get remark(): string {
+    return this.#apart.remark
+  }
+  get hasColon(): boolean {
+    return /:\s*$/.test(this.text) || /^[^:]*\p{L}:\s+\d/u.test(this.text)
+  }
+  get isStage(): boolean {
+    return isStageName(this.name)
+  }
+  get isFinal(): boolean {
+    return isFinalDough(this.name)
+  }
+  get isRemark(): boolean {
+    return isRemark(this.text)
+  }
+  get isOfTotals(): boolean {
+    return isOfTotals(this.text)
+  }
+  /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
+  get is(): 'total' | 'dough' | 'fact' | 'other' {
+    const { text } = this
+    this.#is ??= totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other'
+    return this.#is
+  }
+
+  get #apart() {
+    this.#heading ??= headingName(this.text)
+    return this.#heading
+  }
+}

@@ -184,8 +184,6 @@ const facts = {
   totalIsNoWeight: 'The file says {name} {text}; it was not compared, for it is no weight.',
   totalOfUnknownFigures:
     'The file says {name} {printed:figure}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
-  totalOfMany:
-    'The file says {name} {printed:figure}; it was not compared, for there are more than {most} totals.',
   totalOfUnknown:
     'The file says {name} {printed:figure}; it was not compared, for it is not known what {label} adds up.',
 } as const
