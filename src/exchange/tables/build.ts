@@ -73,7 +73,7 @@ export class Builder {
     if (this.#overColumn?.lines.length === 0) stages.splice(stages.indexOf(this.#overColumn), 1)
     for (const column of ['formula', 'stage'] as const) {
       const rows = this.#carried[column]
-      if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column }, rows[0])
+      if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column, row: rows[0]! })
     }
   }
 
@@ -107,7 +107,7 @@ export class Builder {
 
   #lost(row: Row, why: Reason): void {
     this.reads.push({ row: row.row, became: 'not understood', text: textOf(row), why: inWords(why) })
-    this.told.say(why, row.row)
+    this.told.say({ ...why, row: row.row })
   }
 
   #note(row: Row, why: string | undefined): void {
@@ -146,12 +146,12 @@ export class Builder {
   #again(row: number, name: string): void {
     const formula = this.#inFormula()
     if (!formula.stages.some(stage => isFinalDough(stage.name) && stage.lines.length > 0))
-      return this.told.sayOf({ code: 'headedAgain', row, name })
+      return this.told.say({ code: 'headedAgain', row, name })
     const base = formula.name.replace(/ \(\d+\)$/, '')
     const namesakes = (this.#namesakes.get(base) ?? 1) + 1
     this.#namesakes.set(base, namesakes)
     const another = this.#begin(`${base} (${namesakes})`)
-    this.told.sayOf({ code: 'anotherFormula', row, name, formula: another.name })
+    this.told.say({ code: 'anotherFormula', row, name, formula: another.name })
   }
 
   #line(row: Row, block: readonly string[] | undefined): void {
@@ -168,8 +168,8 @@ export class Builder {
     const { stages } = this.mapping
     if (stages === 'none' || stages === 'column' || stages === 'blocks') return stages === 'blocks'
     const isAnother = stage.hasTotal || !stage.isNamed || block.some(line => stage.has(line))
-    if (isAnother) this.told.sayOf({ code: 'anotherStage', row, name })
-    else this.told.sayOf({ code: 'partOfTheStage', row, name, stage: stage.name })
+    if (isAnother) this.told.say({ code: 'anotherStage', row, name })
+    else this.told.say({ code: 'partOfTheStage', row, name, stage: stage.name })
     return isAnother
   }
 

@@ -66,10 +66,10 @@ function isOff({ weight, percent: { percent: share, step } }: Both, base: Base):
 
 function tellOff(off: readonly Both[], base: number, name: string, told: Told): void {
   if (off.length > 5)
-    return told.say({ code: 'percentagesOff', rows: off.map(line => line.row), name, base }, off[0]!.row)
+    return told.say({ code: 'percentagesOff', rows: off.map(line => line.row), name, base, row: off[0]!.row })
   for (const { row, ingredient, weight, percent } of off) {
     const figures = { percent: percent.percent, weight: weight.grams, base, share: percent.percent * base }
-    told.sayOf({ code: 'percentageOff', row, name: ingredient, ...figures })
+    told.say({ code: 'percentageOff', row, name: ingredient, ...figures })
   }
 }
 
@@ -109,10 +109,10 @@ export function choose(formula: DraftFormula, final: DraftStage, told: Told): Ke
   const flourWeight = offOwn === 0 ? finerOf(final) : undefined
   const tell = (totalsAgree: boolean) => {
     if (flourWeight === undefined)
-      told.say({ code: 'weightsKept', name, agree: agree && totalsAgree }, first.row)
+      told.say({ code: 'weightsKept', name, agree: agree && totalsAgree, row: first.row })
     else {
       const figures = { name, final: final.name, flour: flourWeight, agree: totalsAgree }
-      told.say({ code: 'percentagesKept', ...figures }, first.row)
+      told.say({ code: 'percentagesKept', ...figures, row: first.row })
     }
     tellOtherBases(formula, isOfAll, first.row, told)
   }
@@ -133,10 +133,10 @@ function tellOtherBases({ name, stages }: DraftFormula, isOfAll: boolean, row: n
   if (!other) return
   const all = sumOf(shares.map(({ share }) => share))!
   if (shares.length > 1 && (isOfAll || Math.abs(all - 1) <= 0.005))
-    told.say({ code: 'shownAnewOfAllFlour', name }, row)
+    told.say({ code: 'shownAnewOfAllFlour', name, row })
   else if (others.length === 0)
-    told.say({ code: 'percentagesShownAnew', name: other.stage, share: other.share }, row)
-  else told.say({ code: 'severalShownAnew', stages: others.length + 1 }, row)
+    told.say({ code: 'percentagesShownAnew', name: other.stage, share: other.share, row })
+  else told.say({ code: 'severalShownAnew', stages: others.length + 1, row })
 }
 
 /** Percentages alone, of all the flour in the dough instead of each stage's own: weights for 1000 g of flour. */
@@ -152,22 +152,7 @@ function ofAllFlour({ name, stages, lines }: DraftFormula, final: DraftStage, to
     line.weight = { ...rest, text: `${grams} g`, grams, step: step * 1000 }
     line.percent = undefined
   }
-  told.say({ code: 'ofAllFlour', name, final: final.name, all, own }, lines[0]!.row)
-}
-
-/** Shares of 1 where percentages are meant, as programs write them: flours that add to 1, and no sign of per cent. */
-export function asPercentages({ stages }: DraftFormula, told: Told): void {
-  for (const { name, lines, flours } of stages) {
-    const shares = lines.filter(line => line.percent !== undefined)
-    const sum = sumOf(flours.map(line => line.percent?.percent ?? 0)) ?? 0
-    if (!shares.every(line => line.percent!.bare) || Math.abs(sum - 0.01) > 1e-5) continue
-    for (const line of shares) {
-      const { percent = 0, step, ...rest } = line.percent!
-      const share = tidy(percent * 100)
-      line.percent = { ...rest, text: `${tidy(share * 100)}%`, percent: share, step: step * 100 }
-    }
-    told.say({ code: 'sharesOfOne', name: name || 'the dough' }, shares[0]!.row)
-  }
+  told.say({ code: 'ofAllFlour', name, final: final.name, all, own, row: lines[0]!.row })
 }
 
 /** Lines that a total may be the sum of; `share` is how much of each counts, 1 when left out. */

@@ -141,14 +141,11 @@ export class DraftFormula {
 export class Told {
   readonly problems: Problem[] = []
 
-  say(reason: Reason, row?: number, formula?: string): void {
+  /** With the row that it is of, whether its sentence names it or not. */
+  say(reason: Reason & { readonly row?: number }, formula?: string): void {
+    const { row, ...rest } = reason
     const where = { ...(row === undefined ? {} : { row }), ...(formula === undefined ? {} : { formula }) }
-    this.problems.push({ ...reason, where, severity: severityOf(reason), message: inWords(reason) })
-  }
-
-  /** Of a row, which the reason names. */
-  sayOf(reason: Reason & { readonly row: number }): void {
-    this.say(reason, reason.row)
+    this.problems.push({ ...rest, where, severity: severityOf(reason), message: inWords(reason) })
   }
 }
 
@@ -182,9 +179,9 @@ export class LineMaker {
     for (const { cell, read: not } of row.amounts) {
       if (not.is === 'quantity') continue
       notes.push(cell)
-      this.told.sayOf({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
+      this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
-    if (row.amounts.length === 0) this.told.sayOf({ code: 'withoutAnAmount', ...of })
+    if (row.amounts.length === 0) this.told.say({ code: 'withoutAnAmount', ...of })
     const percent = read.find(cell => !isWeight(cell))?.read
     const weight = this.#weight(row, read.filter(isWeight))
     for (const quantity of [weight, percent]) if (quantity) this.#tell(row, quantity, notes)
@@ -192,7 +189,7 @@ export class LineMaker {
       this.#bare.push(number)
     const ingredient = this.#nameOf(said, notes)
     if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
-      this.told.sayOf({
+      this.told.say({
         code: 'countedEggs',
         row: number,
         name: ingredient,
@@ -224,10 +221,10 @@ export class LineMaker {
   #tell({ row, name }: Row, { remark, text, doubt }: Quantity, notes: string[]): void {
     if (remark) {
       notes.push(remark)
-      if (text !== remark) this.told.sayOf({ code: 'readAs', row, name, cell: remark, amount: text })
+      if (text !== remark) this.told.say({ code: 'readAs', row, name, cell: remark, amount: text })
     }
     if (doubt !== undefined && !this.isMarkSure)
-      this.told.sayOf({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
+      this.told.say({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
   }
 
   /** The first of several weights; the others are compared with it. */
@@ -241,13 +238,13 @@ export class LineMaker {
     for (const { cell, read } of others) {
       const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
       if (a === undefined || b === undefined || isWithin(a - b, (first.read.step + read.step) / 2)) continue
-      this.told.sayOf({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })
+      this.told.say({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })
     }
     return first.read
   }
 
   finish(): void {
-    if (this.#bare.length > 0) this.told.say({ code: 'withoutUnits', rows: this.#bare }, this.#bare[0])
+    if (this.#bare.length > 0) this.told.say({ code: 'withoutUnits', rows: this.#bare, row: this.#bare[0]! })
   }
 }
 

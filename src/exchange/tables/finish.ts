@@ -1,7 +1,8 @@
 import { type Formula, type Line, nameKey, usualFlourWeight } from '../../dough/document/formula.js'
+import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
 import { distinct } from '../values/distinct.js'
-import { asPercentages, checkTotals, choose } from './check.js'
+import { checkTotals, choose } from './check.js'
 import { type DraftFormula, type DraftStage, sumOf, type Told } from './draft.js'
 import type { Names } from './row-features.js'
 import type { RowRead, TotalCheck } from './types.js'
@@ -18,7 +19,11 @@ function orderStages(formula: DraftFormula, told: Told): DraftStage {
   if (final !== last) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
-    told.say({ code: 'finalDoughLast', name: final.name }, final.lines[0]?.row)
+    told.say({
+      code: 'finalDoughLast',
+      name: final.name,
+      ...(final.lines[0] ? { row: final.lines[0].row } : {}),
+    })
   }
   return final
 }
@@ -46,8 +51,8 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
     const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
     const name = taker ?? `Stage ${at + 1}`
     stage.name = name
-    if (taker) told.sayOf({ code: 'namedByItsTaker', row, name, final: final.name })
-    else told.sayOf({ code: 'stageWithoutAName', row, name })
+    if (taker) told.say({ code: 'namedByItsTaker', row, name, final: final.name })
+    else told.say({ code: 'stageWithoutAName', row, name })
   })
   const names = distinct(formula.stages.map(({ name }) => name))
   formula.stages.forEach((stage, at) => {
@@ -80,8 +85,23 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
       .flatMap(({ lines }) => lines)
       .find(({ takes, ingredient }) => !takes && ` ${wordsOf(ingredient)} `.includes(words))
     const { name } = stage
-    if (like) told.sayOf({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
-    else told.say({ code: 'notTaken', name }, stage.lines[0]!.row)
+    if (like) told.say({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
+    else told.say({ code: 'notTaken', name, row: stage.lines[0]!.row })
+  }
+}
+
+/** Shares of 1 where percentages are meant, as programs write them: flours that add to 1, and no sign of per cent. */
+function asPercentages({ stages }: DraftFormula, told: Told): void {
+  for (const { name, lines, flours } of stages) {
+    const shares = lines.filter(line => line.percent !== undefined)
+    const sum = sumOf(flours.map(line => line.percent?.percent ?? 0)) ?? 0
+    if (!shares.every(line => line.percent!.bare) || Math.abs(sum - 0.01) > 1e-5) continue
+    for (const line of shares) {
+      const { percent = 0, step, ...rest } = line.percent!
+      const share = tidy(percent * 100)
+      line.percent = { ...rest, text: `${tidy(share * 100)}%`, percent: share, step: step * 100 }
+    }
+    told.say({ code: 'sharesOfOne', name: name || 'the dough', row: shares[0]!.row })
   }
 }
 
@@ -111,7 +131,7 @@ export function finish(draft: DraftFormula, names: Names, told: Told): Finished 
   const totals = checkTotals(draft, final, basesOf(draft, final, flourWeight), names)
   for (const { row, verdict, computed = 0, unit, printed, name } of totals) {
     const figures = { name, printed: { unit, value: printed }, computed: { unit, value: computed } }
-    if (verdict === 'differs') told.say({ code: 'totalDiffers', ...figures }, row, draft.id)
+    if (verdict === 'differs') told.say({ code: 'totalDiffers', ...figures, row }, draft.id)
   }
   tell(totals.every(({ verdict }) => verdict !== 'differs'))
   const note = draft.notes.join('\n')

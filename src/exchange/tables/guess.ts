@@ -1,7 +1,7 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
-import { columnOf } from '../csv/columns.js'
 import { besideIn, ColumnGuesser, isBrokenNumber, looksOf } from './column-uses.js'
+import { isPlain, ownColumns } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
 import { decimalOf, isBlankRow, numberIn, split } from './table-cells.js'
@@ -208,28 +208,6 @@ function columnsOf(
     return { about: 'column', column: at, ask: true, reason }
   })
   return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
-}
-
-/** The columns of Tarebook's own files; undefined where a heading is none of them. */
-function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
-  const columns = headings.map(columnOf)
-  if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
-  if (columns.some((column, at) => column === undefined && headings[at]!.trim() !== '')) return undefined
-  const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
-  return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
-}
-
-/** Is it a file that Tarebook could have written, without totals and headings between its rows? */
-function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
-  const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
-  if (headings.some(heading => telling.includes(columnOf(heading)))) return true
-  const last = sorted.findLastIndex(({ is }) => is !== 'blank')
-  return sorted.every(
-    ({ is, name, label }, at) =>
-      is === 'line' ||
-      (is === 'blank' && at > last) ||
-      (is === 'name' && !label.isStage && names.isIngredient(name)),
-  )
 }
 
 interface Seen extends RowKind {

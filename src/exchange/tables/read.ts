@@ -1,5 +1,6 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
+import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
@@ -122,7 +123,7 @@ function together(
   const byRow = new Map<number, RowRead>()
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
-  for (const { row, broken: why } of broken) if (why) told.say(why, row)
+  for (const { row, broken: why } of broken) if (why) told.say({ ...why, row })
   for (const draft of builder.formulas) {
     if (draft.lines.length === 0) {
       told.say({ code: 'formulaWithoutLines', name: draft.name })
@@ -160,6 +161,28 @@ const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => (
     .filter(Boolean)
     .join(' '),
 })
+
+/** The columns of Tarebook's own files; undefined where a heading is none of them. */
+export function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
+  const columns = headings.map(columnOf)
+  if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
+  if (columns.some((column, at) => column === undefined && headings[at]!.trim() !== '')) return undefined
+  const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
+  return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
+}
+
+/** Is it a file that Tarebook could have written, without totals and headings between its rows? */
+export function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
+  const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
+  if (headings.some(heading => telling.includes(columnOf(heading)))) return true
+  const last = sorted.findLastIndex(({ is }) => is !== 'blank')
+  return sorted.every(
+    ({ is, name, label }, at) =>
+      is === 'line' ||
+      (is === 'blank' && at > last) ||
+      (is === 'name' && !label.isStage && names.isIngredient(name)),
+  )
+}
 
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */
 function readOwn(table: ForeignTable, larder: Larder): TableRead {

@@ -249,7 +249,7 @@ type FigureSaid<How> = How extends keyof Said
 type Figures<S> = S extends `${string}{${infer Braced}}${infer Rest}`
   ? (Braced extends `${infer Name}:${infer How}`
       ? { readonly [N in Name]: FigureSaid<How> }
-      : { readonly [N in Braced]: number | string }) &
+      : { readonly [N in Braced]: N extends 'row' ? number : number | string }) &
       Figures<Rest>
   : unknown
 type ReasonOf<S> = { [C in keyof S]: { readonly code: C } & Figures<S[C]> }[keyof S]
