@@ -13,6 +13,7 @@ import { expressionSentences } from '../../src/engine/expression/words.js'
 import { graphSentences } from '../../src/engine/graph/words.js'
 import { csvSentences } from '../../src/exchange/csv/words.js'
 import { dataSentences } from '../../src/exchange/data/words.js'
+import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
 import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
@@ -22,7 +23,6 @@ const notMoved: readonly string[] = [
   'src/dough/amounts',
   'src/exchange/arriving',
   'src/exchange/recipe',
-  'src/exchange/tables',
   'components/batch',
   'components/beside',
   'components/bring-in',
@@ -56,6 +56,7 @@ const allSentences: Readonly<Record<string, object>> = {
   rebaseSentences,
   sheetSentences,
   storageSentences,
+  tableSentences,
   textSentences,
 }
 

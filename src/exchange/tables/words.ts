@@ -1,4 +1,5 @@
 import { grams, per100 } from '../../dough/document/words.js'
+import { type Sentences, wording } from '../../engine/index.js'
 import { quoted } from '../csv/row.js'
 
 // Figures stand in braces, each with how it is said: `{weight:grams}`. Of `{rows:gives|give}` the first is said of a single
@@ -260,8 +261,14 @@ export type RowReason = keyof typeof rowReasons
 export type NoAmount = keyof typeof noAmounts
 export type ColumnReason = Extract<Reason, { readonly column: Column }>['code']
 
+// each template says by itself which figures it needs, which is what `Figures` reads off it
+export const tableSentences: Sentences<Reason> = Object.fromEntries(
+  Object.entries(all).map(([code, sentence]) => [code, (figures: Reason) => filled(sentence, figures)]),
+) as unknown as Sentences<Reason>
+
+const worded = wording(tableSentences)
 /** A reason in a sentence for the baker. */
-export const inWords = (reason: Reason): string => filled(all[reason.code], reason)
+export const inWords = (reason: Reason): string => worded(reason).message
 
 /** How much a reason weighs where it is a problem. */
 export const severityOf = ({ code }: Reason): 'error' | 'warning' | 'remark' =>
