@@ -144,8 +144,8 @@ export class RowSorter {
     const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
     if (broken) return lost(broken)
     if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
-    if (this.#isHeadings(cells)) return { ...nothing, is: 'headings' }
-    const over = this.#headingOver(cells, view)
+    const over = this.#underHeadings(cells, view)
+    if (over === '') return { ...nothing, is: 'headings' }
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
     if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
       return lost({ code: 'rowTooWide', row, count: cells.length, columns: length })
@@ -155,30 +155,24 @@ export class RowSorter {
       : sorted
   }
 
-  #isHeadings(cells: readonly string[]): boolean {
-    const { headings } = this
-    if (headings.length === 0 || !headings[0]!.endsWith(cells[0]!.trim())) return false
-    const width = Math.max(cells.length, headings.length)
-    return Array.from({ length: width }, (_, at) => at).every(at => this.#isHeading(cells, at))
-  }
-
-  #isHeading(cells: readonly string[], at: number): boolean {
-    const [cell, heading] = [folded(cells[at] ?? ''), this.#headings[at] ?? '']
-    return cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
-  }
-
-  /** `Levain | kg | %` under `Dough | kg | %`: the headings again, with the name of a stage among them. */
-  #headingOver(cells: readonly string[], { uses }: View): string | undefined {
+  /**
+   * The headings again: `''`, or the name of a stage that stands among them, `Levain | kg | %` under `Dough | kg | %`.
+   * Undefined where it is another row.
+   */
+  #underHeadings(cells: readonly string[], { uses }: View): string | undefined {
     const own = uses.indexOf('ingredient')
-    const name = tidy(cells[own] ?? '')
-    if (name === '') return undefined
-    const others = [...this.headings.keys()].filter(
-      at => at !== own && uses[at] !== 'leave out' && this.#headings[at] !== '',
-    )
-    const isSame = others.every(
-      at => this.#isHeading(cells, at) || (isAmountUse(uses[at]) && isUnitHeading(cells[at]?.trim() ?? '')),
-    )
-    return others.length > 0 && isSame ? name : undefined
+    let [isAgain, others] = [true, 0]
+    for (let at = Math.max(cells.length, this.#headings.length) - 1; at >= 0; at--) {
+      const heading = this.#headings[at] ?? ''
+      const cell = folded(cells[at] ?? '')
+      const isSame = cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
+      if (!isSame) isAgain = false
+      if (at === own || uses[at] === 'leave out' || heading === '') continue
+      if (!isSame && !(isAmountUse(uses[at]) && isUnitHeading(cell))) return undefined
+      others++
+    }
+    if (others === 0) return undefined
+    return isAgain ? '' : tidy(cells[own] ?? '') || undefined
   }
 
   /** Between blanks an empty cell is not seen, so that a number without a unit may stand in the wrong column. */

@@ -180,7 +180,8 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (!whole) return calculated(typed, use, mark)
   const { about, terms } = whole.quantity
   const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
-  if (unit === '' || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
+  if (unit === '') return words('unknownUnit')
+  if (guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
   if (value > 1e12) return words('noNumber')
   const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
@@ -211,9 +212,9 @@ function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead 
   const { text, bare } = plainAmount(typed, mark)
   const amount = bare ? amountText(text.replace(/ g$/, ''), unitOfUse[use]) : text
   const understood = readAmount(amount)
-  return understood && 'expression' in understood
-    ? { is: 'quantity', text: amount, step: 0, bare }
-    : words('noAmount')
+  if (understood && 'expression' in understood) return { is: 'quantity', text: amount, step: 0, bare }
+  const number = numberIn(typed)
+  return words(number === undefined ? 'noAmount' : readDigits(number) ? 'unknownUnit' : 'noNumber')
 }
 
 /** Is it a name, so that nothing else of it need be looked at? */
