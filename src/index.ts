@@ -1,5 +1,8 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
 
+export { type DayMoment, type DaySheet, openDay } from './day/plan/open-day.js'
+export type { TimeWorking } from './day/plan/time-working.js'
+export type { ToWeigh } from './day/plan/weigh-list.js'
 export { dilutionFor, growthRate, ripeningHours } from './day/temperature/growth.js'
 export { type HeatPart, iceFor, waterByFactors, waterTemperature } from './day/temperature/water.js'
 export type { Batch, KeepBack, Pieces, Scale } from './dough/document/batch.js'
@@ -27,3 +30,13 @@ export { type Arrivals, type ArriveOptions, arrive } from './exchange/arriving/a
 export type { ArrivalKind, Arrived } from './exchange/arriving/arriving.js'
 export type { ArrivedRow, Reason } from './exchange/arriving/rows.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'
+export {
+  type AloneGroup,
+  solveTimes,
+  type TimeConflict,
+  type TimeHold,
+  type TimePlan,
+  type TimeProblem,
+  type TimeSpan,
+  type TimeUse,
+} from './times/index.js'

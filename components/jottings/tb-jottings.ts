@@ -4,9 +4,10 @@ import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../../src/
 import { type Jotting, newId } from '../../src/dough/document/formula.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import type { JottingFigures } from '../../src/dough/sheet/figures.js'
-import { localise, nameFor } from '../../src/engine/index.js'
+import { nameFor } from '../../src/engine/index.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { asTheyWrite } from '../base/numbers.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
@@ -78,7 +79,7 @@ export class TbJottings extends SheetElement {
   #jotting(jotting: Jotting, figures: JottingFigures): TemplateResult {
     const { id, name, text } = jotting
     return html`<li class="jotting">
-      ${this.#fields(id, name, localise(text, this.numbers.decimal), figures.value === undefined)}
+      ${this.#fields(id, name, asTheyWrite(text, this.numbers), figures.value === undefined)}
       ${this.#value(jotting, figures)}
       ${
         this.readOnly
@@ -199,7 +200,7 @@ export class TbJottings extends SheetElement {
   }
 
   #shown = (jotting: Jotting, field: Field): string =>
-    field === 'name' ? jotting.name : localise(jotting.text, this.numbers.decimal)
+    field === 'name' ? jotting.name : asTheyWrite(jotting.text, this.numbers)
 
   // What is typed is kept on the way out, of a line to be added when the whole line is left.
   #left = (event: FocusEvent): void => {

@@ -14,7 +14,7 @@ import {
   showWeighed,
 } from '../base/reading-shown.js'
 import type { Asked } from '../working/open-working.js'
-import { giversOf, heldAt } from './holds.js'
+import { canGive, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
 import './tb-remarks.js'
@@ -121,7 +121,7 @@ export class TbTally extends SheetElement {
   /** The value, which opens its working, and the way to hold it. */
   #value(sheet: FigureSheet, name: ReadingName): TemplateResult {
     const kept = heldAt(sheet, name)
-    const canHold = !this.readOnly && !kept && giversOf(sheet).length > 0
+    const canHold = !this.readOnly && !kept && canGive(sheet)
     return html`<dd class="value">
       ${this.#figure(sheet, name)}
       ${kept ? html`<span class="held">held</span>` : nothing}

@@ -1,3 +1,5 @@
+export { type Shortfall, type ShortfallStep, shortfallOf } from './conflicts/shortfall.js'
+export { type NearestTime, nearestTimes } from './nearest.js'
 export type {
   AloneGroup,
   TimeConflict,
@@ -6,5 +8,5 @@ export type {
   TimeProblem,
   TimeSpan,
   TimeUse,
-} from './problem.js'
+} from './problem/time-problem.js'
 export { Search, type SearchOptions, type SearchProgress, solveTimes } from './search.js'

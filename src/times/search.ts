@@ -1,19 +1,18 @@
-import { Branching, type Decided } from './branching.js'
-import { conflictOrTimes } from './conflict.js'
-import { type Constraints, constraintsOf } from './constraints.js'
-import { LeastSquares } from './least-squares.js'
-import { type Network, networkOf } from './network.js'
-import { decidedByBounds } from './open-choices.js'
-import { placed } from './placement.js'
-import type { TimeConflict, TimePlan, TimeProblem } from './problem.js'
-import { overloaded } from './proof.js'
-import { shapeOf, sideOf } from './shape.js'
-import { settleTies } from './ties.js'
+import { conflictOrTimes } from './conflicts/conflict.js'
+import { LeastSquares } from './least-squares/least-squares.js'
+import { shapeOf, sideOf } from './least-squares/shape.js'
+import { type Network, networkOf } from './network/network.js'
+import { Branching, type Decided } from './orders/branching.js'
+import { decidedByBounds, overloaded } from './orders/open-choices.js'
+import { placed } from './orders/placement.js'
+import { settleTies } from './orders/ties.js'
+import { type Constraints, constraintsOf } from './problem/constraints.js'
+import type { TimeConflict, TimePlan, TimeProblem } from './problem/time-problem.js'
 
 export interface SearchOptions {
   /** An answer to nearly the same problem: where its order of uses still fits, the search begins from there. */
   readonly earlier?: TimePlan
-  /** How many relaxed problems are solved before the best found is given; 20,000 unless said otherwise. */
+  /** How many relaxed problems are solved before the best found is given; 5,000 unless said otherwise. */
   readonly limit?: number
 }
 
@@ -24,12 +23,14 @@ export interface SearchProgress {
   readonly gap: number // by how much at most a better plan would cost less
 }
 
-const usualLimit = 20_000
+const usualLimit = 5_000
+const problemsToFindAny = 500
 const noCost = 1e-12 // less is what rounding leaves
 
 /**
- * Looks for the times of least cost, a slice at a time: `step` until it says that it is done, or stop when you like; `answer` is
- * the best so far. Counts relaxed problems, not minutes, so that the same problem always has the same answer.
+ * Looks for the times of least cost, a slice at a time: `step` until it says that it is done, or stop when you
+ * like; `answer` is the best so far. Counts relaxed problems, not minutes, so that the same problem always has the
+ * same answer.
  */
 export class Search {
   readonly #problem: TimeProblem
@@ -76,7 +77,7 @@ export class Search {
   answer(): TimePlan | TimeConflict {
     const best = this.#best
     if (best) return this.#planOf(best)
-    const found = conflictOrTimes(this.#problem, this.#constraints)
+    const found = conflictOrTimes(this.#problem, this.#constraints, hasPlan)
     if ('kind' in found) return found
     const decided = this.#orderOf(moment => found.times[moment]!)
     if (!decided) throw new Error('The times have neither a plan nor a conflict.')
@@ -95,7 +96,7 @@ export class Search {
   *#solve(earlier: TimePlan | undefined): Generator<void, void> {
     if (this.#network.contradictory) return
     const decided = decidedByBounds(this.#network)
-    if (!decided) return
+    if (!decided || overloaded(this.#constraints, this.#network, decided.distances)) return
     this.#open = decided.open
     const { choices } = this.#network
     const shape = shapeOf(
@@ -106,9 +107,9 @@ export class Search {
     const root = new LeastSquares(shape)
     root.begin([])
     const outcome = root.solve()
-    yield
-    if (outcome === 'impossible' || (decided.open.length > 0 && overloaded(this.#constraints))) return
+    if (outcome === 'impossible') return
     this.#root = root
+    yield
     const branching = new Branching(shape)
     if (earlier) {
       const times = this.#problem.moments.map(name => (earlier.at.get(name) ?? 0) - this.#constraints.base)
@@ -155,6 +156,14 @@ export class Search {
   }
 }
 
+/** Whether a short search finds a plan, or that there is none. */
+function hasPlan(problem: TimeProblem): boolean | undefined {
+  const search = new Search(problem, { limit: problemsToFindAny })
+  while (!search.step(1) && search.progress.cost === Infinity);
+  if (search.progress.cost < Infinity) return true
+  return search.progress.relaxed < problemsToFindAny ? false : undefined
+}
+
 const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>
   Array.from(sides, (side, choice) => sideOf(shape, choice, side))
 
@@ -162,13 +171,16 @@ const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>
  * The times of least cost, or a smallest set of spans, holds and groups that cannot be together.
  *
  * Keeps every span within its bounds, every hold and every group, and of all such times has the least sum of
- * (length − usual)² ÷ (most − least) over the spans with a usual length and least < most, both finite. Ways to order uses that cost the same, to 1e-9,
- * are settled by the order in which uses are given: the first goes before the second where it can, then the first before the third, and so on,
- * group by group; a use then comes after closed hours rather than before them. What costs and bounds leave free is put as late as they let it; what may be
- * ever so late, then as early as they let it; of what is left the first moment in the order given is put at 0, and so on with the rest.
+ * (length − usual)² ÷ (most − least) over the spans with a usual length and least < most, both finite. Ways to
+ * order uses that cost the same, to 1e-9, are settled by the order in which uses are given: the first goes before
+ * the second where it can, then the first before the third, and so on, group by group; a use then comes after
+ * closed hours rather than before them. What costs and bounds leave free is put as late as they let it; what may be
+ * ever so late, then as early as they let it; of what is left the first moment in the order given is put at 0, and
+ * so on with the rest.
  *
- * The search stops after 20,000 relaxed problems, or those that `limit` says: the best plan found is then given with `proven` false and the `gap`
- * that is left. A problem with no plan found until then is looked through for any plan, without regard to cost.
+ * The search stops after 5,000 relaxed problems, or those that `limit` says: the best plan found is then given with
+ * `proven` false and the `gap` that is left; a gap of 0 means that only orders of equal cost were left to settle. A
+ * problem with no plan found until then is looked through for any plan, without regard to cost.
  * @throws RangeError that says in words what in the problem is wrong, and where
  */
 export function solveTimes(problem: TimeProblem, options: SearchOptions = {}): TimePlan | TimeConflict {

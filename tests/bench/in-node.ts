@@ -1,6 +1,7 @@
 /** The engine's rows in Node, to be run with --expose-gc. */
 import { doughRows } from './dough'
 import { engineRows } from './engine'
+import { timesRows } from './times'
 
 const collect = (globalThis as { gc?: () => void }).gc
 if (!collect) throw new Error('Run this with --expose-gc.')
@@ -12,7 +13,11 @@ const memory = () => {
 }
 process.stdout.write(
   JSON.stringify(
-    [...engineRows(() => performance.now(), memory), ...doughRows(() => performance.now())],
+    [
+      ...engineRows(() => performance.now(), memory),
+      ...doughRows(() => performance.now()),
+      ...timesRows(() => performance.now()),
+    ],
     null,
     1,
   ),

@@ -10,15 +10,11 @@ const shown = ({ rows }: Arrivals) =>
   rows.map(({ text, stage, ingredient, amount }) => `${text} → ${stage}: ${ingredient} ${amount}`)
 
 test('a recipe arrives as one formula, each line beside its words, with what was guessed', () => {
-  const came = arrive(
-    'Levain\n50 g ripe starter\n100 g bread flour\n100 g water\nDough\n900 g bread flour\na pinch of salt\n',
-  )
+  const came = arrive('Mill loaf\n\n900 g bread flour\n600 ml water\na pinch of salt\n')
   deepEqual(shown(came), [
-    '50 g ripe starter → Levain: Ripe starter 50 g',
-    '100 g bread flour → Levain: Bread flour 100 g',
-    '100 g water → Levain: Water 100 g',
-    '900 g bread flour → Dough: Bread flour 900 g',
-    'a pinch of salt → Dough: Salt 0.3 g',
+    '900 g bread flour → Final dough: Bread flour 900 g',
+    '600 ml water → Final dough: Water 600 ml',
+    'a pinch of salt → Final dough: Salt 0.3 g',
   ])
   equal(came.arrived.as, 'recipe')
   equal(came.formulas.length, 1)

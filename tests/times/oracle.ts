@@ -1,7 +1,8 @@
 import type { TimeProblem } from '../../src/times/index'
 
-// The least cost by another way: every order of uses and every side of closed hours is tried in turn; in each, shortest paths say whether it can be,
-// and a proximal method with Hildreth's one-constraint-at-a-time ascent finds the least cost. Slow and plain.
+// The least cost by another way: every order of uses and every side of closed hours is tried in turn; in each,
+// shortest paths say whether it can be, and a proximal method with Hildreth's one-constraint-at-a-time ascent finds
+// the least cost. Slow and plain.
 
 interface Bound {
   readonly from: number
@@ -15,7 +16,10 @@ export interface Tried {
   readonly x: readonly number[]
 }
 
-/** Each two uses in the order given (0: the first goes first), group by group; then each use and each closed hours (0: after them). */
+/**
+ * Each two uses in the order given (0: the first goes first), group by group; then each use and each closed hours
+ * (0: after them).
+ */
 export function choicesOf({ moments, alone = [] }: TimeProblem): (readonly [Bound, Bound])[] {
   const place = (name: string) => moments.indexOf(name)
   const origin = moments.length
@@ -121,7 +125,8 @@ export function leastCost(
   }
   const inverse = inverted(matrix)
   // What a push of each bound does to every moment, and how much the bound gives.
-  const pushes = bounds.map(({ from, to, limit }) => {
+  const apart = bounds.filter(({ from, to }) => from !== to)
+  const pushes = apart.map(({ from, to, limit }) => {
     const way = inverse.map(row => (from < n ? row[from]! : 0) - (to < n ? row[to]! : 0))
     return { from, to, limit, way, give: (from < n ? way[from]! : 0) - (to < n ? way[to]! : 0) }
   })

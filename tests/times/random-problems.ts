@@ -8,46 +8,46 @@ const between = (random: Random, low: number, high: number) =>
   low + Math.round(random.next() * (high - low) * 10) / 10
 
 /**
- * A few chains of work and waits, some with a branch or a cross-tie, some held, with a group that uses of the work share and hours in which it is closed.
- * Many have an answer, some have not.
+ * A few chains of work and waits, some with a branch or a cross-tie, some held, with a group that uses of the work
+ * share and hours in which it is closed. Many have an answer, some have not.
  */
-export function randomProblem(random: Random, { uses: most = 3 } = {}): TimeProblem {
+export function randomProblem(random: Random, { chains: mostChains = 3, uses: most = 4 } = {}): TimeProblem {
   const moments: string[] = []
   const spans: TimeSpan[] = []
   const holds: TimeHold[] = []
   const work: { from: string; to: string; setting?: string }[] = []
-  const chains = 1 + random.below(2)
+  const chains = random.below(5) === 0 ? 1 : 2 + random.below(mostChains - 1)
   for (let chain = 0; chain < chains; chain++) {
     const name = (step: number) => `${'abc'[chain]}${step}`
-    const steps = 2 + random.below(3)
+    const steps = 2 + random.below(2)
     for (let step = 0; step <= steps; step++) moments.push(name(step))
     for (let step = 0; step < steps; step++) {
       const from = name(step)
       const to = name(step + 1)
-      if (random.below(3) === 0) {
+      if (step === steps - 1 || random.below(3) === 0) {
         const length = between(random, 5, 30)
         spans.push({ from, to, least: length, most: length })
         work.push({ from, to })
         continue
       }
-      const least = between(random, 10, 100)
-      const most = least + between(random, 1, 60)
+      const least = between(random, 10, 60)
+      const most = least + between(random, 5, 120)
       const usual = between(random, least, most)
-      spans.push({ from, to, least, most, ...(random.below(6) > 0 ? { usual } : {}) })
-      if (random.below(4) === 0) work.push({ from, to })
+      spans.push({ from, to, least, most, ...(random.below(8) > 0 ? { usual } : {}) })
+      if (random.below(5) === 0) work.push({ from, to })
     }
-    const time = between(random, 200, 400)
-    if (chain === 0 || random.below(3) > 0) holds.push({ moment: name(steps), at: time })
-    else holds.push({ moment: name(steps), from: time - 30, until: time + 20 })
-    if (random.below(3) === 0) holds.push({ moment: name(0), from: time - between(random, 60, 250) })
+    const time = between(random, 300, 400)
+    if (random.below(5) === 0) holds.push({ moment: name(steps), at: time })
+    else holds.push({ moment: name(steps), from: time - 80, until: time + 60 })
+    if (random.below(5) === 0) holds.push({ moment: name(0), from: time - between(random, 100, 400) })
   }
-  if (random.below(2) === 0) {
+  if (random.below(4) === 0) {
     const from = random.pick(moments)
     const to = random.pick(moments.filter(moment => moment !== from))
     const least = between(random, -150, 60)
-    spans.push({ from, to, least, most: least + between(random, 20, 200), usual: least + 10 })
+    spans.push({ from, to, least, most: least + between(random, 100, 300), usual: least + 10 })
   }
-  const uses = work
+  const uses = shuffled(random, work)
     .slice(0, most)
     .map(use => (random.below(3) === 0 ? { ...use, setting: random.pick(['hot', 'mild']) } : use))
   const group: AloneGroup = {
@@ -55,9 +55,14 @@ export function randomProblem(random: Random, { uses: most = 3 } = {}): TimeProb
     uses,
     ...(random.below(2) === 0 ? { between: between(random, 0, 10) } : {}),
     ...(random.below(2) === 0 ? { change: between(random, 0, 20) } : {}),
-    ...(random.below(2) === 0
-      ? { closed: [[between(random, 50, 200), between(random, 200, 260)]] as const }
+    ...(random.below(3) === 0
+      ? { closed: [[between(random, 150, 230), between(random, 230, 280)]] as const }
       : {}),
   }
   return { moments, spans, holds, alone: uses.length > 0 ? [group] : [] }
+}
+
+function shuffled<T>(random: Random, of: readonly T[]): T[] {
+  const left = [...of]
+  return of.map(() => left.splice(random.below(left.length), 1)[0]!)
 }

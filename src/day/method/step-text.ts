@@ -1,4 +1,5 @@
 import type { Step } from '../../dough/document/formula.js'
+import { addsWord, stepPieces } from '../../dough/document/step-names.js'
 import { type Length, type Read, readLength, readNumber, readTime } from './step-time.js'
 
 /** Hands that come again within a wait. */
@@ -33,7 +34,6 @@ const atDegrees =
   /^(?:at\s+|à\s+|bei\s+)?(-?\d+(?:[.,]\d+)?)\s*(?:°\s*|degrees?\s+|degrés?\s+)?([CF])(?![\p{L}])/iu
 const atBare = /^(?:at|à|bei)\s+(-?\d+(?:[.,]\d+)?)\s*°(?!\s*[CF])/iu
 const together = /^(\d+)\s*(?:at\s+once|at\s+a\s+time|à\s+la\s+fois)(?![\p{L}])/iu
-const adding = /^(?:adds?|ajoute[rz]?|gibt)\s+(?=\S)/iu
 
 const toCelsius = (degrees: number, scale: string): number =>
   scale.toUpperCase() === 'F' ? ((degrees - 32) * 5) / 9 : degrees
@@ -102,14 +102,14 @@ export function readStep(text: string): StepRead {
     notRead: [],
   }
   let isAdding = false
-  for (const piece of pieces(text)) {
+  for (const piece of stepPieces(text)) {
     let rest = piece
     for (let left = take(rest, read); left !== undefined; left = rest ? take(rest, read) : undefined) {
       rest = left.replace(/^[\s,;]+/, '')
       isAdding = false
     }
     if (!rest) continue
-    const [adds] = adding.exec(rest) ?? []
+    const [adds] = addsWord.exec(rest) ?? []
     if (adds !== undefined || isAdding) {
       read.adds = [...read.adds, rest.slice(adds?.length ?? 0).trim()]
       isAdding = true
@@ -117,13 +117,6 @@ export function readStep(text: string): StepRead {
   }
   return read
 }
-
-/** Parted by commas and semicolons; a comma between digits is a decimal sign. */
-export const pieces = (text: string): string[] =>
-  text
-    .split(/;|,(?!\d)|(?<!\d),/)
-    .map(piece => piece.trim())
-    .filter(piece => piece !== '')
 
 /** A wait of one time moves by the leeway (fraction of 1) either way; a range, hands and baking do not. */
 export function lengthOf({ kind }: Pick<Step, 'kind'>, read: StepRead, leeway: number): Length | undefined {

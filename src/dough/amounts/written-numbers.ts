@@ -229,12 +229,10 @@ const oneWordAt: WholeAt = (tokens, at) => {
   return value === undefined ? undefined : { value, to: at + 1 }
 }
 
-const known = new WeakMap<readonly Token[], (WrittenNumber | null)[]>()
+type Known = WeakMap<readonly Token[], (WrittenNumber | null)[]>
+const known = new Map<WholeAt, Known>()
 
-/**
- * The number that starts at a token, in digits, fractions or words of English, French or German. Of one list of tokens
- * always to be asked with the same `wholeAt`.
- */
+/** The number that starts at a token, in digits, fractions or words of English, French or German. */
 export function numberAt(
   tokens: readonly Token[],
   at: number,
@@ -243,8 +241,10 @@ export function numberAt(
   const token = tokens[at]
   if (!token || token.kind === 'mark') return undefined
   // Asked several times of one token: as an amount, the end of a range, one of several.
-  const numbers = known.get(tokens) ?? []
-  known.set(tokens, numbers)
+  const lists: Known = known.get(wholeAt) ?? new WeakMap()
+  known.set(wholeAt, lists)
+  const numbers = lists.get(tokens) ?? []
+  lists.set(tokens, numbers)
   numbers[at] ??= (token.kind === 'word' ? inWords(tokens, at, wholeAt) : inDigits(tokens, at)) ?? null
   return numbers[at] ?? undefined
 }

@@ -25,6 +25,16 @@ export interface DayHold {
   readonly at: string // local date and time, `2026-12-05T06:30`
 }
 
+/** What was said or measured of one mixing, °C; what is left out follows. */
+export interface DayMix {
+  readonly bread: string // id
+  readonly stage: string // id
+  readonly wanted?: number // of the dough
+  readonly rise?: number // that mixing makes
+  readonly water?: number // measured: then the dough's temperature follows
+  readonly lines?: readonly { readonly line: string; readonly celsius: number }[]
+}
+
 /** A date, the formulas baked on it, and what the kitchen is like. Clock times are those of the day's zone. */
 export interface Day {
   readonly id: string
@@ -44,5 +54,6 @@ export interface Day {
   readonly proofer?: number // °C of a warm place of one's own
   readonly together: readonly string[] // keys of stages that several formulas share and that are made together
   readonly holds: readonly DayHold[]
+  readonly mixes?: readonly DayMix[]
   readonly note: string
 }

@@ -15,7 +15,14 @@ import {
   takeLine,
 } from './edit-places.js'
 import { holdReading, released, releaseHold } from './hold-edits.js'
-import { jottingsWithNames, nameInStage, type Renamed, wholeName, withNames } from './renaming.js'
+import {
+  jottingsWithNames,
+  methodWithName,
+  nameInStage,
+  type Renamed,
+  wholeName,
+  withNames,
+} from './renaming.js'
 import { labels, refuse } from './words.js'
 
 export const newLine = (fields: Partial<Omit<Line, 'id'>> = {}): Line => ({
@@ -70,8 +77,12 @@ export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: stri
   const path = pathBack(formula, stageIn(workbook, at), name)
   if (path) refuse({ code: 'stageOfItself', path })
   const stage = stageIn(workbook, at)
-  const changes: Change[] = [putLine(at, { ...line, ingredient: name })]
   const alone = stage.lines.filter(l => sameName(l.ingredient, line.ingredient)).length === 1
+  const called = alone && line.ingredient && name ? methodWithName(stage, line.ingredient, name) : undefined
+  const changes: Change[] = [
+    ...(called ? [{ of: 'stage', formula: at.formula, id: stage.id, value: called } as const] : []),
+    putLine(at, { ...line, ingredient: name }),
+  ]
   if (alone && line.ingredient && name) changes.push(...namesFollow(formula, stage, line, name))
   return {
     label: line.ingredient ? labels.ingredient(line.ingredient, name) : labels.add(name),

@@ -108,6 +108,7 @@ export function copyOf(formula: Formula, name: string): Formula {
     ...s,
     id: newId(),
     lines: s.lines.map(l => ({ ...l, id: ids.get(l.id)! })),
+    ...(s.method && { method: s.method.map(step => ({ ...step, id: newId() })) }),
   }))
   const holds = formula.holds?.map(h => ({ ...h, line: ids.get(h.line) ?? h.line }))
   return { ...formula, id: newId(), name, stages, ...(holds && { holds }) }

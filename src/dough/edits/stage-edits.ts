@@ -4,7 +4,7 @@ import { type Line, newId, type Stage, sameName } from '../document/formula.js'
 import { documentProblem } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn, type StageAt, stageIn } from './edit-places.js'
-import { jottingsWithNames, stageName, withNames } from './renaming.js'
+import { jottingsWithNames, methodWithName, stageName, withNames } from './renaming.js'
 import { labels, Refusal, refuse } from './words.js'
 
 export const newStage = (name: string, lines: readonly Line[] = []): Stage => ({ id: newId(), name, lines })
@@ -33,8 +33,9 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
       const amount = withNames(l.amount, renamed)
       return ingredient === l.ingredient && amount === l.amount ? l : { ...l, ingredient, amount }
     })
-    const changed = s.id === stage.id || lines.some((l, i) => l !== s.lines[i])
-    const value: Stage = { ...s, name: s.id === stage.id ? wanted : s.name, lines }
+    const called = methodWithName(s, stage.name, wanted)
+    const changed = s.id === stage.id || called || lines.some((l, i) => l !== s.lines[i])
+    const value: Stage = { ...s, ...called, name: s.id === stage.id ? wanted : s.name, lines }
     return changed ? [{ of: 'stage', formula: at.formula, id: s.id, value }] : []
   })
   const jottings = jottingsWithNames(formula.jottings, renamed)

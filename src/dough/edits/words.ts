@@ -4,7 +4,7 @@ import { batchWords, grams, per100 } from '../document/words.js'
 
 /** Why an edit cannot be. */
 export type EditDiagnostic =
-  | { readonly code: 'formulaGone' | 'stageGone' | 'lineGone' | 'stateGone' }
+  | { readonly code: 'formulaGone' | 'stageGone' | 'lineGone' | 'stepGone' | 'stateGone' }
   | { readonly code: 'formulaWithoutName' | 'stageWithoutName' | 'stateWithoutName' }
   | { readonly code: 'stageNameTaken'; readonly name: string }
   | { readonly code: 'lastStage' }
@@ -18,6 +18,7 @@ export const editSentences: Sentences<EditDiagnostic> = {
   formulaGone: 'That formula is no longer on the shelf.',
   stageGone: 'That stage is no longer in the formula.',
   lineGone: 'That line is no longer in the formula.',
+  stepGone: 'That step is no longer in the method.',
   stateGone: 'That state is no longer kept.',
   formulaWithoutName: 'A formula needs a name.',
   stageWithoutName: 'A stage needs a name, so that other stages can take it.',
@@ -78,6 +79,10 @@ export const labels = {
       : `${stage} ${ferments ? 'ferments' : 'does not ferment'}`,
   keepBack: (keepBack: KeepBack, stage: string) =>
     `Keep back ${keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)} of ${stage}`,
+  addStep: (does: string, stage: string) => `Add ${does || 'a step'} to the method of ${stage}`,
+  changeStep: (does: string) => `Change ${does || 'a step'}`,
+  moveStep: (does: string, by: -1 | 1) => `Move ${does || 'a step'} ${by < 0 ? 'up' : 'down'}`,
+  removeStep: (does: string) => `Remove ${does || 'a step'}`,
   stageLoss: (stage: string, loss: number) => `${stage}: ${per100(loss)} lost`,
   /** `released`: the hold in words that is let go with it. */
   amount: (name: string, amount: string, released = '') =>

@@ -9,6 +9,7 @@ import {
   type Line,
   nameKey,
   newId,
+  type Step,
   usualFlourWeight,
 } from '../../dough/document/formula.js'
 import { distinct } from '../values/distinct.js'
@@ -25,6 +26,7 @@ export interface StageDraft {
   keepBack?: KeepBack
   loss?: number
   readonly lines: Line[]
+  readonly method: Step[]
   readonly unmarked: Map<string, number[]> // name key of an ingredient → its lines not marked as base
 }
 
@@ -67,7 +69,7 @@ export class FormulaDraft {
     const key = nameKey(name)
     let stage = this.#stages.get(key)
     if (!stage) {
-      stage = { id: newId(), name, order: this.#stages.size, lines: [], unmarked: new Map() }
+      stage = { id: newId(), name, order: this.#stages.size, lines: [], method: [], unmarked: new Map() }
       this.#stages.set(key, stage)
     }
     return stage
@@ -135,13 +137,14 @@ export class FormulaDraft {
       name: this.name,
       note: this.note ?? '',
       flourWeight: this.flourWeight ?? usualFlourWeight,
-      stages: [...this.#stages.values()].map(({ id, name, ferments, lines, keepBack, loss }) => ({
+      stages: [...this.#stages.values()].map(({ id, name, ferments, lines, method, keepBack, loss }) => ({
         id,
         name,
         ...(ferments === undefined ? {} : { ferments }),
         lines,
         ...(keepBack ? { keepBack } : {}),
         ...(loss ? { loss } : {}),
+        ...(method.length ? { method } : {}),
       })),
       meanings: [...this.#meanings.values()].flatMap(({ ingredient, countsAs }) =>
         countsAs ? [{ ingredient, countsAs }] : [],

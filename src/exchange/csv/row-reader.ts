@@ -150,7 +150,8 @@ export class Reader {
       this.say('error', { ...setting.why, row: number, isKept: false })
       return false
     }
-    if (setting.kind !== 'base' && !formula.isNewSetting(stage, name, row.ingredient)) {
+    const isOne = setting.kind !== 'base' && !(setting.kind === 'stage' && setting.many)
+    if (isOne && !formula.isNewSetting(stage, name, row.ingredient)) {
       this.say('error', { code: 'settingTwice', row: number, setting: name }, place)
       return false
     }

@@ -1,4 +1,4 @@
-import { type KeptSetting, nameKey } from '../../dough/document/formula.js'
+import { type KeptSetting, nameKey, newId } from '../../dough/document/formula.js'
 import { isWeightReading } from '../../dough/document/words.js'
 import { readMake } from '../values/batch-text.js'
 import type { DecimalMark, PlainNumbers } from '../values/decimals.js'
@@ -19,6 +19,7 @@ interface Aside {
 export interface StageSetting extends Aside {
   readonly kind: 'stage' | 'base'
   readonly ingredient?: string
+  readonly many?: true // a stage may have several
   /** False when the stage has nothing this could be said of. `which` is the line to mark as base. */
   use(stage: StageDraft, which: 'last' | 'first'): boolean
 }
@@ -91,6 +92,22 @@ class SettingRow {
     if (keepBack === undefined || keepBack === Infinity)
       return this.keep({ code: 'keepBackNotUnderstood', amount: this.row.amount })
     return { ...this.#ofStage({ keepBack }), kept: this.kept }
+  }
+
+  step(): Setting {
+    const { ingredient, amount, note } = this.row
+    const kind = nameKey(this.row['counts as'])
+    if (kind !== 'hands' && kind !== 'wait' && kind !== 'bake')
+      return refused({ code: 'stepOfNoKind', kind: this.row['counts as'] })
+    const step = { id: newId(), does: ingredient, kind, text: amount, note } as const
+    return {
+      kind: 'stage',
+      many: true,
+      use(there) {
+        there.method.push(step)
+        return true
+      },
+    }
   }
 
   loss(use: 'stage' | 'loss' | 'bakeLoss'): Setting {
@@ -174,7 +191,9 @@ class SettingRow {
 function read(said: SettingRow): Setting {
   const { key, stage, row } = said
   const mayName =
-    isHoldSetting(key) || (key === 'base' && (isBlank(row.amount) || row.amount === row.ingredient))
+    isHoldSetting(key) ||
+    key === 'step' ||
+    (key === 'base' && (isBlank(row.amount) || row.amount === row.ingredient))
   if (!isBlank(row.ingredient) && !mayName) return refused({ code: 'settingAndIngredient' })
   if (isStageSetting(key) && !isFormulaSetting(key) && isBlank(stage))
     return refused({ code: 'settingWithoutStage', setting: row.setting })
@@ -183,6 +202,7 @@ function read(said: SettingRow): Setting {
     if (key === 'ferments') return said.ferments()
     if (key === 'keep-back') return said.keepBack()
     if (key === 'loss') return said.loss('stage')
+    if (key === 'step') return said.step()
     if (key === 'flour weight') return refused({ code: 'flourWeightOfStage' })
     if (key !== 'note' && isFormulaSetting(key))
       return said.keep({ code: 'settingOfFormula', setting: row.setting })
@@ -202,6 +222,6 @@ export function readSetting(row: Row, stage: string, mark: DecimalMark): Setting
   const setting = read(new SettingRow(row, stage, mark))
   if (setting.kind === 'refused' || setting.kind === 'kept') return setting
   // Settings that are used have no room for a note beside their value.
-  if (isBlank(row.note) || isBlank(row.amount)) return setting
+  if (isBlank(row.note) || isBlank(row.amount) || ('many' in setting && setting.many)) return setting
   return { ...setting, remark: { code: 'settingNoteNotKept', setting: row.setting } }
 }

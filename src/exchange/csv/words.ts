@@ -26,6 +26,7 @@ export type SettingDiagnostic =
       readonly setting: string
       readonly measures: 'weight' | 'percentage'
     }
+  | { readonly code: 'stepOfNoKind'; readonly kind: string }
   | { readonly code: 'holdWithoutGiver' }
   | { readonly code: 'giverNotFound' | 'giverGivesAlready'; readonly ingredient: string }
   | { readonly code: 'jottingRefused'; readonly why: string } // a sentence of the room of amounts
@@ -147,6 +148,10 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
   ),
   fermentsNotUnderstood: aboutRow(
     ({ amount, stage }) => `says ${quoted(amount)} where only yes or no tells whether ${stage} ferments.`,
+  ),
+  stepOfNoKind: aboutRow(
+    ({ kind }) =>
+      `is a step that counts as ${quoted(kind)} and was left out. Write hands, wait or bake under counts as.`,
   ),
   keepBackNotUnderstood: aboutRow(
     ({ amount }) => `gives ${quoted(amount)} as keep-back. Write a weight, like 50 g, or seed.`,

@@ -144,6 +144,8 @@ function rowsOf(
       })
       if (line.base) rows.push({ stage: name, setting: 'base', amount: ingredient })
     }
+    for (const { does, kind, text, note } of stage.method ?? [])
+      rows.push({ stage: name, setting: 'step', ingredient: does, amount: text, note, 'counts as': kind })
     earlier.add(nameKey(name))
   })
   rows.push(...keptRows(formula, rows))
@@ -161,6 +163,7 @@ function rowsOf(
  *   nothing on lines without an amount, for which they would be read.
  * - Settings kept from a file are written unless the formula says the same thing itself. A hold whose line is
  *   gone is not written, and kept states are not.
+ * - The steps of a stage's method come after its lines, in their order.
  * - Text that could start a formula in an office program gets an apostrophe, which reading takes away.
  * - Lines without anything are left out. Nameless formulas, stages and ingredients get a name, and
  *   namesakes a number, since in a file only the name tells them apart.

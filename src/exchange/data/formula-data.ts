@@ -51,6 +51,21 @@ const line = (value: unknown, tell: Tell): Fields | undefined =>
     tell,
   )
 
+const step = (value: unknown, tell: Tell): Fields | undefined =>
+  readFields(
+    value,
+    {
+      id,
+      does: { read: text, must: true },
+      kind: { read: value => (isStepKind(value) ? value : undefined), must: true },
+      text: { read: text, usual: () => '' },
+      note,
+    },
+    tell,
+  )
+
+const isStepKind = (value: unknown): boolean => value === 'hands' || value === 'wait' || value === 'bake'
+
 const stage = (value: unknown, tell: Tell): Fields | undefined =>
   readFields(
     value,
@@ -61,6 +76,7 @@ const stage = (value: unknown, tell: Tell): Fields | undefined =>
       lines: { read: list(item => line(item, tell), 'line', tell), must: true },
       keepBack: { read: value => (value === 'seed' ? value : number(0)(value)) },
       loss: { read: part },
+      method: { read: list(item => step(item, tell), 'step', tell) },
     },
     tell,
   )
@@ -171,7 +187,11 @@ export function readFormulaData(
 
 /** The formula with a new id for whatever bears that of another of its parts. */
 function withOwnIds(formula: Formula, tell: Tell): Formula {
-  const all = [...formula.stages, ...formula.stages.flatMap(s => s.lines), ...(formula.jottings ?? [])]
+  const all = [
+    ...formula.stages,
+    ...formula.stages.flatMap(s => [...s.lines, ...(s.method ?? [])]),
+    ...(formula.jottings ?? []),
+  ]
   if (new Set(all.map(({ id }) => id)).size === all.length) return formula
   tell({ code: 'idsRepeated' })
   // The lines of the final dough come first: a hold means one of them.
@@ -185,7 +205,9 @@ function withOwnIds(formula: Formula, tell: Tell): Formula {
   const lines = new Map([final, ...formula.stages.slice(0, -1)].map(s => [s, s.lines.map(own)]))
   return {
     ...formula,
-    stages: formula.stages.map(s => own({ ...s, lines: lines.get(s)! })),
+    stages: formula.stages.map(s =>
+      own({ ...s, lines: lines.get(s)!, ...(s.method && { method: s.method.map(own) }) }),
+    ),
     ...(formula.jottings && { jottings: formula.jottings.map(own) }),
   }
 }

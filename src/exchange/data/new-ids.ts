@@ -11,6 +11,7 @@ export function withIds(formula: Formula, idFor: () => string = newId): Formula 
       ...s,
       id: idFor(),
       lines: s.lines.map(l => ({ ...l, id: ids.get(l.id)! })),
+      ...(s.method && { method: s.method.map(step => ({ ...step, id: idFor() })) }),
     })),
     ...(holds && { holds: holds.map(h => ({ ...h, line: ids.get(h.line) ?? h.line })) }),
     ...(jottings && { jottings: jottings.map(j => ({ ...j, id: idFor() })) }),

@@ -1,0 +1,69 @@
+import type { Day } from '../../dough/document/day.js'
+import { type Formula, type Line, sameName } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { openSheet } from '../../dough/sheet/sheet.js'
+import { stepsOf } from '../method/stage-steps.js'
+import type { DayProblem } from './day-problem.js'
+import type { PlannedEvent } from './planned.js'
+
+/** Something to be weighed at a step. */
+export interface ToWeigh {
+  readonly ingredient: string
+  readonly grams: number | undefined // of the batch, unrounded; undefined: not known
+  readonly note: string
+  readonly lines: readonly string[] // ids; several where a stage is made for several breads
+}
+
+/** The weights of a day's formulas, each with how much of it is made. */
+export class Weights {
+  readonly #formulas: ReadonlyMap<string, Formula>
+  readonly #larder: Larder | undefined
+  readonly #sheets = new Map<string, { readonly formula: Formula; readonly sheet: FigureSheet }>()
+
+  constructor(formulas: readonly Formula[], larder: Larder | undefined) {
+    this.#formulas = new Map(formulas.map(f => [f.id, f]))
+    this.#larder = larder
+  }
+
+  /** The sheet of one bread of the day: its formula with the day's batch. */
+  sheet(day: Day, bread: string): FigureSheet | undefined {
+    const { formula: id, batch } = day.breads.find(b => b.id === bread) ?? {}
+    const formula = id === undefined ? undefined : this.#formulas.get(id)
+    if (!formula || !batch) return undefined
+    const known = this.#sheets.get(bread)
+    if (known && known.formula.batch === batch && known.sheet.larder === (this.#larder ?? known.sheet.larder))
+      return known.sheet
+    const made = { ...formula, batch }
+    const sheet = openSheet(made, this.#larder)
+    this.#sheets.set(bread, { formula: made, sheet })
+    return sheet
+  }
+
+  /** What goes in at a step; where the stage is made for several breads, the weights added line by line. */
+  of(day: Day, { breads }: DayProblem, event: PlannedEvent): readonly ToWeigh[] {
+    const first = breads.find(b => b.id === event.breads[0])
+    const stage = first?.formula.stages.find(s => s.id === event.stage)
+    const step = stage && stepsOf(stage, 0).find(s => s.step.id === event.step.id)
+    if (!step || event.time !== undefined || (event.load && event.load.number > 1)) return []
+    const place = new Map(stage.lines.map((line, i) => [line.id, i]))
+    return step.lines.map(line => {
+      const parts = event.breads.map(bread => {
+        const formula = breads.find(b => b.id === bread)!.formula
+        const own = formula.stages.find(s => sameName(s.name, stage.name))?.lines[place.get(line.id)!]
+        return { line: own, grams: own && this.sheet(day, bread)?.line(own.id).batch }
+      })
+      return this.#added(line, parts)
+    })
+  }
+
+  #added(line: Line, parts: readonly { line: Line | undefined; grams: number | undefined }[]): ToWeigh {
+    const known = parts.every(p => p.grams !== undefined)
+    return {
+      ingredient: line.ingredient,
+      grams: known ? parts.reduce((sum, p) => sum + p.grams!, 0) : undefined,
+      note: line.note,
+      lines: parts.flatMap(p => (p.line ? [p.line.id] : [])),
+    }
+  }
+}

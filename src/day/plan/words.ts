@@ -1,0 +1,254 @@
+import type { Day } from '../../dough/document/day.js'
+import type { Length } from '../method/step-time.js'
+import { clockText, lengthText, localOf } from './clock.js'
+import type { DayConflict } from './day-conflict.js'
+import type { DayEvent } from './day-network.js'
+import type { DayProblem, HoldReason } from './day-problem.js'
+import type { PlannedDay, PlannedEvent } from './planned.js'
+
+/** `Mix`, `Bulk, second time of four`, `Bake, load 2 of 3`. */
+export function eventWords({ step, time, load }: Pick<DayEvent, 'step' | 'time' | 'load'>): string {
+  const name = step.does || kindWords[step.kind]
+  if (time !== undefined) return `${name}, time ${time}`
+  return load && load.of > 1 ? `${name}, load ${load.number}` : name
+}
+
+const kindWords = { hands: 'Work', wait: 'Wait', bake: 'Bake' } as const
+
+/** Where the working of a time begins. */
+export function anchorWords(of: 'ready' | 'begin' | 'held', clock: string, what?: string): string {
+  if (of === 'held') return what ? `${what} held at ${clock}` : `held at ${clock}`
+  return of === 'ready' ? `ready ${clock}` : `begin ${clock}`
+}
+
+/** `8–10 h`, `30–60 min`, `45 min`. */
+export function boundsText({ least, most }: Length): string {
+  if (most - least < 0.5) return lengthText(least)
+  const inHours = least >= 60 && least % 30 === 0 && most % 30 === 0
+  if (inHours) return `${least / 60}–${most / 60} h`
+  return most < 60
+    ? `${Math.round(least)}–${Math.round(most)} min`
+    : `${lengthText(least)}–${lengthText(most)}`
+}
+
+/** Why times of a plan are not the usual ones: the night that they touch. */
+export function becauseOf({ edges, day }: PlannedDay): string {
+  const clock = (instant: number) => clockText(localOf(instant, day.zone).minutes)
+  const wakes = edges.find(e => e.of === 'wakes')
+  if (wakes) return `nobody is up before ${clock(wakes.event.from)}`
+  const sleeps = edges.find(e => e.of === 'sleeps')
+  if (sleeps)
+    return `nobody is up after ${clock(sleeps.event.kind === 'hands' ? sleeps.event.until : sleeps.event.from)}`
+  const held = edges.find(e => e.of === 'held')
+  return held ? `${eventWords(held.event)} is held at ${clock(held.event.from)}` : ''
+}
+
+/** What is said of a wait that is not as long as usual; nothing of one that is. */
+export function stretchWords(event: PlannedEvent, because: string): string[] {
+  const { kind, length, from, until } = event
+  if (kind !== 'wait' || !length || length.most - length.least < 0.5) return []
+  if (Math.abs(until - from - length.usual) < 0.5) return []
+  const why = because ? `, because ${because}` : ''
+  return [`${eventWords(event)} has ${lengthText(until - from)} of its ${boundsText(length)}${why}.`]
+}
+
+/** Something noticed on a day. */
+export type DayRemark = { readonly breads: readonly string[]; readonly event?: string } & (
+  | { readonly code: 'no method'; readonly name: string }
+  | { readonly code: 'no time'; readonly step: string }
+  | { readonly code: 'not read'; readonly step: string; readonly text: string }
+  | { readonly code: 'no such line'; readonly step: string; readonly line: string }
+  | { readonly code: 'done early'; readonly name: string; readonly minutes: number }
+  | {
+      readonly code: 'load not full'
+      readonly name: string
+      readonly pieces: number
+      readonly atOnce: number
+    }
+  | {
+      readonly code: 'scaled'
+      readonly step: string
+      readonly written: number
+      readonly celsius: number
+      readonly factor: number
+      readonly extrapolated: boolean
+    }
+  | { readonly code: 'not proven'; readonly gap: number }
+  | { readonly code: 'hold without a moment'; readonly moment: string }
+)
+
+/** All that is to be said of a day beside its times. */
+export function remarksOn(
+  { breads, builds, dropped }: DayProblem,
+  plan: PlannedDay | undefined,
+): DayRemark[] {
+  const remarks: DayRemark[] = []
+  for (const { id, formula, stages } of breads) {
+    if (!stages.some(s => s.isFinal && s.steps.length))
+      remarks.push({ code: 'no method', breads: [id], name: formula.name })
+  }
+  for (const { plan: stage, breads: of } of builds) {
+    for (const { step, read, missing } of stage.steps) {
+      const about = { breads: of, step: step.does || step.text }
+      if (!read.length) remarks.push({ ...about, code: 'no time' })
+      for (const text of read.notRead) remarks.push({ ...about, code: 'not read', text })
+      for (const line of missing) remarks.push({ ...about, code: 'no such line', line })
+    }
+  }
+  const seen = new Set<string>()
+  for (const { breads: of, begins, scaled, step, load } of plan?.events ?? []) {
+    if (load && load.number === load.of && load.of > 1 && load.pieces !== undefined && step.kind === 'bake') {
+      const first = plan!.events.find(e => e.begins !== begins && e.step === step && e.load?.number === 1)
+      const atOnce = first?.load?.pieces ?? load.pieces
+      const { formula } = breads.find(b => b.id === of[0])!
+      if (load.pieces < atOnce)
+        remarks.push({
+          code: 'load not full',
+          breads: of,
+          event: begins,
+          name: formula.name,
+          pieces: load.pieces,
+          atOnce,
+        })
+    }
+    if (!scaled || (scaled.factor === 1 && !scaled.extrapolated) || seen.has(begins)) continue
+    seen.add(begins)
+    const { written, celsius, factor, extrapolated } = scaled
+    remarks.push({
+      code: 'scaled',
+      breads: of,
+      event: begins,
+      step: step.does,
+      written: written!,
+      celsius,
+      factor,
+      extrapolated,
+    })
+  }
+  for (const { bread, minutes } of plan?.early ?? []) {
+    const { formula } = breads.find(b => b.id === bread)!
+    remarks.push({ code: 'done early', breads: [bread], name: formula.name, minutes })
+  }
+  if (plan && !plan.proven) remarks.push({ code: 'not proven', breads: [], gap: plan.gap })
+  for (const moment of dropped) remarks.push({ code: 'hold without a moment', breads: [], moment })
+  return remarks
+}
+
+const degrees = (celsius: number): string => `${Number(celsius.toFixed(1))} °C`
+
+/** The sentence of a remark. */
+export function remarkSentence(remark: DayRemark): string {
+  switch (remark.code) {
+    case 'no method':
+      return `${remark.name} has no method for its final dough, so it has no times. Write its steps on the formula.`
+    case 'no time':
+      return `${remark.step} has no time and is planned as 0 min. Write one, such as 30 min.`
+    case 'not read':
+      return `${remark.step}: “${remark.text}” was not understood. Write a time, such as 30 min or 3.5–4.5 h, and a temperature, such as at 25 °C.`
+    case 'no such line':
+      return `${remark.step} adds ${remark.line}, which is not in its stage.`
+    case 'done early':
+      return `${remark.name} is done ${lengthText(remark.minutes)} before its time: not everything can be baked at once.`
+    case 'load not full':
+      return `The last load of ${remark.name} holds ${remark.pieces} of ${remark.atOnce}.`
+    case 'scaled': {
+      const { step, written, celsius, factor, extrapolated } = remark
+      const stands = `${step} is written for ${degrees(written)} and stands at ${degrees(celsius)}`
+      const times =
+        extrapolated && factor === 1
+          ? 'its time cannot be said there'
+          : `it takes ${Number(factor.toFixed(2))} times as long`
+      const far = extrapolated
+        ? ' Outside 14–30 °C this is only a guess: go by the dough.'
+        : ' Go by the dough: volume, dome and smell.'
+      return `${stands}: ${times}.${far}`
+    }
+    case 'not proven':
+      return 'The search stopped before it had tried every order. There may be a better plan.'
+    case 'hold without a moment':
+      return 'A time was held for a step that is no longer there.'
+  }
+}
+
+interface Clocks {
+  readonly clock: (instant: number) => string
+  readonly event: (moment: string) => string
+  readonly bread: (id: string) => string
+}
+
+function holdWordsOf(hold: HoldReason, { event, bread }: Clocks): string {
+  switch (hold.of) {
+    case 'ready':
+      return `${bread(hold.bread)} ready`
+    case 'begin':
+      return 'begin'
+    case 'held':
+      return event(hold.moment)
+  }
+}
+
+/** What cannot be together, in a sentence or two, with the nearest time that would do. */
+export function conflictSentence(day: Day, written: DayProblem, conflict: DayConflict): string {
+  const { problem, network, breads } = written
+  const clocks: Clocks = {
+    clock: instant => clockText(localOf(instant, day.zone).minutes),
+    event: moment => {
+      const event = network.events.find(e => e.begins === moment)
+      return event ? eventWords(event) : moment
+    },
+    bread: id => breads.find(b => b.id === id)?.formula.name ?? '',
+  }
+  const held = conflict.holds.map(hold => {
+    const { at } = problem.holds[written.holds.indexOf(hold)] ?? {}
+    return `${holdWordsOf(hold, clocks)}${at === undefined ? '' : ` at ${clocks.clock(at)}`}`
+  })
+  const waits = conflict.reasons.flatMap(reason => {
+    if (reason.of !== 'event' && reason.of !== 'ripe') return []
+    const { event } = reason
+    const { length } = event
+    if (!length || length.most < 0.5) return []
+    const least =
+      length.most - length.least < 0.5 ? lengthText(length.least) : `at least ${lengthText(length.least)}`
+    return [`${eventWords(event).toLowerCase()} (${least})`]
+  })
+  const groups = conflict.groups.map(group => groupWords(group, day))
+  const needs = listed([...new Set(waits)])
+  const because = groups.length ? ` while ${listed(groups)}` : ''
+  const [begins, ends] = heldAt(written, conflict)
+  const short = conflict.shortfall?.minutes
+  const first =
+    begins !== undefined && ends !== undefined && short !== undefined && needs
+      ? `${capital(listed(held))} leave ${lengthText(ends - begins)}; ${needs} need ${lengthText(ends - begins + short)}.`
+      : `${capital(held.length ? listed(held) : 'the steps')} cannot be together${because}${needs ? `: ${needs} need their time` : ''}.`
+  const ways = conflict.nearest.map(({ time, reason }) => wayOut(reason, clocks.clock(time), clocks))
+  return ways.length ? `${first} ${capital(ways.join(', or '))}.` : first
+}
+
+/** The times of the two holds of a conflict, the earlier first; nothing where there are not two. */
+function heldAt({ problem, holds }: DayProblem, conflict: DayConflict): number[] {
+  const at = conflict.holds.flatMap(hold => problem.holds[holds.indexOf(hold)]?.at ?? [])
+  return at.length === 2 ? at.sort((a, b) => a - b) : []
+}
+
+function wayOut(hold: HoldReason, clock: string, { event, bread }: Clocks): string {
+  switch (hold.of) {
+    case 'ready':
+      return `have ${bread(hold.bread)} ready at ${clock}`
+    case 'begin':
+      return `begin at ${clock}`
+    case 'held':
+      return `hold ${event(hold.moment)} at ${clock}`
+  }
+}
+
+function groupWords(group: string, { ovens }: Day): string {
+  if (group === 'awake') return 'nobody is up at night'
+  if (group.startsWith('hands')) return 'one baker does one thing at a time and sleeps'
+  const oven = ovens.find(o => `oven ${o.id}` === group)
+  return `${oven?.name || 'the oven'} takes one load at a time`
+}
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

@@ -1,0 +1,77 @@
+import { newId, type Stage, type Step } from '../document/formula.js'
+import type { Transaction, Workbook } from '../document/workbook.js'
+import { type StageAt, stageIn } from './edit-places.js'
+import { labels, refuse } from './words.js'
+
+/** A step by ids. */
+export interface StepAt extends StageAt {
+  readonly step: string
+}
+
+export const newStep = (does: string, kind: Step['kind'], text = '', note = ''): Step => ({
+  id: newId(),
+  does,
+  kind,
+  text,
+  note,
+})
+
+/** The stage with another method; one without steps has none. */
+function withMethod({ method: _before, ...stage }: Stage, method: readonly Step[]): Stage {
+  return method.length ? { ...stage, method } : stage
+}
+
+const put = (label: string, at: StageAt, stage: Stage, method: readonly Step[]): Transaction => ({
+  label,
+  changes: [{ of: 'stage', formula: at.formula, id: stage.id, value: withMethod(stage, method) }],
+})
+
+/** Where a step stands in its stage's method. Throws Refusal when it is gone. */
+function stepIn(workbook: Workbook, at: StepAt): { stage: Stage; method: readonly Step[]; index: number } {
+  const stage = stageIn(workbook, at)
+  const method = stage.method ?? []
+  const index = method.findIndex(step => step.id === at.step)
+  if (index < 0) refuse({ code: 'stepGone' })
+  return { stage, method, index }
+}
+
+/** Adds a step to a stage's method, last or at `index`. */
+export function addStep(workbook: Workbook, at: StageAt, step: Step, index?: number): Transaction {
+  const stage = stageIn(workbook, at)
+  const method = [...(stage.method ?? [])]
+  method.splice(index ?? method.length, 0, step)
+  return put(labels.addStep(step.does, stage.name), at, stage, method)
+}
+
+/** Says a step otherwise; undefined when it is as it was. */
+export function changeStep(
+  workbook: Workbook,
+  at: StepAt,
+  fields: Partial<Omit<Step, 'id'>>,
+): Transaction | undefined {
+  const { stage, method, index } = stepIn(workbook, at)
+  const before = method[index]!
+  const after = { ...before, ...fields }
+  if (
+    after.does === before.does &&
+    after.kind === before.kind &&
+    after.text === before.text &&
+    after.note === before.note
+  )
+    return undefined
+  return put(labels.changeStep(after.does), at, stage, method.with(index, after))
+}
+
+/** Moves a step one up or down in its method; undefined where it is at the end already. */
+export function moveStep(workbook: Workbook, at: StepAt, by: -1 | 1): Transaction | undefined {
+  const { stage, method, index } = stepIn(workbook, at)
+  const other = method[index + by]
+  if (!other) return undefined
+  const moved = method.with(index, other).with(index + by, method[index]!)
+  return put(labels.moveStep(method[index]!.does, by), at, stage, moved)
+}
+
+export function removeStep(workbook: Workbook, at: StepAt): Transaction {
+  const { stage, method, index } = stepIn(workbook, at)
+  return put(labels.removeStep(method[index]!.does), at, stage, method.toSpliced(index, 1))
+}
