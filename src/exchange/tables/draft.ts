@@ -1,6 +1,6 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
-import { type AmountCell, gramsOf, type Names, quantitiesOf, type Row } from './row-features.js'
+import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import { bracketed, type totalOf } from './vocabulary.js'
 import { inWords, type Reason, severityOf } from './words.js'
@@ -38,19 +38,6 @@ export class Sums {
       close(printed.grams, this.grams, Math.max(printed.step, this.step) / 2) ||
       close(printed.percent, this.percent, printed.step)
     )
-  }
-
-  /** What the lines from here to the end of their block add to. */
-  static ofBlock(rows: readonly Row[], from: number): Sums {
-    const sums = new Sums()
-    for (let at = from; rows[at]?.is === 'line'; at++) {
-      const quantities = quantitiesOf(rows[at]!)
-      sums.add(
-        quantities.find(({ grams }) => grams !== undefined),
-        quantities.find(({ percent }) => percent !== undefined),
-      )
-    }
-    return sums
   }
 }
 

@@ -39,14 +39,19 @@ interface Neighbours {
   readonly next: Int32Array // for each row the place of the next that says something
   readonly isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
   readonly lastHead: number // the place of the last name of a stage over lines
+  readonly below: readonly Sums[] // for each row what the lines from the next one to the end of their block add to
 }
 
 function neighbours(rows: readonly Row[]): Neighbours {
   const next = new Int32Array(rows.length)
+  const below: Sums[] = new Array(rows.length)
+  let sums = new Sums()
   let after = rows.length
   let [blanks, pairs, parted, lastHead] = [0, 0, 0, -1] // pairs of lines, and those with something blank between
   for (let at = rows.length - 1; at >= 0; at--) {
     next[at] = after
+    below[at] = sums
+    sums = rows[at]!.is === 'line' ? withLine(sums, rows[at]!) : new Sums()
     if (rows[at]!.is === 'blank') {
       blanks++
       continue
@@ -60,18 +65,16 @@ function neighbours(rows: readonly Row[]): Neighbours {
     }
     after = at
   }
-  return { next, isSpaced: blanks > 2 && parted * 2 > pairs, lastHead }
+  return { next, isSpaced: blanks > 2 && parted * 2 > pairs, lastHead, below }
 }
 
-/** Is this row, `Levain 220 g`, the heading of the lines below it with what they add to? Among lines only with a colon. */
-function headsWithTotal(rows: readonly Row[], at: number, isFree: boolean): boolean {
-  const { is, label } = rows[at]!
-  if (!label.isStage || rows[at + 1]?.is !== 'line') return false
-  if (is !== 'line' && !(is === 'total' && label.isFinal)) return false
-  if (isFree && label.hasColon) return true
-  if (!isFree && !label.hasColon) return false
-  const sums = Sums.ofBlock(rows, at + 1)
-  return quantitiesOf(rows[at]!).some(quantity => sums.agreeWith(quantity))
+function withLine(sums: Sums, row: Row): Sums {
+  const quantities = quantitiesOf(row)
+  const weight = quantities.find(({ grams }) => grams !== undefined)
+  const percent = quantities.find(quantity => quantity.percent !== undefined)
+  const more = Object.assign(new Sums(), sums)
+  more.add(weight, percent)
+  return more
 }
 
 type Above = 'start' | 'blank' | 'stage' | 'formula' | 'total' | 'line' | 'note'
@@ -166,9 +169,16 @@ export class RowKinds {
     }
   }
 
+  /** Is it, as `Levain 220 g`, the heading of the lines below it with what they add to? Among lines only with a colon. */
   #headsWithTotal(at: number): boolean {
+    if (this.marks !== 'headings' && this.marks !== 'blocks') return false
+    const row = this.rows[at]!
+    const { is, label } = row
     const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
-    return (this.marks === 'headings' || this.marks === 'blocks') && headsWithTotal(this.rows, at, isFree)
+    if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
+    if (is === 'total' && !label.isFinal) return false
+    const agrees = quantitiesOf(row).some(quantity => this.#neighbours.below[at]!.agreeWith(quantity))
+    return agrees || (isFree && label.hasColon)
   }
 
   /** What a row can be that names something and gives no amount. */
