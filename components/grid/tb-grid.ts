@@ -1,6 +1,7 @@
-import { html, LitElement, type PropertyValues } from 'lit'
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { sharedStyles } from '../base/shared-styles.js'
 import { ClipboardKeys } from './actions/clipboard-keys.js'
@@ -97,6 +98,7 @@ export class TbGrid extends LitElement implements GridElement {
 
   protected override firstUpdated(): void {
     this.#measure()
+    void fetchWhenIdle(() => this.#context.fetchFurther())
   }
 
   // Not the grid itself: its height follows from what is measured here, and the observer would see that.
@@ -154,19 +156,19 @@ export class TbGrid extends LitElement implements GridElement {
   override render() {
     const ruler = html`<div id="ruler"></div>`
     if (!this.sheet) return ruler
-    const { table, columns, session, menu } = this.#context
+    const { table, columns, session, further } = this.#context
     const paint = painter(this.#context, this.lit, this.#filling)
     const { isGoingOn } = this.#filling
     return html`
       ${ruler}${frameTemplate(this.sheet.formula.name, table, columns, this.readOnly, paint, isGoingOn, this.#handlers)}
-      ${menu.template()}${this.#touchKeys.template(session.state)}
+      ${further?.menu.template() ?? nothing}${this.#touchKeys.template(session.state)}
     `
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    const { elements, menu, selection, session } = this.#context
+    const { elements, further, selection, session } = this.#context
     if (changed.has('lit') && this.lit.size) bringIntoView(this.shadowRoot!)
-    if (menu.rendered()) {
+    if (further?.menu.rendered()) {
       this.#focusWanted = false
       return
     }

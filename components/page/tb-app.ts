@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
@@ -10,12 +11,10 @@ import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
 import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
 import { listenToPage } from './page-gestures.js'
-import { standingNotices } from './standing-notices.js'
-import './tb-dialogs.js'
+import type { Circumstances } from './standing-notices.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { GridPlace } from '../grid/tb-grid.js'
-import './tb-notices.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
@@ -129,6 +128,7 @@ export class TbApp extends BaseElement {
     await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
     this.teaching = this.#kept.fresh
     this.#takeLink()
+    void fetchWhenIdle(() => Promise.all([import('./tb-notices.js'), import('./tb-dialogs.js')]))
   }
 
   /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */
@@ -209,7 +209,11 @@ export class TbApp extends BaseElement {
   }
 
   #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
-    void this.renderRoot.querySelector('tb-dialogs')?.show(name, detail)
+    import('./tb-dialogs.js')
+      .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(name, detail))
+      .catch(() =>
+        this.#say('This part of Tarebook could not be fetched. Connect to the network and try again.'),
+      )
   }
 
   #open(id: string): void {
@@ -275,7 +279,7 @@ export class TbApp extends BaseElement {
         ?shelfOpen=${drawer}
         .numbers=${numbers}
       ></tb-head>
-      <tb-notices .notices=${this.#notices()}></tb-notices>
+      <tb-notices .now=${this.#circumstances()}></tb-notices>
       ${
         desk
           ? threePlaces({
@@ -313,8 +317,8 @@ export class TbApp extends BaseElement {
     `
   }
 
-  #notices() {
-    return standingNotices({
+  #circumstances(): Circumstances {
+    return {
       kept: this.kept,
       problems: this.problemsSeen ? [] : this.#kept.problems,
       newVersion: this.newVersion,
@@ -327,7 +331,7 @@ export class TbApp extends BaseElement {
         if (what === 'deleted') this.deleted = ''
         else this.problemsSeen = true
       },
-    })
+    }
   }
 
   static override styles = appStyles

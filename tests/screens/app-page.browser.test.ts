@@ -184,6 +184,7 @@ describe('The page', () => {
     await press('ArrowDown', 'End', 'Enter')
     await settled()
     equal(openName(), 'Spelt tin')
+    await customElements.whenDefined('tb-notices')
     const notices = root().querySelector('tb-notices')!
     await notices.updateComplete
     match(textOf(notices.shadowRoot!.querySelector('section')), /Deleted Mill wheat\./)
@@ -247,7 +248,7 @@ describe('The page', () => {
     head()!.shadowRoot!.querySelector<HTMLElement>('button:last-of-type')!.focus()
     await press('Control+v')
     const bringIn = await waitUntil(
-      () => root().querySelector('tb-dialogs')!.renderRoot.querySelector('tb-bring-in'),
+      () => root().querySelector('tb-dialogs')!.shadowRoot?.querySelector('tb-bring-in'),
       'the dialog is fetched',
     )
     await waitUntil(() => /68/.test(bringIn.shadowRoot?.textContent ?? ''), 'it shows what was understood')

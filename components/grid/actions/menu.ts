@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { TableContext } from '../table/table-context.js'
 import type { Action } from './action.js'
-import { labels } from './words.js'
 
 /** The menu of a row, in the browser's top layer; one for the whole grid. */
 export class RowMenu {
@@ -43,7 +42,7 @@ export class RowMenu {
       id="menu"
       role="menu"
       popover
-      aria-label=${this.#label || labels.actions}
+      aria-label=${this.#label}
       @keydown=${this.#key}
       @click=${this.#click}
     >${this.#actions.map(entryTemplate)}</div>`
