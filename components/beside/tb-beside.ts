@@ -11,7 +11,8 @@ import { bringBack } from '../../src/dough/edits/state-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { askEdit } from '../base/events.js'
-import { readingWords } from '../base/reading-shown.js'
+import { readingUnit } from '../base/reading-shown.js'
+import { readingWords } from '../base/words.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import { type SettingPair, settingsBeside } from './beside-settings.js'
 import { type Asked, firstPair, nameOf, type Side, sidesOf } from './beside-sides.js'
@@ -162,7 +163,8 @@ export class TbBeside extends TbDialog {
       </thead>
       <tbody role="rowgroup">
         ${readings.map(reading => {
-          const { name, unit } = readingWords[reading.name]
+          const { name } = readingWords[reading.name]
+          const unit = readingUnit(reading.name)
           return html`<tr role="row">
             <th role="rowheader" scope="row">${name}</th>
             ${cells(shown(reading, unit, this.numbers), unit, 'all')}

@@ -14,7 +14,8 @@ import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.
 import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
 import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
 import { type NumberStyle, showPercent } from '../base/numbers.js'
-import { readingWords, showReading } from '../base/reading-shown.js'
+import { readingUnit, showReading } from '../base/reading-shown.js'
+import { readingWords } from '../base/words.js'
 import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
 import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing-words.js'
 
@@ -31,7 +32,7 @@ const leads: readonly ReadingName[] = ['trueHydration', 'salt', 'prefermentedFlo
 const leastTold = 0.0005
 
 function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
-  const { unit } = readingWords[name]
+  const unit = readingUnit(name)
   const weighed = unit === 'g' ? sheet.weighedReading(name) : undefined // as the lines above it add up
   const value = weighed ?? sheet.reading(name)
   if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined

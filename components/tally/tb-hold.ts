@@ -6,8 +6,9 @@ import { holdReading, naturalGiver } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import { heldToType, readingInSentence, readingToType, readingWords } from '../base/reading-shown.js'
+import { heldToType, readingToType, readingUnit } from '../base/reading-shown.js'
 import { readNumber } from '../base/typed-numbers.js'
+import { readingInSentence, readingWords } from '../base/words.js'
 import { type Giver, giversOf, heldAt } from './holds.js'
 
 /** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
@@ -42,7 +43,8 @@ export class TbHold extends BaseElement {
 
   override render() {
     const { reading, refusal } = this
-    const { name, unit } = readingWords[reading]
+    const { name } = readingWords[reading]
+    const unit = readingUnit(reading)
     const givers = giversOf(this.sheet)
     const chosen = this.#chosen(givers)
     const lets = chosen && this.#letsGo(chosen)
@@ -130,7 +132,7 @@ export class TbHold extends BaseElement {
     event.preventDefault()
     const { sheet, reading, numbers } = this
     const { formula } = sheet
-    const isPercent = readingWords[reading].unit === '%'
+    const isPercent = readingUnit(reading) === '%'
     const typed = this.#field.value.trim()
     const [, number = '', unit = ''] = (isPercent ? /^(.*?)\s*(%)?$/ : /^(.*?)\s*(k?g)?$/i).exec(typed) ?? []
     const value = readNumber(number, numbers)

@@ -5,14 +5,8 @@ import { releaseHold } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { usualRanges } from '../../src/dough/sheet/ranges.js'
 import { askEdit, say, wish } from '../base/events.js'
-import {
-  heldToType,
-  readingInSentence,
-  readingWords,
-  showRange,
-  showReading,
-  showWeighed,
-} from '../base/reading-shown.js'
+import { heldToType, readingUnit, showRange, showReading, showWeighed } from '../base/reading-shown.js'
+import { readingInSentence, readingWords } from '../base/words.js'
 import type { Asked } from '../working/open-working.js'
 import { giversOf, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
@@ -143,7 +137,7 @@ export class TbTally extends SheetElement {
 
   #figure(sheet: FigureSheet, name: ReadingName): TemplateResult {
     const value = sheet.reading(name)
-    const { unit } = readingWords[name]
+    const unit = readingUnit(name)
     const shown = value === undefined ? undefined : showReading(name, value, this.numbers)
     const how = `how ${readingInSentence(name)} is worked out`
     return html`<button
@@ -173,7 +167,7 @@ export class TbTally extends SheetElement {
       return html`<dd class=${again ? 'unseen' : 'words why'}>${why}</dd>`
     }
     const weighed = showWeighed(sheet, name, this.numbers)
-    const { unit } = readingWords[name]
+    const unit = readingUnit(name)
     const how = unit === '%' ? 'as weighed' : 'in the batch'
     const asWeighed = weighed && html`<span class="weighed">${how} ${weighed}&nbsp;${unit}</span>`
     if (!usual) return asWeighed ? html`<dd class="words">${asWeighed}</dd>` : nothing
@@ -201,7 +195,7 @@ export class TbTally extends SheetElement {
     const value = heldToType(name, kept.hold.value, this.numbers)
     return html`<p class="kept">
       <span>
-        ${under ? 'Held' : `${readingWords[name].name} held`} at ${value}&nbsp;${readingWords[name].unit},
+        ${under ? 'Held' : `${readingWords[name].name} held`} at ${value}&nbsp;${readingUnit(name)},
         ${kept.line.ingredient || 'a line'} gives
       </span>
       ${
