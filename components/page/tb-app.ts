@@ -19,6 +19,7 @@ import './tb-notices.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
+import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 
@@ -142,7 +143,7 @@ export class TbApp extends BaseElement {
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
-    this.#announcer.say(this.deleted ? `Deleted ${this.deleted}. Undo takes it back.` : sentence)
+    this.#announcer.say(this.deleted ? deletedSentence(this.deleted) : sentence)
   }
 
   #step(way: 'undo' | 'redo'): void {
@@ -252,7 +253,7 @@ export class TbApp extends BaseElement {
   protected override updated(changed: PropertyValues<this>): void {
     this.desk?.shown()
     const name = this.desk?.formula?.name
-    if (changed.has('version')) document.title = name ? `${name} · Tarebook` : 'Tarebook'
+    if (changed.has('version')) document.title = name ? pageTitle(name) : programName
   }
 
   override render() {
@@ -303,7 +304,7 @@ export class TbApp extends BaseElement {
           : nothing
       }
       ${this.#toast.sentence ? html`<p class="toast">${this.#toast.sentence}</p>` : nothing}
-      ${this.dragging ? html`<p class="drop">Drop the file to bring its formulas in.</p>` : nothing}
+      ${this.dragging ? html`<p class="drop">${dropHint}</p>` : nothing}
     `
   }
 
