@@ -1,0 +1,37 @@
+export const shelfWords = {
+  shelf: 'Shelf',
+  lookFor: 'Look for a formula',
+  empty: 'Nothing on the shelf yet.',
+  noneCalled: (sought: string): string => `No formula is called “${sought}”.`,
+  newFormula: 'New formula',
+  blank: 'Blank',
+  blankNote: 'by percentages',
+  exampleNote: 'example',
+  newNameFor: (formula: string): string => `New name for ${formula}`,
+} as const
+
+/** Entries of a formula's menu. */
+export const formulaActions = {
+  name: (formula: string): string => `Actions for ${formula}`,
+  sendOut: 'Send out',
+  setBeside: 'Set beside…',
+  printCard: 'Print a card',
+  rename: 'Rename',
+  duplicate: 'Duplicate',
+  delete: 'Delete',
+} as const
+
+/** Beneath the name of a formula: `75 % true, 10 % prefermented`. Percentages come with their digits. */
+export const shelfReadingWords = (trueHydration: string, prefermented: string | undefined): string =>
+  `${trueHydration} % true${prefermented === undefined ? '' : `, ${prefermented} % prefermented`}`
+export const noHydration = 'no hydration yet'
+
+/** What stands in the middle while there is no formula. */
+export const emptyShelfWords = {
+  readOnly: 'Nothing on the shelf',
+  heading: 'Nothing on the shelf yet',
+  how: 'Begin with flour at 100 %, and write water, salt and levain as percentages of it. Tarebook weighs the lines and counts the flour and water that the starter brings.',
+  newFormula: 'New formula',
+  examples: 'Open the examples',
+  bringIn: 'Bring in a file',
+} as const
