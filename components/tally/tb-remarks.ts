@@ -2,12 +2,12 @@ import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
 import { LateElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
+import { remarkWords, severityWords } from './words.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 
 const rank = { error: 0, warning: 1, remark: 2 } as const
 const signs = { error: '✕', warning: '!', remark: '•' } as const
-const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
 
 /** What the sheet noticed, the gravest first, each with a way to its place. */
 export class TbRemarks extends LateElement {
@@ -29,10 +29,10 @@ export class TbRemarks extends LateElement {
     const shown = this.all ? problems : problems.slice(0, shownAtFirst)
     const names = namesOf(sheet.formula)
     const more = problems.length - shown.length
-    return html`<h3>Remarks</h3>
+    return html`<h3>${remarkWords.remarks}</h3>
       ${
         problems.length === 0
-          ? html`<p class="quiet">Nothing to remark.</p>`
+          ? html`<p class="quiet">${remarkWords.none}</p>`
           : html`<ul>
             ${shown.map(problem => this.#remark(names, problem))}
           </ul>`
@@ -41,7 +41,7 @@ export class TbRemarks extends LateElement {
         more > 0
           ? html`<button class="more" @click=${() => {
               this.all = true
-            }}>Show ${more} more</button>`
+            }}>${remarkWords.more(more)}</button>`
           : nothing
       }`
   }
@@ -50,8 +50,8 @@ export class TbRemarks extends LateElement {
     const name = names.get(where.line ?? where.stage ?? '')
     return html`<li class=${severity}>
       <span class="sign" aria-hidden="true">${signs[severity]}</span>
-      <p><b>${words[severity]}.</b> ${message}</p>
-      ${name ? html`<button @click=${() => this.#show(where)}>Show ${name}</button>` : nothing}
+      <p><b>${severityWords[severity]}.</b> ${message}</p>
+      ${name ? html`<button @click=${() => this.#show(where)}>${remarkWords.show(name)}</button>` : nothing}
     </li>`
   }
 
@@ -121,7 +121,7 @@ customElements.define('tb-remarks', TbRemarks)
 const namesOf = ({ stages }: Formula): ReadonlyMap<string, string> =>
   new Map([
     ...stages.map(s => [s.id, s.name] as const),
-    ...stages.flatMap(s => s.lines.map(l => [l.id, l.ingredient || 'the line'] as const)),
+    ...stages.flatMap(s => s.lines.map(l => [l.id, l.ingredient || remarkWords.someLine] as const)),
   ])
 
 declare global {
