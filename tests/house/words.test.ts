@@ -33,9 +33,6 @@ const notMoved: readonly string[] = [
   'components/help',
   'components/larder',
   'components/send-out',
-  'components/sheet',
-  'components/tally',
-  'components/working',
 ]
 
 const allSentences: Readonly<Record<string, object>> = {
