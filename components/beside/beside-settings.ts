@@ -9,7 +9,7 @@ import { batchWords, isWeightReading, readingWords, tidy } from '../../src/dough
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { localise } from '../../src/engine/index.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { losesInBaking, losesInMixing } from '../batch/batch-words.js'
+import { losesInBaking, losesInMixing } from '../batch/batch-prose.js'
 import { countsAsWords } from '../larder/ingredient-words.js'
 
 /** Something besides its lines that two formulas do not say alike, in words. */

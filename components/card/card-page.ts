@@ -16,8 +16,8 @@ import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/hous
 import { type NumberStyle, showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
-import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing-words.js'
+import { batchProse, totalToWeigh } from '../batch/batch-prose.js'
+import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing.js'
 
 /** What is printed of a formula. */
 export interface CardShown {
@@ -141,7 +141,7 @@ export function cardPage(shown: CardShown): TemplateResult {
   const paragraphs = notes ? formula.note.split(/\n+/).filter(text => text.trim()) : []
   return html`<header>
       <h1 id="title">${formula.name}</h1>
-      <p class="batch">${isAsWritten(formula) ? 'As written' : batchProse(sheet, numbers)}${total ? html` <b>${total.total}</b> of dough.` : nothing}</p>
+      <p class="batch">${hasBatch(formula) ? batchProse(sheet, numbers) : 'As written'}${total ? html` <b>${total.total}</b> of dough.` : nothing}</p>
     </header>
     ${formula.stages.map(of => stage(shown, of, household))}
     ${readings(shown)}

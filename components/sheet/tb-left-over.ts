@@ -2,7 +2,8 @@ import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
-import { earlierStages, isAsWritten, leftOver, totalToWeigh } from '../batch/batch-words.js'
+import { earlierStages, leftOver, totalToWeigh } from '../batch/batch-prose.js'
+import { hasBatch } from '../batch/weighing.js'
 import { leftOverWords } from './words.js'
 
 /** What there is to weigh in all, and where each earlier stage goes: into the dough, lost, or kept back. */
@@ -15,7 +16,7 @@ export class TbLeftOver extends SheetElement {
       const words = leftOver(sheet, stage, numbers)
       return words ? [html`<li>${leftOverWords.ofStage(stage.name, words)}</li>`] : []
     })
-    const problem = isAsWritten(sheet.formula) || total ? undefined : this.#problem(sheet)
+    const problem = !hasBatch(sheet.formula) || total ? undefined : this.#problem(sheet)
     if (!total && !problem && lines.length === 0) return nothing
     return html`<ul>
       ${total ? html`<li>${leftOverWords.total(total.total, total.why)}</li>` : nothing}

@@ -23,7 +23,6 @@ const notMoved: readonly string[] = [
   'src/exchange/arriving',
   'src/exchange/recipe',
   'src/exchange/tables',
-  'components/batch',
   'components/beside',
   'components/bring-in',
   'components/bring-in/recipes',

@@ -8,13 +8,7 @@ import {
   type StageFigures,
 } from '../../../src/dough/sheet/figures.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import {
-  buildWords,
-  hasBatch,
-  type WeighedShown,
-  weighedLine,
-  weighedStage,
-} from '../../batch/weighing-words.js'
+import { buildWords, hasBatch, type WeighedShown, weighedLine, weighedStage } from '../../batch/weighing.js'
 import {
   type AddRow,
   type AmountColumn,
