@@ -23,15 +23,11 @@ const notMoved: readonly string[] = [
   'src/exchange/arriving',
   'src/exchange/recipe',
   'src/exchange/tables',
-  'components/beside',
   'components/bring-in',
   'components/bring-in/recipes',
   'components/bring-in/tables',
   'components/bring-in/unknown',
   'components/bring-in/workbooks',
-  'components/help',
-  'components/larder',
-  'components/send-out',
 ]
 
 const allSentences: Readonly<Record<string, object>> = {
