@@ -1,11 +1,12 @@
-/** Runs the Node tests: each bundled by esbuild, then in a process of its own under node:test. */
+/** Runs the Node tests: bundled by esbuild with their packages, then each file in a process of its own under node:test. */
 import { availableParallelism } from 'node:os'
 import { relative } from 'node:path'
 import { run } from 'node:test'
 import { inspect } from 'node:util'
 import { build } from 'esbuild'
 
-/** @typedef {{ passed: number, failed: number }} Count */
+/** `times` is how long each file took, in milliseconds. */
+/** @typedef {{ passed: number, failed: number, times: Map<string, number> }} Count */
 
 /**
  * @param {string[]} files test files, paths from the top of the repository
@@ -16,33 +17,46 @@ export async function runNodeTests(files, outdir) {
   await build({
     entryPoints: files,
     outdir,
-    outbase: 'tests',
-    bundle: true,
+    outbase: '.',
+    bundle: true, // with packages, for reading mathjs file by file takes each process a second
     splitting: true,
     format: 'esm',
     platform: 'node',
     target: 'node20',
-    packages: 'external',
     loader: { '.csv': 'text' },
-    sourcemap: 'inline',
+    sourcemap: 'linked',
+    sourcesContent: false,
     logLevel: 'warning',
     outExtension: { '.js': '.mjs' },
   })
   process.env.NODE_OPTIONS =
     `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
-  const count = { passed: 0, failed: 0 }
-  const bundles = files.map(f => f.replace(/^tests/, outdir).replace(/\.ts$/, '.mjs'))
+  /** @type {Count} */
+  const count = { passed: 0, failed: 0, times: new Map() }
+  const bundles = files.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
   const results = run({ files: bundles, concurrency: availableParallelism() })
-  results.on('test:pass', ({ details }) => {
-    if (details.type !== 'suite') count.passed += 1
+  /** @param {string | undefined} file */
+  const sourceOf = file =>
+    relative('.', file ?? '')
+      .replace(`${outdir}/`, '')
+      .replace(/\.mjs$/, '.ts')
+  /** @param {{ file?: string, nesting: number, details: { duration_ms: number } }} event */
+  const took = ({ file, nesting, details }) => {
+    if (nesting > 0) return
+    count.times.set(sourceOf(file), (count.times.get(sourceOf(file)) ?? 0) + details.duration_ms)
+  }
+  results.on('test:pass', event => {
+    took(event)
+    if (event.details.type !== 'suite') count.passed += 1
   })
-  results.on('test:fail', ({ name, details, file }) => {
+  results.on('test:fail', event => {
+    took(event)
+    const { name, details, file } = event
     // A suite fails with its tests; only a fault of its own is news.
     const { failureType } = /** @type {{ failureType?: string }} */ (details.error)
     if (failureType === 'subtestsFailed') return
     count.failed += 1
-    const source = relative('.', file ?? '').replace(`${outdir}/`, '')
-    console.log(`\n✗ ${name}  (${source})\n${inspect(details.error.cause ?? details.error)}`)
+    console.log(`\n✗ ${name}  (${sourceOf(file)})\n${inspect(details.error.cause ?? details.error)}`)
   })
   results.on('test:stdout', ({ message }) => process.stdout.write(message))
   results.on('test:stderr', ({ message }) => process.stderr.write(message))

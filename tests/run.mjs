@@ -1,11 +1,18 @@
 /**
- * Runs everything that is tested: format and lint, types, the Node tests, then the tests in Chromium.
- * `node tests/run.mjs [part ...] [--only=text] [--fix]` runs some parts (lint, types, node, browser), of the
- * tests only the files whose path holds the text, and formats first.
+ * Runs everything that is tested: format and lint beside types, the Node tests, then the tests in each browser.
+ * `node tests/run.mjs [part ...] [--only=text] [--browser=name] [--fix] [--times]` runs some parts (lint, types, node,
+ * browser), of the tests only the files whose path holds the text, in one browser, formats first, and says which files
+ * took longest.
  */
-import { spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync, readdirSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
+import { availableParallelism } from 'node:os'
+
+/**
+ * @import { Engine } from './browsers/engines.mjs'
+ * @import { Count } from './node.mjs'
+ */
 
 const args = process.argv.slice(2)
 const only = args.find(a => a.startsWith('--only='))?.slice('--only='.length) ?? ''
@@ -13,18 +20,21 @@ const parts = args.filter(a => !a.startsWith('--'))
 const testFiles = readdirSync('tests', { recursive: true, encoding: 'utf8' })
   .map(f => `tests/${f.replaceAll('\\', '/')}`)
   .filter(f => f.endsWith('.test.ts') && f.includes(only))
+const browser = args.find(a => a.startsWith('--browser='))?.slice('--browser='.length)
 const total = { passed: 0, failed: 0 }
+/** @type {Engine[]} */
+const missing = []
 
 /** @param {string} part */
 const wanted = part => parts.length === 0 || parts.includes(part)
 
 /**
  * @param {string} label
- * @param {() => boolean | Promise<boolean>} work true when it passed
+ * @param {() => Promise<boolean>} work true when it passed
  */
 async function report(label, work) {
   const started = Date.now()
-  const passed = await Promise.resolve(work()).catch(error => {
+  const passed = await work().catch(error => {
     console.error(error instanceof Error ? error.message : error)
     return false
   })
@@ -34,48 +44,100 @@ async function report(label, work) {
 }
 
 /**
+ * Says what the command says once it has ended, so that two at once do not talk at the same time.
  * @param {string} program an installed package's command
  * @param {string[]} argv
+ * @returns {Promise<boolean>}
  */
 const command = (program, argv) =>
-  spawnSync(process.execPath, [`node_modules/${program}`, ...argv], { stdio: 'inherit' }).status === 0
+  new Promise(resolve => {
+    const running = spawn(process.execPath, [`node_modules/${program}`, ...argv])
+    /** @type {Buffer[]} */
+    const said = []
+    for (const stream of [running.stdout, running.stderr]) stream.on('data', words => said.push(words))
+    running.on('close', code => {
+      process.stdout.write(Buffer.concat(said))
+      resolve(code === 0)
+    })
+  })
+
+/** @param {Map<string, number>} times of files, in milliseconds */
+function sayTimes(times) {
+  const longest = [...times].sort(([, a], [, b]) => b - a).slice(0, 25)
+  for (const [file, ms] of longest) console.log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
+}
+
+/** @param {Count} count */
+function passes(count) {
+  total.passed += count.passed
+  total.failed += count.failed
+  if (args.includes('--times')) sayTimes(count.times)
+  return count.failed === 0 && count.passed > 0
+}
 
 /**
- * @param {string[]} files
- * @param {(files: string[], outdir: string) => Promise<{ passed: number, failed: number }>} runner
+ * @template T
+ * @param {(outdir: string) => Promise<T>} work with a folder of its own, so that two runs at once do not sweep away each
+ *   other's bundles
+ * @returns {Promise<T>}
  */
-async function tests(files, runner) {
-  if (files.length === 0) return true
-  // A folder of its own, so that two runs at once do not sweep away each other's bundles.
+async function inFolder(work) {
   mkdirSync('.build', { recursive: true })
   const outdir = mkdtempSync('.build/tests-')
   try {
-    const count = await runner(files, outdir)
-    total.passed += count.passed
-    total.failed += count.failed
-    return count.failed === 0 && count.passed > 0
+    return await work(outdir)
   } finally {
     await rm(outdir, { recursive: true, force: true })
   }
 }
 
+/** @param {string[]} files */
+async function testInBrowsers(files) {
+  const { engines } = await import('./browsers/engines.mjs')
+  const { bundle, runIn } = await import('./browsers/run.mjs')
+  const chosen = engines.filter(({ name }) => !browser || name.toLowerCase() === browser)
+  if (chosen.length === 0) throw new Error(`There is no engine ${browser}.`)
+  /** @param {Engine} engine */
+  const filesOf = ({ takes = () => true }) => files.filter(takes)
+  const there = chosen
+    .filter(engine => filesOf(engine).length > 0)
+    .flatMap(engine => {
+      const program = engine.find()
+      if (!program) missing.push(engine)
+      return program ? [{ engine, program }] : []
+    })
+  const atOnce = Math.max(1, Math.floor(Math.min(4 * there.length, availableParallelism()) / there.length))
+  await inFolder(async outdir => {
+    await bundle(files, outdir)
+    await Promise.all(
+      there.map(({ engine, program }) =>
+        report(`Tests in ${engine.name}`, async () =>
+          passes(await runIn(engine, program, filesOf(engine), outdir, atOnce)),
+        ),
+      ),
+    )
+  })
+}
+
 const inBrowser = testFiles.filter(f => f.endsWith('.browser.test.ts'))
 const inNode = testFiles.filter(f => !inBrowser.includes(f))
-const fix = args.includes('--fix') ? ['--write'] : []
+const lint = ['check', '--error-on-warnings', ...(args.includes('--fix') ? ['--write'] : []), '.']
 
-if (wanted('lint')) {
-  await report('Format and lint', () =>
-    command('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', ...fix, '.']),
-  )
-}
-if (wanted('types')) await report('Types', () => command('typescript/bin/tsc', []))
-if (wanted('node')) {
+await Promise.all([
+  wanted('lint') && report('Format and lint', () => command('@biomejs/biome/bin/biome', lint)),
+  wanted('types') && report('Types', () => command('typescript/bin/tsc', [])),
+])
+if (wanted('node') && inNode.length > 0) {
   const { runNodeTests } = await import('./node.mjs')
-  await report('Tests in Node', () => tests(inNode, runNodeTests))
+  await report('Tests in Node', () => inFolder(async outdir => passes(await runNodeTests(inNode, outdir))))
 }
-if (wanted('browser')) {
-  const { runBrowserTests } = await import('./browser.mjs')
-  await report('Tests in Chromium', () => tests(inBrowser, runBrowserTests))
+if (wanted('browser') && inBrowser.length > 0) {
+  await testInBrowsers(inBrowser).catch(error => {
+    console.error(`\n✗ the tests or the app are not built: ${error instanceof Error ? error.message : error}`)
+    process.exitCode = 1
+  })
 }
 if (wanted('node') || wanted('browser')) console.log(`${total.passed} passed, ${total.failed} failed`)
+for (const { name, toInstall } of missing)
+  console.log(`NOT TESTED in ${name}, which is not here: ${toInstall}.`)
 process.exit()

@@ -4,7 +4,14 @@ export interface NumberStyle {
   readonly decimal: '.' | ','
 }
 
-export function numberStyleOf(language: string): NumberStyle {
+/** English where the language is none that has a name: WebKitGTK calls it `C` where the system was told of none, Chromium `en-US@posix`. */
+export function numberStyleOf(named: string): NumberStyle {
+  let language = named
+  try {
+    Intl.getCanonicalLocales(named)
+  } catch {
+    language = 'en'
+  }
   const part = new Intl.NumberFormat(language).formatToParts(1.5).find(p => p.type === 'decimal')
   return { language, decimal: part?.value === ',' ? ',' : '.' }
 }

@@ -24,7 +24,8 @@ export interface Start {
 /** What is told of the kept desk. */
 export interface KeptDeskEvents {
   readonly changed: (event: DeskEvent) => void // the workbook, by an edit, by undo, or in another tab
-  readonly refreshed: () => void // what is kept, or a reading of the shelf that came later
+  readonly refreshed: () => void // what is kept
+  readonly readings: () => void // of the shelf, that came later
 }
 
 /** The desk with what keeps it: loaded from the browser's storage, every change handed on to it. */
@@ -61,7 +62,7 @@ export class KeptDesk {
     const workbook = examples
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
-    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.refreshed)
+    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings)
     this.desk.open(open)
     this.fresh = examples !== undefined && examples.formulas.length > 0
     this.tell.refreshed()

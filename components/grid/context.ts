@@ -1,3 +1,4 @@
+import type { Touched } from '../../src/dough/sheet/touched.js'
 import { Commands, type CommandsContext } from './actions/commands.js'
 import { RowMenu } from './actions/menu.js'
 import { RowCommands } from './actions/row-commands.js'
@@ -31,6 +32,11 @@ export class GridContext implements CommandsContext {
 
   get table(): Table {
     return this.#contents.table
+  }
+
+  /** Reads from the sheet what is touched. */
+  follow(touched: Touched): void {
+    this.#contents.follow(touched)
   }
 
   get columns(): readonly Column[] {

@@ -1,5 +1,6 @@
 import { html, LitElement, type PropertyValues } from 'lit'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { sharedStyles } from '../base/shared-styles.js'
 import { handlersOf } from './actions/handlers.js'
@@ -7,6 +8,7 @@ import { GridContext } from './context.js'
 import type { GridPlace } from './editing/dispatcher.js'
 import { placeEditor } from './editing/field.js'
 import { TouchKeys } from './editing/touch-keys.js'
+import { Filling } from './paint/filling.js'
 import { frameTemplate } from './paint/frame.js'
 import { bringIntoView } from './paint/lit-lines.js'
 import { painter } from './paint/paint.js'
@@ -33,6 +35,7 @@ export class TbGrid extends LitElement implements GridElement {
   static override properties = {
     sheet: { attribute: false },
     version: { type: Number },
+    touched: { attribute: false, noAccessor: true },
     numbers: { attribute: false },
     readOnly: { type: Boolean },
     names: { attribute: false },
@@ -50,10 +53,13 @@ export class TbGrid extends LitElement implements GridElement {
   declare narrow: boolean // set by the grid, from its own width
   declare cramped: boolean // likewise
 
+  #touched = allTouched
+  #untold = allTouched // of what was touched since the rows were last read
   #focusWanted = false
   #context = new GridContext(this)
   #handlers = handlersOf(this.#context)
   #touchKeys = new TouchKeys(this.#context)
+  #filling = new Filling(this.#context)
   #watch = new ResizeObserver(([entry]) => {
     if (!entry) return
     this.narrow = entry.contentRect.width < narrowBelow
@@ -75,12 +81,14 @@ export class TbGrid extends LitElement implements GridElement {
     super.connectedCallback()
     if (this.hasUpdated) this.#measure()
     this.#touchKeys.connect()
+    this.#filling.connect()
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#watch.disconnect()
     this.#touchKeys.disconnect()
+    this.#filling.disconnect()
   }
 
   protected override firstUpdated(): void {
@@ -91,6 +99,16 @@ export class TbGrid extends LitElement implements GridElement {
   #measure(): void {
     const { ruler } = this.#context.elements
     if (ruler) this.#watch.observe(ruler)
+  }
+
+  /** What is touched of the sheet since the `version` before. What is given before a rendering adds up. */
+  get touched(): Touched {
+    return this.#touched
+  }
+
+  set touched(touched: Touched) {
+    this.#touched = touched
+    this.#untold = bothTouched(this.#untold, touched)
   }
 
   /** Goes to a place an edit carried, or stays by where it was. */
@@ -109,6 +127,7 @@ export class TbGrid extends LitElement implements GridElement {
 
   /** Renders at once: within a tap, or a phone does not bring up its keyboard. */
   renderNow(): void {
+    this.requestUpdate()
     this.performUpdate()
   }
 
@@ -117,6 +136,10 @@ export class TbGrid extends LitElement implements GridElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (this.sheet && changed.has('version')) {
+      this.#context.follow(bothTouched(this.#untold, this.#touched))
+      this.#untold = untouched
+    }
     const { table, session, selection, elements } = this.#context
     const isOther = changed.has('sheet') && changed.get('sheet') !== undefined
     if (isOther || (session.state && !table.index.has(session.state.row))) session.close()
@@ -128,9 +151,10 @@ export class TbGrid extends LitElement implements GridElement {
     const ruler = html`<div id="ruler"></div>`
     if (!this.sheet) return ruler
     const { table, columns, session, menu } = this.#context
-    const paint = painter(this.#context, this.lit)
+    const paint = painter(this.#context, this.lit, this.#filling)
+    const { isGoingOn } = this.#filling
     return html`
-      ${ruler}${frameTemplate(this.sheet.formula.name, table, columns, this.readOnly, paint, this.#handlers)}
+      ${ruler}${frameTemplate(this.sheet.formula.name, table, columns, this.readOnly, paint, isGoingOn, this.#handlers)}
       ${menu.template()}${this.#touchKeys.template(session.state)}
     `
   }

@@ -1,4 +1,4 @@
-import { html, nothing, type PropertyValues } from 'lit'
+import { html, nothing } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
 import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
@@ -32,6 +32,7 @@ export class TbApp extends BaseElement {
     layout: { reflect: true },
     place: { reflect: true },
     version: { state: true },
+    readingsCame: { state: true },
     teaching: { state: true },
     deleted: { state: true },
     problemsSeen: { state: true },
@@ -43,7 +44,8 @@ export class TbApp extends BaseElement {
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
   declare layout: Layout
   declare place: PlaceName
-  declare version: number // goes up with every change of workbook, figures, or what is kept
+  declare version: number // goes up with every change of the workbook or of what is open
+  declare readingsCame: number // how often the shelf had some that were still to be worked out
   declare teaching: boolean // the first start's line about the examples is in sight
   declare deleted: string // name of a formula just deleted, to be taken back
   declare problemsSeen: boolean
@@ -51,8 +53,9 @@ export class TbApp extends BaseElement {
 
   readonly #kept = new KeptDesk({
     changed: event => this.#changed(event),
-    refreshed: () => {
-      this.version += 1
+    refreshed: () => this.requestUpdate(),
+    readings: () => {
+      this.readingsCame += 1
     },
   })
   readonly #working = new OpenWorking(this)
@@ -68,6 +71,7 @@ export class TbApp extends BaseElement {
     this.layout = layoutNow()
     this.place = 'sheet'
     this.version = 0
+    this.readingsCame = 0
     this.teaching = false
     this.deleted = ''
     this.problemsSeen = false
@@ -250,10 +254,10 @@ export class TbApp extends BaseElement {
     this.#working.stayWith(this.desk?.sheet)
   }
 
-  protected override updated(changed: PropertyValues<this>): void {
+  protected override updated(): void {
     this.desk?.shown()
     const name = this.desk?.formula?.name
-    if (changed.has('version')) document.title = name ? pageTitle(name) : programName
+    document.title = name ? pageTitle(name) : programName
   }
 
   override render() {
@@ -281,6 +285,7 @@ export class TbApp extends BaseElement {
               drawer,
               numbers,
               version,
+              readingsCame: this.readingsCame,
               readOnly,
               examples: this.#kept.examples,
               teaching: this.teaching,

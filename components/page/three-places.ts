@@ -20,6 +20,7 @@ export interface PlacesShown {
   readonly drawer: boolean // the shelf lies over the sheet
   readonly numbers: NumberStyle
   readonly version: number
+  readonly readingsCame: number // goes up with readings of the shelf
   readonly readOnly: boolean
   readonly examples: readonly Formula[]
   readonly teaching: boolean
@@ -52,7 +53,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
             .examples=${examples}
             .numbers=${numbers}
             ?readOnly=${readOnly}
-            .version=${version}
+            .version=${version + shown.readingsCame}
           ></tb-shelf>`
       }
       ${drawer ? html`<div class="shade" @click=${() => shown.go('sheet')}></div>` : nothing}

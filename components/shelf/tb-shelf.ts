@@ -1,4 +1,5 @@
-import { css, html, nothing } from 'lit'
+import { html, nothing } from 'lit'
+import { guard } from 'lit/directives/guard.js'
 import { repeat } from 'lit/directives/repeat.js'
 import { type Formula, nameKey } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
@@ -10,15 +11,19 @@ import {
   removeFormula,
   renameFormula,
 } from '../../src/dough/edits/edits.js'
+import { afterPaint } from '../base/after-paint.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
 import type { ShelfReading } from '../desk/shelf-readings.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { MenuItem } from '../controls/tb-menu.js'
+import { shelfStyles } from './shelf-styles.js'
 import { formulaActions, noHydration, shelfReadingWords, shelfWords } from './words.js'
 
 const searchFrom = 7 // formulas; fewer are seen at a glance
+const rowsAtFirst = 24 // as many as are in sight
+const rowsAtATime = 24 // of those that follow, after a paint each time
 
 /** Holds the room of readings that are still being worked out, so that the shelf does not move when they come. */
 const toCome = shelfReadingWords('00', '00')
@@ -33,6 +38,7 @@ export class TbShelf extends BaseElement {
     version: { type: Number },
     sought: { state: true },
     renaming: { state: true },
+    rows: { state: true },
   }
 
   declare formulas: readonly Formula[]
@@ -42,6 +48,7 @@ export class TbShelf extends BaseElement {
   declare version: number // goes up when readings changed
   declare sought: string
   declare renaming: string // id of the formula whose name is being typed
+  declare rows: number // that there may be so far: a long shelf does not hold up the sheet beside it
 
   constructor() {
     super()
@@ -52,11 +59,25 @@ export class TbShelf extends BaseElement {
     this.version = 0
     this.sought = ''
     this.renaming = ''
+    this.rows = rowsAtFirst
+  }
+
+  /** The formulas that are looked for; all of them while none is. */
+  get #found(): readonly Formula[] {
+    const sought = nameKey(this.sought)
+    if (!sought) return this.formulas
+    return this.formulas.filter(f => nameKey(`${f.name} ${f.note}`).includes(sought))
+  }
+
+  protected override async updated(): Promise<void> {
+    const { rows } = this
+    if (rows >= this.#found.length) return
+    await afterPaint()
+    if (rows === this.rows) this.rows += rowsAtATime
   }
 
   override render() {
-    const sought = nameKey(this.sought)
-    const found = this.formulas.filter(f => nameKey(`${f.name} ${f.note}`).includes(sought))
+    const found = this.#found
     return html`<nav aria-label=${shelfWords.shelf}>
       <h2>${shelfWords.shelf}</h2>
       ${
@@ -72,9 +93,9 @@ export class TbShelf extends BaseElement {
       }
       <ul>
         ${repeat(
-          found,
+          found.slice(0, this.rows),
           f => f.id,
-          f => this.#row(f),
+          f => this.#kept(f),
         )}
       </ul>
       ${
@@ -92,7 +113,15 @@ export class TbShelf extends BaseElement {
     </nav>`
   }
 
-  #row(formula: Formula) {
+  /** The row of a formula, made anew only where something in it is other than before. */
+  #kept(formula: Formula) {
+    const words = this.#inWords(formula)
+    const isCurrent = formula.id === this.current
+    const isRenamed = formula.id === this.renaming
+    return guard([formula, words, isCurrent, isRenamed, this.readOnly], () => this.#row(formula, words))
+  }
+
+  #row(formula: Formula, words: string | undefined) {
     if (this.renaming === formula.id) {
       return html`<li class="row">
         <input
@@ -104,7 +133,6 @@ export class TbShelf extends BaseElement {
         />
       </li>`
     }
-    const words = this.#inWords(formula)
     return html`<li class="row">
       <a
         href=${`#${formula.id}`}
@@ -232,77 +260,7 @@ export class TbShelf extends BaseElement {
     current?.focus()
   }
 
-  static override styles = css`
-    :host {
-      display: block;
-    }
-    h2 {
-      font-size: var(--size-fine);
-      font-weight: 600;
-      letter-spacing: 0.02em;
-      color: var(--ink-soft);
-      margin: 0 0 10px;
-    }
-    input {
-      width: 100%;
-    }
-    input[type='search'] {
-      margin-bottom: 8px;
-    }
-    ul {
-      list-style: none;
-      margin: 0 0 14px;
-      padding: 0;
-    }
-    .row {
-      display: flex;
-      align-items: center;
-      gap: 2px;
-      border-bottom: 1px solid var(--rule);
-      position: relative;
-    }
-    .row:first-child {
-      border-top: 1px solid var(--rule);
-    }
-    a {
-      flex: 1;
-      min-width: 0;
-      padding: 9px 0 9px 14px;
-      color: inherit;
-      text-decoration: none;
-      line-height: 1.3;
-      overflow-wrap: anywhere;
-      border-left: 3px solid transparent;
-    }
-    a:hover {
-      background: var(--accent-wash);
-    }
-    a[aria-current] {
-      border-left-color: var(--accent);
-      font-weight: 620;
-    }
-    small {
-      display: block;
-      margin-top: 1px;
-      font-size: var(--size-fine);
-      font-weight: 400;
-      color: var(--ink-soft);
-    }
-    small[data-waits] {
-      visibility: hidden;
-    }
-    .rename {
-      margin: 6px 0;
-    }
-    p {
-      margin: 0 0 12px;
-    }
-    @media (forced-colors: active) {
-      a[aria-current] {
-        border-left-color: Highlight;
-      }
-    }
-  `
+  static override styles = shelfStyles
 }
 customElements.define('tb-shelf', TbShelf)
 

@@ -15,6 +15,10 @@ export function heldAt(sheet: FigureSheet, reading: ReadingName): Kept | undefin
   return line && { hold, line }
 }
 
+/** Whether there is a line of the final dough that could give. */
+export const canGive = (sheet: FigureSheet): boolean =>
+  finalDoughOf(sheet.formula).lines.some(line => line.ingredient)
+
 /** A line that could give, and what it gives for already. */
 export interface Giver {
   readonly line: Line

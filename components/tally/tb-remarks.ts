@@ -6,7 +6,6 @@ import { remarkWords, severityWords } from './words.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 
-const rank = { error: 0, warning: 1, remark: 2 } as const
 const signs = { error: '✕', warning: '!', remark: '•' } as const
 
 /** What the sheet noticed, the gravest first, each with a way to its place. */
@@ -25,9 +24,9 @@ export class TbRemarks extends LateElement {
   override render() {
     const sheet = this.sheet
     if (!sheet) return nothing
-    const problems = [...sheet.problems].sort((a, b) => rank[a.severity] - rank[b.severity])
+    const { problems } = sheet
     const shown = this.all ? problems : problems.slice(0, shownAtFirst)
-    const names = namesOf(sheet.formula)
+    const names = namesOf(sheet.formula, shown)
     const more = problems.length - shown.length
     return html`<h3>${remarkWords.remarks}</h3>
       ${
@@ -117,12 +116,17 @@ export class TbRemarks extends LateElement {
 }
 customElements.define('tb-remarks', TbRemarks)
 
-/** What the lines and stages of a formula are called, by id. */
-const namesOf = ({ stages }: Formula): ReadonlyMap<string, string> =>
-  new Map([
-    ...stages.map(s => [s.id, s.name] as const),
-    ...stages.flatMap(s => s.lines.map(l => [l.id, l.ingredient || remarkWords.someLine] as const)),
-  ])
+/** What the places of problems are called, by id. */
+function namesOf({ stages }: Formula, problems: readonly Problem[]): ReadonlyMap<string, string> {
+  const wanted = new Set(problems.map(({ where }) => where.line ?? where.stage))
+  const names = new Map<string, string>()
+  for (const { id, name, lines } of stages) {
+    if (wanted.has(id)) names.set(id, name)
+    for (const line of lines)
+      if (wanted.has(line.id)) names.set(line.id, line.ingredient || remarkWords.someLine)
+  }
+  return names
+}
 
 declare global {
   interface HTMLElementTagNameMap {

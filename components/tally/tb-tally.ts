@@ -8,7 +8,7 @@ import { askEdit, say, wish } from '../base/events.js'
 import { heldToType, readingUnit, showRange, showReading, showWeighed } from '../base/reading-shown.js'
 import { readingInSentence, readingWords } from '../base/words.js'
 import type { Asked } from '../working/open-working.js'
-import { giversOf, heldAt } from './holds.js'
+import { canGive, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
 import './tb-remarks.js'
@@ -112,7 +112,7 @@ export class TbTally extends SheetElement {
   /** The value, which opens its working, and the way to hold it. */
   #value(sheet: FigureSheet, name: ReadingName): TemplateResult {
     const kept = heldAt(sheet, name)
-    const canHold = !this.readOnly && !kept && giversOf(sheet).length > 0
+    const canHold = !this.readOnly && !kept && canGive(sheet)
     return html`<dd class="value">
       ${this.#figure(sheet, name)}
       ${kept ? html`<span class="held">${tallyWords.held}</span>` : nothing}

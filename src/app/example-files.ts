@@ -18,6 +18,11 @@ export function exampleFormulas(): Formula[] {
   return read.map(formula => ({
     ...formula,
     id: id(),
-    stages: formula.stages.map(s => ({ ...s, id: id(), lines: s.lines.map(l => ({ ...l, id: id() })) })),
+    stages: formula.stages.map(s => ({
+      ...s,
+      id: id(),
+      lines: s.lines.map(l => ({ ...l, id: id() })),
+      ...(s.method && { method: s.method.map(step => ({ ...step, id: id() })) }),
+    })),
   }))
 }

@@ -19,7 +19,6 @@ interface Step<P> {
 }
 
 const mostSteps = 500
-const joinWithin = 1000 // milliseconds
 
 /**
  * The workbook as it stands and every edit that led there, as far back as 500 steps. The one place where a
@@ -31,7 +30,6 @@ export class History<P = unknown> {
   #workbook: Workbook
   #done: readonly Step<P>[] = []
   #undone: readonly Step<P>[] = []
-  #joins: { readonly key: string; readonly at: number } | undefined // how the next edit may join the last
   readonly #listeners = new Set<(event: HistoryEvent<P>) => void>()
   readonly #events: HistoryEvent<P>[] = []
 
@@ -53,23 +51,14 @@ export class History<P = unknown> {
   }
 
   /**
-   * Makes an edit and returns the workbook with it. Edits that give the same `joins` less than a second
-   * apart are one step, with the label of the last and the place of the first; nothing is redone after an
-   * edit. A transaction without changes is no step. Throws RangeError, with nothing changed, when a place is gone.
+   * Makes an edit and returns the workbook with it; nothing is redone after an edit. A transaction without changes is
+   * no step. Throws RangeError, with nothing changed, when a place is gone.
    */
-  apply(transaction: Transaction, place?: P, options: { readonly joins?: string } = {}): Workbook {
+  apply(transaction: Transaction, place?: P): Workbook {
     if (transaction.changes.length === 0) return this.#workbook
     const { workbook, inverse } = applyChanges(this.#workbook, transaction.changes)
-    const step: Step<P> = { ...transaction, inverse, place }
-    const now = Date.now()
-    const last = this.#done.at(-1)
-    const joined =
-      last && this.#joins && this.#joins.key === options.joins && now - this.#joins.at < joinWithin
-    this.#done = joined
-      ? [...this.#done.slice(0, -1), join(last, step)]
-      : [...this.#done, step].slice(-mostSteps)
+    this.#done = [...this.#done, { ...transaction, inverse, place }].slice(-mostSteps)
     this.#undone = []
-    this.#joins = options.joins === undefined ? undefined : { key: options.joins, at: now }
     this.#become(workbook, transaction, 'do', place)
     return workbook
   }
@@ -81,7 +70,6 @@ export class History<P = unknown> {
     const { workbook } = applyChanges(this.#workbook, step.inverse)
     this.#done = this.#done.slice(0, -1)
     this.#undone = [...this.#undone, step]
-    this.#joins = undefined
     this.#become(workbook, { label: step.label, changes: step.inverse }, 'undo', step.place)
     return { workbook, place: step.place }
   }
@@ -92,7 +80,6 @@ export class History<P = unknown> {
     const { workbook } = applyChanges(this.#workbook, step.changes)
     this.#undone = this.#undone.slice(0, -1)
     this.#done = [...this.#done, step]
-    this.#joins = undefined
     this.#become(workbook, { label: step.label, changes: step.changes }, 'redo', step.place)
     return { workbook, place: step.place }
   }
@@ -101,7 +88,6 @@ export class History<P = unknown> {
   load(workbook: Workbook, label: string = loadLabels.open): void {
     this.#done = []
     this.#undone = []
-    this.#joins = undefined
     this.#become(workbook, { label, changes: [] }, 'load', undefined)
   }
 
@@ -129,10 +115,3 @@ export class History<P = unknown> {
     }
   }
 }
-
-const join = <P>(first: Step<P>, then: Step<P>): Step<P> => ({
-  label: then.label,
-  changes: [...first.changes, ...then.changes],
-  inverse: [...then.inverse, ...first.inverse],
-  place: first.place,
-})

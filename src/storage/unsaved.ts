@@ -23,10 +23,8 @@ interface Side extends Pick<Workbook, 'scale' | 'later'> {
  */
 export function unsavedEdits(mine: Workbook, stored: Stored, underWay: readonly Stored[]) {
   const base = stored.workbook
-  const shared = [base, ...underWay.map(save => save.workbook)].reduce(
-    (formulas, { formulas: there }) => formulas.filter(formula => there.includes(formula)),
-    mine.formulas,
-  )
+  const others = [base, ...underWay.map(save => save.workbook)].map(({ formulas }) => new Set(formulas))
+  const shared = new Set(mine.formulas.filter(formula => others.every(formulas => formulas.has(formula))))
   return {
     format: formatName,
     version: formatVersion,
@@ -36,12 +34,12 @@ export function unsavedEdits(mine: Workbook, stored: Stored, underWay: readonly 
   }
 }
 
-const sideOf = (workbook: Workbook, shared: readonly Formula[]): Side => ({
+const sideOf = (workbook: Workbook, shared: ReadonlySet<Formula>): Side => ({
   name: workbook.name,
   larder: workbook.larder,
   ...optionsOf(workbook),
   shelf: workbook.formulas.map(formula => formula.id),
-  formulas: workbook.formulas.filter(formula => !shared.includes(formula)),
+  formulas: workbook.formulas.filter(formula => !shared.has(formula)),
 })
 
 const isSide = (value: unknown): value is Side =>

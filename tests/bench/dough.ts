@@ -1,6 +1,8 @@
 import { type Formula, finalDoughOf, type Line, newId } from '../../src/dough/document/formula'
+import { larderOf } from '../../src/dough/document/larder'
 import { openFormula } from '../../src/dough/formula-sheet'
-import { type Now, type Row, timeInTurns } from './row'
+import { usualLarder } from '../../src/dough/larder/usual-larder'
+import { against, type Now, type Row, timeInTurns } from './row'
 
 const ingredients = [
   'Bread flour',
@@ -46,27 +48,39 @@ function bread(lines: number, held: boolean): Formula {
   }
 }
 
-/** The formula with its last line at another amount. */
-function retyped(formula: Formula, amount: string): Formula {
-  const final = finalDoughOf(formula)
-  const lines = final.lines.map((l, i) => (i === final.lines.length - 1 ? { ...l, amount } : l))
-  return { ...formula, stages: formula.stages.map(s => (s === final ? { ...s, lines } : s)) }
-}
+type Edit = (formula: Formula) => Formula
 
-const tenthOfFrame = 1000 / 60 / 10 // ms
+const inFinal =
+  (edit: (lines: Line[]) => readonly Line[]): Edit =>
+  formula => {
+    const final = finalDoughOf(formula)
+    return {
+      ...formula,
+      stages: formula.stages.map(s => (s === final ? { ...s, lines: edit([...s.lines]) } : s)),
+    }
+  }
+
+/** The last line at another amount. */
+const retyped = (amount: string) => inFinal(lines => lines.with(-1, { ...lines.at(-1)!, amount }))
 
 /** One edit of an open sheet with a reading read: its time, and that against opening the sheet anew. */
-export function doughRows(now: Now): Row[] {
-  const cases = [
-    { lines: 30, held: true, name: 'one edit in a 30-line formula with four holds' },
-    { lines: 500, held: false, name: 'one edit in a 500-line formula' },
+function times(now: Now): Row[] {
+  const cases: readonly { lines: number; held: boolean; name: string; budget?: number; ratio?: number }[] = [
+    {
+      lines: 30,
+      held: true,
+      name: 'one edit in a 30-line formula with four holds',
+      budget: 1000 / 60 / 10, // ms, a tenth of a frame
+    },
+    { lines: 500, held: false, name: 'one edit in a 500-line formula', ratio: 0.08 },
+    { lines: 5000, held: false, name: 'one edit in a 5,000-line formula', ratio: 0.02 },
   ]
-  return cases.flatMap(({ lines, held, name }): Row[] => {
+  return cases.flatMap(({ lines, held, name, budget, ratio }): Row[] => {
     let formula = bread(lines, held)
     const sheet = openFormula(formula)
     let turn = 0
     const next = () => {
-      formula = retyped(formula, `${1 + (++turn % 97) / 10}%`)
+      formula = retyped(`${1 + (++turn % 97) / 10}%`)(formula)
       return formula
     }
     const edit = () => {
@@ -76,8 +90,78 @@ export function doughRows(now: Now): Row[] {
     const anew = () => openFormula(next()).reading('trueHydration')!
     const [value, baseline] = timeInTurns(now, [edit, anew], 21).map(us => us / 1000) as [number, number]
     return [
-      { name, value, unit: 'ms', ...(held ? { budget: tenthOfFrame } : {}) },
-      { name: `${name}, against working all out anew`, value, unit: 'ms', baseline, ratio: value / baseline },
+      { name, value, unit: 'ms', ...(budget ? { budget } : {}) },
+      against(`${name}, against working all out anew`, [value, baseline], 'ms', ratio),
     ]
   })
 }
+
+const usual = larderOf(usualLarder)
+const other = larderOf(usualLarder.map(i => (i.name === 'Honey' ? { ...i, moisture: 0.2 } : i)))
+
+/** Edits of a kind, and how many cells each planned and defined among 500 lines when every edit planned all cells. */
+const kinds: readonly (readonly [string, planned: number, defined: number, Edit])[] = [
+  [
+    'a changed name',
+    1568,
+    4,
+    inFinal(lines => {
+      const at = lines.findIndex(l => l.ingredient === 'Honey')
+      return lines.with(at, { ...lines[at]!, ingredient: 'Malt syrup' })
+    }),
+  ],
+  ['a moved line', 1567, 1, inFinal(lines => lines.toSpliced(6, 1).toSpliced(8, 0, lines[6]!))],
+  [
+    'a new line',
+    1570,
+    7,
+    inFinal(lines => lines.toSpliced(8, 0, { id: newId(), ingredient: 'Honey', amount: '3%', note: '' })),
+  ],
+  [
+    'a hold',
+    1573,
+    8,
+    formula => ({
+      ...formula,
+      holds: [{ reading: 'trueHydration', value: 0.75, line: finalDoughOf(formula).lines[0]!.id }],
+    }),
+  ],
+  [
+    'a batch',
+    1568,
+    3,
+    formula => ({ ...formula, batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } }),
+  ],
+  ['another larder', 1567, 1, formula => formula],
+]
+
+/** How many cells one edit plans and defines, whatever it takes. */
+function counts(): Row[] {
+  const cost = (lines: number, edit: Edit, larder = usual) => {
+    const formula = bread(lines, false)
+    const sheet = openFormula(formula, usual)
+    sheet.update(edit(formula), larder)
+    return sheet.workedOut.lastUpdate()
+  }
+  const unit = 'cells'
+  const typed = [30, 500, 5000].flatMap((lines): Row[] => {
+    const { planned, defined } = cost(lines, retyped('7.5%'))
+    const of = `by a typed amount, ${lines.toLocaleString('en')} lines`
+    return [
+      { name: `planned ${of}`, value: planned, unit, budget: 12 },
+      { name: `defined ${of}`, value: defined, unit, budget: 12 },
+    ]
+  })
+  const others = kinds.flatMap(([name, plannedBefore, definedBefore, edit]): Row[] => {
+    const { planned, defined } = cost(500, edit, name === 'another larder' ? other : usual)
+    const of = `by ${name}, 500 lines, against planning all`
+    return [
+      against(`planned ${of}`, [planned, plannedBefore], unit, 1),
+      against(`defined ${of}`, [defined, definedBefore], unit, 1),
+    ]
+  })
+  return [...typed, ...others]
+}
+
+/** What an edit of an open sheet costs. */
+export const doughRows = (now: Now): Row[] => [...counts(), ...times(now)]

@@ -5,7 +5,7 @@ import { rm } from 'node:fs/promises'
 import { build } from 'esbuild'
 import { launch } from 'puppeteer-core'
 import { serve } from '../../src/app/server.mjs'
-import { browserArguments, findBrowser } from '../find-browser.mjs'
+import { browserArguments, findBrowser } from '../browsers/chromium.mjs'
 import { pageRows } from './page.mjs'
 
 /**

@@ -136,9 +136,18 @@ function formulaEdit(
     label,
     changes: [{ of: 'fields', formula: id, value }],
   })
-  switch (random.below(15)) {
-    case 0:
+  switch (random.below(16)) {
+    case 0: {
+      const hold = formula.holds?.[random.below(formula.holds.length)]
+      const value = hold && hold.value * random.pick([0.9, 1.05])
+      const final = finalDoughOf(formula).id
+      return (
+        hold &&
+        edits.holdReading(workbook, { formula: id, stage: final, line: hold.line }, hold.reading, value!)
+      )
+    }
     case 1:
+    case 15:
       return edits.holdReading(
         workbook,
         placeIn(formula, finalDoughOf(formula), random),

@@ -70,3 +70,16 @@ test('the flour weight plans one cell', () => {
   sheet.update({ ...formula, flourWeight: 1200 })
   assert.deepEqual(sheet.workedOut.lastUpdate(), { planned: 1, defined: 1 })
 })
+
+test('a hold at another value plans as many cells among 30 lines as among 5,000', () => {
+  const cost = (lines: number) => {
+    const formula = bread(lines)
+    const hold = { reading: 'trueHydration', line: lineOf(formula, 'Final dough', 'water').id } as const
+    const sheet = openSheet({ ...formula, holds: [{ ...hold, value: 0.7 }] })
+    const { lines: touched } = sheet.update({ ...sheet.formula, holds: [{ ...hold, value: 0.72 }] })
+    assert.deepEqual([...touched], [hold.line])
+    return sheet.workedOut.lastUpdate()
+  }
+  assert.deepEqual(cost(5000), cost(30))
+  assert.ok(cost(30).planned <= 12)
+})

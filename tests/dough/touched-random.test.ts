@@ -45,7 +45,12 @@ function shownBy(sheet: FigureSheet) {
 }
 type Shown = ReturnType<typeof shownBy>
 
-const isCircle = (told: { readonly code: string } | undefined) => told?.code === 'figuresInCircle'
+interface Told {
+  readonly code: string
+  readonly why?: Told
+}
+const isCircle = (told: Told | undefined): boolean =>
+  told?.code === 'figuresInCircle' || (told?.why !== undefined && isCircle(told.why))
 
 /**
  * As a sheet shows that has no past: without weights from before its holds lost their answer. Circles that

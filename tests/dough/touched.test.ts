@@ -76,9 +76,12 @@ test('why a reading has no number is touched by what changes the reason alone', 
       water = 100 g
       levain = 20 g`)
   const sheet = openSheet(formula)
-  assert.equal(sheet.readingProblem('listedHydration'), 'There is no flour in the formula yet.')
+  assert.equal(sheet.readingProblem('listedHydration')?.message, 'There is no flour in the formula yet.')
   const touched = sheet.update(withLine(formula, idOf(formula, 'Levain', 'bread flour'), { amount: '50 g' }))
-  assert.equal(sheet.readingProblem('listedHydration'), 'The final dough has no flour line of its own.')
+  assert.equal(
+    sheet.readingProblem('listedHydration')?.message,
+    'The final dough has no flour line of its own.',
+  )
   assert.ok(touched.readings.has('listedHydration'))
 })
 
@@ -108,6 +111,30 @@ test('a problem that names another line is touched when that is called otherwise
   const touched = sheet.update(withStages(formula, stage => ({ ...stage, name: 'Dough' })))
   assert.match(sheet.line(water).problem!.message, /^salt in Dough: /)
   assert.ok(touched.lines.has(water))
+})
+
+test('a circle that names a hold is touched when that holds another value', () => {
+  const held = (value: number): Formula => ({
+    ...formula,
+    jottings: [{ id: 'j', name: 'double', text: '2 * water' }],
+    holds: [{ reading: 'trueHydration', value, line: water }],
+  })
+  const formula = formulaOf(`
+    Final dough:
+      bread flour = double
+      water =`)
+  const [flour, water] = formula.stages[0]!.lines.map(l => l.id) as [string, string]
+  const sheet = openSheet(held(0.75))
+  for (const [value, words] of [
+    [0.7, /true hydration held at 70 %/],
+    [0.65, /true hydration held at 65 %/],
+    [0.6, /true hydration held at 60 %/],
+  ] as const) {
+    const touched = sheet.update({ ...sheet.formula, holds: [{ ...sheet.formula.holds![0]!, value }] })
+    assert.match(sheet.line(flour).problem!.message, words)
+    assert.match(sheet.jotting('j').problem!.message, words)
+    assert.ok(touched.lines.has(flour) && touched.jottings.has('j'))
+  }
 })
 
 test('lines that move, come or go are a change of structure, also from one stage to the next', () => {

@@ -4,6 +4,7 @@ import { parse } from '../../src/engine/expression/parse'
 import type { CellError, CellValue } from '../../src/engine/expression/problem'
 import { Graph } from '../../src/engine/graph/graph'
 import { graphProblem } from '../../src/engine/graph/words'
+import { randomOf } from '../random'
 
 // Random edits, each compared with working everything out anew by plain recursion.
 
@@ -47,24 +48,12 @@ const formulas: readonly [text: string, work: (a: number, b: number, c: number) 
   ['7 * 3', () => 21],
 ]
 
-function random(seed: number) {
-  let state = seed
-  const next = () => {
-    state = (state + 0x6d2b79f5) | 0
-    let t = Math.imul(state ^ (state >>> 15), 1 | state)
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32
-  }
-  const upTo = (limit: number) => Math.floor(next() * limit)
-  const pick = <T>(from: readonly T[]): T => from[upTo(from.length)]!
-  return { upTo, pick }
-}
-type Random = ReturnType<typeof random>
+type Random = ReturnType<typeof randomOf>
 
 class Refused extends Error {}
 
 /** Makes one random edit in both; gives the name edited. */
-function edit({ upTo, pick }: Random, graph: Graph, model: Model): string {
+function edit({ below, pick }: Random, graph: Graph, model: Model): string {
   const name = pick(names)
   const input = () => {
     const value = pick([-3, -1, -0, 0, 1, 2, 5, 8])
@@ -81,7 +70,7 @@ function edit({ upTo, pick }: Random, graph: Graph, model: Model): string {
     const worked: Work = values => work(of(values, 'a'), of(values, 'b'), of(values, 'c'))
     model.set(name, { takes: letters.map(letter => stands[letter]!), work: worked })
   }
-  const some = () => Array.from({ length: upTo(5) }, () => pick(names))
+  const some = () => Array.from({ length: below(5) }, () => pick(names))
   const compute = () => {
     const takes = some()
     const limit = pick([4, 20, 100])
@@ -194,8 +183,8 @@ const snapshot = (graph: Graph) =>
   new Map<string, CellValue>(names.filter(name => graph.has(name)).map(name => [name, graph.value(name)]))
 
 function play(seed: number, rounds: number): void {
-  const random_ = random(seed)
-  const { upTo } = random_
+  const random = randomOf(seed)
+  const { below } = random
   const graph = new Graph()
   let model: Model = new Map()
   for (let round = 0; round < rounds; round++) {
@@ -204,12 +193,12 @@ function play(seed: number, rounds: number): void {
     const evaluated = graph.evaluations
     const edited: string[] = []
     let changed: readonly string[] = []
-    const throwing = upTo(8) === 0
+    const throwing = below(8) === 0
     try {
       changed = graph.transact(() => {
-        for (let n = upTo(5); n >= 0; n--) {
-          if (upTo(3) > 0) edited.push(edit(random_, graph, model))
-          else edited.push(graph.transact(() => edit(random_, graph, model)).result)
+        for (let n = below(5); n >= 0; n--) {
+          if (below(3) > 0) edited.push(edit(random, graph, model))
+          else edited.push(graph.transact(() => edit(random, graph, model)).result)
         }
         if (throwing) throw new Refused('the edit itself')
       }).changed

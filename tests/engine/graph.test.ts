@@ -126,18 +126,6 @@ test('a function is called only with numbers, and its error is its value', () =>
   ])
 })
 
-test('a function of the same key and inputs is not called again', () => {
-  const graph = sheet('a = 1')
-  const define = (key?: string) => graph.compute('twice', ['a'], ([a]) => a! * 2, key)
-  define('twice')
-  const before = graph.evaluations
-  define('twice')
-  assert.equal(graph.evaluations, before)
-  define('another')
-  define()
-  assert.equal(graph.evaluations, before + 2)
-})
-
 test('a sum takes any number of inputs, repeated ones and none', () => {
   const graph = new Graph()
   const names = Array.from({ length: 5000 }, (_, i) => `line ${i}`)

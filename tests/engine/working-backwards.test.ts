@@ -3,7 +3,8 @@ import { test } from 'node:test'
 import { straight } from '../../src/engine/expression/linear'
 import { parse } from '../../src/engine/expression/parse'
 import type { Expression } from '../../src/engine/expression/tree'
-import { kitchen, randomFrom, refusal, units, worth } from './expressions'
+import { randomOf } from '../random'
+import { kitchen, refusal, units, worth } from './expressions'
 
 function parts(expression: Expression, unknown: readonly string[], scope: Readonly<Record<string, number>>) {
   const { constant, coefficients } = straight(expression, slot => unknown.includes(expression.names[slot]!))
@@ -66,7 +67,7 @@ for (const [text, words] of refused) {
 }
 
 test('1000 random amounts are their constant and their coefficients times the unknowns (seed 31)', () => {
-  const random = randomFrom(31)
+  const random = randomOf(31).next
   const pick = <T>(from: readonly T[]): T => from[Math.floor(random() * from.length)]!
   const known = () => pick(['2', '0.5', '(water/salt)', '(1 + k)', '(k > 2 ? 3 : 4)'])
   const term = (depth: number): string => {

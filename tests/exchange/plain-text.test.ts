@@ -191,22 +191,3 @@ test('damaged texts never throw (seed 13)', () => {
     for (const formula of readPlainText(lines.join('\n')).formulas) openFormula(formula).problems
   }
 })
-
-for (const [what, given] of [
-  ['quotation marks', '"'.repeat(9e5)],
-  ['a quotation mark never closed', `"${'a'.repeat(9e5)}`],
-  ['lines of one name', 'Water  –  –  70%\n'.repeat(19_000)],
-  [
-    'bases of one name',
-    `x\n\nDough\n───\n${'Base: Water\n'.repeat(9000)}Ingredient  As typed\n${'Water  70%\n'.repeat(9000)}`,
-  ],
-  ['holds by one line', `Water  –  –  70%\n\n${'Hold whole dough: 2%  Water  gives\n'.repeat(19_000)}`],
-  ['titles', 'Loaf\n═══\n'.repeat(9000)],
-  ['a text too long', 'x\n'.repeat(1e7)],
-] as const)
-  test(`a text of nothing but ${what} is read or refused at once`, () => {
-    const head = 'Loaf\n═══\n\nDough\n───\nIngredient  %  Grams  As typed  Note\n'
-    const before = performance.now()
-    readPlainText(head + given)
-    assert.ok(performance.now() - before < 1000, `${performance.now() - before} ms`)
-  })

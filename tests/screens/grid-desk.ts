@@ -81,7 +81,7 @@ export async function setUp(
   const grid = document.createElement('tb-grid')
   const [done, said, wishes]: [string[], string[], Wish[]] = [[], [], []]
   history.subscribe(event => {
-    sheet.update(event.workbook.formulas[0]!)
+    grid.touched = sheet.update(event.workbook.formulas[0]!)
     grid.version++
     if (event.way === 'do') done.push(event.transaction.label)
     else if (event.place) grid.goTo(event.place)

@@ -167,4 +167,24 @@ describe('The shelf', () => {
     await openActions('Mill wheat')
     await passesAxe(shelf)
   })
+
+  it('shows a long shelf bit by bit, and finds at once what is still to come', async () => {
+    const formulas = Array.from({ length: 90 }, (_, i) => ({ ...spelt(), id: `tin-${i}`, name: `Tin ${i}` }))
+    await show(formulas)
+    ok(links().length < 90, 'what is in sight comes first')
+    root().querySelector<HTMLInputElement>('input[type=search]')!.focus()
+    await type('Tin 89')
+    await shelf.updateComplete
+    deepEqual(
+      links().map(a => a.getAttribute('href')),
+      ['#tin-89'],
+    )
+    await press('Control+a')
+    await press('Delete')
+    await waitUntil(() => links().length === 90, 'all of them stand on the shelf')
+    deepEqual(
+      links().map(a => a.getAttribute('href')),
+      formulas.map(f => `#${f.id}`),
+    )
+  })
 })

@@ -3,6 +3,11 @@ import { test } from 'node:test'
 import { numberStyleOf } from '../../components/base/numbers'
 import { readNumber, showNumber } from '../../components/base/typed-numbers'
 
+for (const language of ['C', 'en-US@posix', 'fr_FR', ''])
+  test(`a browser whose language is “${language}” writes numbers in English`, () => {
+    assert.deepEqual(numberStyleOf(language), { language: 'en', decimal: '.' })
+  })
+
 const read: readonly (readonly [language: string, typed: string, number: number | undefined])[] = [
   ['en', '12', 12],
   ['en', ' 1.5 ', 1.5],

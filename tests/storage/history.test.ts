@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { beforeEach, mock, test } from 'node:test'
 import type { Transaction } from '../../src/dough/document/workbook.js'
 import { History } from '../../src/storage/history.js'
+import { randomOf } from '../random.js'
 import { inWords, loaf, put, workbookOf } from './bread.js'
 
 const miche = (salt: string) => loaf('Miche', 'flour 100%', `salt ${salt}`)
@@ -10,8 +11,8 @@ let history: History<string>
 beforeEach(() => {
   history = new History(workbookOf(miche('2%')))
 })
-const setSalt = (salt: string, options?: { joins: string }) =>
-  history.apply({ ...put(miche(salt)), label: `Salt ${salt}` }, `salt at ${salt}`, options)
+const setSalt = (salt: string) =>
+  history.apply({ ...put(miche(salt)), label: `Salt ${salt}` }, `salt at ${salt}`)
 const shown = () => inWords(history.workbook)
 
 test('an edit is undone and redone with its label and its place', () => {
@@ -63,35 +64,6 @@ test('a transaction without changes is no step', () => {
   assert.equal(history.undoLabel, undefined)
 })
 
-test('edits that join within a second are one step; others are not', t => {
-  t.mock.timers.enable({ apis: ['Date'] })
-  setSalt('2.1%', { joins: 'nudge salt' })
-  t.mock.timers.tick(900)
-  setSalt('2.2%', { joins: 'nudge salt' })
-  t.mock.timers.tick(900)
-  setSalt('2.3%', { joins: 'nudge salt' })
-  t.mock.timers.tick(1100)
-  setSalt('2.4%', { joins: 'nudge salt' })
-  setSalt('2.5%', { joins: 'nudge other' })
-
-  const steps = []
-  for (let label = history.undoLabel; label; label = history.undoLabel) {
-    steps.push(label)
-    history.undo()
-  }
-  assert.deepEqual(steps, ['Salt 2.5%', 'Salt 2.4%', 'Salt 2.3%'])
-  assert.equal(shown(), 'Miche flour 100% salt 2%')
-})
-
-test('an edit after undo does not join the edit before it', () => {
-  setSalt('2.1%', { joins: 'nudge salt' })
-  setSalt('2.2%')
-  history.undo()
-  setSalt('2.3%', { joins: 'nudge salt' })
-  history.undo()
-  assert.equal(shown(), 'Miche flour 100% salt 2.1%')
-})
-
 test('listeners hear of every way a workbook changes, with the changes as made', () => {
   const heard: string[] = []
   history.subscribe(({ way, transaction, workbook, place }) => {
@@ -108,6 +80,15 @@ test('listeners hear of every way a workbook changes, with the changes as made',
     'load | Another tab | 0 |  | ',
   ])
   assert.equal(history.undoLabel, undefined)
+})
+
+test('listeners hear how the workbook was before', () => {
+  const heard: string[] = []
+  setSalt('2.1%')
+  history.subscribe(({ before, workbook }) => heard.push(`${inWords(before)} → ${inWords(workbook)}`))
+  history.apply({ label: 'Delete', changes: [{ of: 'formula', id: history.workbook.formulas[0]!.id }] })
+  history.undo()
+  assert.deepEqual(heard, ['Miche flour 100% salt 2.1% → ', ' → Miche flour 100% salt 2.1%'])
 })
 
 test('a listener that edits or fails keeps no other listener from hearing everything in order', () => {
@@ -128,12 +109,7 @@ test('a listener that edits or fails keeps no other listener from hearing everyt
 
 for (const seed of [1, 20, 2026]) {
   test(`after random edits, undoing all is the start and redoing all is the end (seed ${seed})`, () => {
-    let state = seed
-    const random = (below: number) => {
-      state = (Math.imul(state, 1664525) + 1013904223) >>> 0
-      return Math.floor((state / 2 ** 32) * below)
-    }
-    const pick = <T>(list: readonly T[]): T => list[random(list.length)]!
+    const { below: random, pick } = randomOf(seed)
     const start = workbookOf(miche('2%'), loaf('Baguette', 'flour 100%', 'water 68%'))
     const history = new History(start)
 
@@ -177,11 +153,7 @@ for (const seed of [1, 20, 2026]) {
     }
 
     for (let i = 0; i < 150; i++) {
-      history.apply(
-        { label: `Edit ${i}`, changes: [randomEdit()] },
-        undefined,
-        random(3) ? {} : { joins: 'x' },
-      )
+      history.apply({ label: `Edit ${i}`, changes: [randomEdit()] })
       if (random(4) === 0) history.undo()
       if (random(8) === 0) history.redo()
     }

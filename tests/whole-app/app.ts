@@ -8,12 +8,18 @@ export class OpenApp {
 
   private constructor(readonly database: string) {}
 
-  /** Opens the app over a database of that name and waits until it has drawn a sheet or an empty shelf. */
-  static async open(database: string): Promise<OpenApp> {
-    await setViewport({ width: 1280, height: 860 })
+  /**
+   * Opens the app over a database of that name and waits until it has drawn a sheet or an empty shelf. `page` is its
+   * address, without its offline worker unless another is given.
+   */
+  static async open(
+    database: string,
+    { page = '/site/index.html?offline=no&', width = 1280, height = 860 } = {},
+  ): Promise<OpenApp> {
+    await setViewport({ width, height })
     const app = new OpenApp(database)
-    app.frame.style.cssText = 'position: fixed; inset: 0; width: 1280px; height: 860px; border: 0; z-index: 9'
-    app.frame.src = `/site/index.html?offline=no&database=${database}`
+    app.frame.style.cssText = `position: fixed; inset: 0; width: ${width}px; height: ${height}px; border: 0; z-index: 9`
+    app.frame.src = `${page}database=${database}`
     document.body.append(app.frame)
     await app.#drawn()
     return app

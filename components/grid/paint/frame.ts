@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import type { Column, Row, Table } from '../table/table.js'
+import type { Column, RowGroup, Table } from '../table/table.js'
 import { addStageLabel, gridName, headings, helpByKeys, helpByTouch } from './words.js'
 
 /** What the grid's events come to. */
@@ -26,17 +26,19 @@ export function frameTemplate(
   table: Table,
   columns: readonly Column[],
   readOnly: boolean,
-  paint: (row: Row) => unknown,
+  paint: (group: RowGroup) => unknown,
+  busy: boolean,
   handlers: Handlers,
 ): TemplateResult {
   return html`<table
       role="grid"
-      class=${table.batch ? 'with-batch' : ''}
+      class="${table.batch ? 'with-batch' : ''} ${table.rows.length > 100 ? 'long' : ''}"
       style="--columns:${columns.map(c => `var(--${c})`).join(' ')}"
       aria-label=${gridName(name)}
       aria-describedby="help"
       aria-multiselectable="true"
       aria-readonly=${readOnly ? 'true' : nothing}
+      aria-busy=${busy ? 'true' : nothing}
       @keydown=${handlers.keydown}
       @input=${handlers.input}
       @beforeinput=${handlers.beforeInput}
@@ -54,11 +56,7 @@ export function frameTemplate(
       <thead role="rowgroup">
         <tr role="row">${columns.map(c => html`<th role="columnheader" scope="col" class=${c}>${headings[c]}</th>`)}</tr>
       </thead>
-      ${repeat(
-        table.groups,
-        group => group.stage.id,
-        group => html`<tbody role="rowgroup">${repeat(group.rows, row => row.key, paint)}</tbody>`,
-      )}
+      ${repeat(table.groups, group => group.key, paint)}
     </table>
     ${
       readOnly

@@ -73,10 +73,6 @@ export const gridStyles = css`
   }
 
   /* Rows: rules, no boxes */
-  /* Each row holds its own hidden words: the page would lay out hundreds of them at every key. */
-  tbody tr {
-    position: relative;
-  }
   tbody th,
   tbody td {
     height: var(--row); /* of a table cell: at least */

@@ -1,29 +1,39 @@
+import { allTouched, type Touched, untouched } from '../../../src/dough/sheet/touched.js'
 import { type Column, columnsFor, emptyTable, type Given, type Table, type Width } from './table.js'
 import { tableOf } from './table-of.js'
 
 /** What the grid holds: its rows and its columns, each the same object for as long as they are the same. */
 export class Contents {
-  #given: Given & { readonly version: number; readonly width: Width }
+  #given: Given & { readonly width: Width }
   #table: Table = emptyTable
   #tableOf: readonly unknown[] = [] // what the rows were made of
   #columns: readonly Column[] = []
   #columnsOf = ''
 
-  constructor(given: Given & { readonly version: number; readonly width: Width }) {
+  constructor(given: Given & { readonly width: Width }) {
     this.#given = given
   }
 
-  /** The rows as the formula stands, also between an edit and its painting. */
+  /**
+   * The rows of the formula as it stands, also between an edit and its painting: until what it touched is known, lines
+   * that stayed show their former figures.
+   */
   get table(): Table {
-    const { sheet, version, numbers, readOnly } = this.#given
+    const { sheet, numbers, readOnly } = this.#given
     if (!sheet) return this.#table // not given yet
-    const of = [sheet, sheet.formula, version, numbers, readOnly]
-    if (of.some((v, i) => v !== this.#tableOf[i])) {
-      const afresh = sheet !== this.#tableOf[0] || numbers !== this.#tableOf[3]
-      this.#table = tableOf(sheet, numbers, readOnly, afresh ? emptyTable : this.#table)
-      this.#tableOf = of
-    }
+    const [made, formula, style, fixed] = this.#tableOf
+    if (sheet !== made || numbers !== style || readOnly !== fixed) this.follow(allTouched)
+    else if (sheet.formula !== formula) this.follow(untouched)
     return this.#table
+  }
+
+  /** Reads from the sheet what is touched. */
+  follow(touched: Touched): void {
+    const { sheet, numbers, readOnly } = this.#given
+    const [made, , style] = this.#tableOf
+    const before = sheet === made && numbers === style ? this.#table : emptyTable
+    this.#table = tableOf(sheet, numbers, readOnly, before, touched)
+    this.#tableOf = [sheet, sheet.formula, numbers, readOnly]
   }
 
   get columns(): readonly Column[] {

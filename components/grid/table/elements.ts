@@ -4,6 +4,7 @@ export type Field = HTMLInputElement | HTMLTextAreaElement
 
 /** Ids in the grid's shadow root: with hundreds of rows, a search by anything else takes its time. */
 export const rowId = (key: string): string => `row-${key.replaceAll(' ', '-')}`
+export const groupId = (key: string): string => `group-${key.replaceAll(' ', '-')}`
 export const fieldId = 'field'
 
 /** The cell an event happened in. */
@@ -47,6 +48,11 @@ export class Elements {
   /** The strip above a touch keyboard. */
   get pad(): HTMLElement | null {
     return this.#root.getElementById('pad')
+  }
+
+  /** Of a group of rows, by its key. */
+  group(key: string): HTMLElement | null {
+    return this.#root.getElementById(groupId(key))
   }
 
   /** As wide as the grid. */

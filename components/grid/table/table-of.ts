@@ -7,8 +7,11 @@ import {
   type LineFigures,
   type StageFigures,
 } from '../../../src/dough/sheet/figures.js'
+import { allTouched, type Touched } from '../../../src/dough/sheet/touched.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import { buildWords, hasBatch, type WeighedShown, weighedLine, weighedStage } from '../../batch/weighing.js'
+import { hasBatch } from '../../batch/weighing.js'
+import { groupsOf } from './row-groups.js'
+import { type LineRead, SheetReader, type StageRead } from './sheet-reader.js'
 import {
   type AddRow,
   type AmountColumn,
@@ -28,32 +31,43 @@ import {
 import { placeWords, shareOfFlour, someLine, stageWords } from './words.js'
 
 /**
- * The rows of the sheet as it stands. A row that would look the same as in `before` is the same object, so
- * that a template can tell by identity that there is nothing to paint.
+ * The rows of the sheet as it stands. Only what is touched is read from it anew; a row that would look the same as in
+ * `before` is the same object, so that a template can tell by identity that there is nothing to paint.
  */
-export function tableOf(sheet: FigureSheet, style: NumberStyle, readOnly: boolean, before: Table): Table {
-  const causes = causesIn(sheet)
+export function tableOf(
+  sheet: FigureSheet,
+  style: NumberStyle,
+  readOnly: boolean,
+  before: Table,
+  touched: Touched = allTouched,
+): Table {
   const batch = hasBatch(sheet.formula)
-  const groups = sheet.formula.stages.map(stage => {
-    const figures = sheet.stage(stage.id)
-    const { isFinal } = figures
-    const lines = stage.lines.map(line => ({ line, figures: sheet.line(line.id) }))
+  const reader = new SheetReader(sheet, style, batch, before, touched)
+  const stages = sheet.formula.stages.map(stage => ({ stage, lines: stage.lines.map(l => reader.line(l)) }))
+  const causes = causesIn(stages)
+  const begun = new Map(before.groups.map(group => [group.key, group]))
+  const groups = stages.flatMap(({ stage, lines }) => {
+    const read = reader.stage(stage)
+    const { isFinal } = read.figures
     const flourless = !lines.some(l => l.figures.is === 'flour')
     const of: Of = { stage: stage.id, isFinal, flourless, style, causes }
-    const weighed = (line: Line) => (batch ? weighedLine(sheet, line.id, style) : undefined)
-    const built = batch ? buildWords(sheet, stage, style) : undefined
-    const sum = batch ? weighedStage(sheet, stage, style) : undefined
     const rows: Row[] = [
-      stageRow(stage, figures, built, of, rowAt(before, stageKey(stage.id))),
-      ...lines.map(l => lineRow(l.line, l.figures, weighed(l.line), of, rowAt(before, l.line.id))),
+      stageRow(stage, read, of, rowAt(before, stageKey(stage.id))),
+      ...lines.map(l => lineRow(l, of)),
       ...(readOnly ? [] : [addRow(stage, isFinal, rowAt(before, addKey(stage.id)))]),
-      sumRow(stage, figures, sum, style, rowAt(before, sumKey(stage.id))),
+      sumRow(stage, read, style, rowAt(before, sumKey(stage.id))),
     ]
-    return { stage, rows }
+    return groupsOf(rows, begun)
   })
   const rows = groups.flatMap(g => g.rows)
-  return { rows, groups, index: new Map(rows.map((row, i) => [row.key, i])), batch }
+  return { rows, groups, index: indexOf(rows, before), batch }
 }
+
+/** Where each row is; the same object where they are as they were. */
+const indexOf = (rows: readonly Row[], before: Table): ReadonlyMap<string, number> =>
+  rows.length === before.rows.length && rows.every((row, i) => row.key === before.rows[i]!.key)
+    ? before.index
+    : new Map(rows.map((row, i) => [row.key, i]))
 
 /** What the rows of a stage have in common. */
 interface Of {
@@ -65,11 +79,13 @@ interface Of {
 }
 
 /** Lines with a problem, by their ids, for those that only suffer from it. */
-function causesIn(sheet: FigureSheet): Map<string, Cause> {
+function causesIn(
+  stages: readonly { readonly stage: Stage; readonly lines: readonly LineRead[] }[],
+): Map<string, Cause> {
   const causes = new Map<string, Cause>()
-  for (const stage of sheet.formula.stages)
-    for (const line of stage.lines) {
-      if (!sheet.line(line.id).problem) continue
+  for (const { stage, lines } of stages)
+    for (const { line, figures } of lines) {
+      if (!figures.problem) continue
       const name = line.ingredient || someLine
       const place = placeWords(name, stage.name)
       causes.set(line.id, { key: line.id, stage: stage.id, name, place })
@@ -84,35 +100,30 @@ function same<T extends object>(a: T | undefined, b: T | undefined): boolean {
   return true
 }
 
-function stageRow(
-  stage: Stage,
-  figures: StageFigures,
-  built: readonly string[] | undefined,
-  of: Of,
-  old: Row | undefined,
-): StageRow {
+function stageRow(stage: Stage, { figures, built }: StageRead, of: Of, old: Row | undefined): StageRow {
   const cause = of.causes.get(figures.problem?.cause ?? '')
   const row: StageRow = {
     kind: 'stage',
     key: stageKey(stage.id),
     stage,
     figures,
+    built,
     words: saidOfStage(figures, built, of.style, cause && causeName(cause, stage.id)),
     problem: cause ? undefined : figures.problem?.message,
   }
   const isSame =
     old?.kind === 'stage' &&
-    old.stage.name === stage.name &&
-    old.stage.ferments === stage.ferments &&
+    old.stage === stage &&
     old.words === row.words &&
-    old.problem === row.problem
+    old.problem === row.problem &&
+    same(old.figures, figures)
   return isSame ? old : row
 }
 
 /** `ferments, 220 g as written, 210 g taken`; in a batch what is made of it goes before what is taken as written. */
 function saidOfStage(
   figures: StageFigures,
-  built: readonly string[] | undefined,
+  built: readonly string[],
   style: NumberStyle,
   waitsFor: string | undefined,
 ): string {
@@ -120,23 +131,19 @@ function saidOfStage(
   if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
   if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))
   if (waitsFor) words.push(stageWords.waitsFor(waitsFor))
-  if (built?.length) words.push(...built)
+  if (built.length) words.push(...built)
   else if (figures.taken !== undefined)
     words.push(figures.taken === 0 ? stageWords.notTaken : stageWords.taken(showGrams(figures.taken, style)))
   return words.join(', ')
 }
 
-function lineRow(
-  line: Line,
-  figures: LineFigures,
-  batch: WeighedShown | undefined,
-  of: Of,
-  old: Row | undefined,
-): LineRow {
+function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
   const cause = of.causes.get(figures.problem?.cause ?? '')
   const waitsFor = cause?.key === line.id ? undefined : cause
+  const none = isUnsaid(line, figures)
+  const batch = none && weighed ? { ...weighed, text: '–' } : weighed
   if (
-    old?.kind === 'line' &&
+    old &&
     old.line === line &&
     old.stage === of.stage &&
     old.isFinal === of.isFinal &&
@@ -147,7 +154,6 @@ function lineRow(
   )
     return old
   const { percent, weight, wholeDough, gives } = figures
-  const none = isUnsaid(line, figures)
   const percentText = none || percent === undefined ? undefined : showPercent(percent, of.style)
   const weightText = none || weight === undefined ? undefined : showGrams(weight, of.style)
   const shareText = none || wholeDough === undefined ? undefined : showPercent(wholeDough, of.style)
@@ -160,7 +166,7 @@ function lineRow(
     percent: shown(percentText, 'percent', figures, of.style),
     weight: shown(weightText, 'weight', figures, of.style),
     wholeDough: shareShown(shareText, figures, of.style),
-    batch: none && batch ? { ...batch, text: '–' } : batch,
+    batch,
     gives: gives ? givesWords(figures, line) : '',
     isFinal: of.isFinal,
     flourless: of.flourless,
@@ -218,8 +224,7 @@ function addRow(stage: Stage, isFinal: boolean, old: Row | undefined): AddRow {
 
 function sumRow(
   stage: Stage,
-  figures: StageFigures,
-  batch: WeighedShown | undefined,
+  { figures, sum: batch }: StageRead,
   style: NumberStyle,
   old: Row | undefined,
 ): SumRow {

@@ -69,6 +69,7 @@ export interface StageRow {
   readonly key: string
   readonly stage: Stage
   readonly figures: StageFigures
+  readonly built: readonly string[] // what is made of it in the batch, in words; none where nothing is
   readonly words: string
   readonly problem: string | undefined // a sentence, where it arose here
 }
@@ -121,10 +122,16 @@ export const addKey = (stage: string): string => `add ${stage}`
 export const sumKey = (stage: string): string => `sum ${stage}`
 export const stageOf = (row: Row): string => (row.kind === 'stage' ? row.stage.id : row.stage)
 
+/** Rows that are laid out and painted together: those of a stage, or of a part of a long one. */
+export interface RowGroup {
+  readonly key: string // of its first row
+  readonly rows: readonly Row[]
+}
+
 /** The rows of a formula in their order, and where each is. */
 export interface Table {
   readonly rows: readonly Row[]
-  readonly groups: readonly { readonly stage: Stage; readonly rows: readonly Row[] }[]
+  readonly groups: readonly RowGroup[]
   readonly index: ReadonlyMap<string, number>
   readonly batch: boolean // more or other is made than is written
 }
@@ -134,6 +141,15 @@ export const emptyTable: Table = { rows: [], groups: [], index: new Map(), batch
 export const rowAt = (table: Table, key: string): Row | undefined => {
   const index = table.index.get(key)
   return index === undefined ? undefined : table.rows[index]
+}
+
+export function groupOf(table: Table, key: string): RowGroup | undefined {
+  let left = table.index.get(key) ?? Number.POSITIVE_INFINITY
+  for (const group of table.groups) {
+    if (left < group.rows.length) return group
+    left -= group.rows.length
+  }
+  return undefined
 }
 
 /** The column of the cell that is really there: a stage's row has its name and its actions. */

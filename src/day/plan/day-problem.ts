@@ -28,7 +28,7 @@ export interface PlanOptions {
   readonly strict: boolean
 }
 
-const nearlyReady = 24 * 60 // minutes before its time at which bread may be done, when not all can be done at once
+const nearlyReady = 4 * 60 // minutes before its time at which bread may be done, when not all can be done at once
 const oneDay = 24 * 60
 
 /** The key under which stages of one name are made together. */

@@ -60,7 +60,8 @@ export function planDay(
   const answer = solveTimes(strict.problem)
   if (answer.kind === 'plan')
     return { written: strict, plan: plannedDay(day, strict, answer), conflict: undefined }
-  if (answer.groups.some(group => group.startsWith('oven') || group.startsWith('hands'))) {
+  const takesTurns = strict.breads.length > 1 || strict.network.events.some(e => e.load && e.load.of > 1)
+  if (takesTurns && answer.groups.length) {
     const near = dayProblem(day, formulas, { leeway, strict: false })
     const nearly = solveTimes(near.problem)
     if (nearly.kind === 'plan')

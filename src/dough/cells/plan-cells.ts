@@ -61,7 +61,7 @@ export class CellPlan {
   }
 
   /** Plans anew what a revision of the outline can have touched, and no more. */
-  revised({ amounts, flourWeight, batch }: Revision): CellEdits {
+  revised({ amounts, holds, flourWeight, batch }: Revision): CellEdits {
     const parts = new Set<Part>()
     const { moved, reshaped } = this.#parts.revised(amounts)
     for (const line of amounts) parts.add(line)
@@ -70,6 +70,7 @@ export class CellPlan {
       parts.add(stage)
       if (stage.isFinal) parts.add('holds')
     }
+    if (holds) parts.add('holds')
     if (flourWeight) parts.add('flour weight')
     if (batch) parts.add('batch')
     return this.#rewrite(parts)

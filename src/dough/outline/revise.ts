@@ -1,12 +1,13 @@
 import { readAmount } from '../amounts/amounts.js'
 import { dimensionsOf } from '../amounts/jottings.js'
-import type { Formula, Line, Stage } from '../document/formula.js'
+import type { Formula, Hold, Line, Stage } from '../document/formula.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
 
 /** What was revised of a formula where no name, no order and no meaning in it is another. */
 export interface Revision {
-  readonly lines: readonly LinePlan[] // of another text
+  readonly lines: readonly LinePlan[] // of another text, or that give for another value
   readonly amounts: readonly LinePlan[] // of them, those of another amount
+  readonly holds: boolean // the values at which readings are kept
   readonly flourWeight: boolean
   readonly batch: boolean // what is made of the dough, or kept back or lost of a stage
 }
@@ -22,13 +23,13 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
   const before = outline.formula
   const isKept =
     formula.id === before.id &&
-    formula.holds === before.holds &&
+    isRevisedHolds(outline, formula.holds) &&
     formula.meanings === before.meanings &&
     formula.jottings === before.jottings &&
     formula.stages.length === before.stages.length
   if (!isKept || !formula.stages.every((stage, i) => isRevision(outline.stages[i]!, stage))) return undefined
 
-  const lines: LinePlan[] = []
+  const lines = new Set<LinePlan>()
   const amounts: LinePlan[] = []
   let batch = formula.batch !== before.batch
   const dimensions = dimensionsOf(outline.jottings)
@@ -40,7 +41,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
     for (const [at, line] of stage.lines.entries()) {
       const revised = plan.lines[at]! as Open<LinePlan>
       if (revised.line === line) continue
-      lines.push(revised)
+      lines.add(revised)
       if (revised.line.amount !== line.amount) {
         revised.amount = readAmount(line.amount, dimensions)
         amounts.push(revised)
@@ -48,9 +49,37 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
       revised.line = line
     }
   }
+  const holds = formula.holds !== before.holds
+  if (holds)
+    for (const giving of outline.giving as readonly Open<LinePlan>[]) {
+      const gives = formula.holds!.find(hold => hold.line === giving.line.id)!
+      if (gives === giving.gives) continue
+      giving.gives = gives
+      lines.add(giving)
+    }
   const open = outline as Open<Outline>
   open.formula = formula
-  return { lines, amounts, batch, flourWeight: formula.flourWeight !== before.flourWeight }
+  return {
+    lines: [...lines],
+    amounts,
+    holds,
+    batch,
+    flourWeight: formula.flourWeight !== before.flourWeight,
+  }
+}
+
+/** The same readings are kept, and the same lines give for them. */
+function isRevisedHolds({ formula, giving }: Outline, holds: readonly Hold[] = []): boolean {
+  const before = formula.holds ?? []
+  if (holds === before) return true
+  const has = (list: readonly Hold[], { reading, line }: Hold) =>
+    list.some(hold => hold.reading === reading && hold.line === line)
+  return (
+    before.length === holds.length &&
+    holds.every(hold => has(before, hold)) &&
+    before.every(hold => has(holds, hold)) &&
+    giving.every(({ line, gives }) => holds.find(h => h.line === line.id)?.reading === gives!.reading)
+  )
 }
 
 function isRevision(plan: StagePlan, stage: Stage): boolean {

@@ -87,6 +87,7 @@ export class WorkedSheet implements FigureSheet {
     const touching = new Touching(this.workedOut, this.#plans)
     touching.lines(revision.lines)
     touching.cells(edits, changed)
+    if (revision.holds) touching.problems()
     this.#weighAgain(touching, this.#plans, revision.batch, scale)
     const touched = touching.done()
     for (const id of touched.lines) this.#lineFigures.delete(id)

@@ -81,17 +81,21 @@ export class Touching {
   /** Whatever of a formula that was planned anew is not planned as it was. */
   anew(former: PlansById): void {
     const { lines, stages } = this.#plans
-    const { graph, outline } = this.#seen
     this.#structure = former.order() !== this.#plans.order()
     for (const id of stages.keys()) this.#touched.stage.add(id)
-    for (const { jotting } of outline.jottings.values()) this.#touched.jotting.add(jotting.id)
-    for (const { id } of outline.formula.jottings ?? []) this.#touched.jotting.add(id)
     for (const [id, line] of lines) {
       const was = former.lines.get(id)
-      // The sentence of a problem names other lines.
-      if (!was || !isSamePlan(was, line) || typeof graph.value(cellOf.weight(line)) !== 'number')
-        this.#line(line)
+      if (!was || !isSamePlan(was, line)) this.#line(line)
     }
+    this.problems()
+  }
+
+  /** Whatever has no figure: the reason names lines and holds that may be called otherwise by now. */
+  problems(): void {
+    const { graph, outline } = this.#seen
+    for (const line of this.#plans.lines.values())
+      if (typeof graph.value(cellOf.weight(line)) !== 'number') this.#line(line)
+    for (const { id } of outline.formula.jottings ?? []) this.#touched.jotting.add(id)
   }
 
   /** Another weight is weighed somewhere: every reading has another one beside it. */

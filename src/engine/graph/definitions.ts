@@ -15,7 +15,6 @@ export class Definitions {
   readonly #journal: Journal
   readonly #ids = new Map<string, number>() // of cells and of missing names
   readonly #constants = new Map<number, number>() // value → id
-  readonly #keys = new Map<number, string>() // id → what its function was said to be
   readonly #order = new Order()
   readonly #unsorted: number[] = [] // cells that may stand above some of their users, or on a cycle
   readonly #unused: number[] = [] // missing names and constants that may have lost their last user
@@ -41,13 +40,7 @@ export class Definitions {
   }
 
   /** Makes the cell one that `code` works out from `names`, then `constants`. */
-  derive(
-    name: string,
-    names: readonly string[],
-    constants: readonly number[],
-    code: Evaluate,
-    key?: string,
-  ): void {
+  derive(name: string, names: readonly string[], constants: readonly number[], code: Evaluate): void {
     const id = this.idOf(name)
     const count = names.length + constants.length
     if (count > this.#inputs.length) this.#inputs = grown(this.#inputs, count * 2)
@@ -55,16 +48,14 @@ export class Definitions {
     for (let i = 0; i < names.length; i++) inputs[i] = this.idOf(names[i]!)
     for (let i = 0; i < constants.length; i++) inputs[names.length + i] = this.#constant(constants[i]!)
     const { kinds, code: codes } = this.#cells
-    if (kinds[id] === Kind.derived && this.#cells.takesFrom(id, inputs, count)) {
-      if (key === undefined ? codes[id] === code : this.#keys.get(id) === key) return
-    }
-    this.#reshape(id, Kind.derived, code, key, inputs, count)
+    if (kinds[id] === Kind.derived && codes[id] === code && this.#cells.takesFrom(id, inputs, count)) return
+    this.#reshape(id, Kind.derived, code, inputs, count)
   }
 
   /** Makes the cell an input, or a missing name. Its value is the caller's to set. */
   clear(id: number, kind: typeof Kind.input | typeof Kind.missing): void {
     if (this.#cells.kinds[id] === kind) return
-    this.#reshape(id, kind, undefined, undefined, this.#inputs, 0)
+    this.#reshape(id, kind, undefined, this.#inputs, 0)
     if (kind === Kind.missing && this.#cells.users[id] === 0) this.#unused.push(id)
   }
 
@@ -89,14 +80,7 @@ export class Definitions {
     for (const id of journal.reshaped) {
       const former = journal.formers.get(id)
       const inputs = former?.inputs ?? this.#inputs
-      this.#shape(
-        id,
-        former?.kind ?? Kind.missing,
-        former?.code,
-        former?.key,
-        inputs,
-        former?.inputs.length ?? 0,
-      )
+      this.#shape(id, former?.kind ?? Kind.missing, former?.code, inputs, former?.inputs.length ?? 0)
       this.#unsorted.push(id)
       if (users[id] === 0) this.#unused.push(id)
     }
@@ -126,17 +110,10 @@ export class Definitions {
     return id
   }
 
-  #reshape(
-    id: number,
-    kind: Kind,
-    code: Evaluate | undefined,
-    key: string | undefined,
-    inputs: Int32Array,
-    count: number,
-  ): void {
+  #reshape(id: number, kind: Kind, code: Evaluate | undefined, inputs: Int32Array, count: number): void {
     this.#remember(id)
     this.#loosen(id)
-    this.#shape(id, kind, code, key, inputs, count)
+    this.#shape(id, kind, code, inputs, count)
   }
 
   #remember(id: number): void {
@@ -149,7 +126,6 @@ export class Definitions {
     this.#journal.formers.set(id, {
       kind: kinds[id] as Kind,
       code: code[id],
-      key: this.#keys.get(id),
       inputs: slots.takes.slice(from, from + counts[id]!),
     })
   }
@@ -174,20 +150,11 @@ export class Definitions {
     }
   }
 
-  #shape(
-    id: number,
-    kind: Kind,
-    code: Evaluate | undefined,
-    key: string | undefined,
-    inputs: Int32Array,
-    count: number,
-  ): void {
+  #shape(id: number, kind: Kind, code: Evaluate | undefined, inputs: Int32Array, count: number): void {
     const cells = this.#cells
     this.size += Number(kind !== Kind.missing) - Number(cells.kinds[id] !== Kind.missing)
     cells.kinds[id] = kind
     cells.code[id] = code
-    if (key !== undefined) this.#keys.set(id, key)
-    else if (this.#keys.size > 0) this.#keys.delete(id)
     cells.connect(id, inputs, count, this.#unused)
     const level = cells.levelNeeded(id)
     const rose = level > cells.levels[id]!

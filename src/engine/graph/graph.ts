@@ -72,13 +72,12 @@ export class Graph {
 
   /**
    * Defines the cell by a function over other cells, called only when all of them have numbers. The array it is given
-   * is used again for the next call. Cells of the same `key` and inputs are taken to have the same function.
+   * is used again for the next call.
    */
   compute(
     name: string,
     inputs: readonly string[],
     fn: (values: readonly number[]) => number | CellError,
-    key?: string,
   ): void {
     const given = new Array<number>(inputs.length).fill(0)
     const code: Evaluate = (values, slots, from) => {
@@ -92,7 +91,7 @@ export class Graph {
       this.#flow.told = result
       return Number.NaN
     }
-    this.#edit(() => this.#definitions.derive(name, inputs, [], code, key))
+    this.#edit(() => this.#definitions.derive(name, inputs, [], code))
   }
 
   /** Defines the cell as the sum of others, of any number. */

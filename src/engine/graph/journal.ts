@@ -8,7 +8,6 @@ import { grown } from './slots.js'
 export interface Former {
   readonly kind: Kind
   readonly code: Evaluate | undefined
-  readonly key: string | undefined
   readonly inputs: Int32Array
 }
 

@@ -5,8 +5,8 @@ import type { Change, Transaction, Workbook } from '../../dough/document/workboo
 import { freeName } from '../../dough/edits/edits.js'
 import { larderWith, usualLarder } from '../../dough/larder/usual-larder.js'
 import { withIds } from './new-ids.js'
-import { fromFile, restoreLabels } from './restore-words.js'
 import { sameFormula } from './same-formula.js'
+import { fromFile, restoreLabels } from './words.js'
 
 /** Something of a workbook file beside what the workbook has of it. */
 export interface Incoming<T> {

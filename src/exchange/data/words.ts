@@ -98,3 +98,12 @@ export const dataSentences: Sentences<DataDiagnostic> = {
 
 /** A diagnostic of a workbook file or a link with its sentence. */
 export const dataProblem = wording(dataSentences)
+
+/** What bringing a workbook file in is called when it is told and when it is undone. */
+export const restoreLabels = {
+  replace: 'Replace the workbook by a file',
+  add: 'Add from a workbook file',
+} as const
+
+/** The name of an ingredient that came with a file beside one of the same name. */
+export const fromFile = (name: string): string => `${name} (from the file)`

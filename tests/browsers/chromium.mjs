@@ -1,48 +1,41 @@
 /**
- * Finds a Chromium-family browser for the tests and measurements: `CHROME_PATH`, then the usual places of
- * Chromium, Chrome and Edge; on Debian or Ubuntu as root it installs the `chromium` package.
+ * Finds and opens a Chromium-family browser for the tests and measurements: `CHROME_PATH`, then the usual places
+ * of Chromium, Chrome and Edge; on Debian or Ubuntu as root it installs the `chromium` package.
  */
 import { spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
-import { delimiter, join } from 'node:path'
+import { join } from 'node:path'
+import { launch } from 'puppeteer-core'
+import { programIn } from './programs.mjs'
+
+/** @import { Seat } from './seats.mjs' */
 
 const isRoot = process.getuid?.() === 0
 
-const namesOnPath = [
-  'chromium',
-  'chromium-browser',
-  'google-chrome',
-  'google-chrome-stable',
-  'microsoft-edge',
-  'microsoft-edge-stable',
-]
+const folders = ['/Applications', join(homedir(), 'Applications')]
 
-const macApps = ['Google Chrome', 'Chromium', 'Microsoft Edge']
-
-const windowsPrograms = [
-  'Google\\Chrome\\Application\\chrome.exe',
-  'Chromium\\Application\\chrome.exe',
-  'Microsoft\\Edge\\Application\\msedge.exe',
-]
-
-/** @returns {string | undefined} */
-function installed() {
-  /** @type {string[]} */
-  let places
-  if (process.platform === 'darwin') {
-    places = ['/Applications', join(homedir(), 'Applications')].flatMap(folder =>
-      macApps.map(app => join(folder, `${app}.app`, 'Contents/MacOS', app)),
-    )
-  } else if (process.platform === 'win32') {
-    const folders = ['ProgramFiles', 'ProgramFiles(x86)', 'LocalAppData'].map(name => process.env[name])
-    places = folders.flatMap(folder => (folder ? windowsPrograms.map(p => join(folder, p)) : []))
-  } else {
-    const folders = [...(process.env.PATH ?? '').split(delimiter), '/usr/bin', '/snap/bin']
-    places = namesOnPath.flatMap(name => folders.map(folder => join(folder, name)))
-  }
-  return places.find(place => existsSync(place))
-}
+const installed = () =>
+  programIn({
+    linux: [
+      'chromium',
+      'chromium-browser',
+      'google-chrome',
+      'google-chrome-stable',
+      'microsoft-edge',
+      'microsoft-edge-stable',
+    ],
+    darwin: folders.flatMap(folder =>
+      ['Google Chrome', 'Chromium', 'Microsoft Edge'].map(app =>
+        join(folder, `${app}.app/Contents/MacOS/${app}`),
+      ),
+    ),
+    win32: [
+      'Google\\Chrome\\Application\\chrome.exe',
+      'Chromium\\Application\\chrome.exe',
+      'Microsoft\\Edge\\Application\\msedge.exe',
+    ],
+  })
 
 /** Debian and Ubuntu only, as root: nobody else is asked to have a package put on their machine. */
 function installFromDebian() {
@@ -88,3 +81,18 @@ export const browserArguments = [
   '--disable-sync',
   '--no-first-run',
 ]
+
+/** What a page may do without asking; the last is what a button that copies asks for. */
+const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])
+
+/**
+ * @param {string} executablePath
+ * @returns {(origin: string) => Promise<Seat>}
+ */
+export const chromiumSeats = executablePath => async origin => {
+  const browser = await launch({ executablePath, args: browserArguments })
+  const page = await browser.newPage()
+  await page.emulateFocusedPage(true) // it has the focus as soon as it is there
+  await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])
+  return { page, close: () => browser.close() }
+}

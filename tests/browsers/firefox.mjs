@@ -1,0 +1,91 @@
+/** Finds and opens Firefox, which puppeteer drives by WebDriver BiDi: `FIREFOX_PATH`, then the usual places. */
+import { homedir } from 'node:os'
+import { launch } from 'puppeteer-core'
+import { programIn } from './programs.mjs'
+
+/**
+ * @import { Page } from 'puppeteer-core'
+ * @import { Seat, TestPage } from './seats.mjs'
+ */
+
+/** @returns {string | undefined} path of the browser's program */
+export const findFirefox = () =>
+  process.env.FIREFOX_PATH ||
+  programIn({
+    linux: ['firefox', 'firefox-esr'],
+    darwin: ['/Applications', `${homedir()}/Applications`].map(
+      f => `${f}/Firefox.app/Contents/MacOS/firefox`,
+    ),
+    win32: ['Mozilla Firefox\\firefox.exe'],
+  })
+
+const preferences = {
+  'dom.events.testing.asyncClipboard': true, // the clipboard may be read and written without asking
+  'layout.css.prefers-color-scheme.content-override': 1, // light, whatever the desktop
+  'remote.events.async.enabled': false, // a key has arrived when it is said to be pressed
+  'ui.useOverlayScrollbars': 1, // take no room, as in the other browsers without a screen
+}
+
+/**
+ * What puppeteer knows of the connection below a page. It is not among its types: BiDi as spoken by puppeteer cannot
+ * emulate media yet, so they are set in the browser's own scope.
+ * @typedef {{ send(method: string, params: object): Promise<{ result: any }> }} Session
+ */
+
+/**
+ * @param {Page} page
+ * @returns {(name: 'prefersColorSchemeOverride' | 'mediumOverride', value: string) => Promise<void>}
+ */
+function overridesOf(page) {
+  const frame = /** @type {{ browsingContext: { userContext: { browser: { session: Session } } } }} */ (
+    /** @type {unknown} */ (page.mainFrame())
+  )
+  const { session } = frame.browsingContext.userContext.browser
+  return async (name, value) => {
+    const tree = await session.send('browsingContext.getTree', { 'moz:scope': 'chrome' })
+    const { result } = await session.send('script.evaluate', {
+      expression: `for (const tab of gBrowser.tabs) tab.linkedBrowser.browsingContext.top.${name} = ${JSON.stringify(value)}`,
+      target: { context: tree.result.contexts[0].context },
+      awaitPromise: false,
+    })
+    if (result.type === 'exception')
+      throw new Error(`Firefox did not set ${name}: ${result.exceptionDetails.text}`)
+  }
+}
+
+/**
+ * @param {string} executablePath
+ * @returns {(origin: string) => Promise<Seat>}
+ */
+export const firefoxSeats = executablePath => async () => {
+  const browser = await launch({
+    browser: 'firefox',
+    executablePath,
+    args: ['--remote-allow-system-access'],
+    extraPrefsFirefox: preferences,
+  })
+  const page = await browser.newPage()
+  const override = overridesOf(page)
+  // WebDriver calls this key by what it types.
+  /** @type {<K>(key: K) => K} */
+  const named = key => /** @type {typeof key} */ (key === 'Space' ? ' ' : key)
+  /** @type {TestPage} */
+  const testPage = {
+    goto: page.goto.bind(page),
+    url: () => page.url(),
+    setViewport: size => page.setViewport(size),
+    keyboard: {
+      type: text => page.keyboard.type(text),
+      press: key => page.keyboard.press(named(key)),
+      down: key => page.keyboard.down(named(key)),
+      up: key => page.keyboard.up(named(key)),
+    },
+    mouse: page.mouse,
+    emulateMediaType: type => override('mediumOverride', !type || type === 'screen' ? '' : type),
+    async emulateMediaFeatures(features) {
+      const scheme = features?.find(({ name }) => name === 'prefers-color-scheme')?.value
+      await override('prefersColorSchemeOverride', scheme || 'none')
+    },
+  }
+  return { page: testPage, close: () => browser.close() }
+}

@@ -1,0 +1,107 @@
+/**
+ * Runs the browser tests: each `*.browser.test.ts` is a mocha file, bundled by esbuild and opened on a page of its own
+ * by @web/test-runner. The built app is served beside them at `/site/`.
+ *
+ * `sendKeys` and the other commands of @web/test-runner-commands are bundled like any import; they reach the
+ * runner through a script that only its server has, so that one import stays as it is.
+ */
+import { startTestRunner } from '@web/test-runner'
+import { build } from 'esbuild'
+import { buildSite } from '../../src/app/build.mjs'
+import { freePort } from './ports.mjs'
+import { quietLogger, shortReporter, sourceOf } from './report.mjs'
+import { launcherOf } from './seats.mjs'
+
+/**
+ * @import { TestRunnerConfig } from '@web/test-runner'
+ * @import { Count } from '../node.mjs'
+ * @import { Engine } from './engines.mjs'
+ */
+
+/**
+ * Bundles the tests and builds the app beside them.
+ * @param {string[]} files test files, paths from the top of the repository
+ * @param {string} outdir
+ */
+export async function bundle(files, outdir) {
+  await build({
+    entryPoints: files,
+    outdir,
+    outbase: '.',
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    target: 'es2022',
+    external: ['/__web-dev-server__web-socket.js'],
+    loader: { '.csv': 'text' },
+    sourcemap: 'linked', // fetched when something fails
+    logLevel: 'warning',
+  })
+  await buildSite({ outdir: `${outdir}/site` })
+}
+
+/**
+ * Serves the app once more below `/apart/NAME/`, for a test that cuts its network by asking for `/apart/NAME/cut`.
+ * @returns {NonNullable<TestRunnerConfig['middleware']>[number]}
+ */
+function apart() {
+  /** @type {Set<string>} */
+  const cut = new Set()
+  return (context, next) => {
+    const [, name, path] = /^\/apart\/([^/]+)\/(.*)$/.exec(context.path) ?? []
+    if (name === undefined) return next()
+    if (cut.has(name)) {
+      context.respond = false
+      context.req.socket.destroy()
+    } else if (path === 'cut') {
+      cut.add(name)
+      context.body = 'cut'
+    } else {
+      context.path = `/site/${path}`
+      return next()
+    }
+  }
+}
+
+/**
+ * @param {Engine} engine
+ * @param {string} program its path
+ * @param {string[]} files as they were bundled
+ * @param {string} outdir of the bundles; all that lies there is served
+ * @param {number} atOnce how many files run side by side
+ * @returns {Promise<Count>}
+ */
+export async function runIn({ name, seats }, program, files, outdir, atOnce) {
+  /** @type {Count} */
+  const count = { passed: 0, failed: 0, times: new Map() }
+  const runner = await startTestRunner({
+    readCliArgs: false,
+    readFileConfig: false,
+    autoExitProcess: false,
+    config: {
+      rootDir: outdir,
+      port: await freePort(), // several runners at once would find the same one
+      files: files.map(f => `${outdir}/${f.replace(/\.ts$/, '.js')}`),
+      browsers: [launcherOf(name, Math.min(atOnce, files.length), seats(program))],
+      browserStartTimeout: 120_000,
+      testsStartTimeout: 60_000,
+      testsFinishTimeout: 240_000,
+      middleware: [apart()],
+      browserLogs: true,
+      staticLogging: true,
+      testFramework: { config: { ui: 'bdd', timeout: '40000' } },
+      reporters: [shortReporter(count)],
+      logger: quietLogger,
+    },
+  })
+  if (!runner) throw new Error(`The tests in ${name} did not start.`)
+  const started = Date.now()
+  /** @type {Map<string, number>} */
+  const began = new Map()
+  runner.sessions.on('session-status-updated', ({ id, status, testFile }) => {
+    if (status === 'INITIALIZING') began.set(id, Date.now())
+    if (status === 'FINISHED') count.times.set(sourceOf(testFile), Date.now() - (began.get(id) ?? started))
+  })
+  await new Promise(resolve => runner.on('stopped', resolve))
+  return count
+}

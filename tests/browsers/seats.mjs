@@ -1,0 +1,93 @@
+/**
+ * Places for test files to run in: each a page in a browser process of its own, and so with a focus, a clipboard and
+ * stored data of its own. Real keys go to the page that has the focus, hence one page a process.
+ */
+
+/**
+ * @import { BrowserLauncher } from '@web/test-runner-core'
+ * @import { KeyInput, MediaFeature, MouseButton } from 'puppeteer-core'
+ */
+
+/**
+ * What the tests' commands ask of a page, in puppeteer's words.
+ * @typedef {object} TestPage
+ * @property {(url: string) => Promise<unknown>} goto
+ * @property {() => string} url
+ * @property {(size: { width: number, height: number }) => Promise<void>} setViewport
+ * @property {(type?: string) => Promise<void>} emulateMediaType
+ * @property {(features?: MediaFeature[]) => Promise<void>} emulateMediaFeatures
+ * @property {{
+ *   type(text: string): Promise<void>,
+ *   press(key: KeyInput): Promise<void>,
+ *   down(key: KeyInput): Promise<void>,
+ *   up(key: KeyInput): Promise<void>,
+ * }} keyboard
+ * @property {{
+ *   move(x: number, y: number): Promise<void>,
+ *   click(x: number, y: number, options?: { button?: MouseButton }): Promise<void>,
+ *   down(options?: { button?: MouseButton }): Promise<void>,
+ *   up(options?: { button?: MouseButton }): Promise<void>,
+ *   reset(): Promise<void>,
+ * }} mouse
+ */
+/** @typedef {{ page: TestPage, close: () => Promise<void> }} Seat */
+
+/**
+ * @param {string} name of the browser
+ * @param {number} concurrency how many files run at once
+ * @param {(origin: string) => Promise<Seat>} open where pages of that origin may use the clipboard
+ * @returns {BrowserLauncher & { getPage(id: string): TestPage }}
+ */
+export function launcherOf(name, concurrency, open) {
+  /** @type {Set<Seat>} */
+  const all = new Set()
+  /** @type {Seat[]} */
+  const free = []
+  /** @type {Map<string, Seat>} */
+  const taken = new Map()
+
+  /** @param {string} url */
+  const newSeat = async url => {
+    const seat = await open(new URL(url).origin)
+    all.add(seat)
+    return seat
+  }
+
+  /** @param {string} id */
+  const seatOf = id => {
+    const seat = taken.get(id)
+    if (!seat) throw new Error(`${name} has no page for ${id}.`)
+    return seat
+  }
+
+  return {
+    name,
+    type: 'puppeteer', // the commands know what to do with such a page
+    concurrency,
+    async startSession(id, url) {
+      const seat = free.pop() ?? (await newSeat(url))
+      taken.set(id, seat)
+      await seat.page.setViewport({ width: 800, height: 600 })
+      await seat.page.goto(url)
+    },
+    isActive: id => taken.has(id),
+    getBrowserUrl: id => seatOf(id).page.url(),
+    getPage: id => seatOf(id).page,
+    /** What still runs on the page ends with it. A page that cannot leave is not used again. */
+    async stopSession(id) {
+      const seat = seatOf(id)
+      taken.delete(id)
+      await seat.page.goto('about:blank')
+      await seat.page.emulateMediaType()
+      await seat.page.emulateMediaFeatures()
+      free.push(seat)
+      return {}
+    },
+    async startDebugSession() {
+      throw new Error('Tests are not debugged here.')
+    },
+    async stop() {
+      await Promise.all([...all].map(seat => seat.close()))
+    },
+  }
+}
