@@ -20,8 +20,7 @@ import { losesInBaking, losesInMixing } from './batch-prose.js'
 import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
-import { readNumber, showNumber } from '../base/typed-numbers.js'
-import { readPart, readWeight } from '../base/typed-weights.js'
+import { readNumber, readPart, readWeight, showNumber } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */

@@ -7,8 +7,7 @@ import {
 } from '../../src/dough/document/formula.js'
 import { batchWords, isWeightReading, readingWords, tidy } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { localise } from '../../src/engine/index.js'
-import type { NumberStyle } from '../base/numbers.js'
+import { asTheyWrite, type NumberStyle } from '../base/numbers.js'
 import { losesInBaking, losesInMixing } from '../batch/batch-prose.js'
 import { countsAsWords } from '../larder/counts-as-words.js'
 import { doneWords, onAllFlour, saidWords, settingWords, unsaidWords } from './settings-words.js'
@@ -94,12 +93,7 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
     put(`hold ${held}`, settingWords.hold(held), saidWords.gives(value, ingredient), unsaidWords.hold)
   }
   for (const { name, text } of formula.jottings ?? [])
-    put(
-      `jotting ${nameKey(name)}`,
-      settingWords.jotting(name),
-      localise(text, style.decimal),
-      unsaidWords.jotting,
-    )
+    put(`jotting ${nameKey(name)}`, settingWords.jotting(name), asTheyWrite(text, style), unsaidWords.jotting)
   for (const { ingredient, countsAs } of formula.meanings)
     put(
       `counts ${nameKey(ingredient)}`,

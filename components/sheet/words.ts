@@ -7,6 +7,7 @@ export const sheetWords = {
   keptStates: 'Kept states',
   gramsOrPercentages: 'Grams or percentages',
   jottings: 'Jottings', // of the place for them, until they are fetched
+  method: 'Method', // likewise
 } as const
 
 /** What 100 % weighs; weights come with their digits, without the unit. */
