@@ -136,7 +136,7 @@ async function find(page, ...path) {
  */
 async function bringIn(page, file, lines) {
   await page.bringToFront()
-  await (await page.waitForSelector('>>> tb-head >>> ::-p-text(Bring in)'))?.click()
+  await (await page.waitForSelector('>>> tb-head >>> button:not(.step)::-p-text(Bring in)'))?.click()
   const dialog = ['tb-app', 'tb-dialogs', 'tb-bring-in']
   await (await find(page, ...dialog, 'input[type="file"]')).uploadFile(file)
   await find(page, ...dialog, '#understood')

@@ -37,9 +37,7 @@ const allSentences: Readonly<Record<string, object>> = {
   graphSentences,
   guessSentences,
   householdSentences,
-  lineSentences: Object.fromEntries(
-    Object.entries(lineSentences).filter(([code]) => !(code in guessSentences)),
-  ), // a reason of a line may be a guess of its amount
+  lineSentences,
   outlineSentences,
   rebaseSentences,
   recipeSentences,

@@ -148,7 +148,7 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
     old.stage === of.stage &&
     old.isFinal === of.isFinal &&
     old.flourless === of.flourless &&
-    old.waitsFor?.key === waitsFor?.key &&
+    same(old.waitsFor, waitsFor) &&
     same(old.batch, batch) &&
     same(old.figures, figures)
   )
