@@ -3,7 +3,7 @@ import type { Formula } from '../../src/dough/document/formula.js'
 import { addFormulas, blankFormula, copyOf } from '../../src/dough/edits/edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
-import { emptyShelfWords } from './words.js'
+import { emptyShelfWords } from './empty-shelf-words.js'
 
 /** What stands in the middle while there is no formula: two ways to begin. */
 export class TbEmptyShelf extends BaseElement {

@@ -25,13 +25,3 @@ export const formulaActions = {
 export const shelfReadingWords = (trueHydration: string, prefermented: string | undefined): string =>
   `${trueHydration} % true${prefermented === undefined ? '' : `, ${prefermented} % prefermented`}`
 export const noHydration = 'no hydration yet'
-
-/** What stands in the middle while there is no formula. */
-export const emptyShelfWords = {
-  readOnly: 'Nothing on the shelf',
-  heading: 'Nothing on the shelf yet',
-  how: 'Begin with flour at 100 %, and write water, salt and levain as percentages of it. Tarebook weighs the lines and counts the flour and water that the starter brings.',
-  newFormula: 'New formula',
-  examples: 'Open the examples',
-  bringIn: 'Bring in a file',
-} as const
