@@ -18,6 +18,7 @@ import type { GridPlace } from '../grid/tb-grid.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
+import { deletedSentence, dropHint, pageTitle, partNotFetched, programName } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 
@@ -146,7 +147,7 @@ export class TbApp extends BaseElement {
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
-    this.#announcer.say(this.deleted ? `Deleted ${this.deleted}. Undo takes it back.` : sentence)
+    this.#announcer.say(this.deleted ? deletedSentence(this.deleted) : sentence)
   }
 
   #step(way: 'undo' | 'redo'): void {
@@ -211,9 +212,7 @@ export class TbApp extends BaseElement {
   #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
     import('./tb-dialogs.js')
       .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(name, detail))
-      .catch(() =>
-        this.#say('This part of Tarebook could not be fetched. Connect to the network and try again.'),
-      )
+      .catch(() => this.#say(partNotFetched))
   }
 
   #open(id: string): void {
@@ -261,7 +260,7 @@ export class TbApp extends BaseElement {
   protected override updated(): void {
     this.desk?.shown()
     const name = this.desk?.formula?.name
-    document.title = name ? `${name} · Tarebook` : 'Tarebook'
+    document.title = name ? pageTitle(name) : programName
   }
 
   override render() {
@@ -313,7 +312,7 @@ export class TbApp extends BaseElement {
           : nothing
       }
       ${this.#toast.sentence ? html`<p class="toast">${this.#toast.sentence}</p>` : nothing}
-      ${this.dragging ? html`<p class="drop">Drop the file to bring its formulas in.</p>` : nothing}
+      ${this.dragging ? html`<p class="drop">${dropHint}</p>` : nothing}
     `
   }
 

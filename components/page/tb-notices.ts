@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { noticeWords } from './notice-words.js'
 import { type Circumstances, standingNotices } from './standing-notices.js'
 
 /** The row of notices under the header. They are read aloud by the app, not from here. */
@@ -11,7 +12,7 @@ export class TbNotices extends BaseElement {
   override render() {
     const notices = this.now ? standingNotices(this.now) : []
     if (notices.length === 0) return nothing
-    return html`<section aria-label="Notices">
+    return html`<section aria-label=${noticeWords.notices}>
       ${notices.map(
         ({ tone, text, actions, dismiss }) => html`<div class=${tone}>
           <p>
@@ -20,7 +21,7 @@ export class TbNotices extends BaseElement {
           ${actions.map(({ label, run }) => html`<button class="lined" @click=${run}>${label}</button>`)}
           ${
             dismiss
-              ? html`<button aria-label=${`Dismiss: ${text}`} title="Dismiss" @click=${dismiss}>${cross}</button>`
+              ? html`<button aria-label=${noticeWords.dismissThis(text)} title=${noticeWords.dismiss} @click=${dismiss}>${cross}</button>`
               : nothing
           }
         </div>`,

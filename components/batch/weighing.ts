@@ -2,6 +2,7 @@ import { type Formula, type Stage, sameName } from '../../src/dough/document/for
 import { grams } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { type NumberStyle, showDecimals } from '../base/numbers.js'
+import { exactWords, leftWords } from './words.js'
 
 /** Whether more, less or other is made than the formula as it is written. */
 export const hasBatch = ({ batch, stages }: Formula): boolean =>
@@ -23,7 +24,7 @@ export function weighedLine(sheet: FigureSheet, line: string, style: NumberStyle
   const weighed = sheet.weighed(line)
   if (!weighed) return unknown
   const wanted = sheet.line(line).batch
-  const exact = wanted === undefined ? '' : `${grams(wanted)} before it is rounded to the scale’s steps`
+  const exact = wanted === undefined ? '' : exactWords(grams(wanted))
   return { grams: weighed.grams, text: showDecimals(weighed.grams, style, decimalsOf(weighed.step)), exact }
 }
 
@@ -45,7 +46,7 @@ export function weighedStage(sheet: FigureSheet, stage: Stage, style: NumberStyl
   const sum = weighedSum(sheet, stage)
   if (!sum) return unknown
   const { build } = sheet.stage(stage.id)
-  const exact = build === undefined ? '' : `${grams(build)} before it is rounded to the scale’s steps`
+  const exact = build === undefined ? '' : exactWords(grams(build))
   return { grams: sum.grams, text: showDecimals(sum.grams, style, sum.decimals), exact }
 }
 
@@ -70,10 +71,10 @@ export function buildWords(sheet: FigureSheet, stage: Stage, style: NumberStyle)
   if (sheet.stage(stage.id).isFinal || !made) return []
   const taken = takenOf(sheet, stage)
   const said = (weight: number) => `${showDecimals(weight, style, made.decimals)} g`
-  const words = [`${said(made.grams)} made`, `${said(taken)} taken`]
+  const words = [leftWords.made(said(made.grams)), leftWords.taken(said(taken))]
   const { loss = 0 } = stage
-  if (loss) words.push(`${said(taken / (1 - loss) - taken)} lost`)
+  if (loss) words.push(leftWords.lost(said(taken / (1 - loss) - taken)))
   const kept = keptOf(sheet, stage)
-  if (kept) words.push(`${said(kept)} kept back`)
+  if (kept) words.push(leftWords.keptBack(said(kept)))
   return words
 }

@@ -1,5 +1,6 @@
 import { differenceOf, type LinePair, type Pair, type StagePair } from '../../src/dough/about/beside.js'
 import { gramDigits, type NumberStyle, percentDigits } from '../base/numbers.js'
+import { differenceWords } from './words.js'
 
 /** How a figure is shown: a fraction of 1 as per cent, or grams. */
 export type Unit = '%' | 'g'
@@ -28,7 +29,7 @@ export function shown(pair: Pair, unit: Unit, { language }: NumberStyle): Shown 
   const [left, right] = [side(pair.left), side(pair.right)]
   if (left === undefined || right === undefined) return { left, right, difference: '', is: 'unknown' }
   const by = differenceOf(pair)
-  if (by === undefined) return { left, right, difference: 'same', is: 'same' }
+  if (by === undefined) return { left, right, difference: differenceWords.same, is: 'same' }
   // What does not show in these decimals shows in as many as it takes.
   const needed = Math.min(12, Math.max(digits, Math.ceil(-Math.log10(Math.abs(by) * times))))
   const size = new Intl.NumberFormat(language, {
@@ -41,7 +42,9 @@ export function shown(pair: Pair, unit: Unit, { language }: NumberStyle): Shown 
 
 /** A difference with its unit: `+2.0 points`, `−50 g`. */
 export const withUnit = ({ difference, is }: Shown, unit: Unit): string =>
-  is === 'more' || is === 'less' ? `${difference}\u00a0${unit === '%' ? 'points' : 'g'}` : difference
+  is === 'more' || is === 'less'
+    ? `${difference}\u00a0${unit === '%' ? differenceWords.points : 'g'}`
+    : difference
 
 export const lineDiffers = ({ only, weight, percent }: LinePair): boolean =>
   only !== undefined || differs(weight) || differs(percent)
