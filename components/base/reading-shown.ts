@@ -7,9 +7,9 @@ import {
   percentDigits,
   showDecimals,
   showGrams,
+  showNumber,
   showPercent,
 } from './numbers.js'
-import { showNumber } from './typed-numbers.js'
 
 /** What a reading is counted in on the screen. */
 export const readingUnit = (name: ReadingName): '%' | 'g' => (isWeightReading(name) ? 'g' : '%')

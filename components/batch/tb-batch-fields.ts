@@ -20,7 +20,8 @@ import { losesInBaking, losesInMixing } from './batch-prose.js'
 import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
-import { readNumber, readPart, readWeight, showNumber } from '../base/typed-numbers.js'
+import { showNumber } from '../base/numbers.js'
+import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */

@@ -4,6 +4,7 @@ import { allTouched, bothTouched, type Touched, untouched } from '../../src/doug
 import { fetchWhenIdle } from '../base/after-paint.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { sharedStyles } from '../base/shared-styles.js'
+import { fetchSpoken } from '../base/spoken.js'
 import { ClipboardKeys } from './actions/clipboard-keys.js'
 import { handlersOf } from './actions/handlers.js'
 import { GridContext } from './context.js'
@@ -98,7 +99,7 @@ export class TbGrid extends LitElement implements GridElement {
 
   protected override firstUpdated(): void {
     this.#measure()
-    void fetchWhenIdle(() => this.#context.fetchFurther())
+    void fetchWhenIdle(() => Promise.all([fetchSpoken(), this.#context.fetchFurther()]))
   }
 
   // Not the grid itself: its height follows from what is measured here, and the observer would see that.

@@ -4,6 +4,7 @@ import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
+import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import { OpenWorking } from '../working/open-working.js'
@@ -18,7 +19,7 @@ import type { GridPlace } from '../grid/tb-grid.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
-import { deletedSentence, dropHint, pageTitle, partNotFetched, programName } from './words.js'
+import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 

@@ -48,8 +48,6 @@ export const remarksCounted = (count: number): string => (count === 1 ? ' remark
 /** Said once a formula is deleted. */
 export const deletedSentence = (formula: string): string => `Deleted ${formula}. Undo takes it back.`
 export const dropHint = 'Drop the file to bring its formulas in.'
-export const partNotFetched =
-  'This part of Tarebook could not be fetched. Connect to the network and try again.'
 
 /** Of the first start. */
 export const lesson = (): TemplateResult => html`This is an example. Change any number and the rest follows;

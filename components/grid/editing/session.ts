@@ -1,4 +1,7 @@
+import { isSpokenRead, mayBeSaid } from '../../../src/dough/amounts/spoken-reader.js'
 import { newId } from '../../../src/dough/document/formula.js'
+import { fetchSpoken } from '../../base/spoken.js'
+import { partNotFetched } from '../../base/words.js'
 import { arrowOf, isComposing, isRightToLeft, type Leave } from '../moving/key-map.js'
 import type { MovingContext } from '../moving/selection.js'
 import type { Field } from '../table/elements.js'
@@ -139,6 +142,7 @@ export class EditSession {
     const { state } = this
     const field = this.#context.elements.field
     const row = state && rowAt(this.#context.table, state.row)
+    if (this.#waits(() => this.keep())) return undefined
     if (!state || !field || !row) {
       this.close()
       return { at: { row: state?.row ?? '', column: state?.column ?? 'ingredient' } }
@@ -172,11 +176,20 @@ export class EditSession {
     return { at }
   }
 
+  /** Whether an amount has to wait for what reads it, as in the first moments of a page; `then` is done when that is there. */
+  #waits(then: () => unknown): boolean {
+    const typed = this.#context.elements.field?.value.trim() ?? ''
+    if (!this.state || !isAmount(this.state.column) || isSpokenRead() || !mayBeSaid(typed)) return false
+    fetchSpoken().then(then, () => this.#set({ refusal: partNotFetched }))
+    return true
+  }
+
   keepAndGo(to: Leave): boolean {
     const { state } = this
     if (!state) return false
     const name = state.completes === 'names' ? state.choices[state.chosen] : undefined
     if (name) this.#insertName(name)
+    if (this.#waits(() => this.keepAndGo(to))) return true
     const kept = this.keep()
     if (!kept) return true
     const began = kept.at.row !== state.row

@@ -10,11 +10,10 @@ import {
 import type { Formula, Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
-import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
-import { typedText } from './typed.js'
+import type { DecimalMark } from './digits.js'
+import { inDoubt, plainNumbers, readingsInDoubt, typedText } from './plain-numbers.js'
 import { isOnlyUnit, unitWords } from './unit-words.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
-import type { DecimalMark } from './written-numbers.js'
 
 /** A jotting with what follows from its text alone. */
 export interface JottingPlan {
