@@ -1,10 +1,11 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { type ForeignTable, guessTable, readTable } from '../../src/exchange/tables/index.js'
-import { foreignTables } from './foreign-tables'
-import { doubtfulTables } from './foreign-tables-doubtful'
-import { stageColumnTables } from './foreign-tables-stage-columns'
 import { shown } from './notation'
+import { foreignTables } from './table-cases'
+import { doubtfulTables } from './table-cases-doubtful'
+import { layoutTables } from './table-cases-layouts'
+import { stageColumnTables } from './table-cases-stage-columns'
 
 const asked = ({ guesses }: ForeignTable): string[] =>
   guesses
@@ -15,6 +16,7 @@ for (const { title, table, reads, totals = [], asks = [], told = [] } of [
   ...foreignTables,
   ...doubtfulTables,
   ...stageColumnTables,
+  ...layoutTables,
 ]) {
   test(`a foreign table: ${title}`, () => {
     const guessed = guessTable(table)

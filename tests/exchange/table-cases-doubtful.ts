@@ -1,5 +1,5 @@
-import { type ForeignCase, rows } from './foreign-tables'
 import { text } from './notation'
+import { type ForeignCase, rows } from './table-cases'
 
 /** Figures that could be read in more than one way, or not at all. */
 export const doubtfulTables: readonly ForeignCase[] = [

@@ -1,5 +1,5 @@
-import { type ForeignCase, rows, tabbed } from './foreign-tables'
 import { text } from './notation'
+import { type ForeignCase, rows, tabbed } from './table-cases'
 
 /** Tables with a column of amounts for each stage. */
 export const stageColumnTables: readonly ForeignCase[] = [
