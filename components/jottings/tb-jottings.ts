@@ -4,12 +4,14 @@ import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../../src/
 import { type Jotting, newId } from '../../src/dough/document/formula.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import type { JottingFigures } from '../../src/dough/sheet/figures.js'
-import { localise, nameFor } from '../../src/engine/index.js'
-import { SheetElement } from '../base/base-element.js'
+import { nameFor } from '../../src/engine/index.js'
+import { FetchedElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { asTheyWrite } from '../base/numbers.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
+import { emptyLineWords, jottingWords } from './words.js'
 
 type Field = 'name' | 'text'
 const fresh = '' // in place of a jotting's id: the line on which the next is written
@@ -21,7 +23,7 @@ interface Fault {
 }
 
 /** The baker's own named calculations, each a line to write on: name = calculation, and what it comes to. */
-export class TbJottings extends SheetElement {
+export class TbJottings extends FetchedElement {
   static override properties = {
     fault: { state: true },
   }
@@ -50,19 +52,12 @@ export class TbJottings extends SheetElement {
     }
   }
 
-  // Where it stood before it was fetched, it was one place to go to, and may be where the baker is.
-  protected override firstUpdated(): void {
-    const isHere = this.matches(':focus')
-    for (const name of ['tabindex', 'role', 'aria-label']) this.removeAttribute(name)
-    if (isHere) this.renderRoot.querySelector('input')?.focus()
-  }
-
   override render() {
     const { sheet, readOnly } = this
     const jottings = this.#jottings
     if (!sheet || (readOnly && !jottings.length)) return nothing
     return html`<section aria-labelledby="heading" @focusout=${this.#left}>
-      <h2 id="heading">Jottings</h2>
+      <h2 id="heading">${jottingWords.jottings}</h2>
       ${jottingHint(sheet.formula, readOnly)}
       <ul>
         ${repeat(
@@ -78,12 +73,12 @@ export class TbJottings extends SheetElement {
   #jotting(jotting: Jotting, figures: JottingFigures): TemplateResult {
     const { id, name, text } = jotting
     return html`<li class="jotting">
-      ${this.#fields(id, name, localise(text, this.numbers.decimal), figures.value === undefined)}
+      ${this.#fields(id, name, asTheyWrite(text, this.numbers), figures.value === undefined)}
       ${this.#value(jotting, figures)}
       ${
         this.readOnly
           ? nothing
-          : html`<button class="remove" aria-label=${`Remove ${name}`} title="Remove" @click=${() => this.#remove(jotting)}>
+          : html`<button class="remove" aria-label=${jottingWords.removeThis(name)} title=${jottingWords.remove} @click=${() => this.#remove(jotting)}>
               <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M3 3l10 10M13 3L3 13" /></svg>
             </button>`
       }
@@ -93,10 +88,11 @@ export class TbJottings extends SheetElement {
 
   #value({ id, name }: Jotting, { value, said, measures }: JottingFigures): TemplateResult {
     if (value === undefined) return html`<span class="value quiet">${said}</span>`
-    const number = measures === 'number' ? html` <small>number</small>` : nothing
+    const isNumber = measures === 'number'
+    const number = isNumber ? html` <small>${jottingWords.number}</small>` : nothing
     return html`<button
       class="value"
-      aria-label=${`${name}: ${said}${measures === 'number' ? ' number' : ''}, show the working`}
+      aria-label=${jottingWords[isNumber ? 'showWorkingOfNumber' : 'showWorking'](name, said)}
       @click=${() => wish(this, { want: 'working', cell: `jotting ${id}` })}
     ><span class="said">${said.replace(' ', '\u00a0')}</span>${number}</button>`
   }
@@ -110,7 +106,7 @@ export class TbJottings extends SheetElement {
       readOnly: this.readOnly,
       nameFaulty: faulty('name'),
       textFaulty: faulty('text') || hasNone,
-      hints: this.#jottings.length ? ['name', 'calculation'] : ['per_loaf', 'dough_weight/6'],
+      hints: emptyLineWords[this.#jottings.length ? 'next' : 'first'],
       completion: this.#completion,
       field: () => this.#input(id, 'text'),
       typedName: this.#typedName,
@@ -199,7 +195,7 @@ export class TbJottings extends SheetElement {
   }
 
   #shown = (jotting: Jotting, field: Field): string =>
-    field === 'name' ? jotting.name : localise(jotting.text, this.numbers.decimal)
+    field === 'name' ? jotting.name : asTheyWrite(jotting.text, this.numbers)
 
   // What is typed is kept on the way out, of a line to be added when the whole line is left.
   #left = (event: FocusEvent): void => {
@@ -248,7 +244,7 @@ export class TbJottings extends SheetElement {
     const problem = name.value.trim() || left === 'text' ? jottingNameProblem(name.value, formula) : undefined
     const jotting: Jotting = { id: newId(), ...typed }
     const refusal =
-      problem ??
+      problem?.message ??
       (typed.text ? askEdit(this, workbook => putJotting(workbook, formula.id, jotting)) : undefined)
     if (refusal) {
       this.fault = { of: fresh, in: 'name', words: refusal }
