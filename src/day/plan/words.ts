@@ -1,5 +1,6 @@
 import type { Day } from '../../dough/document/day.js'
 import type { Length } from '../method/step-time.js'
+import { stepName } from '../method/words.js'
 import { clockText, lengthText, localOf } from './clock.js'
 import type { DayConflict } from './day-conflict.js'
 import type { DayEvent } from './day-network.js'
@@ -8,12 +9,10 @@ import type { PlannedDay, PlannedEvent } from './planned.js'
 
 /** `Mix`, `Bulk, second time of four`, `Bake, load 2 of 3`. */
 export function eventWords({ step, time, load }: Pick<DayEvent, 'step' | 'time' | 'load'>): string {
-  const name = step.does || kindWords[step.kind]
+  const name = stepName(step)
   if (time !== undefined) return `${name}, time ${time}`
   return load && load.of > 1 ? `${name}, load ${load.number}` : name
 }
-
-const kindWords = { hands: 'Work', wait: 'Wait', bake: 'Bake' } as const
 
 /** Where the working of a time begins. */
 export function anchorWords(of: 'ready' | 'begin' | 'held', clock: string, what?: string): string {
