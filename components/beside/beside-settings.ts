@@ -4,6 +4,7 @@ import {
   type Hold,
   nameKey,
   type Stage,
+  type Step,
 } from '../../src/dough/document/formula.js'
 import { batchWords, isWeightReading, readingWords, tidy } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
@@ -69,7 +70,7 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
   if (isFlourSet(sheet, final))
     put('flour weight', 'what 100 % flour weighs', grams(formula.flourWeight), 'what its lines say')
   for (const stage of formula.stages) {
-    const { name, keepBack, loss: part, ferments } = stage
+    const { name, keepBack, loss: part, ferments, method } = stage
     const of = stage === final ? 'final' : `stage ${nameKey(name)}`
     if (keepBack)
       put(
@@ -78,6 +79,7 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
         keepBack === 'seed' ? 'as much as its seed' : grams(keepBack),
       )
     if (part) put(`loss ${of}`, `what is lost of ${name}`, per100(part))
+    if (method?.length) put(`method ${of}`, `the method of ${name}`, method.map(stepSaid).join('\n'), 'none')
     if (ferments !== undefined)
       put(`ferments ${of}`, `whether ${name} ferments`, ferments ? 'yes' : 'no', 'as its lines say')
   }
@@ -113,6 +115,10 @@ function isFlourSet(sheet: FigureSheet, { lines }: Stage): boolean {
   const flours = lines.map(line => sheet.line(line.id)).filter(line => line.is === 'flour')
   return flours.length > 0 && flours.every(flour => flour.typedIn === 'percent')
 }
+
+/** `Bulk (wait) 3.5–4.5 h, at 24 °C: grown by half` */
+const stepSaid = ({ does, kind, text, note }: Step): string =>
+  [does, `(${kind})`, `${text}${note && `: ${note}`}`].filter(Boolean).join(' ')
 
 const heldWords = ({ reading }: Hold, ingredient: string): string =>
   reading === 'wholeDough' ? `${ingredient} on all flour` : readingWords[reading]
