@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { test } from 'node:test'
+import { methodCautionSentences } from '../../src/day/method/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/words.js'
@@ -52,6 +53,7 @@ const allSentences: Readonly<Record<string, object>> = {
   expressionSentences,
   graphSentences,
   householdSentences,
+  methodCautionSentences,
   outlineSentences,
   rebaseSentences,
   sheetSentences,
