@@ -5,8 +5,13 @@ import { run } from 'node:test'
 import { inspect } from 'node:util'
 import { build } from 'esbuild'
 
-/** `times` is how long each file took, in milliseconds. */
-/** @typedef {{ passed: number, failed: number, times: Map<string, number> }} Count */
+/**
+ * @typedef {object} Count
+ * @property {number} passed
+ * @property {number} failed
+ * @property {Map<string, number>} times that each file took, in milliseconds
+ * @property {Map<string, boolean>} results of the browser tests, by `file › title`
+ */
 
 /**
  * @param {string[]} files test files, paths from the top of the repository
@@ -32,7 +37,7 @@ export async function runNodeTests(files, outdir) {
   process.env.NODE_OPTIONS =
     `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
   /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map() }
+  const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
   const bundles = files.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
   const results = run({ files: bundles, concurrency: availableParallelism() })
   /** @param {string | undefined} file */

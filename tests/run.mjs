@@ -95,6 +95,7 @@ async function inFolder(work) {
 async function testInBrowsers(files) {
   const { engines } = await import('./browsers/engines.mjs')
   const { bundle, runIn } = await import('./browsers/run.mjs')
+  const { tableStands } = await import('./browsers/table.mjs')
   const chosen = engines.filter(({ name }) => !browser || name.toLowerCase() === browser)
   if (chosen.length === 0) throw new Error(`There is no engine ${browser}.`)
   /** @param {Engine} engine */
@@ -109,13 +110,21 @@ async function testInBrowsers(files) {
   const atOnce = Math.max(1, Math.floor(Math.min(4 * there.length, availableParallelism()) / there.length))
   await inFolder(async outdir => {
     await bundle(files, outdir)
+    /** @type {Map<string, Count>} */
+    const counts = new Map()
     await Promise.all(
       there.map(({ engine, program }) =>
-        report(`Tests in ${engine.name}`, async () =>
-          passes(await runIn(engine, program, filesOf(engine), outdir, atOnce)),
-        ),
+        report(`Tests in ${engine.name}`, async () => {
+          const count = await runIn(engine, program, filesOf(engine), outdir, atOnce)
+          counts.set(engine.name, count)
+          return passes(count)
+        }),
       ),
     )
+    const inAll = engines.flatMap(({ name }) => counts.get(name) ?? [])
+    if (only || inAll.length < engines.length) return
+    const names = engines.map(({ name }) => name)
+    if (!tableStands(names, inAll, args.includes('--fix'))) process.exitCode = 1
   })
 }
 

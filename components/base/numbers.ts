@@ -51,6 +51,16 @@ export const showGrams = (grams: number, style: NumberStyle): string =>
 export const showPercent = (fraction: number, style: NumberStyle): string =>
   showDecimals(fraction * 100, style, percentDigits(fraction))
 
-/** What a baker typed, with the decimal mark of their language; where that is the comma, `;` parts arguments. */
-export const asTheyWrite = (typed: string, style: NumberStyle): string =>
-  style.decimal === ',' ? typed.replace(/,/g, ';').replace(/\.(?=\d)/g, ',') : typed
+/**
+ * What a baker typed, with the decimal mark of their language; where that is the comma, `;` parts arguments, and a
+ * point stands where a number can be read in two ways.
+ */
+export function asTheyWrite(typed: string, style: NumberStyle): string {
+  if (style.decimal === '.') return typed
+  const isCall = typed.includes('(')
+  return typed.replace(/[.,]/g, (mark, at: number) => {
+    if (mark === '.') return /\d/.test(typed[at + 1] ?? '') ? ',' : '.'
+    const inNumber = /\d/.test(typed[at - 1] ?? '') && /^\u200b?\d/.test(typed.slice(at + 1, at + 3))
+    return inNumber && !isCall ? '.' : ';'
+  })
+}

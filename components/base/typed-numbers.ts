@@ -1,27 +1,20 @@
+import { typedGrams, typedNumber, typedPart } from '../../src/dough/amounts/typed.js'
 import type { NumberStyle } from './numbers.js'
 
 /**
  * The number a baker typed into a field of numbers, or undefined when it is none. A single sign before
  * exactly three digits could be either; the baker's own decimal sign decides.
  */
-export function readNumber(typed: string, style: NumberStyle): number | undefined {
-  const text = typed
-    .normalize('NFKC')
-    .replace(/[\s'’]/g, '')
-    .replace(/\u2212/g, '-')
-  if (!/^-?(\d[\d.,]*|[.,]\d+)$/.test(text)) return undefined
-  const last = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','))
-  if (last < 0) return Number(text)
-  const sign = text[last]
-  const both = text.includes('.') && text.includes(',')
-  const groups =
-    text.split(sign!).length > 2 || (!both && sign !== style.decimal && /^-?[1-9]\d{0,2}.\d{3}$/.test(text))
-  if (groups && both) return undefined
-  const whole = groups ? text : text.slice(0, last)
-  const rest = groups ? '' : text.slice(last + 1)
-  if (!/^-?\d{0,3}([.,]?\d{3})*$|^-?\d+$/.test(whole)) return undefined
-  return Number(`${whole.replace(/[.,]/g, '')}.${rest}`)
-}
+export const readNumber = (typed: string, { decimal }: NumberStyle): number | undefined =>
+  typedNumber(typed, decimal)
+
+/** The grams a baker typed: `900`, `1.2 kg`, `8 oz`, `1 lb 4 oz`; undefined when it is no weight. */
+export const readWeight = (typed: string, { decimal }: NumberStyle): number | undefined =>
+  typedGrams(typed, decimal)
+
+/** The part of a whole a baker typed as per cent, fraction of 1: `2`, `2.5 %`; nothing typed is none of it. */
+export const readPart = (typed: string, { decimal }: NumberStyle): number | undefined =>
+  typedPart(typed, decimal)
 
 const formats = new Map<string, Intl.NumberFormat>()
 

@@ -19,8 +19,7 @@ import {
 import { losesInBaking, losesInMixing } from './batch-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
-import { readNumber, showNumber } from '../base/typed-numbers.js'
-import { readPart, readWeight } from '../base/typed-weights.js'
+import { readNumber, readPart, readWeight, showNumber } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
 
 /** The ways to say how much to make, to follow `Make`. */

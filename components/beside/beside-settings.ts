@@ -8,8 +8,7 @@ import {
 } from '../../src/dough/document/formula.js'
 import { batchWords, isWeightReading, readingWords, tidy } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { localise } from '../../src/engine/index.js'
-import type { NumberStyle } from '../base/numbers.js'
+import { asTheyWrite, type NumberStyle } from '../base/numbers.js'
 import { losesInBaking, losesInMixing } from '../batch/batch-words.js'
 import { countsAsWords } from '../larder/ingredient-words.js'
 
@@ -90,7 +89,7 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
     put(`hold ${held}`, `the hold of ${held}`, `${value}, ${ingredient} gives`, 'not held')
   }
   for (const { name, text } of formula.jottings ?? [])
-    put(`jotting ${nameKey(name)}`, `the jotting ${name}`, localise(text, style.decimal), 'none')
+    put(`jotting ${nameKey(name)}`, `the jotting ${name}`, asTheyWrite(text, style), 'none')
   for (const { ingredient, countsAs } of formula.meanings)
     put(
       `counts ${nameKey(ingredient)}`,

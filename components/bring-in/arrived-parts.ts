@@ -37,6 +37,7 @@ export function totalsFound(totals: readonly TotalCheck[]): TemplateResult | typ
 const fates: readonly (readonly [as: RestOfRecipe['as'], words: string])[] = [
   ['step', 'Steps, kept in the formula’s note'],
   ['note', 'Remarks, kept in the formula’s note'],
+  ['amount', 'Amounts, of the names on the rows beside them'],
   ['heading', 'Headings: names of the bread and its stages'],
 ]
 

@@ -1,11 +1,7 @@
 import type { Larder } from '../../src/dough/document/larder.js'
-import {
-  arrivalFrom,
-  type FromReader,
-  type Source,
-  type ToReader,
-} from '../../src/exchange/arriving/arrival-source.js'
-import type { Arrival, Arrived, Way } from '../../src/exchange/arriving/arriving.js'
+import type { FromReader, Source, ToReader } from '../../src/exchange/arriving/arrival-source.js'
+import { type Arrivals, arrive } from '../../src/exchange/arriving/arrive.js'
+import type { Arrived, Way } from '../../src/exchange/arriving/arriving.js'
 import type { RememberedColumns } from '../../src/exchange/arriving/remembered-columns.js'
 import { newReadingWorker } from './in-worker.js'
 
@@ -23,8 +19,7 @@ export type Outcome = { readonly arrived: Arrived; readonly remark?: string } | 
  * read: three hundred characters of a recipe hold a page up for 25 to 50 ms, and two thousand for 60 to 130.
  */
 export class Reading {
-  #arrival: Arrival | undefined
-  #remark: string | undefined
+  #arrivals: Arrivals | undefined
   #worker: Worker | undefined
   #settle: ((outcome: Outcome) => void) | undefined
 
@@ -39,7 +34,7 @@ export class Reading {
   read(way: Way = {}): Promise<Outcome> {
     this.#settle?.(undefined) // what is under way is no longer wanted
     if (this.#worker) return this.#ask({ way })
-    if (!this.#arrival) {
+    if (!this.#arrivals) {
       this.#worker = newReadingWorker()
       const { source, remembered } = this
       if (this.#worker) return this.#ask({ source, larder: this.larder.ingredients, remembered, way }, way)
@@ -76,13 +71,11 @@ export class Reading {
   }
 
   #here(way: Way): Outcome {
-    if (!this.#arrival) {
-      const from = arrivalFrom(this.source, this.larder, this.remembered)
-      if ('refusal' in from) return { arrived: { as: 'refused', why: from.refusal } }
-      this.#arrival = from.arrival
-      this.#remark = from.remark
-    }
-    const arrived = this.#arrival.read(way)
-    return this.#remark === undefined ? { arrived } : { arrived, remark: this.#remark }
+    const { source, larder, remembered } = this
+    const earlier = this.#arrivals ? { earlier: this.#arrivals } : {}
+    const text = 'text' in source ? source.text : source.bytes
+    this.#arrivals = arrive(text, { larder, remembered, ...way, ...earlier })
+    const { arrived, remark } = this.#arrivals
+    return remark === undefined ? { arrived } : { arrived, remark }
   }
 }

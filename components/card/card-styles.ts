@@ -71,7 +71,7 @@ export const cardStyles = css`
   .paper[data-type='3'] {
     font-size: 9.2pt;
     --figure: 1.7;
-    --apart: 0.5em;
+    --apart: 0.45em;
   }
   /* The smallest type with less air, before a second page comes: the figures stay for arm's length. */
   .paper.tight {

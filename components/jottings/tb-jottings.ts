@@ -4,9 +4,10 @@ import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../../src/
 import { type Jotting, newId } from '../../src/dough/document/formula.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import type { JottingFigures } from '../../src/dough/sheet/figures.js'
-import { localise, nameFor } from '../../src/engine/index.js'
-import { SheetElement } from '../base/base-element.js'
+import { nameFor } from '../../src/engine/index.js'
+import { FetchedElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { asTheyWrite } from '../base/numbers.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
@@ -21,7 +22,7 @@ interface Fault {
 }
 
 /** The baker's own named calculations, each a line to write on: name = calculation, and what it comes to. */
-export class TbJottings extends SheetElement {
+export class TbJottings extends FetchedElement {
   static override properties = {
     fault: { state: true },
   }
@@ -50,13 +51,6 @@ export class TbJottings extends SheetElement {
     }
   }
 
-  // Where it stood before it was fetched, it was one place to go to, and may be where the baker is.
-  protected override firstUpdated(): void {
-    const isHere = this.matches(':focus')
-    for (const name of ['tabindex', 'role', 'aria-label']) this.removeAttribute(name)
-    if (isHere) this.renderRoot.querySelector('input')?.focus()
-  }
-
   override render() {
     const { sheet, readOnly } = this
     const jottings = this.#jottings
@@ -78,7 +72,7 @@ export class TbJottings extends SheetElement {
   #jotting(jotting: Jotting, figures: JottingFigures): TemplateResult {
     const { id, name, text } = jotting
     return html`<li class="jotting">
-      ${this.#fields(id, name, localise(text, this.numbers.decimal), figures.value === undefined)}
+      ${this.#fields(id, name, asTheyWrite(text, this.numbers), figures.value === undefined)}
       ${this.#value(jotting, figures)}
       ${
         this.readOnly
@@ -199,7 +193,7 @@ export class TbJottings extends SheetElement {
   }
 
   #shown = (jotting: Jotting, field: Field): string =>
-    field === 'name' ? jotting.name : localise(jotting.text, this.numbers.decimal)
+    field === 'name' ? jotting.name : asTheyWrite(jotting.text, this.numbers)
 
   // What is typed is kept on the way out, of a line to be added when the whole line is left.
   #left = (event: FocusEvent): void => {
@@ -248,7 +242,7 @@ export class TbJottings extends SheetElement {
     const problem = name.value.trim() || left === 'text' ? jottingNameProblem(name.value, formula) : undefined
     const jotting: Jotting = { id: newId(), ...typed }
     const refusal =
-      problem ??
+      problem?.message ??
       (typed.text ? askEdit(this, workbook => putJotting(workbook, formula.id, jotting)) : undefined)
     if (refusal) {
       this.fault = { of: fresh, in: 'name', words: refusal }

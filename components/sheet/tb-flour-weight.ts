@@ -4,7 +4,7 @@ import { setFlourWeight } from '../../src/dough/edits/edits.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { showGrams } from '../base/numbers.js'
-import { readNumber, showNumber } from '../base/typed-numbers.js'
+import { readWeight, showNumber } from '../base/typed-numbers.js'
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
 export class TbFlourWeight extends SheetElement {
@@ -73,8 +73,7 @@ export class TbFlourWeight extends SheetElement {
       this.refusal = ''
       return
     }
-    const [, number = '', unit = 'g'] = /^(.*?)\s*(k?g)?$/i.exec(typed.trim()) ?? []
-    const grams = (readNumber(number, this.numbers) ?? Number.NaN) * (unit.toLowerCase() === 'kg' ? 1000 : 1)
+    const grams = readWeight(typed, this.numbers) ?? Number.NaN
     this.refusal = askEdit(this, workbook => setFlourWeight(workbook, id, grams)) ?? ''
     if (!this.refusal) this.#field.value = this.#kept
   }

@@ -107,6 +107,19 @@ export class TbSheet extends SheetElement {
       ></tb-grid>
       <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
       ${
+        readOnly && !formula.stages.some(s => s.method?.length)
+          ? nothing
+          : html`<tb-method
+            tabindex="0"
+            role="group"
+            aria-label="Method"
+            .sheet=${sheet}
+            .version=${version}
+            .numbers=${numbers}
+            ?readOnly=${readOnly}
+          ></tb-method>`
+      }
+      ${
         readOnly && !formula.jottings?.length
           ? nothing
           : html`<tb-jottings
@@ -124,19 +137,24 @@ export class TbSheet extends SheetElement {
   }
 
   #near = new IntersectionObserver(seen => {
-    if (seen.some(entry => entry.isIntersecting)) this.#fetchJottings()
+    for (const { isIntersecting, target } of seen) if (isIntersecting) this.#fetch(target.localName)
   })
 
-  // Jottings there are fetched at once; the place for the first one when it comes into view, as it does when it is
-  // gone to by keys: until then it is itself a stop of the Tab key.
+  // What stands beneath the grid is fetched when it comes into view, as it does when it is gone to by keys: until then it
+  // is itself a stop of the Tab key. Jottings there are fetched at once.
   protected override updated(): void {
-    const place = this.renderRoot.querySelector('tb-jottings:not(:defined)')
-    if (!place) this.#near.disconnect()
-    else if (this.sheet?.formula.jottings?.length) this.#fetchJottings()
-    else this.#near.observe(place)
+    for (const place of this.renderRoot.querySelectorAll(':is(tb-method, tb-jottings):not(:defined)')) {
+      if (place.localName === 'tb-jottings' && this.sheet?.formula.jottings?.length)
+        this.#fetch(place.localName)
+      else this.#near.observe(place)
+    }
   }
 
-  #fetchJottings = (): void => void import('../jottings/tb-jottings.js')
+  #fetch(name: string): void {
+    const place = this.renderRoot.querySelector(name)
+    if (place) this.#near.unobserve(place)
+    void (name === 'tb-method' ? import('../method/tb-method.js') : import('../jottings/tb-jottings.js'))
+  }
 
   // Both are fetched when their fold is first opened.
   #states() {
@@ -208,11 +226,12 @@ export class TbSheet extends SheetElement {
       gap: 0 14px;
       margin-top: 4px;
     }
+    tb-method,
     tb-jottings {
       display: block;
       margin: 0 0 30px;
     }
-    tb-jottings:not(:defined) {
+    :is(tb-method, tb-jottings):not(:defined) {
       min-height: 100px;
     }
     tb-flour-weight {

@@ -7,7 +7,7 @@ import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { heldToType, readingInSentence, readingToType, readingWords } from '../base/reading-shown.js'
-import { readNumber } from '../base/typed-numbers.js'
+import { readPart, readWeight } from '../base/typed-numbers.js'
 import { type Giver, giversOf, heldAt } from './holds.js'
 
 /** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
@@ -132,18 +132,15 @@ export class TbHold extends BaseElement {
     const { formula } = sheet
     const isPercent = readingWords[reading].unit === '%'
     const typed = this.#field.value.trim()
-    const [, number = '', unit = ''] = (isPercent ? /^(.*?)\s*(%)?$/ : /^(.*?)\s*(k?g)?$/i).exec(typed) ?? []
-    const value = readNumber(number, numbers)
+    const read = isPercent ? readPart : readWeight
+    const wanted = typed ? read(typed, numbers) : undefined
     const line = this.#chosen(giversOf(sheet))?.line
-    if (value === undefined) {
+    if (wanted === undefined) {
       const example = isPercent ? 'a percentage such as 75' : 'grams such as 2000'
       return this.#refuse(typed ? `“${typed}” is not a number. Write ${example}.` : `Write ${example}.`)
     }
     if (!line) return this.#refuse('The final dough has no line that could give. Add one first.')
-    const times = isPercent ? 0.01 : unit.toLowerCase() === 'kg' ? 1000 : 1
     const at = { formula: formula.id, stage: finalDoughOf(formula).id, line: line.id }
-    // 75 × 0.01 is not the number nearest to 0.75, 75 / 100 is.
-    const wanted = times < 1 ? value / 100 : value * times
     const refusal = askEdit(this, workbook => holdReading(workbook, at, reading, wanted))
     if (refusal) this.#refuse(refusal)
     else this.#leave()

@@ -1,7 +1,7 @@
 /** Reads large files off the main thread. It is stopped by being ended. */
 import { larderOf } from '../dough/document/larder.js'
-import { arrivalFrom, type FromReader, type ToReader } from '../exchange/arriving/arrival-source.js'
-import type { Arrival } from '../exchange/arriving/arriving.js'
+import type { FromReader, ToReader } from '../exchange/arriving/arrival-source.js'
+import { type Arrivals, type ArriveOptions, arrive } from '../exchange/arriving/arrive.js'
 
 // TypeScript's library for workers cannot be loaded beside that of pages: here is what is used of it.
 interface ReaderScope {
@@ -10,20 +10,21 @@ interface ReaderScope {
 }
 const reader = self as unknown as ReaderScope
 
-let arrival: Arrival | undefined
-let remark: string | undefined
+let source: string | Uint8Array = ''
+let options: ArriveOptions = {}
+let earlier: Arrivals | undefined
 
 reader.addEventListener('message', ({ data }) => {
   if ('source' in data) {
-    const from = arrivalFrom(data.source, larderOf(data.larder), data.remembered)
-    if ('refusal' in from) {
-      reader.postMessage({ arrived: { as: 'refused', why: from.refusal } })
-      return
+    source = 'text' in data.source ? data.source.text : data.source.bytes
+    options = {
+      larder: larderOf(data.larder),
+      remembered: data.remembered,
+      watch: { progress: (done, of) => reader.postMessage({ done, of }) },
     }
-    arrival = from.arrival
-    remark = from.remark
+    earlier = undefined
   }
-  if (!arrival) return
-  const arrived = arrival.read(data.way, { progress: (done, of) => reader.postMessage({ done, of }) })
+  earlier = arrive(source, { ...options, ...data.way, ...(earlier ? { earlier } : {}) })
+  const { arrived, remark } = earlier // what is shown; the rest is not sent across
   reader.postMessage(remark === undefined ? { arrived } : { arrived, remark })
 })

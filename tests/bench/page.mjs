@@ -1,11 +1,11 @@
 /** Rows of the built page: its bytes, the time to an editable grid, and key presses until they are painted. */
-import { rm, writeFile } from 'node:fs/promises'
-import { build } from 'esbuild'
-import { buildSite, bytesOf } from '../../src/app/build.mjs'
+import { writeFile } from 'node:fs/promises'
+import { buildSite } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
 import { formulaFile } from './big-formulas.mjs'
 import { shelfRows } from './big-shelf.mjs'
 import { buildEmptyPage } from './empty-page.mjs'
+import { sizes } from './sizes.mjs'
 
 /**
  * @import { Browser, ElementHandle, Page } from 'puppeteer-core'
@@ -13,7 +13,6 @@ import { buildEmptyPage } from './empty-page.mjs'
  */
 
 const frame = 1000 / 60 // ms
-const kilobytes = /** @param {number} bytes */ bytes => bytes / 1000
 
 /** Where the eyes go: functions that the page runs, by the page they are for. */
 export const shown = {
@@ -225,45 +224,6 @@ async function emptyKeyPress(page) {
     if (sample >= 0) times.push(time)
   }
   return median(times)
-}
-
-/**
- * @param {string} site
- * @param {readonly string[]} kept
- * @param {readonly string[]} fetched
- * @returns {Promise<Row[]>}
- */
-async function sizes(site, kept, fetched) {
-  const engine = `${site}-engine`
-  await build({
-    entryPoints: ['src/engine/index.ts'],
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'none',
-    outdir: engine,
-  })
-  const alone = await bytesOf(engine, ['index.js'])
-  await rm(engine, { recursive: true })
-  // A first start fetches the example formulas besides; they are something to edit, not what edits.
-  const examples = fetched.filter(name => name.includes('first-start'))
-  if (examples.length !== 1) throw new Error('The example formulas are not in a file of their own any more.')
-  const toEdit = await bytesOf(
-    site,
-    fetched.filter(name => !examples.includes(name)),
-  )
-  const firstStart = await bytesOf(site, fetched)
-  const all = await bytesOf(site, kept)
-  const unit = 'kB'
-  return [
-    { name: 'page, needed to edit offline: as it is', value: kilobytes(toEdit.raw), unit },
-    { name: 'page, needed to edit offline: gzip', value: kilobytes(toEdit.gzip), unit },
-    { name: 'page, needed to edit offline: brotli', value: kilobytes(toEdit.brotli), unit, budget: 95 },
-    { name: 'the same with the examples of a first start', value: kilobytes(firstStart.brotli), unit },
-    { name: 'page, all that is kept for work offline: brotli', value: kilobytes(all.brotli), unit },
-    { name: 'engine, parser and solver: gzip', value: kilobytes(alone.gzip), unit, budget: 16 },
-  ]
 }
 
 /**

@@ -26,6 +26,7 @@ export const engines = [
     name: 'Firefox',
     find: findFirefox,
     seats: firefoxSeats,
+    takes: file => !file.includes('.chromium.'),
     toInstall: 'install Firefox, or set FIREFOX_PATH to the path of its program',
   },
   {

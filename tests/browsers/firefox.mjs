@@ -22,7 +22,6 @@ export const findFirefox = () =>
 const preferences = {
   'dom.events.testing.asyncClipboard': true, // the clipboard may be read and written without asking
   'layout.css.prefers-color-scheme.content-override': 1, // light, whatever the desktop
-  'remote.events.async.enabled': false, // a key has arrived when it is said to be pressed
   'ui.useOverlayScrollbars': 1, // take no room, as in the other browsers without a screen
 }
 
@@ -34,22 +33,22 @@ const preferences = {
 
 /**
  * @param {Page} page
- * @returns {(name: 'prefersColorSchemeOverride' | 'mediumOverride', value: string) => Promise<void>}
+ * @returns {(expression: string) => Promise<void>} runs it in the browser's own scope
  */
-function overridesOf(page) {
+function browserOf(page) {
   const frame = /** @type {{ browsingContext: { userContext: { browser: { session: Session } } } }} */ (
     /** @type {unknown} */ (page.mainFrame())
   )
   const { session } = frame.browsingContext.userContext.browser
-  return async (name, value) => {
+  return async expression => {
     const tree = await session.send('browsingContext.getTree', { 'moz:scope': 'chrome' })
     const { result } = await session.send('script.evaluate', {
-      expression: `for (const tab of gBrowser.tabs) tab.linkedBrowser.browsingContext.top.${name} = ${JSON.stringify(value)}`,
+      expression,
       target: { context: tree.result.contexts[0].context },
       awaitPromise: false,
     })
     if (result.type === 'exception')
-      throw new Error(`Firefox did not set ${name}: ${result.exceptionDetails.text}`)
+      throw new Error(`Firefox: ${expression}: ${result.exceptionDetails.text}`)
   }
 }
 
@@ -65,13 +64,22 @@ export const firefoxSeats = executablePath => async () => {
     extraPrefsFirefox: preferences,
   })
   const page = await browser.newPage()
-  const override = overridesOf(page)
+  const inBrowser = browserOf(page)
+  /**
+   * @param {'prefersColorSchemeOverride' | 'mediumOverride'} name
+   * @param {string} value
+   */
+  const override = (name, value) =>
+    inBrowser(`gBrowser.selectedBrowser.browsingContext.top.${name} = ${JSON.stringify(value)}`)
   // WebDriver calls this key by what it types.
   /** @type {<K>(key: K) => K} */
   const named = key => /** @type {typeof key} */ (key === 'Space' ? ' ' : key)
   /** @type {TestPage} */
   const testPage = {
-    goto: page.goto.bind(page),
+    async goto(url) {
+      await page.goto(url)
+      await inBrowser('gBrowser.selectedBrowser.focus()') // Tab in a page's last field has left it
+    },
     url: () => page.url(),
     setViewport: size => page.setViewport(size),
     keyboard: {

@@ -59,6 +59,7 @@ function reportSuite(suite, path, source, count) {
   for (const test of suite.tests) {
     if (test.skipped) continue
     count[test.passed ? 'passed' : 'failed'] += 1
+    count.results.set(`${source} › ${test.name}`, test.passed)
     if (test.passed || !test.error) continue // without an error it was not reached: its suite says why
     console.log(`\n✗ ${[...path, test.name].join(' › ')}  (${source})\n${inFull(test.error)}`)
   }

@@ -6,6 +6,7 @@
  * runner through a script that only its server has, so that one import stays as it is.
  */
 import { startTestRunner } from '@web/test-runner'
+import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
 import { buildSite } from '../../src/app/build.mjs'
 import { freePort } from './ports.mjs'
@@ -73,7 +74,7 @@ function apart() {
  */
 export async function runIn({ name, seats }, program, files, outdir, atOnce) {
   /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map() }
+  const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
   const runner = await startTestRunner({
     readCliArgs: false,
     readFileConfig: false,
@@ -90,6 +91,7 @@ export async function runIn({ name, seats }, program, files, outdir, atOnce) {
       browserLogs: true,
       staticLogging: true,
       testFramework: { config: { ui: 'bdd', timeout: '40000' } },
+      plugins: [a11ySnapshotPlugin()],
       reporters: [shortReporter(count)],
       logger: quietLogger,
     },

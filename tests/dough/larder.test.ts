@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { gramsPerMeasure, type Measure } from '../../src/dough/amounts/measures.js'
+import { gramsPerMeasure } from '../../src/dough/amounts/measures.js'
+import type { Measure } from '../../src/dough/amounts/units.js'
 import { nameKey } from '../../src/dough/document/formula.js'
 import { type Ingredient, larderOf } from '../../src/dough/document/larder.js'
 import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'

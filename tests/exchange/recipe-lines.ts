@@ -1,5 +1,6 @@
 import { linesInFrench } from './recipe-lines-french.js'
 import { linesOfMeasures } from './recipe-lines-measures.js'
+import { linesMet } from './recipe-lines-met.js'
 import { linesOfPurposes } from './recipe-lines-purposes.js'
 import { linesOfSentences } from './recipe-lines-sentences.js'
 import { linesOfStyles } from './recipe-lines-styles.js'
@@ -17,6 +18,7 @@ export const recipeLines: readonly RecipeLineCase[] = [
   ...linesOfSentences,
   ...linesOfPurposes,
   ...linesInFrench,
+  ...linesMet,
   // the amount first
   ['500 g strong white flour', 'Strong white flour | 500 g |'],
   ['500g rye grain', 'Rye grain | 500 g |'],

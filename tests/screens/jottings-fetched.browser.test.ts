@@ -21,8 +21,8 @@ describe('The place for the first jotting, out of sight', () => {
       () => sheet.shadowRoot!.querySelector('tb-grid')?.shadowRoot?.querySelector('td'),
       'the grid',
     )
-    place.focus({ preventScroll: true })
-    await press('Shift+Tab', 'Tab')
+    sheet.shadowRoot!.querySelector('tb-method')!.focus({ preventScroll: true }) // the stop before it
+    await press('Tab')
     const field = await waitUntil(() => place.shadowRoot?.activeElement, 'a field has the focus')
     equal(field.ariaLabel, 'Name of a new jotting')
     equal(place.hasAttribute('tabindex'), false)

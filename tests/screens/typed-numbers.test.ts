@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { numberStyleOf } from '../../components/base/numbers'
+import { asTheyWrite, numberStyleOf } from '../../components/base/numbers'
 import { readNumber, showNumber } from '../../components/base/typed-numbers'
 
 for (const language of ['C', 'en-US@posix', 'fr_FR', ''])
@@ -42,5 +42,23 @@ for (const language of ['en', 'de', 'fr', 'de-CH', 'ar-EG', 'fa', 'sv', 'en-IN']
     const style = numberStyleOf(language)
     for (const value of [0.5283, 1.607, 15.87, 137, 1036, 12345.5, 0.1 + 0.2])
       assert.equal(readNumber(showNumber(value, style), style), Number(value.toPrecision(6)))
+  })
+}
+
+/** As kept, with decimal points → as shown where the comma is the decimal mark. */
+const inGerman: readonly (readonly [kept: string, shown: string])[] = [
+  ['1.5 kg', '1,5 kg'],
+  ['min(1.5, 2)', 'min(1,5; 2)'],
+  ['1 lb, 4 oz', '1 lb; 4 oz'],
+  ['2.5 c. à s.', '2,5 c. à s.'],
+  ['levain.water', 'levain.water'],
+  ['1,000', '1.000'], // in doubt: typed so
+  ['1,\u200b250 kg', '1.\u200b250 kg'],
+  ['min(1,500)', 'min(1;500)'],
+]
+for (const [kept, shown] of inGerman) {
+  test(`${JSON.stringify(kept)} is shown as ${shown} where the comma is the decimal mark`, () => {
+    assert.equal(asTheyWrite(kept, numberStyleOf('de')), shown)
+    assert.equal(asTheyWrite(kept, numberStyleOf('en')), kept)
   })
 }

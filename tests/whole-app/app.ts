@@ -79,8 +79,7 @@ export class OpenApp {
   /** Clicks the middle of it with the mouse. */
   async click(selector: string, text?: string | RegExp): Promise<HTMLElement> {
     const element = await this.find(selector, text)
-    element.scrollIntoView({ block: 'center', behavior: 'instant' })
-    const { left, top, width, height } = element.getBoundingClientRect()
+    const { left, top, width, height } = await inPlace(element)
     await sendMouse({ type: 'click', position: [Math.round(left + width / 2), Math.round(top + height / 2)] })
     return element
   }
@@ -107,11 +106,22 @@ export class OpenApp {
       () => this.cell(stage, ingredient, column),
       `${ingredient} in ${stage} has ${column}`,
     )
-    cell.scrollIntoView({ block: 'center', behavior: 'instant' })
-    const { left, top, height } = cell.getBoundingClientRect()
+    const { left, top, height } = await inPlace(cell)
     await sendMouse({ type: 'click', position: [Math.round(left + 12), Math.round(top + height / 2)] })
     await waitUntil(() => this.focused === cell, `${ingredient} in ${stage} is reached`)
   }
+}
+
+/** Where an element is once it is in sight and what is around it has stopped moving. */
+async function inPlace(element: HTMLElement): Promise<DOMRect> {
+  let last: DOMRect | undefined
+  return waitUntil(() => {
+    element.scrollIntoView({ block: 'center', behavior: 'instant' })
+    const now = element.getBoundingClientRect()
+    const isSteady = now.left === last?.left && now.top === last.top && now.width === last.width
+    last = now
+    return isSteady ? now : undefined
+  }, 'it stays where it is')
 }
 
 const textOf = (element: Element | undefined) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()

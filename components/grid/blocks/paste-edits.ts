@@ -1,7 +1,8 @@
 import { amountAsKept, plainPercent, readAmount } from '../../../src/dough/amounts/amounts.js'
+import { typedNumber } from '../../../src/dough/amounts/typed.js'
 import { addLine, newLine } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'
-import { enterIn, inTurn, ungrouped } from '../editing/cell-edits.js'
+import { enterIn, inTurn } from '../editing/cell-edits.js'
 import type { Extent } from '../moving/extent.js'
 import {
   type AddRow,
@@ -50,8 +51,9 @@ export function pasteBlock(
         continue
       }
       count.pasted += 1
-      if (!understood(text, column, pasted.decimal)) count.notUnderstood += 1
-      edits.push(enterIn(formula, stage, line.id, column, text, pasted.decimal))
+      const brought = isAmount(column) ? ungrouped(text, pasted.decimal) : text
+      if (!understood(brought, column, pasted.decimal)) count.notUnderstood += 1
+      edits.push(enterIn(formula, stage, line.id, column, brought, pasted.decimal))
     }
   }
   count.pasted -= count.notUnderstood
@@ -64,10 +66,16 @@ function placesOf({ columns }: Pasted, shown: readonly Column[]): readonly Colum
   return shown.filter(c => c !== 'actions' && !(columns && c === 'batch'))
 }
 
+/** A figure that is pasted comes from a program: marks that group its thousands are none of its decimals. Any other text stays as it is. */
+function ungrouped(text: string, decimal: '.' | ','): string {
+  const value = /[.,]\d{3}(?!\d)/.test(text) ? typedNumber(text, decimal) : undefined
+  return value === undefined ? text : String(value).replace('.', decimal)
+}
+
 function understood(text: string, column: Column, decimal: '.' | ','): boolean {
   if (column === 'wholeDough') return text === '' || plainPercent(text, decimal) !== undefined
   if (!isAmount(column)) return true
-  const amount = readAmount(amountAsKept(ungrouped(text, decimal), column, decimal))
+  const amount = readAmount(amountAsKept(text, column, decimal))
   return !amount || !('problem' in amount)
 }
 
@@ -100,8 +108,9 @@ export function fillBlock(formula: string, extent: Extent, pasted: Pasted, count
     const amount = columns.find(c => isAmount(c) && (c !== 'wholeDough' || row.isFinal)) // a line has one
     for (const column of columns) {
       if (column === 'batch' || column === 'actions' || (isAmount(column) && column !== amount)) continue
-      count[understood(text, column, pasted.decimal) ? 'pasted' : 'notUnderstood'] += 1
-      edits.push(enterIn(formula, row.stage, row.line.id, column, text, pasted.decimal))
+      const brought = isAmount(column) ? ungrouped(text, pasted.decimal) : text
+      count[understood(brought, column, pasted.decimal) ? 'pasted' : 'notUnderstood'] += 1
+      edits.push(enterIn(formula, row.stage, row.line.id, column, brought, pasted.decimal))
     }
   }
   return workbook => inTurn(workbook, editLabels.paste, edits, sentence => count.refusals.push(sentence))

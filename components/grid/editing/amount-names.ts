@@ -1,4 +1,4 @@
-import { unitWords } from '../../../src/dough/amounts/units.js'
+import { isOnlyUnit } from '../../../src/dough/amounts/unit-words.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { nameFor } from '../../../src/engine/index.js'
 import type { Row } from '../table/table.js'
@@ -17,7 +17,7 @@ const unfinished = /(?:^|[^\p{L}\p{M}\p{N}_.%)\s])\s*([\p{L}_][\p{L}\p{M}\p{N}_.
 
 export function nameAt(text: string, caret: number): NameTyped | undefined {
   const word = unfinished.exec(text.slice(0, caret))?.[1]
-  if (!word || unitWords.has(word.toLowerCase())) return undefined
+  if (!word || isOnlyUnit(word)) return undefined
   if (/^[\p{L}\p{M}\p{N}_]/u.test(text.slice(caret))) return undefined // in the middle of a word
   return { from: caret - word.length, text: word }
 }

@@ -10,7 +10,6 @@ import {
   together,
 } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'
-import { readNumber } from '../../base/typed-numbers.js'
 import { type Column, isAmount, type Row } from '../table/table.js'
 import { addLabel, addLineLabel } from './words.js'
 
@@ -38,14 +37,6 @@ export function inTurn(
   return together(parts.length === 1 ? parts[0]!.label : label, parts)
 }
 
-/** A number without the signs that group its thousands: `1,000` is `1000`. Any other text stays as it is. */
-export function ungrouped(text: string, decimal: '.' | ','): string {
-  const value = readNumber(text, { language: '', decimal })
-  return value === undefined || Number(text.replace(decimal, '.')) === value
-    ? text
-    : String(value).replace('.', decimal)
-}
-
 /** Types `text` into a column of a line. */
 export function enterIn(
   formula: string,
@@ -59,7 +50,7 @@ export function enterIn(
   return workbook => {
     if (column === 'ingredient') return enterIngredient(workbook, at, text)
     if (column === 'note') return enterNote(workbook, at, text)
-    if (isAmount(column)) return enterAmount(workbook, at, column, ungrouped(text, decimal), decimal)
+    if (isAmount(column)) return enterAmount(workbook, at, column, text, decimal)
     return undefined
   }
 }

@@ -1,24 +1,27 @@
 import {
-  type Decimal,
   type Dimension,
   dimensionOf,
   type Expression,
   ExpressionError,
   nameFor,
   parse,
+  type Worded,
 } from '../../engine/index.js'
 import type { Formula, Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
+import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
 import { typedText } from './typed.js'
-import { unitWords } from './units.js'
+import { isOnlyUnit, unitWords } from './unit-words.js'
+import { type AmountDiagnostic, amountProblem } from './words.js'
+import type { DecimalMark } from './written-numbers.js'
 
 /** A jotting with what follows from its text alone. */
 export interface JottingPlan {
   readonly jotting: Jotting
   readonly name: string // as amounts use it
   readonly expression: Expression | undefined
-  readonly problem: string | undefined // why it is not understood
+  readonly problem: Worded | undefined // why it is not understood
   readonly dimension: Dimension
 }
 
@@ -49,35 +52,41 @@ export function jottingNameAsKept(typed: string): string {
   return name.toLowerCase().normalize('NFC') === used ? name : used
 }
 
-/** Why a name cannot be a jotting's, in a sentence; undefined when it can. `id` is of the jotting to be named so. */
-export function jottingNameProblem(name: string, formula: Formula, id = ''): string | undefined {
+/** Why a name cannot be a jotting's; undefined when it can. `id` is of the jotting to be named so. */
+export function jottingNameProblem(
+  name: string,
+  formula: Formula,
+  id = '',
+): Worded<AmountDiagnostic> | undefined {
   const used = nameFor(name)
-  if (!/[\p{L}\p{N}]/u.test(used)) return 'A jotting needs a name, such as per_loaf.'
-  if (ownNames.has(used) || readingsByName.has(used))
-    return `${name} is a name of Tarebook's own; choose another.`
-  if (unitWords.has(used)) return `${name} is a unit; choose another name.`
+  if (!/[\p{L}\p{N}]/u.test(used)) return amountProblem({ code: 'jottingWithoutName' })
+  const taken = (by: 'jotting' | 'Tarebook' | 'unit') => amountProblem({ code: 'jottingNameTaken', name, by })
+  if (ownNames.has(used) || readingsByName.has(used)) return taken('Tarebook')
+  if (isOnlyUnit(used)) return taken('unit')
+  const like = (named: string, what: 'ingredient' | 'stage') =>
+    amountProblem({ code: 'jottingNamedLike', name: named, what })
   const line = formula.stages.flatMap(s => s.lines).find(l => l.ingredient && nameFor(l.ingredient) === used)
-  if (line) return `${line.ingredient} is an ingredient of this formula; choose another name.`
+  if (line) return like(line.ingredient, 'ingredient')
   const stage = formula.stages.find(s => nameFor(s.name) === used)
-  if (stage) return `${stage.name} is a stage of this formula; choose another name.`
-  if (formula.jottings?.some(j => j.id !== id && nameFor(j.name) === used))
-    return `There is a jotting called ${name} already.`
-  return undefined
+  if (stage) return like(stage.name, 'stage')
+  return formula.jottings?.some(j => j.id !== id && nameFor(j.name) === used) ? taken('jotting') : undefined
 }
 
 /** What is kept of a jotting's text: decimal points; what is not understood as it is. */
-export function jottingAsKept(typed: string, decimal: Decimal): string {
-  const text = typedText(typed)
+export function jottingAsKept(typed: string, decimal: DecimalMark): string {
+  const plain = plainNumbers(typedText(typed), decimal)
+  const doubt = plain.doubts.find(d => !d.typed.includes(decimal))
+  if (doubt) return inDoubt(plain, doubt)
   try {
-    return parse(text, { units: unitWords, decimal, percentOf: null }).text
+    return parse(plain.text, { units: unitWords, percentOf: null }).text
   } catch {
-    return text
+    return typedText(typed)
   }
 }
 
 /** The jottings by name; of two with one name the first is meant. */
 export function planJottings(jottings: readonly Jotting[]): Map<string, JottingPlan> {
-  const parsed = new Map<string, { jotting: Jotting; expression?: Expression; problem?: string }>()
+  const parsed = new Map<string, { jotting: Jotting; expression?: Expression; problem?: Worded }>()
   for (const jotting of jottings) {
     const name = nameFor(jotting.name)
     if (!parsed.has(name)) parsed.set(name, { jotting, ...understood(jotting.text) })
@@ -93,13 +102,13 @@ export function planJottings(jottings: readonly Jotting[]): Map<string, JottingP
     plans.set(name, { jotting, name, expression, ...measured })
     return plans.get(name)
   }
-  const measure = (expression: Expression): { dimension: Dimension; problem: string | undefined } => {
+  const measure = (expression: Expression): { dimension: Dimension; problem: Worded | undefined } => {
     try {
       // A name that is neither a reading nor a jotting is a line or a total of a stage: a weight.
       const of = (name: string) => planOf(name)?.dimension ?? readingDimension(name) ?? 'weight'
       return { dimension: dimensionOf(expression, of), problem: undefined }
     } catch (error) {
-      if (error instanceof ExpressionError) return { dimension: 'number', problem: error.message }
+      if (error instanceof ExpressionError) return { dimension: 'number', problem: error.problem }
       throw error
     }
   }
@@ -111,11 +120,12 @@ export function planJottings(jottings: readonly Jotting[]): Map<string, JottingP
 export const dimensionsOf = (plans: ReadonlyMap<string, JottingPlan>): ReadonlyMap<string, Dimension> =>
   new Map([...plans].map(([name, plan]) => [name, plan.dimension]))
 
-function understood(text: string): { expression: Expression } | { problem: string } {
+function understood(text: string): { expression: Expression } | { problem: Worded } {
   try {
     return { expression: parse(text, { units: unitWords, percentOf: null }) }
   } catch (error) {
-    if (error instanceof ExpressionError) return { problem: error.message }
-    throw error
+    if (!(error instanceof ExpressionError)) throw error
+    const doubt = readingsInDoubt(text)
+    return { problem: doubt ? amountProblem({ code: 'amountInTwoWays', ...doubt }) : error.problem }
   }
 }

@@ -19,8 +19,7 @@ function writeJotting(
 ): void {
   const cell = cellOf.jotting(name)
   const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
-  const not = problem ? cellProblem({ code: 'amountNotUnderstood', why: problem }) : undefined
-  const why = unknown?.kind === 'unknown' ? unknown.problem : not
+  const why = unknown?.kind === 'unknown' ? unknown.problem : problem
   if (why || !expression) {
     const near = nearName(jotting.text, outline)
     out.fail(cell, jotting.name, near ?? why ?? cellProblem({ code: 'nothingJotted' }))

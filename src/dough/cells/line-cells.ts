@@ -61,10 +61,7 @@ export class LineCells {
     const name = cellOf.weight(line)
     const { amount } = line
     if (!amount) return this.out.input(name, words, 0)
-    if ('problem' in amount) {
-      const why = cellProblem({ code: 'amountNotUnderstood', why: amount.problem })
-      return this.out.fail(name, words, this.#near(line) ?? why)
-    }
+    if ('problem' in amount) return this.out.fail(name, words, this.#near(line) ?? amount.problem)
     const unknown = this.#unknownIn(line)
     if (unknown) return this.out.fail(name, words, unknown)
     if (amount.plain && !amount.typed.startsWith('-'))

@@ -11,7 +11,6 @@ export interface HeldLine {
 /** Why a cell of a formula has no number. Stages and ingredients go by their names, weights are grams. */
 export type CellDiagnostic =
   | { readonly code: 'nothingJotted' | 'takesACircle' }
-  | { readonly code: 'amountNotUnderstood'; readonly why: string } // a sentence of the room of amounts
   | { readonly code: 'amountBelowNothing'; readonly weight: number }
   | { readonly code: 'noRoomForGrams'; readonly stage: string; readonly isFlour: boolean }
   | { readonly code: 'takenBelowGrams'; readonly stage: string }
@@ -42,7 +41,6 @@ const giving = (holds: readonly HeldLine[]): string => lines(holds.map(({ ingred
 export const cellSentences: Sentences<CellDiagnostic> = {
   nothingJotted: 'Nothing is written.',
   takesACircle: 'It takes a stage that is made of itself.',
-  amountNotUnderstood: ({ why }) => why,
   amountBelowNothing: ({ weight }) =>
     `This comes to ${grams(weight)}: less than nothing. Write an amount above 0.`,
   noRoomForGrams: ({ stage, isFlour }) =>

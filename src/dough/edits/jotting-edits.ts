@@ -3,7 +3,7 @@ import type { Jotting } from '../document/formula.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn } from './edit-places.js'
 import { wholeName, withNames } from './renaming.js'
-import { labels, refuse } from './words.js'
+import { labels, Refusal } from './words.js'
 
 /**
  * Puts a jotting at its id, or adds it last; a new name is taken along into the amounts and jottings that
@@ -15,7 +15,7 @@ export function putJotting(workbook: Workbook, id: string, typed: Jotting): Tran
   const all = formula.jottings ?? []
   const before = all.find(j => j.id === jotting.id)
   const problem = jottingNameProblem(jotting.name, formula, jotting.id)
-  if (problem) refuse({ code: 'jottingNameRefused', why: problem })
+  if (problem) throw new Refusal(problem)
   const put = before ? all.map(j => (j.id === jotting.id ? jotting : j)) : [...all, jotting]
   const named = before && wholeName(before.name, jotting.name)
   const renamed = (text: string) => (named ? withNames(text, named) : text)

@@ -1,5 +1,5 @@
 import { nameFor, parse } from '../../engine/index.js'
-import { unitWords } from '../amounts/units.js'
+import { unitWords } from '../amounts/unit-words.js'
 import type { Jotting, Stage } from '../document/formula.js'
 import { withAddedName } from '../document/step-names.js'
 

@@ -13,7 +13,6 @@ export type EditDiagnostic =
   | { readonly code: 'giverNotInFinalDough' }
   | { readonly code: 'noSuchGiver'; readonly ingredient: string; readonly stage: string }
   | { readonly code: 'notAShare'; readonly typed: string }
-  | { readonly code: 'jottingNameRefused'; readonly why: string } // a sentence of the room of amounts
 
 export const editSentences: Sentences<EditDiagnostic> = {
   formulaGone: 'That formula is no longer on the shelf.',
@@ -35,7 +34,6 @@ export const editSentences: Sentences<EditDiagnostic> = {
   noSuchGiver: ({ ingredient, stage }) => `There is no ${ingredient} in ${stage} that could give.`,
   notAShare: ({ typed }) =>
     `"${typed}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
-  jottingNameRefused: ({ why }) => why,
 }
 
 const editProblem = wording(editSentences)

@@ -101,6 +101,10 @@ export function bringsOf(countsAs: CountsAs, ingredient: Ingredient | undefined)
   }
 }
 
+/** The names by which an amount can count its line: `3 eggs`. */
+export const namesOf = ({ ingredient: name }: Line, known: Ingredient | undefined): readonly string[] =>
+  known ? [name, ...known.otherNames] : [name]
+
 function planLine(
   line: Line,
   stage: StagePlan,
@@ -110,11 +114,11 @@ function planLine(
   larder: Larder,
   dimensions: Dimensions,
 ): LinePlan {
-  const amount = readAmount(line.amount, dimensions)
+  const ingredient = source ? undefined : larder.find(line.ingredient)
+  const amount = readAmount(line.amount, dimensions, namesOf(line, ingredient))
   const gives = stage.isFinal ? holds?.find(h => h.line === line.id) : undefined
   if (source)
     return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
-  const ingredient = larder.find(line.ingredient)
   const countsAs = meanings.get(nameKey(line.ingredient)) ?? ingredient?.countsAs
   return {
     line,

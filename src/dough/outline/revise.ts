@@ -1,7 +1,7 @@
 import { readAmount } from '../amounts/amounts.js'
 import { dimensionsOf } from '../amounts/jottings.js'
 import type { Formula, Hold, Line, Stage } from '../document/formula.js'
-import type { LinePlan, Outline, StagePlan } from './outline.js'
+import { type LinePlan, namesOf, type Outline, type StagePlan } from './outline.js'
 
 /** What was revised of a formula where no name, no order and no meaning in it is another. */
 export interface Revision {
@@ -43,7 +43,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
       if (revised.line === line) continue
       lines.add(revised)
       if (revised.line.amount !== line.amount) {
-        revised.amount = readAmount(line.amount, dimensions)
+        revised.amount = readAmount(line.amount, dimensions, namesOf(line, revised.ingredient))
         amounts.push(revised)
       }
       revised.line = line

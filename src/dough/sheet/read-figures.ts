@@ -22,8 +22,8 @@ export function lineFigures(seen: WorkedOut, plan: LinePlan, lastGood: number | 
     wholeDough: seen.plan.cells.has(cellOf.wholeDough(plan))
       ? numberIn(seen, cellOf.wholeDough(plan))
       : undefined,
-    typedIn: gives ? share && 'wholeDough' : amount && (typed?.typedIn ?? 'weight'),
-    typed: share ? `${tidy(share.value * 100)}` : (typed?.typed ?? (gives ? '' : plan.line.amount)),
+    typedIn: gives ? share && 'wholeDough' : amount?.typedIn,
+    typed: share ? `${tidy(share.value * 100)}` : gives ? '' : (amount?.typed ?? plan.line.amount),
     plain: share ? true : (typed?.plain ?? false),
     is: source ? 'stage' : (countsAs?.kind ?? 'unknown'),
     starterHydration: countsAs?.kind === 'starter' ? countsAs.hydration : undefined,

@@ -22,6 +22,8 @@ import {
 } from '../tables/index.js'
 import { isPlainText, readPlainText } from '../text/read-plain-text.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
+import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
+import { arrivingProblem } from './words.js'
 
 /** What a text can be: formulas as Tarebook writes them, a table from elsewhere, a recipe in words, a whole workbook. */
 export type ArrivalKind = 'formulas' | 'table' | 'recipe' | 'workbook'
@@ -75,6 +77,8 @@ const longestCell = 200 // characters of it that are shown
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
+  #last: Arrived | undefined
+  #tableRows: readonly RowRead[] = [] // of the last reading, where it was a table
   #table: ForeignTable | undefined
   #asGuessed: TableRead | undefined // the table by its guessed mapping
   #recipeRead: RecipeRead | undefined
@@ -87,7 +91,25 @@ export class Arrival {
 
   read(way: Way = {}, watch: Watch = {}): Arrived {
     const arrived = this.#read(way, watch)
-    return arrived.as === 'formulas' || arrived.as === 'table' ? withoutTooLarge(arrived) : arrived
+    this.#last = arrived.as === 'formulas' || arrived.as === 'table' ? withoutTooLarge(arrived) : arrived
+    return this.#last
+  }
+
+  /** The lines of the last reading, in the order they stand in. */
+  rows(): ArrivedRow[] {
+    const arrived = this.#last
+    switch (arrived?.as) {
+      case 'recipe':
+        return recipeRows(arrived.formulas[0], arrived.lines)
+      case 'table':
+        return tableRows(this.#table!, this.#tableRows)
+      case 'formulas':
+        return ownRows(arrived.formulas)
+      case 'workbook':
+        return ownRows(arrived.workbook?.formulas ?? [])
+      default:
+        return []
+    }
   }
 
   #read(way: Way, watch: Watch): Arrived {
@@ -109,7 +131,7 @@ export class Arrival {
     if (this.text.length > longestRecipe)
       return {
         as: 'refused',
-        why: 'That is longer than any recipe, and it is no table either. Bring in the part that holds the recipe.',
+        why: arrivingProblem({ code: 'longerThanRecipe' }).message,
       }
     const { formula, lines, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
@@ -142,6 +164,7 @@ export class Arrival {
     const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
     const mapping = asked ?? remembered ?? table.mapping
     const { formulas, problems, totals, rows } = this.#tableRead(table, mapping, watch)
+    this.#tableRows = rows
     const look: TableLook = {
       key: headingsKey(table),
       headings: table.headings,

@@ -1,3 +1,5 @@
+import { arrivingProblem } from './words.js'
+
 /** The text of a file, with a remark when how it is encoded had to be guessed, or a refusal in a sentence. */
 export type FileText = { readonly text: string; readonly remark?: string } | { readonly refusal: string }
 
@@ -10,19 +12,14 @@ export function textOf(bytes: Uint8Array): FileText {
   if (starts(0xff, 0xfe)) return { text: new TextDecoder('utf-16le').decode(bytes) }
   if (starts(0xfe, 0xff)) return { text: new TextDecoder('utf-16be').decode(bytes) }
   if (starts(0x50, 0x4b, 0x03, 0x04) || starts(0xd0, 0xcf, 0x11, 0xe0))
-    return {
-      refusal:
-        'This is a file of an office program, not a text. Open it there, save the sheet as CSV, and bring that in.',
-    }
-  if (bytes.includes(0))
-    return { refusal: 'This is not a text file. Choose a CSV file: a table of formulas saved as text.' }
+    return { refusal: arrivingProblem({ code: 'officeFile' }).message }
+  if (bytes.includes(0)) return { refusal: arrivingProblem({ code: 'notATextFile' }).message }
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) }
   } catch {
     return {
       text: new TextDecoder('windows-1252').decode(bytes),
-      remark:
-        'The file is not in UTF-8; it was read as Western (Windows-1252). Look at names with accents before you add it.',
+      remark: arrivingProblem({ code: 'readAsWestern' }).message,
     }
   }
 }

@@ -107,7 +107,7 @@ export class FormulaDraft {
   /** Jots a calculation down, or says why its name cannot be. To be called when all stages are there. */
   jot(name: string, text: string): SettingDiagnostic | undefined {
     const problem = jottingNameProblem(name, this.finish())
-    if (problem) return { code: 'jottingRefused', why: problem }
+    if (problem) return { code: 'jottingRefused', why: problem.message }
     this.#jottings.push({ id: newId(), name: jottingNameAsKept(name), text })
     return undefined
   }

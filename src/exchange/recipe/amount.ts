@@ -1,195 +1,148 @@
-import { gramsPerMeasure, type Measure } from '../../dough/amounts/measures.js'
-import { weightUnits } from '../../dough/amounts/units.js'
-import type { Larder } from '../../dough/document/larder.js'
+import { amountText, type Figure, figureOf } from '../../dough/amounts/figures.js'
+import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import type { Portion } from '../../dough/amounts/portions.js'
+import { type Measure, millilitres } from '../../dough/amounts/units.js'
+import { numberText } from '../../dough/amounts/written-numbers.js'
+import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
-import { larderWith } from '../../dough/larder/usual-larder.js'
-import { ingredientNamed } from './larder-names.js'
-import { numberText } from './numbers.js'
-import { type Quantity, shareOf, type Term } from './quantity.js'
-import { gramsInPinch } from './unit-words.js'
+import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import type { Comparison, LineReason } from './words.js'
 
-/** One amount of a line: as Tarebook writes it, and what there is to say about how it was read. */
-export interface AmountRead {
-  readonly text: string // '' where it has to be asked for
-  readonly said: readonly string[] // sentences
-  readonly note: string // what the amount loses: the range, the handful
-  readonly rank: number // of two for one line the higher is taken
-  readonly value: number
-  readonly unit: string // '' for none
-  readonly share?: number | 'rest' // of an earlier stage
+/** An amount of an ingredient, as it is written in a row. */
+export interface Taken {
+  readonly quantity: Portion
+  readonly typed: string
+  readonly ofEach: boolean // of each of those that are counted
+  readonly isBefore: boolean // a parenthesis follows: `2 (400 g) tins`
+  readonly isBehind: boolean // the name stands before it
 }
 
-const water = larderWith([]).find('Water')!
-const isWeight = (unit: string): unit is keyof typeof weightUnits => unit in weightUnits
-const isMetric = (unit: string): boolean => unit === 'g' || unit === 'kg'
-
-/** Grams, or millilitres of a volume, in one of a unit; undefined for what is counted and for per cents. */
-function size(unit: string): number | undefined {
-  if (isWeight(unit)) return weightUnits[unit]
-  return unit === '' || unit === '%' || unit === 'each' ? undefined : gramsPerMeasure(water, unit as Measure)
+/** One of them by itself. */
+interface Read extends Taken {
+  readonly figure: Pick<Figure, 'text' | 'value' | 'unit' | 'grams'>
+  readonly reasons: readonly LineReason[]
+  readonly note: string
+  readonly rank: number
 }
 
-const ranks = { ml: 4, l: 4, each: 2, '%': 1, '': 0 } as const
-const rankOf = (unit: string): number =>
-  isMetric(unit) ? 6 : isWeight(unit) ? 5 : ((ranks as Readonly<Record<string, number>>)[unit] ?? 3)
-
-export const amountText = (number: string, unit: string): string =>
-  unit === '' ? '' : unit === '%' ? `${number}%` : `${number} ${unit}`
-
-/** In a note beside the weights of a batch a measure must not be taken for what that one needs. */
-export const asWritten = (measures: string): string => `${measures} as written`
-
-interface Plain {
-  readonly value: number
-  readonly number: string
-  readonly unit: string // '' when nobody knows
-  readonly said?: string
-}
-
-/** A measure by the words of its line: butter comes in sticks, cinnamon does too. */
-function plain({ number, unit }: Term, name: string, larder: Larder): Plain {
-  const { value, text } = number
-  if (!unit) return counted(value, text, name, larder)
-  switch (unit.kind) {
-    case 'unit': {
-      const said = unit.unit === 'tsp' ? '“t” was read as a teaspoon.' : '“T” was read as a tablespoon.'
-      const sure = !unit.letter || ingredientNamed(larder, name) !== undefined
-      return { value, number: text, unit: unit.unit, ...(sure ? {} : { said }) }
-    }
-    case 'converted': {
-      const inUnit = value * unit.times
-      const isStick = unit.unit === 'oz' && unit.times === 4
-      if (isStick && !/butter|margarine|shortening|beurre/i.test(name))
-        return { value, number: text, unit: 'each' }
-      const to = amountText(numberText(inUnit), unit.unit)
-      const said = unit.said ?? (isStick ? `A stick of butter is 4 oz, so this is ${to}.` : undefined)
-      return {
-        value: inUnit,
-        number: numberText(inUnit),
-        unit: unit.unit,
-        said: said ?? `Converted to ${to}.`,
-      }
-    }
-    case 'pinch': {
-      const grams = numberText(value * gramsInPinch)
-      return {
-        value: value * gramsInPinch,
-        number: grams,
-        unit: 'g',
-        said: `A pinch was taken as ${gramsInPinch} g${value === 1 ? '' : `, so this is ${grams} g`}; weigh yours.`,
-      }
-    }
-    case 'each':
-      return { value, number: text, unit: 'each' }
-    default:
-      return { value, number: text, unit: '' }
-  }
-}
+/** Of several measures of one thing the finest is taken: metric weights, other weights, volumes, counts. */
+const weights = { g: 6, kg: 6, oz: 5, lb: 5 }
+const volumes = { ml: 4, l: 4, 'fl oz': 3, cup: 3, tbsp: 3, tsp: 3 }
+const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 2, '%': 1 }
 
 /** Kinds of the larder that are counted as well as weighed. */
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
+const mostPieces = 24 // of something nobody knows
+const fats = /butter|margarine|shortening|beurre/i
+const agreement = 1 // per cent that two measures of one thing may differ by and still say the same
+const nothing = { text: '', value: 0, unit: '' } as const
 
-/** A bare number: of what is counted, that many; of flour, water and salt, grams. */
-function counted(value: number, number: string, name: string, larder: Larder): Plain {
-  const known = ingredientNamed(larder, name)
-  const kind = known?.countsAs.kind ?? guessCountsAs(name) ?? 'other'
-  const weighed = known ? !known.each && !inPieces.has(known.kind) : kind !== 'other' || value > 24
-  if (!weighed) return { value, number, unit: 'each' }
-  return { value, number, unit: 'g', said: `No unit is given: taken as ${number} g.` }
+/** In a note beside the weights of a batch a measure must not be taken for what that one needs. */
+const asWritten = (measures: string): string => `${measures} as written`
+
+/** The amounts of an ingredient of a name. */
+class Amounts {
+  constructor(
+    readonly name: string,
+    readonly larder: Larder,
+  ) {}
+
+  /** Asked for few amounts: most have a unit, and stand alone. */
+  get #known(): Ingredient | undefined {
+    return ingredientNamed(this.larder, this.name)
+  }
+
+  /** What a bare number is: of what is counted, that many; of flour, water and salt, grams. */
+  #bareUnit(value: number): 'g' | 'each' {
+    const known = this.#known
+    if (known) return known.each || inPieces.has(known.kind) ? 'each' : 'g'
+    return (guessCountsAs(this.name) ?? 'other') === 'other' && value <= mostPieces ? 'each' : 'g'
+  }
+
+  read(taken: Taken): Read {
+    const { quantity, typed, isBehind } = taken
+    const { share, about, terms, upTo } = quantity
+    const [{ number, unit }] = terms
+    if (share !== undefined)
+      return { ...taken, figure: nothing, reasons: [], note: share === 1 ? '' : typed, rank: 0 }
+    // only butter comes in sticks of a known weight: cinnamon does too
+    const isStick = unit?.kind === 'unit' && unit.unit === 'stick' && !fats.test(this.name)
+    const counted = isStick ? { ...quantity, terms: [{ number, unit: undefined }] as const } : quantity
+    const figure = figureOf(counted, value => (isStick ? 'each' : this.#bareUnit(value)))
+    const read = figure.text
+    // `asdf 42t`: one letter behind what nobody knows is no measure
+    const isLetter = unit?.kind === 'unit' && unit.guess === 'letter'
+    if (read === '' || (isLetter && isBehind && !this.#known))
+      return { ...taken, figure: nothing, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
+    const given = { typed, number: number.value, unit: unit?.kind === 'unit' ? unit.unit : '', read }
+    const reasons = figure.guesses
+      .filter(({ code }) => code !== 'letter' || !this.#known)
+      .map((guess): LineReason => ({ ...guess, ...given }))
+    if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
+    const rank = ranks[unit ? figure.unit : 'each'] ?? 0
+    return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
+  }
+
+  /** What an amount weighs, in grams; `by` an ingredient of the larder. */
+  #weighed({ figure: { grams, unit, value } }: Read): { grams: number; by?: string } | undefined {
+    if (grams !== undefined) return { grams }
+    const isFlour = guessCountsAs(this.name) === 'flour'
+    const likely = this.#known ?? (isFlour ? this.larder.find('All-purpose flour') : undefined)
+    const one = likely && gramsPerMeasure(likely, unit as Measure)
+    return likely && one !== undefined ? { grams: one * value, by: likely.name } : undefined
+  }
+
+  /** How an amount given besides the one that is taken compares with it. */
+  compared(taken: Read, other: Read): Comparison {
+    const plain = { code: 'alsoGiven' as const, typed: other.typed, taken: taken.figure.text, agrees: false }
+    if (taken.rank < 2) return plain
+    const [here, there] = [taken, other].map(read => {
+      const { unit, value } = read.figure
+      const areVolumes = taken.figure.unit in millilitres && other.figure.unit in millilitres
+      return areVolumes
+        ? { grams: value * millilitres[unit as keyof typeof millilitres] }
+        : this.#weighed(read)
+    })
+    if (!here || !there || !(here.grams > 0)) return { ...plain, unknown: true }
+    const more = (there.grams / here.grams - 1) * 100
+    const weighs = 'by' in there ? { grams: there.grams, by: there.by! } : {}
+    return { ...plain, ...weighs, more, agrees: Math.abs(more) <= agreement }
+  }
 }
 
-function inUnit(from: Plain, unit: string): number {
-  const [here, there] = [size(from.unit), size(unit)]
-  return from.unit === unit || here === undefined || there === undefined
-    ? from.value
-    : (from.value * here) / there
-}
-
-/** A quantity as Tarebook writes it. `typed` is its text in the recipe, `name` the ingredient's. */
-export function amountOf(quantity: Quantity, typed: string, name: string, larder: Larder): AmountRead {
-  const { terms, upTo, times, about } = quantity
-  const parts = terms.map(term => plain(term, name, larder))
-  const first = parts[0]!
-  const said = [...new Set(parts.flatMap(p => p.said ?? []))]
-  const read = (value: number, number: string, unit = first.unit, note = ''): AmountRead => {
-    const notes = [about.join(' '), note].filter(Boolean)
-    const rank = terms[0].unit ? rankOf(unit) : ranks.each
-    return { text: amountText(number, unit), said, note: notes.join(' '), rank, value, unit }
+/**
+ * The amount of highest rank: as Tarebook writes it, '' where it has to be asked for, or a share of an earlier stage.
+ * `guesses` are to be confirmed, `said` need not be; `notes` are what the amount loses: the range, another measure.
+ */
+export function settle(all: readonly Taken[], name: string, larder: Larder) {
+  const amounts = new Amounts(name, larder)
+  const reads = all.map(taken => amounts.read(taken))
+  const best = reads.toSorted((a, b) => b.rank - a.rank)[0]
+  if (!best) return { amount: '', guesses: [], said: [], notes: [] }
+  const { figure, quantity, note, reasons, typed: one } = best
+  const share = quantity.share === undefined ? {} : { share: quantity.share }
+  const count = reads.find(r => r !== best && r.rank < volumes.tsp && !r.quantity.upTo)
+  const pieces = count?.quantity.terms[0].number.value ?? 1
+  const isBare = count !== undefined && count.quantity.terms[0].unit === undefined
+  if (count && pieces !== 1 && (best.ofEach || (isBare && count.isBefore))) {
+    const amount = amountText(numberText(figure.value * pieces), figure.unit)
+    const ofEach: LineReason = { code: 'ofEach', count: count.typed, one, read: amount }
+    return { amount, guesses: [...reasons, ofEach], said: [], notes: [note, count.typed] }
   }
-  const share = shareOf(quantity)
-  if (share !== undefined) return { ...read(0, '', '', share === 1 ? '' : typed), share }
-  if (first.unit === '') {
-    said.push(`How much ${typed} is nobody can say: type an amount.`)
-    return { ...read(0, '', '', typed), note: typed }
-  }
-  for (const { number, unit } of [...terms, ...(upTo ? [upTo] : [])])
-    if (number.thousands)
-      said.push(
-        `“${typed}” was read as ${amountText(number.text, plain({ number, unit }, name, larder).unit)}.`,
-      )
-  if (times !== undefined) {
-    const value = first.value * times
-    said.push(`${typed}: ${numberText(times)} times ${amountText(first.number, first.unit)}.`)
-    return read(value, numberText(value))
-  }
-  if (upTo) {
-    const end = plain(upTo, name, larder)
-    const middle = numberText((inUnit(first, end.unit) + end.value) / 2)
-    said.push(`${typed} is a range: its middle, ${amountText(middle, end.unit)}, was taken.`)
-    return { ...read(Number(middle), middle, end.unit), note: asWritten(typed) }
-  }
-  if (parts.length === 1) return read(first.value, first.number)
-  const signs = terms.map(term => (term.minus ? '-' : '+'))
-  const value = parts.reduce((sum, part, i) => sum + Number(`${signs[i]}1`) * inUnit(part, first.unit), 0)
-  const sum = parts.map((p, i) => `${i > 0 ? ` ${signs[i]} ` : ''}${amountText(p.number, p.unit)}`)
-  return { ...read(value, ''), text: sum.join('') }
-}
-
-/** What an amount weighs by the larder, in grams; in millilitres of nothing known, with `water`. */
-function gramsOf(
-  amount: AmountRead,
-  name: string,
-  larder: Larder,
-): { grams: number; by: string } | undefined {
-  if (isWeight(amount.unit)) return { grams: amount.value * weightUnits[amount.unit], by: '' }
-  const own = ingredientNamed(larder, name)
-  const likely = own ?? (guessCountsAs(name) === 'flour' ? larder.find('All-purpose flour') : undefined)
-  if (!likely || amount.unit === '' || amount.unit === '%') return undefined
-  const one = gramsPerMeasure(likely, amount.unit as Measure)
-  return one === undefined ? undefined : { grams: one * amount.value, by: likely.name }
-}
-
-const round = (value: number): string => String(Number(value.toPrecision(3)))
-
-/** What two measures of one thing may differ by and still say the same, in per cent. */
-const agreement = 1
-
-/** The sentence on an amount given besides the one that is taken, and whether the two agree. */
-export function compared(
-  taken: AmountRead,
-  other: AmountRead,
-  typed: string,
-  name: string,
-  larder: Larder,
-): { sentence: string; agrees: boolean } {
-  const also = `Also given as ${typed}`
-  if (taken.unit === '' || other.unit === '' || other.unit === '%')
-    return { sentence: `${also}; ${taken.text} was taken.`, agrees: false }
-  const volumes = [taken, other].every(a => !isWeight(a.unit) && size(a.unit) !== undefined)
-  const here = volumes ? taken.value * size(taken.unit)! : gramsOf(taken, name, larder)?.grams
-  const known = gramsOf(other, name, larder)
-  const there = volumes ? other.value * size(other.unit)! : known?.grams
-  if (here === undefined || there === undefined || !(here > 0))
-    return {
-      sentence: `${also}, which the larder cannot compare; ${taken.text} was taken.`,
-      agrees: false,
-    }
-  const off = (there / here - 1) * 100
-  const by = !volumes && known?.by ? ` by the larder’s ${known.by}` : ''
-  const weighs = by ? `, ${round(there)} g${by}` : ''
-  const differs = Math.abs(off) < 0.05 ? 'the same' : `${round(Math.abs(off))} % ${off > 0 ? 'more' : 'less'}`
+  const isSaid = (r: Read) => r === best || (r === count && isBare && pieces === 1) || r.quantity.share === 1
+  const others = reads.filter(r => !isSaid(r))
+  const measures = others.filter(r => r.rank > 1)
+  const comparisons = measures.map(other => amounts.compared(best, other))
+  const together = others
+    .filter(r => r.rank === 0 && pieces !== 1)
+    .map(({ typed }): LineReason => ({ code: 'ofAllTogether', count: typed, one }))
+  const notes = [note, ...others.filter(r => r.rank < 2).map(r => r.typed)]
+  if (measures.length > 0) notes.push(asWritten(measures.map(r => r.typed).join(', ')))
   return {
-    sentence: `${also}${weighs}: ${differs}. ${taken.text} was taken.`,
-    agrees: Math.abs(off) <= agreement,
+    amount: figure.text,
+    ...share,
+    guesses: [...reasons, ...together, ...comparisons.filter(c => !c.agrees)],
+    said: comparisons.filter(c => c.agrees),
+    notes,
   }
 }

@@ -1,60 +1,25 @@
-import { listHeadings, methodHeadings, noteHeadings, stageKinds } from './kitchen-words.js'
-import { joined } from './name.js'
-import { shareOf } from './quantity.js'
-import type { Row } from './row-text.js'
-import { closingOf, isApostrophe, type Token } from './tokens.js'
+import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
+import { kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
+import { kitchen } from './kitchen-words.js'
+import { joined } from './names.js'
+import { closingOf, type Row } from './row.js'
 
-export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'
-
-/** What a heading opens. */
-export type Heading =
-  | {
-      readonly opens: 'stage'
-      readonly name: string
-      readonly kind: StageKind | undefined
-      readonly remark: string
-    }
-  | { readonly opens: 'ingredients' | 'method' | 'notes' }
-
-const articlesOf = new Set([
-  'the',
-  'le',
-  'la',
-  'les',
-  'l',
-  'your',
-  'a',
-  'du',
-  'de',
-  'd',
-  'des',
-  'un',
-  'une',
-  'of',
-  'den',
-  'das',
-])
-
-/** `The levain` speaks of one that is there. */
-export const isDefinite = (token: Token | undefined): boolean =>
-  token !== undefined && ['the', 'your', 'le', 'la', 'les', 'l'].includes(token.key)
-
-const leads = new Set(['for', 'pour', 'fur', 'ingredients', 'ingredient', 'stage', 'step', 'part', 'partie'])
-
-/** The heads of a table's columns. */
-const columnHeads = new Set(
-  'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s'.split(
-    ' ',
-  ),
-)
-
-const isKindWord = (token: Token): boolean => stageKinds.has(token.key)
-
-/** What kind of stage a name speaks of, by its first word that says so; a dough of something is a dough. */
-export function kindOf(tokens: readonly Token[]): StageKind | undefined {
-  const kinds = tokens.map(t => stageKinds.get(t.key)).filter(k => k !== undefined)
-  return kinds.includes('ferments') ? 'ferments' : kinds[0]
+/** A stage's name, as a heading gives it. */
+export interface StageHeading {
+  readonly name: string
+  readonly kind: StageKind | undefined
+  readonly remark: string // what is said besides, in parentheses or behind a dash
 }
+
+/** What a row opens if it is a heading: a stage, or one of the parts of a recipe. */
+export interface Heading {
+  readonly opens: 'stage' | 'list' | 'method' | 'remarks'
+  readonly stage: StageHeading
+  readonly sure: boolean // marked, or `For the levain`: else it is one only over lines
+}
+
+const mostWords = 12 // of a row that is a heading
+const mostWordsOfName = 7
 
 const capital = (text: string): string => {
   const small = text === text.toUpperCase() && text.length > 3 ? text.toLowerCase() : text
@@ -68,44 +33,37 @@ function afterDay(tokens: readonly Token[]): number {
 }
 
 /** The words before a parenthesis, a colon or a dash, and what follows as a remark. */
-function divided(row: Row): { start: number; head: Token[]; remark: string; colon: boolean } {
+function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
   const { tokens } = row
   const start = afterDay(tokens)
-  let end = tokens.length
-  const colon = tokens.at(-1)?.text === ':'
-  if (colon) end--
+  let to = tokens.length - (row.colon ? 1 : 0)
   const at = tokens.findIndex(
-    (t, i) =>
-      i < end &&
-      i > start &&
-      (t.text === '(' || t.text === ':' || t.text === ',' || ('–—-'.includes(t.text) && t.gap)),
+    (t, i) => i < to && i > start && ('(:,'.includes(t.text) || ('–—-'.includes(t.text) && t.gap)),
   )
-  const cut = at < 0 ? end : at
-  let [from, to] = [cut, end]
+  const headTo = at < 0 ? to : at
+  let from = headTo
   if (tokens[from]?.text === '(' && closingOf(tokens, from, to) >= to - 1) {
     from++
     if (tokens[to - 1]?.text === ')') to--
   } else if (from < to) from++
   const remark = from < to ? row.text.slice(tokens[from]!.at, tokens[to - 1]!.end) : ''
-  return { start, head: tokens.slice(start, cut), remark, colon }
+  return { head: tokens.slice(start, headTo), headTo, remark }
 }
 
+/** A stage's name without `For the`; `led` where it has that. */
 function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean } {
-  let i = 0
-  let led = false
-  while (i < head.length && leads.has(head[i]!.key)) {
-    i++
-    led = true
-    if (head[i]?.kind === 'number') i++
-    if (head[i]?.text === ':' || head[i]?.text === '.') i++
+  const isLead = (token: Token | undefined) => token !== undefined && kitchen.headingLeads.has(token.key)
+  let from = 0
+  while (isLead(head[from])) {
+    from++
+    if (head[from]?.kind === 'number') from++
+    if (head[from]?.text === ':' || head[from]?.text === '.') from++
   }
-  if (led || head.length > 1)
-    while (
-      i < head.length - 1 &&
-      (articlesOf.has(head[i]!.key) || isApostrophe(head[i]) || leads.has(head[i]!.key))
-    )
-      i++
-  return { name: head.slice(i), led }
+  const led = from > 0
+  const isFiller = (token: Token) =>
+    kitchen.beforeNames.has(token.key) || isApostrophe(token) || isLead(token)
+  if (led || head.length > 1) while (from < head.length - 1 && isFiller(head[from]!)) from++
+  return { name: head.slice(from), led }
 }
 
 /**
@@ -113,31 +71,28 @@ function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean 
  * `levain (all of it)`. Only a row marked as a heading may be `The rest of the dough:`.
  */
 const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
-  row.quantities.some(q => (shareOf(q) === undefined ? q.from < headTo : !marked && q.from <= headTo + 1))
+  row.quantities.some(q => (q.share === undefined ? q.from < headTo : !marked && q.from <= headTo + 1))
 
-/**
- * What a row opens if it is a heading. `sure` is false where it is one only if lines follow: a short row
- * that could be anything.
- */
-export function headingOf(row: Row): { heading: Heading; sure: boolean } | undefined {
-  if (row.words.length === 0 || row.words.length > 12) return undefined
-  const { start, head, remark, colon } = divided(row)
+/** What a row opens if it is a heading. */
+export function headingOf(row: Row): Heading | undefined {
+  if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  const { head, headTo, remark } = divided(row)
   const words = head.filter(t => t.kind !== 'mark')
-  if (words.length === 0 || words.length > 7) return undefined
+  if (words.length === 0 || words.length > mostWordsOfName) return undefined
   const key = words.map(t => t.key).join(' ')
-  const marked = row.heading || colon
-  const isTableHead = words.length > 1 && words.every(t => columnHeads.has(t.key))
-  if (listHeadings.has(key) || isTableHead) return { heading: { opens: 'ingredients' }, sure: true }
-  if (methodHeadings.has(key)) return { heading: { opens: 'method' }, sure: true }
-  if (noteHeadings.has(key)) return { heading: { opens: 'notes' }, sure: marked || row.words.length === 1 }
+  const marked = row.marked || row.colon
   const { name, led } = nameIn(head)
+  const stage = { name: capital(joined(name)), kind: kindOf(name), remark }
+  const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
+  if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
+  if (kitchen.methodHeadings.has(key)) return { opens: 'method', stage, sure: true }
+  const isAlone = marked || row.words.length === 1
+  if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
   if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
-  const kind = kindOf(name)
-  if (saysHowMuch(row, start + head.length, marked)) return undefined
-  const sure = marked || (led && kind !== undefined)
+  if (saysHowMuch(row, headTo, marked)) return undefined
+  const sure = marked || (led && stage.kind !== undefined)
   const plain = words.length <= 4 && !row.bulleted && !'.!?'.includes(row.tokens.at(-1)!.text)
-  if (!sure && !plain) return undefined
-  return { heading: { opens: 'stage', name: capital(joined(name)), kind, remark }, sure }
+  return sure || plain ? { opens: 'stage', stage, sure } : undefined
 }
 
 /** A stage's name before amounts in one row: `Levain: 40 g starter, 100 g flour`, `For the poolish, mix …`. */
@@ -145,17 +100,20 @@ export function inlineStage(
   row: Row,
   start = 0,
   to = row.tokens.length,
-): { name: string; kind: StageKind; from: number } | undefined {
+): { readonly stage: StageHeading; readonly from: number } | undefined {
   const { tokens } = row
-  const end =
-    start + tokens.slice(start, Math.min(start + 9, to)).findIndex(t => t.text === ':' || t.text === ',')
-  if (end <= start) return undefined
+  const ahead = tokens.slice(start, Math.min(start + 9, to)).findIndex(t => t.text === ':' || t.text === ',')
+  if (ahead <= 0) return undefined
+  const end = start + ahead
   const { name, led } = nameIn(tokens.slice(start, end))
   const kind = kindOf(name)
   if (!kind || name.length > 4 || name.some(t => t.kind !== 'word')) return undefined
-  const only = name.every(t => isKindWord(t) || articlesOf.has(t.key)) || led || name.length <= 2
+  const only =
+    led ||
+    name.length <= 2 ||
+    name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
-  const behind = row.quantities.filter(q => q.from > end && q.to <= to)
   // `Levain: 200 g` is a line
-  return behind.length > 1 ? { name: capital(joined(name)), kind, from: end + 1 } : undefined
+  if (row.quantities.filter(q => q.from > end && q.to <= to).length < 2) return undefined
+  return { stage: { name: capital(joined(name)), kind, remark: '' }, from: end + 1 }
 }

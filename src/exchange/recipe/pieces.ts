@@ -1,131 +1,156 @@
+import type { Portion } from '../../dough/amounts/portions.js'
+import type { Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { isOneOf, noteStarts, stateWords } from './kitchen-words.js'
-import { bare, isState, nameOf } from './name.js'
-import type { Quantity } from './quantity.js'
-import type { Row } from './row-text.js'
-import { isAmount, type Piece } from './segment.js'
-import type { Token } from './tokens.js'
+import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { earlierStageWords } from '../values/stage-kinds.js'
+import { inlineStage } from './headings.js'
+import { isOneOf, kitchen } from './kitchen-words.js'
+import { bare, isState, nameOf } from './names.js'
+import { type Row, textOf } from './row.js'
+import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
-const joins = new Set(['and', 'et', '+', '&', 'with', 'avec', 'plus', 'puis', 'then'])
+const longestName = 60 // tokens beside an amount that are looked at
+const longestBareName = 6 // tokens of a name without an amount, among others
 
-interface Chunk {
-  readonly from: number
-  readonly to: number
-  readonly quantities: Quantity[] // outside parentheses
-  readonly all: Quantity[]
-}
-
-/** Between commas and semicolons, and between `and` and an amount. */
-function chunksOf(row: Row, from: number, to: number): Chunk[] {
-  const { tokens, depths, quantities, starting } = row
-  const chunks: Chunk[] = []
-  let at = from
+/** The pieces between tokens at which a row is cut, each with its amounts. */
+function cut(row: Row, from: number, to: number, isCut: (at: number, inside: boolean) => boolean): Piece[] {
+  const { quantities, starting, depths } = row
+  const pieces: Piece[] = []
   let next = quantities.findIndex(q => q.from >= from)
-  if (next < 0) next = quantities.length
-  const close = (end: number) => {
-    const all: Quantity[] = []
-    while (next < quantities.length && quantities[next]!.from < end) all.push(quantities[next++]!)
-    if (end > at) chunks.push({ from: at, to: end, quantities: all.filter(q => depths[q.from] === 0), all })
-  }
+  let at = from
   let inside = 0 // the token after the amount that we are in
-  for (let i = from; i < to; i++) {
-    const token = tokens[i]!
+  for (let i = from; i <= to; i++) {
     inside = starting.get(i)?.to ?? inside
-    if (i < inside || depths[i]! > 0) continue
-    const ofStuff = beforeStuff.has(token.key) && i > at && isDone(tokens[i - 1]!)
-    const joinsAmounts = joins.has(token.key) && !ofStuff && i > at && starting.has(i + 1)
-    // `salt 10 g / yeast 5 g`
-    const slash =
-      token.text === '/' &&
-      token.gap &&
-      i === inside &&
-      tokens[i + 1]?.kind === 'word' &&
-      !starting.has(i + 1)
-    if (
-      slash ||
-      token.text === ',' ||
-      token.text === ';' ||
-      joinsAmounts ||
-      (token.wide && token.text === '+')
-    ) {
-      close(i)
-      at = i + 1
-    }
-  }
-  close(to)
-  return chunks
-}
-
-/** The stretches of a row that speak of one ingredient each. */
-export function piecesOf(row: Row, larder: Larder, start = 0, end = row.tokens.length): Piece[] {
-  const pieces: { from: number; to: number; quantities: Quantity[]; complete: boolean; amount: boolean }[] =
-    []
-  for (const chunk of chunksOf(row, start, end)) {
-    const before = pieces.at(-1)
-    const amounts = chunk.quantities.filter(q => isAmount(row, q, chunk.from, chunk.to))
-    const amount = amounts.length > 0
-    const name = namedBeside(row, chunk, amounts[0])
-    const startsNew =
-      before?.complete &&
-      (amount
-        ? name.length > 0 && !isState(name) && !isRemark(row, chunk)
-        : isIngredient(name, larder, row, chunk))
-    if (!before || startsNew) {
-      pieces.push({
-        from: chunk.from,
-        to: chunk.to,
-        quantities: [...chunk.all],
-        complete: amount && name.length > 0,
-        amount,
-      })
-      continue
-    }
-    before.to = chunk.to
-    before.quantities.push(...chunk.all)
-    before.amount ||= amount
-    before.complete ||= before.amount
+    if (i < to && (depths[i]! > 0 || i < inside || !isCut(i, i === inside))) continue
+    const within: Portion[] = []
+    while (next >= 0 && quantities[next] && quantities[next]!.from < i) within.push(quantities[next++]!)
+    if (i > at) pieces.push({ from: at, to: i, quantities: within })
+    at = i + 1
   }
   return pieces
 }
 
-/** The words beside an amount that could name something. */
-function namedBeside(row: Row, chunk: Chunk, amount: Quantity | undefined) {
-  const { tokens, depths } = row
-  const from = amount && bare(tokens.slice(chunk.from, amount.from)).length === 0 ? amount.to : chunk.from
-  const to = amount && from === chunk.from ? amount.from : chunk.to
-  return bare(
-    tokens.slice(from, Math.min(to, from + 60)).filter((t, i) => depths[from + i] === 0 && t.kind === 'word'),
-  )
-}
-
-/** `soaked in 50 ml rum`, `trempés dans 5 cl de rhum`. */
-const beforeStuff = new Set('in with into over dans avec de a'.split(' '))
-
 /** Does a word say what is done to an ingredient? */
-const isDone = (token: Token): boolean =>
-  isOneOf(stateWords, token) || /\p{L}{3}(?:(?<!se)ed|ée?s?)$/u.test(token.low)
+const isDone = (token: Token | undefined): boolean =>
+  token !== undefined && (isOneOf(kitchen.states, token) || /\p{L}{3}(?:(?<!se)ed|ée?s?)$/u.test(token.low))
 
-/** `plus 50 g for dusting`: more of the same. */
-const isRemark = (row: Row, chunk: Chunk): boolean => {
-  const first = chunk.quantities[0]!
-  const after = row.tokens[first.to]
-  const opens = row.tokens[chunk.from]
-  const soakedIn =
-    opens !== undefined && isDone(opens) && beforeStuff.has(row.tokens[chunk.from + 1]?.key ?? '')
-  return (
-    soakedIn ||
-    (after !== undefined && noteStarts.has(after.key) && first.to < chunk.to) ||
-    (opens !== undefined &&
-      noteStarts.has(opens.key) &&
-      opens.key !== 'plus' &&
-      opens.key !== 'avec' &&
-      opens.key !== 'with')
-  )
+/** Between commas and semicolons, and between `and` and an amount: `salt 10 g / yeast 5 g`. */
+const chunksOf = (row: Row, from: number): Piece[] =>
+  cut(row, from, row.tokens.length, (i, isBehindAmount) => {
+    const { text, key, wide, gap } = row.tokens[i]!
+    if (text === ',' || text === ';' || (wide && text === '+')) return true
+    if (text === '/')
+      return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
+    const ofStuff = i > from && kitchen.beforeStuff.has(key) && isDone(row.tokens[i - 1])
+    return i > from && kitchen.joins.has(key) && !ofStuff && row.starting.has(i + 1)
+  })
+
+/** The words beside an amount that could name something. */
+function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: Portion | undefined) {
+  const isFirst = amount && bare(tokens.slice(from, amount.from)).length === 0
+  const [start, end] = isFirst ? [amount.to, to] : [from, amount ? amount.from : to]
+  const words = tokens.slice(start, Math.min(end, start + longestName))
+  return bare(words.filter((t, i) => depths[start + i] === 0 && t.kind === 'word'))
 }
 
-const isIngredient = (name: ReturnType<typeof bare>, larder: Larder, row: Row, chunk: Chunk): boolean =>
-  chunk.to - chunk.from <= 6 &&
-  name.length > 0 &&
-  !noteStarts.has(row.tokens[chunk.from]!.key) &&
-  !isState(name) &&
-  nameOf(name, larder).known
+/** `plus 50 g for dusting`, `soaked in 50 ml rum`: more said of the ingredient before. */
+function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolean {
+  const [first, second] = [tokens[from], tokens[from + 1]]
+  const after = tokens[amount.to]
+  if (isDone(first) && kitchen.beforeStuff.has(second?.key ?? '')) return true
+  if (after && kitchen.noteStarts.has(after.key) && amount.to < to) return true
+  return first !== undefined && kitchen.noteStarts.has(first.key) && !kitchen.joins.has(first.key)
+}
+
+/** Does a chunk speak of another ingredient than the one before it? */
+function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: Larder): boolean {
+  const name = namedBeside(row, chunk, amount)
+  if (name.length === 0 || isState(name)) return false
+  if (amount) return !isRemark(row, chunk, amount)
+  const isShort = chunk.to - chunk.from <= longestBareName
+  return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
+}
+
+/** The stretches of a row that speak of one ingredient each. */
+function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
+  const pieces: { from: number; to: number; quantities: Portion[]; isWhole: boolean }[] = []
+  for (const chunk of chunksOf(row, start)) {
+    const { from, to, quantities } = chunk
+    const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
+    const before = pieces.at(-1)
+    if (!before || (before.isWhole && isAnother(row, chunk, amount, larder))) {
+      const isWhole = amount !== undefined && namedBeside(row, chunk, amount).length > 0
+      pieces.push({ from, to, quantities: [...quantities], isWhole })
+      continue
+    }
+    before.to = to
+    before.quantities.push(...quantities)
+    before.isWhole ||= amount !== undefined
+  }
+  return pieces
+}
+
+/** The ingredients of a row that is a list of them. */
+export function foundIn(row: Row, larder: Larder, start = 0): Found[] {
+  const found: Found[] = []
+  let lost: string[] = [] // what stands before the first of them
+  for (const piece of piecesOf(row, larder, start)) {
+    const line = new Segment(row, piece, larder).read()
+    if (!line) lost.push(textOf(row, piece.from, piece.to))
+    const of = line ?? found.pop()
+    if (!of) continue
+    const reasons = lost.map(text => ({ code: 'notUnderstood' as const, typed: text }))
+    found.push({ ...of, guesses: [...of.guesses, ...reasons] })
+    lost = []
+  }
+  return found
+}
+
+const sticky = new Set(["'", '’', '-', '%', '/', '(', ')', '[', ']', '°'])
+
+/** The ingredients of a sentence, from a token up to another: what stands between its verbs and prepositions. */
+function inSentence(row: Row, larder: Larder, start: number, end: number): Found[] {
+  const { tokens, depths } = row
+  const clauses = cut(row, start, end, i => {
+    const { kind, key, text } = tokens[i]!
+    if (kind === 'mark') return !sticky.has(text)
+    const isVerb = kitchen.verbs.has(key) && key !== 'rub'
+    return isVerb || kitchen.clauseEnds.has(key) || kitchen.noteStarts.has(key)
+  })
+  return clauses.flatMap(clause => {
+    const main = clause.quantities.find(q => depths[q.from] === 0)
+    const first = main ?? clause.quantities[0]
+    if (!first) return []
+    const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
+    if (!line || !/\p{L}{3}/u.test(line.ingredient)) return []
+    if (!first.terms[0].unit && !ingredientNamed(larder, line.ingredient)?.each) return []
+    // of shares only those of a stage are lines of their own: `half of the water` was counted before
+    const isStage = earlierStageWords(line.ingredient).length > 0
+    return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []
+  })
+}
+
+/** The sentences of a row: where each starts, and the token after it. */
+export function sentencesOf({ tokens }: Row): { from: number; to: number }[] {
+  const sentences: { from: number; to: number }[] = []
+  let from = 0
+  tokens.forEach(({ text }, i) => {
+    const next = tokens[i + 1]
+    // a row of dots leads from a name to its amount
+    const isEnd = '.!?;'.includes(text) && tokens[i - 1]?.text !== '.'
+    if (!isEnd || !next?.gap || !/^[\p{Lu}\d]/u.test(next.text)) return
+    sentences.push({ from, to: i + 1 })
+    from = i + 1
+  })
+  return [...sentences, { from, to: tokens.length }]
+}
+
+/** The ingredients of a row's sentences, with the stage each sentence names. */
+export function inProse(row: Row, larder: Larder): Part[] {
+  if (row.quantities.length === 0) return []
+  return sentencesOf(row).map(({ from, to }) => {
+    const found = inSentence(row, larder, from, to)
+    const inline = inlineStage(row, from, to)
+    return inline ? { found, stage: inline.stage } : { found }
+  })
+}

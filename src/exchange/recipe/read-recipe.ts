@@ -1,24 +1,16 @@
 import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '../../dough/document/formula.js'
 import { type Larder, larderOf } from '../../dough/document/larder.js'
+import { larderName } from '../../dough/larder/spelled-names.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
 import { unnamed } from '../csv/columns.js'
-import { type Heading, inlineStage, isDefinite, type StageKind } from './headings.js'
-import { namesBread, stageKinds, verbs } from './kitchen-words.js'
-import { larderName } from './larder-names.js'
-import { bare, joined } from './name.js'
-import { inSentence, sentencesOf } from './prose.js'
-import { type Row, rowOf } from './row-text.js'
-import { type Looks, looksOf } from './rows.js'
-import type { Found } from './segment.js'
-import {
-  draftOf,
-  inOrder,
-  meaningsOf,
-  type StageDraft,
-  settleLines,
-  stageOf,
-  stageSpokenOf,
-} from './stages.js'
+import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
+import type { StageHeading } from './headings.js'
+import { bestWay } from './neighbours.js'
+import { foundIn } from './pieces.js'
+import { type Row, rowOf } from './row.js'
+import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
+import type { RestReason } from './words.js'
+import { lineReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from. */
 export interface RecipeLine {
@@ -36,7 +28,7 @@ export interface RecipeLine {
 export interface RestOfRecipe {
   readonly row: number
   readonly text: string
-  readonly as: 'heading' | 'step' | 'note' | 'blank' | 'not understood'
+  readonly as: 'heading' | 'step' | 'note' | 'amount' | 'blank' | 'not understood'
   readonly why?: string
 }
 
@@ -49,249 +41,126 @@ export interface RecipeRead {
 }
 
 const longestRow = 20_000 // characters; no recipe has such a row
-const isTooLong = (text: string): boolean => text.length > longestRow && text.trim() !== ''
-
+const longestTitle = 200
 const usual = larderOf(usualLarder)
 
-/** An ingredient of which only the name is written. */
-const named = (ingredient: string, source: string): Found => ({
-  ingredient,
-  known: false,
-  amount: '',
-  note: '',
-  guesses: [],
-  said: [],
-  source,
-})
+type Fate = RestOfRecipe['as']
+const fates: Readonly<Partial<Record<Kind, Fate>>> = {
+  step: 'step',
+  note: 'note',
+  fact: 'note',
+  amount: 'amount',
+}
+const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
 
-class RecipeReader {
-  readonly looks: readonly Looks[]
+/** A row with text, and what it was taken for. */
+interface ReadRow {
+  readonly at: number // among all rows
+  readonly row: Row
+  readonly as: Candidate
+  readonly why?: RestReason | undefined
+}
+
+/** What the rows with text were taken for. */
+function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
+  const filled = texts.flatMap((text, at) => {
+    const row = text.length > longestRow ? undefined : rowOf(text)
+    return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
+  })
+  const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
+  const rows = filled.map(({ row }) => row)
+  const ways = bestWay(new Candidates(larder, rows, apart).all(), apart)
+  const read = ways.map((as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, rows[i]!) }))
+  // names get the amounts that stand on the rows beside them
+  read.forEach(({ as, row }, i) => {
+    if (as.kind !== 'amount') return
+    const at = i > 0 && nameAlone(read[i - 1]!.as) ? i - 1 : i + 1
+    const name = read[at]!
+    const written = nameAlone(name.as)!
+    const [found] = foundIn(rowOf(`${row.text.trim()} ${name.row.text.trim()}`), larder)
+    read[at] = {
+      ...name,
+      as: { ...name.as, parts: [{ found: [{ ...(found ?? written), source: written.source }] }] },
+    }
+    read[i] = { ...read[i]!, why: { code: 'amountOfRow', row: name.at + 1 } }
+  })
+  return read
+}
+
+/** What is to be said of a row of which no line is made. */
+function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
+  if (kind === 'unknown') return { code: quantities.length > 0 ? 'noIngredient' : 'nothingKnown' }
+  const isText = kind === 'step' || kind === 'note'
+  return isText && quantities.some(q => q.terms[0].unit) ? { code: 'amountsNotTaken' } : undefined
+}
+
+/** Makes a formula of rows that were read. */
+class Draft {
   readonly rest: RestOfRecipe[] = []
-  readonly problems: Problem[] = []
-  readonly stages: StageDraft[] = []
-  readonly #byName = new Map<string, StageDraft>()
+  readonly #stages = new Map<string, StageDraft>()
   readonly #notes: string[] = []
-  readonly #firstList: number
-  readonly #after: (Looks['as'] | undefined)[] // what the next row that is not blank looks like
-  #title: string | undefined
-  #stage: StageDraft
-  #mode: 'lines' | 'method' | 'notes' = 'lines'
-  #last: RestOfRecipe['as'] | 'line' | undefined
+  #title = ''
+  #stage = this.#open({ name: '', kind: undefined }, undefined)
 
-  constructor(
-    readonly texts: readonly string[],
-    readonly larder: Larder,
-  ) {
-    this.looks = texts.map((_, at) => looksOf(this.#rowAt(at), larder))
-    this.#firstList = this.looks.findIndex(l => l.as === 'list' && l.found.some(f => f.amount !== ''))
-    this.#after = new Array(texts.length)
-    let next: Looks['as'] | undefined
-    for (let i = texts.length - 1; i >= 0; i--) {
-      this.#after[i] = next
-      const looks = this.looks[i]!
-      const isListHead = looks.as === 'heading' && looks.heading.opens === 'ingredients'
-      if (looks.as !== 'blank' && !isListHead) next = looks.as
-    }
-    this.#stage = this.#open('', undefined)
-  }
+  constructor(readonly larder: Larder) {}
 
-  /** Taken apart anew each time: few rows are asked for again, and thousands kept would cost more. */
-  #rowAt(at: number): Row {
-    const text = this.texts[at]!
-    return rowOf(isTooLong(text) ? '' : text)
-  }
-
-  #open(name: string, kind: StageKind | undefined): StageDraft {
-    const key = nameKey(name)
-    let stage = this.#byName.get(key)
-    if (!stage) {
-      stage = { name, kind, lines: [] }
-      this.#byName.set(key, stage)
-      this.stages.push(stage)
-    }
+  #open({ name, kind }: Pick<StageHeading, 'name' | 'kind'>, heading: StageDraft['heading']): StageDraft {
+    const stage = this.#stages.get(nameKey(name)) ?? { name, kind, heading, lines: [] }
+    this.#stages.set(nameKey(name), stage)
     return stage
   }
 
-  #put(at: number, as: RestOfRecipe['as'], why?: string): void {
-    const text = this.texts[at]!
+  /** Adds a row; `isOver` says whether lines follow it. */
+  add(
+    { at, row: { text }, as: { kind, stage, parts = [], inSentence }, why }: ReadRow,
+    isOver: boolean,
+  ): void {
+    const row = at + 1
+    const heading = { row, source: text.trim() }
+    if (kind === 'line') {
+      if (inSentence) this.#notes.push(text.trim())
+      const isWhole = !inSentence && parts.length === 1 && parts[0]!.found.length === 1
+      for (const { found, stage } of parts) {
+        const into = stage ? this.#open(stage, heading) : this.#stage
+        if (stage?.kind === 'dough' && !inSentence) this.#stage = into
+        for (const one of found) into.lines.push(draftOf(one, row, isWhole ? text.trim() : one.source))
+      }
+      return
+    }
+    if (kind === 'title') this.#title = this.#titleOf(text, stage!)
+    else if (kind === 'stage') {
+      const { name, remark } = stage!
+      const opens = isOver && (stage!.kind !== undefined || !larderName(this.larder, name))
+      if (opens) this.#stage = this.#open(stage!, heading)
+      if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
+    } else if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push(text.trim())
+    this.put(at, text, headings.has(kind) ? 'heading' : (fates[kind] ?? 'not understood'), why)
+  }
+
+  #titleOf(text: string, { name, remark }: StageHeading): string {
+    const isBeside = remark !== '' && text.includes('(')
+    if (isBeside) this.#notes.push(remark)
+    const whole = text.replace(/^[\s#*_=]+/, '').slice(0, longestTitle)
+    return remark === '' || isBeside ? name : whole.trim()
+  }
+
+  put(at: number, text: string, as: Fate, reason?: RestReason): void {
+    const why = reason && restReason(reason).message
     this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
-    if (as !== 'blank') this.#last = as
-    if (as === 'step' || as === 'note') this.#notes.push(text.trim())
-    if (as === 'not understood')
-      this.problems.push({
-        where: { row: at + 1 },
-        severity: 'warning',
-        code: 'recipeRowNotUnderstood',
-        message: `Row ${at + 1}: ${why}`,
-      })
   }
 
-  #lines(at: number, found: readonly Found[], stage = this.#stage): void {
-    const text = this.texts[at]!
-    for (const one of found)
-      stage.lines.push(draftOf(one, at + 1, found.length === 1 ? text.trim() : one.source))
-    this.#last = 'line'
-  }
-
-  #linesFollow = (at: number): boolean => this.#after[at] === 'list' || this.#after[at] === 'name'
-  #isBlankBefore = (at: number): boolean => at === 0 || this.looks[at - 1]!.as === 'blank'
-
-  read(): void {
-    this.looks.forEach((looks, at) => {
-      if (isTooLong(this.texts[at]!))
-        this.#put(at, 'not understood', 'It is too long for a row of a recipe. Break it into several.')
-      else this.#row(looks, at)
+  #problems(): Problem[] {
+    const rows = this.rest.filter(({ as }) => as === 'not understood')
+    return rows.map(({ row, why = '' }) => {
+      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
+      return { ...problem, where: { row }, severity: 'warning' }
     })
   }
 
-  #row(looks: Looks, at: number): void {
-    if (looks.as === 'blank') return this.#put(at, 'blank')
-    if (looks.as === 'heading' && this.#heading(looks.heading, looks.sure, at)) return
-    if (looks.as === 'name' && this.#isStageAgain(at, looks.found.ingredient)) return
-    if (looks.as === 'name' && this.#isTitle(at)) {
-      this.#title = looks.found.ingredient
-      return this.#put(at, 'heading')
-    }
-    if (this.#mode !== 'lines') return this.#put(at, this.#mode === 'method' ? 'step' : 'note')
-    switch (looks.as) {
-      case 'fact':
-        return this.#put(at, 'note')
-      case 'sentence':
-        return this.#sentence(at)
-      case 'list': {
-        const stage = looks.stage ? this.#open(looks.stage.name, looks.stage.kind) : this.#stage
-        if (looks.stage?.kind === 'dough') this.#stage = stage
-        return this.#lines(at, looks.found, stage)
-      }
-      case 'name':
-        return this.#lines(at, [looks.found])
-      default:
-        return this.#other(at)
-    }
-  }
-
-  /** A stage's name that is also the larder's: `Starter` over its own lines. */
-  #isStageAgain(at: number, ingredient: string): boolean {
-    const { words, bulleted } = this.#rowAt(at)
-    const kind = words.length === 1 && !bulleted ? stageKinds.get(words[0]!.key) : undefined
-    if (!kind || !this.#isBlankBefore(at) || !this.#linesFollow(at) || this.#byName.has(nameKey(ingredient)))
-      return false
-    this.#stage = this.#open(ingredient, kind)
-    this.#put(at, 'heading')
-    return true
-  }
-
-  get #isFirst(): boolean {
-    return this.#title === undefined && this.#last === undefined
-  }
-
-  /** A first row alone over the ingredients names the bread, though the larder may have one of that name. */
-  #isTitle(at: number): boolean {
-    const { words, bulleted } = this.#rowAt(at)
-    const keys = words.map(t => t.key)
-    const isStage = keys.some(key => stageKinds.has(key)) && !namesBread(keys)
-    return (
-      this.#isFirst && this.looks[at + 1]?.as === 'blank' && this.#linesFollow(at) && !bulleted && !isStage
-    )
-  }
-
-  /** A row among the lines of a stage that names one read before takes that one; it opens none. */
-  #speaksOfStage(name: string, at: number): boolean {
-    if (this.#last !== 'line') return false
-    const before = this.stages.filter(stage => stage !== this.#stage && stage.lines.length > 0)
-    const { words } = this.#rowAt(at)
-    return stageSpokenOf(name, before) !== undefined || (isDefinite(words[0]) && !this.#isBlankBefore(at))
-  }
-
-  #heading(heading: Heading, sure: boolean, at: number): boolean {
-    const follow = this.#linesFollow(at)
-    if (heading.opens !== 'stage') {
-      if (heading.opens === 'ingredients') this.#mode = 'lines'
-      else if (!follow || this.#firstList >= 0) this.#mode = heading.opens === 'method' ? 'method' : 'notes'
-      this.#put(at, 'heading')
-      return true
-    }
-    const { name, kind, remark } = heading
-    if (
-      this.#isFirst &&
-      (kind === undefined || !follow || (this.#isTitle(at) && (!sure || this.#rowAt(at).heading))) &&
-      !(sure && follow && this.#rowAt(at).tokens.at(-1)!.text === ':')
-    ) {
-      const inBrackets = remark && this.texts[at]!.includes('(')
-      this.#title =
-        remark && !inBrackets
-          ? this.texts[at]!.replace(/^[\s#*_=]+/, '')
-              .slice(0, 200)
-              .trim()
-          : name
-      if (inBrackets) this.#notes.push(remark)
-      this.#put(at, 'heading')
-      return true
-    }
-    if (this.#mode !== 'lines') {
-      if (!follow || !(sure || kind)) return false
-      this.#mode = 'lines'
-    }
-    if (!sure && this.#speaksOfStage(name, at)) {
-      this.#lines(at, [named(name, this.texts[at]!)])
-      return true
-    }
-    const prose = this.#after[at] === 'sentence' && kind !== undefined && this.#firstList < 0
-    const opens = (follow && (sure || kind !== undefined || this.#isBlankBefore(at))) || prose
-    if (!opens && !sure) return false
-    if (opens && !(kind === undefined && larderName(this.larder, name))) this.#stage = this.#open(name, kind)
-    if (remark) this.#notes.push(`${name}: ${remark}`)
-    else if (!opens) this.#notes.push(name)
-    this.#put(at, 'heading')
-    return true
-  }
-
-  #sentence(at: number): void {
-    const row = this.#rowAt(at)
-    const amounts = row.quantities.some(q => q.terms[0].unit)
-    if (this.#firstList < 0 || at < this.#firstList) {
-      let count = 0
-      for (const { from, to } of sentencesOf(row)) {
-        const stage = inlineStage(row, from, to)
-        const found = inSentence(row, this.larder, from, to)
-        const into = stage ? this.#open(stage.name, stage.kind) : this.#stage
-        for (const one of found) into.lines.push(draftOf(one, at + 1, one.source))
-        count += found.length
-      }
-      if (count > 0) {
-        this.#notes.push(row.text.trim())
-        this.#last = 'line'
-        return
-      }
-    }
-    const does = row.words.some(t => verbs.has(t.key)) || row.hasNoAmount || row.numbered
-    this.#put(at, does ? 'step' : 'note', amounts ? 'The amounts in it were not taken as lines.' : undefined)
-  }
-
-  /** A row that looks like nothing: a title, an ingredient among others, or not understood. */
-  #other(at: number): void {
-    const row = this.#rowAt(at)
-    if (this.#last === 'step' || this.#last === 'note' || row.when !== undefined) return this.#put(at, 'note')
-    const name = joined(bare(row.tokens.slice(0, 40)))
-    const among = this.#last === 'line' && !this.#isBlankBefore(at) && row.quantities.length === 0
-    if (among && name !== '' && row.words.length > 0 && row.words.length <= 5) {
-      return this.#lines(at, [named(name, row.text)])
-    }
-    if (this.#isFirst && row.words.length > 0 && row.quantities.length === 0) {
-      this.#title = name
-      return this.#put(at, 'heading')
-    }
-    const what =
-      row.quantities.length > 0
-        ? 'It has an amount and no ingredient.'
-        : 'It names no amount and no ingredient known.'
-    this.#put(at, 'not understood', `${what} Write it as “20 g salt”, or leave it out.`)
-  }
-
   finish(): RecipeRead {
-    const stages = inOrder(this.stages)
-    settleLines(stages, this.larder)
-    const meanings = meaningsOf(stages, this.larder)
+    const stages = inOrder([...this.#stages.values()])
+    new Takings(stages, this.larder).takeAll()
+    const meanings = asked(stages, this.larder)
     const formula: Formula = {
       id: newId(),
       name: this.#title || unnamed.formula,
@@ -308,25 +177,22 @@ class RecipeReader {
       .flatMap(stage => stage.lines)
       .sort((a, b) => a.row - b.row)
       .map(
-        ({ id, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
-          lineId: id,
+        ({ id: lineId, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
+          lineId,
           row,
           source,
           ingredient,
           amount,
           note,
-          guesses,
-          said,
+          guesses: guesses.map(reason => lineReason(reason).message),
+          said: said.map(reason => lineReason(reason).message),
         }),
       )
-    if (lines.length === 0)
-      this.problems.unshift({
-        where: {},
-        severity: 'error',
-        code: 'recipeWithoutIngredient',
-        message: 'No ingredient was found in this text. Write each with its amount: 500 g flour.',
-      })
-    return { formula, lines, rest: this.rest, problems: this.problems }
+    const taken = new Set(lines.map(line => line.row))
+    const rest = this.rest.filter(({ row }) => !taken.has(row))
+    const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
+    const none: Problem[] = lines.length > 0 ? [] : [{ ...problem, where: {}, severity: 'error' }]
+    return { formula, lines, rest, problems: [...none, ...this.#problems()] }
   }
 }
 
@@ -336,7 +202,18 @@ class RecipeReader {
  * line, and amounts nobody can know are left empty.
  */
 export function readRecipe(text: string, larder: Larder = usual): RecipeRead {
-  const reader = new RecipeReader(text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/), larder)
-  reader.read()
-  return reader.finish()
+  const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
+  const rows = readRows(texts, larder)
+  const draft = new Draft(larder)
+  let next = 0
+  texts.forEach((text, at) => {
+    const read = rows[next]
+    if (read?.at === at) {
+      const below = rows.slice(++next, next + 3).find(r => r.as.kind !== 'list')
+      draft.add(read, below?.as.kind === 'line')
+    } else if (text.length > longestRow && text.trim() !== '')
+      draft.put(at, text, 'not understood', { code: 'tooLong' })
+    else draft.put(at, text, 'blank')
+  })
+  return draft.finish()
 }

@@ -1,385 +1,296 @@
+import { kitchenUnits, measureWords } from '../../dough/amounts/kitchen-measures.js'
+import { articles } from '../../dough/amounts/number-words.js'
+import type { Portion } from '../../dough/amounts/portions.js'
+import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { type AmountRead, amountOf, asWritten, compared } from './amount.js'
-import { articles, fillers, leadWords, measureWords, noteStarts, stateWords } from './kitchen-words.js'
-import { ingredientNamed, larderName } from './larder-names.js'
-import { bare, isState, nameOf, noteStart } from './name.js'
-import { saidOfPurpose } from './purposes.js'
-import { type Quantity, shareOf } from './quantity.js'
-import type { Row } from './row-text.js'
-import { closingOf, type Token } from './tokens.js'
-import { unitTable } from './unit-words.js'
-
-/** A stretch of a row's tokens, with the amounts in it. */
-export interface Piece {
-  readonly from: number
-  readonly to: number
-  readonly quantities: readonly Quantity[]
-}
+import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { settle } from './amount.js'
+import type { StageHeading } from './headings.js'
+import { kitchen } from './kitchen-words.js'
+import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from './names.js'
+import { closingOf, isOpening, type Row, textOf } from './row.js'
+import type { LineReason } from './words.js'
 
 /** One ingredient found in a row. */
 export interface Found {
   readonly ingredient: string
   readonly known: boolean // the larder has it
   readonly amount: string
-  readonly share?: number | 'rest' | undefined // of an earlier stage, where no amount is said
+  readonly share?: number | 'rest' // of an earlier stage, where no amount is said
   readonly note: string
-  readonly guesses: readonly string[]
-  readonly said: readonly string[] // what needs no confirming
+  readonly guesses: readonly LineReason[]
+  readonly said: readonly LineReason[] // what needs no confirming
   readonly source: string // exact text in the row
 }
 
-const isOpen = (token: Token | undefined) => token?.text === '(' || token?.text === '['
+/** Ingredients of a row, and the stage that the row says they are of. */
+export interface Part {
+  readonly found: readonly Found[]
+  readonly stage?: StageHeading
+}
+
+/** A stretch of a row's tokens, with the amounts in it. */
+export interface Piece {
+  readonly from: number
+  readonly to: number
+  readonly quantities: readonly Portion[]
+}
+
+const mostLead = 8 // tokens before an amount that are no name
+const mostStates = 12 // tokens behind one that only say what it is like
+const longestRemark = 8 // tokens of one that are asked what it is for
+
 const isJoin = (token: Token | undefined) =>
-  token !== undefined && ('/|=,:≈~'.includes(token.text) || ['or', 'ou', 'soit'].includes(token.key))
+  token !== undefined && ('/|=,:≈~'.includes(token.text) || kitchen.amountJoins.has(token.key))
+const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
+const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
+  quantity?.terms[0].unit !== undefined
 
-/** The text of tokens from, up to but not with, to. */
-export const textOf = (row: Row, from: number, to: number): string =>
-  from < to ? row.text.slice(row.tokens[from]!.at, row.tokens[to - 1]!.end) : ''
-
-/** What is descriptive about a per cent: `100 % hydration`, `12 % protein`. */
-const percentOf =
-  /^(hydration|hydratation|hydrated|protein|proteins|proteine|proteines|fat|cocoa|cacao|matiere|mg|extraction|whole|strength|alcohol|rye|abv)$/
-
-const isLeadWord = (token: Token): boolean => leadWords.has(token.key) || "'’".includes(token.text)
-
-const isPercent = ({ terms: [{ unit }] }: Quantity): boolean => unit?.kind === 'unit' && unit.unit === '%'
+/** What stands before an amount and is no name: `at least`, `zest of`, `(optional)`, `To serve:`. */
+function isLead({ tokens }: Row, q: Portion, from: number, to: number): boolean {
+  const lead = tokens.slice(from, q.from)
+  if (lead.length === 0 || q.to >= to) return false
+  if (isOpening(lead[0])) return closingOf(tokens, from, to) === q.from - 1
+  if (lead.length > mostLead) return false
+  const isLabel = kitchen.noteStarts.has(lead[0]!.key) && lead.at(-1)!.text === ':'
+  return isLabel || lead.every(t => kitchen.leads.has(t.key) || "'’".includes(t.text))
+}
 
 /** May this be the amount of a line, where it stands? */
-export function isAmount(row: Row, quantity: Quantity, from: number, to: number): boolean {
+export function isAmount(row: Row, quantity: Portion, from: number, to: number): boolean {
   const { tokens } = row
-  const unit = quantity.terms[0].unit
-  const after = tokens[quantity.to]
-  if (isPercent(quantity)) return !percentOf.test(after?.key ?? '') || quantity.to >= to
+  const { unit } = quantity.terms[0]
+  if (isPercent(quantity)) return quantity.to >= to || !kitchen.ofPercent.has(tokens[quantity.to]?.key ?? '')
   if (unit) return unit.kind !== 'not an amount'
-  const before = tokens[quantity.from - 1]
-  const ofIt = quantity.from <= from + 8 && tokens.slice(from, quantity.from).every(isLeadWord)
-  if (ofIt && quantity.to < to) return true
-  const atStart = quantity.from === from
-  const apart = tokens[quantity.from]!.wide || (before?.kind === 'mark' && ':,.…–—-='.includes(before.text))
-  const end = tokens.findIndex((t, i) => i >= quantity.to && (i >= to || isOpen(t) || t.text === ','))
+  if (quantity.from === from || isLead(row, quantity, from, to)) return true
+  const [before, first] = [tokens[quantity.from - 1], tokens[quantity.from]!]
+  const isApart = first.wide || before?.kind === 'word' || ':,.…–—-='.includes(before?.text ?? ' ')
+  if (first.kind === 'word' || !isApart) return false
+  const last = quantity.to + mostStates
+  let end = quantity.to
+  while (end < to && end <= last && !isOpening(tokens[end]) && tokens[end]!.text !== ',') end++
   // `Eggs: 3 large`
-  const atEnd = isState(tokens.slice(quantity.to, end < 0 ? to : Math.min(end, to)), true)
-  return atStart || ((apart || before?.kind === 'word') && atEnd && tokens[quantity.from]!.kind !== 'word')
+  return end <= last && isState(tokens.slice(quantity.to, end), true)
 }
 
-/** Amounts in parentheses that are of the same thing as the one before them. */
-interface Inside {
-  readonly amounts: readonly [Quantity, ...Quantity[]]
-  readonly close: number
-  readonly each: boolean // of each of those counted
-  readonly remark: number // the token where a remark on it starts, or `close`
-}
-
-/** What is in the parenthesis at `open`, if it is an amount and at most a remark on it. */
-function amountsIn(row: Row, open: number, to: number): Inside | undefined {
-  const { tokens, starting } = row
-  const first = starting.get(open + 1) ?? starting.get(open + 2)
-  if (!first?.terms[0].unit) return undefined
-  const close = closingOf(tokens, open, to)
-  if (first.to > close) return undefined
-  const amounts: [Quantity, ...Quantity[]] = [first]
-  let each = false
-  let i = first.to
-  while (i < close) {
-    const token = tokens[i]!
-    const other = starting.get(i)
-    if (other?.terms[0].unit && other.to <= close) {
-      amounts.push(other)
-      i = other.to
-    } else if (isJoin(token) || eachWords.has(token.key) || allWords.has(token.key)) {
-      each ||= eachWords.has(token.key)
-      i++
-    } else break
-  }
-  const next = tokens[i]
-  const remarks =
-    i === close || remarkStarts.has(next!.low) || stateWords.has(next!.key) || measureWords.has(next!.key)
-  return remarks ? { amounts, close, each, remark: i } : undefined
-}
-
-const remarkStarts = new Set(['at', 'à', 'without', 'sans', 'when', 'once'])
-const eachWords = new Set(['each', 'chacun', 'chacune', 'piece'])
-
-const allWords = new Set(['total', 'in', 'all', 'the', '.', 'about', 'au'])
-
-/** One segment of a row, while it is taken apart. */
-class Segment {
-  readonly taken: Quantity[] = []
-  readonly each = new Set<Quantity>()
-  readonly notes: string[] = []
-  readonly guesses: string[] = []
-  name: Token[] = []
+/** One segment of a row, which is taken apart: what, how much, and what else is said. */
+export class Segment {
+  readonly #taken: Portion[] = []
+  readonly #each = new Set<Portion>() // those that are of each that is counted
+  readonly #notes: string[] = []
+  readonly #tokens: readonly Token[]
+  #name: readonly Token[] = []
 
   constructor(
     readonly row: Row,
-    readonly to: number,
-  ) {}
+    readonly piece: Piece,
+    readonly larder: Larder,
+  ) {
+    this.#tokens = row.tokens
+  }
 
   /** A remark in the row's own words. */
-  note(from: number, to: number): void {
-    const { tokens } = this.row
+  #note(from: number, to: number): void {
+    const tokens = this.#tokens
     let [a, b] = [from, to]
     while (a < b && tokens[a]!.kind === 'mark' && !'(["“«~≈½'.includes(tokens[a]!.text)) a++
     while (b > a && '([,;:.…–—-=/|'.includes(tokens[b - 1]!.text)) b--
-    if (isOpen(tokens[a]) && closingOf(tokens, a, b) === b - 1) return this.note(a + 1, b - 1)
+    if (isOpening(tokens[a]) && closingOf(tokens, a, b) === b - 1) return this.#note(a + 1, b - 1)
     const text = textOf(this.row, a, b).trim()
-    if (text && !(a + 1 === b && (fillers.has(tokens[a]!.key) || articles.has(tokens[a]!.key))))
-      this.notes.push(text)
+    const isFiller = a + 1 === b && (kitchen.fillers.has(tokens[a]!.key) || articles.has(tokens[a]!.key))
+    if (text && !isFiller) this.#notes.push(text)
   }
 
-  /** Amounts that stand beside one another: `500 g (4 cups)`, `1 cup / 240 ml`. The token after. */
-  beside(at: number): number {
-    const { tokens } = this.row
+  /** What is in the parenthesis at `open`, if it is amounts of what stands before it and at most a remark on them. */
+  #amountsIn(open: number) {
+    const { starting } = this.row
+    const tokens = this.#tokens
+    const close = closingOf(tokens, open, this.piece.to)
+    const amounts: Portion[] = []
+    let isEach = false
+    let at = starting.has(open + 1) ? open + 1 : open + 2
+    for (let isMore = true; isMore && at < close; ) {
+      const { key } = tokens[at]!
+      const amount = starting.get(at)
+      const isWord = isJoin(tokens[at]) || kitchen.each.has(key) || kitchen.total.has(key)
+      if (isMeasure(amount) && amount.to <= close) at = amounts.push(amount) && amount.to
+      else if (isWord && amounts.length > 0) at++
+      else isMore = false
+      isEach ||= isMore && kitchen.each.has(key)
+    }
+    const { low = '', key = '' } = tokens[at] ?? {}
+    const isRemark =
+      at === close || kitchen.remarkStarts.has(low) || kitchen.states.has(key) || measureWords.has(key)
+    return amounts.length > 0 && isRemark ? { amounts, isEach, remark: at, close } : undefined
+  }
+
+  /** The amounts or the remark of a bracket. The token after it. */
+  #bracket(open: number): number {
+    const inside = this.#amountsIn(open)
+    const after = Math.min(closingOf(this.#tokens, open, this.piece.to) + 1, this.piece.to)
+    this.#taken.push(...(inside?.amounts ?? []))
+    if (inside?.isEach) for (const amount of inside.amounts) this.#each.add(amount)
+    this.#note(inside?.remark ?? open, inside?.close ?? after)
+    return after
+  }
+
+  /** Amounts that stand beside one another: `500 g (4 cups)`, `1 cup / 240 ml`, `2 cups 474 ml`. The token after. */
+  #beside(at: number): number {
+    const tokens = this.#tokens
+    const { to } = this.piece
     let i = at
-    while (i < this.to) {
-      if (isOpen(tokens[i])) {
-        const inside = amountsIn(this.row, i, this.to)
-        if (!inside) break
-        this.takeAll(inside)
-        i = Math.min(inside.close + 1, this.to)
+    while (i < to) {
+      if (isOpening(tokens[i])) {
+        if (!this.#amountsIn(i)) break
+        i = this.#bracket(i)
         continue
       }
-      const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : tokens[i]!.wide ? i : -1
-      const other = next < 0 ? undefined : this.row.starting.get(next)
-      if (!other?.terms[0].unit || other.to > this.to) break
+      const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : i
+      const other = this.row.starting.get(next)
+      if (!isMeasure(other) || other.to > to) break
+      if (next === i && !tokens[i]!.wide && isPercent(other)) break
       const joinsName = ',:'.includes(tokens[i]!.text) && !isJoin(tokens[i + 1])
-      if (joinsName && this.taken.length > 1) break
-      this.take(other)
+      if (joinsName && this.#taken.length > 1) break
+      this.#taken.push(other)
       i = other.to
     }
     return i
   }
 
-  take(quantity: Quantity): void {
-    this.taken.push(quantity)
-  }
-
-  takeAll({ amounts, close, each, remark }: Inside): void {
-    this.taken.push(...amounts)
-    if (each) for (const amount of amounts) this.each.add(amount)
-    this.note(remark, close)
-  }
-
-  /** A remark before all else: `(optional) 30 g seeds`, `To serve: 30 g butter`. The token after. */
-  remarkFirst(from: number): number {
-    const { tokens, starting } = this.row
-    const colon = tokens.slice(from, Math.min(from + 7, this.to)).findIndex(t => t.text === ':')
-    const label = noteStarts.has(tokens[from]!.key) && colon > 0 ? from + colon : undefined
-    const close = isOpen(tokens[from]) ? closingOf(tokens, from, this.to) : label
-    if (close === undefined || close + 1 >= this.to || !starting.has(close + 1)) return from
-    if (amountsIn(this.row, from, this.to)) return from
-    this.note(from, close + 1)
-    return close + 1
-  }
-
-  /** The name that starts at a token, then remarks and further amounts; the words of the name. */
-  nameFrom(at: number, to: number): void {
-    const { tokens } = this.row
+  /** The name that starts at a token, then remarks and further amounts. */
+  #nameFrom(at: number, to: number): void {
+    const tokens = this.#tokens
     let i = at
-    const first = tokens[i]
-    if (isOpen(first)) {
-      const close = Math.min(closingOf(tokens, i, to) + 1, to)
-      const inside = amountsIn(this.row, i, to)
-      if (inside) this.takeAll(inside)
-      else this.note(i, close)
-      i = close
+    const skip = (isSkipped: (token: Token) => boolean) => {
+      while (i < to && !isOpening(tokens[i]) && isSkipped(tokens[i]!)) i++
     }
+    if (isOpening(tokens[i])) i = this.#bracket(i)
+    skip(t => t.kind === 'mark')
+    const hasAmount = this.#taken.length > 0
     // a container behind the amount of what is in it: `7 g sachet of yeast`
-    while (i < to && tokens[i]!.kind === 'mark' && tokens[i]!.text !== '(') i++
-    const container = unitTable.get(tokens[i]?.key ?? '')
-    if (container?.kind === 'unknown' && i + 1 < to && this.taken.length > 0) {
-      this.notes.push(tokens[i]!.text)
-      i++
-      i = this.beside(i)
+    if (hasAmount && i + 1 < to && kitchenUnits.get(tokens[i]!.key)?.kind === 'unknown') {
+      this.#notes.push(tokens[i]!.text)
+      i = this.#beside(i + 1)
     }
-    while (i < to && (fillers.has(tokens[i]!.key) || tokens[i]!.kind === 'mark') && !isOpen(tokens[i])) i++
-    i = this.statesBefore(i, to)
-    const end = this.columnAfter(i, noteStart(tokens, i, to))
-    const size = this.sizeOfOne(i, end)
-    this.name.push(...tokens.slice(i, size?.from ?? end))
-    this.remarks(size?.to ?? end, to)
+    skip(t => t.kind === 'mark' || kitchen.fillers.has(t.key))
+    // `500 g 100 % whole rye flour`: all of it is of that
+    const isAll = hasAmount && tokens[i]?.text === '100' && tokens[i + 1]?.text === '%'
+    if (isAll && tokens[i + 2]?.kind === 'word' && !tokens[i + 2]!.key.startsWith('hydrat')) {
+      this.#note(i, i + 2)
+      i += 2
+    }
+    i = this.#statesBefore(i, to)
+    const end = this.#columnAfter(i, noteStart(tokens, i, to))
+    const size = this.#sizeOfOne(i, end)
+    this.#name = tokens.slice(i, size ? size.from - 1 : end)
+    this.#remarks(size?.to ?? end, to)
   }
 
   /** `warm (not hot) water`: states with a remark on them, before the name. The token where that starts. */
-  statesBefore(from: number, to: number): number {
-    const { tokens } = this.row
+  #statesBefore(from: number, to: number): number {
+    const tokens = this.#tokens
     const open = noteStart(tokens, from, to)
-    if (open === from || !isOpen(tokens[open]) || !isState(tokens.slice(from, open))) return from
-    const close = closingOf(tokens, open, to)
-    if (tokens[close + 1]?.kind !== 'word' || close + 1 >= to || amountsIn(this.row, open, to)) return from
-    this.note(from, close + 1)
-    return close + 1
+    if (open === from || !isOpening(tokens[open]) || !isState(tokens.slice(from, open))) return from
+    const name = closingOf(tokens, open, to) + 1
+    if (tokens[name]?.kind !== 'word' || name >= to || this.#amountsIn(open)) return from
+    this.#note(from, name)
+    return name
   }
 
   /** Where behind a name another column starts, or its per cent at the end: `375 g water 75 %`. */
-  columnAfter(from: number, end: number): number {
+  #columnAfter(from: number, end: number): number {
     for (let i = from + 1; i < end; i++) {
       const other = this.row.starting.get(i)
-      if (other && (this.row.tokens[i]!.wide || (isPercent(other) && other.to >= end))) return i
+      if (other && (this.#tokens[i]!.wide || (isPercent(other) && other.to >= end))) return i
     }
     return end
   }
 
   /** What one of those counted weighs, behind the name: `2 sachets of yeast of 7 g`. */
-  sizeOfOne(from: number, end: number): { from: number; to: number } | undefined {
-    const counted = this.taken.at(-1)?.terms[0].unit
-    if (this.taken.length === 0 || (counted && counted.kind !== 'unknown')) return undefined
+  #sizeOfOne(from: number, end: number): Portion | undefined {
+    const counted = this.#taken.at(-1)?.terms[0].unit
+    if (this.#taken.length === 0 || (counted && counted.kind !== 'unknown')) return undefined
     for (let i = from + 1; i < end; i++) {
-      const size = ['of', 'de', 'at'].includes(this.row.tokens[i]!.key)
-        ? this.row.starting.get(i + 1)
-        : undefined
-      if (!size?.terms[0].unit || shareOf(size) !== undefined) continue
-      this.take(size)
-      this.each.add(size)
-      return { from: i, to: size.to }
+      const size = ['of', 'de', 'at'].includes(this.#tokens[i]!.key) && this.row.starting.get(i + 1)
+      if (!size || !isMeasure(size) || size.share !== undefined) continue
+      this.#taken.push(size)
+      this.#each.add(size)
+      return size
     }
     return undefined
   }
 
   /** What comes after a name, a remark a piece. */
-  remarks(at: number, to: number): void {
-    const { tokens } = this.row
+  #remarks(at: number, to: number): void {
     let from = at
     for (let i = at; i < to; i++) {
-      if (isOpen(tokens[i])) {
-        this.note(from, i)
-        const inside = amountsIn(this.row, i, to)
-        const close = Math.min(closingOf(tokens, i, to), to - 1)
-        if (inside) this.takeAll(inside)
-        else this.note(i, close + 1)
-        i = close
-        from = i + 1
-      } else if (tokens[i]!.text === ',' || tokens[i]!.text === ';') {
-        this.note(from, i)
-        from = i + 1
-      }
+      const isBreak = this.#tokens[i]!.text === ',' || this.#tokens[i]!.text === ';'
+      if (!isBreak && !isOpening(this.#tokens[i])) continue
+      this.#note(from, i)
+      from = isBreak ? i + 1 : this.#bracket(i)
+      i = from - 1
     }
-    this.note(from, to)
+    this.#note(from, to)
   }
-}
 
-/** `asdf 42t`: one letter behind what nobody knows is no measure. */
-function withoutLetter(quantity: Quantity): Quantity {
-  const [{ number, unit }] = quantity.terms
-  const isLetter = unit?.kind === 'unit' && unit.letter
-  return isLetter
-    ? { ...quantity, terms: [{ number, unit: { kind: 'unknown', word: unit.unit } }] }
-    : quantity
-}
-
-/** The amount of highest rank, with what there is to say about the others. */
-function settle(
-  segment: Segment,
-  name: string,
-  larder: Larder,
-): { amount: AmountRead | undefined; guesses: string[]; said: string[]; notes: string[] } {
-  const { row } = segment
-  const reads = segment.taken.map(q => {
-    const typed = textOf(row, q.from, q.to)
-    return { q, typed, read: amountOf(q, typed, name, larder) }
-  })
-  const best = [...reads].sort((a, b) => b.read.rank - a.read.rank)[0]
-  if (!best) return { amount: undefined, guesses: [], said: [], notes: [] }
-  const guesses = [...best.read.said]
-  const said: string[] = []
-  const measures: string[] = []
-  const notes = best.read.note ? [best.read.note] : []
-  let amount = best.read
-  const count = reads.find(r => r !== best && r.read.rank <= 2 && !r.q.upTo)
-  const pieces = count?.q.terms[0].number.value ?? 1
-  const isBare = count !== undefined && count.q.terms[0].unit === undefined
-  // `2 (400 g) tins` are of 400 g each; `3 eggs (150 g)` are not
-  const ofEach = segment.each.has(best.q) || (isBare && isOpen(row.tokens[count.q.to]))
-  if (count && ofEach && pieces !== 1) {
-    amount = { ...amount, value: amount.value * pieces, text: amountText(amount.value * pieces, amount.unit) }
-    guesses.push(`${count.typed} of ${best.typed} each: ${amount.text}.`)
-    notes.push(count.typed)
-  } else
-    for (const other of reads) {
-      if (other === best || (other === count && isBare && pieces === 1)) continue
-      if (other.read.share === 1) continue
-      if (other.read.unit === '' || other.read.unit === '%') {
-        notes.push(other.typed)
-        if (other.read.unit === '' && pieces !== 1)
-          guesses.push(`${best.typed} was taken for all of ${other.typed} together.`)
-      } else {
-        measures.push(other.typed)
-        const { sentence, agrees } = compared(amount, other.read, other.typed, name, larder)
-        const among = agrees ? said : guesses
-        among.push(sentence)
-      }
+  read(): Found | undefined {
+    const { row, larder } = this
+    const { from, to, quantities } = this.piece
+    const tokens = this.#tokens
+    const amounts = quantities.filter(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
+    const isNamed = (q: Portion) => !isLead(row, q, from, to) && bare(tokens.slice(from, q.from)).length > 0
+    const main = amounts.find(q => !isPercent(q) && (!isNamed(q) || q.terms[0].unit)) ?? amounts[0]
+    // `un œuf`: an article before what the larder counts is one of it
+    const article = !main && articles.has(tokens[from]!.key)
+    const isBehind = main !== undefined && isNamed(main)
+    if (!main) this.#nameFrom(article ? from + 1 : from, to)
+    else if (isBehind) {
+      this.#nameFrom(from, main.from)
+      this.#taken.push(main)
+      this.#remarks(this.#beside(main.to), to)
+    } else {
+      this.#note(from, main.from)
+      this.#taken.push(main)
+      this.#nameFrom(this.#beside(main.to), to)
     }
-  if (measures.length > 0) notes.push(asWritten(measures.join(', ')))
-  return { amount, guesses, said, notes }
-}
-
-/** A remark may say which of the larder's it is: `flour, strong white`, `butter (salted)`, `beurre, doux`. */
-function nearer(
-  { ingredient, known }: { ingredient: string; known: boolean },
-  notes: readonly string[],
-  larder: Larder,
-): { ingredient: string; known: boolean; remarks: readonly string[] } {
-  const remarks = notes.flatMap(note => note.split(', '))
-  for (const remark of remarks) {
-    if (remark.length > 30) continue
-    const name =
-      larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`)
-    if (name) return { ingredient: name, known: true, remarks: remarks.filter(r => r !== remark) }
+    const name = nameOf(this.#name, larder)
+    if (!/\p{L}/u.test(name.ingredient)) return undefined
+    const { ingredient, known, remarks } = nearerName(name, this.#notes, larder)
+    const typedOf = (q: Portion) => textOf(row, q.from, q.to)
+    const taken = this.#taken.map(quantity => ({
+      quantity,
+      typed: typedOf(quantity),
+      ofEach: this.#each.has(quantity),
+      isBehind: isBehind && quantity === main,
+      isBefore: isOpening(tokens[quantity.to]),
+    }))
+    const { amount, share, guesses, said, notes } = settle(taken, ingredient, larder)
+    const isOne = article && taken.length === 0 && ingredientNamed(larder, ingredient)?.each
+    const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
+    return {
+      ingredient,
+      known,
+      amount: isOne ? '1 each' : amount,
+      ...(share === undefined ? {} : { share }),
+      note: [...new Set(all)].join(', '),
+      guesses: [...guesses, ...this.#more(main, remarks, typedOf)],
+      said,
+      source: textOf(row, from, to),
+    }
   }
-  return { ingredient, known, remarks }
-}
 
-const amountText = (value: number, unit: string): string => `${Number(value.toPrecision(12))} ${unit}`
-
-/** Takes one segment of a row apart: what, how much, and what else is said. */
-export function readSegment(row: Row, piece: Piece, larder: Larder): Found | undefined {
-  const { tokens, depths } = row
-  const { to, quantities } = piece
-  const segment = new Segment(row, to)
-  const from = segment.remarkFirst(piece.from)
-  const open = quantities.filter(q => depths[q.from] === 0)
-  const amounts = open.filter(q => isAmount(row, q, from, to))
-  // `at least 600 g water`, `zest of 1 orange`: what stands before the amount is no name
-  const isLimit = (q: Quantity) =>
-    q.from > from && q.from <= from + 8 && q.to < to && tokens.slice(from, q.from).every(isLeadWord)
-  const lead = (q: Quantity) => !isLimit(q) && bare(tokens.slice(from, q.from)).length > 0
-  const main = amounts.find(q => !isPercent(q) && (!lead(q) || q.terms[0].unit)) ?? amounts[0]
-  // `un œuf`: an article before what the larder counts is one of it
-  const article = !main && articles.has(tokens[from]!.key)
-  if (!main) segment.nameFrom(article ? from + 1 : from, to)
-  else if (!lead(main)) {
-    if (isLimit(main)) segment.note(from, main.from)
-    segment.take(main)
-    segment.nameFrom(segment.beside(main.to), to)
-    if (segment.name.length === 0) return undefined
-  } else {
-    segment.nameFrom(from, main.from)
-    segment.take(nameOf(segment.name, larder).known ? main : withoutLetter(main))
-    segment.remarks(segment.beside(main.to), to)
-  }
-  if (segment.name.length === 0) return undefined
-  const name = nameOf(segment.name, larder)
-  if (name.ingredient === '' || !/\p{L}/u.test(name.ingredient)) return undefined
-  const { ingredient, known, remarks } = nearer(name, segment.notes, larder)
-  if (main && eachWords.has(tokens[main.to]?.key ?? '') && main.to + 2 < to)
-    segment.guesses.push('So much of each is meant: make a line of every one.')
-  const { amount, guesses, said, notes } = settle(segment, ingredient, larder)
-  const taken = new Set(segment.taken.map(q => q.from))
-  for (const left of quantities) {
-    const { unit } = left.terms[0]
-    const measured = (unit?.kind === 'unit' && unit.unit !== '%') || unit?.kind === 'converted'
-    if (measured && !taken.has(left.from))
-      guesses.push(`“${textOf(row, left.from, left.to)}” stands in the note and was not counted.`)
-  }
-  const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
-  return {
-    ingredient,
-    known,
-    amount: amount?.text ?? (article && ingredientNamed(larder, ingredient)?.each ? '1 each' : ''),
-    share: amount?.share,
-    note: [...new Set(all)].join(', '),
-    guesses: [...guesses, ...segment.guesses, ...(amount ? saidOfPurpose(remarks) : [])],
-    said,
-    source: textOf(row, piece.from, to),
+  /** What there is to say besides: of amounts that went into the note, and of what a remark says the ingredient is for. */
+  #more(main: Portion | undefined, remarks: readonly string[], typedOf: (q: Portion) => string) {
+    const { to, quantities } = this.piece
+    const counted = new Set(this.#taken.map(q => q.from))
+    const more: LineReason[] = quantities
+      .filter(q => q.terms[0].unit?.kind === 'unit' && !isPercent(q) && !counted.has(q.from))
+      .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
+    if (main && kitchen.each.has(this.#tokens[main.to]?.key ?? '') && main.to + 2 < to)
+      more.push({ code: 'eachOfSeveral' })
+    if (this.#taken.length === 0) return more
+    const purposes = remarks.map(remark => purposeIn(tokensOf(remark).slice(0, longestRemark)))
+    const purpose = purposes.find(one => one !== undefined)
+    return purpose ? [...more, { code: 'forUse' as const, purpose }] : more
   }
 }

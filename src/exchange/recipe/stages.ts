@@ -1,58 +1,53 @@
-import { gramsPerMeasure, type Measure } from '../../dough/amounts/measures.js'
-import { weightUnits } from '../../dough/amounts/units.js'
-import {
-  type CountsAs,
-  type Line,
-  type Meaning,
-  nameKey,
-  newId,
-  type Stage,
-} from '../../dough/document/formula.js'
+import { figureOf } from '../../dough/amounts/figures.js'
+import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import { wholeAmount } from '../../dough/amounts/quantities.js'
+import { tokensOf } from '../../dough/amounts/text-tokens.js'
+import type { Measure } from '../../dough/amounts/units.js'
+import { numberText } from '../../dough/amounts/written-numbers.js'
+import { type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { unnamed } from '../csv/columns.js'
-import { kindOf, type StageKind } from './headings.js'
-import { namesEarlierStage } from './kitchen-words.js'
-import { numberAt, numberText } from './numbers.js'
+import { earlierStageWords, kindOf, type StageKind } from '../values/stage-kinds.js'
+import { kitchen } from './kitchen-words.js'
 import type { Found } from './segment.js'
-import { tokensOf } from './tokens.js'
+import type { LineReason } from './words.js'
 
 /** A line while the recipe is being read. */
-export interface LineDraft {
+export interface LineDraft extends Found {
   readonly id: string
-  readonly row: number
-  readonly source: string
+  readonly row: number // 1-based
   ingredient: string
   amount: string
-  readonly share: number | 'rest' | undefined // of an earlier stage
   note: string
-  readonly known: boolean
-  readonly guesses: string[]
-  readonly said: readonly string[]
+  readonly guesses: LineReason[]
 }
 
 /** A stage while the recipe is being read; one without a name is what no heading is over. */
 export interface StageDraft {
   name: string
   readonly kind: StageKind | undefined
+  readonly heading: { readonly row: number; readonly source: string } | undefined // where it is opened
   readonly lines: LineDraft[]
 }
 
-export function draftOf(found: Found, row: number, source: string): LineDraft {
-  const { ingredient, amount, share, note, known, guesses, said } = found
-  return { id: newId(), row, source, ingredient, amount, share, note, known, guesses: [...guesses], said }
-}
+export const draftOf = (found: Found, row: number, source: string): LineDraft => ({
+  ...found,
+  id: newId(),
+  row,
+  source,
+  guesses: [...found.guesses],
+})
 
 /** The stages that hold something, the final dough last. */
 export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
   const used = stages.filter(stage => stage.lines.length > 0)
-  if (used.length === 0) return []
-  const doughs = used.filter(stage => stage.kind === 'dough')
   const final =
-    doughs.at(-1) ??
+    used.findLast(stage => stage.kind === 'dough') ??
     used.find(stage => stage.name === '') ??
     used.findLast(stage => stage.kind === undefined) ??
-    used.at(-1)!
+    used.at(-1)
+  if (!final) return []
   const ordered = [...used.filter(stage => stage !== final), final]
   ordered.forEach((stage, at) => {
     if (stage.name === '') stage.name = stage === final ? unnamed.stage : `Stage ${at + 1}`
@@ -60,151 +55,182 @@ export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
   return ordered
 }
 
-const only = new Set(
-  'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity'.split(
-    ' ',
-  ),
-)
-const kindWordsOf = (name: string): string[] =>
-  tokensOf(name)
-    .map(t => t.key.replace(/s$/, ''))
-    .filter(namesEarlierStage)
-
-/** The stage among some that a name speaks of: by its own name, or as the only one of its kind. */
-export function stageSpokenOf(name: string, stages: readonly StageDraft[]): StageDraft | undefined {
-  const key = nameKey(name)
-  const named = stages.find(stage => nameKey(stage.name) === key)
-  if (named) return named
-  const words = kindWordsOf(name)
-  const same = stages.filter(stage => kindWordsOf(stage.name).some(word => words.includes(word)))
-  return same.length === 1 ? same[0] : undefined
-}
-
-/** The earlier stage that a line takes; `all of the poolish` where the only one that ferments is a sponge. */
-function sourceOf({ ingredient, share }: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
-  const named = stageSpokenOf(ingredient, earlier)
-  if (named || share === undefined) return named
-  const kind = kindOf(tokensOf(ingredient))
-  const same = earlier.filter(stage => kind !== undefined && stage.kind === kind)
-  return same.length === 1 ? same[0] : undefined
-}
+const enough = 5 // of what speaks for a line taking an earlier stage
+const mostEarlier = 40 // stages that are asked; no formula has so many
+const nearly = 0.01 // of its weight
 
 /** What a line weighs, where its amount is a weight or a measure the larder knows. */
 function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
-  const [, number = '', unit = ''] = /^([\d./ ]+) (\D+)$/.exec(amount) ?? []
-  const read = number === '' ? undefined : numberAt(tokensOf(number), 0)
-  if (!read) return undefined
-  if (unit in weightUnits) return read.value * weightUnits[unit as keyof typeof weightUnits]
+  const quantity = amount === '' ? undefined : wholeAmount(amount)?.quantity
+  if (!quantity) return undefined
+  const { grams, value, unit } = figureOf(quantity, () => '')
+  if (grams !== undefined || unit === '' || unit === '%') return grams
   const known = larder.find(ingredient)
   const one = known && gramsPerMeasure(known, unit as Measure)
-  return one === undefined ? undefined : one * read.value
+  return one === undefined ? undefined : one * value
 }
 
-/** What lines weigh together, where all of them can be weighed. */
-function gramsOf(lines: readonly LineDraft[], larder: Larder): number | undefined {
-  const weights = lines.map(line => gramsOfLine(line, larder))
-  return weights.reduce<number | undefined>(
-    (sum, grams) => (sum === undefined || grams === undefined ? undefined : sum + grams),
-    0,
-  )
+/** What is known of an earlier stage, asked once. */
+interface Known {
+  readonly words: readonly string[] // of its name, that say what kind it is
+  whole?: { readonly grams: number | undefined } | undefined // of all its lines, where asked; none where one cannot be weighed
+  taken: number | undefined // grams of it by other lines, likewise
+  isTaken: boolean
 }
 
-/** What lines took of each stage, as they were read. */
-type Takings = Map<StageDraft, LineDraft[]>
+const sumOf = (all: readonly (number | undefined)[]): number | undefined =>
+  all.reduce((sum, one) => (sum === undefined || one === undefined ? undefined : sum + one), 0)
 
-/** The amount of a share of a stage, and what is said of it. */
-function shareOfStage(
-  share: number | 'rest',
-  source: StageDraft,
-  taken: readonly LineDraft[],
-  larder: Larder,
-): { amount: string; said: string } | undefined {
-  const all = gramsOf(source.lines, larder)
-  const others = share === 'rest' ? gramsOf(taken, larder) : 0
-  if (all === undefined || others === undefined) return undefined
-  const grams = share === 'rest' ? all - others : all * share
-  if (grams <= 0) return undefined
-  const inGrams = (value: number): string => `${numberText(Number(value.toFixed(2)))} g`
-  const amount = inGrams(grams)
-  const lines = `its lines add to ${inGrams(all)}`
-  if (grams === all) return { amount, said: `All of ${source.name} was taken: ${lines}.` }
-  if (share === 'rest')
-    return {
-      amount,
-      said: `The rest of ${source.name} was taken: ${lines}, ${inGrams(others)} of it taken before.`,
+/** Names lines after the earlier stages they take, and says how much where the text does not. */
+export class Takings {
+  readonly #known = new Map<StageDraft, Known>()
+
+  constructor(
+    readonly stages: readonly StageDraft[],
+    readonly larder: Larder,
+  ) {}
+
+  takeAll(): void {
+    // the rest of a stage is what all other lines left of it
+    for (const isRest of [false, true]) {
+      this.stages.forEach((stage, at) => {
+        const earlier = this.stages.slice(Math.max(0, at - mostEarlier), at)
+        for (const line of stage.lines) {
+          if ((line.share === 'rest') !== isRest) continue
+          const source = earlier.length > 0 ? this.#sourceOf(line, earlier) : undefined
+          if (source) this.#refer(line, source)
+          else seed(line, stage)
+        }
+      })
+      for (const known of this.#known.values()) known.whole = undefined
     }
-  return {
-    amount,
-    said: `${numberText(Number((share * 100).toFixed(1)))} % of ${source.name} was taken: ${lines}.`,
+    this.#takeUnnamed()
+  }
+
+  #gramsOf(stage: StageDraft): number | undefined {
+    const known = this.#of(stage)
+    known.whole ??= { grams: sumOf(stage.lines.map(line => gramsOfLine(line, this.larder))) }
+    return known.whole.grams
+  }
+
+  #of(stage: StageDraft): Known {
+    const known = this.#known.get(stage)
+    if (known) return known
+    const made = {
+      words: earlierStageWords(stage.name),
+      taken: 0,
+      isTaken: false,
+    }
+    this.#known.set(stage, made)
+    return made
+  }
+
+  /** The earlier stage that a line takes, by what speaks for it. */
+  #sourceOf(line: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
+    const { ingredient, share, note } = line
+    const words = earlierStageWords(ingredient)
+    const kind = kindOf(tokensOf(ingredient))
+    const sharing = earlier.filter(stage => this.#of(stage).words.some(word => words.includes(word)))
+    const alike = earlier.filter(stage => kind !== undefined && stage.kind === kind)
+    const isAbove = tokensOf(`${ingredient} ${note}`).some(t => kitchen.above.has(t.key))
+    let best: { stage: StageDraft; score: number } | undefined
+    for (const stage of earlier) {
+      const isAlike = alike.length === 1 && alike[0] === stage
+      const evidence: readonly (readonly [score: number, holds: boolean])[] = [
+        [10, nameKey(stage.name) === nameKey(ingredient)],
+        [6, sharing.length === 1 && sharing[0] === stage], // a word of its kind, as no other
+        [3, isAlike], // its kind, as no other
+        [2.5, isAlike && isNear(gramsOfLine(line, this.larder), this.#gramsOf(stage))],
+        [2, share !== undefined],
+        [2, isAbove],
+      ]
+      const score = evidence.reduce((sum, [score, holds]) => sum + (holds ? score : 0), 0)
+      if (score >= enough && (!best || score > best.score)) best = { stage, score }
+    }
+    return best?.stage
+  }
+
+  /** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
+  #refer(line: LineDraft, source: StageDraft): void {
+    const { ingredient, guesses } = line
+    const known = this.#of(source)
+    const besides = tokensOf(ingredient)
+      .filter(
+        t =>
+          t.kind === 'word' &&
+          !kitchen.whole.has(t.key) &&
+          !earlierStageWords(t.text).some(word => known.words.includes(word)),
+      )
+      .map(t => t.text)
+    line.ingredient = source.name
+    if (nameKey(ingredient) !== nameKey(source.name) && besides.length > 0)
+      line.note = [besides.join(' '), line.note].filter(Boolean).join(', ')
+    const share = line.share ?? (guesses.length === 0 ? 1 : undefined)
+    if (line.amount === '' && share !== undefined) this.#takeShare(line, share, source)
+    known.isTaken = true
+    known.taken = sumOf([known.taken, gramsOfLine(line, this.larder)])
+  }
+
+  #takeShare(line: LineDraft, share: number | 'rest', source: StageDraft): void {
+    const grams = this.#gramsOf(source)
+    const before = share === 'rest' ? this.#of(source).taken : 0
+    if (grams === undefined || before === undefined) return
+    const takes = share === 'rest' ? grams - before : grams * share
+    if (takes <= 0) return
+    line.amount = `${numberText(Number(takes.toFixed(2)))} g`
+    line.guesses.push({ code: 'taken', share, stage: source.name, grams, before })
+  }
+
+  /** What is made for the dough goes into it, though no line of the text says so. */
+  #takeUnnamed(): void {
+    const final = this.stages.at(-1)
+    if (!final || (final.kind !== 'dough' && final.kind !== undefined)) return
+    const unnamed = this.stages.flatMap(stage => {
+      const { kind, heading, name: ingredient } = stage
+      const isForDough = kind === 'ferments' || kind === 'soaks'
+      if (stage === final || !heading || !isForDough || this.#of(stage).isTaken) return []
+      const { row, source } = heading
+      const found = { ingredient, known: false, amount: '', note: '', guesses: [], said: [], source }
+      const line = draftOf(found, row, source)
+      line.guesses.push({ code: 'takenByNoLine', stage: ingredient, into: final.name })
+      this.#takeShare(line, 1, stage)
+      return [line]
+    })
+    final.lines.unshift(...unnamed)
   }
 }
 
-/** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
-function refer(line: LineDraft, source: StageDraft, takings: Takings, larder: Larder): void {
-  const written = line.ingredient
-  line.ingredient = source.name
-  const besides = tokensOf(written)
-    .filter(t => t.kind === 'word' && !only.has(t.key) && !kindWordsOf(source.name).includes(t.key))
-    .map(t => t.text)
-  if (nameKey(written) !== nameKey(source.name) && besides.length > 0)
-    line.note = [besides.join(' '), line.note].filter(Boolean).join(', ')
-  const taken = takings.get(source) ?? []
-  takings.set(source, [...taken, line])
-  const share = line.share ?? (line.guesses.length === 0 ? 1 : undefined)
-  if (line.amount !== '' || share === undefined) return
-  const found = shareOfStage(share, source, taken, larder)
-  if (!found) return
-  line.amount = found.amount
-  line.guesses.push(found.said)
-}
+const isNear = (grams: number | undefined, whole: number | undefined): boolean =>
+  grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * nearly
 
 /** A stage is not made of itself: what bears its name in it is the starter it is built from. */
-function seed(line: LineDraft, stage: StageDraft): void {
-  const ofItself = nameKey(line.ingredient) === nameKey(stage.name)
-  const levain =
-    !line.known && kindWordsOf(line.ingredient).some(word => ['levain', 'leaven', 'chef'].includes(word))
-  if (stage.kind !== 'ferments' || !(ofItself || levain)) return
-  const starter = nameKey(stage.name) === 'ripe starter' ? 'Sourdough starter' : 'Ripe starter'
-  line.guesses.push(`“${line.ingredient}” within ${stage.name} was taken as ${starter}, at 100 %.`)
-  line.note = [line.ingredient, line.note].filter(Boolean).join(', ')
-  line.ingredient = starter
+function seed(line: LineDraft, { name, kind }: StageDraft): void {
+  const { ingredient: written, known, note } = line
+  const isItself = nameKey(written) === nameKey(name)
+  const isLevain = !known && earlierStageWords(written).some(word => /^(?:levain|leaven|chef)$/.test(word))
+  if (kind !== 'ferments' || !(isItself || isLevain)) return
+  const as = nameKey(name) === 'ripe starter' ? 'Sourdough starter' : 'Ripe starter'
+  line.guesses.push({ code: 'starterWithin', written, stage: name, as })
+  line.note = [written, note].filter(Boolean).join(', ')
+  line.ingredient = as
 }
 
-/** Names lines after the stages they take, and asks for amounts that are missing. */
-export function settleLines(stages: readonly StageDraft[], larder: Larder): void {
-  const takings: Takings = new Map()
-  const settle = (line: LineDraft, stage: StageDraft, at: number): void => {
-    const earlier = stages.slice(Math.max(0, at - 40), at)
-    const source = earlier.length > 0 ? sourceOf(line, earlier) : undefined
-    if (source) refer(line, source, takings, larder)
-    else seed(line, stage)
-    if (line.amount === '' && line.guesses.length === 0)
-      line.guesses.push(`No amount is given for ${line.ingredient}: type one.`)
-    if (/^(levure|yeast|dry yeast|levure s[eè]che)$/i.test(line.ingredient) && !line.known)
-      line.guesses.push('Fresh, active dry and instant yeast differ: say which it is.')
-  }
-  // the rest of a stage is what all other lines left of it
-  for (const rests of [false, true])
-    stages.forEach((stage, at) => {
-      for (const line of stage.lines) if ((line.share === 'rest') === rests) settle(line, stage, at)
-    })
-}
-
+const anyYeast = /^(levure|yeast|dry yeast|levure s[eè]che)$/i
 const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|coconut|coco|nut)(?!\p{L})/iu
 
-/** What ingredients unknown to the larder count as, by their names; each a guess to be confirmed. */
-export function meaningsOf(stages: readonly StageDraft[], larder: Larder): Meaning[] {
+/** Asks for what is missing in lines, and gives what those unknown to the larder count as, by their names. */
+export function asked(stages: readonly StageDraft[], larder: Larder): Meaning[] {
   const meanings = new Map<string, Meaning>()
   const names = new Set(stages.map(stage => nameKey(stage.name)))
-  for (const line of stages.flatMap(stage => stage.lines)) {
-    const { ingredient } = line
+  for (const { ingredient, amount, known, guesses } of stages.flatMap(stage => stage.lines)) {
+    if (amount === '' && guesses.length === 0) guesses.push({ code: 'noAmount', ingredient })
+    if (anyYeast.test(ingredient) && !known) guesses.push({ code: 'whichYeast' })
     const key = nameKey(ingredient)
-    if (names.has(key) || larder.find(ingredient) || mixture.test(ingredient)) continue
-    const kind = guessCountsAs(ingredient)
+    const isKnown = names.has(key) || larder.find(ingredient) !== undefined || mixture.test(ingredient)
+    const kind = isKnown ? undefined : guessCountsAs(ingredient)
     if (!kind || kind === 'other') continue
-    const countsAs: CountsAs = kind === 'starter' ? { kind, hydration: 1 } : { kind }
-    const words = kind === 'starter' ? 'a starter at 100 %' : kind
-    line.guesses.push(`${ingredient} is not in the larder: it was taken to count as ${words}.`)
+    guesses.push({ code: 'countsAs', ingredient, kind })
+    const countsAs = kind === 'starter' ? { kind, hydration: 1 } : { kind }
     if (!meanings.has(key)) meanings.set(key, { ingredient, countsAs })
   }
   return [...meanings.values()]

@@ -1,4 +1,5 @@
-import { gramsPerMeasure, type Measure } from '../../dough/amounts/measures.js'
+import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import type { Measure } from '../../dough/amounts/units.js'
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'

@@ -1,7 +1,7 @@
-/** A piece of a row of recipe text; `at` and `end` are offsets into that row. */
+/** A piece of a row of text; `at` and `end` are offsets into that row. */
 export interface Token {
   readonly kind: 'number' | 'fraction' | 'word' | 'mark'
-  readonly text: string // as written
+  readonly text: string // as written, but for digits of other scripts, which are 0–9
   readonly low: string // lower case, NFC
   readonly key: string // lower case without accents, for looking words up
   readonly at: number
@@ -10,36 +10,54 @@ export interface Token {
   readonly wide: boolean // … a tab, or three spaces and more: another column
 }
 
-const number = /\.?\d+(?:[.,]\d+)*/y
+const number = /[.,]?\d+(?:[.,]\d+)*(?:[eE][+-]?\d{1,3}(?![\p{L}\d]))?/uy
 const fraction = /[¼-¾⅐-⅞]/
 const word = /\p{L}[\p{L}\p{M}\d]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
 const letters = /\p{L}[\p{L}\p{M}]*(?:-\p{L}[\p{L}\p{M}]*)*/uy
-const nothing = /^[\s\p{M}]$/u // between tokens; marks that go with no letter are passed over
+const nothing = /^[\s\p{M}\u200b\u200e\u200f\u061c]$/u // between tokens; marks that go with no letter are passed over
 
 /** Before a hyphen these are numbers of their own: `demi-litre`, `half-teaspoon`. */
 const halves = /^(demie?|half|quart|quarter|(?:one|two|three)(?=-(?:hal|quarter|third|eighth)))-/i
 /** French words of one letter that an apostrophe ties to the next: `d’eau`. */
 const apostrophes = new Set(["'", '’', '‘', '´'])
 
-/** `.25 oz`: a decimal number without its nought. */
+/** `.25 oz`, `,25 oz`: a decimal number without its nought. */
 const isBareDecimal = (row: string, at: number): boolean =>
-  row[at] === '.' && /\d/.test(row[at + 1] ?? '') && (at === 0 || /[\s(]/.test(row[at - 1]!))
+  (row[at] === '.' || row[at] === ',') &&
+  /\d/.test(row[at + 1] ?? '') &&
+  (at === 0 || (row[at] === '.' && /[\s(~≈]/.test(row[at - 1]!)))
 
 const isPlain = (text: string): boolean => /^[ -~]*$/.test(text)
 
-const fold = (text: string): string =>
-  text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('œ', 'oe')
+/** A word as it is looked up: lower case, without accents. */
+export const folded = (text: string): string =>
+  isPlain(text)
+    ? text.toLowerCase()
+    : text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('œ', 'oe').replaceAll('ß', 'ss')
+
+const zeros = Array.from('٠۰०০０', zero => zero.charCodeAt(0))
+/** Arabic and other digits and full-width signs, as the rest of the world's keyboards have them; as long as it was. */
+export const withPlainDigits = (text: string): string =>
+  isPlain(text)
+    ? text
+    : text
+        .replace(/[٠-٩۰-۹०-९০-৯０-９]/g, digit => {
+          const code = digit.charCodeAt(0)
+          return String(code - zeros.find(zero => code >= zero && code <= zero + 9)!)
+        })
+        .replace(/[％٪]/g, '%')
+        .replace(/[٫．]/g, '.')
+        .replaceAll('−', '-')
 
 function tokenOf(kind: Token['kind'], row: string, before: number, at: number, end: number): Token {
   const text = row.slice(at, end)
-  const plain = isPlain(text)
-  const low = plain ? text.toLowerCase() : text.normalize('NFC').toLowerCase()
+  const low = isPlain(text) ? text.toLowerCase() : text.normalize('NFC').toLowerCase()
   const space = at === before ? '' : row.slice(before, at)
   return {
     kind,
     text,
     low,
-    key: plain ? low : fold(text),
+    key: folded(text),
     at,
     end,
     gap: space !== '',
@@ -53,7 +71,8 @@ const endOf = (pattern: RegExp, row: string, at: number): number => {
 }
 
 /** The words, numbers and marks of a row, from left to right. */
-export function tokensOf(row: string): Token[] {
+export function tokensOf(written: string): Token[] {
+  const row = withPlainDigits(written)
   const tokens: Token[] = []
   let before = 0
   const add = (kind: Token['kind'], at: number, end: number): number => {
@@ -92,14 +111,3 @@ export const isApostrophe = (token: Token | undefined): boolean =>
 
 /** Does this token follow the one before it without a space? */
 export const isGlued = (token: Token | undefined): boolean => token !== undefined && !token.gap
-
-/** Where the parenthesis opened at `open` closes, or the end when it never does. */
-export function closingOf(tokens: readonly Token[], open: number, to: number): number {
-  let depth = 0
-  for (let i = open; i < to; i++) {
-    const { text } = tokens[i]!
-    if (text === '(' || text === '[') depth++
-    else if ((text === ')' || text === ']') && --depth === 0) return i
-  }
-  return to
-}

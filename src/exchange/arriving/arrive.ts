@@ -1,0 +1,64 @@
+import type { Formula, Problem } from '../../dough/document/formula.js'
+import { type Larder, larderOf } from '../../dough/document/larder.js'
+import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Watch } from '../tables/index.js'
+import { arrivalFrom } from './arrival-source.js'
+import type { Arrival, Arrived, Way } from './arriving.js'
+import type { RememberedColumns } from './remembered-columns.js'
+import type { ArrivedRow } from './rows.js'
+import { arrivingProblem } from './words.js'
+
+/** How a text is to be read. What is left out is worked out. */
+export interface ArriveOptions extends Way {
+  readonly larder?: Larder // whose names are known; left out: the usual one
+  readonly remembered?: RememberedColumns // what was said of tables with the same headings before
+  readonly watch?: Watch // told how far it is
+  readonly earlier?: Arrivals // what the same text came to before, to be read in another way: what it is is not worked out again
+}
+
+/** What a pasted or dropped text came to; nothing of it is kept anywhere yet. */
+export interface Arrivals {
+  readonly formulas: readonly Formula[] // as they would be put on the shelf; none where the text is refused
+  readonly rows: readonly ArrivedRow[] // the lines of those formulas, each beside the text it was read from
+  readonly problems: readonly Problem[] // what was not understood, by code, place and sentence; a refused text is one error
+  readonly arrived: Arrived // what the text is, and what screens show of it: columns, totals, what no line was made of
+  readonly remark?: string // on the file's encoding, in a sentence
+}
+
+const usual = larderOf(usualLarder)
+/** What was worked out of a text, for reading it in another way. */
+const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly remark?: string }>()
+
+/**
+ * Reads a text that was pasted, or the bytes of a file that was dropped, as the page does: formulas that Tarebook wrote
+ * (CSV, plain text, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where that is known.
+ * Numbers are read whichever decimal sign they have; every line says what was guessed. Never throws. Needs no browser.
+ */
+export function arrive(source: string | Uint8Array, options: ArriveOptions = {}): Arrivals {
+  const { larder = usual, remembered = {}, watch, earlier, as, mapping } = options
+  const from =
+    (earlier && arrivals.get(earlier)) ??
+    arrivalFrom(typeof source === 'string' ? { text: source } : { bytes: source }, larder, remembered)
+  if ('refusal' in from) return refused(from.refusal)
+  const way: Way = { ...(as ? { as } : {}), ...(mapping ? { mapping } : {}) }
+  const arrived = from.arrival.read(way, watch)
+  const came: Arrivals =
+    arrived.as === 'refused'
+      ? refused(arrived.why)
+      : {
+          formulas: arrived.as === 'workbook' ? (arrived.workbook?.formulas ?? []) : arrived.formulas,
+          rows: from.arrival.rows(),
+          problems: arrived.problems,
+          arrived,
+          ...(from.remark === undefined ? {} : { remark: from.remark }),
+        }
+  arrivals.set(came, from)
+  return came
+}
+
+const refused = (why: string): Arrivals => ({
+  formulas: [],
+  rows: [],
+  problems: [{ ...arrivingProblem({ code: 'notRead', sentence: why }), where: {}, severity: 'error' }],
+  arrived: { as: 'refused', why },
+})

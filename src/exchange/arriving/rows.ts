@@ -1,0 +1,62 @@
+import type { Formula } from '../../dough/document/formula.js'
+import type { Worded } from '../../engine/index.js'
+import type { RecipeLine } from '../recipe/index.js'
+import type { ForeignTable, RowRead } from '../tables/index.js'
+import { arrivingProblem } from './words.js'
+
+/** A line that was read, beside what it was read from. */
+export interface ArrivedRow {
+  readonly text: string // as it stands in what arrived: a row of a table with its cells parted by tabs; of Tarebook's own files the amount and the ingredient
+  readonly ingredient: string
+  readonly amount: string // as a line keeps it: decimal point, with its unit; '' where it has to be asked for
+  readonly stage: string // the stage its line stands in, by name
+  readonly guesses: readonly Reason[] // what was guessed or is to be asked, to be confirmed
+}
+
+/** Why something was read as it was: by code and figures, with its sentence. */
+export type Reason = Worded
+
+/** A sentence of a reader as what it told. */
+const told = (sentence: string): Reason => arrivingProblem({ code: 'readSo', sentence })
+
+/** The lines of formulas that Tarebook wrote. */
+export const ownRows = (formulas: readonly Formula[]): ArrivedRow[] =>
+  formulas.flatMap(({ stages }) =>
+    stages.flatMap(stage =>
+      stage.lines.map(({ ingredient, amount, source }) => ({
+        text: source ?? `${amount} ${ingredient}`.trim(),
+        ingredient,
+        amount,
+        stage: stage.name,
+        guesses: [],
+      })),
+    ),
+  )
+
+/** The lines of a recipe. */
+export function recipeRows(formula: Formula, lines: readonly RecipeLine[]): ArrivedRow[] {
+  const stages = new Map(formula.stages.flatMap(({ name, lines: of }) => of.map(line => [line.id, name])))
+  return lines.map(({ lineId, source, ingredient, amount, guesses }) => ({
+    text: source,
+    ingredient,
+    amount,
+    stage: stages.get(lineId) ?? '',
+    guesses: guesses.map(told),
+  }))
+}
+
+/** The rows of a table that became lines. */
+export const tableRows = (table: ForeignTable, rows: readonly RowRead[]): ArrivedRow[] =>
+  rows.flatMap(({ became, ingredient = '', amount = '', stage = '', why }, at) =>
+    became === 'line'
+      ? [
+          {
+            text: (table.rows[at]?.cells ?? []).join('\t'),
+            ingredient,
+            amount,
+            stage,
+            guesses: why ? [told(why)] : [],
+          },
+        ]
+      : [],
+  )

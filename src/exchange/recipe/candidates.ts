@@ -1,0 +1,243 @@
+import { nameKey } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { namesBread } from '../values/stage-kinds.js'
+import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
+import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
+import { kitchen } from './kitchen-words.js'
+import { foundIn, inProse } from './pieces.js'
+import type { Row } from './row.js'
+import type { Found, Part } from './segment.js'
+
+/** What a row may be. */
+export type Kind =
+  | 'title'
+  | 'stage'
+  | 'list' // the heading of one
+  | 'method' // … of the steps
+  | 'remarks' // … of notes
+  | 'line'
+  | 'amount' // of the name on the row beside it
+  | 'step'
+  | 'note'
+  | 'fact' // of the whole: a yield, a total, a time
+  | 'unknown'
+
+/** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
+const weights = {
+  'first row': 4,
+  'marked as a heading': 7,
+  'opens as a heading': 7,
+  short: 2,
+  'names a kind of stage': 1,
+  'names a bread': 6,
+  'names what is in it': -4,
+  'below a blank row': 1,
+  'above a blank row': 1,
+  'named by a line below': 4,
+  'name of an ingredient': -3.5,
+  'says how much': -2,
+  'unlike the row below': 3,
+  'heading of a part': 7,
+  'a time first': 5,
+  'a verb first': 5,
+  'several sentences': 5,
+  'opens like a sentence': 5,
+  'long, with a verb': 5,
+  long: 1,
+  'a fact with its figure': 6,
+  'asks for ingredients': 9,
+  'names its stage': 8,
+  'amounts of ingredients': 4,
+  'ingredients the larder knows': 3,
+  'an ingredient in a list': 3,
+  'as much as is wished': 3,
+  'takes an earlier stage': 6.5,
+  'ingredients in a sentence': 1,
+  'only an amount': 0.2,
+  'only what is done to it': 3.5,
+  'a name beside lines': 1,
+  'a remark among remarks': 0.5,
+} as const
+export type Evidence = keyof typeof weights
+
+/** One reading of a row, with what speaks for it. */
+export interface Candidate {
+  readonly kind: Kind
+  readonly score: number
+  readonly reasons: readonly Evidence[]
+  readonly stage?: StageHeading // that a heading opens
+  readonly parts?: readonly Part[] // the ingredients of a line
+  readonly inSentence?: true
+  readonly needs?: 'lines below' | 'a line above' | 'a neighbour' | 'a remark above' // else it is none
+}
+
+export const candidate = (
+  kind: Kind,
+  reasons: readonly Evidence[],
+  more: Omit<Candidate, 'kind' | 'score' | 'reasons'> = {},
+): Candidate => ({ ...more, kind, reasons, score: reasons.reduce((sum, r) => sum + weights[r], 0) })
+
+const leastToTell = 5 // the score of what tells something so plainly that it is no line
+
+const only = (...pairs: readonly (readonly [Evidence, boolean])[]): Evidence[] =>
+  pairs.filter(([, holds]) => holds).map(([evidence]) => evidence)
+
+const bestOf = (all: readonly Candidate[]): Candidate => all.reduce((a, b) => (b.score > a.score ? b : a))
+
+/** Does the amount stand before the name, behind it, or is there none? */
+const shapeOf = ({ quantities: [first] }: Row): string =>
+  first ? (first.from === 0 ? 'first' : 'behind') : 'none'
+
+/** What speaks for a heading and for no title. */
+const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
+
+/** An ingredient of which only the name is written. */
+const named = (ingredient: string, { text: source }: Row): readonly Part[] => [
+  { found: [{ ingredient, known: false, amount: '', note: '', guesses: [], said: [], source }] },
+]
+
+/** A name without an amount, that one on the row beside it may be of. */
+export function nameAlone({ kind, parts }: Candidate): Found | undefined {
+  const [part, ...others] = parts ?? []
+  const [found, ...more] = part?.found ?? []
+  const isOne = kind === 'line' && found && others.length + more.length === 0
+  return isOne && found.amount === '' && found.share === undefined ? found : undefined
+}
+
+/** Makes the candidates of each row of a text, from the first to the last. */
+export class Candidates {
+  #isList = false // amounts of ingredients were met, outside sentences
+  readonly #stages = new Set<string>() // that headings name
+
+  /** `rows` with text; `apart` says which of them have blank rows above. */
+  constructor(
+    readonly larder: Larder,
+    readonly rows: readonly Row[],
+    readonly apart: readonly boolean[],
+  ) {}
+
+  all(): (readonly Candidate[])[] {
+    return this.rows.map((row, at) => this.#of(row, at))
+  }
+
+  #of(row: Row, at: number): readonly Candidate[] {
+    const tellings = this.#tellings(row)
+    const isTold = tellings.some(({ score }) => score >= leastToTell)
+    const lines = this.#lines(row, at, isTold)
+    const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
+    const heads = this.#headings(row, at, isName)
+    if (heads.some(({ kind }) => kind === 'list' || kind === 'method')) return heads
+    const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
+    const all = [...plain, ...this.#prose(row, plain)]
+    const best = bestOf(all)
+    this.#isList ||=
+      !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
+    return all
+  }
+
+  #headings(row: Row, at: number, isName: boolean): Candidate[] {
+    const isFirst = at === 0
+    const heading = headingOf(row)
+    if (heading && heading.opens !== 'stage')
+      return [candidate(heading.opens, [heading.sure ? 'heading of a part' : 'short'])]
+    if (!heading) {
+      const stage = { name: nameIn(row), kind: undefined, remark: '' }
+      return isFirst && isShortName(row) && !isName ? [candidate('title', ['first row'], { stage })] : []
+    }
+    const { stage, sure } = heading
+    const { kind, name } = stage
+    const evidence = this.#evidence(row, at, heading, isName)
+    const candidates: Candidate[] = []
+    if (sure || kind || this.apart[at]) {
+      const isOpen = sure && !(isFirst && row.colon)
+      candidates.push(candidate('stage', evidence, { stage, ...(isOpen ? {} : { needs: 'lines below' }) }))
+    }
+    if (isFirst) {
+      const title = evidence.filter(
+        one => !ofHeadings.has(one) && (one !== 'marked as a heading' || row.marked),
+      )
+      if (kind) title.push('names what is in it')
+      if (kind && namesBread(row.words.map(t => t.key)) && !title.includes('says how much'))
+        title.push('names a bread')
+      candidates.push(candidate('title', ['first row', ...title], { stage }))
+    }
+    this.#stages.add(nameKey(name))
+    return candidates
+  }
+
+  /** What speaks for and against a heading, whatever it opens. */
+  #evidence(row: Row, at: number, { stage, sure }: Heading, isName: boolean) {
+    const below = this.rows[at + 1]
+    const isMarked = row.marked || row.colon
+    const amounts = row.quantities.some(q => q.terms[0].unit || row.depths[q.from] === 0)
+    return only(
+      ['marked as a heading', isMarked],
+      ['opens as a heading', sure && !isMarked],
+      ['short', !sure],
+      ['names a kind of stage', stage.kind !== undefined],
+      ['below a blank row', this.apart[at]!],
+      ['above a blank row', this.apart[at + 1] === true && !amounts],
+      ['name of an ingredient', isName && stage.kind === undefined && !sure],
+      ['says how much', amounts && !sure],
+      ['unlike the row below', amounts && below !== undefined && shapeOf(row) !== shapeOf(below)],
+    )
+  }
+
+  /** A row that plainly tells something is a line only where it opens as a list. */
+  #lines(row: Row, at: number, isTold: boolean): Candidate[] {
+    const { larder } = this
+    const { words, bulleted, when, quantities } = row
+    const start = opensWith(row, kitchen.listStarts) // `You need …`
+    if (start !== undefined && quantities.some(q => q.terms[0].unit)) {
+      const found = foundIn(row, larder, start)
+      if (found.length > 0) return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
+    }
+    const inline = inlineStage(row)
+    if (inline && !isOrder(row, inline.from)) {
+      const found = foundIn(row, larder, inline.from)
+      const parts = [{ found, stage: inline.stage }]
+      if (found.length > 1) return [candidate('line', ['names its stage'], { parts })]
+    }
+    if (isTold) return []
+    const found = foundIn(row, larder)
+    const isOne = found.length === 1
+    const [reason] = only(
+      ['amounts of ingredients', found.some(f => f.amount || f.share !== undefined || f.guesses.length > 0)],
+      ['ingredients the larder knows', found.length > 0 && found.every(f => f.known)],
+      ['an ingredient in a list', isOne && bulleted && words.length <= 8 && when === undefined],
+      ['as much as is wished', isOne && isWished(row)],
+    )
+    if (reason) return [candidate('line', [reason], { parts: [{ found }] })]
+    if (found.length === 0 && quantities[0]?.from === 0) return [candidate('amount', ['only an amount'])]
+    if (!isShortName(row)) return []
+    // a row among lines that names a stage read before takes that one
+    const name = nameIn(row)
+    const isDefinite = kitchen.definite.has(words[0]!.key) && !this.apart[at]
+    return this.#stages.has(nameKey(name)) || isDefinite
+      ? [candidate('line', ['takes an earlier stage'], { parts: named(name, row), needs: 'a line above' })]
+      : [candidate('line', ['a name beside lines'], { parts: named(name, row), needs: 'a neighbour' })]
+  }
+
+  /** The ingredients of sentences, before any list of them. */
+  #prose(row: Row, plain: readonly Candidate[]): Candidate[] {
+    const { kind, reasons } = bestOf(plain)
+    if (this.#isList || (kind !== 'step' && kind !== 'note')) return []
+    const parts = inProse(row, this.larder)
+    if (parts.every(({ found }) => found.length === 0)) return []
+    return [candidate('line', [...reasons, 'ingredients in a sentence'], { parts, inSentence: true })]
+  }
+
+  /** What a row tells, where it is no line: a fact, a step, a remark. */
+  #tellings(row: Row): Candidate[] {
+    const told: Candidate[] = []
+    if (isFact(row)) told.push(candidate('fact', ['a fact with its figure']))
+    if (isAside(row)) told.push(candidate('note', ['only what is done to it']))
+    const sentence = only(...ofSentence(row), ['long', row.words.length > 5])
+    if (sentence.length === 0) {
+      const needs = row.when === undefined ? { needs: 'a remark above' as const } : {}
+      return [...told, candidate('note', ['a remark among remarks'], needs)]
+    }
+    const does = row.hasNoAmount || row.numbered || row.words.some(t => kitchen.verbs.has(t.key))
+    return [...told, candidate(does ? 'step' : 'note', sentence)]
+  }
+}

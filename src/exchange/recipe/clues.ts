@@ -1,0 +1,99 @@
+import { isBread, kindOfWord } from '../values/stage-kinds.js'
+import { kitchen, uses } from './kitchen-words.js'
+import { bare, isState, joined, purposeIn } from './names.js'
+import { sentencesOf } from './pieces.js'
+import type { Row } from './row.js'
+
+const mostWordsOfPhrase = 4
+const mostWordsOfName = 5 // of a row that names something and says no more
+
+/** The longest phrase of a set that the row opens with: the token after it. */
+export function opensWith(row: Row, phrases: ReadonlySet<string>): number | undefined {
+  const words: string[] = []
+  let after: number | undefined
+  for (let i = 0; i < row.tokens.length && words.length < mostWordsOfPhrase; i++) {
+    const token = row.tokens[i]!
+    if (token.kind === 'word') words.push(token.key)
+    else if (token.text !== "'" && token.text !== '’') break
+    if (phrases.has(words.join(' '))) after = i + 1
+  }
+  return after
+}
+
+/** `Serves 4`, `Total: 1,921 g`, `Bake: 40 min`, `Pour un kilo de pain`: a fact with its number. */
+export function isFact(row: Row): boolean {
+  const { tokens, words, quantities, hasNoAmount } = row
+  const after = opensWith(row, kitchen.factStarts)
+  if (after === undefined) return false
+  const next = tokens[after]
+  const first = words[0]!.key
+  if (first === 'pour' || first === 'for') {
+    const isYield = words.length <= 6 && words.some(t => isBread(t.key) || kindOfWord(t.key) === 'dough')
+    return quantities[0] ? isYield && quantities[0].from <= after : hasNoAmount
+  }
+  if (first === 'rest' || first === 'proof') return next?.text === ':' || next?.kind === 'number'
+  return (
+    next?.kind !== 'word' ||
+    kitchen.factGoesOn.has(next.key) ||
+    /^(total|yield|serves|makes|rendement)/.test(first)
+  )
+}
+
+/** `Pour la pâte` is no order, though `pour` is a verb in English. */
+function opensWithVerb({ words, tokens }: Row): boolean {
+  const [first, next] = words
+  if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
+  const key = next?.key ?? ''
+  return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
+}
+
+/** What speaks for an instruction, or a sentence about the bread. */
+export function ofSentence(row: Row) {
+  const { words, tokens, quantities, when } = row
+  const timeFirst = when === 0 && !quantities.some(q => q.terms[0].unit)
+  const amountFirst = quantities[0]?.from === 0
+  const isText = words.length > 0 && !(amountFirst && tokens[0]!.kind === 'number')
+  const isLong = isText && words.length >= 5 && !amountFirst
+  // `the rest of the levain` says nothing to do
+  const isInAmount = (i: number) => quantities.some(q => i >= q.from && i < q.to)
+  const hasVerb =
+    isLong && tokens.some((t, i) => t !== words[0] && kitchen.verbs.has(t.key) && !isInAmount(i))
+  return [
+    ['a time first', timeFirst],
+    ['a verb first', isText && opensWithVerb(row)],
+    ['several sentences', isLong && sentencesOf(row).length > 1],
+    [
+      'opens like a sentence',
+      isLong && kitchen.sentenceStarts.has(words[0]!.key) && (hasVerb || words.length > 8),
+    ],
+    ['long, with a verb', hasVerb && words.length >= 8],
+  ] as const
+}
+
+/** `cut into four pieces`, `to yield about 4 cups`, `sifted`: of the ingredient above. */
+export const isAside = (row: Row): boolean =>
+  isState(row.tokens) || (opensWith(row, kitchen.asides) !== undefined && row.tokens[1]?.text !== ':')
+
+/** Does an order follow at a token: `mix …`? */
+export function isOrder({ tokens }: Row, from: number): boolean {
+  const word = tokens.slice(from, from + 3).find(t => t.kind === 'word')
+  return word !== undefined && kitchen.verbs.has(word.key)
+}
+
+/** `salt to taste`, `oil for the tin`. */
+export const isWished = ({ words }: Row): boolean =>
+  words.some(
+    ({ key }, i) =>
+      i > 0 && (kitchen.asWished.has(key) || uses.has(key) || purposeIn(words.slice(i, i + 8)) !== undefined),
+  )
+
+/** The name of a row, marks and articles left out. */
+export const nameIn = (row: Row): string => joined(bare(row.tokens.slice(0, 40)))
+
+/** A few words that could name something, a bread or what goes into it. */
+export const isShortName = (row: Row): boolean =>
+  row.words.length > 0 &&
+  row.words.length <= mostWordsOfName &&
+  row.quantities.length === 0 &&
+  row.when === undefined &&
+  nameIn(row) !== ''

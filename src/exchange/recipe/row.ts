@@ -1,0 +1,105 @@
+import { type Portion, portionAt } from '../../dough/amounts/portions.js'
+import { quantityAt } from '../../dough/amounts/quantities.js'
+import type { Token } from '../../dough/amounts/text-tokens.js'
+import { printedTokens } from '../values/printed-tokens.js'
+import { namesEarlierStage } from '../values/stage-kinds.js'
+
+/** A row of recipe text, taken apart once. */
+export interface Row {
+  readonly text: string // exact
+  readonly tokens: readonly Token[] // without bullet, number and mark-up
+  readonly quantities: readonly Portion[] // from left to right, none over another
+  readonly starting: ReadonlyMap<number, Portion> // by the token where they start
+  readonly depths: readonly number[] // of parentheses, a token each
+  readonly words: readonly Token[]
+  readonly bulleted: boolean // a bullet, a box to tick
+  readonly numbered: boolean
+  readonly marked: boolean // as a heading: `## Dough`, `**Dough**`
+  readonly colon: boolean // at its end
+  readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
+  readonly when: number | undefined // the token where the first time or temperature starts
+}
+
+const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
+const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
+const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
+const endMarkUp = /[*_#=\s]+$/
+
+export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
+const isClosing = ({ text }: Token): boolean => text === ')' || text === ']'
+
+/** Where the parenthesis opened at `open` closes, or the end when it never does. */
+export function closingOf(tokens: readonly Token[], open: number, to: number): number {
+  let depth = 0
+  for (let i = open; i < to; i++) {
+    if (isOpening(tokens[i])) depth++
+    else if (isClosing(tokens[i]!) && --depth === 0) return i
+  }
+  return to
+}
+
+/** The text of tokens from, up to but not with, to. */
+export const textOf = (row: Row, from: number, to: number): string =>
+  from < to ? row.text.slice(row.tokens[from]!.at, row.tokens[to - 1]!.end) : ''
+
+/** The amounts of tokens, and the numbers that are none. */
+function amountsIn(tokens: readonly Token[]) {
+  const quantities: Portion[] = []
+  let hasNoAmount = false
+  let when: number | undefined
+  for (let i = 0; i < tokens.length; ) {
+    const found = portionAt(tokens, i, namesEarlierStage) ?? quantityAt(tokens, i)
+    let to = i + 1
+    if (found && 'terms' in found) {
+      quantities.push(found)
+      to = found.to
+    } else if (found) {
+      hasNoAmount = true
+      if (found.isWhen) when ??= i
+      to = found.noAmountTo
+    }
+    i = Math.max(to, i + 1)
+  }
+  return { quantities, hasNoAmount, when }
+}
+
+/** What is in a row, by one pass from left to right. */
+export function rowOf(text: string): Row {
+  const mark = markUp.exec(text)
+  const dot = mark ? null : bullet.exec(text)
+  const opening = (mark ?? dot)?.[0].length ?? 0
+  const count = number.exec(text.slice(opening, opening + 20))
+  const from = opening + (count?.[0].length ?? 0)
+  const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
+  // a table's rules part its columns as tabs do
+  const plain = ' '.repeat(from) + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  const tokens = printedTokens(plain)
+  const amounts = amountsIn(tokens)
+  return {
+    text,
+    tokens,
+    ...amounts,
+    starting: new Map(amounts.quantities.map(q => [q.from, q])),
+    depths: depthsOf(tokens),
+    words: tokens.filter(t => t.kind === 'word'),
+    bulleted: dot !== null && dot[0].trim() !== '',
+    numbered: count !== null,
+    marked: mark !== null,
+    colon: tokens.at(-1)?.text === ':',
+  }
+}
+
+/** How many parentheses each token stands in; one that is never closed is none. The brackets stand outside. */
+function depthsOf(tokens: readonly Token[]): number[] {
+  const open: number[] = []
+  const change = new Array<number>(tokens.length + 1).fill(0)
+  tokens.forEach((token, i) => {
+    if (isOpening(token)) open.push(i)
+    const from = isClosing(token) ? open.pop() : undefined
+    if (from === undefined) return
+    change[from + 1]! += 1
+    change[i]! -= 1
+  })
+  let depth = 0
+  return tokens.map((_, i) => (depth += change[i]!))
+}
