@@ -1,3 +1,4 @@
+import type { Day } from '../../../src/dough/document/day.js'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
 import type { Incoming, OnDifference } from '../../../src/exchange/index.js'
@@ -10,6 +11,8 @@ export interface RestoreWish {
 
 export const merging: RestoreWish = { way: 'merge', each: new Map() }
 
-/** What becomes of something that differs: formulas stand beside each other, the larder stays, until it is said otherwise. */
-export const decisionOf = (wanted: RestoreWish, { incoming }: Incoming<Formula | Ingredient>): OnDifference =>
-  wanted.each.get(incoming.id) ?? ('stages' in incoming ? 'beside' : 'keep')
+/** What becomes of something that differs: formulas and days stand beside each other, the larder stays, until it is said otherwise. */
+export const decisionOf = (
+  wanted: RestoreWish,
+  { incoming }: Incoming<Formula | Ingredient | Day>,
+): OnDifference => wanted.each.get(incoming.id) ?? ('countsAs' in incoming ? 'keep' : 'beside')

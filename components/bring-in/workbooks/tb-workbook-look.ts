@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import type { Day } from '../../../src/dough/document/day.js'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
 import type { Incoming, OnDifference, RestorePlan } from '../../../src/exchange/index.js'
@@ -11,6 +12,8 @@ import { workbookStyles } from './workbook-styles.js'
 
 const namesShown = 30
 const choicesShown = 60 // of things that differ; for the rest both are kept
+
+type Thing = Formula | Ingredient | Day
 
 /** What a workbook file would change here, and the choice what it shall. */
 export class TbWorkbookLook extends BaseElement {
@@ -54,37 +57,43 @@ export class TbWorkbookLook extends BaseElement {
   }
 
   #merging(): TemplateResult {
-    const { formulas, ingredients, name, later } = this.plan
+    const { formulas, ingredients, days, name, later } = this.plan
     return html`
-      ${named('New formulas, to be added', newOnes(formulas))}
+      ${named('New formulas, to be added', newOnes(formulas).map(nameOf))}
       ${this.#differing('Formulas that differ from yours', formulas, item => this.#formula(item))}
-      ${named('The same here and in the file', sameOnes(formulas))}
-      ${named('New in the larder', newOnes(ingredients))}
-      ${this.#differing('Of the larder, unlike yours', ingredients, item => this.#ingredient(item))}
-      ${named('Of the larder, the same', sameOnes(ingredients))}
+      ${named('The same here and in the file', sameOnes(formulas).map(nameOf))}
+      ${named('New in the larder', newOnes(ingredients).map(nameOf))}
+      ${this.#differing('Of the larder, unlike yours', ingredients, item => this.#choice(item, item.incoming.name))}
+      ${named('Of the larder, the same', sameOnes(ingredients).map(nameOf))}
+      ${named('Days, to be added', newOnes(days).map(dayName))}
+      ${this.#differing('Days that differ from yours', days, item => this.#choice(item, dayName(item.incoming)))}
+      ${named('Days, the same', sameOnes(days).map(dayName))}
       ${named('For a later Tarebook, kept as it is', later)}
       ${name?.current ? html`<p class="quiet">The workbook keeps its name, ${name.current}.</p>` : nothing}
     `
   }
 
   #replacing(): TemplateResult {
-    const { formulas, ingredients, missing, name, scaleDiffers } = this.plan
-    const changed = [...formulas, ...ingredients].filter(item => item.is === 'different')
+    const { formulas, ingredients, days, missing, name, scaleDiffers, leewayDiffers } = this.plan
+    const all: readonly Incoming<Thing>[] = [...formulas, ...ingredients, ...days]
+    const changed = all.filter(item => item.is === 'different')
+    const gone = [...missing.formulas, ...missing.ingredients, ...missing.days]
     return html`
-      ${named('Gone from here, not in the file', [...missing.formulas, ...missing.ingredients].map(nameOf), true)}
+      ${named('Gone from here, not in the file', gone.map(called), true)}
       ${named(
         'Changed to what the file says',
-        changed.map(item => nameOf(item.incoming)),
+        changed.map(item => called(item.incoming)),
         true,
       )}
-      ${named('New', [...newOnes(formulas), ...newOnes(ingredients)])}
-      ${named('The same', [...sameOnes(formulas), ...sameOnes(ingredients)])}
+      ${named('New', newOnes(all).map(called))}
+      ${named('The same', sameOnes(all).map(called))}
       ${name ? html`<p>The workbook is called ${name.incoming || 'nothing'}, no longer ${name.current || 'nothing'}.</p>` : nothing}
+      ${leewayDiffers ? html`<p>How far waits may move is taken from the file.</p>` : nothing}
       ${scaleDiffers ? html`<p>How your scale weighs is taken from the file.</p>` : nothing}
     `
   }
 
-  #differing<T extends Formula | Ingredient>(
+  #differing<T extends Thing>(
     heading: string,
     items: readonly Incoming<T>[],
     one: (item: Incoming<T>) => TemplateResult,
@@ -120,19 +129,14 @@ export class TbWorkbookLook extends BaseElement {
     </div>`
   }
 
-  #ingredient(item: Incoming<Ingredient>): TemplateResult {
+  #choice(item: Incoming<Ingredient | Day>, name: string): TemplateResult {
     return html`<div class="one">
-      <h4>${item.incoming.name}</h4>
+      <h4>${name}</h4>
       ${this.#decision(item, 'Keep both', 'Take the file’s', 'Keep mine')}
     </div>`
   }
 
-  #decision(
-    item: Incoming<Formula | Ingredient>,
-    both: string,
-    theirs: string,
-    mine: string,
-  ): TemplateResult {
+  #decision(item: Incoming<Thing>, both: string, theirs: string, mine: string): TemplateResult {
     const { id, name } = item.incoming
     const now = decisionOf(this.wanted, item)
     const radio = (then: OnDifference, words: string) => html`<label class="choice">
@@ -148,10 +152,13 @@ export class TbWorkbookLook extends BaseElement {
 }
 
 const nameOf = ({ name }: { readonly name: string }): string => name
-const newOnes = <T extends Formula | Ingredient>(items: readonly Incoming<T>[]) =>
-  items.filter(item => item.is === 'new').map(item => item.incoming.name)
-const sameOnes = <T extends Formula | Ingredient>(items: readonly Incoming<T>[]) =>
-  items.filter(item => item.is === 'same').map(item => item.incoming.name)
+/** `Saturday oven, 2026-12-05` */
+const dayName = ({ name, date }: Day): string => `${name}, ${date}`
+const called = (thing: Thing): string => ('breads' in thing ? dayName(thing) : thing.name)
+const newOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
+  items.filter(item => item.is === 'new').map(item => item.incoming)
+const sameOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
+  items.filter(item => item.is === 'same').map(item => item.incoming)
 
 function named(heading: string, names: readonly string[], isGrave = false): TemplateResult | typeof nothing {
   if (names.length === 0) return nothing
