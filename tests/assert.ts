@@ -55,7 +55,7 @@ export function throws(work: () => unknown, pattern: RegExp, hint?: string): voi
 export async function waitUntil<T>(
   condition: () => T | Promise<T>,
   sentence: string,
-  timeout = 5000, // ms
+  timeout = 10_000, // ms; a busy machine takes its time
 ): Promise<NonNullable<T>> {
   const end = Date.now() + timeout
   for (;;) {

@@ -16,22 +16,12 @@ import {
   type Make,
   type Shape,
 } from './batch-draft.js'
-import { losesInBaking, losesInMixing } from './batch-words.js'
+import { losesInBaking, losesInMixing } from './batch-prose.js'
+import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
 import { readNumber, readPart, readWeight, showNumber } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
-
-/** The ways to say how much to make, to follow `Make`. */
-const ways: readonly (readonly [make: Make, words: string])[] = [
-  ['as written', 'as written'],
-  ['pieces', 'pieces of a dough weight'],
-  ['baked pieces', 'pieces of a baked weight'],
-  ['dough', 'an amount of dough'],
-  ['flour', 'from an amount of flour'],
-  ['all of', 'all of one ingredient'],
-  ['factor', 'a multiple of what is written'],
-]
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
 export class TbBatchFields extends SheetElement {
@@ -70,9 +60,9 @@ export class TbBatchFields extends SheetElement {
     if (!sheet) return nothing
     const { make } = this.draft
     return html`<p class="line">
-        <label for="make">Make</label>
+        <label for="make">${fieldWords.make}</label>
         <select id="make" @change=${this.#chooseWay}>
-          ${ways.map(([way, words]) => html`<option value=${way} .selected=${way === make}>${words}</option>`)}
+          ${Object.entries(wayWords).map(([way, words]) => html`<option value=${way} .selected=${way === make}>${words}</option>`)}
         </select>
         ${this.#amount(sheet)}
       </p>
@@ -80,7 +70,7 @@ export class TbBatchFields extends SheetElement {
       ${losesInMixing(make) ? this.#pieces() : nothing}
       ${
         batchOf(this.draft, this.numbers) === undefined
-          ? html`<p class="unfinished quiet">Not all is said yet; until then it stays as the sentence above says.</p>`
+          ? html`<p class="unfinished quiet">${fieldWords.unfinished}</p>`
           : nothing
       }
       <tb-keep-back
@@ -95,17 +85,17 @@ export class TbBatchFields extends SheetElement {
     switch (make) {
       case 'dough':
       case 'flour':
-        return this.#weight(make, make === 'dough' ? 'Weight of dough' : 'Weight of all flour')
+        return this.#weight(make, make === 'dough' ? fieldWords.weightOfDough : fieldWords.weightOfFlour)
       case 'all of':
-        return html`${this.#weight('allOf', 'Weight of the ingredient')} of ${this.#ingredients(sheet)}`
+        return html`${this.#weight('allOf', fieldWords.weightOfIngredient)} ${fieldWords.of} ${this.#ingredients(sheet)}`
       case 'factor':
         return html`${this.#fields.field({
           name: 'factor',
-          label: 'Times what is written',
+          label: fieldWords.timesWritten,
           kept: this.draft.factor,
           short: true,
-          take: typed => this.#takeNumber(typed, 'a number above 0, like 2', factor => ({ factor })),
-        })} times`
+          take: typed => this.#takeNumber(typed, notTakenWords.factor, factor => ({ factor })),
+        })} ${fieldWords.times}`
       default:
         return nothing
     }
@@ -114,7 +104,7 @@ export class TbBatchFields extends SheetElement {
   #weight(name: 'dough' | 'flour' | 'allOf', label: string) {
     return this.#fields.field({
       name,
-      label: `${label}, grams`,
+      label,
       kept: this.draft[name],
       unit: 'g',
       take: typed => this.#takeWeight(typed, grams => ({ [name]: grams })),
@@ -126,46 +116,46 @@ export class TbBatchFields extends SheetElement {
     const { ingredient } = this.draft
     const known = [...stages, ...ingredients]
     const options = known.includes(ingredient) || !ingredient ? known : [ingredient, ...known]
-    return html`<select id="ingredient" aria-label="Ingredient" @change=${this.#chooseIngredient}>
+    return html`<select id="ingredient" aria-label=${fieldWords.ingredient} @change=${this.#chooseIngredient}>
       ${options.map(name => html`<option value=${name} .selected=${name === ingredient}>${name}</option>`)}
     </select>`
   }
 
   #pieces() {
     const { shapes, make } = this.draft
-    const ofShape = (at: number) => (shapes.length > 1 ? `, shape ${at + 1}` : '')
+    const numberOf = (at: number) => (shapes.length > 1 ? at + 1 : undefined)
     return html`${repeat(
       shapes,
       shape => shape.key,
       (shape, at) => html`<p class="line">
           ${this.#fields.field({
             name: `count-${shape.key}`,
-            label: `Number of pieces${ofShape(at)}`,
+            label: fieldWords.count(numberOf(at)),
             kept: shape.count,
             short: true,
             take: typed =>
-              this.#takeNumber(typed, 'how many pieces, like 6', count => this.#with(shape, { count })),
+              this.#takeNumber(typed, notTakenWords.count, count => this.#with(shape, { count })),
           })}
-          pieces of
+          ${fieldWords.piecesOf}
           ${this.#fields.field({
             name: `weight-${shape.key}`,
-            label: `Weight of a piece, grams${ofShape(at)}`,
+            label: fieldWords.weightOfPiece(numberOf(at)),
             kept: shape.weight,
             unit: 'g',
             take: typed => this.#takeWeight(typed, weight => this.#with(shape, { weight })),
           })}
-          ${make === 'baked pieces' ? 'when baked' : nothing}
+          ${make === 'baked pieces' ? fieldWords.whenBaked : nothing}
           ${
             shapes.length > 1
-              ? html`<button aria-label="Leave out shape ${at + 1}" @click=${() => this.#leaveOut(shape)}>Leave out</button>`
+              ? html`<button aria-label=${fieldWords.leaveOutShape(at + 1)} @click=${() => this.#leaveOut(shape)}>${fieldWords.leaveOut}</button>`
               : nothing
           }
         </p>
         ${this.#fields.faults(`count-${shape.key}`, `weight-${shape.key}`)}`,
     )}
-    <p class="line"><button id="add" @click=${this.#addShape}>Add a shape</button></p>
-    ${losesInBaking(make) ? this.#loss('bakeLoss', 'Lost in baking') : nothing}
-    ${this.#loss('loss', 'Lost in mixing and shaping')}`
+    <p class="line"><button id="add" @click=${this.#addShape}>${fieldWords.addShape}</button></p>
+    ${losesInBaking(make) ? this.#loss('bakeLoss', fieldWords.bakeLoss) : nothing}
+    ${this.#loss('loss', fieldWords.loss)}`
   }
 
   #loss(name: 'loss' | 'bakeLoss', words: string) {
@@ -173,7 +163,7 @@ export class TbBatchFields extends SheetElement {
         ${words}
         ${this.#fields.field({
           name,
-          label: `${words}, per cent`,
+          label: fieldWords.perCent(words),
           kept: this.draft[name],
           unit: '%',
           short: true,
@@ -187,24 +177,22 @@ export class TbBatchFields extends SheetElement {
     return { shapes: this.draft.shapes.map(s => (s.key === shape.key ? { ...s, ...fields } : s)) }
   }
 
-  #takeNumber(typed: string, like: string, fields: (kept: string) => Partial<Draft>): string | undefined {
+  #takeNumber(typed: string, whyNot: string, fields: (kept: string) => Partial<Draft>): string | undefined {
     const value = readNumber(typed, this.numbers) ?? 0
-    return value > 0 ? this.#say(fields(showNumber(value, this.numbers))) : `Write ${like}.`
+    return value > 0 ? this.#say(fields(showNumber(value, this.numbers))) : whyNot
   }
 
   #takeWeight(typed: string, fields: (kept: string) => Partial<Draft>): string | undefined {
     const grams = readWeight(typed, this.numbers) ?? 0
-    const like = this.numbers.decimal === ',' ? '1,2 kg' : '1.2 kg'
-    return grams > 0
-      ? this.#say(fields(showNumber(grams, this.numbers)))
-      : `Write a weight above 0, like 900 or ${like}.`
+    const example = this.numbers.decimal === ',' ? '1,2 kg' : '1.2 kg'
+    return grams > 0 ? this.#say(fields(showNumber(grams, this.numbers))) : notTakenWords.weight(example)
   }
 
   #takePart(typed: string, name: 'loss' | 'bakeLoss'): string | undefined {
     const part = readPart(typed, this.numbers)
     return part !== undefined && part >= 0 && part < 1
       ? this.#say({ [name]: part ? showNumber(part * 100, this.numbers) : '' })
-      : 'A loss is a percentage from 0 to below 100.'
+      : notTakenWords.loss
   }
 
   /** Takes a change of the draft, as an edit when all is said. Returns why not. */

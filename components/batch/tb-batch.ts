@@ -1,7 +1,8 @@
 import { css, html, nothing } from 'lit'
 import { SheetElement } from '../base/base-element.js'
 import { narrow } from '../base/breakpoints.js'
-import { batchProse } from './batch-words.js'
+import { batchProse } from './batch-prose.js'
+import { batchWords } from './words.js'
 
 /** How much to make: a sentence to read, and beneath it, when it is to be changed, fields to say it. */
 export class TbBatch extends SheetElement {
@@ -39,16 +40,16 @@ export class TbBatch extends SheetElement {
               id="toggle"
               aria-expanded=${isOpen}
               aria-controls="form"
-              aria-label=${isOpen ? 'Done: how much to make' : 'Change how much to make'}
+              aria-label=${isOpen ? batchWords.doneWithThis : batchWords.changeThis}
               @click=${this.#toggle}
-            >${isOpen ? 'Done' : 'Change'}</button>`
+            >${isOpen ? batchWords.done : batchWords.change}</button>`
         }
       </p>
       <div
         id="form"
         class="form"
         role="group"
-        aria-label="How much to make"
+        aria-label=${batchWords.howMuch}
         ?hidden=${!isOpen}
         @keydown=${this.#key}
       >${

@@ -11,7 +11,8 @@ import { askEdit } from '../base/events.js'
 import { sentenceStyles } from '../base/sentence-styles.js'
 import { readPart, readWeight, showNumber } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
-import { earlierStages } from './batch-words.js'
+import { earlierStages } from './batch-prose.js'
+import { keepBackWords, notTakenWords, scaleWords } from './fields-words.js'
 
 /** What is kept back of each earlier stage; and, seldom wanted, what is lost of it and how the scale weighs. */
 export class TbKeepBack extends SheetElement {
@@ -25,7 +26,7 @@ export class TbKeepBack extends SheetElement {
     const others = stages.filter(stage => !ferments.includes(stage))
     return html`${this.#each(ferments, stage => this.#keepBack(sheet, stage))}
       <details>
-        <summary>More: ${stages.length ? 'losses of stages, the scale' : 'the scale'}</summary>
+        <summary>${keepBackWords.more(stages.length > 0)}</summary>
         ${this.#each(others, stage => this.#keepBack(sheet, stage))}
         ${this.#each(stages, stage => this.#loss(stage))} ${this.#scale(sheet.scale)}
       </details>`
@@ -40,26 +41,26 @@ export class TbKeepBack extends SheetElement {
     const field = `keep-${id}`
     const hasSeed = keepBack === 'seed' || stage.lines.some(line => sheet.line(line.id).is === 'starter')
     return html`<div class="line">
-        <span>Keep back</span>
+        <span>${keepBackWords.keepBack}</span>
         ${
           keepBack === 'seed'
             ? nothing
             : this.#fields.field({
                 name: field,
-                label: `Keep back of ${name}, grams`,
+                label: keepBackWords.gramsOf(name),
                 kept: keepBack ? showNumber(keepBack, this.numbers) : '',
                 unit: 'g',
-                take: typed => this.#take(typed, 'of grams, or nothing', g => this.#keep(stage, g)),
+                take: typed => this.#take(typed, notTakenWords.keepBack, g => this.#keep(stage, g)),
               })
         }
-        <span>${keepBack === 'seed' ? html`<b>as much ${name} as its seed</b>` : `of ${name}`}</span>
+        <span>${keepBack === 'seed' ? html`<b>${keepBackWords.asItsSeed(name)}</b>` : keepBackWords.of(name)}</span>
         ${
           hasSeed
             ? html`<label class="check"><input
                 type="checkbox"
                 .checked=${live(keepBack === 'seed')}
                 @change=${(event: Event) => this.#keep(stage, (event.target as HTMLInputElement).checked ? 'seed' : 0)}
-              />as much as the seed<span class="unseen"> of ${name}</span></label>`
+              />${keepBackWords.asSeed}<span class="unseen">${keepBackWords.seedOf(name)}</span></label>`
             : nothing
         }
       </div>
@@ -70,10 +71,10 @@ export class TbKeepBack extends SheetElement {
     const { id, name, loss } = stage
     const field = `loss-${id}`
     return html`<div class="line">
-        <span>Of ${name}</span>
+        <span>${keepBackWords.lossOf(name)}</span>
         ${this.#fields.field({
           name: field,
-          label: `Lost of ${name}, per cent`,
+          label: keepBackWords.lostOf(name),
           kept: loss ? showNumber(loss * 100, this.numbers) : '',
           unit: '%',
           short: true,
@@ -82,32 +83,33 @@ export class TbKeepBack extends SheetElement {
             return askEdit(this, workbook => setStageLoss(workbook, this.#at(stage), part))
           },
         })}
-        <span>is lost on the way</span>
+        <span>${keepBackWords.isLost}</span>
       </div>
       ${this.#fields.faults(field)}`
   }
 
   #scale(scale: Scale) {
-    const step = (name: keyof Scale, label: string) =>
+    const step = (name: keyof Scale) =>
       this.#fields.field({
         name,
-        label: `${label}, grams`,
+        label: scaleWords[name],
         kept: showNumber(scale[name], this.numbers),
         unit: 'g',
         short: true,
-        take: typed => this.#take(typed, 'of grams', grams => this.#weighIn({ ...scale, [name]: grams })),
+        take: typed =>
+          this.#take(typed, notTakenWords.step, grams => this.#weighIn({ ...scale, [name]: grams })),
       })
     return html`<div class="line">
-        <span>The scale weighs in steps of</span> ${step('step', 'Step of the scale')}
-        <span>and of</span> ${step('fineStep', 'Fine step of the scale')}
-        <span>below</span> ${step('fineBelow', 'Weight below which the step is fine')}
+        <span>${scaleWords.inSteps}</span> ${step('step')}
+        <span>${scaleWords.andOf}</span> ${step('fineStep')}
+        <span>${scaleWords.below}</span> ${step('fineBelow')}
       </div>
       ${this.#fields.faults('step', 'fineStep', 'fineBelow')}`
   }
 
-  #take(typed: string, what: string, use: (grams: number) => string | undefined): string | undefined {
+  #take(typed: string, whyNot: string, use: (grams: number) => string | undefined): string | undefined {
     const grams = typed.trim() === '' ? 0 : readWeight(typed, this.numbers)
-    return grams === undefined ? `Write a number ${what}.` : use(grams)
+    return grams === undefined ? whyNot : use(grams)
   }
 
   #at = (stage: Stage) => ({ formula: this.sheet!.formula.id, stage: stage.id })

@@ -1,5 +1,6 @@
 import type { Formula, KeptState } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import { besideWords } from './words.js'
 
 /** One of the two that stand beside each other: a formula as it is now, or a kept state of it. */
 export interface Side {
@@ -54,6 +55,6 @@ export function firstPair(
 
 /** `Mill wheat`, `before the new flour`. Beside a state of its own, a formula is `Mill wheat now`. */
 export function nameOf(side: Side, other: Side): string {
-  if (side.of === other.of) return side.state?.name ?? `${side.of.name} now`
-  return side.state ? `${side.of.name}, ${side.state.name}` : side.of.name
+  if (side.of === other.of) return side.state?.name ?? besideWords.now(side.of.name)
+  return side.state ? besideWords.stateOf(side.of.name, side.state.name) : side.of.name
 }

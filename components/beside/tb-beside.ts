@@ -11,12 +11,14 @@ import { bringBack } from '../../src/dough/edits/state-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { askEdit } from '../base/events.js'
-import { readingWords } from '../base/reading-shown.js'
+import { readingUnit } from '../base/reading-shown.js'
+import { readingWords } from '../base/words.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import { type SettingPair, settingsBeside } from './beside-settings.js'
 import { type Asked, firstPair, nameOf, type Side, sidesOf } from './beside-sides.js'
 import { besideStyles } from './beside-styles.js'
-import { differs, lineDiffers, type Shown, shown, stageDiffers, type Unit, withUnit } from './beside-words.js'
+import { differs, lineDiffers, type Shown, shown, stageDiffers, type Unit, withUnit } from './differences.js'
+import { besideWords, differenceWords, tableWords, verdictWords } from './words.js'
 
 type Hand = 'left' | 'right'
 
@@ -86,13 +88,12 @@ export class TbBeside extends TbDialog {
   }
 
   protected override heading(): string {
-    return 'Beside each other'
+    return besideWords.beside
   }
 
   protected override body(): TemplateResult {
     const [left, right] = [this.#side(this.left), this.#side(this.right)]
-    if (!left || !right)
-      return html`<div class="body"><p>There is no formula on the shelf yet to set beside another.</p></div>`
+    if (!left || !right) return html`<div class="body"><p>${besideWords.noFormula}</p></div>`
     const names = { left: nameOf(left, right), right: nameOf(right, left) }
     const beside = this.#beside(left.formula, right.formula)
     const settings = settingsBeside(this.#sheetOf(left.formula), this.#sheetOf(right.formula), this.numbers)
@@ -101,11 +102,11 @@ export class TbBeside extends TbDialog {
     const readings = this.onlyDifferent ? beside.readings.filter(differs) : beside.readings
     return html`<div class="body">
       <div class="choose">
-        ${this.#choice('left', 'On the left', left)}
-        <button class="swap" aria-label="Change sides" title="Change sides" @click=${this.#swap}>
+        ${this.#choice('left', besideWords.left, left)}
+        <button class="swap" aria-label=${besideWords.changeSides} title=${besideWords.changeSides} @click=${this.#swap}>
           <svg viewBox="0 0 18 18" aria-hidden="true"><path d="M2 6h13M12 3l3 3-3 3M16 12H3M6 9l-3 3 3 3" /></svg>
         </button>
-        ${this.#choice('right', 'On the right', right)}
+        ${this.#choice('right', besideWords.right, right)}
       </div>
       <div class="verdict">
         <span role="status">${verdict(beside, settings, left.key === right.key)}</span>
@@ -116,7 +117,7 @@ export class TbBeside extends TbDialog {
             @change=${(event: Event) => {
               this.onlyDifferent = (event.target as HTMLInputElement).checked
             }}
-          />Only what differs</label
+          />${besideWords.onlyWhatDiffers}</label
         >
       </div>
       ${readings.length ? this.#readings(readings, names) : nothing}
@@ -141,7 +142,7 @@ export class TbBeside extends TbDialog {
         ${sidesOf(this.workbook).map(([now, ...states]) =>
           states.length
             ? html`<optgroup label=${now!.of.name}>
-                ${option(now!, `${now!.of.name} now`)}${states.map(s => option(s, s.state!.name))}
+                ${option(now!, besideWords.now(now!.of.name))}${states.map(s => option(s, s.state!.name))}
               </optgroup>`
             : option(now!, now!.of.name),
         )}
@@ -151,18 +152,19 @@ export class TbBeside extends TbDialog {
 
   #readings(readings: Beside['readings'], names: Readonly<Record<Hand, string>>): TemplateResult {
     return html`<table role="table">
-      <caption>Readings</caption>
+      <caption>${tableWords.readings}</caption>
       <thead role="rowgroup">
         <tr role="row">
-          <th role="columnheader" scope="col">Reading</th>
+          <th role="columnheader" scope="col">${tableWords.reading}</th>
           <th role="columnheader" scope="col">${names.left}</th>
           <th role="columnheader" scope="col">${names.right}</th>
-          <th role="columnheader" scope="col">Difference</th>
+          <th role="columnheader" scope="col">${tableWords.difference}</th>
         </tr>
       </thead>
       <tbody role="rowgroup">
         ${readings.map(reading => {
-          const { name, unit } = readingWords[reading.name]
+          const { name } = readingWords[reading.name]
+          const unit = readingUnit(reading.name)
           return html`<tr role="row">
             <th role="rowheader" scope="row">${name}</th>
             ${cells(shown(reading, unit, this.numbers), unit, 'all')}
@@ -175,17 +177,17 @@ export class TbBeside extends TbDialog {
   #lines(stages: readonly StagePair[], names: Readonly<Record<Hand, string>>): TemplateResult {
     const sides = html`<th role="columnheader" scope="col" class="left-of">${names.left}</th>
       <th role="columnheader" scope="col">${names.right}</th>
-      <th role="columnheader" scope="col">Difference</th>`
+      <th role="columnheader" scope="col">${tableWords.difference}</th>`
     return html`<table role="table" class="lines">
-      <caption>Stages and lines</caption>
+      <caption>${tableWords.lines}</caption>
       <colgroup><col style="width: 24%" /></colgroup>
       <thead role="rowgroup">
         <tr role="row">
           <td role="cell" class="of"></td>
-          <th role="columnheader" scope="colgroup" colspan="3" class="of left-of">Per cent of the stage’s flour or base</th>
-          <th role="columnheader" scope="colgroup" colspan="3" class="of left-of">Grams as written</th>
+          <th role="columnheader" scope="colgroup" colspan="3" class="of left-of">${tableWords.percent}</th>
+          <th role="columnheader" scope="colgroup" colspan="3" class="of left-of">${tableWords.grams}</th>
         </tr>
-        <tr role="row"><th role="columnheader" scope="col">Ingredient</th>${sides}${sides}</tr>
+        <tr role="row"><th role="columnheader" scope="col">${tableWords.ingredient}</th>${sides}${sides}</tr>
       </thead>
       ${stages.map(
         stage => html`<tbody role="rowgroup">
@@ -203,7 +205,7 @@ export class TbBeside extends TbDialog {
   #line(line: LinePair, stage: StagePair, names: Readonly<Record<Hand, string>>): TemplateResult {
     const figures = (pair: Pair, unit: Unit) => cells(shown(pair, unit, this.numbers), unit, 'short')
     return html`<tr role="row">
-      <th role="rowheader" scope="row">${line.ingredient || 'No ingredient'}${stage.only ? nothing : only(line, names)}</th>
+      <th role="rowheader" scope="row">${line.ingredient || tableWords.noIngredient}${stage.only ? nothing : only(line, names)}</th>
       ${figures(line.percent, '%')}${figures(line.weight, 'g')}
     </tr>`
   }
@@ -213,15 +215,13 @@ export class TbBeside extends TbDialog {
     if (this.readOnly || !states.length) return nothing
     return html`${states.map(
       side =>
-        html`<button class="lined" @click=${() => this.#bringBack(side!)}>Bring back ${side!.state!.name}</button>`,
+        html`<button class="lined" @click=${() => this.#bringBack(side!)}>${besideWords.bringBack(side!.state!.name)}</button>`,
     )}`
   }
 
   #bringBack({ of, state }: Side): void {
     const refusal = askEdit(this, workbook => bringBack(workbook, of.id, state!.id))
-    this.told =
-      refusal ??
-      `${of.name} is as it was in ${state!.name}, with how much to make, holds, jottings and notes of then. Undo takes it back.`
+    this.told = refusal ?? besideWords.broughtBack(of.name, state!.name)
   }
 
   #swap = (): void => {
@@ -244,21 +244,21 @@ function cells(figures: Shown, unit: Unit, units: 'all' | 'short'): TemplateResu
   return html`<td role="cell" class="left-of">${figure(figures.left)}</td>
     <td role="cell">${figure(figures.right)}</td>
     <td role="cell" class="difference ${is === 'same' ? 'same' : ''}">${difference}${
-      is === 'more' || is === 'less' ? html`<span class="unseen"> ${is}</span>` : nothing
+      is === 'more' || is === 'less' ? html`<span class="unseen"> ${differenceWords[is]}</span>` : nothing
     }</td>`
 }
 
 /** `only in Mill wheat` */
 const only = ({ only: hand }: { readonly only: Hand | undefined }, names: Readonly<Record<Hand, string>>) =>
-  hand ? html`<span class="only">only in ${names[hand]}</span>` : nothing
+  hand ? html`<span class="only">${tableWords.onlyIn(names[hand])}</span>` : nothing
 
 /** What differs besides the lines, in words. */
 const settingsTable = (settings: readonly SettingPair[], names: Readonly<Record<Hand, string>>) =>
   html`<table role="table" class="settings">
-    <caption>Besides the lines</caption>
+    <caption>${tableWords.settings}</caption>
     <thead role="rowgroup">
       <tr role="row">
-        <th role="columnheader" scope="col">What differs</th>
+        <th role="columnheader" scope="col">${tableWords.whatDiffers}</th>
         <th role="columnheader" scope="col">${names.left}</th>
         <th role="columnheader" scope="col">${names.right}</th>
       </tr>
@@ -276,14 +276,12 @@ const settingsTable = (settings: readonly SettingPair[], names: Readonly<Record<
 
 /** What there is to be seen, in a sentence. */
 function verdict({ readings, stages }: Beside, settings: readonly SettingPair[], areOne: boolean): string {
-  if (areOne) return 'The same formula stands on both sides.'
+  if (areOne) return verdictWords.areOne
   const lines = stages.flatMap(s => s.lines).filter(lineDiffers).length
   const differing = readings.filter(differs).length
   const others = settings.length
-  if (!lines && !differing && !others) return 'They are the same in every reading, every line and all else.'
-  const many = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`
-  const besides = others ? `, and ${many(others, 'thing')} besides the lines` : ''
-  return `${many(differing, 'reading')} and ${many(lines, 'line')} differ${besides}.`
+  if (!lines && !differing && !others) return verdictWords.same
+  return verdictWords.differ(differing, lines, others)
 }
 
 declare global {

@@ -1,13 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { RestorePlan } from '../../src/exchange/index.js'
-import { counted } from './plan/bring-in-plan.js'
-import type { RestoreWish } from './workbooks/restore-wish.js'
-import { mergedCount, restoreQuestion } from './workbooks/restore-words.js'
+import { actionWords } from './words.js'
+import { lostBy, mergedCount, type RestoreWish } from './workbooks/restore-wish.js'
+import { restoreQuestion } from './workbooks/words.js'
 
 const cannot = (readOnly: boolean) =>
-  readOnly
-    ? html`<p class="question">This workbook is open in another tab and can only be read here.</p>`
-    : nothing
+  readOnly ? html`<p class="question">${actionWords.readOnly}</p>` : nothing
 
 /** Adds so many formulas, or begins again. */
 export const addActions = (
@@ -18,9 +16,9 @@ export const addActions = (
   again: () => void,
 ): TemplateResult => html`${cannot(readOnly)}
   <button class="main" ?disabled=${count === 0 || readOnly} @click=${add}>
-    ${count === 0 ? 'Nothing to add' : isLink ? 'Add to my workbook' : `Add ${counted(count, 'formula')}`}
+    ${count === 0 ? actionWords.nothingToAdd : isLink ? actionWords.addLink : actionWords.add(count)}
   </button>
-  <button class="lined" @click=${again}>${isLink ? 'Leave it' : 'Choose another file'}</button>`
+  <button class="lined" @click=${again}>${isLink ? actionWords.leave : actionWords.another}</button>`
 
 /** Merges a workbook file, or replaces everything by it, which is asked twice. */
 export function restoreActions(
@@ -33,18 +31,18 @@ export function restoreActions(
   keep: () => void,
 ): TemplateResult {
   if (plan && sure > 0)
-    return html`<p class="question" id="sure" role="alert">${restoreQuestion(plan, sure === 1 ? 1 : 2)}</p>
-      <button class="lined" @click=${keep}>Keep what is here</button>
+    return html`<p class="question" id="sure" role="alert">${restoreQuestion(lostBy(plan), sure === 1 ? 1 : 2)}</p>
+      <button class="lined" @click=${keep}>${actionWords.keep}</button>
       <button class="main" aria-describedby="sure" @click=${restore}>
-        ${sure === 1 ? 'Yes, replace it' : 'Replace everything now'}
+        ${sure === 1 ? actionWords.yesReplace : actionWords.replaceNow}
       </button>`
   const count = plan ? mergedCount(plan, wanted) : 0
   const words =
     wanted.way === 'replace'
-      ? 'Replace everything …'
+      ? actionWords.replace
       : count === 0
-        ? 'Nothing to add'
-        : 'Add to this workbook'
+        ? actionWords.nothingToAdd
+        : actionWords.merge
   return html`${cannot(readOnly)}
     <button
       class="main"
@@ -53,5 +51,5 @@ export function restoreActions(
     >
       ${words}
     </button>
-    <button class="lined" @click=${again}>Choose another file</button>`
+    <button class="lined" @click=${again}>${actionWords.another}</button>`
 }

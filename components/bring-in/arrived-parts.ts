@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import type { RestOfRecipe } from '../../src/exchange/index.js'
 import type { TotalCheck } from '../../src/exchange/tables/index.js'
-import { counted } from './plan/bring-in-plan.js'
 import type { Progress } from './reading.js'
+import { fateWords, kindWords, partWords, readAsWords, readingWords } from './words.js'
 
 const shown = 100
 
@@ -14,12 +14,12 @@ export function totalsFound(totals: readonly TotalCheck[]): TemplateResult | typ
   const others = totals.filter(total => total.verdict !== 'differs')
   const list = (checks: readonly TotalCheck[]) =>
     html`<ul>
-      ${checks.slice(0, shown).map(({ row, sentence }) => html`<li>${sentence} <small>row ${row}</small></li>`)}
+      ${checks.slice(0, shown).map(({ row, sentence }) => html`<li>${sentence} <small>${partWords.row(row)}</small></li>`)}
     </ul>`
   return html`${
     differ.length > 0
-      ? html`<section class="problems totals" aria-label="Totals that differ">
-          <h3>Totals that differ <span class="count">${differ.length}</span></h3>
+      ? html`<section class="problems totals" aria-label=${partWords.totalsDiffer}>
+          <h3>${partWords.totalsDiffer} <span class="count">${differ.length}</span></h3>
           ${list(differ)}
         </section>`
       : nothing
@@ -27,63 +27,53 @@ export function totalsFound(totals: readonly TotalCheck[]): TemplateResult | typ
   ${
     others.length > 0
       ? html`<details class="totals">
-          <summary>${counted(others.length, differ.length > 0 ? 'other total' : 'total')} compared</summary>
+          <summary>${partWords.totalsCompared(others.length, differ.length > 0)}</summary>
           ${list(others)}
         </details>`
       : nothing
   }`
 }
 
-const fates: readonly (readonly [as: RestOfRecipe['as'], words: string])[] = [
-  ['step', 'Steps, kept in the formula’s note'],
-  ['note', 'Remarks, kept in the formula’s note'],
-  ['amount', 'Amounts, of the names on the rows beside them'],
-  ['heading', 'Headings: names of the bread and its stages'],
-]
+const fates = ['step', 'note', 'amount', 'heading'] as const
 
 /** What becomes of the rows of a recipe of which no line was made; those not understood are among the problems. */
 export function restOfRecipe(rest: readonly RestOfRecipe[]): TemplateResult | typeof nothing {
-  const parts = fates.flatMap(([as, words]) => {
+  const parts = fates.flatMap(as => {
     const rows = rest.filter(row => row.as === as)
-    return rows.length > 0 ? [{ words, rows }] : []
+    return rows.length > 0 ? [{ words: fateWords[as], rows }] : []
   })
   if (parts.length === 0) return nothing
-  return html`<section class="rest" aria-label="The rest of the text">
-    <h3>The rest of the text</h3>
+  return html`<section class="rest" aria-label=${partWords.rest}>
+    <h3>${partWords.rest}</h3>
     ${parts.map(
       ({ words, rows }) => html`<details>
         <summary>${words} <span class="count">${rows.length}</span></summary>
         <ul>
-          ${rows.slice(0, shown).map(({ row, text, why }) => html`<li>${text.trim()} <small>row ${row}${why ? `. ${why}` : nothing}</small></li>`)}
+          ${rows.slice(0, shown).map(({ row, text, why }) => html`<li>${text.trim()} <small>${why ? partWords.rowBecause(row, why) : partWords.row(row)}</small></li>`)}
         </ul>
-        ${rows.length > shown ? html`<p class="hint">And ${rows.length - shown} more.</p>` : nothing}
+        ${rows.length > shown ? html`<p class="hint">${partWords.more(rows.length - shown)}</p>` : nothing}
       </details>`,
     )}
   </section>`
 }
 
-const kinds: readonly (readonly [as: ArrivalKind, words: string])[] = [
-  ['formulas', 'A formula file of Tarebook'],
-  ['table', 'A table from elsewhere'],
-  ['recipe', 'A recipe in words'],
-  ['workbook', 'A workbook file'],
-]
+const kinds: readonly ArrivalKind[] = ['formulas', 'table', 'recipe', 'workbook']
 
 /** A choice of what the text is, should it have been taken for something else. */
 export const readAs = (
   now: ArrivalKind | undefined,
   choose: (as: ArrivalKind) => void,
 ): TemplateResult => html`<div class="read-as">
-  <label for="read-as">Read as</label>
+  <label for="read-as">${readAsWords.readAs}</label>
   <select id="read-as" .value=${now ?? ''} @change=${(e: Event) => choose((e.target as HTMLSelectElement).value as ArrivalKind)}>
-    ${now === undefined ? html`<option value="" selected disabled>Choose</option>` : nothing}
-    ${kinds.map(([as, words]) => html`<option value=${as} ?selected=${as === now}>${words}</option>`)}
+    ${now === undefined ? html`<option value="" selected disabled>${readAsWords.choose}</option>` : nothing}
+    ${kinds.map(as => html`<option value=${as} ?selected=${as === now}>${kindWords[as]}</option>`)}
   </select>
 </div>`
 
 /** How far the reading is; it can be stopped meanwhile. */
 export const readingOn = (from: string, progress: Progress | 'begun'): TemplateResult => html`<p id="reading">
-    Reading ${from} …
+    ${readingWords(from)}
   </p>
   ${
     progress === 'begun'

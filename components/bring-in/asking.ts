@@ -1,16 +1,14 @@
 import { html, type TemplateResult } from 'lit'
+import { askWords } from './words.js'
 
 /** Where what arrives comes from: a file chosen, or a text pasted. */
 export const asking = (
   pasted: string,
   onFile: (file: File) => void,
   onPasted: (text: string) => void,
-): TemplateResult => html`<p>
-    A formula file, a table from anywhere, a recipe in words, or a whole workbook: Tarebook works out what it
-    is. Nothing is added before you have seen how it was read.
-  </p>
+): TemplateResult => html`<p>${askWords.about}</p>
   <div class="field">
-    <label for="file">Choose a file, or drop one here</label>
+    <label for="file">${askWords.file}</label>
     <input
       id="file"
       type="file"
@@ -23,7 +21,7 @@ export const asking = (
     />
   </div>
   <div class="field">
-    <label for="pasted">Or paste a recipe, a table or a link</label>
+    <label for="pasted">${askWords.paste}</label>
     <textarea
       id="pasted"
       rows="7"

@@ -2,8 +2,9 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { type Choice, counted, namesake, planOf } from './plan/bring-in-plan.js'
+import { type Choice, namesake, planOf } from './plan/bring-in-plan.js'
 import { linesAsRead } from './plan/lines-as-read.js'
+import { formulaWords } from './words.js'
 
 const formulasShown = 60 // with a choice each; the rest of a long file is added without
 
@@ -32,24 +33,24 @@ function rest({ here }: Arriving, formulas: readonly Formula[]): TemplateResult 
   const same = formulas.filter(({ id }) => here.has(id)).length
   const added = formulas.length - same
   return html`<p class="formula">
-    ${added > 0 ? `And ${counted(added, 'more formula')}, added under names that are free.` : nothing}
-    ${same > 0 ? `And ${counted(same, 'more', 'more')} that ${same === 1 ? 'is' : 'are'} on the shelf already, the same.` : nothing}
+    ${added > 0 ? formulaWords.moreAdded(added) : nothing}
+    ${same > 0 ? formulaWords.moreHere(same) : nothing}
   </p>`
 }
 
 function section(arriving: Arriving, formula: Formula, name: string | undefined): TemplateResult {
   const { workbook, formulas, numbers, choice, lines } = arriving
   const there = namesake(workbook.formulas, formula)
-  const stages = formula.stages.map(s => `${s.name} ${counted(s.lines.length, 'line')}`)
+  const stages = formula.stages.map(s => formulaWords.stage(s.name, s.lines.length))
   return html`<section class="formula" aria-labelledby="name-${formula.id}">
     <h3 id="name-${formula.id}">${formula.name}</h3>
     <p class="quiet">${stages.join(', ')}</p>
-    ${arriving.here.has(formula.id) ? html`<p class="here">On the shelf already, the same in everything.</p>` : nothing}
+    ${arriving.here.has(formula.id) ? html`<p class="here">${formulaWords.here}</p>` : nothing}
     ${there || formulas.length > 1 ? choices(arriving, formula, choice(formula), there, name) : nothing}
     ${
       lines
         ? html`<details ?open=${formulas.length === 1}>
-            <summary>The lines as read</summary>
+            <summary>${formulaWords.linesAsRead}</summary>
             ${linesAsRead(formula, numbers)}
           </details>`
         : nothing
@@ -64,7 +65,7 @@ function choices(
   there: Formula | undefined,
   name: string | undefined,
 ): TemplateResult {
-  const radio = (value: Choice, words: TemplateResult) => html`<label class="choice">
+  const radio = (value: Choice, words: TemplateResult | string) => html`<label class="choice">
     <input
       type="radio"
       name="choice-${formula.id}"
@@ -75,13 +76,13 @@ function choices(
     <span>${words}</span>
   </label>`
   const added = planOf(workbook, [formula], () => 'add').names.get(formula.id)
-  return html`<div class="choices" role="radiogroup" aria-label="What to do with ${formula.name}">
+  return html`<div class="choices" role="radiogroup" aria-label=${formulaWords.whatToDo(formula.name)}>
     ${
       !there
-        ? radio('add', html`Add it`)
-        : html`${radio('add', html`Keep both: this one is added as <b>${choice === 'add' ? name : added}</b>`)}
-          ${here.has(formula.id) ? nothing : radio('replace', html`Replace the <b>${there.name}</b> on the shelf`)}`
+        ? radio('add', formulaWords.add)
+        : html`${radio('add', formulaWords.keepBoth((choice === 'add' ? name : added) ?? ''))}
+          ${here.has(formula.id) ? nothing : radio('replace', formulaWords.replace(there.name))}`
     }
-    ${radio('leave', html`Leave it out`)}
+    ${radio('leave', formulaWords.leaveOut)}
   </div>`
 }

@@ -8,20 +8,25 @@ import type { Mapping } from '../../src/exchange/tables/index.js'
 import { remembered } from '../../src/storage/remembered.js'
 import { type Progress, Reading } from './reading.js'
 import { sourceOfFile, sourceOfText } from './source-of-file.js'
+import { originWords, refusalWords } from './words.js'
 
 /** What was read, and where it came from. */
 export interface Read {
-  readonly from: string // the file's name, or one of `places`
+  readonly from: Origin
   readonly arrived: Exclude<Arrived, { as: 'refused' }>
   readonly remark?: string
 }
 
-export const places = { text: 'the pasted text', pastedLink: 'the pasted link', link: 'the link' } as const
+/** Where something came from: a file of that name, or what was pasted, or the page's own address. */
+export type Origin = { readonly file: string } | keyof typeof originWords
+
+export const originInWords = (from: Origin): string =>
+  typeof from === 'string' ? originWords[from] : from.file
 
 /** Takes in a file, a text or a link, one at a time, and reads it, as often as it is said to be something else. */
 export class Intake {
   read: Read | undefined
-  from = '' // where what is being read comes from
+  from: Origin | undefined // of what is being read
   progress: Progress | 'begun' | undefined // while it is being read
   refusal = '' // why nothing was read
   #reading: Reading | undefined
@@ -45,7 +50,7 @@ export class Intake {
     this.#reading?.stop()
     this.#reading = undefined
     this.read = undefined
-    this.from = ''
+    this.from = undefined
     this.progress = undefined
     this.refusal = ''
     this.changed()
@@ -53,7 +58,7 @@ export class Intake {
 
   async file(file: File, larder: Larder, language: string): Promise<void> {
     this.clear()
-    this.from = file.name
+    this.from = { file: file.name }
     this.progress = 'begun'
     const turn = this.#turn
     const source = await sourceOfFile(file, language)
@@ -63,12 +68,12 @@ export class Intake {
   async text(text: string, larder: Larder): Promise<void> {
     this.clear()
     const link = /^\s*\S*?(#formula=\S+)\s*$/.exec(text.slice(0, 10_000))?.[1]
-    if (link) return this.link(link, places.pastedLink)
-    this.from = places.text
+    if (link) return this.link(link, 'pasted link')
+    this.from = 'text'
     await this.#begin(sourceOfText(text), larder)
   }
 
-  async link(fragment: string, from: string = places.link): Promise<void> {
+  async link(fragment: string, from: Origin = 'link'): Promise<void> {
     this.clear()
     this.from = from
     const turn = this.#turn
@@ -125,11 +130,13 @@ export class Intake {
     const { arrived, ...more } = outcome
     if (arrived.as === 'refused') {
       this.read = undefined
-      this.#refuse(this.from === places.text ? arrived.why : `${this.from}: ${arrived.why}`)
+      this.#refuse(
+        typeof this.from === 'object' ? refusalWords.ofFile(this.from.file, arrived.why) : arrived.why,
+      )
       return false
     }
     this.progress = undefined
-    this.read = { from: this.from, arrived, ...more }
+    this.read = { from: this.from!, arrived, ...more }
     this.changed()
     return true
   }

@@ -1,25 +1,22 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { Read } from './intake.js'
-import { counted } from './plan/bring-in-plan.js'
+import { sumWords } from './words.js'
 
 /** What was understood, in a few words over it all; `formulas` as they would be added. */
 export function sumInWords({ arrived }: Read, formulas: readonly Formula[], numbers: NumberStyle): string {
   if (arrived.as !== 'workbook') {
     const lines = formulas.flatMap(f => f.stages).reduce((sum, stage) => sum + stage.lines.length, 0)
-    return formulas.length
-      ? `${counted(formulas.length, 'formula')} and ${counted(lines, 'line')} understood`
-      : 'No formula understood'
+    return formulas.length ? sumWords.formulas(formulas.length, lines) : sumWords.noFormula
   }
-  if (!arrived.workbook) return 'No workbook understood'
+  if (!arrived.workbook) return sumWords.noWorkbook
   const { name, larder } = arrived.workbook
   const saved = new Date(arrived.savedAt ?? '')
-  const when = Number.isNaN(saved.getTime())
-    ? ''
-    : `, saved ${saved.toLocaleString(numbers.language, { dateStyle: 'medium', timeStyle: 'short' })}`
-  const holds = [
-    counted(arrived.workbook.formulas.length, 'formula'),
-    ...(larder.length > 0 ? [`${counted(larder.length, 'ingredient')} of the larder`] : []),
-  ]
-  return `${name || 'A workbook'}: ${holds.join(' and ')}${when}`
+  const words = sumWords.workbook(name, arrived.workbook.formulas.length, larder.length)
+  return Number.isNaN(saved.getTime())
+    ? words
+    : sumWords.saved(
+        words,
+        saved.toLocaleString(numbers.language, { dateStyle: 'medium', timeStyle: 'short' }),
+      )
 }

@@ -10,11 +10,12 @@ import { asking } from './asking.js'
 import { bringInStyles } from './bring-in-styles.js'
 import { type Decided, type Incoming, incoming, undecided } from './decided.js'
 import { fileDrop } from './file-drop.js'
-import { Intake, places, type Read } from './intake.js'
+import { Intake, originInWords, type Read } from './intake.js'
 import { planOf } from './plan/bring-in-plan.js'
 import { linesAsReadStyles } from './plan/lines-as-read.js'
 import { understood } from './understood.js'
-import { restoreChoice } from './workbooks/restore-words.js'
+import { dialogWords } from './words.js'
+import { restoreChoice } from './workbooks/restore-wish.js'
 import './tables/tb-columns.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import './recipes/tb-recipe-lines.js'
@@ -116,7 +117,7 @@ export class TbBringIn extends TbDialog {
 
   #stop = (): void => {
     this.#again()
-    this.told = 'Reading was stopped. Nothing was added.'
+    this.told = dialogWords.stopped
   }
 
   get #plan(): RestorePlan | undefined {
@@ -172,8 +173,10 @@ export class TbBringIn extends TbDialog {
   }
 
   protected override heading(): string {
-    if (this.#intake.from === places.link) return 'A formula came with the link'
-    return this.#intake.read?.arrived.as === 'workbook' ? 'Bring in a workbook' : 'Bring in formulas'
+    if (this.#intake.from === 'link') return dialogWords.linkHeading
+    return this.#intake.read?.arrived.as === 'workbook'
+      ? dialogWords.workbookHeading
+      : dialogWords.formulasHeading
   }
 
   protected override willUpdate(): void {
@@ -198,8 +201,8 @@ export class TbBringIn extends TbDialog {
 
   #notYet(): TemplateResult {
     const { progress, refusal, from, canBeReadOtherwise } = this.#intake
-    if (progress) return readingOn(from, progress)
-    if (from === places.link) return html`<p>Nothing was added.</p>`
+    if (progress && from) return readingOn(originInWords(from), progress)
+    if (from === 'link') return html`<p>${dialogWords.nothingAdded}</p>`
     const ask = asking(this.pasted, this.#take, text => {
       this.pasted = text
     })
@@ -226,22 +229,23 @@ export class TbBringIn extends TbDialog {
   #copy = async (text: string): Promise<void> => {
     this.told = ''
     const copied = await copyText(text)
-    this.told = copied ? 'Copied.' : 'The browser did not allow copying. Select the text and copy it.'
+    this.told = copied ? dialogWords.copied : dialogWords.notCopied
   }
 
   protected override actions(): TemplateResult {
     const { read, progress, from } = this.#intake
-    const isLink = from === places.link
-    if (progress && !read) return html`<button class="lined" @click=${this.#stop}>Stop reading</button>`
+    const isLink = from === 'link'
+    if (progress && !read)
+      return html`<button class="lined" @click=${this.#stop}>${dialogWords.stop}</button>`
     if (!read)
       return isLink
-        ? html`<button class="main" @click=${this.leave}>Close</button>`
+        ? html`<button class="main" @click=${this.leave}>${dialogWords.close}</button>`
         : html`<button
             class="main"
             ?disabled=${!this.pasted.trim()}
             @click=${() => void this.#intake.text(this.pasted, this.larder)}
           >
-            Read it
+            ${dialogWords.read}
           </button>`
     if (read.arrived.as === 'workbook') {
       const { wanted, sure } = this.decided

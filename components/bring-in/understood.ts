@@ -9,9 +9,10 @@ import { problemList } from '../controls/problem-list.js'
 import { readAs, restOfRecipe, totalsFound } from './arrived-parts.js'
 import type { Decided, Incoming } from './decided.js'
 import { formulaSections } from './formula-sections.js'
-import type { Read } from './intake.js'
+import { originInWords, type Read } from './intake.js'
 import type { RecipeSaid } from './recipes/recipe-draft.js'
 import { sumInWords } from './sum.js'
+import { sumWords } from './words.js'
 import type { RestoreWish } from './workbooks/restore-wish.js'
 
 /** What was read, with what the baker decided of it so far, and where to say more. */
@@ -38,7 +39,7 @@ export function understood(shown: Understood): TemplateResult {
   return html`
     <div class="top">
       <h3 class="sum" id="understood" tabindex="-1">
-        ${sumInWords(read, formulas, numbers)} <small>from ${from}</small>
+        ${sumInWords(read, formulas, numbers)} <small>${sumWords.from(originInWords(from))}</small>
       </h3>
       ${canBeReadOtherwise ? readAs(arrived.as, shown.readAs) : nothing}
     </div>

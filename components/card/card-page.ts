@@ -16,9 +16,11 @@ import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.
 import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
 import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
 import { type NumberStyle, showPercent } from '../base/numbers.js'
-import { readingWords, showReading } from '../base/reading-shown.js'
-import { batchProse, isAsWritten, totalToWeigh } from '../batch/batch-words.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing-words.js'
+import { readingUnit, showReading } from '../base/reading-shown.js'
+import { readingWords } from '../base/words.js'
+import { batchProse, totalToWeigh } from '../batch/batch-prose.js'
+import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing.js'
+import { listedWords, pageWords } from './words.js'
 
 /** What is printed of a formula. */
 export interface CardShown {
@@ -33,7 +35,7 @@ const leads: readonly ReadingName[] = ['trueHydration', 'salt', 'prefermentedFlo
 const leastTold = 0.0005
 
 function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
-  const { unit } = readingWords[name]
+  const unit = readingUnit(name)
   const weighed = unit === 'g' ? sheet.weighedReading(name) : undefined // as the lines above it add up
   const value = weighed ?? sheet.reading(name)
   if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined
@@ -47,7 +49,7 @@ function readings(shown: CardShown): TemplateResult {
       const said = reading(shown, name)
       return said ? [`${readingWords[name].name} ${said}`] : []
     })
-  return html`<section aria-label="Readings">
+  return html`<section aria-label=${pageWords.readings}>
     <dl class="leads">
       ${leads.map(
         name => html`<div>
@@ -73,7 +75,7 @@ function line(shown: CardShown, of: Line, household: Household | undefined): Tem
     ${
       household
         ? html`<td class="measure">
-            ${measured?.words ? html`${measureSaid(measured.words)} <small>${errorSaid(measured.error ?? 0).replace(' %', '\u00a0%')}</small>` : is === 'stage' || !said ? '' : html`<small>weigh it</small>`}
+            ${measured?.words ? html`${measureSaid(measured.words)} <small>${errorSaid(measured.error ?? 0).replace(' %', '\u00a0%')}</small>` : is === 'stage' || !said ? '' : html`<small>${pageWords.weighIt}</small>`}
           </td>`
         : nothing
     }
@@ -85,7 +87,7 @@ function stage(shown: CardShown, of: Stage, household: Household | undefined): T
   const { sheet, numbers } = shown
   const { ferments, isFinal } = sheet.stage(of.id)
   const facts = [
-    ...(ferments && !isFinal ? ['ferments'] : []),
+    ...(ferments && !isFinal ? [pageWords.ferments] : []),
     ...(hasBatch(sheet.formula) ? buildWords(sheet, of, numbers).slice(1) : []),
   ]
   const lines = of.lines.filter(l => `${l.ingredient}${l.amount}`.trim() !== '')
@@ -98,10 +100,10 @@ function stage(shown: CardShown, of: Stage, household: Household | undefined): T
     <table class=${household ? 'measured' : ''}>
       <thead class="unseen">
         <tr>
-          <th scope="col">To weigh</th>
-          <th scope="col">Ingredient</th>
-          ${household ? html`<th scope="col">About</th>` : nothing}
-          <th scope="col">Percent</th>
+          <th scope="col">${pageWords.toWeigh}</th>
+          <th scope="col">${pageWords.ingredient}</th>
+          ${household ? html`<th scope="col">${pageWords.about}</th>` : nothing}
+          <th scope="col">${pageWords.percent}</th>
         </tr>
       </thead>
       <tbody>
@@ -115,7 +117,7 @@ function stage(shown: CardShown, of: Stage, household: Household | undefined): T
 /** A stage's steps, one after the other. */
 function method({ notes }: CardShown, { method = [] }: Stage): TemplateResult | typeof nothing {
   if (method.length === 0) return nothing
-  return html`<ol class="method" aria-label="Method">
+  return html`<ol class="method" aria-label=${pageWords.method}>
     ${method.map(step => {
       const text = step.text.trim()
       const note = notes ? step.note.trim() : ''
@@ -127,13 +129,8 @@ function method({ notes }: CardShown, { method = [] }: Stage): TemplateResult | 
 /** What the public list names, each with the ingredients it is in, and what is not known. */
 function allergens({ sheet, list }: CardShown): TemplateResult {
   const all = allergensOf(sheet)
-  const listed = all[list].length
-    ? all[list].map(
-        ({ entry, ingredients }, at) => html`${at ? '; ' : ''}<b>${entry}</b> in ${ingredients.join(', ')}`,
-      )
-    : 'nothing that the larder knows to be on it'
-  return html`<section aria-label="Allergens">
-    <p>Listed, of ${listWords[list]}: ${listed}. ${all.notKnown.length ? html`<b>${notKnownSentence(all.notKnown)}</b>` : nothing} ${allergenSentence}</p>
+  return html`<section aria-label=${pageWords.allergens}>
+    <p>${listedWords(listWords[list], all[list])} ${all.notKnown.length ? html`<b>${notKnownSentence(all.notKnown)}</b>` : nothing} ${allergenSentence}</p>
   </section>`
 }
 
@@ -144,7 +141,7 @@ function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
     ...usual.map(({ code, message }) => ({ about: cautionWords[code], message })),
     ...methodCautions(sheet),
   ]
-  return html`<section aria-label="Cautions">
+  return html`<section aria-label=${pageWords.cautions}>
     <p>${all.map(({ about, message }) => html`<b>${about}:</b> ${message} `)}${localCodesSentence}</p>
   </section>`
 }
@@ -159,7 +156,7 @@ export function cardPage(shown: CardShown): TemplateResult {
   const paragraphs = notes ? formula.note.split(/\n+/).filter(text => text.trim()) : []
   return html`<header>
       <h1 id="title">${formula.name}</h1>
-      <p class="batch">${isAsWritten(formula) ? 'As written' : batchProse(sheet, numbers)}${total ? html` <b>${total.total}</b> of dough.` : nothing}</p>
+      <p class="batch">${hasBatch(formula) ? batchProse(sheet, numbers) : pageWords.asWritten}${total ? pageWords.ofDough(total.total) : nothing}</p>
     </header>
     ${formula.stages.map(of => stage(shown, of, household))}
     ${readings(shown)}

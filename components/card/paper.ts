@@ -4,15 +4,14 @@ export type PaperName = 'a4' | 'letter'
 
 /** A sheet of paper, in millimetres. */
 export interface Paper {
-  readonly name: string
   readonly size: string // as @page calls it
   readonly width: number
   readonly height: number
 }
 
 export const papers: Readonly<Record<PaperName, Paper>> = {
-  a4: { name: 'A4', size: 'A4', width: 210, height: 297 },
-  letter: { name: 'Letter', size: 'letter', width: 215.9, height: 279.4 },
+  a4: { size: 'A4', width: 210, height: 297 },
+  letter: { size: 'letter', width: 215.9, height: 279.4 },
 }
 
 /** Millimetres on each side that no printer reaches, or that a pin goes through. */

@@ -13,6 +13,7 @@ import { keepOwnPaper, ownPaper, type PaperName, paperMargin, papers, printOn } 
 import '../controls/tb-measures.js'
 import { BaseElement } from '../base/base-element.js'
 import { ownMeasures } from '../controls/tb-measures.js'
+import { barWords, paperWords } from './words.js'
 
 const smallest = 3 // the last step of the type: smaller is not read at arm's length
 const footSizes = [11, 10, 9.2, 8.5] as const // points of what stands at the foot
@@ -168,29 +169,28 @@ export class TbCard extends BaseElement {
           @change=${(e: Event) => change((e.target as HTMLInputElement).checked)}
         />${words}
       </label>`
-    return html`<section class="bar" aria-label="How it is printed" @tb-measures=${this.#measure}>
-      <button class="lined" @click=${this.close}>Back</button>
+    return html`<section class="bar" aria-label=${barWords.bar} @tb-measures=${this.#measure}>
+      <button class="lined" @click=${this.close}>${barWords.back}</button>
       <label class="choice">
-        <span class="unseen">Paper</span>
+        <span class="unseen">${barWords.paper}</span>
         <select @change=${this.#choosePaper}>
           ${(['a4', 'letter'] as const).map(
-            name =>
-              html`<option value=${name} ?selected=${name === this.paper}>${papers[name].name}</option>`,
+            name => html`<option value=${name} ?selected=${name === this.paper}>${paperWords[name]}</option>`,
           )}
         </select>
       </label>
-      ${box('Notes', this.notes, on => {
+      ${box(barWords.notes, this.notes, on => {
         this.notes = on
       })}
-      ${box('Cups and spoons', this.measures !== undefined, on => {
+      ${box(barWords.cupsAndSpoons, this.measures !== undefined, on => {
         this.measures = on ? ownMeasures(this.numbers.language) : undefined
       })}
       <label class="choice" @change=${() => this.requestUpdate()}>
-        <span>Allergens as listed in</span>
+        <span>${barWords.allergensIn}</span>
         ${listSelect(ownList(this.numbers.language))}
       </label>
-      <p class="pages" role="status">${this.pages === 1 ? 'One page' : `${this.pages} pages`}</p>
-      <button class="main" @click=${() => print()}>Print</button>
+      <p class="pages" role="status">${barWords.pages(this.pages)}</p>
+      <button class="main" @click=${() => print()}>${barWords.print}</button>
       ${this.measures ? html`<tb-measures .measures=${this.measures}></tb-measures>` : nothing}
     </section>`
   }

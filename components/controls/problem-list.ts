@@ -1,13 +1,8 @@
 import { html, nothing } from 'lit'
 import type { Problem } from '../../src/dough/document/formula.js'
+import { problemListWords, severityWords } from './words.js'
 
 const shown = 40 // more are only copied
-
-const headings: Readonly<Record<Problem['severity'], string>> = {
-  error: 'Not understood',
-  warning: 'Understood with a doubt',
-  remark: 'Noticed',
-}
 
 /** The problems of one severity as a list of sentences, with a button that copies them all. */
 export function problemList(
@@ -17,7 +12,7 @@ export function problemList(
 ) {
   const found = problems.filter(p => p.severity === severity)
   if (found.length === 0) return nothing
-  const heading = headings[severity]
+  const heading = severityWords[severity]
   return html`<section class="problems of-${severity}" aria-label=${heading}>
     <h3>${heading} <span class="count">${found.length}</span></h3>
     <ul>
@@ -25,9 +20,9 @@ export function problemList(
     </ul>
     ${
       found.length > shown
-        ? html`<p class="hint">And ${found.length - shown} more; copying takes them all.</p>`
+        ? html`<p class="hint">${problemListWords.more(found.length - shown)}</p>`
         : nothing
     }
-    <button class="lined" @click=${() => copy(found.map(p => p.message).join('\n'))}>Copy as text</button>
+    <button class="lined" @click=${() => copy(found.map(p => p.message).join('\n'))}>${problemListWords.copy}</button>
   </section>`
 }

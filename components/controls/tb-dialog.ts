@@ -3,6 +3,7 @@ import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
 import { dialogStyles } from './dialog-styles.js'
+import { dialogWords } from './words.js'
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come
 
@@ -97,7 +98,7 @@ export abstract class TbDialog extends BaseElement {
     >
       <header>
         <h2 id="heading" tabindex="-1">${this.heading()}</h2>
-        <button class="close" aria-label="Close" @click=${this.leave}>
+        <button class="close" aria-label=${dialogWords.close} @click=${this.leave}>
           <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M3 3l10 10M13 3L3 13" /></svg>
         </button>
       </header>
@@ -110,9 +111,9 @@ export abstract class TbDialog extends BaseElement {
   }
 
   #question() {
-    return html`<p class="question" id="question">Leave without keeping what you typed?</p>
-      <button class="main" aria-describedby="question" @click=${this.#stay}>Go on writing</button>
-      <button class="lined" @click=${this.#lose}>Leave without it</button>`
+    return html`<p class="question" id="question">${dialogWords.leaveUnsaved}</p>
+      <button class="main" aria-describedby="question" @click=${this.#stay}>${dialogWords.stay}</button>
+      <button class="lined" @click=${this.#lose}>${dialogWords.lose}</button>`
   }
 
   /** Goes back, or asks first when that would lose something. */

@@ -2,31 +2,26 @@ import { css, html, type PropertyDeclarations } from 'lit'
 import type { HouseholdOptions, MeasureSystem } from '../../src/dough/about/household.js'
 import { BaseElement } from '../base/base-element.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
+import { fractionWords, measureWords, systemWords } from './words.js'
 
-const systems: readonly { readonly system: MeasureSystem; readonly words: string }[] = [
-  { system: 'us', words: 'US, cup of 237 ml' },
-  { system: 'metric', words: 'Metric, cup of 250 ml' },
-  { system: 'imperial', words: 'Imperial, cup of 284 ml' },
-]
+const systems: readonly MeasureSystem[] = ['us', 'metric', 'imperial']
 
 /** Sets of measures as kitchens have them: by the part that gives a set its name. */
-const sets: readonly { readonly sign: string; readonly words: string; readonly parts: readonly number[] }[] =
-  [
-    { sign: '½', words: 'halves', parts: [1 / 2] },
-    { sign: '⅓', words: 'thirds', parts: [1 / 3, 2 / 3] },
-    { sign: '¼', words: 'quarters', parts: [1 / 4, 3 / 4] },
-    { sign: '⅛', words: 'eighths', parts: [1 / 8, 3 / 8, 5 / 8, 7 / 8] },
-  ]
+const sets: readonly { readonly sign: keyof typeof fractionWords; readonly parts: readonly number[] }[] = [
+  { sign: '½', parts: [1 / 2] },
+  { sign: '⅓', parts: [1 / 3, 2 / 3] },
+  { sign: '¼', parts: [1 / 4, 3 / 4] },
+  { sign: '⅛', parts: [1 / 8, 3 / 8, 5 / 8, 7 / 8] },
+]
 
 const usualSigns = '½⅓¼'
 
 /** The cups and spoons that were last chosen in this browser. */
 export function ownMeasures(language: string): HouseholdOptions {
   const usual = /-(?:us|lr|mm)$/i.test(language) ? 'us' : 'metric'
-  const among = systems.map(({ system }) => system)
   const signs = ownChoice('fractions', allSigns(), usualSigns)
   return {
-    system: ownChoice('measures', among, usual),
+    system: ownChoice('measures', systems, usual),
     fractions: sets.filter(({ sign }) => signs.includes(sign)).flatMap(({ parts }) => parts),
   }
 }
@@ -54,22 +49,22 @@ export class TbMeasures extends BaseElement {
   override render() {
     const { system, fractions } = this.measures
     return html`<div class="system">
-        <label for="system">Measures</label>
+        <label for="system">${measureWords.measures}</label>
         <select
           id="system"
           @change=${(e: Event) => this.#change((e.target as HTMLSelectElement).value as MeasureSystem, fractions)}
         >
-          ${systems.map(s => html`<option value=${s.system} ?selected=${s.system === system}>${s.words}</option>`)}
+          ${systems.map(s => html`<option value=${s} ?selected=${s === system}>${systemWords[s]}</option>`)}
         </select>
       </div>
       <div role="group" aria-labelledby="sets">
-        <span id="sets">Parts of a cup at hand</span>
-        ${sets.map(({ sign, words, parts }) => {
+        <span id="sets">${measureWords.partsAtHand}</span>
+        ${sets.map(({ sign, parts }) => {
           const has = fractions.includes(parts[0]!)
           return html`<label>
             <input
               type="checkbox"
-              aria-label=${words}
+              aria-label=${fractionWords[sign]}
               .checked=${has}
               @change=${() => this.#change(system, has ? fractions.filter(f => !parts.includes(f)) : [...fractions, ...parts])}
             /><span aria-hidden="true">${sign}</span>

@@ -25,7 +25,7 @@ export class TbMenu extends BaseElement {
 
   constructor() {
     super()
-    this.label = 'Actions'
+    this.label = ''
     this.face = ''
     this.items = []
     this.open = false

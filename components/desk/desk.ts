@@ -11,6 +11,7 @@ import { History, type HistoryEvent } from '../../src/storage/index.js'
 import { type NumberStyle, showGrams, showPercent } from '../base/numbers.js'
 import type { GridPlace } from '../grid/tb-grid.js'
 import { type ShelfReading, ShelfReadings } from './shelf-readings.js'
+import { deskWords } from './words.js'
 
 /** Where the baker was when an edit was made. */
 export interface DeskPlace {
@@ -26,7 +27,7 @@ export interface DeskEvent {
 
 interface HydrationShown {
   readonly of: string // formula's id
-  readonly words: string
+  readonly percent: string // as it is shown
 }
 
 /** How things stood before an edit. */
@@ -129,7 +130,7 @@ export class Desk {
     const value = this.sheet?.reading('trueHydration')
     return value === undefined
       ? undefined
-      : { of: this.formula!.id, words: `${showPercent(value, this.numbers)} %` }
+      : { of: this.formula!.id, percent: `${showPercent(value, this.numbers)} %` }
   }
 
   /** `Water 700 g; true hydration 73.3 %` */
@@ -139,12 +140,12 @@ export class Desk {
     const held = way === 'do' ? this.#newlyHeld(transaction.changes, before.holds) : undefined
     const first =
       way === 'undo'
-        ? `Undone: ${label}`
+        ? deskWords.undone(label)
         : way === 'redo'
-          ? `Done again: ${label}`
+          ? deskWords.doneAgain(label)
           : ((held ? this.#holdInWords(held) : this.#lineInWords(transaction.changes)) ?? label)
-    const moved = now && now.of === before.hydration?.of && now.words !== before.hydration.words
-    return moved && held?.reading !== 'trueHydration' ? `${first}; true hydration ${now.words}` : first
+    const moved = now && now.of === before.hydration?.of && now.percent !== before.hydration.percent
+    return moved && held?.reading !== 'trueHydration' ? deskWords.withHydration(first, now.percent) : first
   }
 
   /** The hold that an edit of nothing else has put on a reading. */
@@ -159,8 +160,7 @@ export class Desk {
     if (!line) return undefined
     const { weight, problem } = this.sheet!.line(line.id)
     if (problem || weight === undefined) return problem?.message
-    const words = holdWords(hold, line.ingredient)
-    return `${words[0]!.toUpperCase()}${words.slice(1)}; ${line.ingredient} gives, ${showGrams(weight, this.numbers)} g`
+    return deskWords.held(holdWords(hold, line.ingredient), line.ingredient, showGrams(weight, this.numbers))
   }
 
   #lineInWords(changes: readonly Change[]): string | undefined {
@@ -169,7 +169,7 @@ export class Desk {
     if (change.formula !== this.formula?.id || change.value.amount === '') return undefined
     const { weight, problem } = this.sheet.line(change.id)
     const { ingredient } = change.value
-    if (weight !== undefined) return `${ingredient} ${showGrams(weight, this.numbers)} g`
-    return problem && `${ingredient}: ${problem.message}`
+    if (weight !== undefined) return deskWords.lineWeighs(ingredient, showGrams(weight, this.numbers))
+    return problem && deskWords.lineProblem(ingredient, problem.message)
   }
 }

@@ -5,6 +5,7 @@ import type { EditRequest } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { GridPlace } from '../grid/tb-grid.js'
 import { Desk, type DeskEvent, type DeskPlace } from './desk.js'
+import { deskWords } from './words.js'
 
 /** The workbook that a first start opens with. */
 export interface Examples {
@@ -88,7 +89,7 @@ export class KeptDesk {
       if (transaction) desk.edit(transaction, request.place as Partial<GridPlace> | undefined)
     } catch (error) {
       if (error instanceof Refusal) request.refusal = error.message
-      else if (error instanceof RangeError) request.refusal = 'That is no longer here. Nothing was changed.'
+      else if (error instanceof RangeError) request.refusal = deskWords.gone
       else throw error
     }
   }

@@ -3,6 +3,7 @@ import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { sharedStyles } from '../base/shared-styles.js'
+import { ClipboardKeys } from './actions/clipboard-keys.js'
 import { handlersOf } from './actions/handlers.js'
 import { GridContext } from './context.js'
 import type { GridPlace } from './editing/dispatcher.js'
@@ -59,6 +60,7 @@ export class TbGrid extends LitElement implements GridElement {
   #context = new GridContext(this)
   #handlers = handlersOf(this.#context)
   #touchKeys = new TouchKeys(this.#context)
+  #clipboardKeys = new ClipboardKeys(this.#context)
   #filling = new Filling(this.#context)
   #watch = new ResizeObserver(([entry]) => {
     if (!entry) return
@@ -81,6 +83,7 @@ export class TbGrid extends LitElement implements GridElement {
     super.connectedCallback()
     if (this.hasUpdated) this.#measure()
     this.#touchKeys.connect()
+    this.#clipboardKeys.connect()
     this.#filling.connect()
   }
 
@@ -88,6 +91,7 @@ export class TbGrid extends LitElement implements GridElement {
     super.disconnectedCallback()
     this.#watch.disconnect()
     this.#touchKeys.disconnect()
+    this.#clipboardKeys.disconnect()
     this.#filling.disconnect()
   }
 

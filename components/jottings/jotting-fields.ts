@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
-import { hasBatch } from '../batch/weighing-words.js'
+import { hasBatch } from '../batch/weighing.js'
 import type { NameCompletion } from './name-completion.js'
+import { jottingWords, weightsAsWritten, whatAJottingIs } from './words.js'
 
 /** What the two fields of a jotting show, and what is done with their keys. */
 export interface JottingFields {
@@ -27,7 +28,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       class="name"
       data-of=${id}
       data-field="name"
-      aria-label=${name ? `Name of ${name}` : 'Name of a new jotting'}
+      aria-label=${jottingWords.nameOf(name)}
       aria-describedby=${`error-${id}`}
       aria-invalid=${of.nameFaulty}
       placeholder=${name ? nothing : of.hints[0]}
@@ -50,7 +51,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
         aria-expanded=${isOpen}
         aria-controls=${isOpen ? 'names' : nothing}
         aria-activedescendant=${isOpen && completion.at >= 0 ? `name-${completion.at}` : nothing}
-        aria-label=${name ? `Calculation of ${name}` : 'Calculation of the new jotting'}
+        aria-label=${jottingWords.calculationOf(name)}
         aria-describedby=${`error-${id}`}
         aria-invalid=${of.textFaulty}
         placeholder=${name ? nothing : of.hints[1]}
@@ -70,12 +71,5 @@ export function jottingFields(of: JottingFields): TemplateResult {
 export function jottingHint(formula: Formula, readOnly: boolean): TemplateResult | typeof nothing {
   const isFirst = !formula.jottings?.length && !readOnly
   if (!isFirst && !hasBatch(formula)) return nothing
-  return html`<p class="hint">
-    ${
-      isFirst
-        ? html`Jot down a calculation: <code>per_loaf = dough_weight/6</code>. Its name can stand in any amount.`
-        : nothing
-    }
-    Weights such as <code>total_flour</code> are those of the formula as written, not of the batch.
-  </p>`
+  return html`<p class="hint">${isFirst ? html`${whatAJottingIs()} ` : nothing}${weightsAsWritten()}</p>`
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { nameAt } from '../grid/editing/amount-names.js'
+import { jottingWords } from './words.js'
 
 const most = 8
 
@@ -64,7 +65,7 @@ export class NameCompletion {
       const there = field()
       if (there) this.take(at, there)
     }
-    return html`<ul class="names" role="listbox" id="names" aria-label="Names to use">
+    return html`<ul class="names" role="listbox" id="names" aria-label=${jottingWords.namesToUse}>
       ${this.names.map(
         (name, at) => html`<li
           role="option"

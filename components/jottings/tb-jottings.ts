@@ -11,6 +11,7 @@ import { asTheyWrite } from '../base/numbers.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
+import { emptyLineWords, jottingWords } from './words.js'
 
 type Field = 'name' | 'text'
 const fresh = '' // in place of a jotting's id: the line on which the next is written
@@ -56,7 +57,7 @@ export class TbJottings extends FetchedElement {
     const jottings = this.#jottings
     if (!sheet || (readOnly && !jottings.length)) return nothing
     return html`<section aria-labelledby="heading" @focusout=${this.#left}>
-      <h2 id="heading">Jottings</h2>
+      <h2 id="heading">${jottingWords.jottings}</h2>
       ${jottingHint(sheet.formula, readOnly)}
       <ul>
         ${repeat(
@@ -77,7 +78,7 @@ export class TbJottings extends FetchedElement {
       ${
         this.readOnly
           ? nothing
-          : html`<button class="remove" aria-label=${`Remove ${name}`} title="Remove" @click=${() => this.#remove(jotting)}>
+          : html`<button class="remove" aria-label=${jottingWords.removeThis(name)} title=${jottingWords.remove} @click=${() => this.#remove(jotting)}>
               <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M3 3l10 10M13 3L3 13" /></svg>
             </button>`
       }
@@ -87,10 +88,11 @@ export class TbJottings extends FetchedElement {
 
   #value({ id, name }: Jotting, { value, said, measures }: JottingFigures): TemplateResult {
     if (value === undefined) return html`<span class="value quiet">${said}</span>`
-    const number = measures === 'number' ? html` <small>number</small>` : nothing
+    const isNumber = measures === 'number'
+    const number = isNumber ? html` <small>${jottingWords.number}</small>` : nothing
     return html`<button
       class="value"
-      aria-label=${`${name}: ${said}${measures === 'number' ? ' number' : ''}, show the working`}
+      aria-label=${jottingWords[isNumber ? 'showWorkingOfNumber' : 'showWorking'](name, said)}
       @click=${() => wish(this, { want: 'working', cell: `jotting ${id}` })}
     ><span class="said">${said.replace(' ', '\u00a0')}</span>${number}</button>`
   }
@@ -104,7 +106,7 @@ export class TbJottings extends FetchedElement {
       readOnly: this.readOnly,
       nameFaulty: faulty('name'),
       textFaulty: faulty('text') || hasNone,
-      hints: this.#jottings.length ? ['name', 'calculation'] : ['per_loaf', 'dough_weight/6'],
+      hints: emptyLineWords[this.#jottings.length ? 'next' : 'first'],
       completion: this.#completion,
       field: () => this.#input(id, 'text'),
       typedName: this.#typedName,

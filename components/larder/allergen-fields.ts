@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { type Allergens, isUnlisted } from '../../src/dough/document/larder.js'
 import { allergenLists } from '../../src/dough/larder/allergen-lists.js'
 import { allergensFor, type Said, substances } from '../../src/dough/larder/substances.js'
+import { allergenWords } from './words.js'
 
 /** A box for each substance the public lists name and one for none of them, and what the lists call those that are ticked. */
 export function allergenFields(fields: {
@@ -29,29 +30,26 @@ export function allergenFields(fields: {
       <span>${name}</span>
     </label>`
   return html`<fieldset aria-describedby="unsaid">
-    <legend>Contains, by the public allergen lists</legend>
+    <legend>${allergenWords.contains}</legend>
     <p class="hint unsaid" id="unsaid">
-      ${lists ? '' : 'Not said yet: it stands as not known on the sheet and the card. Tick what it contains, or None of these.'}
+      ${lists ? '' : allergenWords.notSaid}
     </p>
     <div class="contains">
       ${substances.map(({ name }) => box(name, said.contains.has(name), on => toggle(name, on)))}
-      ${box('None of these', said.none, none => change({ contains: new Set(), none }))}
+      ${box(allergenWords.noneOfThese, said.none, none => change({ contains: new Set(), none }))}
     </div>
     ${
       lists && !isUnlisted(lists)
-        ? html`<dl class="lists" aria-label="How the lists name it">
+        ? html`<dl class="lists" aria-label=${allergenWords.listNames}>
             ${allergenLists.map(
               ({ list, name }) => html`<div>
                 <dt>${name}</dt>
-                <dd>${lists[list].join(', ') || 'not on its list'}</dd>
+                <dd>${lists[list].join(', ') || allergenWords.notListed}</dd>
               </div>`,
             )}
           </dl>`
         : nothing
     }
-    <p class="hint">
-      ${carriesFlour ? 'A starter carries the flour it is fed with. ' : ''}For information only. The supplier's label
-      and local food law decide.
-    </p>
+    <p class="hint">${carriesFlour ? allergenWords.starterInformation : allergenWords.information}</p>
   </fieldset>`
 }

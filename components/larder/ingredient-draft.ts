@@ -4,6 +4,7 @@ import { guessCountsAs } from '../../src/dough/larder/counts-as-guess.js'
 import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/substances.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'
+import { faultWords } from './words.js'
 
 export type Kind = CountsAs['kind']
 export const percentFields = ['moisture', 'fat', 'sugar', 'salt'] as const
@@ -71,19 +72,18 @@ const isPercent = (field: NumberField): boolean =>
 function numberError(field: NumberField, text: string, numbers: NumberStyle): string | undefined {
   if (!text.trim()) {
     if (field !== 'hydration') return undefined
-    return 'Write its hydration: 100 for as much water as flour, 50 for half as much.'
+    return faultWords.noHydration
   }
-  const like = `such as ${showNumber(isPercent(field) ? 12.5 : 4.5, numbers)}`
   const value = readNumber(text, numbers)
-  if (value === undefined) return `“${text.trim()}” is not a number. Write one ${like}.`
-  if (value < 0) return 'Less than nothing cannot be. Write a number above 0.'
+  if (value === undefined)
+    return faultWords.notANumber(text.trim(), showNumber(isPercent(field) ? 12.5 : 4.5, numbers))
+  if (value < 0) return faultWords.negative
   if (field === 'hydration') {
-    if (value < 10 || value > 1000) return 'The hydration of a starter lies between 10 and 1000 %.'
+    if (value < 10 || value > 1000) return faultWords.hydrationOutOfRange
   } else if (isPercent(field)) {
-    if (value > 100) return 'At most 100: the whole of it.'
-  } else if (value === 0) return 'Write what it weighs, or leave this empty.'
-  else if (field === 'density' && value > 5)
-    return `A millilitre of food weighs 5 g at most. Write the grams ${like.replace(/\S+$/, showNumber(0.53, numbers))}.`
+    if (value > 100) return faultWords.moreThanWhole
+  } else if (value === 0) return faultWords.weighsNothing
+  else if (field === 'density' && value > 5) return faultWords.tooDense(showNumber(0.53, numbers))
   return undefined
 }
 
@@ -97,12 +97,12 @@ export function errorsIn(
   const errors: DraftErrors = {}
   const name = draft.name.trim()
   const other = name ? larder.find(name) : undefined
-  if (!name) errors.name = 'Give it a name, as you write it in a formula.'
+  if (!name) errors.name = faultWords.noName
   else if (other && other.id !== known?.id)
     errors.name = sameName(other.name, name)
-      ? `${other.name} is in the larder already. Choose another name, or change that one.`
-      : `${name} is another name of ${other.name}. Choose another, or change that one.`
-  if (!draft.countsAs) errors.countsAs = 'Choose what it counts as.'
+      ? faultWords.isInLarder(other.name)
+      : faultWords.isOtherNameOf(name, other.name)
+  if (!draft.countsAs) errors.countsAs = faultWords.noCountsAs
   for (const field of fieldsFor(draft.countsAs)) {
     const error = numberError(field, draft[field], numbers)
     if (error) errors[field] = error
@@ -110,8 +110,7 @@ export function errorsIn(
   const parts = percentFields.filter(field => fieldsFor(draft.countsAs).includes(field))
   const sum = parts.reduce((total, field) => total + (readNumber(draft[field], numbers) ?? 0), 0)
   const last = parts.findLast(field => draft[field].trim())
-  if (sum > 100.5 && last)
-    errors[last] ??= `Together these come to ${showNumber(sum, numbers)} %, more than the whole.`
+  if (sum > 100.5 && last) errors[last] ??= faultWords.sumTooLarge(showNumber(sum, numbers))
   return errors
 }
 

@@ -6,6 +6,7 @@ import { BaseElement } from '../base/base-element.js'
 import { fieldStyles } from '../base/field-styles.js'
 import { readNumber, showNumber } from '../base/typed-numbers.js'
 import { allergenFields } from './allergen-fields.js'
+import { countsAsWords } from './counts-as-words.js'
 import {
   type Draft,
   type DraftErrors,
@@ -21,20 +22,9 @@ import {
   sameDraft,
 } from './ingredient-draft.js'
 import { ingredientStyles } from './ingredient-styles.js'
-import { countsAsWords, kindWords } from './ingredient-words.js'
+import { fieldWords, formWords, ingredientWords, kindWords, unitWords } from './words.js'
 
-const fieldWords: Readonly<Record<NumberField, readonly [label: string, unit: string, spoken: string]>> = {
-  hydration: ['Hydration', '%', 'per cent'],
-  moisture: ['Moisture', '%', 'per cent'],
-  fat: ['Fat', '%', 'per cent'],
-  sugar: ['Sugar', '%', 'per cent'],
-  salt: ['Salt', '%', 'per cent'],
-  tsp: ['A teaspoon', 'g', 'grams'],
-  tbsp: ['A tablespoon', 'g', 'grams'],
-  cup: ['A cup (US)', 'g', 'grams'],
-  density: ['A millilitre', 'g', 'grams'],
-  each: ['One piece', 'g', 'grams'],
-}
+const unitOf = (field: NumberField): '%' | 'g' => (gramFields.some(name => name === field) ? 'g' : '%')
 const measureOf = { tsp: 'tsp', tbsp: 'tbsp', cup: 'cup', density: 'ml' } as const
 
 /** The form of one ingredient. Knows what was typed; the larder around it saves. */
@@ -113,7 +103,7 @@ export class TbIngredient extends BaseElement {
     const shares = percentFields.filter(field => fieldsFor(kind).includes(field))
     return html`<form novalidate @submit=${this.#submit}>
       <div class="field">
-        <label for="name">Name</label>
+        <label for="name">${ingredientWords.name}</label>
         <input
           id="name"
           autocomplete="off"
@@ -131,24 +121,15 @@ export class TbIngredient extends BaseElement {
       ${
         shares.length
           ? html`<fieldset>
-              <legend>What is in it</legend>
+              <legend>${ingredientWords.whatIsInIt}</legend>
               <div class="numbers">${shares.map(field => this.#number(field))}</div>
-              ${
-                kind === 'other'
-                  ? html`<p class="hint">
-                      Moisture is shown apart, and not in true hydration. Salt is salt already in it, as in salted butter.
-                    </p>`
-                  : nothing
-              }
+              ${kind === 'other' ? html`<p class="hint">${ingredientWords.whatIsInItHint}</p>` : nothing}
             </fieldset>`
           : nothing
       }
       <fieldset>
-        <legend>What spoons and cups of it weigh</legend>
-        <p class="hint">
-          An estimate: a spoon heaped or levelled, a cup dipped or filled differ by a quarter. Weigh your own and
-          write it here. An empty one is reckoned from the others.
-        </p>
+        <legend>${ingredientWords.measures}</legend>
+        <p class="hint">${ingredientWords.measuresHint}</p>
         <div class="numbers">${gramFields.map(field => this.#number(field))}</div>
       </fieldset>
       ${allergenFields({
@@ -159,7 +140,7 @@ export class TbIngredient extends BaseElement {
         change: said => this.#set(said),
       })}
       <div class="field">
-        <label for="note">Note</label>
+        <label for="note">${ingredientWords.note}</label>
         <textarea
           id="note"
           rows="2"
@@ -168,7 +149,7 @@ export class TbIngredient extends BaseElement {
           @input=${(e: InputEvent) => this.#set({ note: (e.target as HTMLTextAreaElement).value })}
         ></textarea>
       </div>
-      <button class="unseen" tabindex="-1" aria-hidden="true" ?disabled=${this.readOnly}>Save</button>
+      <button class="unseen" tabindex="-1" aria-hidden="true" ?disabled=${this.readOnly}>${formWords.save}</button>
     </form>`
   }
 
@@ -189,16 +170,13 @@ export class TbIngredient extends BaseElement {
       this.#check('countsAs')
     }
     const { countsAs } = this.draft
-    const guess =
-      this.guessed && countsAs
-        ? `${countsAsWords[countsAs].name} is a guess from its name. Is that right?`
-        : ''
+    const guess = this.guessed && countsAs ? ingredientWords.isAGuess(countsAsWords[countsAs].name) : ''
     return html`<fieldset
       role="radiogroup"
       class=${this.errors.countsAs ? 'invalid' : ''}
       aria-describedby="countsAs-error countsAs-guess"
     >
-      <legend>Counts as</legend>
+      <legend>${ingredientWords.countsAs}</legend>
       ${this.#error('countsAs')}
       <p class="hint guess" id="countsAs-guess">${guess}</p>
       <div class="kinds">
@@ -226,11 +204,7 @@ export class TbIngredient extends BaseElement {
     return html`<div class="numbers">
       ${this.#number('hydration')}
       <p class="hint brings">
-        ${
-          flour === undefined
-            ? nothing
-            : html`100 g of it brings ${grams(flour)} g flour and ${grams(100 - flour)} g water.`
-        }
+        ${flour === undefined ? nothing : ingredientWords.brings(grams(flour), grams(100 - flour))}
       </p>
     </div>`
   }
@@ -240,7 +214,7 @@ export class TbIngredient extends BaseElement {
     const known = Object.keys(kindWords)
     const kinds = !own || known.includes(own) ? known : [...known, own]
     return html`<div class="field">
-      <label for="kind">Kind</label>
+      <label for="kind">${ingredientWords.kind}</label>
       <select
         id="kind"
         ?disabled=${this.readOnly}
@@ -253,15 +227,15 @@ export class TbIngredient extends BaseElement {
           </option>`,
         )}
       </select>
-      <p class="hint" id="kind-hint">Yeast makes its stage ferment; egg and milk have readings of their own.</p>
+      <p class="hint" id="kind-hint">${ingredientWords.kindHint}</p>
     </div>`
   }
 
   #number(field: NumberField): TemplateResult {
-    const [label, unit, spoken] = fieldWords[field]
+    const unit = unitOf(field)
     const id = field
     return html`<div class="field number">
-      <label for=${id}>${label}<span class="unseen">, ${spoken}</span></label>
+      <label for=${id}>${fieldWords[field]}<span class="unseen">${unitWords[unit]}</span></label>
       <span class="with-unit">
         <input
           id=${id}

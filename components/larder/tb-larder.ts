@@ -6,10 +6,11 @@ import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { askEdit } from '../base/events.js'
 import { showGrams, showPercent } from '../base/numbers.js'
 import { TbDialog } from '../controls/tb-dialog.js'
+import { countsAsWords } from './counts-as-words.js'
 import type { Kind } from './ingredient-draft.js'
-import { countsAsWords } from './ingredient-words.js'
 import './tb-ingredient.js'
 import { larderStyles } from './larder-styles.js'
+import { factWords, formWords, larderWords } from './words.js'
 
 const usualIds = new Set(usualLarder.map(i => i.id))
 
@@ -90,22 +91,24 @@ export class TbLarder extends TbDialog {
   #save = (): void => {
     const ingredient = this.#form?.take()
     if (!ingredient) {
-      this.fault = 'Not saved yet: something needs mending above.'
+      this.fault = formWords.notSaved
       return
     }
     const refusal = askEdit(this, () => defineIngredient(ingredient))
     if (refusal) this.fault = refusal
     else
       this.#done(
-        `${ingredient.name} is in the larder.${ingredient.allergens ? '' : ' Its allergens stand as not known.'}`,
+        ingredient.allergens
+          ? formWords.saved(ingredient.name)
+          : formWords.savedWithoutAllergens(ingredient.name),
       )
   }
 
   #forget = (ingredient: Ingredient): void => {
     const refusal = askEdit(this, workbook => forgetIngredient(workbook, ingredient.id))
     if (refusal) this.fault = refusal
-    else if (usualIds.has(ingredient.id)) this.#done(`${ingredient.name} is back to its usual values.`)
-    else this.#done(`${ingredient.name} is out of the larder. Undo brings it back.`)
+    else if (usualIds.has(ingredient.id)) this.#done(formWords.isUsualAgain(ingredient.name))
+    else this.#done(formWords.removed(ingredient.name))
   }
 
   #own(ingredient: Ingredient): boolean {
@@ -113,8 +116,8 @@ export class TbLarder extends TbDialog {
   }
 
   protected override heading(): string {
-    if (!this.at) return 'Larder'
-    return this.at.known?.name ?? 'New ingredient'
+    if (!this.at) return larderWords.larder
+    return this.at.known?.name ?? larderWords.newIngredient
   }
 
   protected override body(): TemplateResult {
@@ -122,11 +125,7 @@ export class TbLarder extends TbDialog {
     if (!at) return this.#list()
     const formulas = at.known ? this.#formulasWith(at.known) : []
     return html`<div class="body">
-      ${
-        formulas.length
-          ? html`<p class="quiet">In ${formulas.join(', ')}. What you change here changes there.</p>`
-          : nothing
-      }
+      ${formulas.length ? html`<p class="quiet">${formWords.usedIn(formulas)}</p>` : nothing}
       <tb-ingredient
         data-first
         .known=${at.known}
@@ -150,18 +149,18 @@ export class TbLarder extends TbDialog {
     const at = this.at
     if (!at) {
       return html`<button class="lined" ?disabled=${this.readOnly} @click=${() => this.#toForm('')}>
-        New ingredient
+        ${larderWords.newIngredient}
       </button>`
     }
     const { known } = at
     return html`
       ${this.fault ? html`<p class="error" role="alert">${this.fault}</p>` : nothing}
-      <button class="main" ?disabled=${this.readOnly} @click=${this.#save}>Save</button>
-      <button class="lined" @click=${this.leave}>${at.alone ? 'Cancel' : 'Back to the larder'}</button>
+      <button class="main" ?disabled=${this.readOnly} @click=${this.#save}>${formWords.save}</button>
+      <button class="lined" @click=${this.leave}>${at.alone ? formWords.cancel : formWords.backToLarder}</button>
       ${
         known && this.#own(known)
           ? html`<button class="apart" ?disabled=${this.readOnly} @click=${() => this.#forget(known)}>
-              ${usualIds.has(known.id) ? 'Back to the usual values' : 'Remove'}
+              ${usualIds.has(known.id) ? formWords.backToUsual : formWords.remove}
             </button>`
           : nothing
       }
@@ -175,7 +174,7 @@ export class TbLarder extends TbDialog {
       .sort((a, b) => a.name.localeCompare(b.name, this.numbers.language))
     return html`<div class="body">
       <div class="search">
-        <label for="sought">Find an ingredient</label>
+        <label for="sought">${larderWords.find}</label>
         <input
           id="sought"
           type="search"
@@ -186,7 +185,7 @@ export class TbLarder extends TbDialog {
             this.sought = (e.target as HTMLInputElement).value
           }}
         />
-        <p class="unseen" role="status">${sought ? `${found.length} found` : ''}</p>
+        <p class="unseen" role="status">${sought ? larderWords.found(found.length) : ''}</p>
       </div>
       ${sought ? nothing : this.#unknown()}
       ${Object.entries(countsAsWords).map(([kind, words]) =>
@@ -199,13 +198,13 @@ export class TbLarder extends TbDialog {
       ${
         found.length
           ? nothing
-          : html`<p>Nothing here is called “${this.sought.trim()}”.</p>
+          : html`<p>${larderWords.noneCalled(this.sought.trim())}</p>
               <button
                 class="lined"
                 ?disabled=${this.readOnly}
                 @click=${() => this.#toForm(this.sought.trim())}
               >
-                Add ${this.sought.trim()}
+                ${larderWords.add(this.sought.trim())}
               </button>`
       }
     </div>`
@@ -221,13 +220,13 @@ export class TbLarder extends TbDialog {
       }
     }
     if (names.size === 0) return nothing
-    return html`<h3>Not known yet</h3>
-      <p class="hint">Written in your formulas. Until you say what they count as, they bring their weight only.</p>
+    return html`<h3>${larderWords.notKnown}</h3>
+      <p class="hint">${larderWords.notKnownHint}</p>
       <ul>
         ${[...names.values()].map(
           name => html`<li>
             <button class="row" ?disabled=${this.readOnly} @click=${() => this.#toForm(name)}>
-              <span class="name">${name}</span><span class="facts">Say what it is</span>
+              <span class="name">${name}</span><span class="facts">${larderWords.sayWhatItIs}</span>
             </button>
           </li>`,
         )}
@@ -251,22 +250,22 @@ export class TbLarder extends TbDialog {
 
   #mark(ingredient: Ingredient) {
     if (!this.#own(ingredient)) return nothing
-    return html` <small class="mark">${usualIds.has(ingredient.id) ? 'changed' : 'yours'}</small>`
+    return html` <small class="mark">${usualIds.has(ingredient.id) ? larderWords.changed : larderWords.yours}</small>`
   }
 
   #facts(i: Ingredient): string {
     const percent = (part: number) => `${showPercent(part, this.numbers)} %`
     const facts: string[] = []
-    if (i.countsAs.kind === 'starter') facts.push(`${percent(i.countsAs.hydration)} hydration`)
-    if (i.countsAs.kind === 'other' && i.moisture >= 0.1) facts.push(`moisture ${percent(i.moisture)}`)
-    if (i.fat >= 0.1) facts.push(`fat ${percent(i.fat)}`)
-    if (i.sugar >= 0.1) facts.push(`sugar ${percent(i.sugar)}`)
+    if (i.countsAs.kind === 'starter') facts.push(factWords.hydration(percent(i.countsAs.hydration)))
+    if (i.countsAs.kind === 'other' && i.moisture >= 0.1) facts.push(factWords.moisture(percent(i.moisture)))
+    if (i.fat >= 0.1) facts.push(factWords.fat(percent(i.fat)))
+    if (i.sugar >= 0.1) facts.push(factWords.sugar(percent(i.sugar)))
     const grams = (g: number) => `${showGrams(g, this.numbers)} g`
-    if (i.each !== undefined) facts.push(`one ${grams(i.each)}`)
+    if (i.each !== undefined) facts.push(factWords.one(grams(i.each)))
     else if (i.tsp !== undefined && (i.tsp < 10 || !i.cup) && i.countsAs.kind !== 'flour')
-      facts.push(`teaspoon ${grams(i.tsp)}`)
-    else if (i.cup !== undefined) facts.push(`cup ${grams(i.cup)}`)
-    if (!i.allergens) facts.push('allergens not said')
+      facts.push(factWords.teaspoon(grams(i.tsp)))
+    else if (i.cup !== undefined) facts.push(factWords.cup(grams(i.cup)))
+    if (!i.allergens) facts.push(factWords.noAllergens)
     return facts.join(', ')
   }
 

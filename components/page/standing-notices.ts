@@ -1,6 +1,7 @@
 import type { Problem } from '../../src/dough/document/formula.js'
 import type { KeeperState } from '../../src/storage/index.js'
 import type { Notice } from './tb-notices.js'
+import { noticeWords } from './words.js'
 
 /** What the notices are made of, and what their buttons do. */
 export interface Circumstances {
@@ -18,27 +19,24 @@ export interface Circumstances {
 /** The notices across the page, the gravest first. */
 export function standingNotices(now: Circumstances): readonly Notice[] {
   const { kept } = now
-  const download = { label: 'Download CSV', run: now.download }
+  const download = { label: noticeWords.download, run: now.download }
   const notices: Notice[] = []
   if (kept.status === 'refused' || kept.status === 'full') {
     notices.push({
-      key: kept.status,
       tone: 'warning',
       text: kept.reason.message,
-      actions: [download, { label: 'Try again', run: now.tryAgain }],
+      actions: [download, { label: noticeWords.tryAgain, run: now.tryAgain }],
     })
   }
   if (kept.status === 'read-only') {
     notices.push({
-      key: 'read-only',
       tone: kept.unsaved ? 'warning' : 'plain',
       text: kept.reason.message,
-      actions: [{ label: 'Edit here', run: now.takeOver }, ...(kept.unsaved ? [download] : [])],
+      actions: [{ label: noticeWords.editHere, run: now.takeOver }, ...(kept.unsaved ? [download] : [])],
     })
   }
   for (const { message } of now.problems) {
     notices.push({
-      key: message,
       tone: 'warning',
       text: message,
       actions: [],
@@ -47,18 +45,16 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
   }
   if (now.newVersion) {
     notices.push({
-      key: 'new version',
       tone: 'plain',
-      text: 'A new version of Tarebook is ready.',
-      actions: [{ label: 'Reload', run: now.newVersion }],
+      text: noticeWords.newVersion,
+      actions: [{ label: noticeWords.reload, run: now.newVersion }],
     })
   }
   if (now.deleted) {
     notices.push({
-      key: 'deleted',
       tone: 'plain',
-      text: `Deleted ${now.deleted}.`,
-      actions: [{ label: 'Undo', run: now.undo }],
+      text: noticeWords.deleted(now.deleted),
+      actions: [{ label: noticeWords.undo, run: now.undo }],
       dismiss: () => now.dismiss('deleted'),
     })
   }

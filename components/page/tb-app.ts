@@ -19,6 +19,7 @@ import './tb-notices.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
+import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 
@@ -146,7 +147,7 @@ export class TbApp extends BaseElement {
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
-    this.#announcer.say(this.deleted ? `Deleted ${this.deleted}. Undo takes it back.` : sentence)
+    this.#announcer.say(this.deleted ? deletedSentence(this.deleted) : sentence)
   }
 
   #step(way: 'undo' | 'redo'): void {
@@ -256,7 +257,7 @@ export class TbApp extends BaseElement {
   protected override updated(): void {
     this.desk?.shown()
     const name = this.desk?.formula?.name
-    document.title = name ? `${name} · Tarebook` : 'Tarebook'
+    document.title = name ? pageTitle(name) : programName
   }
 
   override render() {
@@ -308,7 +309,7 @@ export class TbApp extends BaseElement {
           : nothing
       }
       ${this.#toast.sentence ? html`<p class="toast">${this.#toast.sentence}</p>` : nothing}
-      ${this.dragging ? html`<p class="drop">Drop the file to bring its formulas in.</p>` : nothing}
+      ${this.dragging ? html`<p class="drop">${dropHint}</p>` : nothing}
     `
   }
 

@@ -3,6 +3,7 @@ import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { SheetElement } from '../base/base-element.js'
 import { say } from '../base/events.js'
+import { partNotFetched } from './words.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
 const load = {
@@ -38,7 +39,7 @@ export class TbDialogs extends SheetElement {
     try {
       await load[name]()
     } catch {
-      say(this, 'This part of Tarebook could not be fetched. Connect to the network and try again.')
+      say(this, partNotFetched)
       return
     }
     this.wanted = new Set(this.wanted).add(name)

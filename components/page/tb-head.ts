@@ -2,19 +2,18 @@ import { css, html, nothing } from 'lit'
 import { renameWorkbook } from '../../src/dough/edits/edits.js'
 import type { KeeperState } from '../../src/storage/index.js'
 import { askEdit, say, type Wish, wish } from '../base/events.js'
-import type { NumberStyle } from '../base/numbers.js'
 import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
+import type { Layout } from './layout.js'
+import { headWords, keptWords, programName, stepWords } from './words.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
-  { label: 'Larder', detail: { want: 'larder' } },
-  { label: 'Bring in', detail: { want: 'bring-in' } },
-  { label: 'Send out', detail: { want: 'send-out' } },
-  { label: 'Help', detail: { want: 'help' } },
+  { label: headWords.larder, detail: { want: 'larder' } },
+  { label: headWords.bringIn, detail: { want: 'bring-in' } },
+  { label: headWords.sendOut, detail: { want: 'send-out' } },
+  { label: headWords.help, detail: { want: 'help' } },
 ]
-
-import type { Layout } from './layout.js'
 
 /** The top of the page: whose workbook, whether it is kept, back and forth, and the ways in and out. */
 export class TbHead extends BaseElement {
@@ -48,22 +47,22 @@ export class TbHead extends BaseElement {
     return html`<header>
       ${
         this.layout === 'middle'
-          ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>Shelf</button>`
+          ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>${headWords.shelf}</button>`
           : nothing
       }
-      <span class="mark">${mark}<span class="word">Tarebook</span></span>
+      <span class="mark">${mark}<span class="word">${programName}</span></span>
       <div class="whose">
         <tb-grow
-          label="Name of the workbook"
-          hint="Name this workbook"
+          label=${headWords.workbookName}
+          hint=${headWords.nameIt}
           .value=${this.name}
           ?readOnly=${this.readOnly}
           @tb-entered=${this.#rename}
         ></tb-grow>
-        <span class="kept">${inWords(this.kept, this.numbers)}</span>
+        <span class="kept">${keptWords(this.kept, this.#time)}</span>
       </div>
       <span class="steps">
-        ${this.#step('undo', 'Undo', this.undoLabel)}${this.#step('redo', 'Redo', this.redoLabel)}
+        ${this.#step('undo', this.undoLabel)}${this.#step('redo', this.redoLabel)}
       </span>
       ${
         this.layout === 'wide'
@@ -71,15 +70,15 @@ export class TbHead extends BaseElement {
               ({ label, detail }) => html`<button @click=${() => wish(this, detail)}>${label}</button>`,
             )
           : html`<tb-menu
-            label="Larder, bring in, send out, help"
+            label=${headWords.ways}
             .items=${ways.map(({ label, detail }) => ({ label, run: () => wish(this, detail) }))}
           ></tb-menu>`
       }
     </header>`
   }
 
-  #step(want: 'undo' | 'redo', word: string, what: string | undefined) {
-    const name = what ? `${word}: ${what}` : `Nothing to ${want}`
+  #step(want: 'undo' | 'redo', what: string | undefined) {
+    const name = stepWords[want](what)
     return html`<button
       class="step"
       aria-label=${name}
@@ -91,6 +90,9 @@ export class TbHead extends BaseElement {
       ${want === 'undo' && what && this.layout === 'wide' ? html`<span class="what">${name}</span>` : nothing}
     </button>`
   }
+
+  #time = (at: Date): string =>
+    at.toLocaleTimeString(this.numbers.language, { hour: '2-digit', minute: '2-digit' })
 
   /** Puts the focus on the way to the shelf. */
   override focus(): void {
@@ -231,26 +233,6 @@ const arrow = (d: string) => html`<svg
 >
   <path d=${d} />
 </svg>`
-
-function inWords(kept: KeeperState, { language }: NumberStyle): string {
-  switch (kept.status) {
-    case 'loading':
-      return 'Opening…'
-    case 'saved':
-      return kept.at
-        ? `Saved ${kept.at.toLocaleTimeString(language, { hour: '2-digit', minute: '2-digit' })}`
-        : ''
-    case 'waiting':
-    case 'saving':
-      return 'Saving…'
-    case 'refused':
-      return 'Not kept: storage refused'
-    case 'full':
-      return 'Not kept: storage full'
-    case 'read-only':
-      return kept.unsaved ? 'Not kept: open in another tab' : 'Reading only: open in another tab'
-  }
-}
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -1,9 +1,9 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { noticeWords } from './words.js'
 
 /** A sentence across the page, with what can be done about it. */
 export interface Notice {
-  readonly key: string
   readonly tone: 'plain' | 'warning'
   readonly text: string
   readonly actions: readonly { readonly label: string; readonly run: () => void }[]
@@ -23,7 +23,7 @@ export class TbNotices extends BaseElement {
 
   override render() {
     if (this.notices.length === 0) return nothing
-    return html`<section aria-label="Notices">
+    return html`<section aria-label=${noticeWords.notices}>
       ${this.notices.map(
         ({ tone, text, actions, dismiss }) => html`<div class=${tone}>
           <p>
@@ -32,7 +32,7 @@ export class TbNotices extends BaseElement {
           ${actions.map(({ label, run }) => html`<button class="lined" @click=${run}>${label}</button>`)}
           ${
             dismiss
-              ? html`<button aria-label=${`Dismiss: ${text}`} title="Dismiss" @click=${dismiss}>${cross}</button>`
+              ? html`<button aria-label=${noticeWords.dismissThis(text)} title=${noticeWords.dismiss} @click=${dismiss}>${cross}</button>`
               : nothing
           }
         </div>`,

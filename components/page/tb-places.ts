@@ -2,14 +2,11 @@ import { css, html, nothing } from 'lit'
 import { wish } from '../base/events.js'
 import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
+import { placesName, placeWords, remarksCounted } from './words.js'
 
 export type PlaceName = 'shelf' | 'sheet' | 'tally'
 
-const places: readonly (readonly [PlaceName, string])[] = [
-  ['shelf', 'Shelf'],
-  ['sheet', 'Sheet'],
-  ['tally', 'Tally'],
-]
+const places: readonly PlaceName[] = ['shelf', 'sheet', 'tally']
 
 /** The foot of a phone's page: the three main readings, always in sight, and the way from place to place. */
 export class TbPlaces extends SheetElement {
@@ -29,17 +26,17 @@ export class TbPlaces extends SheetElement {
     const remarks = sheet?.problems.length ?? 0
     return html`
       ${sheet ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
-      <nav aria-label="Places">
+      <nav aria-label=${placesName}>
         ${places.map(
-          ([name, word]) => html`<button
+          name => html`<button
             aria-current=${name === this.place ? 'page' : nothing}
             ?disabled=${name === 'tally' && !sheet}
             @click=${() => wish(this, { want: 'go', to: name })}
           >
-            ${word}${
+            ${placeWords[name]}${
               name === 'tally' && remarks
                 ? html`<span class="count"
-                  ><span class="unseen">, </span>${remarks}<span class="unseen"> ${remarks === 1 ? 'remark' : 'remarks'}</span></span
+                  ><span class="unseen">, </span>${remarks}<span class="unseen">${remarksCounted(remarks)}</span></span
                 >`
                 : nothing
             }

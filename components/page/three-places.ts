@@ -10,6 +10,7 @@ import type { PlaceName } from './tb-places.js'
 import '../sheet/tb-sheet.js'
 import '../shelf/tb-shelf.js'
 import '../tally/tb-tally.js'
+import { lesson, lessonLearnt, placeWords } from './words.js'
 
 /** What shelf, sheet and tally are shown of, and how. */
 export interface PlacesShown {
@@ -57,7 +58,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       }
       ${drawer ? html`<div class="shade" @click=${() => shown.go('sheet')}></div>` : nothing}
       <main ?hidden=${!seen('sheet')} ?inert=${drawer}>
-        ${shown.teaching && sheet ? lesson(shown.learnt) : nothing}
+        ${shown.teaching && sheet ? teach(shown.learnt) : nothing}
         ${
           sheet
             ? html`<tb-sheet
@@ -74,7 +75,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       </main>
       ${
         sheet
-          ? html`<aside aria-label="Tally" ?hidden=${!seen('tally')} ?inert=${drawer}>
+          ? html`<aside aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
             <tb-tally
               .sheet=${sheet}
               .version=${version}
@@ -106,9 +107,7 @@ function emptyShelf(examples: readonly Formula[], readOnly: boolean): TemplateRe
   return html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly}></tb-empty-shelf>`
 }
 
-const lesson = (learnt: () => void): TemplateResult => html`<p class="lesson">
-    <span>
-      This is an example. Change any number and the rest follows; <b>New formula</b> on the shelf starts your own.
-    </span>
-    <button @click=${learnt}>Got it</button>
+const teach = (learnt: () => void): TemplateResult => html`<p class="lesson">
+    <span>${lesson()}</span>
+    <button @click=${learnt}>${lessonLearnt}</button>
   </p>`

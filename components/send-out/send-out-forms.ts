@@ -5,8 +5,9 @@ import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { ListName } from '../../src/dough/larder/allergen-lists.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { sheetFigures, writeFormulas } from '../../src/exchange/index.js'
+import { type formWords, sendOutWords } from './words.js'
 
-export type FormName = 'csv' | 'text' | 'markdown' | 'table' | 'link' | 'recipe' | 'workbook'
+export type FormName = keyof typeof formWords
 
 /** What is sent out, and how a reader wants it. */
 export interface Sent {
@@ -27,8 +28,6 @@ export interface Written {
 
 /** One of the ways a formula leaves. */
 export interface Form {
-  readonly label: string
-  readonly says: string // what it is, for whom, in a sentence
   readonly takes: 'a formula' | 'formulas' | 'the workbook'
   readonly file?: { readonly extension: string; readonly type: string } // where it makes sense as one
   /** At once, or when the writer is fetched. */
@@ -46,8 +45,6 @@ const sheetsOf = ({ formulas, larder, workbook }: Sent) =>
 
 export const forms: Readonly<Record<FormName, Form>> = {
   csv: {
-    label: 'CSV',
-    says: 'A table as plain text: every amount as you typed it, for another Tarebook and for office programs.',
     takes: 'formulas',
     file: { extension: 'csv', type: 'text/csv' },
     write: ({ formulas, larder }) => ({
@@ -55,8 +52,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     }),
   },
   text: {
-    label: 'Plain text',
-    says: 'For a message or a print-out: columns that line up, readings, the batch. Tarebook reads it back.',
     takes: 'formulas',
     file: { extension: 'txt', type: 'text/plain' },
     write: async sent => {
@@ -72,8 +67,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   markdown: {
-    label: 'Markdown',
-    says: 'For notes and forums that turn it into headings and tables.',
     takes: 'formulas',
     file: { extension: 'md', type: 'text/markdown' },
     write: async sent => {
@@ -82,8 +75,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   table: {
-    label: 'Table to paste',
-    says: 'Copied as it looks here: real tables in a letter, a document or a mail. Where only text is taken, it is the plain text.',
     takes: 'formulas',
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
@@ -99,8 +90,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   link: {
-    label: 'Link',
-    says: 'The whole formula is in the address itself, behind the #. No browser sends that part, so no server sees the formula.',
     takes: 'a formula',
     write: async ({ formulas, larder }) => {
       const { linkOf } = await import('../../src/exchange/data/link.js')
@@ -109,8 +98,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   recipe: {
-    label: 'Recipe markup',
-    says: 'For your own web page: paste it anywhere in the page, and search engines read the recipe (schema.org, JSON-LD). Readers do not see it.',
     takes: 'a formula',
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
@@ -122,8 +109,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   workbook: {
-    label: 'Workbook file',
-    says: 'Everything in one file: all formulas with their kept states, your larder, how your scale weighs. The copy to keep.',
     takes: 'the workbook',
     file: { extension: 'json', type: 'application/json' },
     write: async ({ workbook }) => {
@@ -150,5 +135,5 @@ export function fileName(name: string, form: Form, jsonAlone: boolean): string {
     .replace(/^[. ]+|[. ]+$/g, '')
     .slice(0, 80)
   const extension = jsonAlone ? 'json' : form.file?.extension
-  return `${plain || 'Formulas'}.${extension}`
+  return `${plain || sendOutWords.fileName}.${extension}`
 }

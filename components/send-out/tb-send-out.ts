@@ -8,9 +8,10 @@ import { TbDialog } from '../controls/tb-dialog.js'
 import { ownList } from '../sheet/allergen-list.js'
 import { type FormName, fileName, forms, formsFor, type Sent, type Written } from './send-out-forms.js'
 import { sendOutStyles } from './send-out-styles.js'
-import { aboutForm, showWritten } from './send-out-words.js'
+import { aboutForm, showWritten } from './written-shown.js'
 import '../controls/tb-measures.js'
 import { ownMeasures } from '../controls/tb-measures.js'
+import { formWords, sendOutWords } from './words.js'
 
 // In place of a formula's id.
 const all = ''
@@ -96,8 +97,7 @@ export class TbSendOut extends TbDialog {
     const done = (written: Written) => {
       if (this.#writtenFor === now) this.#keep(written)
     }
-    const problem = 'This form could not be fetched. Connect to the network and choose it again.'
-    written.then(done, () => done({ text: '', problem }))
+    written.then(done, () => done({ text: '', problem: sendOutWords.notFetched }))
   }
 
   /** Keeps what was written, and a link to it for the download. */
@@ -134,27 +134,26 @@ export class TbSendOut extends TbDialog {
   }
 
   get #fileName(): string {
-    const name = this.#one?.name ?? (this.workbook.name || 'Formulas')
+    const name = this.#one?.name ?? this.workbook.name
     return fileName(name, forms[this.#form], this.#isJson)
   }
 
   protected override heading(): string {
-    return 'Send out'
+    return sendOutWords.sendOut
   }
 
   protected override body(): TemplateResult {
     const { formulas } = this.workbook
-    if (formulas.length === 0)
-      return html`<div class="body"><p>There is no formula on the shelf yet, so there is nothing to send.</p></div>`
+    if (formulas.length === 0) return html`<div class="body"><p>${sendOutWords.nothingToSend}</p></div>`
     const one = this.#one
     const option = (value: string, words: string, chosen: boolean) =>
       html`<option value=${value} ?selected=${chosen}>${words}</option>`
     return html`<div class="body">
       <div class="field">
-        <label for="what">What to send</label>
+        <label for="what">${sendOutWords.what}</label>
         <select id="what" data-first @change=${this.#choose}>
-          ${formulas.length > 1 ? option(all, `All ${formulas.length} formulas on the shelf`, !one && this.chosen !== whole) : nothing}
-          ${option(whole, 'The whole workbook: formulas, larder, scale', this.chosen === whole)}
+          ${formulas.length > 1 ? option(all, sendOutWords.all(formulas.length), !one && this.chosen !== whole) : nothing}
+          ${option(whole, sendOutWords.whole, this.chosen === whole)}
           ${formulas.map(f => option(f.id, f.name, f === one))}
         </select>
       </div>
@@ -171,7 +170,7 @@ export class TbSendOut extends TbDialog {
   #choice() {
     const form = this.#form
     return html`<fieldset class="forms">
-      <legend class="unseen">In which form</legend>
+      <legend class="unseen">${sendOutWords.form}</legend>
       ${formsFor(this.#what).map(
         name => html`<label class="form">
           <input
@@ -184,10 +183,10 @@ export class TbSendOut extends TbDialog {
               this.wanted = name
             }}
           />
-          ${forms[name].label}
+          ${formWords[name].label}
         </label>`,
       )}
-      <p class="says">${forms[form].says}</p>
+      <p class="says">${formWords[form].says}</p>
     </fieldset>`
   }
 
@@ -206,19 +205,14 @@ export class TbSendOut extends TbDialog {
     switch (this.#form) {
       case 'text':
         return html`<div class="options" @tb-measures=${this.#measure}>
-          ${box(
-            'household',
-            'With cups and spoons, for readers without a scale',
-            this.measures !== undefined,
-            on => {
-              this.measures = on ? ownMeasures(this.numbers.language) : undefined
-            },
-          )}
+          ${box('household', sendOutWords.household, this.measures !== undefined, on => {
+            this.measures = on ? ownMeasures(this.numbers.language) : undefined
+          })}
           ${this.measures ? html`<tb-measures .measures=${this.measures}></tb-measures>` : nothing}
         </div>`
       case 'recipe':
         return html`<div class="options">
-          ${box('json', 'The JSON alone, without its script element', this.jsonAlone, on => {
+          ${box('json', sendOutWords.jsonAlone, this.jsonAlone, on => {
             this.jsonAlone = on
           })}
         </div>`
@@ -235,16 +229,16 @@ export class TbSendOut extends TbDialog {
       href=${this.#link}
       download=${this.#fileName}
       @click=${this.#downloaded}
-      >Download</a
+      >${sendOutWords.download}</a
     >`
     const copy = html`<button
       class=${this.#link && this.#form !== 'table' ? 'lined' : 'main'}
       ?disabled=${!written || !!written.problem}
       @click=${this.#copy}
     >
-      Copy
+      ${sendOutWords.copy}
     </button>`
-    const card = html`<button class="lined apart" @click=${this.#card}>Print a card</button>`
+    const card = html`<button class="lined apart" @click=${this.#card}>${sendOutWords.printCard}</button>`
     const isFileFirst = this.#link && this.#form !== 'table'
     return html`${isFileFirst ? [download, copy] : [copy, this.#link ? download : nothing]}
     ${this.#one ? card : nothing}`
@@ -260,7 +254,7 @@ export class TbSendOut extends TbDialog {
   }
 
   #downloaded = (): void => {
-    this.told = `${this.#fileName} goes to where your browser puts downloads.`
+    this.told = sendOutWords.downloaded(this.#fileName)
   }
 
   #card = (): void => {
@@ -275,11 +269,11 @@ export class TbSendOut extends TbDialog {
     this.told = ''
     const copied = await (written.html ? copyRich(written.html, written.text) : copyText(written.text))
     if (copied) {
-      this.told = 'Copied.'
+      this.told = sendOutWords.copied
       return
     }
     this.#select()
-    this.told = 'The browser did not allow copying. All of it is selected: copy it from there.'
+    this.told = sendOutWords.notCopied
   }
 
   #select(): void {

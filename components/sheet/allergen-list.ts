@@ -1,6 +1,7 @@
 import { html } from 'lit'
 import { allergenLists, type ListName } from '../../src/dough/larder/allergen-lists.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
+import { cautionsWords } from './words.js'
 
 const key = 'allergen list'
 const none = ''
@@ -38,7 +39,7 @@ export const listChosen = 'tb-list-chosen'
 
 /** The public lists to choose from; the browser keeps which, and everybody hears of it. */
 export const listSelect = (list: ListName) => html`<select
-  aria-label="Public list of allergens"
+  aria-label=${cautionsWords.publicLists}
   @change=${(event: Event) => {
     keepOwnChoice(key, (event.target as HTMLSelectElement).value)
     dispatchEvent(new Event(listChosen))

@@ -9,6 +9,7 @@ import {
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
 import { LateElement } from '../base/base-element.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
+import { cautionsWords } from './words.js'
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
 export class TbCautions extends LateElement {
@@ -52,18 +53,16 @@ export class TbCautions extends LateElement {
     ]
     return html`<section aria-labelledby="allergens">
         <div class="head">
-          <h2 id="allergens">Allergens</h2>
+          <h2 id="allergens">${cautionsWords.allergens}</h2>
           <label>
-            <span>as listed in</span>
+            <span>${cautionsWords.asListedIn}</span>
             ${listSelect(list)}
           </label>
         </div>
         ${
           isListChosen()
             ? nothing
-            : html`<p class="small guessed">
-                Nobody has chosen a list in this browser yet: this is ${listWords[list]}. Choose another above.
-              </p>`
+            : html`<p class="small guessed">${cautionsWords.notChosen(listWords[list])}</p>`
         }
         ${listed(all[list], list)}
         ${all.notKnown.length ? html`<p class="unknown">${notKnownSentence(all.notKnown)}</p>` : nothing}
@@ -72,7 +71,7 @@ export class TbCautions extends LateElement {
       ${
         cautions.length
           ? html`<section aria-labelledby="cautions">
-              <h2 id="cautions">Cautions</h2>
+              <h2 id="cautions">${cautionsWords.cautions}</h2>
               <dl>
                 ${cautions.map(
                   ({ about, message }) => html`<div>
@@ -182,7 +181,7 @@ const listed = (entries: readonly ListedAllergen[], list: ListName) =>
           </div>`,
         )}
       </dl>`
-    : html`<p>The larder lists none of its ingredients among ${listWords[list]}. That clears it for nobody.</p>`
+    : html`<p>${cautionsWords.noneListed(listWords[list])}</p>`
 
 declare global {
   interface HTMLElementTagNameMap {

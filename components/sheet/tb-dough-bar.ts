@@ -3,6 +3,7 @@ import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { DoughParts, FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
 import { showGrams } from '../base/numbers.js'
+import { carrierWords, doughBarWords, doughInWords } from './words.js'
 
 /** The whole dough as a strip by weight; what starters and earlier stages carried is hatched. */
 export class TbDoughBar extends SheetElement {
@@ -10,18 +11,18 @@ export class TbDoughBar extends SheetElement {
     const parts = this.sheet?.parts
     const whole = parts ? parts.flour + parts.water + parts.salt + parts.other : 0
     if (!parts || !(whole > 0)) {
-      return html`<p class="quiet">The dough is drawn here once its weights can be worked out.</p>`
+      return html`<p class="quiet">${doughBarWords.notYet}</p>`
     }
     const carriers = carriersOf(this.sheet!)
     return html`<figure>
       ${this.#strip(parts, whole, inWords(parts, whole, carriers))}
       <figcaption>
-        ${this.#key('flour', 'Flour', parts.flour)}${this.#key('water', 'Water', parts.water)}
-        ${parts.salt > 0 ? this.#key('salt', 'Salt', parts.salt) : nothing}
-        ${parts.other > 0 ? this.#key('other', 'The rest', parts.other) : nothing}
+        ${this.#key('flour', doughBarWords.flour, parts.flour)}${this.#key('water', doughBarWords.water, parts.water)}
+        ${parts.salt > 0 ? this.#key('salt', doughBarWords.salt, parts.salt) : nothing}
+        ${parts.other > 0 ? this.#key('other', doughBarWords.other, parts.other) : nothing}
         ${
           parts.flourCarried + parts.waterCarried > 0
-            ? this.#key('carried', `Came with ${carriers}`, parts.flourCarried + parts.waterCarried)
+            ? this.#key('carried', doughBarWords.cameWith(carriers), parts.flourCarried + parts.waterCarried)
             : nothing
         }
       </figcaption>
@@ -141,28 +142,27 @@ export class TbDoughBar extends SheetElement {
 }
 customElements.define('tb-dough-bar', TbDoughBar)
 
-/** `Levain`, `Levain and Soaker`: the lines of the final dough that brought flour and water of their own. */
+/** The lines of the final dough that brought flour and water of their own, in words. */
 function carriersOf(sheet: FigureSheet): string {
   const names = finalDoughOf(sheet.formula)
     .lines.filter(line => ['stage', 'starter'].includes(sheet.line(line.id).is))
     .map(line => line.ingredient)
-  const different = [...new Set(names)]
-  const last = different.pop() ?? 'earlier stages'
-  return different.length ? `${different.join(', ')} and ${last}` : last
+  return carrierWords([...new Set(names)])
 }
 
 function inWords(parts: DoughParts, whole: number, carriers: string): string {
-  const percent = (grams: number) => {
-    const rounded = Math.round((grams / whole) * 100)
-    return rounded === 0 && grams > 0 ? 'under 1 per cent' : `${rounded} per cent`
-  }
-  const carried = parts.flourCarried + parts.waterCarried
-  return `${[
-    `Dough by weight: flour ${percent(parts.flour)}`,
-    `water ${percent(parts.water)}`,
-    ...(parts.salt > 0 ? [`salt ${percent(parts.salt)}`] : []),
-    ...(parts.other > 0 ? [`the rest ${percent(parts.other)}`] : []),
-  ].join(', ')}.${carried > 0 ? ` ${percent(carried)} is flour and water that came with ${carriers}.` : ''}`
+  const percent = (grams: number) => (grams / whole) * 100
+  const { flour, water, salt, other, flourCarried, waterCarried } = parts
+  return doughInWords(
+    {
+      flour: percent(flour),
+      water: percent(water),
+      salt: percent(salt),
+      other: percent(other),
+      carried: percent(flourCarried + waterCarried),
+    },
+    carriers,
+  )
 }
 
 declare global {

@@ -5,6 +5,7 @@ import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { showGrams } from '../base/numbers.js'
 import { readWeight, showNumber } from '../base/typed-numbers.js'
+import { flourWeightWords } from './words.js'
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
 export class TbFlourWeight extends SheetElement {
@@ -28,15 +29,13 @@ export class TbFlourWeight extends SheetElement {
     const base = sheet.stage(final.id).base
     const shown = base === undefined ? '–' : showGrams(base, this.numbers)
     if (flours.length === 0) {
-      return html`<p class="quiet">Without flour in ${final.name}, 100 % is its base: <b>${shown} g</b>.</p>`
+      return html`<p class="quiet">${flourWeightWords.withoutFlour(final.name, shown)}</p>`
     }
     if (!flours.every(flour => flour.typedIn === 'percent')) {
-      return html`<p>
-        100 % flour weighs <b>${shown} g</b> in the final dough <span class="quiet">as its lines say.</span>
-      </p>`
+      return html`<p>${flourWeightWords.asLinesSay(shown)}</p>`
     }
     return html`<p>
-        <label for="weight">100 % flour weighs</label>
+        <label for="weight">${flourWeightWords.flourWeighs}</label>
         <span class="typed"><input
           id="weight"
           inputmode="decimal"
@@ -51,7 +50,7 @@ export class TbFlourWeight extends SheetElement {
           @change=${this.#enter}
           @keydown=${this.#key}
         /> g</span>
-        <span>in the final dough</span>
+        <span>${flourWeightWords.inFinalDough}</span>
       </p>
       ${this.refusal ? html`<p id="refusal">${this.refusal}</p>` : nothing}`
   }

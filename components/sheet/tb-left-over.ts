@@ -2,7 +2,9 @@ import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
-import { earlierStages, isAsWritten, leftOver, totalToWeigh } from '../batch/batch-words.js'
+import { earlierStages, leftOver, totalToWeigh } from '../batch/batch-prose.js'
+import { hasBatch } from '../batch/weighing.js'
+import { leftOverWords } from './words.js'
 
 /** What there is to weigh in all, and where each earlier stage goes: into the dough, lost, or kept back. */
 export class TbLeftOver extends SheetElement {
@@ -12,16 +14,12 @@ export class TbLeftOver extends SheetElement {
     const total = totalToWeigh(sheet, numbers)
     const lines = earlierStages(sheet.formula).flatMap(stage => {
       const words = leftOver(sheet, stage, numbers)
-      return words ? [html`<li><b>${stage.name}</b>: ${words}.</li>`] : []
+      return words ? [html`<li>${leftOverWords.ofStage(stage.name, words)}</li>`] : []
     })
-    const problem = isAsWritten(sheet.formula) || total ? undefined : this.#problem(sheet)
+    const problem = !hasBatch(sheet.formula) || total ? undefined : this.#problem(sheet)
     if (!total && !problem && lines.length === 0) return nothing
     return html`<ul>
-      ${
-        total
-          ? html`<li>Total to weigh <b>${total.total}</b>${total.why ? `: ${total.why}` : ''}.</li>`
-          : nothing
-      }
+      ${total ? html`<li>${leftOverWords.total(total.total, total.why)}</li>` : nothing}
       ${problem ? html`<li class="problem">${problem}</li>` : nothing} ${lines}
     </ul>`
   }
@@ -29,9 +27,7 @@ export class TbLeftOver extends SheetElement {
   #problem(sheet: FigureSheet): string {
     const isOfBatch = sheet.stage(finalDoughOf(sheet.formula).id).weight !== undefined
     const said = sheet.problems.find(p => p.code === 'batchNotWorkedOut')
-    return isOfBatch && said
-      ? said.message
-      : 'Not every weight is known yet, so the batch cannot be weighed. See the remarks.'
+    return isOfBatch && said ? said.message : leftOverWords.notEveryWeight
   }
 
   static override styles = css`

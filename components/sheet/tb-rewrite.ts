@@ -4,14 +4,11 @@ import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { insideStyles } from '../base/inside-styles.js'
+import { rewriteWords } from './rewrite-words.js'
 
 const ways = [
-  { words: 'Write in grams', write: writeInGrams, already: 'Every amount is in grams already.' },
-  {
-    words: 'Write in percentages',
-    write: writeInPercentages,
-    already: 'Every amount is in percentages already.',
-  },
+  { words: rewriteWords.grams, write: writeInGrams },
+  { words: rewriteWords.percentages, write: writeInPercentages },
 ] as const
 
 /** Writes the whole formula anew, in grams or in percentages, with no weight changed. */
@@ -34,17 +31,15 @@ export class TbRewrite extends SheetElement {
 
   override render() {
     if (!this.sheet) return nothing
-    return html`<p id="means">
-        Writes every amount of this formula anew in one way. No weight changes, and lines that give go on giving.
-      </p>
+    return html`<p id="means">${rewriteWords.means}</p>
       ${ways.map(
         way =>
-          html`<button class="lined" aria-describedby="means" @click=${() => this.#write(way)}>${way.words}</button>`,
+          html`<button class="lined" aria-describedby="means" @click=${() => this.#write(way)}>${way.words.write}</button>`,
       )}
       <p class="told ${this.refused ? 'refusal' : ''}" role="status">${this.told}</p>`
   }
 
-  #write({ words, write, already }: (typeof ways)[number]): void {
+  #write({ words, write }: (typeof ways)[number]): void {
     const { sheet } = this
     if (!sheet) return
     let isAlready = false
@@ -54,7 +49,7 @@ export class TbRewrite extends SheetElement {
       return transaction
     })
     this.refused = refusal !== undefined
-    this.told = refusal ?? (isAlready ? already : `${words.replace('Write', 'Written')}. Undo takes it back.`)
+    this.told = refusal ?? (isAlready ? words.already : words.written)
   }
 
   static override styles = [

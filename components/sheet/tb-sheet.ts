@@ -14,6 +14,7 @@ import '../grid/tb-grid.js'
 import '../controls/tb-grow.js'
 import './tb-left-over.js'
 import { SheetElement } from '../base/base-element.js'
+import { sheetWords } from './words.js'
 
 /** One formula to read and to write: its name and note, what 100 % weighs, the dough drawn, the grid, the cautions. */
 export class TbSheet extends SheetElement {
@@ -41,7 +42,7 @@ export class TbSheet extends SheetElement {
     return html`
       <h1>
         <tb-grow
-          label="Name of the formula"
+          label=${sheetWords.formulaName}
           .value=${formula.name}
           ?readOnly=${readOnly}
           @tb-entered=${this.#rename}
@@ -54,8 +55,8 @@ export class TbSheet extends SheetElement {
             class="note"
             wide
             ?folds=${this.folds}
-            label="Note on the formula"
-            hint="Add a note"
+            label=${sheetWords.formulaNote}
+            hint=${sheetWords.addNote}
             manyLines
             .value=${formula.note}
             ?readOnly=${readOnly}
@@ -67,7 +68,7 @@ export class TbSheet extends SheetElement {
           readOnly && !formula.states?.length
             ? nothing
             : html`<tb-fold
-              words="Kept states"
+              words=${sheetWords.keptStates}
               .count=${formula.states?.length ?? 0}
               .of=${formula.id}
               .inside=${() => this.#states()}
@@ -77,7 +78,7 @@ export class TbSheet extends SheetElement {
           readOnly
             ? nothing
             : html`<tb-fold
-              words="Grams or percentages"
+              words=${sheetWords.gramsOrPercentages}
               .of=${formula.id}
               .inside=${() => this.#rewrite()}
             ></tb-fold>`
@@ -112,7 +113,7 @@ export class TbSheet extends SheetElement {
           : html`<tb-method
             tabindex="0"
             role="group"
-            aria-label="Method"
+            aria-label=${sheetWords.method}
             .sheet=${sheet}
             .version=${version}
             .numbers=${numbers}
@@ -125,7 +126,7 @@ export class TbSheet extends SheetElement {
           : html`<tb-jottings
             tabindex="0"
             role="group"
-            aria-label="Jottings"
+            aria-label=${sheetWords.jottings}
             .sheet=${sheet}
             .version=${version}
             .numbers=${numbers}

@@ -1,22 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { KeptState } from '../../src/dough/document/formula.js'
-import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { insideStyles } from '../base/inside-styles.js'
 import { showReading } from '../base/reading-shown.js'
-import { alsoDone, listed, type SettingPair, settingsBeside } from '../beside/beside-settings.js'
+import { alsoDone, type SettingPair, settingsBeside } from '../beside/beside-settings.js'
+import { listed } from '../beside/settings-words.js'
 import { stateStyles } from './state-styles.js'
+import { stateReadingWords, stateWords } from './states-words.js'
 
-const main: readonly (readonly [reading: ReadingName, words: string])[] = [
-  ['trueHydration', '% true'],
-  ['salt', '% salt'],
-  ['prefermentedFlour', '% prefermented'],
-  ['doughWeight', 'g of dough'],
-]
+const main = ['trueHydration', 'salt', 'prefermentedFlour', 'doughWeight'] as const
 
 /** The states of a formula that the baker kept: to keep this one, to read one, to bring one back. */
 export class TbStates extends SheetElement {
@@ -58,9 +54,10 @@ export class TbStates extends SheetElement {
     if (isOwn && field.value.trim()) return
     const day = new Intl.DateTimeFormat(this.numbers.language, { day: 'numeric', month: 'long' })
     const hydration = this.sheet?.reading('trueHydration')
-    const reading =
-      hydration === undefined ? '' : `, ${showReading('trueHydration', hydration, this.numbers)} % true`
-    this.#proposed = `${day.format(this.today())}${reading}`
+    this.#proposed = stateWords.proposed(
+      day.format(this.today()),
+      hydration === undefined ? undefined : showReading('trueHydration', hydration, this.numbers),
+    )
     if (field) field.value = this.#proposed
   }
 
@@ -71,7 +68,7 @@ export class TbStates extends SheetElement {
 
   #keeping(): TemplateResult {
     return html`<form @submit=${this.#keep}>
-        <label for="name">Name of this state</label>
+        <label for="name">${stateWords.name}</label>
         <input
           id="name"
           .value=${this.#proposed}
@@ -79,14 +76,10 @@ export class TbStates extends SheetElement {
           aria-invalid=${this.refusal !== ''}
           autocomplete="off"
           @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
-        /><button class="lined">Keep this state</button>
+        /><button class="lined">${stateWords.keep}</button>
       </form>
       <p class="refusal" id="refusal" role="status">${this.refusal}</p>
-      ${
-        this.#states.length
-          ? nothing
-          : html`<p>A kept state is this formula as it stands now: to compare with later, and to bring back.</p>`
-      }`
+      ${this.#states.length ? nothing : html`<p>${stateWords.whatItIs}</p>`}`
   }
 
   #list(states: readonly KeptState[]): TemplateResult | typeof nothing {
@@ -108,22 +101,22 @@ export class TbStates extends SheetElement {
       <div class="state">
         <b>${name}</b>
         <span class="quiet"><time datetime=${keptAt}>${dateIn(keptAt, at)}</time>${this.#worked(state).words}</span>
-        ${also ? html`<span class="quiet" id="also-${id}">Bringing it back also ${also}.</span>` : nothing}
+        ${also ? html`<span class="quiet" id="also-${id}">${stateWords.bringsAlso(also)}</span>` : nothing}
       </div>
       <div class="do">
         <button
-          aria-label=${`Read ${name} beside the present`}
+          aria-label=${stateWords.readThis(name)}
           @click=${() => wish(this, { want: 'beside', left: this.#formula, state: id })}
-        >Read</button>
+        >${stateWords.read}</button>
         ${
           this.readOnly
             ? nothing
             : html`<button
-                  aria-label=${`Bring back ${name}`}
+                  aria-label=${stateWords.bringBackThis(name)}
                   aria-describedby=${also ? `also-${id}` : nothing}
                   @click=${() => this.#bringBack(state)}
-                >Bring back</button>
-                <button aria-label=${`Let go of ${name}`} @click=${() => this.#letGo(state)}>Let go</button>`
+                >${stateWords.bringBack}</button>
+                <button aria-label=${stateWords.letGoOf(name)} @click=${() => this.#letGo(state)}>${stateWords.letGo}</button>`
         }
       </div>
     </li>`
@@ -135,9 +128,11 @@ export class TbStates extends SheetElement {
     let known = this.#sheets.get(state)
     if (known?.of !== larder) {
       const then = this.sheet!.other(state.formula)
-      const parts = main.map(([reading, words]) => {
+      const parts = main.map(reading => {
         const value = then.reading(reading)
-        return value ? `, ${showReading(reading, value, this.numbers)}\u00a0${words}` : ''
+        return value
+          ? `, ${showReading(reading, value, this.numbers)}\u00a0${stateReadingWords[reading]}`
+          : ''
       })
       known = { of: larder, then, words: parts.join('') }
       this.#sheets.set(state, known)
@@ -158,21 +153,21 @@ export class TbStates extends SheetElement {
     this.refusal = askEdit(this, workbook => keepState(workbook, formula, name, now)) ?? ''
     if (this.refusal) return
     field.value = this.#proposed // another one is proposed with the next change
-    say(this, `Kept as ${name.trim()}.`)
+    say(this, stateWords.kept(name.trim()))
   }
 
   async #bringBack(state: KeptState): Promise<void> {
     const formula = this.#formula
     const besides = listed(this.#besides(state).map(pair => pair.what))
     if (this.#ask(workbook => bringBack(workbook, formula, state.id)))
-      say(this, `${state.name} is back${besides && `, and as then are ${besides}`}. Undo takes it back.`)
+      say(this, stateWords.isBack(state.name, besides))
   }
 
   async #letGo(state: KeptState): Promise<void> {
     const formula = this.#formula
     const at = [...this.#states].reverse().indexOf(state)
     if (!this.#ask(workbook => forgetState(workbook, formula, state.id))) return
-    say(this, `Let go of ${state.name}. Undo brings it back.`)
+    say(this, stateWords.gone(state.name))
     await this.updateComplete
     const rows = this.renderRoot.querySelectorAll('li')
     const next = rows[Math.min(at, rows.length - 1)]?.querySelector<HTMLElement>('button')

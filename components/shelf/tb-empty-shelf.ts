@@ -3,6 +3,7 @@ import type { Formula } from '../../src/dough/document/formula.js'
 import { addFormulas, blankFormula, copyOf } from '../../src/dough/edits/edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { emptyShelfWords } from './empty-shelf-words.js'
 
 /** What stands in the middle while there is no formula: two ways to begin. */
 export class TbEmptyShelf extends BaseElement {
@@ -18,20 +19,17 @@ export class TbEmptyShelf extends BaseElement {
   }
 
   override render() {
-    if (this.readOnly) return html`<h1>Nothing on the shelf</h1>`
-    return html`<h1>Nothing on the shelf yet</h1>
-      <p>
-        Begin with flour at 100 %, and write water, salt and levain as percentages of it. Tarebook weighs the lines and
-        counts the flour and water that the starter brings.
-      </p>
+    if (this.readOnly) return html`<h1>${emptyShelfWords.readOnly}</h1>`
+    return html`<h1>${emptyShelfWords.heading}</h1>
+      <p>${emptyShelfWords.how}</p>
       <p class="ways">
-        <button class="main" @click=${this.#blank}>New formula</button>
+        <button class="main" @click=${this.#blank}>${emptyShelfWords.newFormula}</button>
         ${
           this.examples.length
-            ? html`<button class="lined" @click=${this.#examples}>Open the examples</button>`
+            ? html`<button class="lined" @click=${this.#examples}>${emptyShelfWords.examples}</button>`
             : nothing
         }
-        <button class="lined" @click=${() => wish(this, { want: 'bring-in' })}>Bring in a file</button>
+        <button class="lined" @click=${() => wish(this, { want: 'bring-in' })}>${emptyShelfWords.bringIn}</button>
       </p>`
   }
 

@@ -19,13 +19,14 @@ import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 import { shelfStyles } from './shelf-styles.js'
+import { formulaActions, noHydration, shelfReadingWords, shelfWords } from './words.js'
 
 const searchFrom = 7 // formulas; fewer are seen at a glance
 const rowsAtFirst = 24 // as many as are in sight
 const rowsAtATime = 24 // of those that follow, after a paint each time
 
 /** Holds the room of readings that are still being worked out, so that the shelf does not move when they come. */
-const toCome = '00 % true, 00 % prefermented'
+const toCome = shelfReadingWords('00', '00')
 
 /** The formulas of the workbook, to open, to look for, to add to. */
 export class TbShelf extends BaseElement {
@@ -77,14 +78,14 @@ export class TbShelf extends BaseElement {
 
   override render() {
     const found = this.#found
-    return html`<nav aria-label="Shelf">
-      <h2>Shelf</h2>
+    return html`<nav aria-label=${shelfWords.shelf}>
+      <h2>${shelfWords.shelf}</h2>
       ${
         this.formulas.length >= searchFrom || this.sought
           ? html`<input
             type="search"
-            aria-label="Look for a formula"
-            placeholder="Look for a formula"
+            aria-label=${shelfWords.lookFor}
+            placeholder=${shelfWords.lookFor}
             .value=${this.sought}
             @input=${this.#seek}
           />`
@@ -99,15 +100,15 @@ export class TbShelf extends BaseElement {
       </ul>
       ${
         this.formulas.length === 0
-          ? html`<p class="quiet">Nothing on the shelf yet.</p>`
+          ? html`<p class="quiet">${shelfWords.empty}</p>`
           : found.length === 0
-            ? html`<p class="quiet">No formula is called “${this.sought}”.</p>`
+            ? html`<p class="quiet">${shelfWords.noneCalled(this.sought)}</p>`
             : nothing
       }
       ${
         this.readOnly
           ? nothing
-          : html`<tb-menu id="new" look="lined" face="New formula" label="New formula" .items=${this.#newItems()}></tb-menu>`
+          : html`<tb-menu id="new" look="lined" face=${shelfWords.newFormula} label=${shelfWords.newFormula} .items=${this.#newItems()}></tb-menu>`
       }
     </nav>`
   }
@@ -125,7 +126,7 @@ export class TbShelf extends BaseElement {
       return html`<li class="row">
         <input
           class="rename"
-          aria-label=${`New name for ${formula.name}`}
+          aria-label=${shelfWords.newNameFor(formula.name)}
           .value=${formula.name}
           @keydown=${this.#renameKey}
           @blur=${this.#renameDone}
@@ -142,7 +143,7 @@ export class TbShelf extends BaseElement {
         }}
         >${formula.name}<small ?data-waits=${words === undefined}>${words ?? toCome}</small></a
       >
-      <tb-menu label=${`Actions for ${formula.name}`} .items=${this.#actions(formula)}></tb-menu>
+      <tb-menu label=${formulaActions.name(formula.name)} .items=${this.#actions(formula)}></tb-menu>
     </li>`
   }
 
@@ -151,42 +152,44 @@ export class TbShelf extends BaseElement {
     const reading = this.readings(formula)
     if (!reading) return undefined
     const { trueHydration, prefermentedFlour } = reading
-    if (trueHydration === undefined) return 'no hydration yet'
-    const part = (x: number, what: string) => `${showDecimals(x * 100, this.numbers, 0)} % ${what}`
-    const words = part(trueHydration, 'true')
-    return prefermentedFlour ? `${words}, ${part(prefermentedFlour, 'prefermented')}` : words
+    if (trueHydration === undefined) return noHydration
+    const percent = (x: number) => showDecimals(x * 100, this.numbers, 0)
+    return shelfReadingWords(
+      percent(trueHydration),
+      prefermentedFlour ? percent(prefermentedFlour) : undefined,
+    )
   }
 
   #actions(formula: Formula): readonly MenuItem[] {
     const sendOut: MenuItem = {
-      label: 'Send out',
+      label: formulaActions.sendOut,
       run: () => wish(this, { want: 'send-out', formula: formula.id }),
     }
     const beside: MenuItem = {
-      label: 'Set beside…',
+      label: formulaActions.setBeside,
       run: () => wish(this, { want: 'beside', left: formula.id }),
     }
     const card: MenuItem = {
-      label: 'Print a card',
+      label: formulaActions.printCard,
       run: () => wish(this, { want: 'card', formula: formula.id }),
     }
     if (this.readOnly) return [sendOut, beside, card]
     return [
-      { label: 'Rename', run: () => this.#rename(formula) },
-      { label: 'Duplicate', run: () => this.#duplicate(formula) },
+      { label: formulaActions.rename, run: () => this.#rename(formula) },
+      { label: formulaActions.duplicate, run: () => this.#duplicate(formula) },
       sendOut,
       beside,
       card,
-      { label: 'Delete', run: () => this.#ask(workbook => removeFormula(workbook, formula.id)) },
+      { label: formulaActions.delete, run: () => this.#ask(workbook => removeFormula(workbook, formula.id)) },
     ]
   }
 
   #newItems(): readonly MenuItem[] {
     return [
-      { label: 'Blank', note: 'by percentages', run: () => this.#add(blankFormula()) },
+      { label: shelfWords.blank, note: shelfWords.blankNote, run: () => this.#add(blankFormula()) },
       ...this.examples.map(example => ({
         label: example.name,
-        note: 'example',
+        note: shelfWords.exampleNote,
         run: () => this.#add(copyOf(example, example.name)),
       })),
     ]

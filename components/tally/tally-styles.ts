@@ -86,12 +86,17 @@ export const tallyStyles = css`
     font-weight: 300;
     letter-spacing: -0.02em;
     line-height: 1.15;
-    text-decoration: underline dotted 1.5px var(--rule-strong);
+    text-decoration: underline;
+    text-decoration-style: dotted;
+    text-decoration-color: var(--rule-strong);
+    text-decoration-thickness: 1.5px;
     text-underline-offset: 0.18em;
   }
   .how:hover .figure,
   .how[aria-expanded='true'] .figure {
-    text-decoration: underline solid 2px var(--accent);
+    text-decoration-style: solid;
+    text-decoration-color: var(--accent);
+    text-decoration-thickness: 2px;
   }
   .how:focus-visible {
     outline-offset: 0;

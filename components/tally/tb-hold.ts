@@ -6,8 +6,10 @@ import { holdReading, naturalGiver } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import { heldToType, readingInSentence, readingToType, readingWords } from '../base/reading-shown.js'
+import { heldToType, readingToType, readingUnit } from '../base/reading-shown.js'
 import { readPart, readWeight } from '../base/typed-numbers.js'
+import { readingInSentence, readingWords } from '../base/words.js'
+import { holdFormWords, noGiver, notAValue } from './hold-words.js'
 import { type Giver, giversOf, heldAt } from './holds.js'
 
 /** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
@@ -42,21 +44,20 @@ export class TbHold extends BaseElement {
 
   override render() {
     const { reading, refusal } = this
-    const { name, unit } = readingWords[reading]
+    const unit = readingUnit(reading)
+    const spoken = readingInSentence(reading)
     const givers = giversOf(this.sheet)
     const chosen = this.#chosen(givers)
     const lets = chosen && this.#letsGo(chosen)
     return html`<form
-      aria-label=${`Hold ${readingInSentence(reading)}`}
+      aria-label=${holdFormWords.name(spoken)}
       novalidate
       @submit=${this.#hold}
       @keydown=${this.#key}
     >
       <p>
         <label for="value"
-          >Hold ${readingInSentence(reading)} at<span class="unseen">
-            (${unit === '%' ? 'per cent' : 'grams'})</span
-          ></label
+          >${holdFormWords.holdAt(spoken)}<span class="unseen"> ${holdFormWords.inUnit[unit]}</span></label
         >
         <span class="typed"
           ><input
@@ -72,18 +73,18 @@ export class TbHold extends BaseElement {
       </p>
       ${refusal ? html`<p id="refusal" role="alert">${refusal}</p>` : nothing}
       <p>
-        <select id="giver" aria-label=${`The line that gives for ${name}`} @change=${this.#choose}>
+        <select id="giver" aria-label=${holdFormWords.giverOf(readingWords[reading].name)} @change=${this.#choose}>
           ${givers.map(
             ({ line }) =>
               html`<option value=${line.id} ?selected=${line.id === chosen?.line.id}>${line.ingredient}</option>`,
           )}
         </select>
-        <span aria-hidden="true">gives</span>
+        <span aria-hidden="true">${holdFormWords.gives}</span>
       </p>
       ${lets ? html`<p class="lets">${lets}</p>` : nothing}
       <p class="do">
-        <button class="main">Hold</button>
-        <button type="button" @click=${this.#leave}>Cancel</button>
+        <button class="main">${holdFormWords.hold}</button>
+        <button type="button" @click=${this.#leave}>${holdFormWords.cancel}</button>
       </p>
     </form>`
   }
@@ -119,7 +120,7 @@ export class TbHold extends BaseElement {
   /** What else is let go when that line gives. */
   #letsGo({ line, gives }: Giver): string | undefined {
     if (!gives || gives.reading === this.reading) return undefined
-    return `${line.ingredient} gives for ${holdWords(gives, line.ingredient)}: that is let go.`
+    return holdFormWords.letsGo(line.ingredient, holdWords(gives, line.ingredient))
   }
 
   #choose = (event: Event): void => {
@@ -130,16 +131,13 @@ export class TbHold extends BaseElement {
     event.preventDefault()
     const { sheet, reading, numbers } = this
     const { formula } = sheet
-    const isPercent = readingWords[reading].unit === '%'
+    const isPercent = readingUnit(reading) === '%'
     const typed = this.#field.value.trim()
     const read = isPercent ? readPart : readWeight
     const wanted = typed ? read(typed, numbers) : undefined
     const line = this.#chosen(giversOf(sheet))?.line
-    if (wanted === undefined) {
-      const example = isPercent ? 'a percentage such as 75' : 'grams such as 2000'
-      return this.#refuse(typed ? `“${typed}” is not a number. Write ${example}.` : `Write ${example}.`)
-    }
-    if (!line) return this.#refuse('The final dough has no line that could give. Add one first.')
+    if (wanted === undefined) return this.#refuse(notAValue(typed, readingUnit(reading)))
+    if (!line) return this.#refuse(noGiver)
     const at = { formula: formula.id, stage: finalDoughOf(formula).id, line: line.id }
     const refusal = askEdit(this, workbook => holdReading(workbook, at, reading, wanted))
     if (refusal) this.#refuse(refusal)

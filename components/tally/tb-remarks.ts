@@ -2,11 +2,11 @@ import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
 import { LateElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
+import { remarkWords, severityWords } from './words.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 
 const signs = { error: '✕', warning: '!', remark: '•' } as const
-const words = { error: 'Error', warning: 'Warning', remark: 'Remark' } as const
 
 /** What the sheet noticed, the gravest first, each with a way to its place. */
 export class TbRemarks extends LateElement {
@@ -28,10 +28,10 @@ export class TbRemarks extends LateElement {
     const shown = this.all ? problems : problems.slice(0, shownAtFirst)
     const names = namesOf(sheet.formula, shown)
     const more = problems.length - shown.length
-    return html`<h3>Remarks</h3>
+    return html`<h3>${remarkWords.remarks}</h3>
       ${
         problems.length === 0
-          ? html`<p class="quiet">Nothing to remark.</p>`
+          ? html`<p class="quiet">${remarkWords.none}</p>`
           : html`<ul>
             ${shown.map(problem => this.#remark(names, problem))}
           </ul>`
@@ -40,7 +40,7 @@ export class TbRemarks extends LateElement {
         more > 0
           ? html`<button class="more" @click=${() => {
               this.all = true
-            }}>Show ${more} more</button>`
+            }}>${remarkWords.more(more)}</button>`
           : nothing
       }`
   }
@@ -49,8 +49,8 @@ export class TbRemarks extends LateElement {
     const name = names.get(where.line ?? where.stage ?? '')
     return html`<li class=${severity}>
       <span class="sign" aria-hidden="true">${signs[severity]}</span>
-      <p><b>${words[severity]}.</b> ${message}</p>
-      ${name ? html`<button @click=${() => this.#show(where)}>Show ${name}</button>` : nothing}
+      <p><b>${severityWords[severity]}.</b> ${message}</p>
+      ${name ? html`<button @click=${() => this.#show(where)}>${remarkWords.show(name)}</button>` : nothing}
     </li>`
   }
 
@@ -122,7 +122,8 @@ function namesOf({ stages }: Formula, problems: readonly Problem[]): ReadonlyMap
   const names = new Map<string, string>()
   for (const { id, name, lines } of stages) {
     if (wanted.has(id)) names.set(id, name)
-    for (const line of lines) if (wanted.has(line.id)) names.set(line.id, line.ingredient || 'the line')
+    for (const line of lines)
+      if (wanted.has(line.id)) names.set(line.id, line.ingredient || remarkWords.someLine)
   }
   return names
 }

@@ -5,28 +5,19 @@ import { releaseHold } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { usualRanges } from '../../src/dough/sheet/ranges.js'
 import { askEdit, say, wish } from '../base/events.js'
-import {
-  heldToType,
-  readingInSentence,
-  readingWords,
-  showRange,
-  showReading,
-  showWeighed,
-} from '../base/reading-shown.js'
+import { heldToType, readingUnit, showRange, showReading, showWeighed } from '../base/reading-shown.js'
+import { readingInSentence, readingWords } from '../base/words.js'
 import type { Asked } from '../working/open-working.js'
 import { canGive, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
 import './tb-remarks.js'
 import { SheetElement } from '../base/base-element.js'
+import { heldWords, rangeWords, stripWords, tallyWords, weighedWords } from './words.js'
 
 const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
 const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const
-const main = [
-  ['trueHydration', 'True hydration'],
-  ['salt', 'Salt'],
-  ['prefermentedFlour', 'Prefermented'],
-] as const
+const main = ['trueHydration', 'salt', 'prefermentedFlour'] as const
 
 /**
  * The readings of the open formula, each with its working and the hold on it, and what the sheet noticed;
@@ -70,8 +61,8 @@ export class TbTally extends SheetElement {
     const { sheet, asked } = this
     if (!sheet) return nothing
     if (this.compact) {
-      return html`<section aria-label="Main readings">
-        <dl class="strip">${main.map(([name, called]) => this.#strip(sheet, name, called))}</dl>
+      return html`<section aria-label=${tallyWords.mainReadings}>
+        <dl class="strip">${main.map(name => this.#strip(sheet, name))}</dl>
       </section>`
     }
     this.#saidWhy = new Set()
@@ -80,12 +71,12 @@ export class TbTally extends SheetElement {
     )
     const ofReading = asked && (readingNames as readonly string[]).includes(asked.cell)
     return html`
-      <h2>Tally</h2>
+      <h2>${tallyWords.tally}</h2>
       ${asked && !ofReading ? this.#working(sheet, asked) : nothing}
       <dl class="lead">
         ${this.#reading(sheet, 'trueHydration')}
         <div class="listed">
-          <dt title=${readingWords.listedHydration.means}>Listed</dt>
+          <dt title=${readingWords.listedHydration.means}>${tallyWords.listed}</dt>
           ${this.#value(sheet, 'listedHydration')}${this.#words(sheet, 'listedHydration')}
         </div>
       </dl>
@@ -99,13 +90,13 @@ export class TbTally extends SheetElement {
     `
   }
 
-  #strip(sheet: FigureSheet, name: ReadingName, called: string): TemplateResult {
+  #strip(sheet: FigureSheet, name: (typeof main)[number]): TemplateResult {
     const why = sheet.reading(name) === undefined ? sheet.readingProblem(name)?.message : undefined
     return html`<div class=${name}>
-      <dt>${called}</dt>
+      <dt>${stripWords[name]}</dt>
       <dd>
         ${this.#figure(sheet, name)}${why ? html`<span class="unseen">${why}</span>` : nothing}
-        ${heldAt(sheet, name) ? html` <span class="held">held</span>` : nothing}
+        ${heldAt(sheet, name) ? html` <span class="held">${tallyWords.held}</span>` : nothing}
       </dd>
     </div>`
   }
@@ -124,17 +115,17 @@ export class TbTally extends SheetElement {
     const canHold = !this.readOnly && !kept && canGive(sheet)
     return html`<dd class="value">
       ${this.#figure(sheet, name)}
-      ${kept ? html`<span class="held">held</span>` : nothing}
+      ${kept ? html`<span class="held">${tallyWords.held}</span>` : nothing}
       ${
         canHold
           ? html`<button
             class="hold"
             data-hold=${name}
-            aria-label=${`Hold ${readingInSentence(name)}`}
+            aria-label=${tallyWords.holdThis(readingInSentence(name))}
             aria-expanded=${this.holding === name}
             @click=${() => this.#openForm(name)}
           >
-            Hold
+            ${tallyWords.hold}
           </button>`
           : nothing
       }
@@ -143,14 +134,15 @@ export class TbTally extends SheetElement {
 
   #figure(sheet: FigureSheet, name: ReadingName): TemplateResult {
     const value = sheet.reading(name)
-    const { unit } = readingWords[name]
+    const unit = readingUnit(name)
     const shown = value === undefined ? undefined : showReading(name, value, this.numbers)
-    const how = `how ${readingInSentence(name)} is worked out`
+    const spoken = readingInSentence(name)
+    const figure = shown === undefined ? tallyWords.noFigure : `${shown}\u00a0${unit}`
     return html`<button
       class="how"
-      aria-label=${shown === undefined ? `– No figure: ${how}` : `${shown}\u00a0${unit}: ${how}`}
+      aria-label=${tallyWords.howFigure(figure, spoken)}
       aria-expanded=${this.asked?.cell === name}
-      title=${`How ${readingInSentence(name)} is worked out`}
+      title=${tallyWords.how(spoken)}
       @click=${this.#askHow}
       data-reading=${name}
     >
@@ -167,19 +159,18 @@ export class TbTally extends SheetElement {
     const value = sheet.reading(name)
     const usual = name === 'moistureHydration' ? undefined : usualRanges[name]
     if (value === undefined) {
-      const why = sheet.readingProblem(name)?.message ?? 'Not known yet.'
+      const why = sheet.readingProblem(name)?.message ?? tallyWords.notKnown
       const again = this.#saidWhy.has(why)
       this.#saidWhy.add(why)
       return html`<dd class=${again ? 'unseen' : 'words why'}>${why}</dd>`
     }
     const weighed = showWeighed(sheet, name, this.numbers)
-    const { unit } = readingWords[name]
-    const how = unit === '%' ? 'as weighed' : 'in the batch'
-    const asWeighed = weighed && html`<span class="weighed">${how} ${weighed}&nbsp;${unit}</span>`
+    const asWeighed =
+      weighed && html`<span class="weighed">${weighedWords(weighed, readingUnit(name))}</span>`
     if (!usual) return asWeighed ? html`<dd class="words">${asWeighed}</dd>` : nothing
-    const side = value < usual[0] ? '▼ below the usual' : value > usual[1] ? '▲ above the usual' : 'usual'
-    return html`<dd class="words ${side === 'usual' ? '' : 'outside'}">
-      ${rangeScale(name, value, usual)}<span>${side} ${showRange(usual, this.numbers)}</span> ${asWeighed}
+    const side = value < usual[0] ? 'below' : value > usual[1] ? 'above' : 'within'
+    return html`<dd class="words ${side === 'within' ? '' : 'outside'}">
+      ${rangeScale(name, value, usual)}<span>${rangeWords[side](showRange(usual, this.numbers))}</span> ${asWeighed}
     </dd>`
   }
 
@@ -198,23 +189,21 @@ export class TbTally extends SheetElement {
     const kept = heldAt(sheet, name)
     if (!kept) return nothing
     const spoken = readingInSentence(name)
-    const value = heldToType(name, kept.hold.value, this.numbers)
+    const value = `${heldToType(name, kept.hold.value, this.numbers)}\u00a0${readingUnit(name)}`
+    const called = under ? undefined : readingWords[name].name
     return html`<p class="kept">
-      <span>
-        ${under ? 'Held' : `${readingWords[name].name} held`} at ${value}&nbsp;${readingWords[name].unit},
-        ${kept.line.ingredient || 'a line'} gives
-      </span>
+      <span>${heldWords.held(called, value, kept.line.ingredient)}</span>
       ${
         this.readOnly
           ? nothing
           : html`<span class="do"
             ><button
               data-hold=${name}
-              aria-label=${`Change the hold on ${spoken}`}
+              aria-label=${heldWords.changeThis(spoken)}
               @click=${() => this.#openForm(name)}
             >
-              Change</button
-            ><button aria-label=${`Release ${spoken}`} @click=${() => this.#release(name)}>Release</button></span
+              ${heldWords.change}</button
+            ><button aria-label=${heldWords.releaseThis(spoken)} @click=${() => this.#release(name)}>${heldWords.release}</button></span
           >`
       }
     </p>`

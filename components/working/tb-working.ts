@@ -4,6 +4,7 @@ import { workingOf } from '../../src/dough/workings/workings.js'
 import { SheetElement } from '../base/base-element.js'
 import { copyText } from '../base/copy-text.js'
 import { say, wish } from '../base/events.js'
+import { workingWords } from './words.js'
 import { workingStyles } from './working-styles.js'
 
 /** A step of the way back to what was typed. */
@@ -95,21 +96,17 @@ export class TbWorking extends SheetElement {
         <div>
           ${trail.length > 1 ? this.#way() : nothing}
           <h3 id="title" tabindex="-1" aria-describedby="words figures">
-            ${working?.title ?? 'No longer here'}
+            ${working?.title ?? workingWords.gone}
           </h3>
         </div>
-        <button class="close" aria-label="Close this working" title="Close" @click=${this.#close}>
+        <button class="close" aria-label=${workingWords.closeThis} title=${workingWords.close} @click=${this.#close}>
           <span aria-hidden="true">✕</span>
         </button>
       </div>
-      ${
-        working
-          ? this.#slip(working)
-          : html`<p id="figures" class="words">That line or stage is no longer in the formula.</p>`
-      }
+      ${working ? this.#slip(working) : html`<p id="figures" class="words">${workingWords.goneBecause}</p>`}
       <div class="do">
-        ${trail.length > 1 ? html`<button class="back" @click=${this.#back}>Back</button>` : nothing}
-        ${working ? html`<button @click=${() => this.#copy(working)}>Copy</button>` : nothing}
+        ${trail.length > 1 ? html`<button class="back" @click=${this.#back}>${workingWords.back}</button>` : nothing}
+        ${working ? html`<button @click=${() => this.#copy(working)}>${workingWords.copy}</button>` : nothing}
       </div>
     </section>`
   }
@@ -117,10 +114,10 @@ export class TbWorking extends SheetElement {
   /** True hydration › water carried by Levain › … */
   #way(): TemplateResult {
     const steps = this.trail.slice(0, -1)
-    return html`<ol class="way" aria-label="Followed from">
+    return html`<ol class="way" aria-label=${workingWords.followedFrom}>
       ${steps.map(
         (step, i) => html`<li>
-          <button @click=${() => this.#return(i)}>${capital(step.words) || this.#of(step.cell)?.title || 'No longer here'}</button>
+          <button @click=${() => this.#return(i)}>${capital(step.words) || this.#of(step.cell)?.title || workingWords.gone}</button>
         </li>`,
       )}
     </ol>`
@@ -135,7 +132,7 @@ export class TbWorking extends SheetElement {
       </div>
       ${
         sources.length
-          ? html`<ul class="sources" aria-label="Where the figures came from">
+          ? html`<ul class="sources" aria-label=${workingWords.sources}>
             ${sources.map(source => html`<li>${this.#source(source)}</li>`)}
           </ul>`
           : nothing
@@ -169,10 +166,7 @@ export class TbWorking extends SheetElement {
 
   async #copy(working: Working): Promise<void> {
     const copied = await copyText(workingText(working))
-    say(
-      this,
-      copied ? 'The working is copied.' : 'The browser did not allow copying. Select the text instead.',
-    )
+    say(this, copied ? workingWords.copied : workingWords.notCopied)
   }
 
   #close = (): void => wish(this, { want: 'close-working' })

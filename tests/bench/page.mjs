@@ -136,7 +136,12 @@ async function find(page, ...path) {
  */
 async function bringIn(page, file, lines) {
   await page.bringToFront()
-  await (await page.waitForSelector('>>> tb-head >>> ::-p-text(Bring in)'))?.click()
+  // Not the button beside it, which takes back what was brought in and says so.
+  const button = await page.waitForFunction(() => {
+    const head = document.querySelector('tb-app')?.shadowRoot?.querySelector('tb-head')?.shadowRoot
+    return [...(head?.querySelectorAll('button') ?? [])].find(b => b.textContent?.trim() === 'Bring in')
+  })
+  await /** @type {ElementHandle<Element>} */ (button).click()
   const dialog = ['tb-app', 'tb-dialogs', 'tb-bring-in']
   await (await find(page, ...dialog, 'input[type="file"]')).uploadFile(file)
   await find(page, ...dialog, '#understood')

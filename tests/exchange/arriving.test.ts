@@ -8,8 +8,8 @@ import { columnsToRemember } from '../../src/exchange/arriving/remembered-column
 import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok } from '../assert'
 import { millWheat } from '../screens/breads'
-import { foreignTables } from './foreign-tables'
 import { recipeTexts } from './recipe-texts'
+import { foreignTables } from './table-cases'
 
 const larder = larderOf(usualLarder)
 const arrive = (text: string) => new Arrival(text, larder).read()

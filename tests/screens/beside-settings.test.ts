@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import { alsoDone, listed, settingsBeside } from '../../components/beside/beside-settings.js'
+import { alsoDone, settingsBeside } from '../../components/beside/beside-settings.js'
+import { listed } from '../../components/beside/settings-words.js'
 import type { Formula, Stage, Step } from '../../src/dough/document/formula.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { millWheat } from './breads.js'

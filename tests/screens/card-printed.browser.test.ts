@@ -2,6 +2,7 @@ import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import '../../components/card/tb-card'
 import { type PaperName, paperMargin, papers } from '../../components/card/paper'
 import type { TbCard } from '../../components/card/tb-card'
+import { paperWords } from '../../components/card/words'
 import '../../components/sheet/tb-cautions'
 import flatbread from '../../examples/held-back-flatbread.csv' with { type: 'text' }
 import millWheat from '../../examples/mill-wheat.csv' with { type: 'text' }
@@ -202,7 +203,7 @@ describe('The printed card', () => {
   })
 
   for (const name of ['a4', 'letter'] as const)
-    it(`is one page of ${papers[name].name} for each of the examples, with all that can be on it`, async () => {
+    it(`is one page of ${paperWords[name]} for each of the examples, with all that can be on it`, async () => {
       for (const formula of six) {
         await show(formula)
         await choose(name)

@@ -43,6 +43,12 @@ describe('By hand', function () {
     await waitUntil(() => share('Water').includes('70'), 'and undone')
   })
 
+  it('a typed number is underlined', () => {
+    const typed = app.cell('Final dough', 'Water', percent)?.querySelector('.typed')
+    const { textDecorationLine, textDecorationThickness } = app.frame.contentWindow!.getComputedStyle(typed!)
+    equal(`${textDecorationLine} ${textDecorationThickness}`, 'underline 2px')
+  })
+
   it('arrows go from cell to cell, and with Alt they move a line', async () => {
     await app.goTo('Final dough', 'Salt', percent)
     await press('ArrowUp')

@@ -1,6 +1,7 @@
 import { type Formula, sameName } from '../../../src/dough/document/formula.js'
 import type { Transaction, Workbook } from '../../../src/dough/document/workbook.js'
 import { addFormulas, replaceFormula, together } from '../../../src/dough/edits/edits.js'
+import { bringInLabels } from './words.js'
 
 /** What is to be done with a formula that was read. */
 export type Choice = 'add' | 'replace' | 'leave'
@@ -36,14 +37,10 @@ export function planOf(
     replaceFormula(workbook, there.id, wanted.find(f => f.id === id)!),
   )
   const label =
-    wanted.length === 1 ? `Bring in ${names.get(wanted[0]!.id)}` : `Bring in ${wanted.length} formulas`
+    wanted.length === 1 ? bringInLabels.one(names.get(wanted[0]!.id)!) : bringInLabels.several(wanted.length)
   return {
     transaction: together(label, added.length ? [...parts, adding] : parts),
     ids: wanted.map(f => replaced.get(f.id)?.id ?? f.id),
     names,
   }
 }
-
-/** `2 formulas`, `1 line`. */
-export const counted = (count: number, one: string, several = `${one}s`): string =>
-  `${count} ${count === 1 ? one : several}`

@@ -3,13 +3,13 @@ import { type CountsAs, type Formula, nameKey } from '../../../src/dough/documen
 import { slim } from '../../base/breakpoints.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
-import { counted } from './bring-in-plan.js'
 import { formulaFacts } from './formula-facts.js'
+import { linesWords } from './words.js'
 
 const linesShown = 200 // of one formula; more would be slow to lay out, and nobody reads them here
 
 const countsAsText = (is: CountsAs): string =>
-  is.kind === 'starter' ? `starter ${Math.round(is.hydration * 1e4) / 100}%` : is.kind
+  is.kind === 'starter' ? linesWords.starter(`${Math.round(is.hydration * 1e4) / 100}`) : is.kind
 
 /** A table of a formula's lines as a file gave them, and what it says beside them. */
 export function linesAsRead(formula: Formula, numbers: NumberStyle): TemplateResult {
@@ -20,9 +20,9 @@ export function linesAsRead(formula: Formula, numbers: NumberStyle): TemplateRes
   return html`<table>
       <thead>
         <tr>
-          <th scope="col">Ingredient</th>
-          <th scope="col" class="amount">Amount</th>
-          <th scope="col">Note</th>
+          <th scope="col">${linesWords.ingredient}</th>
+          <th scope="col" class="amount">${linesWords.amount}</th>
+          <th scope="col">${linesWords.note}</th>
         </tr>
       </thead>
       ${lines.slice(0, linesShown).map(({ line, stage, first }) => {
@@ -35,13 +35,13 @@ export function linesAsRead(formula: Formula, numbers: NumberStyle): TemplateRes
             : nothing
         }
           <tr>
-            <td>${line.ingredient}${meaning ? html` <small>counts as ${meaning}</small>` : nothing}</td>
-            <td class="amount">${line.amount ? asTheyWrite(line.amount, numbers) : html`<span class="quiet">none</span>`}</td>
+            <td>${line.ingredient}${meaning ? html` <small>${linesWords.countsAs(meaning)}</small>` : nothing}</td>
+            <td class="amount">${line.amount ? asTheyWrite(line.amount, numbers) : html`<span class="quiet">${linesWords.none}</span>`}</td>
             <td class="note">${line.note}</td>
           </tr>`
       })}
     </table>
-    ${lines.length > linesShown ? html`<p class="hint">And ${counted(lines.length - linesShown, 'more line')}.</p>` : nothing}
+    ${lines.length > linesShown ? html`<p class="hint">${linesWords.more(lines.length - linesShown)}</p>` : nothing}
     ${facts(formula, numbers)}`
 }
 

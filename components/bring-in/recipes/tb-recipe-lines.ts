@@ -6,9 +6,9 @@ import type { RecipeLine } from '../../../src/exchange/index.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
 import { sharedStyles } from '../../base/shared-styles.js'
-import { counted } from '../plan/bring-in-plan.js'
 import { isOpen, type LineSaid, needsAmount, type RecipeSaid } from './recipe-draft.js'
 import { recipeStyles } from './recipe-styles.js'
+import { lineWords, recipeWords, stateWords } from './words.js'
 
 const linesShown = 300
 
@@ -89,10 +89,10 @@ export class TbRecipeLines extends LitElement {
         <p id="state" tabindex="-1">
           ${this.#state(open - needy, needy)}
         </p>
-        ${open > 1 ? html`<button class="lined" @click=${this.#confirmAll}>All of it is right</button>` : nothing}
+        ${open > 1 ? html`<button class="lined" @click=${this.#confirmAll}>${stateWords.allIsRight}</button>` : nothing}
       </div>
       <div class="name">
-        <label for="name">Name of the bread</label>
+        <label for="name">${recipeWords.breadName}</label>
         <input
           id="name"
           autocomplete="off"
@@ -114,7 +114,7 @@ export class TbRecipeLines extends LitElement {
           </ul>
           ${
             stage.lines.length > linesShown
-              ? html`<p class="quiet">And ${counted(stage.lines.length - linesShown, 'more line')}, added as read.</p>`
+              ? html`<p class="quiet">${recipeWords.more(stage.lines.length - linesShown)}</p>`
               : nothing
           }`,
       )}
@@ -122,18 +122,12 @@ export class TbRecipeLines extends LitElement {
   }
 
   #state(guessed: number, needy: number): TemplateResult | string {
-    if (guessed + needy === 0) return 'Nothing is left to be guessed.'
+    if (guessed + needy === 0) return stateWords.nothing
     return html`${
-      guessed > 0
-        ? html`<b>${counted(guessed, 'line')} ${guessed === 1 ? 'holds' : 'hold'} a guess.</b> Say that it is right, or
-            change it. `
-        : nothing
+      guessed > 0 ? html`<b>${stateWords.guessed(guessed)}</b> ${stateWords.guessedHow} ` : nothing
     }${
-      needy > 0
-        ? html`<b>${counted(needy, 'line')} still ${needy === 1 ? 'needs' : 'need'} an amount.</b> Type it, or leave the
-            line out. `
-        : nothing
-    }What is added without that keeps its text in the formula’s note.`
+      needy > 0 ? html`<b>${stateWords.needs(needy)}</b> ${stateWords.needsHow} ` : nothing
+    }${stateWords.otherwise}`
   }
 
   #line(line: Line, read: RecipeLine | undefined): TemplateResult {
@@ -146,9 +140,9 @@ export class TbRecipeLines extends LitElement {
     const { decimal } = this.numbers
     const needs = read !== undefined && needsAmount(read, this.said)
     return html`<li class=${isOut ? 'out' : ''}>
-      <p class="source">${read ? html`“${bare(read.source)}” <small>row ${read.row}</small>` : nothing}</p>
+      <p class="source">${read ? html`“${bare(read.source)}” <small>${lineWords.row(read.row)}</small>` : nothing}</p>
         <input
-          aria-label="Ingredient of ${line.ingredient}"
+          aria-label=${lineWords.ingredientOf(line.ingredient)}
           autocomplete="off"
           ?disabled=${isOut === true}
           .value=${ingredient}
@@ -161,9 +155,9 @@ export class TbRecipeLines extends LitElement {
           class="amount"
           id="amount-${line.id}"
           aria-describedby=${needs ? `why-${line.id} state` : nothing}
-          aria-label="Amount of ${ingredient}"
+          aria-label=${lineWords.amountOf(ingredient)}
           autocomplete="off"
-          placeholder="no amount"
+          placeholder=${lineWords.noAmount}
           ?disabled=${isOut === true}
           .value=${asTheyWrite(amount, this.numbers)}
           @change=${(e: Event) => {
@@ -174,12 +168,12 @@ export class TbRecipeLines extends LitElement {
         <button
           class="out"
           id="out-${line.id}"
-          aria-label="${isOut ? 'Put back' : 'Leave out'} ${ingredient}"
+          aria-label=${isOut ? lineWords.putBackThis(ingredient) : lineWords.leaveOutThis(ingredient)}
           @click=${() => this.#leaveOut(line.id, !isOut)}
         >
-          ${isOut ? 'Put back' : 'Leave out'}
+          ${isOut ? lineWords.putBack : lineWords.leaveOut}
         </button>
-      ${line.note ? html`<p class="note">Note: ${line.note}</p>` : nothing}
+      ${line.note ? html`<p class="note">${lineWords.note(line.note)}</p>` : nothing}
       ${read && read.said.length > 0 ? html`<p class="note">${read.said.join(' ')}</p>` : nothing}
       ${read && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
     </li>`
@@ -188,18 +182,18 @@ export class TbRecipeLines extends LitElement {
   #guesses(read: RecipeLine, ingredient: string, isRight: boolean): TemplateResult | typeof nothing {
     const { lineId, guesses } = read
     if (!isOpen(read, this.said))
-      return isRight && guesses.length > 0 ? html`<p class="right">Right, as you said.</p>` : nothing
+      return isRight && guesses.length > 0 ? html`<p class="right">${lineWords.rightAsSaid}</p>` : nothing
     const needs = needsAmount(read, this.said)
-    const why = guesses.length > 0 ? guesses : [`No amount is given for ${ingredient}: type one.`]
+    const why = guesses.length > 0 ? guesses : [lineWords.typeAmount(ingredient)]
     return html`<div class="guess">
-      <p id="why-${lineId}"><b>${needs ? 'No amount.' : 'Guessed.'}</b> ${why.join(' ')}</p>
+      <p id="why-${lineId}"><b>${needs ? lineWords.needsAmount : lineWords.guessed}</b> ${why.join(' ')}</p>
       <button
         class="lined"
         id="yes-${lineId}"
-        aria-label="Yes, that is right: ${ingredient}"
+        aria-label=${lineWords.isRightThis(ingredient)}
         @click=${() => this.#confirm(read)}
       >
-        Yes, that is right
+        ${lineWords.isRight}
       </button>
     </div>`
   }

@@ -4,6 +4,7 @@ import {
   type ColumnUse,
   columnUses,
   type Guess,
+  inWords,
   type Mapping,
   type RowRead,
   type StageMarks,
@@ -61,7 +62,7 @@ export class TbColumns extends LitElement {
     if (!isAsGuessed) return html`<p class="why" id=${id}>As you said.</p>`
     if (!guess) return html`<p class="why" id=${id}></p>`
     return html`<p class="why" id=${id}>
-      ${guess.ask ? html`<b class="look">Please look.</b> ` : nothing}${guess.why}
+      ${guess.ask ? html`<b class="look">Please look.</b> ` : nothing}${inWords(guess.reason)}
     </p>`
   }
 

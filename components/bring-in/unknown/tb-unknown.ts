@@ -2,10 +2,10 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import type { CountsAs } from '../../../src/dough/document/formula.js'
 import { BaseElement } from '../../base/base-element.js'
 import { readNumber, showNumber } from '../../base/typed-numbers.js'
-import { countsAsWords } from '../../larder/ingredient-words.js'
-import { counted } from '../plan/bring-in-plan.js'
+import { countsAsWords } from '../../larder/counts-as-words.js'
 import { type MeaningsSaid, meaningOf, type NotInLarder } from './not-in-larder.js'
 import { unknownStyles } from './unknown-styles.js'
+import { unknownWords, whyWords } from './words.js'
 
 const atFirst = 12
 const moreAtOnce = 100
@@ -68,35 +68,34 @@ export class TbUnknown extends BaseElement {
     const open = names.filter(one => !meaningOf(one, said)).length
     const rest = names.slice(shown)
     return html`<section class=${open > 0 ? 'open' : ''} aria-labelledby="heading">
-      <h3 id="heading">Not in the larder <span class="count">${names.length}</span></h3>
-      <p>
-        ${names.length === 1 ? 'What it counts as is' : 'What each counts as is'} guessed from its name where that tells it.
-        Change what is not right; it holds in the formulas you add. Allergens are not guessed.
-      </p>
+      <h3 id="heading">${unknownWords.notInLarder} <span class="count">${names.length}</span></h3>
+      <p>${unknownWords.guessed(names.length)}</p>
       <ul>
         ${names.slice(0, shown).map((one, at) => this.#one(one, at))}
       </ul>
       ${
         rest.length > 0
-          ? html`<p class="rest">And ${counted(rest.length, 'more', 'more')}: ${this.#inWords(rest)}.</p>
+          ? html`<p class="rest">${unknownWords.rest(rest.length, this.#kindsOf(rest))}</p>
               <button class="lined" @click=${this.#more}>
-                Show ${rest.length > moreAtOnce ? `the next ${moreAtOnce}` : counted(rest.length, 'more', 'more')}
+                ${rest.length > moreAtOnce ? unknownWords.showNext(moreAtOnce) : unknownWords.showRest(rest.length)}
               </button>`
           : nothing
       }
     </section>`
   }
 
-  /** `2,900 flour, 88 not known`. */
-  #inWords(names: readonly NotInLarder[]): string {
-    const counts = new Map<string, number>()
+  /** `2,900 flour`, `88 not known`. */
+  #kindsOf(names: readonly NotInLarder[]): string[] {
+    const counts = new Map<Kind | 'not known', number>()
     for (const one of names) {
       const kind = meaningOf(one, this.said)?.kind ?? 'not known'
       counts.set(kind, (counts.get(kind) ?? 0) + 1)
     }
-    return [...kinds, 'not known']
-      .flatMap(kind => (counts.has(kind) ? [`${counts.get(kind)} ${kind}`] : []))
-      .join(', ')
+    return ([...kinds, 'not known'] as const).flatMap(kind => {
+      const count = counts.get(kind)
+      const called = kind === 'not known' ? unknownWords.notKnown : countsAsWords[kind].name
+      return count ? [unknownWords.ofKind(count, called.toLowerCase())] : []
+    })
   }
 
   #one(one: NotInLarder, at: number): TemplateResult {
@@ -111,7 +110,7 @@ export class TbUnknown extends BaseElement {
         @change=${(e: Event) => this.#kind(one, (e.target as HTMLSelectElement).value)}
       >
         ${kinds.map(kind => html`<option value=${kind} ?selected=${kind === chosen}>${countsAsWords[kind].name}</option>`)}
-        <option value="not known" ?selected=${chosen === 'not known'}>Not known</option>
+        <option value="not known" ?selected=${chosen === 'not known'}>${unknownWords.notKnown}</option>
       </select>
       <div class="why">
         ${meaning?.kind === 'starter' ? this.#starter(one, at, meaning.hydration) : nothing}
@@ -123,7 +122,7 @@ export class TbUnknown extends BaseElement {
   #starter(one: NotInLarder, at: number, hydration: number): TemplateResult {
     const isWrong = this.wrong === one.key
     return html`<span class="hydration">
-      <label for="hydration-${at}"><span class="unseen">Hydration of ${one.name}, per cent</span><span aria-hidden="true">at</span></label>
+      <label for="hydration-${at}"><span class="unseen">${unknownWords.hydrationOf(one.name)}</span><span aria-hidden="true">${unknownWords.at}</span></label>
       <input
         id="hydration-${at}"
         inputmode="decimal"
@@ -133,16 +132,14 @@ export class TbUnknown extends BaseElement {
         .value=${showNumber(Math.round(hydration * 1e4) / 100, this.numbers)}
         @change=${(e: Event) => this.#hydration(one, (e.target as HTMLInputElement).value)}
       />
-      %<span class="error" id="wrong-${at}" role="alert">${isWrong ? ' Write a number from 10 to 1000.' : nothing}</span>
+      %<span class="error" id="wrong-${at}" role="alert">${isWrong ? ` ${unknownWords.notAHydration}` : nothing}</span>
     </span>`
   }
 
   #why({ key, isStage }: NotInLarder, meaning: CountsAs | undefined): string {
-    if (this.said.has(key)) return meaning ? 'as you said' : 'as you said: only its weight counts'
-    if (meaning) return 'a guess from its name'
-    return isStage
-      ? 'only its weight counts; a stage of another formula has this name'
-      : 'only its weight counts'
+    if (this.said.has(key)) return meaning ? whyWords.said : whyWords.saidNotKnown
+    if (meaning) return whyWords.guessed
+    return isStage ? whyWords.isStage : whyWords.notKnown
   }
 
   static override styles = unknownStyles

@@ -5,9 +5,9 @@ import type { Ingredient } from '../../../src/dough/document/larder.js'
 import type { Incoming, OnDifference, RestorePlan } from '../../../src/exchange/index.js'
 import { BaseElement } from '../../base/base-element.js'
 import { fieldStyles } from '../../base/field-styles.js'
-import { counted } from '../plan/bring-in-plan.js'
 import { linesAsRead, linesAsReadStyles } from '../plan/lines-as-read.js'
 import { decisionOf, type RestoreWish } from './restore-wish.js'
+import { dayWords, differingWords, lookWords, mergeWords, namesWords, replaceWords } from './words.js'
 import { workbookStyles } from './workbook-styles.js'
 
 const namesShown = 30
@@ -35,9 +35,9 @@ export class TbWorkbookLook extends BaseElement {
 
   override render() {
     return html`
-      <div class="ways" role="radiogroup" aria-label="What to do with the file">
-        ${this.#way('merge', 'Add to this workbook', 'All that is here stays, but for what you choose below.')}
-        ${this.#way('replace', 'Replace everything here', 'This workbook becomes what the file holds.')}
+      <div class="ways" role="radiogroup" aria-label=${lookWords.whatToDo}>
+        ${this.#way('merge', lookWords.merge, lookWords.mergeHint)}
+        ${this.#way('replace', lookWords.replace, lookWords.replaceHint)}
       </div>
       ${this.wanted.way === 'merge' ? this.#merging() : this.#replacing()}
     `
@@ -59,17 +59,17 @@ export class TbWorkbookLook extends BaseElement {
   #merging(): TemplateResult {
     const { formulas, ingredients, days, name, later } = this.plan
     return html`
-      ${named('New formulas, to be added', newOnes(formulas).map(nameOf))}
-      ${this.#differing('Formulas that differ from yours', formulas, item => this.#formula(item))}
-      ${named('The same here and in the file', sameOnes(formulas).map(nameOf))}
-      ${named('New in the larder', newOnes(ingredients).map(nameOf))}
-      ${this.#differing('Of the larder, unlike yours', ingredients, item => this.#choice(item, item.incoming.name))}
-      ${named('Of the larder, the same', sameOnes(ingredients).map(nameOf))}
-      ${named('Days, to be added', newOnes(days).map(dayName))}
-      ${this.#differing('Days that differ from yours', days, item => this.#choice(item, dayName(item.incoming)))}
-      ${named('Days, the same', sameOnes(days).map(dayName))}
-      ${named('For a later Tarebook, kept as it is', later)}
-      ${name?.current ? html`<p class="quiet">The workbook keeps its name, ${name.current}.</p>` : nothing}
+      ${named(mergeWords.newFormulas, newOnes(formulas).map(nameOf))}
+      ${this.#differing(mergeWords.differentFormulas, formulas, item => this.#formula(item))}
+      ${named(mergeWords.sameFormulas, sameOnes(formulas).map(nameOf))}
+      ${named(mergeWords.newIngredients, newOnes(ingredients).map(nameOf))}
+      ${this.#differing(mergeWords.differentIngredients, ingredients, item => this.#choice(item, item.incoming.name))}
+      ${named(mergeWords.sameIngredients, sameOnes(ingredients).map(nameOf))}
+      ${named(mergeWords.newDays, newOnes(days).map(dayName))}
+      ${this.#differing(mergeWords.differentDays, days, item => this.#choice(item, dayName(item.incoming)))}
+      ${named(mergeWords.sameDays, sameOnes(days).map(dayName))}
+      ${named(mergeWords.later, later)}
+      ${name?.current ? html`<p class="quiet">${mergeWords.keepsName(name.current)}</p>` : nothing}
     `
   }
 
@@ -79,17 +79,17 @@ export class TbWorkbookLook extends BaseElement {
     const changed = all.filter(item => item.is === 'different')
     const gone = [...missing.formulas, ...missing.ingredients, ...missing.days]
     return html`
-      ${named('Gone from here, not in the file', gone.map(called), true)}
+      ${named(replaceWords.gone, gone.map(called), true)}
       ${named(
-        'Changed to what the file says',
+        replaceWords.changed,
         changed.map(item => called(item.incoming)),
         true,
       )}
-      ${named('New', newOnes(all).map(called))}
-      ${named('The same', sameOnes(all).map(called))}
-      ${name ? html`<p>The workbook is called ${name.incoming || 'nothing'}, no longer ${name.current || 'nothing'}.</p>` : nothing}
-      ${leewayDiffers ? html`<p>How far waits may move is taken from the file.</p>` : nothing}
-      ${scaleDiffers ? html`<p>How your scale weighs is taken from the file.</p>` : nothing}
+      ${named(replaceWords.isNew, newOnes(all).map(called))}
+      ${named(replaceWords.same, sameOnes(all).map(called))}
+      ${name ? html`<p>${replaceWords.called(name.incoming, name.current)}</p>` : nothing}
+      ${leewayDiffers ? html`<p>${replaceWords.leeway}</p>` : nothing}
+      ${scaleDiffers ? html`<p>${replaceWords.scale}</p>` : nothing}
     `
   }
 
@@ -105,7 +105,7 @@ export class TbWorkbookLook extends BaseElement {
       ${differ.slice(0, choicesShown).map(one)}
       ${
         differ.length > choicesShown
-          ? html`<p class="quiet">Of ${counted(differ.length - choicesShown, 'more', 'more')} both are kept, or what is here in the larder.</p>`
+          ? html`<p class="quiet">${mergeWords.restIsKept(differ.length - choicesShown)}</p>`
           : nothing
       }
     </section>`
@@ -116,14 +116,14 @@ export class TbWorkbookLook extends BaseElement {
     const size = (formula: Formula | undefined) => {
       const stages = formula?.stages ?? []
       const lines = stages.reduce((sum, stage) => sum + stage.lines.length, 0)
-      return `${counted(stages.length, 'stage')}, ${counted(lines, 'line')}`
+      return differingWords.size(stages.length, lines)
     }
     return html`<div class="one">
       <h4>${incoming.name}</h4>
-      <p class="quiet">Yours: ${size(current)}. In the file: ${size(incoming)}.</p>
-      ${this.#decision(item, 'Keep both', 'Take the file’s', 'Keep mine')}
+      <p class="quiet">${differingWords.sizes(size(current), size(incoming))}</p>
+      ${this.#decision(item)}
       <details>
-        <summary>The lines in the file</summary>
+        <summary>${differingWords.linesInFile}</summary>
         ${linesAsRead(incoming, this.numbers)}
       </details>
     </div>`
@@ -132,19 +132,19 @@ export class TbWorkbookLook extends BaseElement {
   #choice(item: Incoming<Ingredient | Day>, name: string): TemplateResult {
     return html`<div class="one">
       <h4>${name}</h4>
-      ${this.#decision(item, 'Keep both', 'Take the file’s', 'Keep mine')}
+      ${this.#decision(item)}
     </div>`
   }
 
-  #decision(item: Incoming<Thing>, both: string, theirs: string, mine: string): TemplateResult {
+  #decision(item: Incoming<Thing>): TemplateResult {
     const { id, name } = item.incoming
     const now = decisionOf(this.wanted, item)
     const radio = (then: OnDifference, words: string) => html`<label class="choice">
       <input type="radio" name=${id} .checked=${now === then} @change=${() => this.#decide(id, then)} />
       <span>${words}</span>
     </label>`
-    return html`<div class="decision" role="radiogroup" aria-label="What to do with ${name}">
-      ${radio('beside', both)}${radio('take', theirs)}${radio('keep', mine)}
+    return html`<div class="decision" role="radiogroup" aria-label=${differingWords.whatToDo(name)}>
+      ${radio('beside', differingWords.both)}${radio('take', differingWords.theirs)}${radio('keep', differingWords.mine)}
     </div>`
   }
 
@@ -152,8 +152,7 @@ export class TbWorkbookLook extends BaseElement {
 }
 
 const nameOf = ({ name }: { readonly name: string }): string => name
-/** `Saturday oven, 2026-12-05` */
-const dayName = ({ name, date }: Day): string => `${name}, ${date}`
+const dayName = ({ name, date }: Day): string => dayWords(name, date)
 const called = (thing: Thing): string => ('breads' in thing ? dayName(thing) : thing.name)
 const newOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
   items.filter(item => item.is === 'new').map(item => item.incoming)
@@ -164,7 +163,7 @@ function named(heading: string, names: readonly string[], isGrave = false): Temp
   if (names.length === 0) return nothing
   return html`<section class=${isGrave ? 'names grave' : 'names'}>
     <h3>${heading} <small>${names.length}</small></h3>
-    <p>${names.slice(0, namesShown).join(' · ')}${names.length > namesShown ? ` and ${names.length - namesShown} more` : nothing}</p>
+    <p>${namesWords(names.slice(0, namesShown), names.length - namesShown)}</p>
   </section>`
 }
 

@@ -7,14 +7,9 @@ import { addStageAt } from './stage-actions.js'
 
 /** What the grid's events come to: while an editor is open they are its field's. */
 export function handlersOf(context: CommandsContext): Handlers {
-  const { grid, elements, session, blocks, commands, rowCommands } = context
+  const { grid, elements, session, commands, rowCommands } = context
   const focus = new Focus(context)
   const pointers = new Pointers(context)
-  const unlessEditing =
-    <E extends Event>(handle: (event: E) => unknown) =>
-    (event: E): void => {
-      if (!session.state) handle(event)
-    }
   return {
     keydown: event => {
       if (session.state && event.target === elements.field) return session.key(event)
@@ -23,16 +18,13 @@ export function handlersOf(context: CommandsContext): Handlers {
       if (command && commands.run(command, event)) event.preventDefault()
     },
     input: () => session.input(),
-    beforeInput: unlessEditing(event => commands.beforeInput(event)),
+    beforeInput: event => session.state || commands.beforeInput(event),
     pointerDown: pointers.pointerDown,
     mouseDown: pointers.mouseDown,
     click: pointers.click,
     doubleClick: pointers.doubleClick,
     focusIn: focus.comes,
     focusOut: focus.goes,
-    copy: unlessEditing(event => blocks.copy(event)),
-    cut: unlessEditing(event => blocks.cut(event)),
-    paste: unlessEditing(event => blocks.paste(event)),
     addStage: () => addStageAt(rowCommands),
   }
 }

@@ -19,21 +19,22 @@ export class Blocks {
   }
 
   copy(event: ClipboardEvent): void {
-    if (!event.clipboardData || hasSelectedText(event)) return
+    if (!event.clipboardData || this.#hasSelectedText()) return
     event.preventDefault()
     putOn(event.clipboardData, this.#context.selection.extent, this.#context.grid.numbers)
     say(this.#context.grid, copiedWords)
   }
 
   cut(event: ClipboardEvent): void {
-    if (hasSelectedText(event) || this.#context.grid.readOnly) return
+    if (this.#hasSelectedText() || this.#context.grid.readOnly) return
     this.copy(event)
     this.clear(editLabels.cut)
   }
 
   async paste(event: ClipboardEvent): Promise<void> {
-    if (!event.clipboardData || this.#context.grid.readOnly) return
+    if (!event.clipboardData) return
     event.preventDefault()
+    if (this.#context.grid.readOnly) return
     await this.#put(heldBy(event.clipboardData))
   }
 
@@ -88,11 +89,11 @@ export class Blocks {
     if (!made) say(grid, nothingToClear)
     else if (coversRows(extent, columns)) say(grid, removedWords(lines))
   }
-}
 
-/** Text that is selected on the page is copied as the browser does. */
-function hasSelectedText(event: Event): boolean {
-  const root = (event.target as Node).getRootNode() as Node & { getSelection?(): Selection | null }
-  const inRoot = root.getSelection?.() // Chromium keeps a shadow root's selection by itself
-  return [inRoot, document.getSelection()].some(s => s && !s.isCollapsed && String(s) !== '')
+  /** Text that is selected on the page is copied as the browser does. */
+  #hasSelectedText(): boolean {
+    const root = this.#context.grid.shadowRoot as { getSelection?(): Selection | null } | null
+    const inRoot = root?.getSelection?.() // Chromium keeps a shadow root's selection by itself
+    return [inRoot, document.getSelection()].some(s => s && !s.isCollapsed && String(s) !== '')
+  }
 }

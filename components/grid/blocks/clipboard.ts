@@ -2,7 +2,7 @@ import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
 import type { Extent } from '../moving/extent.js'
 import { type Column, isNumber, type LineRow, type Row } from '../table/table.js'
-import { type OwnBlock, ownType, type PastedCell } from './forms.js'
+import { type OwnBlock, ownAttribute, ownType, type PastedCell } from './forms.js'
 import { sumName } from './words.js'
 
 /** A number with every digit that is more than noise: 15 of them. Decimal point, no grouping. */
@@ -77,11 +77,12 @@ export function copied(extent: Extent, style: NumberStyle): { plain: string; htm
     columns: kept,
     rows: lines.map(row => kept.map(c => lineCell(row, c))),
   }
+  const json = JSON.stringify(own)
   const html = rows.map(cells => `<tr>${cells.map(c => `<td>${escaped(c)}</td>`).join('')}</tr>`).join('')
   return {
     plain: rows.map(cells => cells.map(quoted).join('\t')).join('\n'),
-    html: `<table>${html}</table>`,
-    own: JSON.stringify(own),
+    html: `<table><tbody ${ownAttribute}="${escaped(json).replaceAll('"', '&quot;')}">${html}</tbody></table>`,
+    own: json,
   }
 }
 

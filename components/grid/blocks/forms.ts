@@ -19,6 +19,9 @@ export interface OwnBlock {
   readonly rows: readonly (readonly PastedCell[])[]
 }
 
+/** Where the table says the same: not every clipboard keeps a kind of our own. */
+export const ownAttribute = 'data-tarebook-lines'
+
 /** What a clipboard holds, in the forms a block is read from. */
 export interface Held {
   readonly own: string

@@ -1,13 +1,13 @@
 import type { NumberStyle } from '../../base/numbers.js'
 import { allColumns } from '../table/table.js'
-import type { Held, OwnBlock, Pasted, PastedCell } from './forms.js'
+import { type Held, type OwnBlock, ownAttribute, type Pasted, type PastedCell } from './forms.js'
 import { anyHeading, ingredientHeading } from './words.js'
 
 /** What the clipboard holds as a block, the richest form first; undefined when it holds no text. */
 export const pastedFrom = async (
   { own, html, plain }: Held,
   style: NumberStyle,
-): Promise<Pasted | undefined> => readOwn(own) ?? readForeign(html, plain, style)
+): Promise<Pasted | undefined> => readOwn(own || ownIn(html)) ?? readForeign(html, plain, style)
 
 function readOwn(text: string): Pasted | undefined {
   if (!text) return undefined
@@ -44,8 +44,16 @@ async function textRows(plain: string): Promise<string[][]> {
   return (await import('../table/text-table.js')).textRows(text)
 }
 
+/** Inert: nothing in it runs or loads. */
+const parsed = (html: string): Document => new DOMParser().parseFromString(html, 'text/html')
+
+const ownIn = (html: string): string =>
+  html.includes(ownAttribute)
+    ? (parsed(html).querySelector(`table [${ownAttribute}]`)?.getAttribute(ownAttribute) ?? '')
+    : ''
+
 function tableRows(html: string): string[][] | undefined {
-  const table = new DOMParser().parseFromString(html, 'text/html').querySelector('table') // inert: nothing in it runs or loads
+  const table = parsed(html).querySelector('table')
   if (!table) return undefined
   return [...table.rows].map(row =>
     [...row.cells].flatMap(cell => [

@@ -14,9 +14,6 @@ export interface Handlers {
   readonly doubleClick: (event: MouseEvent) => void
   readonly focusIn: (event: FocusEvent) => void
   readonly focusOut: (event: FocusEvent) => void
-  readonly copy: (event: ClipboardEvent) => void
-  readonly cut: (event: ClipboardEvent) => void
-  readonly paste: (event: ClipboardEvent) => void
   readonly addStage: () => void
 }
 
@@ -48,9 +45,6 @@ export function frameTemplate(
       @dblclick=${handlers.doubleClick}
       @focusin=${handlers.focusIn}
       @focusout=${handlers.focusOut}
-      @copy=${handlers.copy}
-      @cut=${handlers.cut}
-      @paste=${handlers.paste}
     >
       <colgroup>${columns.map(c => html`<col style="width:var(--${c})" />`)}</colgroup>
       <thead role="rowgroup">

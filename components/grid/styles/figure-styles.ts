@@ -25,6 +25,9 @@ export const figureStyles = css`
   }
   .figure.stale .part {
     text-decoration: inherit; /* an inline block does not take its parent's line */
+    text-decoration-style: inherit;
+    text-decoration-color: inherit;
+    text-decoration-thickness: inherit;
   }
   /* What is said of a figure, beneath its whole part. */
   small.word {
@@ -90,7 +93,10 @@ export const figureStyles = css`
   .figure.typed .part,
   small.typed,
   .raw {
-    text-decoration: underline 2px color-mix(in srgb, currentColor 50%, transparent);
+    /* In longhands, here and elsewhere: WebKit (WebKitGTK 2.50) drops a text-decoration that says more than its line. */
+    text-decoration: underline;
+    text-decoration-color: color-mix(in srgb, currentColor 50%, transparent);
+    text-decoration-thickness: 2px;
     text-underline-offset: 5px;
   }
   /* In the room between the columns too: a name is broken only where the cell is narrower than it. */

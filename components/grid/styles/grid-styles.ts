@@ -244,7 +244,10 @@ export const gridStyles = css`
   }
   tr.sum.final .figure,
   tr.sum.final .part {
-    text-decoration: underline double 1px var(--rule-strong);
+    text-decoration: underline;
+    text-decoration-style: double;
+    text-decoration-color: var(--rule-strong);
+    text-decoration-thickness: 1px;
     text-underline-offset: 5px;
   }
 

@@ -9,7 +9,7 @@ import {
 } from '../../../src/dough/sheet/figures.js'
 import { allTouched, type Touched } from '../../../src/dough/sheet/touched.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import { hasBatch } from '../../batch/weighing-words.js'
+import { hasBatch } from '../../batch/weighing.js'
 import { groupsOf } from './row-groups.js'
 import { type LineRead, SheetReader, type StageRead } from './sheet-reader.js'
 import {
@@ -148,7 +148,7 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
     old.stage === of.stage &&
     old.isFinal === of.isFinal &&
     old.flourless === of.flourless &&
-    old.waitsFor?.key === waitsFor?.key &&
+    same(old.waitsFor, waitsFor) &&
     same(old.batch, batch) &&
     same(old.figures, figures)
   )

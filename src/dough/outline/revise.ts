@@ -5,6 +5,7 @@ import { type LinePlan, namesOf, type Outline, type StagePlan } from './outline.
 
 /** What was revised of a formula where no name, no order and no meaning in it is another. */
 export interface Revision {
+  readonly stages: readonly StagePlan[] // that are written otherwise
   readonly lines: readonly LinePlan[] // of another text, or that give for another value
   readonly amounts: readonly LinePlan[] // of them, those of another amount
   readonly holds: boolean // the values at which readings are kept
@@ -29,6 +30,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
     formula.stages.length === before.stages.length
   if (!isKept || !formula.stages.every((stage, i) => isRevision(outline.stages[i]!, stage))) return undefined
 
+  const stages: StagePlan[] = []
   const lines = new Set<LinePlan>()
   const amounts: LinePlan[] = []
   let batch = formula.batch !== before.batch
@@ -38,6 +40,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
     if (plan.stage === stage) continue
     if (plan.stage.keepBack !== stage.keepBack || plan.stage.loss !== stage.loss) batch = true
     plan.stage = stage
+    stages.push(plan)
     for (const [at, line] of stage.lines.entries()) {
       const revised = plan.lines[at]! as Open<LinePlan>
       if (revised.line === line) continue
@@ -60,6 +63,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
   const open = outline as Open<Outline>
   open.formula = formula
   return {
+    stages,
     lines: [...lines],
     amounts,
     holds,

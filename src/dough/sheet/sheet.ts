@@ -85,6 +85,7 @@ export class WorkedSheet implements FigureSheet {
       throw error
     }
     const touching = new Touching(this.workedOut, this.#plans)
+    touching.stages(revision.stages)
     touching.lines(revision.lines)
     touching.cells(edits, changed)
     if (revision.holds) touching.problems()

@@ -4,7 +4,7 @@ import type { ReadingName } from '../document/reading-names.js'
 export interface Touched {
   readonly all: boolean // anything may differ (another formula, larder, scale); then the sets say nothing
   readonly lines: ReadonlySet<string> // ids of lines whose figures, plan or text may differ
-  readonly stages: ReadonlySet<string> // ids of stages whose own figures may differ, those of their lines, or what is weighed of them
+  readonly stages: ReadonlySet<string> // ids of stages whose figures or text may differ, or those of a line in them or that takes them
   readonly readings: ReadonlySet<ReadingName>
   readonly jottings: ReadonlySet<string> // ids
   readonly structure: boolean // lines or stages came, went or moved

@@ -45,6 +45,10 @@ export class Touching {
     this.#plans = plans
   }
 
+  stages(stages: readonly StagePlan[]): void {
+    for (const { stage } of stages) this.#touched.stage.add(stage.id)
+  }
+
   lines(lines: Iterable<LinePlan>): void {
     for (const line of lines) this.#line(line)
   }

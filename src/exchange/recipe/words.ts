@@ -71,8 +71,7 @@ function alsoGiven({ typed, taken, more, grams, by, unknown }: Of<'alsoGiven'>):
 }
 
 /** The sentence of each reason, by its code. */
-export const lineSentences: Sentences<LineReason> = {
-  ...guessSentences,
+export const lineSentences: Sentences<Exclude<LineReason, WrittenGuess>> = {
   ofEach: ({ count, one, read }) => `${count} of ${one} each: ${read}.`,
   ofAllTogether: ({ count, one }) => `${one} was taken for all of ${count} together.`,
   nobodyKnows: ({ typed }) => `How much ${typed} is nobody can say: type an amount.`,
@@ -93,7 +92,7 @@ export const lineSentences: Sentences<LineReason> = {
 }
 
 /** A reason of a line with its sentence. */
-export const lineReason = wording(lineSentences)
+export const lineReason = wording<LineReason>({ ...guessSentences, ...lineSentences })
 
 const advice = 'Write it as “20 g salt”, or leave it out.'
 export const restSentences: Sentences<RestReason> = {

@@ -1,43 +1,35 @@
 import { type Formula, type Line, nameKey, usualFlourWeight } from '../../dough/document/formula.js'
-import type { Larder } from '../../dough/document/larder.js'
+import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
-import { quoted } from '../csv/row.js'
 import { distinct } from '../values/distinct.js'
-import { asPercentages, choose } from './both.js'
-import {
-  type ForeignFormula,
-  type ForeignLine,
-  type ForeignStage,
-  type Told,
-  wordsOf,
-} from './table-draft.js'
-import { checkTotals } from './totals.js'
+import { checkTotals, choose } from './check.js'
+import { type DraftFormula, type DraftStage, sumOf, type Told } from './draft.js'
+import type { Names } from './row-features.js'
 import type { RowRead, TotalCheck } from './types.js'
-import { bracketed, isFinalDough, isStageName } from './words.js'
+import { bracketed, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
-function orderStages(formula: ForeignFormula, told: Told): ForeignStage {
+function orderStages(formula: DraftFormula, told: Told): DraftStage {
   const { stages } = formula
-  if (stages.length === 0) stages.push(formula.begin(unnamed.stage, true))
-  const named = stages.filter(stage => isFinalDough(stage.name))
+  const last = stages.at(-1)!
   const final =
-    named.at(-1) ??
-    (stages.at(-1)!.isNamed ? (stages.find(s => !s.isNamed) ?? takesOthers(stages)) : stages.at(-1)!)
+    stages.findLast(stage => isFinalDough(stage.name)) ??
+    (last.isNamed ? (stages.find(stage => !stage.isNamed) ?? takesOthers(stages)) : last)
   nameStages(formula, final, told)
-  if (final !== stages.at(-1)) {
+  if (final !== last) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
-    told.say(
-      'remark',
-      final.lines[0]?.row,
-      `${final.name} stands before other stages in the table. The final dough comes last here, so it was put there.`,
-    )
+    told.say({
+      code: 'finalDoughLast',
+      name: final.name,
+      ...(final.lines[0] ? { row: final.lines[0].row } : {}),
+    })
   }
   return final
 }
 
 /** The one stage that takes others and is taken by none, or else the last. */
-function takesOthers(stages: readonly ForeignStage[]): ForeignStage {
+function takesOthers(stages: readonly DraftStage[]): DraftStage {
   const names = new Set(stages.map(stage => nameKey(stage.name)))
   const taken = new Set(stages.flatMap(stage => stage.lines.map(line => nameKey(line.ingredient))))
   const takers = stages.filter(
@@ -46,25 +38,21 @@ function takesOthers(stages: readonly ForeignStage[]): ForeignStage {
   return takers.length === 1 ? takers[0]! : stages.at(-1)!
 }
 
-function nameStages(formula: ForeignFormula, final: ForeignStage, told: Told): void {
-  const nameless = formula.stages.filter(stage => !stage.isNamed)
-  if (nameless.includes(final)) final.name = unnamed.stage
-  const others = nameless.filter(stage => stage !== final)
+function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void {
+  if (!final.isNamed) final.name = unnamed.stage
+  const nameless = formula.stages.filter(stage => !stage.isNamed && stage !== final)
   // a line of the final dough that can only be a stage names the one stage that has no name
   const lines = final.lines.filter(
     ({ ingredient, kind }) =>
       (kind === undefined || kind === 'starter') && isStageName(ingredient) && !formula.find(ingredient),
   )
-  others.forEach((stage, at) => {
-    const only = others.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
-    stage.name = only ?? `Stage ${at + 1}`
-    told.say(
-      'warning',
-      stage.lines[0]?.row,
-      only
-        ? `The lines from row ${stage.lines[0]?.row} on have no heading; ${final.name} takes ${only}, so they were taken as ${only}.`
-        : `The lines from row ${stage.lines[0]?.row} on have no heading and were called ${stage.name}. Name them after the line that takes them.`,
-    )
+  nameless.forEach((stage, at) => {
+    const row = stage.lines[0]!.row
+    const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
+    const name = taker ?? `Stage ${at + 1}`
+    stage.name = name
+    if (taker) told.say({ code: 'namedByItsTaker', row, name, final: final.name })
+    else told.say({ code: 'stageWithoutAName', row, name })
   })
   const names = distinct(formula.stages.map(({ name }) => name))
   formula.stages.forEach((stage, at) => {
@@ -73,8 +61,8 @@ function nameStages(formula: ForeignFormula, final: ForeignStage, told: Told): v
 }
 
 /** Which lines are an earlier stage, by name; in brackets behind it may stand what belongs into a note. */
-function findStagesTaken(formula: ForeignFormula, told: Told): void {
-  const earlier = new Map<string, ForeignStage>()
+function findStagesTaken(formula: DraftFormula, told: Told): void {
+  const earlier = new Map<string, DraftStage>()
   for (const stage of formula.stages) {
     for (const line of stage.lines) {
       line.takes = earlier.get(nameKey(line.ingredient))
@@ -89,21 +77,31 @@ function findStagesTaken(formula: ForeignFormula, told: Told): void {
   const taken = new Set(formula.lines.map(line => line.takes))
   const left = formula.stages.slice(0, -1).filter(stage => !taken.has(stage) && stage.lines.length > 0)
   // so many stages are no dough; nobody is helped by a comparison of each with all
-  const doughs = left.length === 0 || left.length > 50 ? [] : formula.stages
-  const free = doughs.map(({ lines }) =>
-    lines.filter(line => !line.takes).map(line => ({ line, words: ` ${wordsOf(line.ingredient)} ` })),
-  )
+  const isCompared = left.length <= 50
   for (const stage of left) {
     const words = ` ${wordsOf(stage.name)} `
-    const after = free.slice(doughs.indexOf(stage) + 1).flat()
-    const like = after.find(one => one.words.includes(words))?.line
-    told.say(
-      'warning',
-      like?.row ?? stage.lines[0]!.row,
-      like
-        ? `No line takes ${stage.name}; row ${like.row}, ${quoted(like.ingredient)}, may be meant. If it is, give it the name of the stage.`
-        : `No line takes ${stage.name}. Add one of that name to the stage that does.`,
-    )
+    const after = isCompared ? formula.stages.slice(formula.stages.indexOf(stage) + 1) : []
+    const like = after
+      .flatMap(({ lines }) => lines)
+      .find(({ takes, ingredient }) => !takes && ` ${wordsOf(ingredient)} `.includes(words))
+    const { name } = stage
+    if (like) told.say({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
+    else told.say({ code: 'notTaken', name, row: stage.lines[0]!.row })
+  }
+}
+
+/** Shares of 1 where percentages are meant, as programs write them: flours that add to 1, and no sign of per cent. */
+function asPercentages({ stages }: DraftFormula, told: Told): void {
+  for (const { name, lines, flours } of stages) {
+    const shares = lines.filter(line => line.percent !== undefined)
+    const sum = sumOf(flours.map(line => line.percent?.percent ?? 0)) ?? 0
+    if (!shares.every(line => line.percent!.bare) || Math.abs(sum - 0.01) > 1e-5) continue
+    for (const line of shares) {
+      const { percent = 0, step, ...rest } = line.percent!
+      const share = tidy(percent * 100)
+      line.percent = { ...rest, text: `${tidy(share * 100)}%`, percent: share, step: step * 100 }
+    }
+    told.say({ code: 'sharesOfOne', name: name || 'the dough', row: shares[0]!.row })
   }
 }
 
@@ -114,75 +112,45 @@ export interface Finished {
 }
 
 /** A formula of the table as Tarebook keeps it; tells of what was decided and of totals that differ. */
-export function finish(foreign: ForeignFormula, larder: Larder, told: Told): Finished {
-  const final = orderStages(foreign, told)
-  findStagesTaken(foreign, told)
-  asPercentages(foreign, told)
-  const { percentIn, flourWeight = usualFlourWeight, remark } = choose(foreign, final, told)
+export function finish(draft: DraftFormula, names: Names, told: Told): Finished {
+  const final = orderStages(draft, told)
+  findStagesTaken(draft, told)
+  asPercentages(draft, told)
+  const { percentIn, flourWeight = usualFlourWeight, tell } = choose(draft, final, told)
   const reads: RowRead[] = []
-  const amountOf = (stage: ForeignStage, { weight, percent }: ForeignLine): string =>
-    (percentIn.has(stage) ? (percent ?? weight) : (weight ?? percent))?.text ?? ''
-  const stages = foreign.stages.map(stage => ({
+  const stages = draft.stages.map(stage => ({
     id: stage.id,
     name: stage.name,
-    lines: stage.lines.map((line): Line => {
-      const { id, ingredient, note, row } = line
-      const amount = amountOf(stage, line)
-      reads.push({
-        row,
-        became: 'line',
-        formula: foreign.name,
-        stage: stage.name,
-        ingredient,
-        amount,
-        ...(note ? { text: note } : {}),
-      })
+    lines: stage.lines.map(({ id, ingredient, note, row, weight, percent }): Line => {
+      const amount = (stage === percentIn ? (percent ?? weight) : (weight ?? percent))?.text ?? ''
+      const of = { formula: draft.name, stage: stage.name, ingredient, amount }
+      reads.push({ row, became: 'line', ...of, ...(note ? { text: note } : {}) })
       return { id, ingredient, amount, note }
     }),
   }))
-  const totals =
-    foreign.totals.length === 0
-      ? []
-      : checkTotals(foreign, final, baseFinder(foreign, final, flourWeight), larder)
-  const differing = totals.filter(({ verdict }) => verdict === 'differs')
-  for (const { row, sentence } of differing)
-    told.say('warning', row, sentence, { formula: foreign.id }, 'totalDiffers')
-  if (remark) {
-    const { row, says, agreement, more } = remark
-    told.say('remark', row, `${says}${differing.length > 0 ? '' : agreement}.`)
-    if (more) told.say('remark', row, more)
+  const totals = checkTotals(draft, final, basesOf(draft, final, flourWeight), names)
+  for (const { row, verdict, computed = 0, unit, printed, name } of totals) {
+    const figures = { name, printed: { unit, value: printed }, computed: { unit, value: computed } }
+    if (verdict === 'differs') told.say({ code: 'totalDiffers', ...figures, row }, draft.id)
   }
-  const formula: Formula = {
-    id: foreign.id,
-    name: foreign.name,
-    note: foreign.notes.join('\n'),
-    flourWeight,
-    stages,
-    meanings: [],
-    keptSettings: [],
-  }
-  return { formula, totals, reads }
+  tell(totals.every(({ verdict }) => verdict !== 'differs'))
+  const note = draft.notes.join('\n')
+  const { id, name } = draft
+  return { formula: { id, name, note, flourWeight, stages, meanings: [], keptSettings: [] }, totals, reads }
 }
 
-/** Grams of 100 % of a line's stage: its flours' weight, or the formula's own where the final dough is all percentages. */
-function baseFinder(
-  foreign: ForeignFormula,
-  final: ForeignStage,
+/** Grams of 100 % of each stage: its flours' weight, or the formula's own where the final dough is all percentages. */
+function basesOf(
+  { stages }: DraftFormula,
+  final: DraftStage,
   flourWeight: number,
-): (line: ForeignLine) => number | undefined {
-  const bases = new Map<ForeignLine, number | undefined>()
-  for (const stage of foreign.stages) {
-    const flours = stage.lines.filter(line => line.kind === 'flour')
-    const weights = flours.map(line => line.grams)
-    const isWeighed = flours.length > 0 && weights.every(weight => weight !== undefined)
-    const isPercent =
-      stage === final && flours.length > 0 && flours.every(line => !line.weight && line.percent)
-    const base = isWeighed
-      ? weights.reduce((sum, weight) => sum! + weight!, 0)
-      : isPercent
-        ? flourWeight
-        : undefined
-    for (const line of stage.lines) bases.set(line, base)
-  }
-  return line => bases.get(line)
+): ReadonlyMap<DraftStage, number | undefined> {
+  return new Map(
+    stages.map(stage => {
+      const { flours } = stage
+      const isPercent = stage === final && flours.every(line => !line.weight && line.percent)
+      const base = isPercent ? flourWeight : sumOf(flours.map(line => line.grams))
+      return [stage, flours.length === 0 ? undefined : base]
+    }),
+  )
 }

@@ -1,14 +1,10 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
-import { columnOf } from '../csv/columns.js'
-import { isAmountUse, numberIn } from './cell-quantity.js'
-import { guessDecimal } from './decimal-signs.js'
-import { ColumnGuesser, isBrokenNumber } from './guess-columns.js'
-import { type Sorted, Sorter } from './sort.js'
-import { isBlankRow, split } from './split.js'
-import { hasStageColumns } from './stage-columns.js'
-import { headsWithTotal } from './sums.js'
-import { isIngredient, remembering } from './table-draft.js'
+import { besideIn, ColumnGuesser, isBrokenNumber, looksOf } from './column-uses.js'
+import { isPlain, ownColumns } from './read.js'
+import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
+import { type RowKind, RowKinds } from './row-kinds.js'
+import { decimalOf, isBlankRow, numberIn, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -21,7 +17,18 @@ import {
   usualLimits,
   type Watch,
 } from './types.js'
-import { folded, headingName, headingUse, isRemark, isStageName, titleName } from './words.js'
+import { stacked, viewsOf } from './views.js'
+import {
+  folded,
+  headingName,
+  headingUse,
+  isRemark,
+  isSize,
+  isStageName,
+  isTotalWord,
+  titleName,
+} from './vocabulary.js'
+import { inWords, type Reason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows
 const sampleRows = 600
@@ -38,13 +45,17 @@ export function guessTable(
   limits: Limits = usualLimits,
 ): ForeignTable {
   const taken = split(text, limits)
-  if ('refused' in taken) return noTable(text, taken.refused)
+  if ('refused' in taken) return { ...noTable(text), refused: inWords(taken.refused) }
   const { rows, delimiter, width } = taken
-  const larder = remembering(given)
+  const names = namesIn(given)
   if (isStopped(watch, 0, rows.length)) return { ...noTable(text), stopped: true }
-  const guesses: Guess[] = [{ about: 'delimiter', ask: !taken.sure && width > 1, why: taken.why }]
-  const heading = findHeadings(rows)
-  const headings = heading < 0 ? [] : rows[heading]!.cells
+  const heading = findHeadings(rows, names)
+  const bare = rows[heading]?.cells ?? []
+  const stagesAbove = stagesOver(rows[heading - 1])
+  const headings =
+    stagesAbove.length === 0
+      ? bare
+      : bare.map((cell, at) => [stagesAbove[at], cell.trim()].filter(Boolean).join(': '))
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
@@ -52,41 +63,56 @@ export function guessTable(
     heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? '')) ? ownColumns(headings) : undefined
   const isOwn =
     ownUses !== undefined && !(delimiter === ',' && isBrokenNumber(sample, ownUses.indexOf('amount')))
-  const uses = isOwn ? ownUses : columnsOf(headings, sample, delimiter, larder, guesses)
-  guesses.splice(1, 0, {
-    about: 'headings',
-    ask: heading < 0 && rows.length > 0,
-    why:
-      heading < 0
-        ? 'No row looks like headings; the columns were guessed from what they hold.'
-        : `Row ${heading + 1} holds the headings.`,
-  })
-  const { decimal, guess } = decimalOf(body, uses)
-  guesses.push(guess)
+  const found = isOwn ? { uses: ownUses, guesses: [] } : columnsOf(headings, sample, delimiter, names)
+  const { decimal, guess } = decimalOf(body, found.uses)
   const columns: Mapping = {
-    columns: uses,
+    columns: found.uses,
     headingRows: heading + 1,
     decimal,
     stages: 'none',
     formulaName: '',
   }
+  const sorter = new RowSorter(columns, headings, delimiter)
+  const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
-  const together = uses.map(use => (use === 'of a stage' ? 'amount' : use))
-  const sorter = new Sorter({ ...columns, columns: together }, headings, delimiter)
-  const sorted = body.slice(0, sortedRows).map(row => sorter.sort(row))
+  const together: View = { uses: found.uses.map(use => (use === 'of a stage' ? 'amount' : use)), part: 'all' }
+  const seen = found.uses.includes('of a stage') ? [together] : views
+  const sorted = stacked(
+    body.slice(0, sortedRows).map(row => seen.map(view => sorter.sort(row, view))),
+    seen,
+  )
   if (isStopped(watch, rows.length, rows.length)) return { ...noTable(text), stopped: true }
-  const title = titleOf(above, sorted, uses, larder)
-  if (title)
-    guesses.push({ about: 'formula', ask: false, why: `Row ${title.row} names the bread: ${title.name}.` })
+  const kinds = new RowKinds(sorted, 'headings', names, undefined)
+  const rowKinds = sorted.map((row, at) => ({ row, ...kinds.of(at) }))
+  const title = titleOf(above, rowKinds, found.uses, names)
   const headingRows = Math.max(heading + 1, title?.row ?? 0)
-  const stages = guessStages(sorted.slice(headingRows - (heading + 1)), uses, larder)
-  guesses.push(stages.guess)
-  const mapping = { ...columns, headingRows, stages: stages.stages, formulaName: title?.name ?? '' }
-  const own = isOwn && isPlain(headings, sorted, larder)
-  return { text, rows, delimiter, width, headings, mapping, guesses, own, stopped: false }
+  const stages = guessStages(
+    rowKinds.filter(({ row }) => row.row > headingRows),
+    found.uses,
+    views,
+  )
+  const headingsReason: Reason = heading < 0 ? { code: 'noHeadings' } : { code: 'headings', row: heading + 1 }
+  return {
+    text,
+    rows,
+    delimiter,
+    width,
+    headings,
+    mapping: { ...columns, headingRows, stages: stages.stages, formulaName: title?.name ?? '' },
+    guesses: [
+      { about: 'delimiter', ask: !taken.isSure && width > 1, reason: taken.reason },
+      { about: 'headings', ask: heading < 0 && rows.length > 0, reason: headingsReason },
+      ...found.guesses,
+      guess,
+      ...(title ? [{ about: 'formula', ask: false, reason: { code: 'title', ...title } } as const] : []),
+      { about: 'stages', ask: stages.ask, reason: stages.reason },
+    ],
+    own: isOwn && isPlain(headings, sorted, names),
+    stopped: false,
+  }
 }
 
-const noTable = (text: string, refused?: string): ForeignTable => ({
+const noTable = (text: string): ForeignTable => ({
   text,
   rows: [],
   delimiter: ',',
@@ -95,112 +121,105 @@ const noTable = (text: string, refused?: string): ForeignTable => ({
   mapping: { columns: [], headingRows: 0, decimal: '.', stages: 'none', formulaName: '' },
   guesses: [],
   own: false,
-  ...(refused === undefined ? {} : { refused }),
   stopped: false,
 })
 
 /** The row that names the columns, among the first that say anything; -1 where there is none. */
-function findHeadings(rows: readonly ForeignRow[]): number {
-  let seen = 0
+function findHeadings(rows: readonly ForeignRow[], names: Names): number {
+  let [seen, corner] = [0, -1]
   for (let at = 0; at < rows.length && seen < 15; at++) {
     const row = rows[at]!
     if (isBlankRow(row) || row.broken) continue
     seen++
     const cells = row.cells.map(cell => cell.trim()).filter(cell => cell !== '')
-    if (cells.length < 2 || cells.some(cell => numberIn(cell) !== undefined && !/^%$/.test(cell))) continue
     const uses = cells.map(headingUse).filter(use => use !== undefined)
-    const only = uses[0]
+    const [only] = uses
+    const isOfBatches = only === 'ingredient' && !names.isIngredient(cells[0]!)
     if (
-      uses.length > 1 ||
-      only === 'ingredient' ||
-      only === 'amount' ||
-      only === 'percent' ||
-      only === 'grams' ||
-      // an empty corner over the ingredients
-      (row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name)))
+      cells.length < 2 ||
+      cells.some(cell => numberIn(cell) !== undefined && !/^%$/.test(cell) && !(isOfBatches && isSize(cell)))
     )
-      return at
+      continue
+    const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
+    // an empty corner over the ingredients
+    const isCorner = row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name))
+    if (uses.length > 1 || isAlone) return at
+    if (corner >= 0) return corner
+    if (isCorner) corner = at
   }
-  return -1
+  return corner
 }
 
-/** As many columns as the headings; or else as the widest row has, or between commas, of which one may be decimal, most rows. */
+/** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
+function stagesOver(row: ForeignRow | undefined): readonly string[] {
+  const cells = row?.cells.map(cell => cell.trim()) ?? []
+  const said = cells.filter(cell => cell !== '')
+  const stages = said.filter(cell => isStageName(cell))
+  if (new Set(stages).size < 2 || said.some(cell => !isStageName(cell) && !isTotalWord(cell))) return []
+  let over = ''
+  return cells.map(cell => (over = cell || over))
+}
+
+/** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
 function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[], delimiter: string): number {
-  if (headings.length > 0) return headings.length
   const counts = new Map<number, number>()
   for (const { cells } of sample) {
     const width = cells.findLastIndex(cell => cell.trim() !== '') + 1
     counts.set(width, (counts.get(width) ?? 0) + 1)
   }
-  const widths = [...counts.keys()].sort((a, b) => b - a)
-  if (delimiter !== ',') return widths[0] ?? 0
-  return widths.reduce(
+  const [widest = 0, ...widths] = [...counts.keys()].sort((a, b) => b - a)
+  const usual = widths.reduce(
     (best, width) => (counts.get(width)! > counts.get(best)! ? width : best),
-    widths[0] ?? 0,
+    widest,
   )
+  if (headings.length > 0)
+    return usual > headings.length && counts.get(usual)! * 2 > sample.length ? usual : headings.length
+  return delimiter === ',' ? usual : widest
 }
 
 function columnsOf(
   headings: readonly string[],
   sample: readonly ForeignRow[],
   delimiter: string,
-  larder: Larder,
-  guesses: Guess[],
-): ColumnUse[] {
+  names: Names,
+): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const guesser = new ColumnGuesser(headings, sample, width, delimiter, larder)
-  guesses.push(...guesser.guesses)
-  return guesser.uses
-}
-
-/** The columns of Tarebook's own files; undefined where a heading is none of them. */
-function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
-  const columns = headings.map(columnOf)
-  if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
-  if (columns.some((column, at) => column === undefined && headings[at]!.trim() !== '')) return undefined
-  const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
-  return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
-}
-
-/** Is it a file that Tarebook could have written, without totals and headings between its rows? */
-function isPlain(headings: readonly string[], sorted: readonly Sorted[], larder: Larder): boolean {
-  const columns = headings.map(columnOf)
-  if (
-    columns.some(
-      column => column === 'setting' || column === 'counts as' || column === 'formula' || column === 'stage',
-    )
+  const looks = looksOf(sample, width, names)
+  const [first, ...others] = besideIn(headings, looks)
+  if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
+  // tables side by side hold the same things: one guess for all, by the rows of all
+  const size = others[0]! - first
+  const together = [first, ...others].flatMap(start =>
+    sample.map(row => ({
+      ...row,
+      cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
+    })),
   )
-    return true
-  const last = sorted.findLastIndex(({ is }) => is !== 'blank')
-  return sorted.every(
-    ({ is, name }, at) =>
-      is === 'line' ||
-      (is === 'blank' && at > last) ||
-      (is === 'name' && !isStageName(name) && isIngredient(name, larder)),
+  const { uses, guesses } = new ColumnGuesser(
+    headings,
+    together,
+    looksOf(together, first + size, names),
+    delimiter,
+    names,
   )
+  const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
+  const reasons = others.map((at): Guess => {
+    const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
+    return { about: 'column', column: at, ask: true, reason }
+  })
+  return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
 }
 
-function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]): ReturnType<typeof guessDecimal> {
-  const small: string[] = []
-  const others: string[] = []
-  for (const { cells, broken } of body) {
-    if (broken) continue
-    uses.forEach((use, at) => {
-      const cell = cells[at]
-      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
-      if (use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)) small.push(cell)
-      else others.push(cell)
-    })
-  }
-  return guessDecimal(small, others)
+interface Seen extends RowKind {
+  readonly row: Row
 }
 
 /** The name of the bread: the first row over the headings, or a row on top that names nothing else. */
 function titleOf(
   above: readonly ForeignRow[],
-  sorted: readonly Sorted[],
+  rows: readonly Seen[],
   uses: readonly ColumnUse[],
-  larder: Larder,
+  names: Names,
 ): { row: number; name: string } | undefined {
   for (const { row, cells } of above) {
     const said = cells.filter(cell => cell.trim() !== '')
@@ -208,82 +227,56 @@ function titleOf(
       return { row, name: titleName(said[0]!) }
   }
   if (above.length > 0 || uses.includes('formula') || uses.includes('stage')) return undefined
-  const said = sorted.filter(({ is }) => is !== 'blank' && is !== 'headings')
-  const [first, second] = said
-  if (first?.is !== 'name' || first.name === '' || isRemark(first.name)) return undefined
-  const name = titleName(first.name)
-  if (isStageName(name) || isIngredient(name, larder)) return undefined
+  const [first, ...others] = rows.filter(({ kind }) => kind !== 'blank' && kind !== 'headings')
+  if (first?.row.is !== 'name' || first.row.label.isRemark) return undefined
+  const name = titleName(first.row.name)
+  if (isStageName(name) || names.isIngredient(name)) return undefined
   // two names in a row, or the only heading there is
-  const others = said
-    .slice(1)
-    .some(({ is, name: other }, at) => is === 'name' && said[at + 2]?.is === 'line' && !isRemark(other))
-  const isOfBread = second?.is === 'name' || (!others && second?.is === 'line')
-  return isOfBread ? { row: first.row, name } : undefined
+  const isOnly =
+    first.kind === 'stage' && others[0]?.row.is === 'line' && !others.some(({ kind }) => kind === 'stage')
+  return first.kind === 'formula' || isOnly ? { row: first.row.row, name } : undefined
 }
 
 /** How the table tells its stages. */
 function guessStages(
-  sorted: readonly Sorted[],
+  rows: readonly Seen[],
   uses: readonly ColumnUse[],
-  larder: Larder,
-): { stages: StageMarks; guess: Guess } {
-  const answer = (stages: StageMarks, why: string, ask = false) => ({
-    stages,
-    guess: { about: 'stages', ask, why } as const,
-  })
-  if (hasStageColumns({ columns: uses }))
-    return answer(
-      'columns',
-      'Headings name stages: each such column was taken as the amounts of its stage.',
-      true,
-    )
-  if (uses.includes('stage')) return answer('column', 'A column names the stage of each line.')
-  const said = sorted.filter(({ is }) => is !== 'blank')
-  const heads = said.filter(({ is, name }, at) => {
-    if (is !== 'name' || name === '' || said[at + 1]?.is !== 'line') return false
-    return isStageName(headingName(name).name) || (!isIngredient(name, larder) && !isRemark(name))
-  })
-  sorted.forEach((row, at) => {
-    const before = sorted[at - 1]?.is ?? 'blank'
-    if (before !== 'line' && before !== 'name' && headsWithTotal(sorted, at)) heads.push(row)
-  })
+  views: readonly View[],
+): { stages: StageMarks; ask: boolean; reason: Reason } {
+  if (uses.includes('of a stage'))
+    return { stages: 'columns', ask: true, reason: { code: 'stagesInColumns' } }
+  if (views.some(({ stage }) => stage !== undefined))
+    return { stages: 'columns', ask: true, reason: { code: 'stagesSideBySide' } }
+  if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stagesInAColumn' } }
+  const said = rows.filter(({ kind }) => kind !== 'blank')
+  const heads = said.flatMap(({ kind, row }, at) =>
+    kind === 'stage' && said[at + 1]?.row.is === 'line' ? [row.label] : [],
+  )
   if (heads.length > 0) {
-    const sure = heads.every(({ name }) => isStageName(headingName(name).name))
-    const names = [...new Set(heads.map(({ name }) => headingName(name).name))]
-    return answer(
-      'headings',
-      `Rows of their own head the stages: ${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''}.`,
-      !sure,
-    )
+    const ask = !heads.every(({ isStage }) => isStage)
+    const named = [...new Set(heads.map(({ name }) => name))]
+    return { stages: 'headings', ask, reason: { code: 'stagesByHeadings', names: named } }
   }
-  const blocks = blockSizes(sorted)
-  if (blocks.filter(size => size > 1).length > 1)
-    return answer(
-      'blocks',
-      `Blank rows part the table into ${blocks.length} blocks; each was taken as a stage.`,
-      true,
-    )
-  return answer('none', 'Nothing parts the table into stages: all lines are one dough.')
+  const blocks = blockSizes(rows)
+  return blocks.filter(size => size > 1).length > 1
+    ? { stages: 'blocks', ask: true, reason: { code: 'stagesByBlanks', blocks: blocks.length } }
+    : { stages: 'none', ask: false, reason: { code: 'oneDough' } }
 }
 
 /** How many lines each block between blank rows has; blocks of totals and notes alone are none. */
-function blockSizes(sorted: readonly Sorted[]): number[] {
-  const sizes: number[] = []
-  let size = 0
-  for (const { is } of sorted) {
-    if (is === 'line') size++
-    else if (is === 'blank' && size > 0) {
-      sizes.push(size)
-      size = 0
-    }
+function blockSizes(rows: readonly Seen[]): number[] {
+  const sizes = [0]
+  for (const {
+    row: { is },
+  } of rows) {
+    if (is === 'line') sizes[sizes.length - 1]!++
+    else if (is === 'blank' && sizes.at(-1)! > 0) sizes.push(0)
   }
-  return size > 0 ? [...sizes, size] : sizes
+  return sizes.filter(size => size > 0)
 }
 
 /** What tables with the same headings have in common, so that a mapping once corrected can be found again. */
-export function headingsKey(table: ForeignTable): string {
-  const names = table.headings.map(folded)
-  return names.length > 0
-    ? JSON.stringify(names)
-    : JSON.stringify(['', table.mapping.columns.length, table.delimiter])
+export function headingsKey({ headings, mapping, delimiter }: ForeignTable): string {
+  const names = headings.map(folded)
+  return JSON.stringify(names.length > 0 ? names : ['', mapping.columns.length, delimiter])
 }

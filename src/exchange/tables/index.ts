@@ -16,4 +16,5 @@ export {
   usualLimits,
   type Watch,
 } from './types.js'
-export { headingUse } from './words.js'
+export { headingUse } from './vocabulary.js'
+export { inWords } from './words.js'

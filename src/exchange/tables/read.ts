@@ -1,17 +1,16 @@
-import type { Problem } from '../../dough/document/formula.js'
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
+import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { isAmountUse } from './cell-quantity.js'
-import { signsOf } from './decimal-signs.js'
+import { Builder } from './build.js'
+import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
-import { LineMaker } from './lines.js'
-import { RowReader } from './read-rows.js'
-import { type Sorted, Sorter, textOf } from './sort.js'
-import { isBlankRow } from './split.js'
-import { also, laidOut, onePerRow } from './stage-columns.js'
-import { remembering, Told } from './table-draft.js'
+import { type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
+import { RowKinds } from './row-kinds.js'
+import { isAmountUse, isBlankRow, signsOf } from './table-cells.js'
 import {
+  type ColumnUse,
+  type ForeignRow,
   type ForeignTable,
   isStopped,
   type Mapping,
@@ -20,17 +19,16 @@ import {
   type TotalCheck,
   type Watch,
 } from './types.js'
-import { titleName } from './words.js'
+import { stacked, viewsOf } from './views.js'
+import { Label, titleName } from './vocabulary.js'
+import { inWords, type Reason } from './words.js'
 
-const refused = (message: string, rows: readonly RowRead[] = []): TableRead => ({
-  formulas: [],
-  rows,
-  problems: [{ where: {}, severity: 'error', code: 'tableRefused', message }],
-  totals: [],
-  stopped: false,
-})
-
-const sameMapping = (a: Mapping, b: Mapping): boolean => JSON.stringify(a) === JSON.stringify(b)
+/** Nothing was read, for this reason. */
+function nothing(reason: Reason, rows: readonly RowRead[] = [], stopped = false): TableRead {
+  const told = new Told()
+  told.say(reason)
+  return { formulas: [], rows, problems: told.problems, totals: [], stopped }
+}
 
 /**
  * A table as the mapping says. `rows` tells of every row of the table what became of it, once and in order;
@@ -43,123 +41,97 @@ export function readTable(
   larder: Larder = larderOf(usualLarder),
   watch: Watch = {},
 ): TableRead {
-  if (table.refused !== undefined) return refused(table.refused)
-  if (table.stopped) return { ...refused('Reading was stopped.'), stopped: true }
-  if (table.own && sameMapping(mapping, table.mapping)) return readOwn(table, larder)
-  const told = new Told()
-  const known = remembering(larder)
-  const uses = mapping.columns
-  const missing = [
-    ...(uses.includes('ingredient') ? [] : ['the ingredients']),
-    ...(uses.some(use => isAmountUse(use) || use === 'of a stage') ? [] : ['their amounts']),
-  ]
-  if (missing.length > 0 || table.rows.length === 0)
-    return refused(
+  if (table.refused !== undefined) return nothing({ code: 'tableRefused', why: table.refused })
+  if (table.stopped) return nothing({ code: 'tableStopped' }, [], true)
+  if (table.own && JSON.stringify(mapping) === JSON.stringify(table.mapping)) return readOwn(table, larder)
+  const { columns } = mapping
+  const ingredient = columns.includes('ingredient')
+  const amount = columns.some(use => isAmountUse(use) || use === 'of a stage')
+  if (!ingredient || !amount || table.rows.length === 0) {
+    const isNone = table.delimiter === '' && columns.length < 2
+    const why: Reason =
       table.rows.length === 0
-        ? 'There is nothing to read: the table is empty.'
-        : table.delimiter === '' && uses.length < 2
-          ? 'Nothing separates names from amounts in this text, so it is no table. If it is a recipe in words, bring it in as that.'
-          : `Nothing can be read before it is said which column holds ${missing.join(' and which ')}.`,
-      table.rows.map(row =>
-        isBlankRow(row)
-          ? { row: row.row, became: 'blank' }
-          : {
-              row: row.row,
-              became: 'not understood',
-              text: row.cells.join(' | '),
-              why: 'It is not said which columns hold the ingredients and their amounts.',
-            },
-      ),
-    )
-  const { rows } = table
-  const top = rows.slice(0, mapping.headingRows).map(row => topRow(row, mapping))
-  const below = rows.slice(top.length)
-  const laid = laidOut(below, table.headings, mapping) ?? { rows: below, mapping, headings: table.headings }
-  const sorter = new Sorter(laid.mapping, laid.headings, table.delimiter)
-  const sorted: Sorted[] = []
-  const total = top.length + laid.rows.length
-  const of = total * 2
-  for (const row of laid.rows) {
-    if (isStopped(watch, top.length + sorted.length, of)) return stoppedAt(top)
-    sorted.push(sorter.sort(row))
+        ? { code: 'tableEmpty' }
+        : isNone
+          ? { code: 'notATable' }
+          : { code: 'columnsNotSaid', hasNames: ingredient, hasNeither: !ingredient && !amount }
+    return nothing(why, table.rows.map(unread))
   }
-  const signs = signsOf(sorted.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
-  const isSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
-  const lines = new LineMaker(laid.mapping, known, told, sorted, isSure)
-  const reader = new RowReader(
-    sorted,
-    laid.mapping,
-    known,
-    lines,
-    told,
-    table.headings[uses.indexOf('ingredient')] ?? '',
-  )
-  for (let at = 0; at < sorted.length; at++) {
-    if (isStopped(watch, total + at, of)) return stoppedAt(top)
-    reader.row(at)
+  const names = namesIn(larder)
+  const top = table.rows.slice(0, mapping.headingRows).map(row => topRow(row, mapping))
+  const below = table.rows.slice(top.length)
+  const views = viewsOf(mapping, table.headings)
+  const sorter = new RowSorter(mapping, table.headings, table.delimiter)
+  const each: Row[][] = []
+  const of = table.rows.length + below.length * views.length
+  for (const [at, row] of below.entries()) {
+    if (isStopped(watch, top.length + at, of)) return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
+    each.push(views.map(view => sorter.sort(row, view)))
   }
-  lines.finish()
-  reader.finish()
-  return together(reader, sorted, top, known, told, watch, of)
+  const isByView = views.some(({ stage }) => stage !== undefined)
+  const rows = stacked(each, views)
+  const signs = signsOf(rows.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
+  const isMarkSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
+  const told = new Told()
+  const lines = new LineMaker(names, told, rows, isMarkSure)
+  const marks = isByView ? 'column' : mapping.stages
+  const label = new Label(table.headings[columns.indexOf('ingredient')] ?? '')
+  const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
+  const kinds = new RowKinds(rows, marks, names, over)
+  const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
+  for (const [at, row] of rows.entries()) {
+    if (isStopped(watch, table.rows.length + at, of))
+      return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
+    builder.add(row, kinds.of(at))
+  }
+  builder.finish()
+  isStopped(watch, of, of)
+  return together(builder, rows, top, names, told, table.rows.slice(0, top.length))
 }
 
-const stoppedAt = (rows: readonly RowRead[]): TableRead => ({
-  formulas: [],
-  rows,
-  problems: [
-    {
-      where: {},
-      severity: 'warning',
-      code: 'tableStopped',
-      message: 'Reading was stopped before the end; nothing was added.',
-    },
-  ],
-  totals: [],
-  stopped: true,
-})
+const unread = (row: ForeignRow): RowRead =>
+  isBlankRow(row)
+    ? { row: row.row, became: 'blank' }
+    : {
+        row: row.row,
+        became: 'not understood',
+        text: row.cells.join(' | '),
+        why: inWords({ code: 'rowOfUnsaidColumns' }),
+      }
 
 /** A row at the top: the title, blank, or headings. */
-function topRow(row: ForeignTable['rows'][number], mapping: Mapping): RowRead {
-  const said = row.cells.filter(cell => cell.trim() !== '')
-  if (row.broken) return { row: row.row, became: 'not understood', text: said.join(' | '), why: row.broken }
-  if (isBlankRow(row)) return { row: row.row, became: 'blank' }
-  if (row.row === mapping.headingRows && said.length > 1)
-    return { row: row.row, became: 'headings', text: said.join(' | ') }
+function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
+  const { row, broken } = foreign
+  const said = foreign.cells.filter(cell => cell.trim() !== '')
+  const text = said.join(' | ')
+  if (broken) return { row, became: 'not understood', text, why: inWords(broken) }
+  if (isBlankRow(foreign)) return { row, became: 'blank' }
+  if (said.length > 1) return { row, became: 'headings', text }
   const name = titleName(said[0]!)
-  if (said.length === 1 && name === mapping.formulaName)
-    return { row: row.row, became: 'formula', formula: name }
-  return {
-    row: row.row,
-    became: said.length > 1 || row.row === mapping.headingRows ? 'headings' : 'note',
-    text: said.join(' | '),
-  }
+  if (name === mapping.formulaName) return { row, became: 'formula', formula: name }
+  return { row, became: row === mapping.headingRows ? 'headings' : 'note', text }
 }
 
 function together(
-  reader: RowReader,
-  sorted: readonly Sorted[],
+  builder: Builder,
+  rows: readonly Row[],
   top: readonly RowRead[],
-  larder: Larder,
+  names: Names,
   told: Told,
-  watch: Watch,
-  of: number,
+  broken: ForeignRow[],
 ): TableRead {
   const byRow = new Map<number, RowRead>()
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
-  const notes = top.flatMap(({ became, text }) => (became === 'note' && text ? [text] : []))
-  for (const row of top) if (row.became === 'not understood') told.say('error', row.row, row.why ?? '')
-  for (const foreign of reader.formulas) {
-    if (foreign.lines.length === 0) {
-      told.say(
-        'warning',
-        undefined,
-        `Nothing was found of ${foreign.name} that is a line, so it was left out.`,
-      )
+  for (const { row, broken: why } of broken) if (why) told.say({ ...why, row })
+  for (const draft of builder.formulas) {
+    if (draft.lines.length === 0) {
+      told.say({ code: 'formulaWithoutLines', name: draft.name })
       continue
     }
-    if (formulas.length === 0) foreign.notes.unshift(...notes)
-    const finished = finish(foreign, larder, told)
+    if (formulas.length === 0)
+      draft.notes.unshift(...top.flatMap(({ became, text }) => (became === 'note' && text ? [text] : [])))
+    const finished = finish(draft, names, told)
     formulas.push(finished.formula)
     totals.push(...finished.totals)
     for (const read of finished.reads) {
@@ -167,42 +139,66 @@ function together(
       byRow.set(read.row, before ? also(before, read) : read)
     }
   }
-  if (formulas.length === 0 && told.problems.length === 0)
-    told.say('error', undefined, 'No line was found in this table: no row has an ingredient and an amount.')
-  const rows = sorted.map(
-    (row, at): RowRead =>
-      reader.reads[at] ?? byRow.get(row.row) ?? { row: row.row, became: 'note', text: textOf(row) },
-  )
-  isStopped(watch, of, of)
+  if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'noLine' })
+  rows.forEach((row, at) => {
+    const read = builder.reads[at] ?? { row: row.row, became: 'note', text: textOf(row) }
+    const before = byRow.get(row.row)
+    if (!before || (before.became === 'blank' && read.became !== 'blank')) byRow.set(row.row, read)
+  })
   return {
     formulas,
-    rows: [...top, ...onePerRow(rows)],
-    problems: told.problems.sort((a, b) => rowOf(a) - rowOf(b)),
+    rows: [...top, ...[...byRow.values()].sort((a, b) => a.row - b.row)],
+    problems: told.problems.sort((a, b) => (a.where.row ?? 0) - (b.where.row ?? 0)),
     totals: totals.sort((a, b) => a.row - b.row),
     stopped: false,
   }
 }
 
-const rowOf = ({ where }: Problem): number => where.row ?? 0
+/** What became of a row in one stage, with what became of it in another. */
+const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => ({
+  ...read,
+  why: [read.why, inWords({ code: 'alsoIn', amount, hasAmount: amount !== '', stage })]
+    .filter(Boolean)
+    .join(' '),
+})
+
+/** The columns of Tarebook's own files; undefined where a heading is none of them. */
+export function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
+  const columns = headings.map(columnOf)
+  if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
+  if (columns.some((column, at) => column === undefined && headings[at]!.trim() !== '')) return undefined
+  const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
+  return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
+}
+
+/** Is it a file that Tarebook could have written, without totals and headings between its rows? */
+export function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
+  const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
+  if (headings.some(heading => telling.includes(columnOf(heading)))) return true
+  const last = sorted.findLastIndex(({ is }) => is !== 'blank')
+  return sorted.every(
+    ({ is, name, label }, at) =>
+      is === 'line' ||
+      (is === 'blank' && at > last) ||
+      (is === 'name' && !label.isStage && names.isIngredient(name)),
+  )
+}
 
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */
 function readOwn(table: ForeignTable, larder: Larder): TableRead {
   const { formulas, problems } = readFormulas(table.text, larder)
-  const wrong = new Map(
-    problems.flatMap(p => (p.severity === 'error' && p.where.row ? [[p.where.row, p.message]] : [])),
-  )
+  const wrong = new Map(problems.flatMap(p => (p.severity === 'error' ? [[p.where.row, p.message]] : [])))
   const uses = table.mapping.columns
   const setting = table.headings.findIndex(heading => heading.trim().toLowerCase() === 'setting')
   let [formula, stage] = ['', '']
   const rows = table.rows.map((foreign): RowRead => {
-    const { row, cells } = foreign
-    const cell = (use: Mapping['columns'][number]) => cells[uses.indexOf(use)] ?? ''
-    const text = cells.filter(said => said.trim() !== '').join(' | ')
+    const { row, cells, broken } = foreign
+    const cell = (use: ColumnUse) => cells[uses.indexOf(use)] ?? ''
+    const text = textOf(foreign)
     if (isBlankRow(foreign)) return { row, became: 'blank' }
     if (row <= table.mapping.headingRows) return { row, became: 'headings', text }
-    const why = wrong.get(row)
-    if (why !== undefined || foreign.broken)
-      return { row, became: 'not understood', text, why: why ?? foreign.broken! }
+    const why = wrong.get(row) ?? (broken && inWords(broken))
+    if (why !== undefined) return { row, became: 'not understood', text, why }
     if (cell('formula').trim() && cell('formula') !== formula) [formula, stage] = [cell('formula'), '']
     stage = cell('stage').trim() ? cell('stage') : stage
     if ((cells[setting] ?? '').trim() !== '') return { row, became: 'setting', text }

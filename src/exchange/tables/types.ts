@@ -1,12 +1,13 @@
 import type { Formula, Problem } from '../../dough/document/formula.js'
 import type { DecimalMark } from '../values/decimals.js'
+import type { Reason } from './words.js'
 
 /**
  * What a column of a table can be read as. A number alone takes the column's unit; in `amount`, that of the
  * `unit` column, or else grams.
  */
 export const columnUses = [
-  'ingredient',
+  'ingredient', // of several, each begins a table of its own beside the one before
   'amount',
   'unit',
   'percent',
@@ -24,7 +25,7 @@ export type ColumnUse = (typeof columnUses)[number]
 
 /**
  * How a table tells its stages: in a column of their own, by blank lines between them, by rows that name
- * them and hold no amount, by a column of amounts for each, or not at all.
+ * them and hold no amount, by columns of amounts for each, or not at all.
  */
 export const stageMarks = ['column', 'headings', 'blocks', 'columns', 'none'] as const
 export type StageMarks = (typeof stageMarks)[number]
@@ -38,19 +39,19 @@ export interface Mapping {
   readonly formulaName: string // of lines for which the table names none; '' when it names none at all
 }
 
-/** A guess with the reason, in a sentence for the baker. */
+/** A guess with its reason; `inWords` makes a sentence for the baker of it. */
 export interface Guess {
   readonly about: 'delimiter' | 'decimal' | 'headings' | 'column' | 'stages' | 'formula'
   readonly column?: number // 0-based, when about a column
   readonly ask: boolean // the table does not settle it: the baker should look
-  readonly why: string
+  readonly reason: Reason
 }
 
 /** One row of a table as it stands: 1-based, blank ones counted, a cell of several lines is one row. */
 export interface ForeignRow {
   readonly row: number
   readonly cells: readonly string[]
-  readonly broken?: string // why it could not be taken apart
+  readonly broken?: Reason // why it could not be taken apart
 }
 
 /** A table from anywhere, taken apart and guessed at. */
@@ -59,7 +60,7 @@ export interface ForeignTable {
   readonly rows: readonly ForeignRow[]
   readonly delimiter: string // ',' ';' tab '|'; two blanks stand for gaps of two and more; '' where nothing separates columns
   readonly width: number // cells of its widest row
-  readonly headings: readonly string[] // cells of the heading row; none where it has none
+  readonly headings: readonly string[] // cells of the heading row, each with the stage above it; none where it has none
   readonly mapping: Mapping // as guessed
   readonly guesses: readonly Guess[]
   readonly own: boolean // a formula file as Tarebook writes it: read as such while the mapping stays as guessed

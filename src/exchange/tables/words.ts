@@ -1,161 +1,276 @@
-import type { ColumnUse } from './types.js'
+import { grams, per100 } from '../../dough/document/words.js'
+import { type Sentences, wording } from '../../engine/index.js'
+import { quoted } from '../csv/row.js'
 
-/** A text as words are compared here: lower case, without accents. */
-export const folded = (text: string): string =>
-  /^[a-zA-Z0-9][a-zA-Z0-9 .,()%-]*$/.test(text)
-    ? text.toLowerCase().replace(/ +/g, ' ').trim()
-    : inAllLanguages(text)
+// Figures stand in braces, each with how it is said: `{weight:grams}`. Of `{rows:gives|give}` the first is said of a single
+// row and of what is true, the second of several and of what is not.
 
-const inAllLanguages = (text: string): string =>
-  text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replaceAll('ß', 'ss')
-    .replaceAll('œ', 'oe')
-    .replace(/[\s_\u00a0\u202f]+/g, ' ')
-    .trim()
+/** Why a table is taken apart and read as it is: for the guesses. */
+const guesses = {
+  namedDelimiter: 'The first row names what separates the columns.',
+  noDelimiter: 'Nothing separates columns: each row is one cell.',
+  delimiter: '{delimiter:delimiter} separate the columns: {lines} of {of} rows hold them.',
+  noHeadings: 'No row looks like headings; the columns were guessed from what they hold.',
+  headings: 'Row {row} holds the headings.',
+  title: 'Row {row} names the bread: {name}.',
+  decimalSign: 'The decimal sign is the {sign:sign}, as {shown} of {of} numbers show.',
+  noSureSign: 'As many numbers have a decimal point as have a decimal comma; each is read by itself.',
+  thousandsOrDecimals:
+    'Nothing shows whether the {number:sign} in {number} is a decimal sign; it was taken to stand between thousands.',
+  smallDecimals:
+    'Nothing shows what the {number:sign} in {number} is; in kilograms or pounds it was taken as the decimal sign.',
+  noDecimalSign: 'No number has a decimal sign.',
+  headingSays: '{column:column} is read as {use}.',
+  headingLeftOut: '{column:column} is nothing that a formula keeps.',
+  headingTaken: '{column:column} looks like {use} too, and an earlier column was taken for that.',
+  ofOneStage: '{column:column} is the amounts of one stage.',
+  ofNoStage: '{column:column} is not of one stage, and each stage has a column of its own.',
+  ofWholeDough:
+    '{column:column} looks like a percentage of the whole dough, which is worked out anew and not read.',
+  oneStageOnly:
+    '{column:column} is a column of its own for one stage, or for all. Such a table is read stage by stage: say which column to read.',
+  besideTheFirst:
+    '{column:column} holds names of ingredients again: taken as another table beside the first, read after it.',
+  knownNames: '{column:column} holds names of ingredients, such as {example:quoted}.',
+  names: '{column:column} holds names.',
+  onlyNames: '{column:column} is the only column of names, so it was taken for the ingredients.',
+  units: '{column:column} holds units of weight.',
+  stageNames: '{column:column} names stages, such as {example:quoted}.',
+  repeatedNames: '{column:column} says the same of several rows: taken as the name of the bread.',
+  notes: '{column:column} holds words: taken as notes.',
+  unknownWords: 'It is not known what {column:column} holds; it is not read.',
+  perCentSigns: '{column:column} holds numbers with a sign of per cent.',
+  rowNumbers: '{column:column} counts the rows; it is not read.',
+  amountsWithUnits: '{column:column} holds amounts with their units.',
+  floursOfHundred:
+    '{column:column} holds plain numbers, and those of the flours add to 100: taken as percentages.',
+  plainNumbers: '{column:column} holds plain numbers: taken as grams. Say so if they are something else.',
+  oneOfSeveralBatches:
+    '{column:column} is read; the other columns hold the same for batches of another size. Choose the one that is meant.',
+  anotherBatch:
+    '{column:column} holds {times} times what {first:column} holds: the same for another size of batch. It is not read.',
+  moreNumbers: '{column:column} holds more numbers; it is not known of what, and they are not read.',
+  brokenNumber:
+    '{column:column} and a column beside it may be one number with a comma in it, so they are not read. Save the table with semicolons or tabs, or say what they are.',
+  stagesInColumns: 'Headings name stages: each such column was taken as the amounts of its stage.',
+  stagesSideBySide: 'Tables stand side by side under the names of their stages.',
+  stagesInAColumn: 'A column names the stage of each line.',
+  stagesByHeadings: 'Rows of their own head the stages: {names:list}.',
+  stagesByBlanks: 'Blank rows part the table into {blocks} blocks; each was taken as a stage.',
+  oneDough: 'Nothing parts the table into stages: all lines are one dough.',
+} as const
 
-const either = (words: string): string => words.trim().replace(/\s*\|\s*/g, '|')
-/** Whole words, in any of the languages. */
-const wholly = (words: string): RegExp => new RegExp(`^(?:${either(words)})$`)
-const holding = (words: string): RegExp => new RegExp(`(?<![a-z])(?:${either(words)})(?![a-z])`)
+/** Why a table, or one of its rows, is not read. */
+const errors = {
+  tableRefused: '{why}',
+  tableTooLong:
+    'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
+  tableNotText:
+    'This is not a text file: it holds null bytes. Save the table as CSV in UTF-8, and bring that in.',
+  tooManyRows:
+    'This table has {count:count} rows; {most:count} are the most that is read at once. Bring it in by parts.',
+  tooManyColumns:
+    'This table has {count:count} columns; {most:count} are the most that is read. Take the few that hold the formula, and bring those in.',
+  longCell: 'Row {row} has a cell of {count:count} characters; {most:count} are the most.',
+  openQuotes:
+    'Row {row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.',
+  strayQuotes:
+    'Row {row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.',
+  rowTooWide:
+    'Row {row} has {count} cells where the table has {columns} columns, so that it is not known which is which. A comma within a cell needs quotation marks around the cell.',
+  rowTooNarrow:
+    'Row {row} has {count} cells where the table has {columns} columns, and blanks do not show which is missing.',
+  namesNothing: 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
+  tableEmpty: 'There is nothing to read: the table is empty.',
+  notATable:
+    'Nothing separates names from amounts in this text, so it is no table. If it is a recipe in words, bring it in as that.',
+  columnsNotSaid:
+    'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
+  rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
+  tableStopped: 'Reading was stopped.',
+  noLine: 'No line was found in this table: no row has an ingredient and an amount.',
+} as const
 
-const units: readonly (readonly [ColumnUse, RegExp])[] = [
-  ['kilograms', holding('kg|kgs|kilos?|kilograms?|kilogrammes?|kilogramm')],
-  ['grams', holding('g|gr|grs|gms?|grams?|grammes?|gramm|en grammes')],
-  ['ounces', holding('oz|ozs|ounces?|onces?|unzen?')],
-  ['pounds', holding('lbs?|pounds?')],
-]
+/** Why the text of a cell is no amount; within a sentence. */
+const noAmounts = {
+  tooLong: 'is too long to be an amount',
+  notEdible: 'is a temperature or a time',
+  negative: 'is below zero, or in brackets',
+  calculation: 'is a calculation or an error of the program that wrote it',
+  unknownUnit: 'has a unit that is not known',
+  byNothing: 'divides by nothing',
+  noNumber: 'is no number that can be read',
+  noAmount: 'is no amount that can be read',
+} as const
 
-// The first that fits; `leave out` ends the search.
-const headings: readonly (readonly [ColumnUse, RegExp])[] = [
-  [
-    'leave out',
-    /price|cost|preis|kosten|prix|cout|allergen|supplier|lieferant|fournisseur|[€$£]|kcal|energ|^(?:id|no\.?|nr\.?|nº|n°|#|pos\.?|row|line)$/,
-  ],
-  ['unit', /^(?:units?|uom|einheit(?:en)?|unites?|me)$/],
-  ['note', /note|remark|comment|kommentar|bemerkung|anmerkung|hinweis|notiz|remarque|observation/],
-  ['stage', /stage|phase|^step$|^part|section|stufe|^teil|etape|stade|partie|^build|^mix$/],
-  ['ingredient', /ingredi|zutat|rohstoff|material|matiere|^item|component|komponente|composant|^what$|^was$/],
-  ['formula', /formula|formule|recipe|rezept|recette|^bread|^brot|^pain|^product|^produkt|^produit/],
-  ['amount', /amount|quantit|qty|qte|weight|menge|gewicht|poids|masse?$|einwaage|^scaling/],
-  ['ingredient', /^name|^nom$|^bezeichnung|^designation|^description/],
-]
+/** What the baker should look at. */
+const warnings = {
+  stoppedBeforeTheEnd: 'Reading was stopped before the end; nothing was added.',
+  unreadAmount:
+    'Row {row} gives {cell:quoted} for {name}, which {why:noAmount}. {isOnly:The line is kept without an amount|It was not read}, and the text is in its note.',
+  withoutAnAmount: 'Row {row} gives no amount for {name}. The line is kept without one.',
+  countedEggs: 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
+  doubtfulSign:
+    'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
+  twoWeights:
+    'Row {row} gives {first:quoted} and {other:quoted} for {name}, which are {a:grams} and {b:grams}. The first is read.',
+  anotherStage:
+    'Row {row}, {name}, follows a blank row without a heading: taken as the start of another stage.',
+  headedAgain: 'Row {row} heads {name:quoted} a second time: taken as more of the same stage.',
+  anotherFormula:
+    'Row {row} heads {name:quoted} again after the final dough: taken as the start of another formula, {formula:quoted}.',
+  formulaWithoutLines: 'Nothing was found of {name} that is a line, so it was left out.',
+  namedByItsTaker:
+    'The lines from row {row} on have no heading; {final} takes {name}, so they were taken as {name}.',
+  stageWithoutAName:
+    'The lines from row {row} on have no heading and were called {name}. Name them after the line that takes them.',
+  notTaken: 'No line takes {name}. Add one of that name to the stage that does.',
+  perhapsTaken:
+    'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
+  percentageOff:
+    'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
+  percentagesOff:
+    '{rows:rows} of {name} have percentages that do not agree with their weights, if 100 % is {base:grams}. The weights are read.',
+  ofAllFlour:
+    'The flours of all stages of {name} add to {all:per100}, those of {final} to {own:per100}: the percentages are of all the flour, and were read as weights for 1,000 g of it.',
+  sharesOfOne:
+    'The percentages of {name} are written as shares of 1: its flours add to 1. They were read as per cent, 1 being 100 %.',
+  totalDiffers: 'The file says {name} {printed:figure}; its lines add to {computed:figure}.',
+} as const
 
-const isPercent = /%|percent|prozent|pourcent|(?<![a-z])pct(?![a-z])/
-const ofAllDough = /total|overall|whole|gesamt|dough|teig|pate(?![a-z])|global/
-const ofFlour = /flour|mehl|farine|baker|backer|boulang/
+/** What was decided without a doubt, and is told all the same. */
+const remarks = {
+  readAs: 'Row {row} gives {cell:quoted} for {name}, read as {amount}; the text is in its note.',
+  withoutUnits: '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
+  partOfTheStage: 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',
+  asAbove: '{rows:rows} {rows:names|name} no {column}: taken as part of the {column} above.',
+  finalDoughLast:
+    '{name} stands before other stages in the table. The final dough comes last here, so it was put there.',
+  percentagesKept:
+    '{name} gives percentages and weights. The percentages of {final} are read, of {flour:grams} of flour: they have the more digits{agree:, and agree with the weights|}.',
+  weightsKept:
+    '{name} gives percentages and weights. The weights are read{agree:; the percentages agree with them|}.',
+  shownAnewOfAllFlour:
+    'The percentages of {name} are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
+  percentagesShownAnew:
+    'The flour of {name} is {share:per100} in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
+  severalShownAnew:
+    'The flours of {stages} stages are not 100 % in the file; their percentages are shown anew on each stage’s own flour, the weights unchanged.',
+} as const
 
-/** What a column of this heading most likely holds; undefined: no idea. */
-export function headingUse(heading: string): ColumnUse | 'other percent' | undefined {
-  const text = folded(heading)
-  if (text === '' || text.length > 60) return undefined
-  if (headings[0]![1].test(text)) return 'leave out'
-  if (isPercent.test(text)) return ofAllDough.test(text) && !ofFlour.test(text) ? 'other percent' : 'percent'
-  const unit = units.find(([, words]) => words.test(text))
-  if (unit && text.split(' ').length <= 6) return unit[0]
-  return headings.find(([, words]) => words.test(text))?.[0]
+/** Why a row without an amount was taken as it was. */
+const rowReasons = {
+  sentence: 'It reads like a remark.',
+  nothingBelow: 'It has no amount, and no lines stand below it.',
+  belowAHeading: 'It stands between a heading and the lines below it.',
+  ingredient: 'It names an ingredient.',
+  amongLines: 'It stands among lines.',
+  linesBelow: 'Lines stand below it.',
+  stageBeside: 'Its stage is named beside it.',
+  stageTaken: 'It takes a stage above.',
+  stageName: 'It is called as stages are.',
+  colon: 'Lines stand below its colon.',
+  totalBeside: 'What the lines below it add to stands beside it.',
+  anotherNameBelow: 'Another name stands below it.',
+  firstOfLines: 'It is the first name over the lines.',
+} as const
+
+/** What is said of a row or a total that is as it should be, or that is not compared. */
+const facts = {
+  amountBelow: 'Its amount stands in the row below.',
+  totalWithoutAFigure: 'Row {row} names a total and gives no figure that can be read.',
+  alsoIn: 'Also {hasAmount:|without an amount}{amount} in {stage}.',
+  totalAgrees: 'The file says {name} {printed:figure}, and its lines add to that.',
+  totalRounded:
+    'The file says {name} {printed:figure}; its lines add to {computed:figure}, which rounding explains.',
+  totalIsNoWeight: 'The file says {name} {text}; it was not compared, for it is no weight.',
+  totalOfUnknownFigures:
+    'The file says {name} {printed:figure}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
+  totalOfUnknown:
+    'The file says {name} {printed:figure}; it was not compared, for it is not known what {label} adds up.',
+} as const
+
+const all = { ...guesses, ...errors, ...warnings, ...remarks, ...rowReasons, ...facts } as const
+
+interface Column {
+  readonly heading: string // '' where it has none
+  readonly at: number // 0-based
+}
+interface Figure {
+  readonly unit: 'grams' | 'percent'
+  readonly value: number
+}
+type Rows = readonly number[]
+
+const signs: Readonly<Record<string, string>> = {
+  '\t': 'Tabs',
+  ';': 'Semicolons',
+  '|': 'Upright strokes',
+  ',': 'Commas',
 }
 
-const numbering = /^(?:(?:step|stage|stufe|etape|phase|part|teil|partie)\s*\d+\s*[:.)–-]\s*|\d+\s*[.):]\s+)/i
-
-// a name is not so long, and what is longer is not taken apart
-const longest = 200
-
-/** `2. Levain (evening before):` as its name and its remark. */
-export function headingName(text: string): { name: string; remark: string } {
-  if (text.length > longest) return { name: text.trim(), remark: '' }
-  const bare = text
-    .replace(/^[\s#*_=–—>-]+|[\s:*_=–—-]+$/g, '')
-    .replace(numbering, '')
-    .replace(/\s+/g, ' ')
-    .trim()
-  const [, name, remark] = /^(.*\S)\s*[([]([^()[\]]*)[)\]]$/.exec(bare) ?? []
-  const named = { name: (name ?? bare).replace(/[\s:]+$/, ''), remark: remark?.trim() ?? '' }
-  return named.name === '' ? { name: text.trim(), remark: '' } : named
+/** How figures are said. */
+const said = {
+  grams,
+  per100,
+  quoted,
+  count: (n: number) => n.toLocaleString('en-GB'),
+  sign: (number: string) => (number.includes(',') ? 'comma' : 'point'),
+  delimiter: (sign: string) => signs[sign] ?? 'Gaps of two and more blanks',
+  column: ({ heading, at }: Column) => (heading.trim() === '' ? `Column ${at + 1}` : quoted(heading.trim())),
+  figure: ({ unit, value }: Figure) => (unit === 'grams' ? grams(value) : per100(value)),
+  noAmount: (why: NoAmount) => noAmounts[why],
+  list: (names: readonly string[]) => `${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''}`,
+  rows: (rows: Rows) => `${rows.length === 1 ? 'Row' : 'Rows'} ${rowNumbers(rows)}`,
+  row: (rows: Rows) => `${rows.length === 1 ? 'row' : 'rows'} ${rowNumbers(rows)}`,
 }
 
-/** `Water (28 °C)`: what stands before the brackets at the end, and within. */
-export function bracketed(text: string): { name: string; within: string } | undefined {
-  const [, name, within] = text.length > longest ? [] : (/^(.*\S)\s*\(([^()]+)\)$/.exec(text) ?? [])
-  return name === undefined ? undefined : { name, within: within!.trim() }
+/** `3`, `3 and 4`, `3, 4, 5 and 12 more`. */
+function rowNumbers(rows: Rows): string {
+  const most = rows.length > 9 ? 8 : rows.length - 1
+  const last = rows.length > 9 ? `${rows.length - most} more` : String(rows.at(-1))
+  return most === 0 ? last : `${rows.slice(0, most).join(', ')} and ${last}`
 }
 
-/** `Formula: Mill wheat` as the name of the bread. */
-export const titleName = (text: string): string => {
-  const { name } = headingName(text)
-  return name.replace(
-    /^(?:formula|recipe|bread|name|rezept(?:ur)?|brot|recette|formule|pain)\s*:\s*(?=\S)/i,
-    '',
-  )
+function filled(sentence: string, figures: object): string {
+  return sentence.replace(/\{(\w+)(?::([^}]*))?\}/g, (_, name: string, how = '') => {
+    const figure: unknown = figures[name as keyof typeof figures]
+    const [one, other] = how.split('|')
+    if (other !== undefined) return (Array.isArray(figure) ? figure.length === 1 : figure) ? one : other
+    return Object.hasOwn(said, how) ? said[how as 'quoted'](figure as string) : String(figure)
+  })
 }
 
-const finalDough = wholly(
-  `(?:the )?(?:final|main|finished|bread) (?:dough|mix|mixing)|final|(?:the )?dough|mix|main|hauptteig|brotteig|endteig
-  |teig|fertiger teig|pate finale|pate|petrissage|petrie|petrissee|petrissage final|pate a pain|pate principale`.replace(
-    /\n\s*/g,
-    '',
-  ),
-)
-const earlierStage = new RegExp(
-  `(?<![a-z])(?:${either(
-    `levain|leaven|pre-?ferments?|poolish|biga|sponge|starter|sourdough|build|refresh|refreshment|soaker|scald|tangzhong
-    |yudane|autolyse|autolysis|pate fermentee|old dough|madre|chef|mother|stage \\d+|step \\d+|stufe \\d+|\\d+\\. stufe
-    |etape \\d+|vorstufe|quellstuck|kochstuck|bruhstuck|altbrot|rafraichi|trempage|prefermentation|empois|pre-?dough`.replace(
-      /\n\s*/g,
-      '',
-    ),
-  )}|[a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?)(?![a-z])`,
-)
+type Said = typeof said
+type FigureSaid<How> = How extends keyof Said
+  ? Parameters<Said[How]>[0]
+  : How extends `${string}|${string}`
+    ? boolean | Rows
+    : number | string
+/** The figures that a sentence needs. */
+type Figures<S> = S extends `${string}{${infer Braced}}${infer Rest}`
+  ? (Braced extends `${infer Name}:${infer How}`
+      ? { readonly [N in Name]: FigureSaid<How> }
+      : { readonly [N in Braced]: N extends 'row' ? number : number | string }) &
+      Figures<Rest>
+  : unknown
+type ReasonOf<S> = { [C in keyof S]: { readonly code: C } & Figures<S[C]> }[keyof S]
 
-export const isFinalDough = (name: string): boolean => finalDough.test(folded(name))
+/** Why something is read as it is: a code with the figures that its sentence needs. */
+export type Reason = ReasonOf<typeof all>
+export type RowReason = keyof typeof rowReasons
+export type NoAmount = keyof typeof noAmounts
+export type ColumnReason = Extract<Reason, { readonly column: Column }>['code']
 
-/** Does a row that holds nothing but this name head a stage, by the words of the trade? */
-export function isStageName(name: string): boolean {
-  const text = name.length > longest ? '' : folded(name)
-  return finalDough.test(text) || (text.split(' ').length <= 5 && earlierStage.test(text))
-}
+// each template says by itself which figures it needs, which is what `Figures` reads off it
+export const tableSentences: Sentences<Reason> = Object.fromEntries(
+  Object.entries(all).map(([code, sentence]) => [code, (figures: Reason) => filled(sentence, figures)]),
+) as unknown as Sentences<Reason>
 
-const total =
-  /^(?:grand |sub-?)?(?:totals?|totaux|sums?|summen?|zwischensumme|somme|sous-total)(?![a-z])|(?<![a-z])(?:totals?|totale?s?|totaux|insgesamt|gesamt|summe)$|^gesamt(?![a-z])|^gesamt(?:gewicht|teig|menge|mehl|wasser|summe)/
-const doughTotal = wholly(
-  'dough|dough weight|weight of dough|total dough|batch weight|batch|teig|teiggewicht|teigmenge|pate|poids de pate|poids de la pate|poids total|final weight',
-)
-const totalWords =
-  /(?<![a-z])(?:grand|sub|sous|total|totals|totale|totales|totaux|sum|sums|of|de|du|des|la|le|the|for|summe|summen|zwischensumme|somme|gesamt|insgesamt|in|all|weight|poids|gewicht)(?![a-z])|^gesamt/g
+const worded = wording(tableSentences)
+/** A reason in a sentence for the baker. */
+export const inWords = (reason: Reason): string => worded(reason).message
 
-/** Is it a total by its words, and not only by a name that dough may bear? */
-export const isTotalWord = (name: string): boolean => total.test(folded(headingName(name).name))
-
-/** What a row of this name totals; undefined when it is no total. `''` is whatever stands above it. */
-export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly named: string } | undefined {
-  if (name.length > longest) return undefined
-  const text = folded(headingName(name).name)
-  if (doughTotal.test(text)) return 'dough'
-  if (!total.test(text)) return undefined
-  if (/^gesamtmehl|(?<![a-z])(?:flours?|mehl|farines?)(?![a-z])/.test(text)) return 'flour'
-  if (/^gesamtwasser|(?<![a-z])(?:water|wasser|eau)(?![a-z])/.test(text)) return 'water'
-  if (/^gesamt(?:teig|gewicht|menge)/.test(text)) return 'dough'
-  const named = text
-    .replace(totalWords, ' ')
-    .replace(/[^\p{L}\p{N} ]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-  return doughTotal.test(named) ? 'dough' : { named }
-}
-
-/** A row of this name tells of the dough and is no ingredient: its hydration, how many loaves, its temperature. */
-export const isReading = (name: string): boolean =>
-  name.length <= longest &&
-  /^(?:(?:true |total |overall |dough |final )*hydrat(?:ion|ation)|ta|teigausbeute|(?:dough )?yield|makes|pieces?|loaf|loaves|brote|pains|rendement|stuckzahl|anzahl(?: stuck)?|(?:piece|loaf|scaling) weight|stuckgewicht|teigeinlage|(?:desired )?(?:dough )?temp(?:erature|eratur)?|ddt|teigtemperatur|prefermented flour)(?![a-z])/.test(
-    folded(name),
-  )
-
-/** Is it written as people write sentences and remarks, not names? */
-export const isRemark = (text: string): boolean =>
-  text.length > 70 ||
-  /[.!?]$/.test(text.trim()) ||
-  /^(?:notes?|nb|method|tip|source|date|datum|hinweis|anmerkung|bemerkung|zubereitung|remarque|methode|quelle)(?![a-z])/.test(
-    folded(text),
-  )
+/** How much a reason weighs where it is a problem. */
+export const severityOf = ({ code }: Reason): 'error' | 'warning' | 'remark' =>
+  code in errors ? 'error' : code in warnings ? 'warning' : 'remark'

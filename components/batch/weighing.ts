@@ -1,0 +1,80 @@
+import { type Formula, type Stage, sameName } from '../../src/dough/document/formula.js'
+import { grams } from '../../src/dough/document/words.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { type NumberStyle, showDecimals } from '../base/numbers.js'
+import { exactWords, leftWords } from './words.js'
+
+/** Whether more, less or other is made than the formula as it is written. */
+export const hasBatch = ({ batch, stages }: Formula): boolean =>
+  (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
+
+/** What is weighed, in the steps of the scale. */
+export interface WeighedShown {
+  readonly grams: number | undefined
+  readonly text: string
+  readonly exact: string // in words: what it would be on a scale without steps
+}
+
+const decimalsOf = (step: number): number => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0
+
+const unknown: WeighedShown = { grams: undefined, text: '–', exact: '' }
+
+/** What is weighed of a line. */
+export function weighedLine(sheet: FigureSheet, line: string, style: NumberStyle): WeighedShown {
+  const weighed = sheet.weighed(line)
+  if (!weighed) return unknown
+  const wanted = sheet.line(line).batch
+  const exact = wanted === undefined ? '' : exactWords(grams(wanted))
+  return { grams: weighed.grams, text: showDecimals(weighed.grams, style, decimalsOf(weighed.step)), exact }
+}
+
+/** Grams of a stage's lines as they are weighed, and the finest decimals among them; undefined where one is not known. */
+function weighedSum(sheet: FigureSheet, stage: Stage): { grams: number; decimals: number } | undefined {
+  let sum = 0
+  let decimals = 0
+  for (const line of stage.lines) {
+    const weighed = sheet.weighed(line.id)
+    if (!weighed) return undefined
+    sum += weighed.grams
+    if (weighed.grams) decimals = Math.max(decimals, decimalsOf(weighed.step))
+  }
+  return { grams: sum, decimals }
+}
+
+/** What the lines of a stage come to as they are shown. */
+export function weighedStage(sheet: FigureSheet, stage: Stage, style: NumberStyle): WeighedShown {
+  const sum = weighedSum(sheet, stage)
+  if (!sum) return unknown
+  const { build } = sheet.stage(stage.id)
+  const exact = build === undefined ? '' : exactWords(grams(build))
+  return { grams: sum.grams, text: showDecimals(sum.grams, style, sum.decimals), exact }
+}
+
+/** Grams of a stage that the lines of later ones weigh. */
+const takenOf = (sheet: FigureSheet, stage: Stage): number =>
+  sheet.formula.stages
+    .flatMap(s => s.lines)
+    .filter(l => sheet.line(l.id).is === 'stage' && sameName(l.ingredient, stage.name))
+    .reduce((sum, l) => sum + (sheet.weighed(l.id)?.grams ?? 0), 0)
+
+/** Grams of a stage that are kept back: those given, or as much as is weighed of its seed. */
+export const keptOf = (sheet: FigureSheet, { keepBack = 0, lines }: Stage): number =>
+  keepBack === 'seed'
+    ? lines
+        .filter(({ id }) => sheet.line(id).is === 'starter')
+        .reduce((sum, { id }) => sum + (sheet.weighed(id)?.grams ?? 0), 0)
+    : keepBack
+
+/** `653 g made, 602 g taken, 50 g kept back`: an earlier stage as it is weighed for the batch. */
+export function buildWords(sheet: FigureSheet, stage: Stage, style: NumberStyle): readonly string[] {
+  const made = weighedSum(sheet, stage)
+  if (sheet.stage(stage.id).isFinal || !made) return []
+  const taken = takenOf(sheet, stage)
+  const said = (weight: number) => `${showDecimals(weight, style, made.decimals)} g`
+  const words = [leftWords.made(said(made.grams)), leftWords.taken(said(taken))]
+  const { loss = 0 } = stage
+  if (loss) words.push(leftWords.lost(said(taken / (1 - loss) - taken)))
+  const kept = keptOf(sheet, stage)
+  if (kept) words.push(leftWords.keptBack(said(kept)))
+  return words
+}

@@ -1,0 +1,70 @@
+import { html, type TemplateResult } from 'lit'
+import type { KeeperState } from '../../src/storage/index.js'
+
+export const programName = 'Tarebook'
+export const pageTitle = (formula: string): string => `${formula} · ${programName}`
+
+export const headWords = {
+  shelf: 'Shelf',
+  workbookName: 'Name of the workbook',
+  nameIt: 'Name this workbook',
+  ways: 'Larder, bring in, send out, help',
+  larder: 'Larder',
+  bringIn: 'Bring in',
+  sendOut: 'Send out',
+  help: 'Help',
+} as const
+
+/** Names of the buttons that go a step back or forth. */
+export const stepWords = {
+  undo: (edit: string | undefined): string => (edit ? `Undo: ${edit}` : 'Nothing to undo'),
+  redo: (edit: string | undefined): string => (edit ? `Redo: ${edit}` : 'Nothing to redo'),
+} as const
+
+/** Whether the workbook is kept, beside its name; with the time where it was kept just now. */
+export function keptWords(kept: KeeperState, time: (at: Date) => string): string {
+  switch (kept.status) {
+    case 'loading':
+      return 'Opening…'
+    case 'saved':
+      return kept.at ? `Saved ${time(kept.at)}` : ''
+    case 'waiting':
+    case 'saving':
+      return 'Saving…'
+    case 'refused':
+      return 'Not kept: storage refused'
+    case 'full':
+      return 'Not kept: storage full'
+    case 'read-only':
+      return kept.unsaved ? 'Not kept: open in another tab' : 'Reading only: open in another tab'
+  }
+}
+
+export const noticeWords = {
+  notices: 'Notices',
+  dismiss: 'Dismiss',
+  dismissThis: (notice: string): string => `Dismiss: ${notice}`,
+  download: 'Download CSV',
+  tryAgain: 'Try again',
+  editHere: 'Edit here',
+  newVersion: 'A new version of Tarebook is ready.',
+  reload: 'Reload',
+  deleted: (formula: string): string => `Deleted ${formula}.`,
+  undo: 'Undo',
+} as const
+
+export const placesName = 'Places'
+export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally' } as const
+/** Behind a count of remarks, for those who listen. */
+export const remarksCounted = (count: number): string => (count === 1 ? ' remark' : ' remarks')
+
+/** Said once a formula is deleted. */
+export const deletedSentence = (formula: string): string => `Deleted ${formula}. Undo takes it back.`
+export const dropHint = 'Drop the file to bring its formulas in.'
+export const partNotFetched =
+  'This part of Tarebook could not be fetched. Connect to the network and try again.'
+
+/** Of the first start. */
+export const lesson = (): TemplateResult => html`This is an example. Change any number and the rest follows;
+  <b>New formula</b> on the shelf starts your own.`
+export const lessonLearnt = 'Got it'

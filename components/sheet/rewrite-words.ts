@@ -1,0 +1,15 @@
+/** Of writing a formula anew, which is fetched when its fold is first opened. */
+export const rewriteWords = {
+  means:
+    'Writes every amount of this formula anew in one way. No weight changes, and lines that give go on giving.',
+  grams: {
+    write: 'Write in grams',
+    written: 'Written in grams. Undo takes it back.',
+    already: 'Every amount is in grams already.',
+  },
+  percentages: {
+    write: 'Write in percentages',
+    written: 'Written in percentages. Undo takes it back.',
+    already: 'Every amount is in percentages already.',
+  },
+} as const

@@ -1,0 +1,27 @@
+export const shelfWords = {
+  shelf: 'Shelf',
+  lookFor: 'Look for a formula',
+  empty: 'Nothing on the shelf yet.',
+  noneCalled: (sought: string): string => `No formula is called “${sought}”.`,
+  newFormula: 'New formula',
+  blank: 'Blank',
+  blankNote: 'by percentages',
+  exampleNote: 'example',
+  newNameFor: (formula: string): string => `New name for ${formula}`,
+} as const
+
+/** Entries of a formula's menu. */
+export const formulaActions = {
+  name: (formula: string): string => `Actions for ${formula}`,
+  sendOut: 'Send out',
+  setBeside: 'Set beside…',
+  printCard: 'Print a card',
+  rename: 'Rename',
+  duplicate: 'Duplicate',
+  delete: 'Delete',
+} as const
+
+/** Beneath the name of a formula: `75 % true, 10 % prefermented`. Percentages come with their digits. */
+export const shelfReadingWords = (trueHydration: string, prefermented: string | undefined): string =>
+  `${trueHydration} % true${prefermented === undefined ? '' : `, ${prefermented} % prefermented`}`
+export const noHydration = 'no hydration yet'

@@ -1,0 +1,206 @@
+import { nameKey } from '../../dough/document/formula.js'
+import { unnamed } from '../csv/columns.js'
+import { isBlank } from '../csv/row.js'
+import type { LineMaker } from './draft.js'
+import { DraftFormula, type DraftStage, type Told } from './draft.js'
+import { noteOf, quantitiesOf, type Row, textOf } from './row-features.js'
+import type { RowKind } from './row-kinds.js'
+import type { Mapping, RowRead } from './types.js'
+import { headingName, isFinalDough, titleName, totalOf } from './vocabulary.js'
+import { inWords, type Reason } from './words.js'
+
+/** Rows, of which it is known what they are, into formulas. */
+export class Builder {
+  readonly formulas: DraftFormula[] = []
+  readonly reads: (RowRead | undefined)[] = [] // of each row in turn; those of lines follow when all are read
+  readonly #overColumn: DraftStage | undefined
+  readonly #byName = new Map<string, DraftFormula>()
+  readonly #namesakes = new Map<string, number>()
+  readonly #carried = { formula: [] as number[], stage: [] as number[] }
+  #formula: DraftFormula | undefined
+  #stage: DraftStage | undefined
+
+  constructor(
+    readonly mapping: Mapping,
+    readonly lines: LineMaker,
+    readonly told: Told,
+    over: string | undefined, // the first stage, where the heading over the ingredients names it
+  ) {
+    if (over === undefined) return
+    this.#overColumn = this.#inFormula().stage(over)
+    this.#stage = this.#overColumn
+  }
+
+  add(row: Row, { kind, why, block }: RowKind): void {
+    const reason = why && inWords({ code: why })
+    switch (kind) {
+      case 'not understood':
+        return this.#lost(row, row.why!)
+      case 'blank':
+        return void this.reads.push({ row: row.row, became: 'blank' })
+      case 'headings':
+        return void this.reads.push({ row: row.row, became: 'headings', text: textOf(row) })
+      case 'joined':
+        return void this.reads.push({
+          row: row.row,
+          became: 'note',
+          text: row.name,
+          why: inWords({ code: 'amountBelow' }),
+        })
+      case 'note':
+        return this.#note(row, reason)
+      case 'place':
+        return this.#place(row)
+      case 'formula':
+        return this.#title(row, reason)
+      case 'stage':
+        return this.#heading(row, reason)
+      case 'line':
+        return this.#line(row, block)
+      case 'nameless':
+        return this.#nameless(row)
+      case 'summed':
+        return this.#total(row, this.#stage, `Total ${row.name}`)
+      case 'total':
+        return this.#total(row, this.#stageOf(row), row.name)
+    }
+  }
+
+  /** Tells what was carried on from row to row, and forgets the stage over the column where it has no lines. */
+  finish(): void {
+    this.lines.finish()
+    const stages = this.formulas[0]?.stages ?? []
+    if (this.#overColumn?.lines.length === 0) stages.splice(stages.indexOf(this.#overColumn), 1)
+    for (const column of ['formula', 'stage'] as const) {
+      const rows = this.#carried[column]
+      if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column, row: rows[0]! })
+    }
+  }
+
+  #inFormula(): DraftFormula {
+    return this.#formula ?? this.#begin(this.mapping.formulaName || unnamed.formula)
+  }
+
+  #begin(name: string): DraftFormula {
+    this.#formula = new DraftFormula(name)
+    this.formulas.push(this.#formula)
+    if (!this.#byName.has(nameKey(name))) this.#byName.set(nameKey(name), this.#formula)
+    this.#stage = undefined
+    return this.#formula
+  }
+
+  /** Turns to the formula that the formula column names. */
+  #turnTo(name: string): void {
+    if (this.#formula && nameKey(this.#formula.name) === nameKey(name)) return
+    this.#stage = undefined
+    this.#formula = this.#byName.get(nameKey(name)) ?? this.#begin(name)
+  }
+
+  /** Follows the columns of formula and stage, each empty cell being as the one above. */
+  #follow({ row, formula, stage }: Row): void {
+    const { columns } = this.mapping
+    if (!isBlank(formula)) this.#turnTo(formula)
+    else if (columns.includes('formula') && this.#formula) this.#carried.formula.push(row)
+    if (!isBlank(stage)) this.#stage = this.#inFormula().stage(headingName(stage).name)
+    else if (columns.includes('stage') && this.#stage) this.#carried.stage.push(row)
+  }
+
+  #lost(row: Row, why: Reason): void {
+    this.reads.push({ row: row.row, became: 'not understood', text: textOf(row), why: inWords(why) })
+    this.told.say({ ...why, row: row.row })
+  }
+
+  #note(row: Row, why: string | undefined): void {
+    const note = noteOf(row)
+    if (note !== '') this.#inFormula().notes.push(note)
+    this.reads.push({ row: row.row, became: 'note', text: note || textOf(row), ...(why ? { why } : {}) })
+  }
+
+  #place(row: Row): void {
+    this.#follow(row)
+    const became = isBlank(row.stage) ? 'formula' : 'stage'
+    const stage = became === 'stage' ? { stage: this.#stage!.name } : {}
+    this.reads.push({ row: row.row, became, formula: this.#inFormula().name, ...stage })
+  }
+
+  #title({ row, name: said, label, note }: Row, why = ''): void {
+    const formula = this.#begin(titleName(said))
+    formula.notes.push(...[label.remark, note].filter(Boolean))
+    this.reads.push({ row, became: 'formula', formula: formula.name, why })
+  }
+
+  /** The heading of a stage, perhaps with its total beside it: `Levain 220 g` over the lines of the levain. */
+  #heading(heading: Row, why = ''): void {
+    const { row, label, note } = heading
+    const { name, remark } = label
+    const before = this.#inFormula().find(name)
+    if (before && before !== this.#stage && before.lines.length > 0) this.#again(row, name)
+    const formula = this.#inFormula()
+    this.#stage = formula.stage(name)
+    for (const text of [remark, note]) if (text !== '') formula.notes.push(`${name}: ${text}`)
+    this.reads.push({ row, became: 'stage', formula: formula.name, stage: name, why })
+    this.#keepTotal(heading, this.#stage, name, true)
+  }
+
+  /** A stage that comes a second time after the final dough begins another formula. */
+  #again(row: number, name: string): void {
+    const formula = this.#inFormula()
+    if (!formula.stages.some(stage => isFinalDough(stage.name) && stage.lines.length > 0))
+      return this.told.say({ code: 'headedAgain', row, name })
+    const base = formula.name.replace(/ \(\d+\)$/, '')
+    const namesakes = (this.#namesakes.get(base) ?? 1) + 1
+    this.#namesakes.set(base, namesakes)
+    const another = this.#begin(`${base} (${namesakes})`)
+    this.told.say({ code: 'anotherFormula', row, name, formula: another.name })
+  }
+
+  #line(row: Row, block: readonly string[] | undefined): void {
+    this.#follow(row)
+    const stage = this.#stage
+    if (!stage || (block && stage.lines.length > 0 && this.#isAnother(row, stage, block)))
+      this.#stage = this.#inFormula().begin('', false)
+    this.#stage!.add(this.lines.line(row))
+    this.reads.push(undefined)
+  }
+
+  /** Does a line after a blank row begin a stage without a name? */
+  #isAnother({ row, name }: Row, stage: DraftStage, block: readonly string[]): boolean {
+    const { stages } = this.mapping
+    if (stages === 'none' || stages === 'column' || stages === 'blocks') return stages === 'blocks'
+    const isAnother = stage.hasTotal || !stage.isNamed || block.some(line => stage.has(line))
+    if (isAnother) this.told.say({ code: 'anotherStage', row, name })
+    else this.told.say({ code: 'partOfTheStage', row, name, stage: stage.name })
+    return isAnother
+  }
+
+  #nameless(row: Row): void {
+    const stage = this.#stage
+    const agrees = quantitiesOf(row).some(quantity => stage?.sums.agreeWith(quantity))
+    if (stage && stage.lines.length > 1 && agrees) this.#total(row, stage, '')
+    else this.#lost(row, { code: 'namesNothing', row: row.row, text: textOf(row) })
+  }
+
+  /** The stage that a total is of, by its columns. */
+  #stageOf({ name, formula, stage }: Row): DraftStage | undefined {
+    if (!isBlank(formula) && name !== formula) this.#turnTo(formula)
+    const isSaid = !isBlank(stage) && name !== stage
+    return (isSaid ? this.#inFormula().find(headingName(stage).name) : undefined) ?? this.#stage
+  }
+
+  /** Keeps a total below its lines, to be compared when all is read. */
+  #total(row: Row, stage: DraftStage | undefined, label: string): void {
+    const formula = this.#inFormula().name
+    const why = inWords({ code: 'totalWithoutAFigure', row: row.row })
+    const isKept = this.#keepTotal(row, stage, label, false)
+    this.reads.push({ row: row.row, became: 'total', formula, text: textOf(row), ...(isKept ? {} : { why }) })
+    if (stage) stage.hasTotal = true
+  }
+
+  #keepTotal(row: Row, stage: DraftStage | undefined, label: string, heads: boolean): boolean {
+    const quantities = quantitiesOf(row)
+    const of = (heads ? undefined : totalOf(label)) ?? { named: '' }
+    if (quantities.length > 0)
+      this.#inFormula().totals.push({ row: row.row, label, of, stage, heads, quantities })
+    return quantities.length > 0
+  }
+}

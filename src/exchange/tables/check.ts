@@ -1,0 +1,293 @@
+import { tidy } from '../../dough/document/words.js'
+import {
+  type DraftFormula,
+  type DraftLine,
+  type DraftStage,
+  isWithin,
+  type PrintedTotal,
+  sumOf,
+  type Told,
+} from './draft.js'
+import type { Names } from './row-features.js'
+import type { Quantity } from './table-cells.js'
+import type { TotalCheck } from './types.js'
+import { wordsOf } from './vocabulary.js'
+import { inWords, type Reason } from './words.js'
+
+/** Which of the two a formula's lines keep, after all that could be doubtful was told. */
+export interface Kept {
+  readonly percentIn?: DraftStage // its lines keep their percentages
+  readonly flourWeight?: number // grams, which those are of
+  tell(agree: boolean): void // what was decided, once it is known whether all totals agree
+}
+
+interface Base {
+  readonly grams: number
+  readonly error: number // how much of it is rounding, fraction of 1
+}
+
+interface Both extends DraftLine {
+  readonly weight: Quantity & { readonly grams: number }
+  readonly percent: Quantity & { readonly percent: number }
+}
+const isBoth = (line: DraftLine): line is Both =>
+  line.weight?.grams !== undefined && line.percent?.percent !== undefined
+
+/** What 100 % weighs by these lines together. */
+function baseBy(lines: readonly Both[]): Base {
+  const weight = sumOf(lines.map(line => line.weight.grams))!
+  const share = sumOf(lines.map(line => line.percent.percent))!
+  const errors = lines.map(
+    ({ weight: w, percent: p }) => w.step / 2 / weight + (p.percent === 1 ? 0 : p.step / 2 / share),
+  )
+  return { grams: weight / share, error: sumOf(errors)! }
+}
+
+/** What 100 % weighs, from the lines that say both: by the flours together, or by the line with which most agree. */
+function baseOf(lines: readonly DraftLine[]): { base: Base; off: readonly Both[] } | undefined {
+  const both = lines.filter(isBoth)
+  const some = both.filter(line => line.percent.percent > 0 && line.weight.grams > 0)
+  const flours = some.filter(line => line.kind === 'flour')
+  const alone = [...flours, ...some].slice(0, 12).map(line => baseBy([line]))
+  const [first, ...others] = (flours.length > 0 ? [baseBy(flours), ...alone] : alone).map(base => ({
+    base,
+    off: both.filter(line => isOff(line, base)),
+  }))
+  if (!first || first.off.length === 0) return first
+  const sharp = others.filter(({ base }) => base.error < 0.01) // by a rough figure all would agree
+  return sharp.reduce((best, one) => (one.off.length < best.off.length ? one : best), first)
+}
+
+/** Is a line's percentage off its weight by more than rounding explains? */
+function isOff({ weight, percent: { percent: share, step } }: Both, base: Base): boolean {
+  const rounding = weight.step / 2 + (step / 2) * base.grams + share * base.grams * base.error
+  return !isWithin(share * base.grams - weight.grams, rounding)
+}
+
+function tellOff(off: readonly Both[], base: number, name: string, told: Told): void {
+  if (off.length > 5)
+    return told.say({ code: 'percentagesOff', rows: off.map(line => line.row), name, base, row: off[0]!.row })
+  for (const { row, ingredient, weight, percent } of off) {
+    const figures = { percent: percent.percent, weight: weight.grams, base, share: percent.percent * base }
+    told.say({ code: 'percentageOff', row, name: ingredient, ...figures })
+  }
+}
+
+/** Do the percentages of the final dough say all that its weights say, and more digits of it? Of how much flour? */
+function finerOf({ lines, flours }: DraftStage): number | undefined {
+  const both = lines.filter(isBoth)
+  const flourWeight = sumOf(flours.map(line => line.weight?.grams)) ?? 0
+  const share = sumOf(flours.map(line => line.percent?.percent)) ?? 0
+  if (flours.length === 0 || both.length < lines.length || Math.abs(share - 1) > 1e-9) return undefined
+  const off = both.filter(
+    ({ weight, percent }) => Math.abs(percent.percent * flourWeight - weight.grams) > 1e-6 * flourWeight,
+  )
+  const isCoarser = ({ kind, weight, percent }: Both) =>
+    kind !== 'flour' && percent.step * flourWeight > weight.step * (1 + 1e-9)
+  return off.length > 0 && !off.some(isCoarser) ? flourWeight : undefined
+}
+
+/**
+ * The rule for tables that give percentages and weights: the weights are kept, being what was weighed. Only
+ * where every line of the final dough has both, all agree, the flours add to 100 and the percentages have the
+ * more digits are its percentages kept, with its flour weight. Rows that disagree by more than rounding are told.
+ */
+export function choose(formula: DraftFormula, final: DraftStage, told: Told): Kept {
+  const { lines, stages, name } = formula
+  const first = lines.find(isBoth)
+  if (!first) {
+    ofAllFlour(formula, final, told)
+    return { tell: () => {} }
+  }
+  const own = stages.map(stage => ({ name: stage.name, ...baseOf(stage.lines) }))
+  const offOwn = own.flatMap(({ off = [] }) => off).length
+  const all = stages.length > 1 && offOwn > 0 ? baseOf(lines) : undefined
+  const isOfAll = all !== undefined && all.off.length < offOwn
+  for (const { base, off = [], name: where } of isOfAll ? [{ ...all, name }] : own)
+    if (base) tellOff(off, base.grams, where, told)
+  const agree = (isOfAll ? all.off.length : offOwn) === 0
+  const flourWeight = offOwn === 0 ? finerOf(final) : undefined
+  const tell = (totalsAgree: boolean) => {
+    if (flourWeight === undefined)
+      told.say({ code: 'weightsKept', name, agree: agree && totalsAgree, row: first.row })
+    else {
+      const figures = { name, final: final.name, flour: flourWeight, agree: totalsAgree }
+      told.say({ code: 'percentagesKept', ...figures, row: first.row })
+    }
+    tellOtherBases(formula, isOfAll, first.row, told)
+  }
+  return flourWeight === undefined ? { tell } : { tell, percentIn: final, flourWeight }
+}
+
+/** Says so where percentages are of anything but their stage's own flour, which is what they are shown on from now on. */
+function tellOtherBases({ name, stages }: DraftFormula, isOfAll: boolean, row: number, told: Told): void {
+  const shares = stages.flatMap(({ name: stage, lines, flours }) => {
+    const share = sumOf(flours.map(line => line.percent?.percent))
+    if (flours.length === 0 || share === undefined) return []
+    const within = 0.002 + sumOf(flours.map(line => line.percent!.step / 2))!
+    const unknown = lines.filter(line => line.kind === undefined && !line.takes) // may be flour
+    const most = share + sumOf(unknown.map(line => line.percent?.percent ?? 0))!
+    return [{ stage, share, isOwn: share <= 1 + within && most >= 1 - within }]
+  })
+  const [other, ...others] = shares.filter(({ isOwn }) => !isOwn)
+  if (!other) return
+  const all = sumOf(shares.map(({ share }) => share))!
+  if (shares.length > 1 && (isOfAll || Math.abs(all - 1) <= 0.005))
+    told.say({ code: 'shownAnewOfAllFlour', name, row })
+  else if (others.length === 0)
+    told.say({ code: 'percentagesShownAnew', name: other.stage, share: other.share, row })
+  else told.say({ code: 'severalShownAnew', stages: others.length + 1, row })
+}
+
+/** Percentages alone, of all the flour in the dough instead of each stage's own: weights for 1000 g of flour. */
+function ofAllFlour({ name, stages, lines }: DraftFormula, final: DraftStage, told: Told): void {
+  if (stages.length < 2 || !lines.every(line => line.percent && !line.weight)) return
+  const flourIn = (of: readonly DraftStage[]) =>
+    sumOf(of.flatMap(({ flours }) => flours.map(line => line.percent!.percent))) ?? 0
+  const [all, own] = [flourIn(stages), flourIn([final])]
+  if (Math.abs(all - 1) > 0.002 || Math.abs(own - 1) <= 0.002) return
+  for (const line of lines) {
+    const { percent = 0, step, ...rest } = line.percent!
+    const grams = tidy(percent * 1000)
+    line.weight = { ...rest, text: `${grams} g`, grams, step: step * 1000 }
+    line.percent = undefined
+  }
+  told.say({ code: 'ofAllFlour', name, final: final.name, all, own, row: lines[0]!.row })
+}
+
+/** Lines that a total may be the sum of; `share` is how much of each counts, 1 when left out. */
+interface Candidate {
+  readonly name: string
+  readonly lines: readonly DraftLine[]
+  readonly share?: (line: DraftLine) => number
+}
+
+/** How much of a line is flour, or water, starters taken apart. */
+function part({ kind, takes, ingredient }: DraftLine, of: 'flour' | 'water', names: Names): number {
+  const countsAs = takes ? undefined : names.find(ingredient)?.countsAs
+  if (kind === of || countsAs?.kind !== 'starter') return kind === of ? 1 : 0
+  return (of === 'flour' ? 1 : countsAs.hydration) / (1 + countsAs.hydration)
+}
+
+/** What a total may be the sum of: the likeliest first. */
+function candidates(
+  total: PrintedTotal,
+  formula: DraftFormula,
+  final: DraftStage,
+  names: Names,
+): Candidate[] {
+  const { of, heads, row, stage = final } = total
+  const above = heads ? stage.lines : stage.lines.filter(line => line.row < row)
+  const lines = above.length > 0 ? above : stage.lines
+  const everything = formula.lines
+  const isLast = stage === final
+  const whole = { name: formula.name, lines: everything.filter(line => !line.takes) } // nothing is counted twice
+  const dough = { name: final.name, lines: final.lines }
+  if (of === 'dough') return [dough, whole]
+  if (of === 'flour' || of === 'water') {
+    const share = (line: DraftLine) => part(line, of, names)
+    const ofKind = (from: readonly DraftLine[]) => from.filter(line => line.kind === of)
+    const own = { name: `${of} of ${stage.name}`, lines: ofKind(lines) }
+    const name = `total ${of}`
+    const all = [
+      { name, lines: ofKind(everything) },
+      { name, lines: everything.filter(line => share(line) > 0), share },
+    ]
+    return isLast ? [...all, own] : [own, ...all]
+  }
+  const own = { name: stage.name, lines }
+  if (of.named === '') return isLast ? [own, dough, whole, { name: formula.name, lines: everything }] : [own]
+  const isNamed = (name: string) => wordsOf(name) === wordsOf(of.named)
+  const named = formula.stages.find(({ name }) => isNamed(name) || wordsOf(name).includes(wordsOf(of.named)))
+  if (named) return [{ name: named.name, lines: named.lines }]
+  if (isNamed(formula.name)) return [whole, dough]
+  return [lines, everything]
+    .map(from => ({ name: `total ${of.named}`, lines: from.filter(line => isNamed(line.ingredient)) }))
+    .filter(found => found.lines.length > 0)
+}
+
+/** A formula has a few totals; a table of nothing else would be added up for ever. */
+const mostTotals = 40
+
+type Bases = ReadonlyMap<DraftStage, number | undefined>
+
+interface Computed {
+  readonly candidate: Candidate
+  readonly sum: number | undefined
+  readonly rounding: number // what the last digits of the lines may add to
+  readonly unknown: readonly number[] // rows without such a figure
+}
+
+function compute(
+  candidate: Candidate,
+  unit: 'grams' | 'percent',
+  baseOf: (line: DraftLine) => number | undefined,
+): Computed {
+  let [sum, rounding] = [0, 0]
+  const unknown: number[] = []
+  for (const line of candidate.lines) {
+    const { weight, percent } = line
+    const base = baseOf(line)
+    const inGrams = line.grams ?? weight?.grams ?? (base && percent?.percent && base * percent.percent)
+    const value = unit === 'percent' ? percent?.percent : inGrams
+    if (value === undefined) unknown.push(line.row)
+    else sum += value * (candidate.share?.(line) ?? 1)
+    rounding += ((unit === 'percent' ? percent : weight)?.step ?? 0) / 2
+  }
+  const isKnown = unknown.length === 0 && candidate.lines.length > 0
+  return { candidate, sum: isKnown ? sum : undefined, rounding, unknown }
+}
+
+function check(
+  printed: Quantity,
+  { row, label: said }: PrintedTotal,
+  found: readonly Computed[],
+): TotalCheck {
+  const unit = printed.percent === undefined ? 'grams' : 'percent'
+  const value = printed.percent ?? printed.grams ?? 0
+  const isOff = ({ sum }: Computed, within: number) => sum === undefined || !isWithin(sum - value, within)
+  const isExact = (c: Computed) => !isOff(c, printed.step / 2)
+  const isRounding = (c: Computed) => !isOff(c, printed.step / 2 + c.rounding)
+  const chosen =
+    found.find(isExact) ?? found.find(isRounding) ?? found.find(c => c.sum !== undefined) ?? found[0]
+  const label = said === '' ? 'the row without a name' : said
+  const name = chosen?.candidate.name ?? label
+  const figures = { row, name, unit, printed: value } as const
+  const of = { name, printed: { unit, value } } as const
+  if (printed.measure || chosen?.sum === undefined) {
+    const rows = chosen?.unknown ?? []
+    const why: Reason = printed.measure
+      ? { code: 'totalIsNoWeight', name, text: printed.text }
+      : rows.length > 0
+        ? { code: 'totalOfUnknownFigures', ...of, rows }
+        : { code: 'totalOfUnknown', ...of, label }
+    return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
+  }
+  const computed = chosen.sum
+  const verdict = isExact(chosen) ? 'agrees' : isRounding(chosen) ? 'rounding' : 'differs'
+  const sentence = inWords({ code: codes[verdict], ...of, computed: { unit, value: computed } })
+  return { ...figures, computed, verdict, sentence }
+}
+
+const codes = { agrees: 'totalAgrees', rounding: 'totalRounded', differs: 'totalDiffers' } as const
+
+/** The totals that a formula prints, beside what its lines add to. `bases`: grams of 100 % in a stage, where known. */
+export function checkTotals(
+  formula: DraftFormula,
+  final: DraftStage,
+  bases: Bases,
+  names: Names,
+): TotalCheck[] {
+  if (formula.totals.length === 0) return []
+  const byLine = new Map(
+    formula.stages.flatMap(stage => stage.lines.map(line => [line, bases.get(stage)] as const)),
+  )
+  return formula.totals.flatMap((total, at) => {
+    const among = at < mostTotals ? candidates(total, formula, final, names) : []
+    return total.quantities.map(printed => {
+      const unit = printed.percent === undefined ? 'grams' : 'percent'
+      const found = among.map(candidate => compute(candidate, unit, line => byLine.get(line)))
+      return check(printed, total, found)
+    })
+  })
+}

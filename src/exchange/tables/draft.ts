@@ -1,0 +1,251 @@
+import type { CountsAs, Problem } from '../../dough/document/formula.js'
+import { nameKey, newId } from '../../dough/document/formula.js'
+import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
+import type { Quantity } from './table-cells.js'
+import { bracketed, type totalOf } from './vocabulary.js'
+import { inWords, type Reason, severityOf } from './words.js'
+
+/** A line as the table gives it: its weight and its percentage, where it has both. */
+export interface DraftLine {
+  readonly id: string
+  readonly row: number
+  ingredient: string
+  note: string
+  weight: Quantity | undefined // grams, or a measure
+  percent: Quantity | undefined
+  readonly kind: CountsAs['kind'] | undefined // what it most likely counts as
+  readonly grams: number | undefined // its weight where it gives one
+  takes: DraftStage | undefined // the earlier stage it is
+}
+
+/** What lines add to, in grams and as a fraction of 1; undefined where one of them has no such figure. */
+export class Sums {
+  grams: number | undefined = 0
+  percent: number | undefined = 0
+  step = 0 // the last digits of the weights, added
+
+  add(weight: Quantity | undefined, percent: Quantity | undefined): void {
+    this.grams = sumOf([this.grams, weight?.grams])
+    this.percent = sumOf([this.percent, percent?.percent])
+    this.step += weight?.step ?? 0
+  }
+
+  /** Is a printed figure what the lines add to, as far as its digits go? */
+  agreeWith(printed: Quantity): boolean {
+    const close = (a: number | undefined, b: number | undefined, within: number) =>
+      a !== undefined && b !== undefined && a > 0 && isWithin(a - b, within)
+    return (
+      close(printed.grams, this.grams, Math.max(printed.step, this.step) / 2) ||
+      close(printed.percent, this.percent, printed.step)
+    )
+  }
+}
+
+export function sumOf(values: readonly (number | undefined)[]): number | undefined {
+  let sum = 0
+  for (const value of values) {
+    if (value === undefined) return undefined
+    sum += value
+  }
+  return sum
+}
+
+/** Whether a difference is no more than this, as far as binary fractions tell. */
+export const isWithin = (difference: number, most: number): boolean =>
+  Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
+
+export class DraftStage {
+  readonly id = newId()
+  readonly lines: DraftLine[] = []
+  readonly sums = new Sums()
+  readonly #names = new Set<string>()
+  hasTotal = false // one was printed below its lines
+
+  constructor(
+    public name: string,
+    readonly isNamed: boolean, // by the table
+  ) {}
+
+  add(line: DraftLine): void {
+    this.lines.push(line)
+    this.#names.add(nameKey(line.ingredient))
+    this.sums.add(line.weight, line.percent)
+  }
+
+  has(ingredient: string): boolean {
+    return this.#names.has(nameKey(ingredient))
+  }
+
+  get flours(): readonly DraftLine[] {
+    return this.lines.filter(line => line.kind === 'flour')
+  }
+}
+
+/** A total as printed, with what stood above it. */
+export interface PrintedTotal {
+  readonly row: number
+  readonly label: string
+  readonly of: NonNullable<ReturnType<typeof totalOf>>
+  readonly stage: DraftStage | undefined
+  readonly heads: boolean // printed beside the name of its stage, before the lines
+  readonly quantities: readonly Quantity[]
+}
+
+export class DraftFormula {
+  readonly id = newId()
+  readonly stages: DraftStage[] = []
+  readonly notes: string[] = []
+  readonly totals: PrintedTotal[] = []
+  readonly #byName = new Map<string, DraftStage>()
+  #lines: readonly DraftLine[] | undefined
+
+  constructor(readonly name: string) {}
+
+  /** The stage of this name, made where there is none. */
+  stage(name: string): DraftStage {
+    return this.find(name) ?? this.begin(name, true)
+  }
+
+  find(name: string): DraftStage | undefined {
+    return this.#byName.get(nameKey(name))
+  }
+
+  begin(name: string, isNamed: boolean): DraftStage {
+    const stage = new DraftStage(name, isNamed)
+    this.stages.push(stage)
+    if (isNamed) this.#byName.set(nameKey(name), stage)
+    return stage
+  }
+
+  /** All lines, once they are read. */
+  get lines(): readonly DraftLine[] {
+    this.#lines ??= this.stages.flatMap(stage => stage.lines)
+    return this.#lines
+  }
+}
+
+/** What is told while a table is read. */
+export class Told {
+  readonly problems: Problem[] = []
+
+  /** With the row that it is of, whether its sentence names it or not. */
+  say(reason: Reason & { readonly row?: number }, formula?: string): void {
+    const { row, ...rest } = reason
+    const where = { ...(row === undefined ? {} : { row }), ...(formula === undefined ? {} : { formula }) }
+    this.problems.push({ ...rest, where, severity: severityOf(reason), message: inWords(reason) })
+  }
+}
+
+const order = ['grams', 'kilograms', 'amount', 'pounds', 'ounces', 'percent'] as const
+
+interface ReadCell extends AmountCell {
+  readonly read: Quantity
+}
+const isRead = (amount: AmountCell): amount is ReadCell => amount.read.is === 'quantity'
+const isWeight = ({ read }: ReadCell): boolean => read.percent === undefined
+
+/** Turns the amounts of a row into those of a line, and tells of what was doubtful. */
+export class LineMaker {
+  readonly #bare: number[] = []
+  readonly #isTogether: boolean // pounds in one column and the ounces over them in the next
+
+  constructor(
+    readonly names: Names,
+    readonly told: Told,
+    rows: readonly Row[],
+    readonly isMarkSure: boolean, // the table shows which decimal sign it uses
+  ) {
+    this.#isTogether = poundsAndOunces(rows)
+  }
+
+  line(row: Row): DraftLine {
+    const { row: number, name: said, note } = row
+    const of = { row: number, name: said }
+    const notes = note === '' ? [] : [note]
+    const read = row.amounts.filter(isRead).sort((a, b) => order.indexOf(a.use) - order.indexOf(b.use))
+    for (const { cell, read: not } of row.amounts) {
+      if (not.is === 'quantity') continue
+      notes.push(cell)
+      this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
+    }
+    if (row.amounts.length === 0) this.told.say({ code: 'withoutAnAmount', ...of })
+    const percent = read.find(cell => !isWeight(cell))?.read
+    const weight = this.#weight(row, read.filter(isWeight))
+    for (const quantity of [weight, percent]) if (quantity) this.#tell(row, quantity, notes)
+    if (weight?.bare && read.some(({ use, read: one }) => one === weight && use === 'amount'))
+      this.#bare.push(number)
+    const ingredient = this.#nameOf(said, notes)
+    if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
+      this.told.say({
+        code: 'countedEggs',
+        row: number,
+        name: ingredient,
+        amount: weight.text,
+        pieces: weight.grams ?? 0,
+      })
+    return {
+      id: newId(),
+      row: number,
+      ingredient,
+      note: [...new Set(notes)].join('; '),
+      weight,
+      percent,
+      kind: this.names.kind(ingredient),
+      grams: gramsOf(weight, ingredient, this.names),
+      takes: undefined,
+    }
+  }
+
+  /** `Water (28 °C)` is water, where the larder knows it only so; what is in brackets goes into the note. */
+  #nameOf(said: string, notes: string[]): string {
+    const name = said.replace(/^[•·*–—-]\s+/, '')
+    const short = bracketed(name)
+    if (!short || this.names.find(name) || !this.names.find(short.name)) return name
+    notes.unshift(short.within)
+    return short.name
+  }
+
+  #tell({ row, name }: Row, { remark, text, doubt }: Quantity, notes: string[]): void {
+    if (remark) {
+      notes.push(remark)
+      if (text !== remark) this.told.say({ code: 'readAs', row, name, cell: remark, amount: text })
+    }
+    if (doubt !== undefined && !this.isMarkSure)
+      this.told.say({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
+  }
+
+  /** The first of several weights; the others are compared with it. */
+  #weight({ row, name }: Row, [first, ...others]: readonly ReadCell[]): Quantity | undefined {
+    if (!first) return undefined
+    const ounces = others.find(({ use }) => use === 'ounces')?.read
+    if (this.#isTogether && first.use === 'pounds' && ounces?.grams !== undefined) {
+      const grams = first.read.grams! + ounces.grams
+      return { ...first.read, text: `${first.read.text} + ${ounces.text}`, grams, step: ounces.step }
+    }
+    for (const { cell, read } of others) {
+      const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
+      if (a === undefined || b === undefined || isWithin(a - b, (first.read.step + read.step) / 2)) continue
+      this.told.say({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })
+    }
+    return first.read
+  }
+
+  finish(): void {
+    if (this.#bare.length > 0) this.told.say({ code: 'withoutUnits', rows: this.#bare, row: this.#bare[0]! })
+  }
+}
+
+/** Whole pounds with less than sixteen ounces beside them, wherever both are: `2 | 3` is 2 lb 3 oz. */
+function poundsAndOunces(rows: readonly Row[]): boolean {
+  let both = 0
+  for (const { amounts } of rows) {
+    const [pounds, ounces] = (['pounds', 'ounces'] as const).map(use => {
+      const read = amounts.find(amount => amount.use === use)?.read
+      return read?.is === 'quantity' ? read.text : undefined
+    })
+    if (pounds === undefined || ounces === undefined) continue
+    if (!/^\d+ lb$/.test(pounds) || !(Number.parseFloat(ounces) < 16)) return false
+    both++
+  }
+  return both > 0
+}

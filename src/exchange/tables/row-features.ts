@@ -1,0 +1,255 @@
+import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import type { CountsAs } from '../../dough/document/formula.js'
+import type { Ingredient, Larder } from '../../dough/document/larder.js'
+import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import {
+  type AmountUse,
+  type CellRead,
+  gaps,
+  isAmountUse,
+  isBlankRow,
+  type Quantity,
+  readCell,
+} from './table-cells.js'
+import type { ColumnUse, ForeignRow, Mapping } from './types.js'
+import { folded, Label } from './vocabulary.js'
+import type { Reason } from './words.js'
+
+/** The same, worked out once for each text: a table says the same over and over. */
+export function onceEach<T>(work: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>()
+  return text => {
+    let found = known.get(text)
+    if (found === undefined && !known.has(text)) {
+      if (known.size > 5000) known.clear()
+      found = work(text)
+      known.set(text, found)
+    }
+    return found as T
+  }
+}
+
+/** What is known of ingredients by their names. */
+export interface Names {
+  readonly find: (name: string) => Ingredient | undefined
+  readonly kind: (name: string) => CountsAs['kind'] | undefined // what it most likely counts as, for comparing sums only
+  readonly isIngredient: (name: string) => boolean // an ingredient and no bread: `Rye` may be either
+}
+
+export function namesIn(larder: Larder): Names {
+  const find = onceEach(name => larder.find(name))
+  const kind = onceEach(name => find(name)?.countsAs.kind ?? guessCountsAs(name))
+  const isIngredient = (name: string) =>
+    kind(name) !== undefined && (!isGrain(name) || find(name) !== undefined)
+  return { find, kind, isIngredient }
+}
+
+/** Grams a quantity of an ingredient weighs, where that is known. */
+export function gramsOf(quantity: Quantity | undefined, name: string, names: Names): number | undefined {
+  if (!quantity?.measure) return quantity?.grams
+  const { unit, count } = quantity.measure
+  const ingredient = names.find(name) ?? (names.kind(name) === 'water' ? names.find('Water') : undefined)
+  const each = ingredient && gramsPerMeasure(ingredient, unit)
+  return each === undefined ? undefined : each * count
+}
+
+export interface AmountCell {
+  readonly use: AmountUse
+  readonly cell: string
+  readonly read: Exclude<CellRead, { is: 'nothing' }>
+}
+
+/** A row by the uses of its columns, before its neighbours are looked at. */
+export interface Row {
+  readonly row: number
+  readonly is:
+    | 'not understood'
+    | 'blank'
+    | 'headings'
+    | 'name' // a name and no amount
+    | 'amounts' // amounts and no name
+    | 'total'
+    | 'fact' // tells of the dough, not of an ingredient
+    | 'notes' // only in the column of notes
+    | 'joined' // a name whose amounts stand in the row below
+    | 'line'
+  readonly name: string // the ingredient, or whatever stands in its place
+  readonly label: Label // of the name
+  readonly stage: string
+  readonly formula: string
+  readonly note: string
+  readonly amounts: readonly AmountCell[]
+  readonly cells: readonly string[]
+  readonly why?: Reason
+}
+
+/** All that a row says. */
+export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
+  cells.filter(cell => cell.trim() !== '').join(' | ')
+
+/** What a row says that is kept as a note. */
+export const noteOf = ({ is, name, amounts, note }: Row): string =>
+  [name, ...(is === 'fact' ? amounts.map(({ cell }) => cell) : []), note].filter(Boolean).join(' ')
+
+export const quantitiesOf = ({ amounts }: Row): Quantity[] =>
+  amounts.flatMap(({ read }) => (read.is === 'quantity' ? [read] : []))
+
+/** Some columns of a table, read by themselves: those of one stage, or of one of the tables that stand side by side. */
+export interface View {
+  readonly uses: readonly ColumnUse[]
+  readonly stage?: string // all its lines are of this
+  readonly part: 'all' | 'stage' | 'table'
+}
+
+const tidy = (cell: string): string => {
+  const said = cell.trim()
+  return /[^\S ]| {2}/.test(said) ? said.replace(/\s+/g, ' ') : said
+}
+const withoutFootnotes = (text: string): string =>
+  /[*†‡§]/.test(text) ? text.replace(/(?<=\S)[*†‡§]+(?=\s|$)/g, '').trim() : text
+
+// `Yeast0.5%`, and `Soaker: 1 lb 8 oz` with a stage's name
+const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
+const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
+const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams?|percent)$/i.test(cell)
+
+/** Reads rows by the uses of the columns, each text once. */
+export class RowSorter {
+  readonly #cells = new Map<AmountUse, (cell: string) => CellRead>()
+  readonly #label = onceEach(text => new Label(text))
+  readonly #headings: readonly string[]
+  readonly #unnamed = this.#label('')
+
+  constructor(
+    readonly mapping: Mapping,
+    readonly headings: readonly string[],
+    readonly delimiter: string,
+  ) {
+    this.#headings = headings.map(folded)
+  }
+
+  sort(foreign: ForeignRow, view: View): Row {
+    const { row, cells, broken } = foreign
+    const { length } = this.mapping.columns
+    const nothing = {
+      row,
+      cells,
+      name: '',
+      label: this.#unnamed,
+      stage: '',
+      formula: '',
+      note: '',
+      amounts: [],
+    }
+    const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
+    if (broken) return lost(broken)
+    if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
+    const over = this.#underHeadings(cells, view)
+    if (over === '') return { ...nothing, is: 'headings' }
+    if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
+    if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
+      return lost({ code: 'rowTooWide', row, count: cells.length, columns: length })
+    const sorted = this.#sort(row, cells, view)
+    return this.#mayBeShifted(sorted)
+      ? lost({ code: 'rowTooNarrow', row, count: cells.length, columns: length })
+      : sorted
+  }
+
+  /**
+   * The headings again: `''`, or the name of a stage that stands among them, `Levain | kg | %` under `Dough | kg | %`.
+   * Undefined where it is another row.
+   */
+  #underHeadings(cells: readonly string[], { uses }: View): string | undefined {
+    const own = uses.indexOf('ingredient')
+    let [isAgain, others] = [true, 0]
+    for (let at = Math.max(cells.length, this.#headings.length) - 1; at >= 0; at--) {
+      const heading = this.#headings[at] ?? ''
+      const cell = folded(cells[at] ?? '')
+      const isSame = cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
+      if (!isSame) isAgain = false
+      if (at === own || uses[at] === 'leave out' || heading === '') continue
+      if (!isSame && !(isAmountUse(uses[at]) && isUnitHeading(cell))) return undefined
+      others++
+    }
+    if (others === 0) return undefined
+    return isAgain ? '' : tidy(cells[own] ?? '') || undefined
+  }
+
+  /** Between blanks an empty cell is not seen, so that a number without a unit may stand in the wrong column. */
+  #mayBeShifted({ cells, is, amounts }: Row): boolean {
+    if (this.delimiter !== gaps || (is !== 'line' && is !== 'total' && is !== 'amounts')) return false
+    const last = this.mapping.columns.findLastIndex(use => use !== 'note')
+    return cells.length <= last && amounts.some(({ read }) => read.is === 'quantity' && read.bare)
+  }
+
+  #read(cell: string, use: AmountUse): CellRead {
+    let read = this.#cells.get(use)
+    if (!read) {
+      read = onceEach(text => readCell(text, use, this.mapping.decimal))
+      this.#cells.set(use, read)
+    }
+    return read(cell)
+  }
+
+  /** A name and its amount in one cell. */
+  #apart(cell: string): { name: string; amount: string } | undefined {
+    const [, name, amount] = glued.exec(cell) ?? headed.exec(cell) ?? []
+    if (!name || !amount || this.#read(amount, 'amount').is !== 'quantity') return undefined
+    return name.endsWith(':') && !this.#label(name).isStage ? undefined : { name, amount }
+  }
+
+  #sort(row: number, cells: readonly string[], { uses, stage: ofView, part }: View): Row {
+    const at = { ingredient: '', stage: '', formula: '', note: '', unit: '' }
+    const given: { use: AmountUse; cell: string }[] = []
+    for (let column = 0; column < cells.length; column++) {
+      const use = uses[column]
+      if (use === undefined || use === 'leave out' || use === 'of a stage') continue
+      const said = tidy(cells[column]!)
+      if (said === '') continue
+      if (isAmountUse(use)) given.push({ use, cell: said })
+      else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
+    }
+    const apart = given.length === 0 ? this.#apart(at.ingredient) : undefined
+    const name = apart?.name ?? withoutFootnotes(at.ingredient)
+    if (apart) given.push({ use: 'amount', cell: apart.amount })
+    const amounts: AmountCell[] = []
+    for (const { use, cell: said } of given) {
+      const hasUnit = use !== 'amount' || at.unit === '' || !/[\d¼-¾⅐-⅞]$/.test(said)
+      const cell = hasUnit ? said : `${said} ${at.unit}`
+      const read = this.#read(cell, use)
+      // a 0 in the column of a stage says that it has none
+      const isNone = part === 'stage' && read.is === 'quantity' && (read.grams ?? read.percent) === 0
+      if (read.is !== 'nothing' && !isNone) amounts.push({ use, cell, read })
+    }
+    const { formula, note } = at
+    const stage = part === 'stage' && amounts.length === 0 ? '' : (ofView ?? at.stage)
+    // a total is often written in whatever column has room
+    const text = name || at.stage || formula
+    const label = this.#label(text)
+    const is =
+      part !== 'all' && text === '' && given.length === 0 && note === ''
+        ? 'blank'
+        : kindOf(label, name, stage, amounts)
+    return {
+      row,
+      is,
+      name: is === 'total' ? text : name,
+      label: is === 'total' || name !== '' ? label : this.#unnamed,
+      stage,
+      formula,
+      note,
+      amounts,
+      cells,
+    }
+  }
+}
+
+function kindOf({ text, is }: Label, name: string, stage: string, amounts: readonly AmountCell[]): Row['is'] {
+  const isTotal = is === 'total' || is === 'dough'
+  if (text === '') return amounts.length > 0 ? 'amounts' : 'notes'
+  if (isTotal && (name === '' || amounts.length > 0 || (stage === '' && is === 'total'))) return 'total'
+  if (amounts.length === 0) return 'name'
+  if (name === '') return 'amounts'
+  const isEdible = amounts.every(({ read }) => read.is === 'quantity' || read.why !== 'notEdible')
+  return is === 'fact' || !isEdible ? 'fact' : 'line'
+}

@@ -1,0 +1,216 @@
+import { isBlank } from '../csv/row.js'
+import { Sums } from './draft.js'
+import { type Names, quantitiesOf, type Row } from './row-features.js'
+import type { StageMarks } from './types.js'
+import type { Label } from './vocabulary.js'
+import type { RowReason } from './words.js'
+
+/** What a row is, among its neighbours. */
+export interface RowKind {
+  readonly kind:
+    | Exclude<Row['is'], 'name' | 'amounts' | 'fact' | 'notes'>
+    | 'stage' // heads one
+    | 'formula' // names the bread
+    | 'note'
+    | 'place' // only the columns of formula and stage say something
+    | 'nameless' // amounts alone: a total of the lines above, or nothing that can be known
+    | 'summed' // a total below a heading of totals
+  readonly why?: RowReason
+  readonly block?: readonly string[] // of a line behind a blank row, or the first: the names of the lines together with it
+}
+
+/** What speaks for a kind: how much, why, and whether it is so. */
+type Evidence = readonly [
+  kind: 'line' | 'stage' | 'formula' | 'note',
+  score: number,
+  why: RowReason,
+  holds: boolean,
+]
+
+/** The kind for which most speaks, with the strongest reason for it. */
+function weighed(evidence: readonly Evidence[]): RowKind {
+  const holding = evidence.filter(([, , , holds]) => holds).sort((a, b) => b[1] - a[1])
+  const scoreOf = (kind: string) => holding.reduce((sum, [of, score]) => (of === kind ? sum + score : sum), 0)
+  const [kind, , why] = holding.reduce((a, b) => (scoreOf(b[0]) > scoreOf(a[0]) ? b : a))
+  return { kind, why }
+}
+
+interface Neighbours {
+  readonly next: Int32Array // for each row the place of the next that says something
+  readonly isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
+  readonly lastHead: number // the place of the last name of a stage over lines
+  readonly below: readonly Sums[] // for each row what the lines from the next one to the end of their block add to
+}
+
+function neighbours(rows: readonly Row[]): Neighbours {
+  const next = new Int32Array(rows.length)
+  const below: Sums[] = new Array(rows.length)
+  let sums = new Sums()
+  let after = rows.length
+  let [blanks, pairs, parted, lastHead] = [0, 0, 0, -1] // pairs of lines, and those with something blank between
+  for (let at = rows.length - 1; at >= 0; at--) {
+    next[at] = after
+    below[at] = sums
+    sums = rows[at]!.is === 'line' ? withLine(sums, rows[at]!) : new Sums()
+    if (rows[at]!.is === 'blank') {
+      blanks++
+      continue
+    }
+    const { is, label } = rows[at]!
+    const leads = rows[after]?.is === 'line'
+    if (is === 'name' && leads && label.isStage) lastHead = Math.max(lastHead, at)
+    if (is === 'line' && leads) {
+      pairs++
+      if (after > at + 1) parted++
+    }
+    after = at
+  }
+  return { next, isSpaced: blanks > 2 && parted * 2 > pairs, lastHead, below }
+}
+
+function withLine(sums: Sums, row: Row): Sums {
+  const quantities = quantitiesOf(row)
+  const weight = quantities.find(({ grams }) => grams !== undefined)
+  const percent = quantities.find(quantity => quantity.percent !== undefined)
+  const more = Object.assign(new Sums(), sums)
+  more.add(weight, percent)
+  return more
+}
+
+type Above = 'start' | 'blank' | 'stage' | 'formula' | 'total' | 'line' | 'note'
+const leaves: Readonly<Partial<Record<RowKind['kind'], Above>>> = {
+  stage: 'stage',
+  place: 'formula',
+  formula: 'formula',
+  total: 'total',
+  summed: 'total',
+  nameless: 'total',
+  line: 'line',
+}
+
+/** What the rows of a table are, one after the other with a look at their neighbours. */
+export class RowKinds {
+  readonly #neighbours: Neighbours
+  readonly #stages = new Set<string>() // headed so far in this formula
+  readonly #byRows: boolean
+  #stage = '' // headed last
+  #above: Above = 'start'
+  #hasLines = false // of this formula
+  #blankSince = true // a blank row, or the top, since the last line
+  #isSummary = false // below a heading of totals
+
+  constructor(
+    readonly rows: readonly Row[],
+    readonly marks: StageMarks,
+    readonly names: Names,
+    over: Label | undefined, // of the heading over the ingredients, where it names the first stage
+  ) {
+    this.#neighbours = neighbours(rows)
+    this.#byRows = marks !== 'column' && marks !== 'none'
+    if (over) this.#head(over.name)
+  }
+
+  #head(stage: string): void {
+    if (this.#stages.has(stage) && stage !== this.#stage) this.#stages.clear()
+    this.#stage = stage
+    this.#stages.add(stage)
+    this.#above = 'stage'
+  }
+
+  /** Of the row at a place; to be asked in their order. */
+  of(at: number): RowKind {
+    const { label, amounts } = this.rows[at]!
+    const found = this.#kind(at)
+    const { kind } = found
+    const { isSpaced, lastHead } = this.#neighbours
+    const block = kind === 'line' && this.#blankSince && !isSpaced ? this.#block(at) : undefined
+    if (kind === 'blank' && !isSpaced) {
+      if (this.#above !== 'start') this.#above = 'blank'
+      this.#blankSince = true
+    } else if (kind === 'note') this.#above = this.#above === 'line' ? 'line' : 'note'
+    else if (kind !== 'nameless' || this.rows[at + 1]?.is !== 'line')
+      this.#above = leaves[kind] ?? this.#above
+    if (kind === 'stage') this.#head(label.name)
+    if (kind === 'formula') this.#stages.clear()
+    if (kind === 'line' || kind === 'stage') this.#blankSince = false
+    if (kind === 'line' || kind === 'formula') this.#hasLines = kind === 'line'
+    // `Totals` over rows of totals, where the lines that they are of stand elsewhere
+    if (kind !== 'summed')
+      this.#isSummary =
+        kind === 'total' && amounts.length === 0 && label.isOfTotals && (this.#hasLines || at < lastHead)
+    return block ? { ...found, block } : found
+  }
+
+  /** The names of the lines from here to the end of their block. */
+  #block(from: number): string[] {
+    const names: string[] = []
+    for (let at = from; this.rows[at]?.is === 'line'; at++) names.push(this.rows[at]!.name)
+    return names
+  }
+
+  #kind(at: number): RowKind {
+    const row = this.rows[at]!
+    switch (row.is) {
+      case 'name':
+        return row.name === ''
+          ? { kind: 'place' }
+          : weighed(this.#evidence(row, this.rows[this.#neighbours.next[at]!]))
+      case 'fact':
+      case 'notes':
+        return { kind: 'note' }
+      case 'amounts':
+        return { kind: 'nameless' }
+      case 'total':
+      case 'line':
+        if (this.#headsWithTotal(at)) return { kind: 'stage', why: 'totalBeside' }
+        return { kind: row.is === 'line' && this.#isSummary ? 'summed' : row.is }
+      default:
+        return { kind: row.is }
+    }
+  }
+
+  /** Is it, as `Levain 220 g`, the heading of the lines below it with what they add to? Among lines only with a colon. */
+  #headsWithTotal(at: number): boolean {
+    if (this.marks !== 'headings' && this.marks !== 'blocks') return false
+    const row = this.rows[at]!
+    const { is, label } = row
+    const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
+    if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
+    if (is === 'total' && !label.isFinal) return false
+    const agrees = quantitiesOf(row).some(quantity => this.#neighbours.below[at]!.agreeWith(quantity))
+    return agrees || (isFree && label.hasColon)
+  }
+
+  /** What a row can be that names something and gives no amount. */
+  #evidence({ name: said, label, stage }: Row, next: Row | undefined): Evidence[] {
+    const byRows = this.#byRows
+    const above = this.#above
+    const { isStage, name } = label
+    const leads = next?.is === 'line' || next?.is === 'amounts'
+    const isNamed = next?.is === 'name'
+    const isKnown = this.names.isIngredient(name)
+    // a few words right below a line are one more ingredient rather than a remark
+    const isAmong = above === 'line' && !this.#blankSince && said.split(' ').length <= 4
+    const isStart = above !== 'line' && above !== 'note'
+    const isOther = !byRows || !isStage
+    const isTaken = isStage && !label.isFinal && this.#stages.has(name) && this.#stage !== name
+    const mayLead = isStart || this.marks === 'headings'
+    const isBread = isNamed && !isStage && (isStart || next.label.isStage)
+    const isColumn = this.marks === 'column'
+    return [
+      ['note', 20, 'sentence', label.isRemark],
+      ['note', 1, 'nothingBelow', true],
+      ['note', 4, 'belowAHeading', byRows && leads && above === 'stage'],
+      ['line', 3, 'ingredient', isOther && isKnown],
+      ['line', 3, 'amongLines', isOther && isAmong && !isColumn],
+      ['line', 2, 'linesBelow', leads && (this.marks !== 'none' || this.#hasLines)],
+      ['line', 3, 'stageBeside', isColumn && !isBlank(stage)],
+      ['line', 10, 'stageTaken', byRows && leads && isTaken && above === 'line'],
+      ['stage', 7, 'stageName', byRows && isStage && (leads || isNamed)],
+      ['stage', 7, 'colon', byRows && leads && label.hasColon],
+      ['stage', 6, 'linesBelow', byRows && leads && !isKnown && above !== 'stage' && mayLead],
+      ['formula', 4, 'anotherNameBelow', byRows && !isKnown && isBread],
+      ['formula', 4, 'firstOfLines', this.marks === 'none' && leads && above === 'start' && !isKnown],
+    ]
+  }
+}

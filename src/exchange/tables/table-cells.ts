@@ -1,0 +1,273 @@
+import Papa from 'papaparse'
+import { readAmount } from '../../dough/amounts/amounts.js'
+import { type AmountGuess, amountText, figureOf } from '../../dough/amounts/figures.js'
+import { quantityAt, wholeAmount } from '../../dough/amounts/quantities.js'
+import { tokensOf, withPlainDigits } from '../../dough/amounts/text-tokens.js'
+import { type Measure, weightUnits } from '../../dough/amounts/units.js'
+import { readDigits } from '../../dough/amounts/written-numbers.js'
+import { tidy } from '../../dough/document/words.js'
+import { withOneEnding } from '../csv/csv-table.js'
+import { type DecimalMark, plainAmount } from '../values/decimals.js'
+import { plainCell } from '../values/safe-cell.js'
+import type { ColumnUse, ForeignRow, Limits } from './types.js'
+import type { NoAmount, Reason } from './words.js'
+
+interface Delimiter {
+  readonly delimiter: string
+  readonly reason: Reason
+  readonly isSure: boolean
+}
+
+export interface Split extends Delimiter {
+  readonly rows: readonly ForeignRow[]
+  readonly width: number
+}
+
+/** Nothing separates columns. */
+const none = ''
+/** Stands for columns held apart by gaps of two and more blanks. */
+export const gaps = '  '
+
+/** How many of the lines hold this delimiter as one. A comma between digits may be a decimal comma. */
+const holds = (line: string, delimiter: string): boolean => {
+  if (delimiter === gaps) return /\S(?: {2,}|\u00a0{2,})\S/.test(line)
+  return delimiter === ',' ? /(?:[^\d,]|^),|,(?:\D|$)/.test(line) : line.includes(delimiter)
+}
+
+function guessDelimiter(text: string): Delimiter {
+  const lines = text.slice(0, 60_000).split(/\r\n?|\n/)
+  const sample = lines.filter(line => line.trim() !== '').slice(0, 300)
+  const shares = ['\t', ';', '|', gaps, ','].map(delimiter => ({
+    delimiter,
+    lines: sample.filter(line => holds(line, delimiter)).length,
+  }))
+  const most = shares.reduce((best, share) => (share.lines > best.lines ? share : best))
+  // a comma here and there is part of a text
+  if (most.lines === 0 || (most.delimiter === ',' && most.lines * 2 < sample.length))
+    return { delimiter: none, reason: { code: 'noDelimiter' }, isSure: false }
+  // a tab is never part of a text, a comma often is: half of the lines are enough for the rarer signs
+  const strong = shares.find(share =>
+    share.delimiter === gaps
+      ? share.lines * 2 > sample.length && share.lines >= most.lines
+      : share.lines * 2 >= sample.length,
+  )
+  const found = strong ?? most
+  return {
+    delimiter: found.delimiter,
+    reason: { code: 'delimiter', ...found, of: sample.length },
+    isSure: strong !== undefined && found.delimiter !== gaps,
+  }
+}
+
+/** `---`, `| --- | :--- |`, `=====`: a drawn line. */
+const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
+
+/** Gaps and upright strokes have no quotation marks; a row is a line. */
+function splitPlainly(line: string, delimiter: string): string[] {
+  if (line.trim() === '') return ['']
+  if (delimiter === gaps) return line.trim().split(/[ \u00a0]{2,}/)
+  if (delimiter === none || isRule(line)) return [line]
+  const inner = line.replace(/^\s*\|/, '').replace(/\|\s*$/, '')
+  return inner.split('|').map(cell => cell.trim())
+}
+
+/** A text as rows of cells, or why it is refused. Never throws. */
+export function split(given: string, limits: Limits): Split | { readonly refused: Reason } {
+  if (given.length > limits.characters)
+    return {
+      refused: { code: 'tableTooLong', count: given.length, most: limits.characters },
+    }
+  if (given.includes('\0')) return { refused: { code: 'tableNotText' } }
+  const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
+  const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
+  const guessed = named
+    ? { delimiter: named, reason: { code: 'namedDelimiter' } as const, isSure: true }
+    : guessDelimiter(text)
+  const { delimiter } = guessed
+  const isPlain = delimiter === gaps || delimiter === '|' || delimiter === none
+  const { data, errors } = isPlain
+    ? { data: text.split(/\r\n?|\n/).map(line => splitPlainly(line, delimiter)), errors: [] }
+    : Papa.parse<string[]>(text, { delimiter, newline })
+  while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
+  if (data.length > limits.rows)
+    return { refused: { code: 'tooManyRows', count: data.length, most: limits.rows } }
+  const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
+  if (width > limits.columns)
+    return { refused: { code: 'tooManyColumns', count: width, most: limits.columns } }
+  const broken = new Map<number, Reason>()
+  for (const { type, code, row = -1 } of errors)
+    if (type === 'Quotes')
+      broken.set(row, { code: code === 'MissingQuotes' ? 'openQuotes' : 'strayQuotes', row: row + 1 })
+  const rows = data.map((cells, at): ForeignRow => {
+    const row = at + 1
+    const characters = cells.find(cell => cell.length > limits.cell)?.length
+    const why =
+      broken.get(at) ??
+      (characters ? { code: 'longCell' as const, row, count: characters, most: limits.cell } : undefined)
+    if (why) return { row, cells: cells.map(cell => cell.slice(0, 60)), broken: why }
+    return { row, cells: cells.map(tidied) }
+  })
+  return { rows, ...guessed, width }
+}
+
+/** A cell without the signs that make it bold, or harmless to an office program. */
+function tidied(cell: string): string {
+  const bare = /^\s*(\*\*|__)(?=\S)(.*\S)\1\s*$/.exec(cell)?.[2] ?? cell
+  return bare.includes("'") ? plainCell(bare) : bare
+}
+
+/** Nothing, or only a drawn line. */
+export const isBlankRow = ({ cells, broken }: ForeignRow): boolean =>
+  broken === undefined && cells.every(isBlankCell)
+
+const isBlankCell = (cell: string): boolean => {
+  if (cell === '') return true
+  if (/[\p{L}\d]/u.test(cell)) return false
+  return cell.trim() === '' || isRule(cell) || /^[-=_:]+$/.test(cell.trim())
+}
+
+const unitOfUse = {
+  amount: 'g',
+  percent: '%',
+  grams: 'g',
+  kilograms: 'kg',
+  ounces: 'oz',
+  pounds: 'lb',
+} as const
+
+/** The columns that hold amounts. */
+export type AmountUse = keyof typeof unitOfUse
+
+export const isAmountUse = (use: string | undefined): use is AmountUse =>
+  use !== undefined && Object.hasOwn(unitOfUse, use satisfies string as ColumnUse)
+
+/** What a cell of an amount column says. */
+export type CellRead =
+  | { readonly is: 'nothing' }
+  | { readonly is: 'words'; readonly why: NoAmount }
+  | Quantity
+
+export interface Quantity {
+  readonly is: 'quantity'
+  readonly text: string // as a line keeps it
+  readonly grams?: number // of a weight
+  readonly percent?: number // of a percentage, as a fraction of 1
+  readonly measure?: { readonly count: number; readonly unit: Measure } // a spoon, a cup, an egg
+  readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
+  readonly bare: boolean // without a unit of its own
+  readonly doubt?: { readonly typed: string; readonly read: string } // a number that can be read in two ways
+  readonly remark?: string // text to keep in the note: a range, an “about”
+}
+
+const nothing = /^(?:[-–—.…/]+|n\/?a|nil|none|keine?|aucune?)?$/i
+const footnotes = /(?<=\S)[*†‡§]+(?=\s|$)/g
+
+/** Guesses that go without saying, and those that a table is not read by. */
+const certain: readonly AmountGuess['code'][] = ['two readings', 'converted']
+const rash: readonly AmountGuess['code'][] = ['estimate', 'stick', 'letter']
+
+const words = (why: NoAmount): CellRead => ({ is: 'words', why })
+
+/** What a cell of an amount column says; `mark` is the decimal mark where a number alone does not tell. */
+export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellRead {
+  const typed = cell.replace(footnotes, '').trim()
+  if (nothing.test(typed)) return { is: 'nothing' }
+  if (typed.length > 80) return words('tooLong')
+  if (/^[-−(]\s*\d/.test(typed)) return words('negative')
+  if (/^[=#]/.test(typed)) return words('calculation')
+  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('byNothing')
+  const whole = wholeAmount(typed, mark)
+  if (!whole) return calculated(typed, use, mark)
+  const { about, terms } = whole.quantity
+  const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
+  if (unit === '') return words('unknownUnit')
+  if (guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
+  if (value > 1e12) return words('noNumber')
+  const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
+  const doubt = guesses.find(guess => guess.code === 'two readings')
+  const each = unit === '%' ? 0.01 : unit in weightUnits ? weightUnits[unit as keyof typeof weightUnits] : 1
+  const amount =
+    unit === '%'
+      ? { percent: tidy(value / 100) }
+      : grams === undefined
+        ? { measure: { count: value, unit: unit as Measure } }
+        : { grams: tidy(grams) }
+  return {
+    is: 'quantity',
+    text,
+    ...amount,
+    step: Math.max(step, spread) * each,
+    bare: terms.every(term => term.unit === undefined),
+    ...(doubt ? { doubt: { typed: cell.trim(), read: doubt.read } } : {}),
+    ...(isSaid ? {} : { remark: cell.trim() }),
+  }
+}
+
+/** What is no plain amount: a time or a temperature, an expression that Tarebook would take as typed, or words. */
+function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead {
+  const [first, ...tokens] = tokensOf(typed)
+  const read = first && quantityAt([first, ...tokens], 0)
+  if (read && 'isWhen' in read) return words('notEdible')
+  if (!/\d/.test(typed)) return words('noAmount')
+  const { text, bare } = plainAmount(typed, mark)
+  const amount = bare ? amountText(text.replace(/ g$/, ''), unitOfUse[use]) : text
+  const understood = readAmount(amount)
+  if (understood && 'expression' in understood) return { is: 'quantity', text: amount, step: 0, bare }
+  const number = numberIn(typed)
+  return words(number === undefined ? 'noAmount' : readDigits(number) ? 'unknownUnit' : 'noNumber')
+}
+
+/** Is it a name, so that nothing else of it need be looked at? */
+export const isName = (cell: string): boolean => /^\p{L}\P{N}*$/u.test(cell) && !nothing.test(cell)
+
+const numberCell = /^((?:[.,]?\d+)(?:[.,]\d+)*(?:e\d+)?)\s*(?:%|\p{L}{1,12}\.?)?$/iu
+const thousandsGap = /(?<=\d)[ '’\u00a0\u2009\u202f](?=\d{3})/g
+/** The number of a cell that holds one and perhaps a unit. */
+export const numberIn = (cell: string): string | undefined =>
+  cell.length < 40 ? numberCell.exec(withPlainDigits(cell).trim().replace(thousandsGap, ''))?.[1] : undefined
+
+/** How many of these cells hold a number that can only have this decimal mark, and those that could have either. */
+export function signsOf(cells: Iterable<string>) {
+  const signs = { '.': 0, ',': 0, doubtful: [] as string[] }
+  for (const cell of cells) {
+    const number = /[.,]/.test(cell) ? numberIn(cell) : undefined
+    const read = number === undefined ? undefined : readDigits(number)
+    if (read?.mark) signs[read.mark]++
+    if (read?.other) signs.doubtful.push(number!)
+  }
+  return signs
+}
+
+/**
+ * The decimal mark of a table. What its numbers show decides; where all of them can be read in two ways, a
+ * mark before three digits stands between thousands, but for columns of kilograms and pounds.
+ */
+export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
+  const cells = { small: [] as string[], others: [] as string[] }
+  for (const row of body) {
+    if (row.broken) continue
+    uses.forEach((use, at) => {
+      const cell = row.cells[at]
+      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
+      const isSmall = use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)
+      cells[isSmall ? 'small' : 'others'].push(cell)
+    })
+  }
+  const [small, others] = [signsOf(cells.small), signsOf(cells.others)]
+  const [points, commas] = [small['.'] + others['.'], small[','] + others[',']]
+  const answer = (decimal: '.' | ',', ask: boolean, reason: Reason) => ({
+    decimal,
+    guess: { about: 'decimal', ask, reason } as const,
+  })
+  const [shown, few] = [Math.max(points, commas), Math.min(points, commas)]
+  if (points !== commas) {
+    const sign = commas > points ? ',' : '.'
+    return answer(sign, few > 0, { code: 'decimalSign', sign, shown, of: shown + few })
+  }
+  if (few > 0) return answer('.', true, { code: 'noSureSign' })
+  const number = others.doubtful[0] ?? small.doubtful[0]
+  if (number === undefined) return answer('.', false, { code: 'noDecimalSign' })
+  const sign = number.includes(',') ? ',' : '.'
+  if (others.doubtful.length === 0) return answer(sign, true, { code: 'smallDecimals', number })
+  return answer(sign === ',' ? '.' : ',', true, { code: 'thousandsOrDecimals', number })
+}

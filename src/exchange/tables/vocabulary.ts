@@ -1,0 +1,205 @@
+import type { ColumnUse } from './types.js'
+
+/** A text as words are compared here: lower case, without accents. */
+export const folded = (text: string): string =>
+  /^[a-zA-Z0-9][a-zA-Z0-9 .,()%-]*$/.test(text)
+    ? text.toLowerCase().replace(/ +/g, ' ').trim()
+    : text
+        .normalize('NFD')
+        .replace(/\p{M}/gu, '')
+        .toLowerCase()
+        .replaceAll('ß', 'ss')
+        .replaceAll('œ', 'oe')
+        .replace(/[\s_\u00a0\u202f]+/g, ' ')
+        .trim()
+
+/** The words of a name, accents, case and signs aside. */
+export const wordsOf = (name: string): string =>
+  folded(name)
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()
+
+const either = (words: string): string => `(?:${words.trim().replace(/\s*\|\s*/g, '|')})`
+const wholly = (words: string): RegExp => new RegExp(`^${either(words)}$`)
+const holding = (words: string): RegExp => new RegExp(`(?<![a-z])${either(words)}(?![a-z])`)
+
+const unitsInHeadings: readonly (readonly [ColumnUse, RegExp])[] = [
+  ['kilograms', holding('kg|kgs|kilos?|kilograms?|kilogrammes?|kilogramm')],
+  ['grams', holding('g|gr|grs|gms?|grams?|grammes?|gramm|en grammes')],
+  ['ounces', holding('oz|ozs|ounces?|onces?|unzen?')],
+  ['pounds', holding('lbs?|pounds?')],
+]
+
+// The first that fits; `leave out` ends the search.
+const headings: readonly (readonly [ColumnUse, RegExp])[] = [
+  [
+    'leave out',
+    /price|cost|preis|kosten|prix|cout|allergen|supplier|lieferant|fournisseur|[€$£]|kcal|energ|^(?:id|no\.?|nr\.?|nº|n°|#|pos\.?|row|line)$/,
+  ],
+  ['unit', /^(?:units?|uom|einheit(?:en)?|unites?|me)$/],
+  ['note', /note|remark|comment|kommentar|bemerkung|anmerkung|hinweis|notiz|remarque|observation/],
+  ['stage', /stage|phase|^step$|^part|section|stufe|^teil|etape|stade|partie|^build|^mix$/],
+  ['ingredient', /ingredi|zutat|rohstoff|material|matiere|^item|component|komponente|composant|^what$|^was$/],
+  ['formula', /formula|formule|recipe|rezept|recette|^bread|^brot|^pain|^product|^produkt|^produit/],
+  ['amount', /amount|quantit|qty|qte|weight|menge|gewicht|poids|masse?$|einwaage|^scaling/],
+  ['ingredient', /^name|^nom$|^bezeichnung|^designation|^description/],
+]
+
+const isPercent = /%|percent|prozent|pourcent|(?<![a-z])pct(?![a-z])/
+const ofAllDough = /total|overall|whole|gesamt|dough|teig|pate(?![a-z])|global/
+const ofFlour = /flour|mehl|farine|baker|backer|boulang/
+
+/** What a column of this heading most likely holds; undefined: no idea. `2 kg` is the size of a batch and no unit. */
+export function headingUse(heading: string): ColumnUse | 'other percent' | undefined {
+  const text = folded(heading)
+  if (text === '' || text.length > 60) return undefined
+  if (headings[0]![1].test(text)) return 'leave out'
+  if (isPercent.test(text)) return ofAllDough.test(text) && !ofFlour.test(text) ? 'other percent' : 'percent'
+  const unit = isSize(heading) ? undefined : unitsInHeadings.find(([, words]) => words.test(text))
+  if (unit && text.split(' ').length <= 6) return unit[0]
+  return headings.find(([, words]) => words.test(text))?.[0]
+}
+
+/** `12 loaves`, `2 kg`: how much is made. */
+export const isSize = (heading: string): boolean =>
+  /^\s*(?:x\s?)?\d+(?:[.,]\d+)?\s*(?:x|\p{L}.*)$/iu.test(heading)
+
+const numbering = /^(?:(?:step|stage|stufe|etape|phase|part|teil|partie)\s*\d+\s*[:.)–-]\s*|\d+\s*[.):]\s+)/i
+
+// a name is not so long, and what is longer is not taken apart
+const longest = 200
+
+/** `2. Levain (evening before):` as its name and its remark. */
+export function headingName(text: string): { name: string; remark: string } {
+  if (text.length > longest) return { name: text.trim(), remark: '' }
+  const bare = text
+    .replace(/^[\s#*_=–—>-]+|[\s:*_=–—-]+$/g, '')
+    .replace(numbering, '')
+    .replace(/\s+/g, ' ')
+    .trim()
+  const [, name, remark] =
+    /^(.*\S)\s*[([]([^()[\]]*)[)\]]$/.exec(bare) ?? /^([^:]*\p{L})\s*[:–—]\s*(\d.*)$/u.exec(bare) ?? []
+  const named = { name: (name ?? bare).replace(/[\s:]+$/, ''), remark: remark?.trim() ?? '' }
+  return named.name === '' ? { name: text.trim(), remark: '' } : named
+}
+
+/** `Water (28 °C)`: what stands before the brackets at the end, and within. */
+export function bracketed(text: string): { name: string; within: string } | undefined {
+  const [, name, within] = text.length > longest ? [] : (/^(.*\S)\s*\(([^()]+)\)$/.exec(text) ?? [])
+  return name === undefined ? undefined : { name, within: within!.trim() }
+}
+
+/** `Formula: Mill wheat` as the name of the bread. */
+export const titleName = (text: string): string =>
+  headingName(text).name.replace(
+    /^(?:formula|recipe|bread|name|rezept(?:ur)?|brot|recette|formule|pain)\s*:\s*(?=\S)/i,
+    '',
+  )
+
+const finalDough = wholly(
+  `(?:the )?(?:final|main|finished|bread) (?:dough|mix|mixing) | final | (?:the )?dough | mix | main | hauptteig | brotteig
+  | endteig | teig | fertiger teig | pate finale | pate | petrissage | petrie | petrissee | petrissage final | pate a pain
+  | pate principale`,
+)
+const earlierStage = holding(
+  `levain | leaven | pre-?ferments? | poolish | biga | sponge | starter | sourdough | build | refresh | refreshment | soaker
+  | scald | tangzhong | yudane | autolyse | autolysis | pate fermentee | old dough | madre | chef | mother | stage \\d+
+  | step \\d+ | stufe \\d+ | \\d+\\. stufe | etape \\d+ | vorstufe | quellstuck | kochstuck | bruhstuck | altbrot | rafraichi
+  | trempage | prefermentation | empois | pre-?dough | [a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?`,
+)
+
+export const isFinalDough = (name: string): boolean => finalDough.test(folded(name))
+
+/** Does a row that holds nothing but this name head a stage, by the words of the trade? */
+export function isStageName(name: string): boolean {
+  const text = name.length > longest ? '' : folded(name)
+  return finalDough.test(text) || (text.split(' ').length <= 5 && earlierStage.test(text))
+}
+
+const total =
+  /^(?:grand |sub-?)?(?:totals?|totaux|sums?|summen?|zwischensumme|somme|sous-total)(?![a-z])|(?<![a-z])(?:totals?|totale?s?|totaux|insgesamt|gesamt|summe)$|^gesamt(?![a-z])|^gesamt(?:gewicht|teig|menge|mehl|wasser|summe)/
+const doughTotal = wholly(
+  `dough | dough weight | weight of dough | total dough | batch weight | batch | teig | teiggewicht | teigmenge | pate
+  | poids de pate | poids de la pate | poids total | final weight`,
+)
+const totalWords =
+  /(?<![a-z])(?:grand|sub|sous|total|totals|totale|totales|totaux|sum|sums|of|de|du|des|la|le|the|for|summe|summen|zwischensumme|somme|gesamt|insgesamt|in|all|weight|poids|gewicht)(?![a-z])|^gesamt/g
+
+/** Is it a total by its words, and not only by a name that dough may bear? */
+export const isTotalWord = (name: string): boolean => total.test(folded(headingName(name).name))
+
+/** `Totals`, `Total formula`: may rows of totals stand below it? */
+const isOfTotals = (name: string): boolean =>
+  /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
+    folded(headingName(name).name),
+  )
+
+/** What a row of this name totals; undefined when it is no total. `''` is whatever stands above it. */
+export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly named: string } | undefined {
+  if (name.length > longest) return undefined
+  const text = folded(headingName(name).name)
+  if (doughTotal.test(text)) return 'dough'
+  if (!total.test(text)) return undefined
+  if (/^gesamtmehl|(?<![a-z])(?:flours?|mehl|farines?)(?![a-z])/.test(text)) return 'flour'
+  if (/^gesamtwasser|(?<![a-z])(?:water|wasser|eau)(?![a-z])/.test(text)) return 'water'
+  if (/^gesamt(?:teig|gewicht|menge)/.test(text)) return 'dough'
+  const named = wordsOf(text.replace(totalWords, ' '))
+  return doughTotal.test(named) ? 'dough' : { named }
+}
+
+/** A row of this name tells of the dough and is no ingredient: its hydration, how many loaves, its temperature. */
+const isFact = (name: string): boolean =>
+  name.length <= longest &&
+  /^(?:(?:true |total |overall |dough |final )*hydrat(?:ion|ation)|ta|teigausbeute|(?:dough )?yield|makes|pieces?|loaf|loaves|brote|pains|rendement|stuckzahl|anzahl(?: stuck)?|(?:piece|loaf|scaling) weight|stuckgewicht|teigeinlage|(?:desired )?(?:dough )?temp(?:erature|eratur)?|ddt|teigtemperatur|prefermented flour)(?![a-z])/.test(
+    folded(name),
+  )
+
+/** Is it written as people write sentences and remarks, not names? */
+export const isRemark = (text: string): boolean =>
+  text.length > 70 ||
+  /[.!?]$/.test(text.trim()) ||
+  /^(?:notes?|nb|method|tip|source|date|datum|hinweis|anmerkung|bemerkung|zubereitung|remarque|methode|quelle)(?![a-z])/.test(
+    folded(text),
+  )
+
+/** What a name by itself tells; worked out when asked. */
+export class Label {
+  #heading: ReturnType<typeof headingName> | undefined
+  #is: 'total' | 'dough' | 'fact' | 'other' | undefined
+
+  constructor(readonly text: string) {}
+
+  /** Without its number, marks, and what stands in brackets. */
+  get name(): string {
+    return this.#apart.name
+  }
+  get remark(): string {
+    return this.#apart.remark
+  }
+  get hasColon(): boolean {
+    return /:\s*$/.test(this.text) || /^[^:]*\p{L}:\s+\d/u.test(this.text)
+  }
+  get isStage(): boolean {
+    return isStageName(this.name)
+  }
+  get isFinal(): boolean {
+    return isFinalDough(this.name)
+  }
+  get isRemark(): boolean {
+    return isRemark(this.text)
+  }
+  get isOfTotals(): boolean {
+    return isOfTotals(this.text)
+  }
+  /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
+  get is(): 'total' | 'dough' | 'fact' | 'other' {
+    const { text } = this
+    this.#is ??= totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other'
+    return this.#is
+  }
+
+  get #apart() {
+    this.#heading ??= headingName(this.text)
+    return this.#heading
+  }
+}
