@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { type StepPlan, stepsOf } from '../../src/day/method/stage-steps.js'
-import { usualLeeway } from '../../src/day/plan/open-day.js'
+import { usualLeeway } from '../../src/dough/document/day.js'
 import type { Stage, Step } from '../../src/dough/document/formula.js'
 import {
   addStep,

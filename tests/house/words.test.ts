@@ -2,11 +2,14 @@ import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { test } from 'node:test'
+import { methodCautionSentences } from '../../src/day/method/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
 import { guessSentences } from '../../src/dough/amounts/guess-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
+import { daySentences } from '../../src/dough/document/day-words.js'
 import { documentSentences } from '../../src/dough/document/words.js'
+import { dayEditSentences } from '../../src/dough/edits/day-words.js'
 import { rebaseSentences } from '../../src/dough/edits/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
@@ -29,6 +32,8 @@ const allSentences: Readonly<Record<string, object>> = {
   cellSentences,
   csvSentences,
   dataSentences,
+  dayEditSentences,
+  daySentences,
   documentSentences,
   editSentences,
   expressionSentences,
@@ -36,6 +41,7 @@ const allSentences: Readonly<Record<string, object>> = {
   guessSentences,
   householdSentences,
   lineSentences,
+  methodCautionSentences,
   outlineSentences,
   rebaseSentences,
   recipeSentences,
