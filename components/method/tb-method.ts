@@ -116,7 +116,8 @@ export class TbMethod extends FetchedElement {
       ...(step.text.trim() === '' ? [methodWords.noTime] : read.notRead.map(methodWords.notRead)),
       ...missing.map(name => methodWords.noLine(name, stage.name)),
     ]
-    return html`${understood(read, length)}${wrong.map(words => html` <span class="wrong">${words}</span>`)}`
+    const said = understood(read, length)
+    return html`${said === step.text ? nothing : said}${wrong.map(words => html` <span class="wrong">${words}</span>`)}`
   }
 
   #actions(stage: Stage, step: Step, at: number, count: number) {
