@@ -124,16 +124,8 @@ export const methodStyles = css`
     font-size: var(--size-small);
     color: var(--ink-soft);
   }
-  .note:placeholder-shown:not(:focus) {
-    opacity: 0;
-  }
-  .step:is(:hover, :focus-within) .note {
-    opacity: 1;
-  }
-  @media (hover: none) {
-    .note:placeholder-shown {
-      opacity: 1;
-    }
+  .step:not(:focus-within) .note:placeholder-shown {
+    display: none; /* there for who is in the step */
   }
   @media ${narrow} {
     .step {
