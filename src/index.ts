@@ -6,6 +6,7 @@ export type { ToWeigh } from './day/plan/weigh-list.js'
 export { dilutionFor, growthRate, ripeningHours } from './day/temperature/growth.js'
 export { type HeatPart, iceFor, waterByFactors, waterTemperature } from './day/temperature/water.js'
 export type { Batch, KeepBack, Pieces, Scale } from './dough/document/batch.js'
+export type { Day, DayBread, DayHold, DayMix, Oven } from './dough/document/day.js'
 export type {
   CountsAs,
   Formula,
@@ -16,6 +17,7 @@ export type {
   Place,
   Problem,
   Stage,
+  Step,
 } from './dough/document/formula.js'
 export { type Ingredient, type Larder, larderOf } from './dough/document/larder.js'
 export type { AmountColumn, ReadingName } from './dough/document/reading-names.js'

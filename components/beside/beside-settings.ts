@@ -69,7 +69,7 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
   if (isFlourSet(sheet, final))
     put('flour weight', settingWords.flourWeight, grams(formula.flourWeight), unsaidWords.flourWeight)
   for (const stage of formula.stages) {
-    const { name, keepBack, loss: part, ferments } = stage
+    const { name, keepBack, loss: part, ferments, method } = stage
     const of = stage === final ? 'final' : `stage ${nameKey(name)}`
     if (keepBack)
       put(
@@ -78,6 +78,13 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
         keepBack === 'seed' ? saidWords.asItsSeed : grams(keepBack),
       )
     if (part) put(`loss ${of}`, settingWords.lost(name), per100(part))
+    if (method?.length)
+      put(
+        `method ${of}`,
+        settingWords.method(name),
+        method.map(saidWords.step).join('\n'),
+        unsaidWords.method,
+      )
     if (ferments !== undefined)
       put(
         `ferments ${of}`,

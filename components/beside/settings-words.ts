@@ -1,9 +1,12 @@
+import type { Step } from '../../src/dough/document/formula.js'
+
 /** What a formula says besides its lines is called so; shared with the kept states. */
 export const settingWords = {
   make: 'how much to make',
   flourWeight: 'what 100 % flour weighs',
   keptBack: (stage: string): string => `what is kept back of ${stage}`,
   lost: (stage: string): string => `what is lost of ${stage}`,
+  method: (stage: string): string => `the method of ${stage}`,
   ferments: (stage: string): string => `whether ${stage} ferments`,
   hold: (held: string): string => `the hold of ${held}`,
   jotting: (name: string): string => `the jotting ${name}`,
@@ -17,6 +20,9 @@ export const settingWords = {
 export const saidWords = {
   lost: (part: string): string => `${part} lost`,
   lostInBaking: (part: string): string => `${part} lost in baking`,
+  /** `Bulk (wait) 3.5–4.5 h, at 24 °C: grown by half` */
+  step: ({ does, kind, text, note }: Step): string =>
+    [does, `(${kind})`, `${text}${note && `: ${note}`}`].filter(Boolean).join(' '),
   asItsSeed: 'as much as its seed',
   yes: 'yes',
   no: 'no',
@@ -28,6 +34,7 @@ export const saidWords = {
 export const unsaidWords = {
   nothing: 'nothing',
   flourWeight: 'what its lines say',
+  method: 'none',
   ferments: 'as its lines say',
   hold: 'not held',
   jotting: 'none',

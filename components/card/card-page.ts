@@ -1,4 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { methodCautions } from '../../src/day/method/cautions.js'
+import { stepName } from '../../src/day/method/words.js'
 import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
 import { type Household, type HouseholdOptions, householdOf } from '../../src/dough/about/household.js'
 import {
@@ -109,7 +111,20 @@ function stage(shown: CardShown, of: Stage, household: Household | undefined): T
         ${lines.map(l => line(shown, l, household))}
       </tbody>
     </table>
+    ${method(shown, of)}
   </section>`
+}
+
+/** A stage's steps, one after the other. */
+function method({ notes }: CardShown, { method = [] }: Stage): TemplateResult | typeof nothing {
+  if (method.length === 0) return nothing
+  return html`<ol class="method" aria-label=${pageWords.method}>
+    ${method.map(step => {
+      const text = step.text.trim()
+      const note = notes ? step.note.trim() : ''
+      return html`<li><b>${stepName(step)}</b>${text ? ` ${text}` : nothing}${note ? html` <small>${note}</small>` : nothing}</li> `
+    })}
+  </ol>`
 }
 
 /** What the public list names, each with the ingredients it is in, and what is not known. */
@@ -121,10 +136,14 @@ function allergens({ sheet, list }: CardShown): TemplateResult {
 }
 
 function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
-  const all = cautionsOf(sheet)
-  if (all.length === 0) return nothing
+  const usual = cautionsOf(sheet)
+  if (usual.length === 0) return nothing
+  const all = [
+    ...usual.map(({ code, message }) => ({ about: cautionWords[code], message })),
+    ...methodCautions(sheet),
+  ]
   return html`<section aria-label=${pageWords.cautions}>
-    <p>${all.map(({ code, message }) => html`<b>${cautionWords[code]}:</b> ${message} `)}${localCodesSentence}</p>
+    <p>${all.map(({ about, message }) => html`<b>${about}:</b> ${message} `)}${localCodesSentence}</p>
   </section>`
 }
 

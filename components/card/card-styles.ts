@@ -73,6 +73,31 @@ export const cardStyles = css`
     --figure: 1.7;
     --apart: 0.45em;
   }
+  /* The smallest type with less air, before a second page comes: the figures stay for arm's length. */
+  .paper.tight {
+    --figure: 1.65;
+    --apart: 0.3em;
+    & h1 {
+      font-size: 2em;
+    }
+    & h2 {
+      font-size: 1.1em;
+    }
+    & tbody :is(td, th) {
+      padding: 0.015em 0;
+    }
+    & .method {
+      margin: 0;
+      font-size: 0.88em;
+    }
+    & dd {
+      font-size: 1.6em;
+    }
+    & .prose {
+      font-size: 0.95em;
+      line-height: 1.2;
+    }
+  }
   .paper.fitted {
     position: absolute;
     visibility: hidden;
@@ -197,6 +222,28 @@ export const cardStyles = css`
     text-align: right;
     white-space: nowrap;
     font-variant-numeric: tabular-nums;
+  }
+  .method {
+    margin: 0.15em 0 0;
+    padding: 0;
+    font-size: 0.92em;
+    line-height: 1.2;
+    overflow-wrap: anywhere;
+  }
+  .method li {
+    display: inline;
+  }
+  .method li + li::before {
+    content: '→ ';
+  }
+  .method small {
+    font-size: 0.88em;
+  }
+  .method small::before {
+    content: '(';
+  }
+  .method small::after {
+    content: ')';
   }
   .leads {
     display: grid;

@@ -131,10 +131,14 @@ export class TbCard extends BaseElement {
     const least = footSizes.at(-1)!
     paper.classList.add('fitted')
     let type = 0
+    paper.classList.remove('tight')
     while (type < smallest && pagesWith(type, least) > 1) type++
+    paper.classList.toggle('tight', pagesWith(type, least) > 1)
     this.pages = pagesWith(type, least)
-    if (this.pages > 1) this.pages = pagesWith(1, 10)
-    else footSizes.some(foot => pagesWith(type, foot) === 1)
+    if (this.pages > 1) {
+      paper.classList.remove('tight')
+      this.pages = pagesWith(1, 10)
+    } else footSizes.some(foot => pagesWith(type, foot) === 1)
     paper.classList.remove('fitted')
   }
 

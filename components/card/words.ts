@@ -25,6 +25,7 @@ export const pageWords = {
   about: 'About',
   percent: 'Percent',
   weighIt: 'weigh it',
+  method: 'Method',
   readings: 'Readings',
   allergens: 'Allergens',
   cautions: 'Cautions',

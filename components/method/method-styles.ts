@@ -36,7 +36,7 @@ export const methodStyles = css`
     display: grid;
     grid-template:
       'number does kind text menu' auto
-      '. read read note .' auto / 1.6em minmax(96px, 26%) auto minmax(0, 1fr) var(--target);
+      '. read read note .' auto / 1.6em minmax(96px, 32%) 6.6rem minmax(0, 1fr) var(--target);
     align-items: center;
     padding: 2px 0;
     border-bottom: 1px solid var(--rule);
@@ -83,6 +83,7 @@ export const methodStyles = css`
   }
   .kind {
     grid-area: kind;
+    width: 100%;
     color: var(--ink-soft);
     font-size: var(--size-small);
     background: none;
@@ -123,16 +124,8 @@ export const methodStyles = css`
     font-size: var(--size-small);
     color: var(--ink-soft);
   }
-  .note:placeholder-shown:not(:focus) {
-    opacity: 0;
-  }
-  .step:is(:hover, :focus-within) .note {
-    opacity: 1;
-  }
-  @media (hover: none) {
-    .note:placeholder-shown {
-      opacity: 1;
-    }
+  .step:not(:focus-within) .note:placeholder-shown {
+    display: none; /* there for who is in the step */
   }
   @media ${narrow} {
     .step {
@@ -140,7 +133,7 @@ export const methodStyles = css`
         'number does kind menu' auto
         '. text text text' auto
         '. read read read' auto
-        '. note note note' auto / 1.6em minmax(0, 1fr) auto var(--target);
+        '. note note note' auto / 1.6em minmax(0, 1fr) 6.6rem var(--target);
     }
     .new .text {
       grid-column: 2 / -1;

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { type StepPlan, stepsOf } from '../../src/day/method/stage-steps.js'
-import { usualLeeway } from '../../src/day/plan/open-day.js'
+import { usualLeeway } from '../../src/dough/document/day.js'
 import type { Stage, Step } from '../../src/dough/document/formula.js'
 import {
   addStep,
@@ -116,7 +116,8 @@ export class TbMethod extends FetchedElement {
       ...(step.text.trim() === '' ? [methodWords.noTime] : read.notRead.map(methodWords.notRead)),
       ...missing.map(name => methodWords.noLine(name, stage.name)),
     ]
-    return html`${understood(read, length)}${wrong.map(words => html` <span class="wrong">${words}</span>`)}`
+    const said = understood(read, length)
+    return html`${said === step.text ? nothing : said}${wrong.map(words => html` <span class="wrong">${words}</span>`)}`
   }
 
   #actions(stage: Stage, step: Step, at: number, count: number) {

@@ -13,6 +13,23 @@ import { cautionsWords } from './cautions-words.js'
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
 export class TbCautions extends LateElement {
+  #method: typeof import('../../src/day/method/cautions.js') | undefined
+
+  /** What cautions of a method are made with, fetched when a formula first has one. */
+  #methodCautions() {
+    const { sheet } = this
+    if (!sheet?.formula.stages.some(({ method }) => method?.length)) return []
+    if (this.#method) return this.#method.methodCautions(sheet)
+    void import('../../src/day/method/cautions.js').then(
+      module => {
+        this.#method = module
+        this.requestUpdate()
+      },
+      () => {}, // not to be had without the network: the usual cautions stand
+    )
+    return []
+  }
+
   #again = (): void => this.requestUpdate()
 
   override connectedCallback(): void {
@@ -30,7 +47,10 @@ export class TbCautions extends LateElement {
     if (!sheet) return nothing
     const list = ownList(this.numbers.language)
     const all = allergensOf(sheet)
-    const cautions = cautionsOf(sheet)
+    const cautions = [
+      ...cautionsOf(sheet).map(({ code, message }) => ({ about: cautionWords[code], message })),
+      ...this.#methodCautions(),
+    ]
     return html`<section aria-labelledby="allergens">
         <div class="head">
           <h2 id="allergens">${cautionsWords.allergens}</h2>
@@ -54,8 +74,8 @@ export class TbCautions extends LateElement {
               <h2 id="cautions">${cautionsWords.cautions}</h2>
               <dl>
                 ${cautions.map(
-                  ({ code, message }) => html`<div>
-                    <dt>${cautionWords[code]}</dt>
+                  ({ about, message }) => html`<div>
+                    <dt>${about}</dt>
                     <dd>${message}</dd>
                   </div>`,
                 )}

@@ -1,6 +1,6 @@
 import { newId } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
-import { optionsOf, type Workbook } from '../dough/document/workbook.js'
+import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../dough/document/workbook.js'
 import { fromAnotherTab } from './words.js'
 
 interface Named {
@@ -19,14 +19,19 @@ export interface Merged {
  * (`base` → `theirs`), and loses nothing:
  * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
  * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
- * larder's ingredients. Theirs decides the workbook's name, its scale, its fields of later versions and the order where both
+ * larder's ingredients and the days. Theirs decides the workbook's name, its scale, its leeway, its fields of later versions and the order where both
  * changed them.
  */
 export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
   const copies: string[] = []
-  const decides = (name: 'name' | 'scale' | 'later') => (sameData(theirs[name], base[name]) ? mine : theirs)
-  const workbook: Workbook = {
-    ...optionsOf({ scale: decides('scale').scale, later: decides('later').later }),
+  const decides = (name: 'name' | keyof WorkbookOptions) =>
+    sameData(theirs[name], base[name]) ? mine : theirs
+  const shelf: Workbook = {
+    ...optionsOf({
+      scale: decides('scale').scale,
+      leeway: decides('leeway').leeway,
+      later: decides('later').later,
+    }),
     name: decides('name').name,
     formulas: mergeLists(
       base.formulas,
@@ -38,11 +43,15 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
     // In a larder the later of two with one other name wins: that stays theirs.
     larder: mergeLists(base.larder, mine.larder, theirs.larder, (there, copy) => [copy, there], copies),
   }
+  const [baseDays, myDays, theirDays] = [base, mine, theirs].map(({ days = [] }) => days)
+  const days = mergeLists(baseDays!, myDays!, theirDays!, (there, copy) => [there, copy], copies)
+  const workbook = withDays(shelf, days)
   const asTheirs =
     workbook.name === theirs.name &&
     sameData(optionsOf(workbook), optionsOf(theirs)) &&
     sameItems(workbook.formulas, theirs.formulas) &&
-    sameItems(workbook.larder, theirs.larder)
+    sameItems(workbook.larder, theirs.larder) &&
+    sameItems(days, theirDays!)
   return { workbook: asTheirs ? theirs : workbook, copies }
 }
 

@@ -1,17 +1,25 @@
-import type { Scale } from '../dough/document/batch.js'
-import { scaleProblem } from '../dough/document/checks.js'
-import { type Formula, newId, type Problem, usualFlourWeight } from '../dough/document/formula.js'
-import type { Ingredient } from '../dough/document/larder.js'
+import { newId, type Problem } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
-import { emptyWorkbook, optionsOf, type Workbook } from '../dough/document/workbook.js'
+import { emptyWorkbook, optionsOf, type Workbook, withDays } from '../dough/document/workbook.js'
 import type { PartChanges } from './parts.js'
+import {
+  hasTexts,
+  isDay,
+  isFields,
+  isIngredient,
+  lostSome,
+  nameIn,
+  optionsIn,
+  readFormula,
+} from './read-part.js'
 import { type StorageDiagnostic, storageProblem } from './words.js'
 
-/** The key of the part that holds everything but the formulas, and the formulas' order. */
+/** The key of the part that holds everything but the formulas and the days, and their order. */
 export const headKey = 'workbook'
 /** The key of the edits a page left behind when it went away. */
 export const unsavedKey = (page: string): string => `unsaved ${page}`
 const formulaKey = (id: string): string => `formula ${id}`
+const dayKey = (id: string): string => `day ${id}`
 const formatName = 'tarebook workbook'
 const formatVersion = 1
 
@@ -25,7 +33,9 @@ interface Head {
   readonly name: string
   readonly shelf: readonly string[] // ids of formulas, in their order
   readonly larder: readonly unknown[]
+  readonly days?: unknown // ids of days, in their order; left out: none
   readonly scale?: unknown // left out: the usual one
+  readonly leeway?: unknown // likewise
   readonly later?: unknown // the workbook's
 }
 
@@ -35,6 +45,7 @@ export interface Stored {
   readonly head: Head | undefined // undefined when nothing is stored, or nothing that can be read
   readonly damagedHead?: unknown
   readonly damagedFormulas: readonly string[] // ids; what is stored of them is left alone
+  readonly damagedDays: readonly string[] // likewise
   readonly damagedIngredients: readonly unknown[] // written back as they were
   readonly unsaved: ReadonlyMap<string, unknown> // by key: edits that pages left behind
   readonly newer: boolean // written by a version of Tarebook that this one must not write over
@@ -45,19 +56,12 @@ export const nothingStored: Stored = {
   workbook: emptyWorkbook,
   head: undefined,
   damagedFormulas: [],
+  damagedDays: [],
   damagedIngredients: [],
   unsaved: new Map(),
   newer: false,
   problems: [],
 }
-
-type Fields = Readonly<Record<string, unknown>>
-
-export const isFields = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-
-export const hasTexts = (value: unknown, ...names: readonly string[]): value is Fields =>
-  isFields(value) && names.every(name => typeof value[name] === 'string')
 
 const isHead = (part: unknown): part is Head =>
   hasTexts(part, 'mark', 'savedAt', 'name') &&
@@ -73,84 +77,35 @@ const isNewer = (part: unknown): boolean =>
   typeof part.version === 'number' &&
   part.version > formatVersion
 
-const isLine = (value: unknown): boolean => hasTexts(value, 'id', 'ingredient', 'amount')
-
-const isStage = (value: unknown): boolean =>
-  hasTexts(value, 'id', 'name') && Array.isArray(value.lines) && value.lines.every(isLine)
-
-/** What a formula has when its record, of an earlier version, does not say. */
-const usualFormula = { note: '', flourWeight: usualFlourWeight, meanings: [], keptSettings: [] }
-
-/** A jotting as it was stored; undefined when it is not one. */
-const readJotting = (value: unknown): unknown => (hasTexts(value, 'id', 'name', 'text') ? value : undefined)
-
-function readState(value: unknown): unknown {
-  if (!hasTexts(value, 'id', 'name', 'keptAt') || !hasTexts(value.formula, 'id')) return undefined
-  const formula = readFormula(value.formula, String(value.formula.id))
-  return formula && { ...value, formula }
+/** How things are found that are kept in a record each. */
+interface Records<T> {
+  readonly key: (id: string) => string
+  readonly order: unknown // ids, as the head has them
+  readonly known: readonly T[] // where one of these is equal, it is the object
+  readonly read: (part: unknown, id: string) => T | undefined
+  readonly missing: () => void
+  readonly damaged: (id: string, part: unknown) => void
 }
 
-/**
- * What a formula can do without, so that one jotting or kept state that cannot be read does not take the
- * formula with it. Those are kept in `unread`, a field that nothing else looks at, and written back with it.
- */
-function readAsides(part: Fields): Fields {
-  const known = isFields(part.unread) ? part.unread : {}
-  const asides: Record<string, unknown> = {}
-  const unread: Record<string, unknown> = { ...known }
-  for (const [name, readOne] of [
-    ['jottings', readJotting],
-    ['states', readState],
-  ] as const) {
-    if (part[name] === undefined) continue
-    const list: readonly unknown[] = Array.isArray(part[name]) ? part[name] : [part[name]]
-    const damaged = list.filter(item => readOne(item) === undefined)
-    asides[name] = list.map(readOne).filter(item => item !== undefined)
-    const before = known[name]
-    if (damaged.length) unread[name] = [...(Array.isArray(before) ? before : []), ...damaged]
-  }
-  return Object.keys(unread).length ? { ...asides, unread } : asides
+/** The things in their records: those that the head names in its order, then those that it does not. */
+function recordsIn<T extends { readonly id: string }>(
+  parts: ReadonlyMap<string, unknown>,
+  { key, order, known, read, missing, damaged }: Records<T>,
+): T[] {
+  const stored = [...parts.keys()].filter(at => at.startsWith(key(''))).map(at => at.slice(key('').length))
+  const named = (Array.isArray(order) ? order : []).filter(id => typeof id === 'string')
+  const before = new Map(known.map(item => [item.id, item]))
+  return [...new Set([...named, ...stored])].flatMap(id => {
+    if (!parts.has(key(id))) {
+      missing()
+      return []
+    }
+    const item = read(parts.get(key(id)), id)
+    if (item) return [sameData(before.get(id), item) ? before.get(id)! : item]
+    damaged(id, parts.get(key(id)))
+    return []
+  })
 }
-
-/** Whether something of a formula in its record could not be read this time. */
-const lostSome = (formula: Formula, part: unknown): boolean =>
-  'unread' in formula && !(isFields(part) && sameData(formula.unread, part.unread))
-
-/** The formula a record holds; undefined when it is not one. */
-export function readFormula(part: unknown, id: string): Formula | undefined {
-  if (!hasTexts(part, 'id', 'name') || part.id !== id) return undefined
-  const formula = { ...usualFormula, ...part, ...readAsides(part) } as unknown as Formula
-  const whole =
-    Array.isArray(formula.stages) &&
-    formula.stages.length > 0 &&
-    formula.stages.every(isStage) &&
-    Array.isArray(formula.meanings) &&
-    Array.isArray(formula.keptSettings) &&
-    (formula.holds === undefined || Array.isArray(formula.holds)) &&
-    Number.isFinite(formula.flourWeight)
-  return whole ? formula : undefined
-}
-
-export const isIngredient = (part: unknown): part is Ingredient =>
-  hasTexts(part, 'id', 'name', 'kind', 'note') &&
-  Array.isArray(part.otherNames) &&
-  hasTexts(part.countsAs, 'kind') &&
-  (part.allergens === undefined || isFields(part.allergens))
-
-const isScale = (part: unknown): part is Scale =>
-  isFields(part) &&
-  ['step', 'fineStep', 'fineBelow'].every(name => typeof part[name] === 'number') &&
-  scaleProblem(part as unknown as Scale) === undefined
-
-/** What a workbook may have in a stored part, where it can be read; a scale that cannot is the usual one. */
-export const optionsIn = ({
-  scale,
-  later,
-}: {
-  readonly scale?: unknown
-  readonly later?: unknown
-} = {}): ReturnType<typeof optionsOf> =>
-  optionsOf({ scale: isScale(scale) ? scale : undefined, later: isFields(later) ? later : undefined })
 
 /**
  * The workbook in the stored parts. What cannot be read is a problem and stays stored as it is; the rest
@@ -165,24 +120,34 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
 
   if (part !== undefined && !head && !isNewer(part)) tell({ code: 'shelfUnreadable' })
 
-  const stored = [...parts.keys()]
-    .filter(key => key.startsWith(formulaKey('')))
-    .map(key => key.slice(formulaKey('').length))
-  const shelf = (head?.shelf ?? []).filter(id => typeof id === 'string')
-  const knownFormulas = new Map(known.workbook.formulas.map(formula => [formula.id, formula]))
   const damagedFormulas: string[] = []
-  const formulas = [...new Set([...shelf, ...stored])].flatMap(id => {
-    if (!parts.has(formulaKey(id))) {
-      tell({ code: 'formulaMissing' })
-      return []
-    }
-    const formula = readFormula(parts.get(formulaKey(id)), id)
-    if (formula && lostSome(formula, parts.get(formulaKey(id))))
-      tell({ code: 'asidesUnreadable', name: formula.name }, { formula: id })
-    if (formula) return [sameData(knownFormulas.get(id), formula) ? knownFormulas.get(id)! : formula]
-    damagedFormulas.push(id)
-    tell({ code: 'formulaUnreadable', ...nameIn(parts.get(formulaKey(id))) }, { formula: id })
-    return []
+  const formulas = recordsIn(parts, {
+    key: formulaKey,
+    order: head?.shelf,
+    known: known.workbook.formulas,
+    read: (stored, id) => {
+      const formula = readFormula(stored, id)
+      if (formula && lostSome(formula, stored))
+        tell({ code: 'asidesUnreadable', name: formula.name }, { formula: id })
+      return formula
+    },
+    missing: () => tell({ code: 'formulaMissing' }),
+    damaged: (id, stored) => {
+      damagedFormulas.push(id)
+      tell({ code: 'formulaUnreadable', ...nameIn(stored) }, { formula: id })
+    },
+  })
+  const damagedDays: string[] = []
+  const days = recordsIn(parts, {
+    key: dayKey,
+    order: head?.days,
+    known: known.workbook.days ?? [],
+    read: (stored, id) => (isDay(stored) && stored.id === id ? stored : undefined),
+    missing: () => tell({ code: 'dayMissing' }),
+    damaged: (id, stored) => {
+      damagedDays.push(id)
+      tell({ code: 'dayUnreadable', ...nameIn(stored) })
+    },
   })
 
   const larder = (head?.larder ?? []).filter(isIngredient)
@@ -190,24 +155,25 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
   if (damagedIngredients.length > 0) tell({ code: 'ingredientsUnreadable' })
 
   return {
-    workbook: {
-      name: head?.name ?? '',
-      formulas,
-      larder: sameData(known.workbook.larder, larder) ? known.workbook.larder : larder,
-      ...optionsIn(head),
-    },
+    workbook: withDays(
+      {
+        name: head?.name ?? '',
+        formulas,
+        larder: sameData(known.workbook.larder, larder) ? known.workbook.larder : larder,
+        ...optionsIn(head),
+      },
+      days,
+    ),
     head,
     ...(part !== undefined && !head ? { damagedHead: part } : {}),
     damagedFormulas,
+    damagedDays,
     damagedIngredients,
     unsaved: new Map([...parts].filter(([key]) => key.startsWith(unsavedKey('')))),
     newer: isNewer(part),
     problems,
   }
 }
-
-const nameIn = (part: unknown): { readonly name?: string } =>
-  hasTexts(part, 'name') ? { name: String(part.name) } : {}
 
 /** Thrown when what is stored is not what the save set out from. */
 export class ChangedElsewhere extends Error {}
@@ -233,9 +199,8 @@ export function changesTo(
   const origin = known ?? (head === undefined ? nothingStored : undefined)
   if (!origin) throw new ChangedElsewhere()
 
-  const before = new Map(origin.workbook.formulas.map(formula => [formula.id, formula]))
-  const after = new Map(workbook.formulas.map(formula => [formula.id, formula]))
-  const { scale: _scale, later: _later, ...others } = origin.head ?? {}
+  const { scale: _scale, leeway: _leeway, later: _later, days: _days, ...others } = origin.head ?? {}
+  const days = [...(workbook.days ?? []).map(({ id }) => id), ...origin.damagedDays]
   const nextHead: Head = {
     ...others,
     format: formatName,
@@ -244,15 +209,32 @@ export function changesTo(
     mark: newId(),
     savedAt: new Date().toISOString(),
     name: workbook.name,
-    shelf: [...after.keys(), ...origin.damagedFormulas],
+    shelf: [...workbook.formulas.map(({ id }) => id), ...origin.damagedFormulas],
     larder: [...workbook.larder, ...origin.damagedIngredients],
+    ...(days.length > 0 && { days }),
     ...optionsOf(workbook),
   }
   const puts = new Map<string, unknown>([[headKey, nextHead]])
   if (origin.damagedHead !== undefined) puts.set(`damaged ${nextHead.mark}`, origin.damagedHead)
-  for (const [id, formula] of after) if (before.get(id) !== formula) puts.set(formulaKey(id), formula)
-  const removes = [...[...before.keys()].filter(id => !after.has(id)).map(formulaKey), ...takenIn]
+  const removes = [
+    ...putRecords(puts, formulaKey, origin.workbook.formulas, workbook.formulas),
+    ...putRecords(puts, dayKey, origin.workbook.days, workbook.days),
+    ...takenIn,
+  ]
 
   const { damagedHead: _putAside, ...rest } = origin
   return { puts, removes, stored: { ...rest, workbook, head: nextHead } }
+}
+
+/** Puts the records of things that are other objects than before; the keys of those that are gone. */
+function putRecords<T extends { readonly id: string }>(
+  puts: Map<string, unknown>,
+  key: (id: string) => string,
+  before: readonly T[] = [],
+  after: readonly T[] = [],
+): string[] {
+  const same = new Set(before)
+  for (const item of after) if (!same.has(item)) puts.set(key(item.id), item)
+  const there = new Set(after.map(({ id }) => id))
+  return before.filter(({ id }) => !there.has(id)).map(({ id }) => key(id))
 }

@@ -1,18 +1,21 @@
+import type { Day } from '../dough/document/day.js'
 import type { Formula } from '../dough/document/formula.js'
 import type { Ingredient } from '../dough/document/larder.js'
-import { optionsOf, type Workbook } from '../dough/document/workbook.js'
+import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../dough/document/workbook.js'
 import { type Merged, merge } from './merge.js'
-import { hasTexts, isFields, isIngredient, optionsIn, readFormula, type Stored } from './record.js'
+import { hasTexts, isDay, isFields, isIngredient, optionsIn, readFormula } from './read-part.js'
+import type { Stored } from './record.js'
 
 const formatName = 'tarebook unsaved edits'
 const formatVersion = 1
 
 /** One side of an edit: all of it but the formulas that are the same on the other side. */
-interface Side extends Pick<Workbook, 'scale' | 'later'> {
+interface Side extends Pick<Workbook, keyof WorkbookOptions> {
   readonly name: string
   readonly larder: readonly Ingredient[]
   readonly shelf: readonly string[] // ids of all formulas, in their order
   readonly formulas: readonly Formula[]
+  readonly days?: readonly Day[] // all of them; left out: none
 }
 
 /**
@@ -38,6 +41,7 @@ const sideOf = (workbook: Workbook, shared: ReadonlySet<Formula>): Side => ({
   name: workbook.name,
   larder: workbook.larder,
   ...optionsOf(workbook),
+  ...(workbook.days && { days: workbook.days }),
   shelf: workbook.formulas.map(formula => formula.id),
   formulas: workbook.formulas.filter(formula => !shared.has(formula)),
 })
@@ -48,6 +52,7 @@ const isSide = (value: unknown): value is Side =>
   value.larder.every(isIngredient) &&
   Array.isArray(value.shelf) &&
   value.shelf.every(id => typeof id === 'string') &&
+  (value.days === undefined || (Array.isArray(value.days) && value.days.every(isDay))) &&
   Array.isArray(value.formulas) &&
   value.formulas.every(formula => hasTexts(formula, 'id') && readFormula(formula, String(formula.id)))
 
@@ -67,10 +72,11 @@ export function takeIn(edits: unknown, stored: Stored, now: Workbook): Merged | 
 /** A side as a workbook: what the edit did not touch is as it is now. */
 function filled(side: Side, now: Workbook): Workbook {
   const formulas = new Map([...now.formulas, ...side.formulas].map(formula => [formula.id, formula]))
-  return {
+  const workbook = {
     name: side.name,
     larder: side.larder,
     ...optionsIn(side),
     formulas: side.shelf.flatMap(id => formulas.get(id) ?? []),
   }
+  return withDays(workbook, side.days ?? [])
 }

@@ -6,8 +6,8 @@ export type StorageDiagnostic =
   | { readonly code: 'storageRefused' | 'storageFull' | 'storedByNewerVersion' }
   | { readonly code: 'editedInAnotherTab' | 'takenOverUnsaved' }
   // What of what is stored could not be read.
-  | { readonly code: 'shelfUnreadable' | 'formulaMissing' | 'ingredientsUnreadable' }
-  | { readonly code: 'formulaUnreadable'; readonly name?: string }
+  | { readonly code: 'shelfUnreadable' | 'formulaMissing' | 'dayMissing' | 'ingredientsUnreadable' }
+  | { readonly code: 'formulaUnreadable' | 'dayUnreadable'; readonly name?: string }
   | { readonly code: 'asidesUnreadable'; readonly name: string }
   // What another tab changed meanwhile.
   | { readonly code: 'keptAsCopy'; readonly copy: string }
@@ -28,6 +28,9 @@ export const storageSentences: Sentences<StorageDiagnostic> = {
   ingredientsUnreadable: 'Some ingredients of the larder could not be read. They are kept.',
   formulaUnreadable: ({ name }) =>
     `${name === undefined ? 'A formula' : `The formula “${name}”`} could not be read. What is stored of it is kept.`,
+  dayMissing: 'A day is missing from the browser’s storage. A copy you downloaded can be opened.',
+  dayUnreadable: ({ name }) =>
+    `${name === undefined ? 'A day' : `The day “${name}”`} could not be read. What is stored of it is kept.`,
   asidesUnreadable: ({ name }) =>
     `A jotting or a kept state of ${name} could not be read. It stays stored with the formula.`,
   keptAsCopy: ({ copy }) => `What you had changed here is kept as “${copy}”.`,

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readLocal } from '../../src/day/plan/clock.js'
 import { openDay } from '../../src/day/plan/open-day.js'
+import { remarkSentence } from '../../src/day/plan/words.js'
 import { near } from './near.js'
 import { bread, momentOf, saturday } from './notation.js'
 
@@ -219,4 +220,19 @@ test('over the night on which clocks go back the plan is an hour longer by the c
   const sheet = openDay(day, [formula])
   // 1,725 min before 9:00 winter time; the clock shows an hour more at the levain
   assert.equal(sheet.moments[0]!.local, '2026-10-24T05:15')
+})
+
+test('a bread whose formula is gone is left out and said, and the others are planned as without it', () => {
+  const [formula, gone] = [millWheat(), millWheat()]
+  const day = saturday([
+    [gone, 4],
+    [formula, 6],
+  ])
+  const sheet = openDay(day, [formula])
+  const [first] = sheet.remarks
+  assert.deepEqual(first, { code: 'formula gone', breads: ['b1'] })
+  assert.match(remarkSentence(first!), /^A formula of this day is no longer on the shelf, .* off the day\.$/)
+  const alone = openDay({ ...day, breads: [day.breads[1]!] }, [formula])
+  assert.deepEqual(sheet.moments, alone.moments)
+  assert.deepEqual(sheet.remarks.slice(1), alone.remarks)
 })

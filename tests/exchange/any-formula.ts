@@ -1,5 +1,12 @@
 import type { Batch } from '../../src/dough/document/batch.js'
-import { type Formula, type Hold, type Line, newId, type Stage } from '../../src/dough/document/formula.js'
+import {
+  type Formula,
+  type Hold,
+  type Line,
+  newId,
+  type Stage,
+  type Step,
+} from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { tidy } from '../../src/dough/document/words.js'
 import type { randomOf } from '../random.js'
@@ -68,6 +75,17 @@ export const anyNames = [
   'line\u2028sep',
   'no\u00a0break',
   'x'.repeat(120),
+  'Method',
+]
+
+/** Texts of steps of every kind. */
+export const anySteps = [
+  '30 min',
+  '=1 h',
+  '3,5–4,5 h; at 25 °C',
+  '4 × 5 min every 30 min',
+  '10 min, adds Salt',
+  '',
 ]
 
 export const anyAmounts = [
@@ -121,6 +139,13 @@ export function anyFormula(random: Random): Formula {
     note: pick(['', note()]),
     ...(below(5) ? {} : { base: true as const }),
   })
+  const step = (): Step => ({
+    id: newId(),
+    does: pick([name(), '']),
+    kind: pick(['hands', 'wait', 'bake'] as const),
+    text: pick([...anySteps, name()]),
+    note: pick(['', note()]),
+  })
   const stages = some(
     1 + below(3),
     (): Stage => ({
@@ -130,6 +155,7 @@ export function anyFormula(random: Random): Formula {
       ...maybe(() => ({ ferments: below(2) === 0 })),
       ...maybe(() => ({ keepBack: pick<number | 'seed'>(['seed', 0, weight()]) })),
       ...maybe(() => ({ loss: part() })),
+      ...maybe(() => ({ method: some(1 + below(4), step) })),
     }),
   )
   const readings = new Set<string>()

@@ -1,10 +1,16 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import type { Formula } from '../../src/dough/document/formula.js'
+import { openFormula } from '../../src/dough/formula-sheet.js'
 import { readFormulaData } from '../../src/exchange/data/formula-data.js'
+import { formulaFromLink, linkOf } from '../../src/exchange/data/link.js'
 import { readFormulas, writeFormulas } from '../../src/exchange/index.js'
+import { writeHtml } from '../../src/exchange/text/html-table.js'
+import { writeMarkdown } from '../../src/exchange/text/markdown.js'
+import { writePlainText } from '../../src/exchange/text/plain-text.js'
+import { readPlainText } from '../../src/exchange/text/read-plain-text.js'
 import { randomOf } from '../random.js'
-import { anyNames } from './any-formula.js'
+import { anyNames, anySteps } from './any-formula.js'
 import { text, told } from './notation.js'
 
 const file = text`
@@ -48,6 +54,49 @@ test('written, read and written again a method is the same, byte for byte', () =
   assert.equal(writeFormulas(again.formulas), written)
 })
 
+test('plain text shows a method beneath the lines of its stage, and it is read again', () => {
+  const [formula] = readFormulas(file).formulas
+  const written = writePlainText(openFormula(formula!))
+  const [, shown] = /Levain {8}[^\n]*\n(Method {2}[\s\S]*?)\n\nReadings/.exec(written)!
+  assert.equal(
+    shown,
+    text`
+      Method  Kind   As typed                           Note
+      Mix     hands  "\\u003d10 min"
+      Bulk    wait   3,5–4,5 h, 4 × 5 min every 30 min
+      Mix     hands  5 min, adds Salt
+      Bake    bake   45 min, at 230 °C, 6 at once       mind the steam`,
+  )
+  const { formulas, problems } = readPlainText(written)
+  assert.deepEqual(told(problems), [])
+  assert.deepEqual(methods(formulas[0]!), methods(formula!))
+  const { problems: damaged } = readPlainText(written.replace('Bulk    wait ', 'Bulk    sings'))
+  assert.match(told(damaged).join(), /Line \d+ is no step of a method and was left out: “Bulk {4}sings/)
+})
+
+test('Markdown and HTML number the steps of each stage', () => {
+  const sheet = openFormula(readFormulas(file).formulas[0]!)
+  assert.ok(
+    writeMarkdown(sheet).includes(
+      '\n\n1. Mix: 10 min\n2. Ripen: 8–10 h, at 24 °C (doubled and domed)\n\n## Final dough\n',
+    ),
+  )
+  assert.ok(
+    writeHtml(sheet).includes(
+      '</table><ol><li>Mix: 10 min</li><li>Ripen: 8–10 h, at 24 °C (doubled and domed)</li></ol>',
+    ),
+  )
+})
+
+test('a link carries the method', async () => {
+  const [formula] = readFormulas(file).formulas
+  const link = await linkOf(formula!, 'https://mill.example/')
+  assert.ok(typeof link === 'string')
+  const arrived = await formulaFromLink(new URL(link).hash)
+  assert.ok('formula' in arrived)
+  assert.deepEqual(methods(arrived.formula), methods(formula!))
+})
+
 test('a step that is no hands, wait or bake is told with its row, and nothing else is lost', () => {
   const { formulas, problems } = readFormulas(
     file.replace('21 g,,salt', '22 g,,salt').replace('hands,step', 'sing,step'),
@@ -65,7 +114,7 @@ test('seed 55: methods of any words go through CSV and the workbook file as they
       id: `s${i}`,
       does: pick(anyNames),
       kind: pick(['hands', 'wait', 'bake'] as const),
-      text: pick(['30 min', '=1 h', '3,5–4,5 h; at 25 °C', '', pick(anyNames)]),
+      text: pick([...anySteps, pick(anyNames)]),
       note: pick(['', pick(anyNames)]),
     }))
     const formula: Formula = {

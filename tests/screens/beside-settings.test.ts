@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
 import { alsoDone, settingsBeside } from '../../components/beside/beside-settings.js'
 import { listed } from '../../components/beside/settings-words.js'
-import type { Formula, Stage } from '../../src/dough/document/formula.js'
+import type { Formula, Stage, Step } from '../../src/dough/document/formula.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { millWheat } from './breads.js'
 
@@ -17,6 +17,13 @@ const beside = (left: Partial<Formula>, right: Partial<Formula>) =>
   settingsBeside(openFormula({ ...mill, ...left }), openFormula({ ...mill, ...right }), english)
 
 const water = dough.lines[2]!.id
+const step = (does: string, kind: Step['kind'], text: string, note = ''): Step => ({
+  id: does,
+  does,
+  kind,
+  text,
+  note,
+})
 const jotting = (text: string, name = 'tin', id = 'j') => ({ id, name, text })
 const sixOf = (weight: number) => ({ make: 'pieces' as const, pieces: [{ count: 6, weight }] })
 const inPercent = withDough(dough.lines.map((l, i) => ({ ...l, amount: `${[82, 18, 69, 2, 20][i]}%` })))
@@ -42,6 +49,27 @@ const cases: readonly (readonly [
     ['what is kept back of Levain', 'as much as its seed', '50 g'],
     ['whether Levain ferments', 'no', 'as its lines say'],
     ['what is lost of Levain', 'nothing', '2.5 %'],
+  ],
+  [
+    'the method of each stage',
+    withLevain({ method: [step('Mix', 'hands', '10 min'), step('Ripen', 'wait', '8–10 h', 'domed')] }),
+    withLevain({ method: [step('Mix', 'hands', '10 min'), step('Ripen', 'wait', '8–11 h', 'domed')] }),
+    [
+      'the method of Levain',
+      'Mix (hands) 10 min\nRipen (wait) 8–10 h: domed',
+      'Mix (hands) 10 min\nRipen (wait) 8–11 h: domed',
+    ],
+  ],
+  [
+    'a method that only one has',
+    { stages: [levain, { ...dough, method: [step('Bake', 'bake', '45 min')] }] },
+    {},
+    ['the method of Final dough', 'Bake (bake) 45 min', 'none'],
+  ],
+  [
+    'no method that says the same with other ids',
+    withLevain({ method: [step('Mix', 'hands', '10 min')] }),
+    withLevain({ method: [{ ...step('Mix', 'hands', '10 min'), id: 'other' }] }),
   ],
   [
     'what is held, and which line gives for it',

@@ -2,6 +2,7 @@ import '../../components/bring-in/tb-bring-in'
 import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import type { Formula } from '../../src/dough/document/formula'
 import type { Workbook } from '../../src/dough/document/workbook'
+import { newDay } from '../../src/dough/edits/day-edits'
 import { usualLarder } from '../../src/dough/larder/usual-larder'
 import { writeWorkbookFile } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
@@ -69,6 +70,31 @@ describe('Bringing in a workbook file', () => {
     equal(workbook().name, 'Brackwater Mill')
     opened.around.history.undo()
     equal(shelf().length, 3)
+  })
+
+  it('shows the days of a file, and keeps both of one that differs', async () => {
+    const { here, file } = breads()
+    const day = newDay({ name: 'Saturday oven', date: '2026-12-05', zone: 'UTC' })
+    const days = [{ ...day, note: 'theirs' }, newDay({ name: 'Market', date: '2026-12-12', zone: 'UTC' })]
+    await show({ here: { ...here, days: [day] }, file: { ...file, days } })
+    match(textOf(opened.find('#understood')), /: 3 formulas, 1 ingredient of the larder and 2 days, saved/)
+    match(textOf(opened.find('section', 'Days, to be added')), /1 Market, 2026-12-12/)
+    match(textOf(opened.find('section', 'Days that differ')), /Saturday oven, 2026-12-05 Keep both/)
+    await opened.click('footer .main', 'Add to this workbook')
+    await opened.whenClosed()
+    deepEqual(
+      workbook().days!.map(d => `${d.name} ${d.note}`),
+      ['Saturday oven ', 'Saturday oven (from the file) theirs', 'Market '],
+    )
+  })
+
+  it('says which days are gone when everything is replaced', async () => {
+    const { here, file } = breads()
+    const day = newDay({ name: 'Saturday oven', date: '2026-12-05', zone: 'UTC' })
+    await show({ here: { ...here, days: [day] }, file: { ...file, leeway: 0.2 } })
+    await opened.click('.ways .choice', 'Replace everything here')
+    match(textOf(opened.find('.grave', 'Gone from here')), /Saturday oven, 2026-12-05/)
+    ok(opened.find('p', 'How far waits may move is taken from the file.'))
   })
 
   for (const [words, mine] of [

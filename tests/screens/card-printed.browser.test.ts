@@ -90,6 +90,21 @@ describe('The printed card', () => {
     equal(final!.querySelectorAll('td.grams').length, 5)
   })
 
+  it('shows the method of each stage beneath its lines, and what to look for with the notes', async () => {
+    await show(six[0]!)
+    const methods = () => [...card.shadowRoot!.querySelectorAll('table + ol')].map(textOf)
+    const [levain, final] = methods()
+    equal(levain, 'Mix 10 min Ripen 5–7 h, at 24 °C doubled and still domed; it floats or smells of apples')
+    match(final!, /^Mix 15 min Rest 30–45 min Mix in 5 min, adds Salt Bulk 3\.5–4\.5 h, .* Cool 1–3 h$/)
+    await tick('Notes')
+    equal(methods()[0], 'Mix 10 min Ripen 5–7 h, at 24 °C')
+  })
+
+  it('minds what stands too warm by its method', async () => {
+    await show(six[4]!)
+    match(textOf(find('footer')), /Egg or milk, warm: By its method, what is in Final dough stands 4\.4 h/)
+  })
+
   it('names the allergens listed, what each is in and what is not known, and leaves the deciding to labels and law', async () => {
     const [final] = straightDough('Bread flour = 100%\nMilk = 30%\nEggs = 2 each\nMahleb = 1%', '').stages
     await show(bread({ stages: [final!] }))

@@ -51,6 +51,15 @@ describe('Allergens and cautions', () => {
     ok(textOf(all('section')[0]).includes(allergenSentence))
   })
 
+  it('says what stands too warm by its method, once what works that out has come', async () => {
+    const formula = buns()
+    const step = { id: 's', does: 'Proof', kind: 'wait', text: '3 h, at 26 °C', note: '' } as const
+    await show({ ...formula, stages: formula.stages.map(stage => ({ ...stage, method: [step] })) })
+    const cautions = () => all('section:last-of-type dl > div').map(textOf)
+    await waitUntil(() => cautions().length === 3, 'the caution is there')
+    match(cautions()[2] ?? '', /^Egg or milk, warm By its method, what is in .* stands 3 h in all/)
+  })
+
   it('goes by the public list that is chosen, and this browser remembers it', async () => {
     await show(buns())
     equal(list().value, 'eu')

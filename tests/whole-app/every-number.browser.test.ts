@@ -89,6 +89,7 @@ describe('Any number can be typed, and every number shows its working', function
   })
 
   it('works out a jotting that an amount uses', async () => {
+    ;(await app.find('tb-jottings')).scrollIntoView({ behavior: 'instant' }) // beneath the method
     await app.click('input', 'Name of a new jotting')
     await type('oil_for_six = 6*3 g')
     await press('Enter')

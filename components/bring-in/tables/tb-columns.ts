@@ -15,7 +15,15 @@ import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
 import { sharedStyles } from '../../base/shared-styles.js'
 import { columnsStyles } from './columns-styles.js'
-import { becameWords, countsInWords, markWords, useWords } from './table-words.js'
+import {
+  becameWords,
+  columnsWords,
+  countsInWords,
+  markWords,
+  rowWords,
+  settingWords,
+  useWords,
+} from './words.js'
 
 const once: readonly ColumnUse[] = ['ingredient', 'unit', 'stage', 'formula'] // one column each
 
@@ -59,10 +67,10 @@ export class TbColumns extends LitElement {
 
   /** The sentence of a guess, while it holds. */
   #why(id: string, guess: Guess | undefined, isAsGuessed: boolean): TemplateResult {
-    if (!isAsGuessed) return html`<p class="why" id=${id}>As you said.</p>`
+    if (!isAsGuessed) return html`<p class="why" id=${id}>${columnsWords.asYouSaid}</p>`
     if (!guess) return html`<p class="why" id=${id}></p>`
     return html`<p class="why" id=${id}>
-      ${guess.ask ? html`<b class="look">Please look.</b> ` : nothing}${inWords(guess.reason)}
+      ${guess.ask ? html`<b class="look">${columnsWords.pleaseLook}</b> ` : nothing}${inWords(guess.reason)}
     </p>`
   }
 
@@ -70,17 +78,17 @@ export class TbColumns extends LitElement {
     const { look } = this
     const delimiter = this.#guess('delimiter')
     return html`
-      <h3>How the columns are read</h3>
+      <h3>${columnsWords.howRead}</h3>
       ${
         look.isRemembered
           ? html`<p class="remembered">
-              The columns are read as you said for a table with these headings before.
-              <button class="lined" @click=${() => this.#tell(look.guessed)}>Guess them anew</button>
+              ${columnsWords.asRemembered}
+              <button class="lined" @click=${() => this.#tell(look.guessed)}>${columnsWords.guessAnew}</button>
             </p>`
           : nothing
       }
       ${delimiter ? this.#why('delimiter', delimiter, true) : nothing}
-      <div class="scroller" role="region" aria-label="The first rows of the table" tabindex="0">
+      <div class="scroller" role="region" aria-label=${columnsWords.firstRows} tabindex="0">
         <table>
           <thead>
             <tr>
@@ -101,7 +109,7 @@ export class TbColumns extends LitElement {
     const heading = this.look.headings[at]?.trim()
     const guessed = this.look.guessed.columns[at]
     return html`<th scope="col">
-      <label for="use-${at}">${heading || `Column ${at + 1}`}</label>
+      <label for="use-${at}">${heading || columnsWords.column(at + 1)}</label>
       <select
         id="use-${at}"
         aria-describedby="why-${at}"
@@ -130,8 +138,13 @@ export class TbColumns extends LitElement {
     const { became, ingredient, amount, stage, formula, text, why } = read
     const said =
       became === 'line'
-        ? html`<b>${ingredient}</b> ${amount ? html`<b>${asTheyWrite(amount, this.numbers)}</b>` : 'without an amount'}${stage ? html` <span class="quiet">in ${stage}</span>` : nothing}${why ? '.' : nothing}`
-        : html`${becameWords[became]}${became === 'not understood' ? nothing : html`: ${(became === 'stage' ? stage : became === 'formula' ? formula : text) ?? ''}`}`
+        ? html`<b>${ingredient}</b> ${amount ? html`<b>${asTheyWrite(amount, this.numbers)}</b>` : rowWords.withoutAmount}${stage ? html` <span class="quiet">${rowWords.inStage(stage)}</span>` : nothing}${why ? '.' : nothing}`
+        : became === 'not understood'
+          ? becameWords[became]
+          : rowWords.became(
+              became,
+              (became === 'stage' ? stage : became === 'formula' ? formula : text) ?? '',
+            )
     return html`<span aria-hidden="true">→ </span>${said}${why ? html` <span class="quiet">${why}</span>` : nothing}`
   }
 
@@ -140,20 +153,20 @@ export class TbColumns extends LitElement {
     const { guessed } = this.look
     return html`<div class="settings">
       <div class="field">
-        <label for="decimal">Decimal sign</label>
+        <label for="decimal">${settingWords.decimal}</label>
         <select
           id="decimal"
           .value=${decimal}
           aria-describedby="why-decimal"
           @change=${(e: Event) => this.#correct({ decimal: (e.target as HTMLSelectElement).value === ',' ? ',' : '.' })}
         >
-          <option value="." ?selected=${decimal === '.'}>Point, as in 2.5</option>
-          <option value="," ?selected=${decimal === ','}>Comma, as in 2,5</option>
+          <option value="." ?selected=${decimal === '.'}>${settingWords.point}</option>
+          <option value="," ?selected=${decimal === ','}>${settingWords.comma}</option>
         </select>
         ${this.#why('why-decimal', this.#guess('decimal'), decimal === guessed.decimal)}
       </div>
       <div class="field">
-        <label for="stages">Stages are told by</label>
+        <label for="stages">${settingWords.stages}</label>
         <select
           id="stages"
           .value=${stages}
@@ -170,7 +183,7 @@ export class TbColumns extends LitElement {
         ${this.#why('why-stages', this.#guess('stages'), stages === guessed.stages)}
       </div>
       <div class="field">
-        <label for="headings">Rows above the first line</label>
+        <label for="headings">${settingWords.headings}</label>
         <input
           id="headings"
           type="number"
@@ -189,11 +202,11 @@ export class TbColumns extends LitElement {
         columns.includes('formula')
           ? nothing
           : html`<div class="field">
-              <label for="name">Name of the bread</label>
+              <label for="name">${settingWords.breadName}</label>
               <input
                 id="name"
                 autocomplete="off"
-                placeholder="Untitled formula"
+                placeholder=${settingWords.noName}
                 aria-describedby="why-name"
                 .value=${formulaName}
                 @change=${(e: Event) => this.#correct({ formulaName: (e.target as HTMLInputElement).value.trim() })}

@@ -1,3 +1,4 @@
+import type { Day } from '../../../src/dough/document/day.js'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
 import type { Incoming, OnDifference, RestoreChoice, RestorePlan } from '../../../src/exchange/index.js'
@@ -11,14 +12,16 @@ export interface RestoreWish {
 
 export const merging: RestoreWish = { way: 'merge', each: new Map() }
 
-/** What becomes of something that differs: formulas stand beside each other, the larder stays, until it is said otherwise. */
-export const decisionOf = (wanted: RestoreWish, { incoming }: Incoming<Formula | Ingredient>): OnDifference =>
-  wanted.each.get(incoming.id) ?? ('stages' in incoming ? 'beside' : 'keep')
+/** What becomes of something that differs: formulas and days stand beside each other, the larder stays, until it is said otherwise. */
+export const decisionOf = (
+  wanted: RestoreWish,
+  { incoming }: Incoming<Formula | Ingredient | Day>,
+): OnDifference => wanted.each.get(incoming.id) ?? ('countsAs' in incoming ? 'keep' : 'beside')
 
 /** The choice for the edit: what is decided of each thing that differs. */
 export function restoreChoice(plan: RestorePlan, wanted: RestoreWish): RestoreChoice {
   if (wanted.way === 'replace') return { way: 'replace' }
-  const differ = [...plan.formulas, ...plan.ingredients].filter(item => item.is === 'different')
+  const differ = [...plan.formulas, ...plan.ingredients, ...plan.days].filter(item => item.is === 'different')
   const each = new Map<string, OnDifference>(differ.map(item => [item.incoming.id, decisionOf(wanted, item)]))
   return { way: 'merge', differing: 'keep', each }
 }
@@ -26,13 +29,14 @@ export function restoreChoice(plan: RestorePlan, wanted: RestoreWish): RestoreCh
 /** How many things of the file would be added or taken over by merging. */
 export const mergedCount = (plan: RestorePlan, wanted: RestoreWish): number =>
   plan.later.length +
-  [...plan.formulas, ...plan.ingredients].filter(
+  [...plan.formulas, ...plan.ingredients, ...plan.days].filter(
     item => item.is === 'new' || (item.is === 'different' && decisionOf(wanted, item) !== 'keep'),
   ).length
 
 /** What would be lost of this workbook, were all of it replaced. */
-export const lostBy = ({ missing, formulas, ingredients }: RestorePlan): Lost => ({
+export const lostBy = ({ missing, formulas, ingredients, days }: RestorePlan): Lost => ({
   formulas: missing.formulas.length,
   ingredients: missing.ingredients.length,
-  changed: [...formulas, ...ingredients].filter(item => item.is === 'different').length,
+  days: missing.days.length,
+  changed: [...formulas, ...ingredients, ...days].filter(item => item.is === 'different').length,
 })

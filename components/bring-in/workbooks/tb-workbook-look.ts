@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import type { Day } from '../../../src/dough/document/day.js'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
 import type { Incoming, OnDifference, RestorePlan } from '../../../src/exchange/index.js'
@@ -6,11 +7,13 @@ import { BaseElement } from '../../base/base-element.js'
 import { fieldStyles } from '../../base/field-styles.js'
 import { linesAsRead, linesAsReadStyles } from '../plan/lines-as-read.js'
 import { decisionOf, type RestoreWish } from './restore-wish.js'
-import { differingWords, lookWords, mergeWords, namesWords, replaceWords } from './words.js'
+import { dayWords, differingWords, lookWords, mergeWords, namesWords, replaceWords } from './words.js'
 import { workbookStyles } from './workbook-styles.js'
 
 const namesShown = 30
 const choicesShown = 60 // of things that differ; for the rest both are kept
+
+type Thing = Formula | Ingredient | Day
 
 /** What a workbook file would change here, and the choice what it shall. */
 export class TbWorkbookLook extends BaseElement {
@@ -54,37 +57,43 @@ export class TbWorkbookLook extends BaseElement {
   }
 
   #merging(): TemplateResult {
-    const { formulas, ingredients, name, later } = this.plan
+    const { formulas, ingredients, days, name, later } = this.plan
     return html`
-      ${named(mergeWords.newFormulas, newOnes(formulas))}
+      ${named(mergeWords.newFormulas, newOnes(formulas).map(nameOf))}
       ${this.#differing(mergeWords.differentFormulas, formulas, item => this.#formula(item))}
-      ${named(mergeWords.sameFormulas, sameOnes(formulas))}
-      ${named(mergeWords.newIngredients, newOnes(ingredients))}
-      ${this.#differing(mergeWords.differentIngredients, ingredients, item => this.#ingredient(item))}
-      ${named(mergeWords.sameIngredients, sameOnes(ingredients))}
+      ${named(mergeWords.sameFormulas, sameOnes(formulas).map(nameOf))}
+      ${named(mergeWords.newIngredients, newOnes(ingredients).map(nameOf))}
+      ${this.#differing(mergeWords.differentIngredients, ingredients, item => this.#choice(item, item.incoming.name))}
+      ${named(mergeWords.sameIngredients, sameOnes(ingredients).map(nameOf))}
+      ${named(mergeWords.newDays, newOnes(days).map(dayName))}
+      ${this.#differing(mergeWords.differentDays, days, item => this.#choice(item, dayName(item.incoming)))}
+      ${named(mergeWords.sameDays, sameOnes(days).map(dayName))}
       ${named(mergeWords.later, later)}
       ${name?.current ? html`<p class="quiet">${mergeWords.keepsName(name.current)}</p>` : nothing}
     `
   }
 
   #replacing(): TemplateResult {
-    const { formulas, ingredients, missing, name, scaleDiffers } = this.plan
-    const changed = [...formulas, ...ingredients].filter(item => item.is === 'different')
+    const { formulas, ingredients, days, missing, name, scaleDiffers, leewayDiffers } = this.plan
+    const all: readonly Incoming<Thing>[] = [...formulas, ...ingredients, ...days]
+    const changed = all.filter(item => item.is === 'different')
+    const gone = [...missing.formulas, ...missing.ingredients, ...missing.days]
     return html`
-      ${named(replaceWords.gone, [...missing.formulas, ...missing.ingredients].map(nameOf), true)}
+      ${named(replaceWords.gone, gone.map(called), true)}
       ${named(
         replaceWords.changed,
-        changed.map(item => nameOf(item.incoming)),
+        changed.map(item => called(item.incoming)),
         true,
       )}
-      ${named(replaceWords.isNew, [...newOnes(formulas), ...newOnes(ingredients)])}
-      ${named(replaceWords.same, [...sameOnes(formulas), ...sameOnes(ingredients)])}
+      ${named(replaceWords.isNew, newOnes(all).map(called))}
+      ${named(replaceWords.same, sameOnes(all).map(called))}
       ${name ? html`<p>${replaceWords.called(name.incoming, name.current)}</p>` : nothing}
+      ${leewayDiffers ? html`<p>${replaceWords.leeway}</p>` : nothing}
       ${scaleDiffers ? html`<p>${replaceWords.scale}</p>` : nothing}
     `
   }
 
-  #differing<T extends Formula | Ingredient>(
+  #differing<T extends Thing>(
     heading: string,
     items: readonly Incoming<T>[],
     one: (item: Incoming<T>) => TemplateResult,
@@ -120,14 +129,14 @@ export class TbWorkbookLook extends BaseElement {
     </div>`
   }
 
-  #ingredient(item: Incoming<Ingredient>): TemplateResult {
+  #choice(item: Incoming<Ingredient | Day>, name: string): TemplateResult {
     return html`<div class="one">
-      <h4>${item.incoming.name}</h4>
+      <h4>${name}</h4>
       ${this.#decision(item)}
     </div>`
   }
 
-  #decision(item: Incoming<Formula | Ingredient>): TemplateResult {
+  #decision(item: Incoming<Thing>): TemplateResult {
     const { id, name } = item.incoming
     const now = decisionOf(this.wanted, item)
     const radio = (then: OnDifference, words: string) => html`<label class="choice">
@@ -143,10 +152,12 @@ export class TbWorkbookLook extends BaseElement {
 }
 
 const nameOf = ({ name }: { readonly name: string }): string => name
-const newOnes = <T extends Formula | Ingredient>(items: readonly Incoming<T>[]) =>
-  items.filter(item => item.is === 'new').map(item => item.incoming.name)
-const sameOnes = <T extends Formula | Ingredient>(items: readonly Incoming<T>[]) =>
-  items.filter(item => item.is === 'same').map(item => item.incoming.name)
+const dayName = ({ name, date }: Day): string => dayWords(name, date)
+const called = (thing: Thing): string => ('breads' in thing ? dayName(thing) : thing.name)
+const newOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
+  items.filter(item => item.is === 'new').map(item => item.incoming)
+const sameOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
+  items.filter(item => item.is === 'same').map(item => item.incoming)
 
 function named(heading: string, names: readonly string[], isGrave = false): TemplateResult | typeof nothing {
   if (names.length === 0) return nothing

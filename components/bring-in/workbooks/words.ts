@@ -16,6 +16,9 @@ export const mergeWords = {
   newIngredients: 'New in the larder',
   differentIngredients: 'Of the larder, unlike yours',
   sameIngredients: 'Of the larder, the same',
+  newDays: 'Days, to be added',
+  differentDays: 'Days that differ from yours',
+  sameDays: 'Days, the same',
   later: 'For a later Tarebook, kept as it is',
   keepsName: (name: string): string => `The workbook keeps its name, ${name}.`,
   restIsKept: (count: number): string => `Of ${count} more both are kept, or what is here in the larder.`,
@@ -29,6 +32,7 @@ export const replaceWords = {
   same: 'The same',
   called: (name: string, before: string): string =>
     `The workbook is called ${name || 'nothing'}, no longer ${before || 'nothing'}.`,
+  leeway: 'How far waits may move is taken from the file.',
   scale: 'How your scale weighs is taken from the file.',
 } as const
 
@@ -43,6 +47,9 @@ export const differingWords = {
   mine: 'Keep mine',
 } as const
 
+/** `Saturday oven, 2026-12-05` */
+export const dayWords = (name: string, date: string): string => `${name}, ${date}`
+
 /** Names in a row, some of which are left out. */
 export const namesWords = (names: readonly string[], more: number): string =>
   `${names.join(' · ')}${more > 0 ? ` and ${more} more` : ''}`
@@ -51,15 +58,17 @@ export const namesWords = (names: readonly string[], more: number): string =>
 export interface Lost {
   readonly formulas: number
   readonly ingredients: number
+  readonly days: number
   readonly changed: number
 }
 
 /** What is asked before all is replaced, the first and the second time. */
-export function restoreQuestion({ formulas, ingredients, changed }: Lost, time: 1 | 2): string {
+export function restoreQuestion({ formulas, ingredients, days, changed }: Lost, time: 1 | 2): string {
   if (time === 2) return 'Really replace everything in this workbook? One undo brings it back.'
   const parts = [
     ...(formulas > 0 ? [`${counted(formulas, 'formula')} of yours would be gone`] : []),
     ...(ingredients > 0 ? [`${counted(ingredients, 'ingredient')} of your larder would be gone`] : []),
+    ...(days > 0 ? [`${counted(days, 'day')} of yours would be gone`] : []),
     ...(changed > 0 ? [`${counted(changed, 'thing')} of yours would be as in the file`] : []),
   ]
   return parts.length > 0

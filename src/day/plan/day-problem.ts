@@ -19,6 +19,7 @@ export interface DayProblem {
   readonly breads: readonly Bread[]
   readonly builds: readonly Build[]
   readonly dropped: readonly string[] // moments held that are not of this day
+  readonly missing: readonly string[] // ids of breads whose formulas are not there
 }
 
 /** How a day is planned. */
@@ -149,7 +150,16 @@ export function dayProblem(
   }
   const alone = groupsOf(day, network, breads, holds)
   const { moments, spans } = network
-  return { problem: { moments, spans, holds, alone }, network, holds: reasons, breads, builds, dropped }
+  const missing = day.breads.filter(({ formula }) => !formulas.has(formula)).map(({ id }) => id)
+  return {
+    problem: { moments, spans, holds, alone },
+    network,
+    holds: reasons,
+    breads,
+    builds,
+    dropped,
+    missing,
+  }
 }
 
 /** Who takes each build, and when. */

@@ -1,4 +1,4 @@
-import type { Day } from '../../dough/document/day.js'
+import { type Day, usualLeeway } from '../../dough/document/day.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { solveTimes, type TimeConflict } from '../../times/index.js'
@@ -34,9 +34,6 @@ export interface DaySheet {
   /** What goes in at a step, in the order of its stage; grams of the batch. Throws RangeError as `working`. */
   weighList(moment: string): readonly ToWeigh[]
 }
-
-/** How far a wait of one time may move until the workbook says otherwise, a fraction of 1. */
-export const usualLeeway = 0.15
 
 /**
  * Plans a day: when each step of its formulas begins. All that belongs together is worked out here, without a page; a

@@ -1,5 +1,6 @@
 import type { Day } from '../../dough/document/day.js'
 import type { Length } from '../method/step-time.js'
+import { stepName } from '../method/words.js'
 import { clockText, lengthText, localOf } from './clock.js'
 import type { DayConflict } from './day-conflict.js'
 import type { DayEvent } from './day-network.js'
@@ -8,12 +9,10 @@ import type { PlannedDay, PlannedEvent } from './planned.js'
 
 /** `Mix`, `Bulk, second time of four`, `Bake, load 2 of 3`. */
 export function eventWords({ step, time, load }: Pick<DayEvent, 'step' | 'time' | 'load'>): string {
-  const name = step.does || kindWords[step.kind]
+  const name = stepName(step)
   if (time !== undefined) return `${name}, time ${time}`
   return load && load.of > 1 ? `${name}, load ${load.number}` : name
 }
-
-const kindWords = { hands: 'Work', wait: 'Wait', bake: 'Bake' } as const
 
 /** Where the working of a time begins. */
 export function anchorWords(of: 'ready' | 'begin' | 'held', clock: string, what?: string): string {
@@ -75,14 +74,15 @@ export type DayRemark = { readonly breads: readonly string[]; readonly event?: s
     }
   | { readonly code: 'not proven'; readonly gap: number }
   | { readonly code: 'hold without a moment'; readonly moment: string }
+  | { readonly code: 'formula gone' }
 )
 
 /** All that is to be said of a day beside its times. */
 export function remarksOn(
-  { breads, builds, dropped }: DayProblem,
+  { breads, builds, dropped, missing }: DayProblem,
   plan: PlannedDay | undefined,
 ): DayRemark[] {
-  const remarks: DayRemark[] = []
+  const remarks: DayRemark[] = missing.map(id => ({ code: 'formula gone', breads: [id] }))
   for (const { id, formula, stages } of breads) {
     if (!stages.some(s => s.isFinal && s.steps.length))
       remarks.push({ code: 'no method', breads: [id], name: formula.name })
@@ -165,6 +165,8 @@ export function remarkSentence(remark: DayRemark): string {
     }
     case 'not proven':
       return 'The search stopped before it had tried every order. There may be a better plan.'
+    case 'formula gone':
+      return 'A formula of this day is no longer on the shelf, so nothing of it is planned. Undo its deletion, or take it off the day.'
     case 'hold without a moment':
       return 'A time was held for a step that is no longer there.'
   }

@@ -64,6 +64,10 @@ export function allergensOf(sheet: FigureSheet): FormulaAllergens {
 export type Caution = Worded<CautionDiagnostic>
 
 const perishableKinds: ReadonlySet<string> = new Set(['egg', 'dairy', 'cheese'])
+/** Whether an ingredient holds egg or milk, as far as the larder says. */
+export const isPerishable = (ingredient: Ingredient | undefined): boolean =>
+  ingredient !== undefined && perishableKinds.has(ingredient.kind)
+
 const heat =
   /\b(?:pots?|lids?|steam(?:ed|ing)?|tins?|pans?|casseroles?|cast[- ]iron|dutch ovens?|griddles?|cocottes?|couvercles?|moules?|pierres?|baking (?:stones?|steels?)|stones?(?![- ]?(?:ground|milled)))\b|\bvapeur\b/i
 const herbs =
@@ -75,8 +79,7 @@ export function cautionsOf(sheet: FigureSheet): readonly Caution[] {
   const { formula } = sheet
   const lines = ingredientLines(sheet)
   const codes: CautionDiagnostic['code'][] = []
-  if (lines.some(({ ingredient }) => ingredient && perishableKinds.has(ingredient.kind)))
-    codes.push('perishable')
+  if (lines.some(({ ingredient }) => isPerishable(ingredient))) codes.push('perishable')
   if (lines.some(({ line }) => ['flour', 'starter'].includes(sheet.line(line.id).is))) codes.push('rawFlour')
   const notes = [
     formula.name,

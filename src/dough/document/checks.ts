@@ -15,6 +15,9 @@ export function scaleProblem({ step, fineStep, fineBelow }: Scale): DocumentProb
 /** Whether a loss is a fraction of 1 and leaves something. */
 export const isLoss = (loss: number): boolean => loss >= 0 && loss < 1
 
+/** Whether a leeway is a fraction of 1 that leaves something of a wait. */
+export const isLeeway = (part: number): boolean => isLoss(part)
+
 /** Why a batch cannot be made; undefined when it can. */
 export function batchProblem(batch: Batch): DocumentProblem | undefined {
   if (!isLoss(batch.loss ?? 0) || !isLoss(batch.bakeLoss ?? 0))

@@ -1,5 +1,8 @@
 import type { Batch } from './batch.js'
 
+/** How far a wait of one time may move until the workbook says otherwise, a fraction of 1. */
+export const usualLeeway = 0.15
+
 /** A formula baked on a day, and how much of it. */
 export interface DayBread {
   readonly id: string

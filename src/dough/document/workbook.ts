@@ -1,4 +1,5 @@
 import type { Scale } from './batch.js'
+import type { Day } from './day.js'
 import type { Formula, Line, Stage } from './formula.js'
 import type { Ingredient } from './larder.js'
 
@@ -8,6 +9,8 @@ export interface Workbook {
   readonly formulas: readonly Formula[] // in the order of the shelf
   readonly larder: readonly Ingredient[] // the baker's own and changed ingredients only
   readonly scale?: Scale // left out: the usual one
+  readonly leeway?: number // how far a wait of one time moves on a day, fraction of 1; left out: the usual 0.15
+  readonly days?: readonly Day[] // in the order they were planned; left out: none
   readonly later?: LaterFields
 }
 
@@ -17,11 +20,24 @@ export type LaterFields = Readonly<Record<string, unknown>>
 /** What a workbook may have or not have: those of `from` that it has. */
 export const optionsOf = ({
   scale,
+  leeway,
   later,
-}: {
+}: WorkbookOptions): Pick<Workbook, keyof WorkbookOptions> => ({
+  ...(scale && { scale }),
+  ...(leeway !== undefined && { leeway }),
+  ...(later && { later }),
+})
+
+/** Undefined: the usual ones, and no fields of a later version. */
+export interface WorkbookOptions {
   readonly scale?: Scale | undefined
+  readonly leeway?: number | undefined
   readonly later?: LaterFields | undefined
-}): Pick<Workbook, 'scale' | 'later'> => ({ ...(scale && { scale }), ...(later && { later }) })
+}
+
+/** The workbook with these days; one without any has no list of them. */
+export const withDays = ({ days: _before, ...workbook }: Workbook, days: readonly Day[]): Workbook =>
+  days.length > 0 ? { ...workbook, days } : workbook
 
 export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
 
@@ -32,12 +48,9 @@ export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
 export type Change =
   | {
       readonly of: 'workbook' // those of its own fields that change
-      readonly value: {
-        readonly name?: string
-        readonly scale?: Scale | undefined // undefined: the usual scale
-        readonly later?: LaterFields | undefined // undefined: none
-      }
+      readonly value: { readonly name?: string } & WorkbookOptions
     }
+  | { readonly of: 'day'; readonly id: string; readonly value?: Day; readonly index?: number }
   | { readonly of: 'ingredient'; readonly id: string; readonly value?: Ingredient; readonly index?: number }
   | { readonly of: 'formula'; readonly id: string; readonly value?: Formula; readonly index?: number }
   | {
@@ -103,8 +116,8 @@ function inFormula(workbook: Workbook, id: string, edit: (formula: Formula) => F
 function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inverse: Change } {
   switch (change.of) {
     case 'workbook': {
-      const { name, scale, later, ...rest } = workbook
-      const before = { name, scale, later }
+      const { name, scale, leeway, later, ...rest } = workbook
+      const before = { name, scale, leeway, later }
       const after = { ...before, ...change.value }
       return {
         workbook: { ...rest, name: after.name, ...optionsOf(after) },
@@ -117,6 +130,10 @@ function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inv
         workbook: { ...workbook, larder: list },
         inverse: { of: 'ingredient', id: change.id, ...inverse },
       }
+    }
+    case 'day': {
+      const { list, inverse } = put(workbook.days ?? [], change.id, change.value, change.index)
+      return { workbook: withDays(workbook, list), inverse: { of: 'day', id: change.id, ...inverse } }
     }
     case 'formula': {
       const { list, inverse } = put(workbook.formulas, change.id, change.value, change.index)

@@ -85,7 +85,7 @@ const isPieces = (value: unknown): boolean =>
   isFields(value) && typeof value.count === 'number' && typeof value.weight === 'number'
 
 /** Whether the fields of a batch are of the kinds that what it makes needs; `batchProblem` looks at their values. */
-function isBatch(value: Fields): boolean {
+export function isBatch(value: Fields): boolean {
   if (
     (value.loss !== undefined && typeof value.loss !== 'number') ||
     (value.bakeLoss !== undefined && typeof value.bakeLoss !== 'number')

@@ -1,10 +1,11 @@
+import type { Day } from '../../dough/document/day.js'
 import { type Formula, nameKey, newId } from '../../dough/document/formula.js'
 import type { Ingredient } from '../../dough/document/larder.js'
 import { sameData } from '../../dough/document/same-data.js'
 import type { Change, Transaction, Workbook } from '../../dough/document/workbook.js'
 import { freeName } from '../../dough/edits/edits.js'
 import { larderWith, usualLarder } from '../../dough/larder/usual-larder.js'
-import { withIds } from './new-ids.js'
+import { idsFor, withIds, withTheseIds } from './new-ids.js'
 import { sameFormula } from './same-formula.js'
 import { fromFile, restoreLabels } from './words.js'
 
@@ -19,9 +20,15 @@ export interface Incoming<T> {
 export interface RestorePlan {
   readonly formulas: readonly Incoming<Formula>[] // in the order of the file
   readonly ingredients: readonly Incoming<Ingredient>[] // of the larder
-  readonly missing: { readonly formulas: readonly Formula[]; readonly ingredients: readonly Ingredient[] } // here but not in the file: gone after replacing
+  readonly days: readonly Incoming<Day>[]
+  readonly missing: {
+    readonly formulas: readonly Formula[]
+    readonly ingredients: readonly Ingredient[]
+    readonly days: readonly Day[]
+  } // here but not in the file: gone after replacing
   readonly name: { readonly current: string; readonly incoming: string } | undefined // where they differ
   readonly scaleDiffers: boolean
+  readonly leewayDiffers: boolean
   readonly later: readonly string[] // names of the file's fields of a later version that are not here
 }
 
@@ -42,20 +49,25 @@ interface Kept {
   readonly name: string
 }
 
+interface Comparing<T> {
+  readonly usual?: readonly T[] // what is known beside that of the workbook
+  readonly key?: (item: T) => string // what things without a common id are matched by: usually their names
+}
+
 function compared<T extends Kept>(
   current: readonly T[],
   incoming: readonly T[],
   same: (a: T, b: T) => boolean,
-  usual: readonly T[] = [],
+  { usual = [], key = ({ name }) => nameKey(name) }: Comparing<T> = {},
 ): Incoming<T>[] {
   const known = [...usual, ...[...current].reverse()]
   const byId = new Map(known.map(item => [item.id, item]))
-  const byName = new Map(known.map(item => [nameKey(item.name), item]))
+  const byName = new Map(known.map(item => [key(item), item]))
   const ids = new Set(incoming.map(({ id }) => id))
   const used = new Set<T>()
   return incoming.map(item => {
     // What is here under another incoming id is that one's to compare with.
-    const namesake = byName.get(nameKey(item.name))
+    const namesake = byName.get(key(item))
     const beside = byId.get(item.id) ?? (namesake && !ids.has(namesake.id) ? namesake : undefined)
     if (!beside || used.has(beside)) return { is: 'new', incoming: item }
     used.add(beside)
@@ -65,20 +77,34 @@ function compared<T extends Kept>(
 
 const sameIngredient = (a: Ingredient, b: Ingredient): boolean => sameData({ ...a, id: '' }, { ...b, id: '' })
 
+/** The ids of a formula's parts in the file, by what they are here. */
+const idsHere = ({ incoming, current }: Incoming<Formula>): ReadonlyMap<string, string> =>
+  current ? idsFor(incoming, current) : new Map()
+
 /** What a workbook file would change here, to be looked at before anything is changed. */
 export function restorePlan(current: Workbook, incoming: Workbook): RestorePlan {
   const formulas = compared(current.formulas, incoming.formulas, sameFormula)
-  const ingredients = compared(current.larder, incoming.larder, sameIngredient, usualLarder)
-  const there = new Set<unknown>([...formulas, ...ingredients].map(item => item.current))
+  const ingredients = compared(current.larder, incoming.larder, sameIngredient, { usual: usualLarder })
+  const ids = new Map(formulas.flatMap(item => (item.is === 'same' ? [...idsHere(item)] : [])))
+  const days = compared(
+    current.days ?? [],
+    incoming.days ?? [],
+    (here, file) => sameData({ ...here, id: '' }, { ...withTheseIds(file, ids), id: '' }),
+    { key: ({ name, date }) => `${date} ${nameKey(name)}` },
+  )
+  const there = new Set<unknown>([...formulas, ...ingredients, ...days].map(item => item.current))
   return {
     formulas,
     ingredients,
+    days,
     missing: {
       formulas: current.formulas.filter(f => !there.has(f)),
       ingredients: current.larder.filter(i => !there.has(i)),
+      days: (current.days ?? []).filter(day => !there.has(day)),
     },
     name: current.name === incoming.name ? undefined : { current: current.name, incoming: incoming.name },
     scaleDiffers: !sameData(current.scale, incoming.scale),
+    leewayDiffers: current.leeway !== incoming.leeway,
     later: Object.keys(incoming.later ?? {}).filter(name => !Object.hasOwn(current.later ?? {}, name)),
   }
 }
@@ -103,6 +129,12 @@ const ofFormula = (id: string, value?: Formula, index?: number): Change => ({
   ...(value && { value }),
   ...(index === undefined ? {} : { index }),
 })
+const ofDay = (id: string, value?: Day, index?: number): Change => ({
+  of: 'day',
+  id,
+  ...(value && { value }),
+  ...(index === undefined ? {} : { index }),
+})
 const ofIngredient = (id: string, value?: Ingredient, index?: number): Change => ({
   of: 'ingredient',
   id,
@@ -121,18 +153,41 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     return {
       label: restoreLabels.replace,
       changes: [
-        { of: 'workbook', value: { name: incoming.name, scale: incoming.scale, later: incoming.later } },
+        {
+          of: 'workbook',
+          value: {
+            name: incoming.name,
+            scale: incoming.scale,
+            leeway: incoming.leeway,
+            later: incoming.later,
+          },
+        },
         ...replaced(plan.formulas, plan.missing.formulas, ofFormula),
         ...replaced(plan.ingredients, plan.missing.ingredients, ofIngredient),
+        // Ids within a day are those of the formulas that the file holds.
+        ...replaced(
+          plan.days.map(day => ({ ...day, is: sameData(day.current, day.incoming) ? 'same' : day.is })),
+          plan.missing.days,
+          ofDay,
+        ),
       ],
     }
 
   const onDifference = ({ incoming: { id } }: Incoming<Kept>) => choice.each?.get(id) ?? choice.differing
   let shelf = current // with what is added so far, for its names
   const changes: Change[] = []
+  const ids = new Map<string, string>() // of the file's formulas and their parts, by what they are here
+  const become = (from: Formula, to: Formula) => {
+    for (const [id, here] of idsFor(from, to)) ids.set(id, here)
+  }
   for (const item of plan.formulas) {
-    if (item.is === 'same') continue
+    if (item.is === 'same') {
+      become(item.incoming, item.current!)
+      continue
+    }
     const then = item.is === 'new' ? 'beside' : onDifference(item)
+    // Its parts are called as in the file or as here: those of one origin have the same ids.
+    if (then !== 'beside') ids.set(item.incoming.id, item.current!.id)
     if (then === 'keep') continue
     if (then === 'take') {
       const { id } = item.current!
@@ -149,6 +204,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
       ...(taken ? withIds(item.incoming) : item.incoming),
       name: freeName(shelf, item.incoming.name),
     }
+    become(item.incoming, value)
     changes.push(ofFormula(value.id, value))
     shelf = { ...shelf, formulas: [...shelf.formulas, value] }
   }
@@ -172,12 +228,31 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     }
     changes.push(ofIngredient(value.id, value))
   }
+  for (const item of plan.days) {
+    const then = item.is === 'new' ? 'beside' : item.is === 'same' ? 'keep' : onDifference(item)
+    if (then === 'keep') continue
+    const day = withTheseIds(item.incoming, ids)
+    const isFree = !(current.days ?? []).some(({ id }) => id === day.id)
+    const value: Day =
+      then === 'take'
+        ? { ...day, id: item.current!.id }
+        : item.is === 'new'
+          ? { ...day, id: isFree ? day.id : newId() }
+          : { ...day, id: newId(), name: fromFile(day.name) }
+    changes.push(ofDay(value.id, value))
+  }
   const name = current.name === '' ? incoming.name : current.name
   const scale = current.scale ?? incoming.scale
+  const leeway = current.leeway ?? incoming.leeway
   // What is here comes first and wins.
   const later =
     plan.later.length > 0 ? { ...current.later, ...incoming.later, ...current.later } : current.later
-  if (name !== current.name || scale !== current.scale || later !== current.later)
-    changes.unshift({ of: 'workbook', value: { name, scale, later } })
+  if (
+    name !== current.name ||
+    scale !== current.scale ||
+    leeway !== current.leeway ||
+    later !== current.later
+  )
+    changes.unshift({ of: 'workbook', value: { name, scale, leeway, later } })
   return { label: restoreLabels.add, changes }
 }

@@ -1,10 +1,22 @@
 import { type Sentences, wording } from '../../engine/index.js'
 import { quoted } from '../csv/row.js'
 
-/** What is a list in a formula's data. */
-export type Listed = 'line' | 'stage' | 'meaning' | 'setting' | 'hold' | 'jotting' | 'step' | 'kept state'
+/** What is a list in the data of a formula or a day. */
+export type Listed =
+  | 'line'
+  | 'stage'
+  | 'meaning'
+  | 'setting'
+  | 'hold'
+  | 'jotting'
+  | 'step'
+  | 'kept state'
+  | 'bread'
+  | 'oven'
+  | 'night'
+  | 'mixing'
 
-/** What was left out of a formula or an ingredient. */
+/** What was left out of a formula, an ingredient or a day. */
 export type LeftOut =
   | { readonly code: 'fieldNotUnderstood'; readonly field: string }
   | { readonly code: 'itemsUnreadable'; readonly listed: Listed; readonly count: number }
@@ -12,7 +24,7 @@ export type LeftOut =
 
 /** What it was left out of: by its name, or its place in the file from 1; of a link there is only one. */
 export interface DataItem {
-  readonly item: 'formula' | 'ingredient'
+  readonly item: 'formula' | 'ingredient' | 'day'
   readonly name?: string
   readonly place?: number
 }
@@ -27,11 +39,11 @@ export type DataDiagnostic =
   | { readonly code: 'fileOfNewerVersion'; readonly version: number; readonly known: number }
   | {
       readonly code: 'tooManyItems'
-      readonly items: 'formulas' | 'ingredients'
+      readonly items: 'formulas' | 'ingredients' | 'days'
       readonly count: number
       readonly most: number
     }
-  | { readonly code: 'withoutFormulas' | 'nameUnreadable' | 'scaleUnreadable' }
+  | { readonly code: 'withoutFormulas' | 'nameUnreadable' | 'scaleUnreadable' | 'leewayUnreadable' }
   | { readonly code: 'listUnreadable'; readonly item: DataItem['item'] }
   | ({ readonly code: 'itemDamaged' } & DataItem)
   | { readonly code: 'moreUnreadable'; readonly count: number }
@@ -54,6 +66,8 @@ export type DataDiagnostic =
 const inWords = (count: number): string => count.toLocaleString('en-GB')
 const millions = (count: number): number => Math.round(count / 1e6)
 
+const withArticle = (what: string): string => `${/^[aeiou]/.test(what) ? 'an' : 'a'} ${what}`
+
 const itemWords = ({ item, name, place }: DataItem): string =>
   `The ${item}${name === undefined ? (place === undefined ? '' : ` number ${place}`) : ` ${quoted(name)}`}`
 
@@ -73,6 +87,7 @@ export const dataSentences: Sentences<DataDiagnostic> = {
   withoutFormulas: 'This file holds no list of formulas.',
   nameUnreadable: 'The name of the workbook could not be read.',
   scaleUnreadable: 'How the scale weighs could not be read; it is the usual one.',
+  leewayUnreadable: 'How far waits may move could not be read; it is the usual 15 %.',
   listUnreadable: ({ item }) => `The ${item}s of this file could not be read.`,
   itemDamaged: item => `${itemWords(item)} is damaged and was left out.`,
   moreUnreadable: ({ count }) => `There are ${count} more things that could not be read.`,
@@ -90,9 +105,9 @@ export const dataSentences: Sentences<DataDiagnostic> = {
   browserWithoutStreams:
     'This browser cannot make or read such links: it is older than 2023. Send the formula as a file instead.',
   fieldNotUnderstood: ({ field, ...item }) =>
-    `${itemWords(item)} has ${/^[aeiou]/.test(field) ? 'an' : 'a'} ${field} that is not understood; it is left out.`,
+    `${itemWords(item)} has ${withArticle(field)} that is not understood; it is left out.`,
   itemsUnreadable: ({ listed, count, ...item }) =>
-    `${itemWords(item)} has ${count === 1 ? `a ${listed}` : `${count} times a ${listed}`} that could not be read.`,
+    `${itemWords(item)} has ${count === 1 ? withArticle(listed) : `${count} times ${withArticle(listed)}`} that could not be read.`,
   idsRepeated: item => `${itemWords(item)} has two parts with one id; one of them has a new one.`,
 }
 

@@ -1,7 +1,8 @@
-import { scaleProblem } from '../../dough/document/checks.js'
+import { isLeeway, scaleProblem } from '../../dough/document/checks.js'
 import { newId, type Problem } from '../../dough/document/formula.js'
-import { optionsOf, type Workbook } from '../../dough/document/workbook.js'
+import { optionsOf, type Workbook, withDays } from '../../dough/document/workbook.js'
 import type { Worded } from '../../engine/index.js'
+import { readDayData } from './day-data.js'
 import { type Fields, isFields, type Tell, whyHostile } from './fields.js'
 import { readFormulaData } from './formula-data.js'
 import { readIngredientData } from './ingredient-data.js'
@@ -28,15 +29,17 @@ export interface WorkbookRead {
  * gives the same text, byte for byte, fields of later versions included.
  */
 export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISOString()): string {
-  const { name, scale, formulas, larder, later } = workbook
+  const { name, scale, leeway, formulas, larder, days, later } = workbook
   const file = {
     format: formatName,
     version: formatVersion,
     savedAt,
     name,
     scale,
+    leeway,
     formulas,
     larder,
+    days,
     ...later,
   }
   return `${JSON.stringify(file, null, 1)}\n`
@@ -124,7 +127,7 @@ function versionProblem(version: unknown): Worded<DataDiagnostic> | undefined {
 }
 
 /**
- * The workbook in the text of a workbook file. Each field is looked at: a formula or an ingredient of the larder
+ * The workbook in the text of a workbook file. Each field is looked at: a formula, an ingredient of the larder or a day
  * that is damaged is left out with a problem, and what it can do without is left out of it. Never throws.
  */
 export function readWorkbookFile(text: string): WorkbookRead {
@@ -142,13 +145,16 @@ export function readWorkbookFile(text: string): WorkbookRead {
     savedAt,
     name,
     scale,
+    leeway,
     formulas,
     larder,
+    days,
     ...later
   } = file as Fields
   for (const [list, items] of [
     [formulas, 'formulas'],
     [larder, 'ingredients'],
+    [days, 'days'],
   ] as const)
     if (Array.isArray(list) && list.length > mostItems)
       return refused(dataProblem({ code: 'tooManyItems', items, count: list.length, most: mostItems }))
@@ -157,16 +163,23 @@ export function readWorkbookFile(text: string): WorkbookRead {
   if (!Array.isArray(formulas)) told.say('error', { code: 'withoutFormulas' })
   if (name !== undefined && typeof name !== 'string') told.say('warning', { code: 'nameUnreadable' })
   if (scale !== undefined && !isScale(scale)) told.say('warning', { code: 'scaleUnreadable' })
+  const waits = typeof leeway === 'number' && isLeeway(leeway) ? leeway : undefined
+  if (leeway !== undefined && waits === undefined) told.say('warning', { code: 'leewayUnreadable' })
   const workbook = {
     name: typeof name === 'string' ? name : '',
     ...optionsOf({
       scale: isScale(scale) ? scale : undefined,
+      leeway: waits,
       later: Object.keys(later).length > 0 ? later : undefined,
     }),
     formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormulaData, told) : [],
     larder: readItems(larder, 'ingredient', readIngredientData, told),
   }
-  return { workbook, ...(typeof savedAt === 'string' ? { savedAt } : {}), problems: told.all() }
+  return {
+    workbook: withDays(workbook, readItems(days, 'day', readDayData, told)),
+    ...(typeof savedAt === 'string' ? { savedAt } : {}),
+    problems: told.all(),
+  }
 }
 
 function isScale(value: unknown): value is NonNullable<Workbook['scale']> {

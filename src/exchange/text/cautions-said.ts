@@ -1,3 +1,4 @@
+import { methodCautions } from '../../day/method/cautions.js'
 import { allergensOf, cautionsOf } from '../../dough/about/allergens.js'
 import {
   allergenSentence,
@@ -25,6 +26,7 @@ export function cautionsSaid(sheet: FigureSheet, list: ListName): string[] {
     ...(notKnown.length > 0 ? [notKnownSentence(notKnown)] : []),
     allergenSentence,
     ...cautions.map(({ code, message }) => `${cautionWords[code]}: ${message}`),
+    ...methodCautions(sheet).map(({ about, message }) => `${about}: ${message}`),
     ...(cautions.length > 0 ? [localCodesSentence] : []),
   ]
 }

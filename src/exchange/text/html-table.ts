@@ -1,3 +1,4 @@
+import { stepWords } from '../../day/method/words.js'
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { safeCell } from '../values/safe-cell.js'
@@ -34,7 +35,7 @@ const heading = (cell: string, style: string): string => `<th scope="col" ${styl
 const tableOf = (head: readonly string[], rows: readonly string[]): string =>
   `<table style="border-collapse:collapse"><thead><tr>${head.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`
 
-function stageTable({ name, facts, lines }: PrintedStage, hasBatch: boolean): string {
+function stageTable({ name, facts, lines, method }: PrintedStage, hasBatch: boolean): string {
   const showsTyped = lines.some(line => !line.isPlain)
   const [percent, grams, batch] = [
     inColumn(
@@ -71,7 +72,8 @@ function stageTable({ name, facts, lines }: PrintedStage, hasBatch: boolean): st
     heading('Note', left),
   ]
   const told = facts.length ? `<p>${plain(facts.join(', '))}</p>` : ''
-  return `<h3>${plain(name)}</h3>${told}${tableOf(head, rows)}`
+  const steps = method.map(step => `<li>${plain(stepWords(step))}</li>`)
+  return `<h3>${plain(name)}</h3>${told}${tableOf(head, rows)}${steps.length ? `<ol>${steps.join('')}</ol>` : ''}`
 }
 
 /** A formula as HTML for the clipboard: real tables with the little style that survives pasting, with allergens of `list`. Whatever it is made of is text. */

@@ -1,3 +1,4 @@
+import { stepWords } from '../../day/method/words.js'
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { cautionsSaid, usualList } from './cautions-said.js'
@@ -33,7 +34,7 @@ const paragraphs = (text: string): string[] =>
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`.replace(/ {2,}/g, ' ')
 
-function stageText({ name, facts, lines }: PrintedStage, hasBatch: boolean): string[] {
+function stageText({ name, facts, lines, method }: PrintedStage, hasBatch: boolean): string[] {
   const showsTyped = lines.some(line => !line.isPlain)
   const percent = inColumn(
     lines.map(l => l.percent),
@@ -65,6 +66,8 @@ function stageText({ name, facts, lines }: PrintedStage, hasBatch: boolean): str
     row(['Ingredient', '%', 'Grams', ...only(hasBatch, 'Batch, g'), ...only(showsTyped, 'As typed'), 'Note']),
     row(['---', '---:', '---:', ...only(hasBatch, '---:'), ...only(showsTyped, '---'), '---']),
     ...rows,
+    ...(method.length ? [''] : []),
+    ...method.map((step, at) => `${at + 1}. ${plain(stepWords(step))}`),
   ]
 }
 

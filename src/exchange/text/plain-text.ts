@@ -1,4 +1,10 @@
-import { type Formula, finalDoughOf, type Stage, usualFlourWeight } from '../../dough/document/formula.js'
+import {
+  type Formula,
+  finalDoughOf,
+  type Stage,
+  type Step,
+  usualFlourWeight,
+} from '../../dough/document/formula.js'
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { makeText } from '../values/batch-text.js'
@@ -38,7 +44,10 @@ export const headings = {
   note: 'Note',
 } as const
 
-function stageText({ stage, name, facts, lines }: PrintedStage, hasBatch: boolean): string[] {
+/** The headings over a stage's method. No line of a stage reads so: its second cell is a percentage or nothing. */
+export const stepHeadings: readonly string[] = ['Method', 'Kind', 'As typed', 'Note']
+
+function stageText({ stage, name, facts, lines, method }: PrintedStage, hasBatch: boolean): string[] {
   const names = distinct(lines.map(({ ingredient }) => ingredient))
   const percent = inColumn(
     lines.map(l => l.percent),
@@ -77,7 +86,19 @@ function stageText({ stage, name, facts, lines }: PrintedStage, hasBatch: boolea
     ...settingsOf(stage),
     ...stage.lines.flatMap((line, at) => (line.base ? [`Base: ${cell(names[at]!)}`] : [])),
     ...aligned([head, ...rows], new Set(hasBatch ? [1, 2, 3] : [1, 2])),
+    ...methodText(method),
   ]
+}
+
+function methodText(method: readonly Step[]): string[] {
+  if (method.length === 0) return []
+  const rows = method.map(({ does, kind, text, note }) => [
+    cell(does),
+    kind,
+    cell(text),
+    note === '' ? '' : cell(note),
+  ])
+  return aligned([stepHeadings, ...rows], new Set())
 }
 
 /** What is set for a stage. */

@@ -1,4 +1,4 @@
-import type { Formula, Hold, Stage } from '../../dough/document/formula.js'
+import type { Formula, Hold, Stage, Step } from '../../dough/document/formula.js'
 import { finalDoughOf, nameKey } from '../../dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../dough/document/reading-names.js'
 import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
@@ -23,6 +23,7 @@ export interface PrintedStage {
   readonly isFinal: boolean
   readonly facts: readonly string[] // `ferments`, `220 g as written`, …
   readonly lines: readonly PrintedLine[]
+  readonly method: readonly Step[]
 }
 
 export interface PrintedReading {
@@ -131,6 +132,7 @@ export function printedOf(sheet: FigureSheet): Printed {
           gives,
         }
       }),
+      method: stage.method ?? [],
     })),
     readings: readingNames.flatMap((name): PrintedReading[] => {
       const value = sheet.reading(name)

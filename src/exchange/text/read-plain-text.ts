@@ -11,6 +11,7 @@ import {
   newId,
   type Problem,
   type Stage,
+  type Step,
   usualFlourWeight,
 } from '../../dough/document/formula.js'
 import type { FormulasRead } from '../csv/row-reader.js'
@@ -20,7 +21,7 @@ import { distinct } from '../values/distinct.js'
 import { heldBy, readHoldValue } from '../values/hold-text.js'
 import { readGrams, readPercent } from '../values/written-weights.js'
 import { cautionsHeading, cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
-import { headings } from './plain-text.js'
+import { headings, stepHeadings } from './plain-text.js'
 import { type TextDiagnostic, textProblem } from './words.js'
 
 const mostCharacters = 1e6
@@ -28,10 +29,12 @@ const mostLines = 20_000
 
 type Open<T> = { -readonly [K in keyof T]: T[K] }
 
-interface StageRead extends Omit<Open<Stage>, 'lines'> {
+interface StageRead extends Omit<Open<Stage>, 'lines' | 'method'> {
   readonly lines: Open<Line>[]
+  readonly steps: Step[]
   readonly bases: string[]
   columns: readonly string[] | undefined // the headings over its lines, once they have come
+  inMethod: boolean // what follows are its steps
 }
 
 interface HoldRead {
@@ -135,6 +138,15 @@ class FormulaRead {
     return true
   }
 
+  /** A step of the stage's method; false where it is none. */
+  step({ steps }: StageRead, row: string): boolean {
+    const [does, kind, text, note = ''] = cellsIn(row)
+    if (does === undefined || text === undefined || cellsIn(row).length > stepHeadings.length) return false
+    if (kind !== 'hands' && kind !== 'wait' && kind !== 'bake') return false
+    steps.push({ id: newId(), does: uncell(does), kind, text: uncell(text), note: uncell(note) })
+    return true
+  }
+
   finish(say: (row: number, diagnostic: TextDiagnostic) => void): Formula {
     if (this.stages.length === 0) this.stages.push(newStage('Final dough'))
     const named = (lines: readonly Line[]) => {
@@ -142,12 +154,15 @@ class FormulaRead {
       const byName = new Map(names.map((key, at) => [key, lines[at]!]))
       return (name: string) => byName.get(nameKey(name))
     }
-    const stages = this.stages.map(({ bases, columns: _columns, ...stage }): Stage => {
-      const lineCalled = named(stage.lines)
-      const marked = new Set(bases.map(lineCalled))
-      if (marked.has(undefined)) say(this.row, { code: 'textBaseNotFound', stage: stage.name })
-      return { ...stage, lines: stage.lines.map(l => (marked.has(l) ? { ...l, base: true } : l)) }
-    })
+    const stages = this.stages.map(
+      ({ bases, columns: _columns, inMethod: _inMethod, steps, ...stage }): Stage => {
+        const lineCalled = named(stage.lines)
+        const marked = new Set(bases.map(lineCalled))
+        if (marked.has(undefined)) say(this.row, { code: 'textBaseNotFound', stage: stage.name })
+        const lines = stage.lines.map(l => (marked.has(l) ? { ...l, base: true as const } : l))
+        return { ...stage, lines, ...(steps.length && { method: steps }) }
+      },
+    )
     const formula: Formula = {
       id: this.id,
       name: this.name,
@@ -184,12 +199,19 @@ const newStage = (name: string): StageRead => ({
   id: newId(),
   name,
   lines: [],
+  steps: [],
   bases: [],
   columns: undefined,
+  inMethod: false,
 })
 
 const isUnderline = (line: string | undefined, sign: string): boolean =>
   line !== undefined && line.length >= 3 && line === sign.repeat(line.length)
+
+const isStepHead = (line: string): boolean => {
+  const cells = cellsIn(line)
+  return cells.length === stepHeadings.length && cells.every((cell, at) => cell === stepHeadings[at])
+}
 
 const linesOf = (text: string): string[] =>
   text
@@ -237,6 +259,9 @@ export function readPlainText(text: string): FormulasRead {
     } else if (/^>(?: |$)/.test(line) && isBlock) {
       if (isBlock === 'note')
         formula.note += `${formula.note === '' && lines[at - 1] === 'Note:' ? '' : '\n'}${line.slice(2)}`
+    } else if (stage?.columns && isStepHead(line)) stage.inMethod = true
+    else if (stage?.inMethod) {
+      if (!formula.step(stage, line)) say(row, { code: 'textNoStep', row, text: line })
     } else if (stage?.columns) {
       if (!formula.line(stage, line)) say(row, { code: 'textNoLine', row, text: line })
     } else if (stage && cellsIn(line)[0] === headings.ingredient && !line.includes(':'))

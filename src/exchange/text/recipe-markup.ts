@@ -1,6 +1,10 @@
+import { type StepPlan, stepsOf } from '../../day/method/stage-steps.js'
+import { stepWords } from '../../day/method/words.js'
+import type { Formula } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { isNotConfirmedNote } from '../values/not-confirmed.js'
-import { gramsSaid, type Printed, type PrintedLine, printedOf } from './printed.js'
+import { methodTimes, stepDuration } from './method-times.js'
+import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from './printed.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
 
 interface Direction {
@@ -16,14 +20,22 @@ interface Step {
   readonly itemListElement?: readonly Direction[] // where its words state a time
 }
 
+/** A stage of a recipe with a method. */
+interface Section {
+  readonly '@type': 'HowToSection'
+  readonly name: string
+  readonly itemListElement: readonly Step[]
+}
+
 /** A recipe as schema.org knows it, with the properties that a formula can tell for certain. */
 export interface RecipeMarkup extends RecipeTimes {
   readonly '@context': 'https://schema.org'
   readonly '@type': 'Recipe'
   readonly name: string
+  readonly description?: string // the note, where a method says what is done
   readonly recipeYield: string
   readonly recipeIngredient: readonly string[]
-  readonly recipeInstructions: readonly Step[]
+  readonly recipeInstructions: readonly Step[] | readonly Section[]
 }
 
 /** A text on one line. */
@@ -57,6 +69,34 @@ function direction(text: string, words = text): Direction {
 const timed = (directions: readonly Direction[]): Pick<Step, 'itemListElement'> =>
   directions.some(({ performTime }) => performTime) ? { itemListElement: directions } : {}
 
+/** A step of a method, its time in a direction. */
+function methodStep(plan: StepPlan, formula: Formula): Step {
+  const { does, kind, text, note } = plan.step
+  const said = tidyText(stepWords({ does, kind, text, note }))
+  const performTime = stepDuration(plan, formula)
+  return {
+    '@type': 'HowToStep',
+    ...(tidyText(does) && { name: tidyText(does) }),
+    text: said,
+    ...(performTime && { itemListElement: [{ '@type': 'HowToDirection', text: said, performTime }] }),
+  }
+}
+
+/** A stage with its method: what is weighed, then its steps. */
+function section({ stage, lines }: Said, formula: Formula): Section[] {
+  const name = tidyText(stage.name)
+  const weighed = lines.length > 0 ? [making(name, 'weigh', lines)] : []
+  const steps = stepsOf(stage.stage, 0).map(plan => methodStep(plan, formula))
+  const itemListElement = [...weighed, ...steps]
+  return itemListElement.length > 0 ? [{ '@type': 'HowToSection', name, itemListElement }] : []
+}
+
+/** A stage and those of its lines that say something. */
+interface Said {
+  readonly stage: PrintedStage
+  readonly lines: readonly PrintedLine[]
+}
+
 /** What a stage is made of, to weigh or to mix; what the notes of its lines say of time is a direction each. */
 function making(name: string, verb: 'weigh' | 'mix', lines: readonly PrintedLine[]): Step {
   const text = `${name}: ${verb} ${joined(lines.map(ingredientText))}.`
@@ -68,12 +108,16 @@ function making(name: string, verb: 'weigh' | 'mix', lines: readonly PrintedLine
 
 const isYield = /^(?:makes|yields?|serves)\b[^.!?]*[.]?$/i // how much a recipe makes is nothing to do
 
-/** The steps of a note: its lines, or the sentences of its only one. */
-function stepsIn(note: string): Step[] {
-  const lines = note
+/** The lines of a note that say something of the bread. */
+const linesIn = (note: string): string[] =>
+  note
     .split(/\r\n?|\n|\u2028|\u2029/)
     .map(line => tidyText(line).replace(/^(?:[-*•]|\d+[.)])\s+/, ''))
     .filter(line => line !== '' && !isYield.test(line) && !isNotConfirmedNote(line))
+
+/** The steps of a note: its lines, or the sentences of its only one. */
+function stepsIn(note: string): Step[] {
+  const lines = linesIn(note)
   const texts = lines.length === 1 ? lines[0]!.split(/(?<=[.!?…])\s+(?=\p{Lu})/u) : lines
   return texts.map(text => ({ '@type': 'HowToStep', text, ...timed([direction(text)]) }))
 }
@@ -97,22 +141,31 @@ function yieldOf(sheet: FigureSheet, { stages }: Printed): string {
 
 /**
  * A formula as a schema.org Recipe, for a baker's own page: weights of the batch where one is set. Each stage is a step that
- * says what is weighed, or mixed where no note says more; the note's paragraphs follow. Times stand where notes state them outright (`statedTimes`), those of a
+ * says what is weighed, or mixed where no note says more; the note's paragraphs follow. Where a stage has a method, each is a section with
+ * its steps instead. Times stand where the method gives them (`methodTimes`), or else notes state them outright (`statedTimes`), those of a
  * step in a HowToDirection, since schema.org gives `performTime` to directions and not to steps.
  */
 export function recipeMarkup(sheet: FigureSheet): RecipeMarkup {
   const printed = printedOf(sheet)
   const { name, note, stages } = printed
-  const said = stages.map(stage => ({
-    stage,
-    lines: stage.lines.filter(line => `${line.ingredient}${line.typed}`.trim() !== ''),
-  }))
+  const said = stages.map(
+    (stage): Said => ({
+      stage,
+      lines: stage.lines.filter(line => `${line.ingredient}${line.typed}`.trim() !== ''),
+    }),
+  )
   const ingredients = said.flatMap(({ stage, lines }) =>
     lines
       .filter(line => !line.isStage)
       .map(line => `${ingredientText(line)}${stage.isFinal ? '' : `, for ${tidyText(stage.name)}`}`),
   )
   const steps = stepsIn(note)
+  const { saysWork, saysBaking, ...times } = methodTimes(sheet.formula)
+  const { prepTime, cookTime, totalTime } = statedTimes([
+    note,
+    ...stages.flatMap(stage => stage.lines.map(line => line.note)),
+  ])
+  const hasMethod = stages.some(({ method }) => method.length > 0)
   // How a dough is mixed, a note knows better: its salt may come later.
   const verb = steps.length > 0 ? 'weigh' : 'mix'
   const made = said
@@ -122,10 +175,14 @@ export function recipeMarkup(sheet: FigureSheet): RecipeMarkup {
     '@context': 'https://schema.org',
     '@type': 'Recipe',
     name: tidyText(name),
+    ...(hasMethod && steps.length && { description: linesIn(note).join('\n') }),
     recipeYield: yieldOf(sheet, printed),
-    ...statedTimes([note, ...stages.flatMap(stage => stage.lines.map(line => line.note))]),
+    ...(!saysWork && prepTime && { prepTime }),
+    ...(!saysBaking && cookTime && { cookTime }),
+    ...(totalTime && { totalTime }),
+    ...times,
     recipeIngredient: ingredients,
-    recipeInstructions: [...made, ...steps],
+    recipeInstructions: hasMethod ? said.flatMap(one => section(one, sheet.formula)) : [...made, ...steps],
   }
 }
 

@@ -98,9 +98,12 @@ function worksIn(sentence: string): Said[] {
   return said
 }
 
-/** `PT2H30M` of 150 minutes. */
-export const isoDuration = (minutes: number): string =>
-  `PT${minutes >= 60 ? `${Math.floor(minutes / 60)}H` : ''}${minutes % 60 ? `${minutes % 60}M` : ''}`
+/** `PT2H30M` of 150 minutes, `PT1M30S` of 1.5. */
+export function isoDuration(minutes: number): string {
+  const seconds = Math.round(minutes * 60)
+  const parts = [Math.floor(seconds / 3600), Math.floor((seconds % 3600) / 60), seconds % 60]
+  return `PT${parts.map((part, at) => (part ? `${part}${'HMS'[at]}` : '')).join('')}`
+}
 
 /**
  * How long a step takes by its own words, in minutes: where one work is named, one time follows it and nothing says

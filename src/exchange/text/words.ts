@@ -7,7 +7,7 @@ export type TextDiagnostic =
   | { readonly code: 'textBaseNotFound'; readonly stage: string }
   | { readonly code: 'textGiverNotFound'; readonly row: number; readonly ingredient: string }
   | {
-      readonly code: 'textBeforeTitle' | 'textNoLine' | 'textNotUnderstood'
+      readonly code: 'textBeforeTitle' | 'textNoLine' | 'textNoStep' | 'textNotUnderstood'
       readonly row: number
       readonly text: string
     }
@@ -20,6 +20,8 @@ export const textSentences: Sentences<TextDiagnostic> = {
     `Line ${row} says that ${quoted(ingredient)} gives, but the final dough has no such line.`,
   textBeforeTitle: ({ row, text }) => `Line ${row} comes before any title and was left out: ${quoted(text)}.`,
   textNoLine: ({ row, text }) => `Line ${row} is no line of a stage and was left out: ${quoted(text)}.`,
+  textNoStep: ({ row, text }) =>
+    `Line ${row} is no step of a method and was left out: ${quoted(text)}. A step says what is done, hands, wait or bake, and its time.`,
   textNotUnderstood: ({ row, text }) => `Line ${row} is not understood and was left out: ${quoted(text)}.`,
 }
 

@@ -58,3 +58,31 @@ export const becameWords: Readonly<Record<RowRead['became'], string>> = {
   blank: 'Blank',
   'not understood': 'Not understood',
 }
+
+export const columnsWords = {
+  howRead: 'How the columns are read',
+  asRemembered: 'The columns are read as you said for a table with these headings before.',
+  guessAnew: 'Guess them anew',
+  firstRows: 'The first rows of the table',
+  column: (number: number): string => `Column ${number}`, // without a heading
+  asYouSaid: 'As you said.',
+  pleaseLook: 'Please look.',
+} as const
+
+export const rowWords = {
+  withoutAmount: 'without an amount',
+  inStage: (stage: string): string => `in ${stage}`,
+  /** What became of a row that is no line, and what it says. */
+  became: (became: RowRead['became'], says: string): string => `${becameWords[became]}: ${says}`,
+} as const
+
+/** What is read of the table as a whole. */
+export const settingWords = {
+  decimal: 'Decimal sign',
+  point: 'Point, as in 2.5',
+  comma: 'Comma, as in 2,5',
+  stages: 'Stages are told by',
+  headings: 'Rows above the first line',
+  breadName: 'Name of the bread',
+  noName: 'Untitled formula',
+} as const
