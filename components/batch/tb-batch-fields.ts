@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'
-import { setBatch } from '../../src/dough/edits/edits.js'
+import { setBatch } from '../../src/dough/edits/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { askEdit } from '../base/events.js'
 import { sentenceStyles } from '../base/sentence-styles.js'

@@ -1,6 +1,7 @@
 import type { Touched } from '../../src/dough/sheet/touched.js'
 import { Commands, type CommandsContext } from './actions/commands.js'
 import { type Further, RowCommands } from './actions/row-commands.js'
+import type { Offers } from './editing/choices.js'
 import { Dispatcher } from './editing/dispatcher.js'
 import { EditSession } from './editing/session.js'
 import { Selection } from './moving/selection.js'
@@ -38,6 +39,10 @@ export class GridContext implements CommandsContext {
 
   get columns(): readonly Column[] {
     return this.#contents.columns
+  }
+
+  get offers(): Offers | undefined {
+    return this.#further?.offers
   }
 
   get further(): Further | undefined {

@@ -10,7 +10,6 @@ import { handlersOf } from './actions/handlers.js'
 import { GridContext } from './context.js'
 import type { GridPlace } from './editing/dispatcher.js'
 import { placeEditor } from './editing/field.js'
-import { TouchKeys } from './editing/touch-keys.js'
 import { Filling } from './paint/filling.js'
 import { frameTemplate } from './paint/frame.js'
 import { bringIntoView } from './paint/lit-lines.js'
@@ -61,7 +60,6 @@ export class TbGrid extends LitElement implements GridElement {
   #focusWanted = false
   #context = new GridContext(this)
   #handlers = handlersOf(this.#context)
-  #touchKeys = new TouchKeys(this.#context)
   #clipboardKeys = new ClipboardKeys(this.#context)
   #filling = new Filling(this.#context)
   #watch = new ResizeObserver(([entry]) => {
@@ -84,7 +82,7 @@ export class TbGrid extends LitElement implements GridElement {
   override connectedCallback(): void {
     super.connectedCallback()
     if (this.hasUpdated) this.#measure()
-    this.#touchKeys.connect()
+    this.#context.further?.touchKeys.connect()
     this.#clipboardKeys.connect()
     this.#filling.connect()
   }
@@ -92,7 +90,7 @@ export class TbGrid extends LitElement implements GridElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#watch.disconnect()
-    this.#touchKeys.disconnect()
+    this.#context.further?.touchKeys.disconnect()
     this.#clipboardKeys.disconnect()
     this.#filling.disconnect()
   }
@@ -162,7 +160,7 @@ export class TbGrid extends LitElement implements GridElement {
     const { isGoingOn } = this.#filling
     return html`
       ${ruler}${frameTemplate(this.sheet.formula.name, table, columns, this.readOnly, paint, isGoingOn, this.#handlers)}
-      ${further?.menu.template() ?? nothing}${this.#touchKeys.template(session.state)}
+      ${further?.menu.template() ?? nothing}${further?.touchKeys.template(session.state) ?? nothing}
     `
   }
 
@@ -175,7 +173,7 @@ export class TbGrid extends LitElement implements GridElement {
     }
     const editing = session.state !== undefined
     if (editing) {
-      this.#touchKeys.rendered()
+      further?.touchKeys.rendered()
       if (session.rendered()) this.#focusWanted = false
       placeEditor(elements.field)
     }

@@ -11,7 +11,6 @@ import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
 import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
-import { listenToPage } from './page-gestures.js'
 import type { Circumstances } from './standing-notices.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
@@ -61,6 +60,7 @@ export class TbApp extends BaseElement {
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
+  readonly #gone = new AbortController() // from the page, for good
   #stopListening: () => void = () => {}
 
   constructor() {
@@ -94,21 +94,11 @@ export class TbApp extends BaseElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
-    const stopListening = listenToPage({
-      undo: () => this.#step('undo'),
-      redo: () => this.#step('redo'),
-      file: file => this.#show('bring-in', { file }),
-      text: text => this.#show('bring-in', { text }),
-      dragging: over => {
-        this.dragging = over
-      },
-    })
     const stopWatching = watchLayout(layout => {
       this.layout = layout
     })
     window.addEventListener('hashchange', this.#followAddress)
     this.#stopListening = () => {
-      stopListening()
       stopWatching()
       window.removeEventListener('hashchange', this.#followAddress)
     }
@@ -117,6 +107,7 @@ export class TbApp extends BaseElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopListening()
+    this.#gone.abort()
     this.#kept.close()
   }
 
@@ -124,13 +115,32 @@ export class TbApp extends BaseElement {
     tellHeadHeight(this.renderRoot.querySelector('tb-head')!, this)
   }
 
-  /** Loads the workbook, or on a first start the examples. To be called once, when the properties are set. */
+  /**
+   * Loads the workbook, or on a first start the examples, and when that is shown what the page can do besides. To be called
+   * once, when the properties are set.
+   */
   async start(): Promise<void> {
     const { database, numbers, loadExamples } = this
     await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
     this.teaching = this.#kept.fresh
     this.#takeLink()
-    void fetchWhenIdle(() => Promise.all([import('./tb-notices.js'), import('./tb-dialogs.js')]))
+    await fetchWhenIdle(async () => {
+      const [{ listenToPage }] = await Promise.all([
+        import('./page-gestures.js'),
+        import('./tb-notices.js'),
+        import('./tb-dialogs.js'),
+      ])
+      const gestures = {
+        undo: () => this.#step('undo'),
+        redo: () => this.#step('redo'),
+        file: (file: File) => this.#show('bring-in', { file }),
+        text: (text: string) => this.#show('bring-in', { text }),
+        dragging: (over: boolean) => {
+          this.dragging = over
+        },
+      }
+      listenToPage(gestures, this.#gone.signal)
+    })
   }
 
   /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */

@@ -4,16 +4,8 @@ import { type Formula, type Problem, sameName } from './document/formula.js'
 import type { Larder } from './document/larder.js'
 import type { AmountColumn, ReadingName } from './document/reading-names.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './document/workbook.js'
-import {
-  addLine,
-  addStage,
-  enterAmount,
-  holdReading,
-  newLine,
-  newStage,
-  releaseHold,
-  setBatch,
-} from './edits/edits.js'
+import { setBatch } from './edits/batch-edits.js'
+import { addLine, addStage, enterAmount, holdReading, newLine, newStage, releaseHold } from './edits/edits.js'
 import { refuse } from './edits/words.js'
 import { cellOf } from './outline/names.js'
 import type { LinePlan, Outline } from './outline/outline.js'

@@ -4,7 +4,9 @@ import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import type { CellName } from '../../../src/dough/workings/working.js'
 import { type Edit, wish } from '../../base/events.js'
 import type { Blocks } from '../blocks/blocks.js'
+import type { Offers } from '../editing/choices.js'
 import type { EditingContext } from '../editing/session.js'
+import type { TouchKeys } from '../editing/touch-keys.js'
 import { type Column, type LineRow, type Row, type Spot, stageKey } from '../table/table.js'
 import type { Action } from './action.js'
 import type { RowMenu } from './menu.js'
@@ -14,6 +16,8 @@ import { newStageName } from './words.js'
 export interface Further {
   readonly blocks: Blocks
   readonly menu: RowMenu
+  readonly touchKeys: TouchKeys
+  readonly offers: Offers
   openMenu(row: Row, by: HTMLElement): void
 }
 
