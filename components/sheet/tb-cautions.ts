@@ -7,7 +7,7 @@ import {
   notKnownSentence,
 } from '../../src/dough/about/words.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
-import { LateElement } from '../base/base-element.js'
+import { LateElement } from '../base/late-elements.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
 import { cautionsWords } from './cautions-words.js'
 

@@ -1,8 +1,8 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
 import { remarksOn } from '../../src/dough/sheet/remarks.js'
-import { LateElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
+import { LateElement } from '../base/late-elements.js'
 import { remarkWords, severityWords } from './remark-words.js'
 
 const shownAtFirst = 40 // of a formula that draws very many

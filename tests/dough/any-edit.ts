@@ -14,6 +14,7 @@ import * as edits from '../../src/dough/edits/edits.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import { defineIngredient, forgetIngredient } from '../../src/dough/edits/larder-edits.js'
 import { writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
+import { markBase, removeStage, setFerments } from '../../src/dough/edits/row-edits.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
@@ -89,7 +90,7 @@ function lineEdit(workbook: Workbook, formula: Formula, random: Random): Transac
     case 3:
       return edits.moveLine(workbook, at, random.pick([-1, 1] as const))
     case 4:
-      return edits.markBase(workbook, at, random.below(2) === 0)
+      return markBase(workbook, at, random.below(2) === 0)
     case 5:
       return edits.enterNote(workbook, at, random.pick(['', 'cold', 'warm']))
     case 6:
@@ -109,7 +110,7 @@ function stageEdit(workbook: Workbook, formula: Formula, random: Random): Transa
   const at = { formula: formula.id, stage: stage.id }
   switch (random.below(8)) {
     case 0: {
-      if (formula.stages.length > 3) return edits.removeStage(workbook, at)
+      if (formula.stages.length > 3) return removeStage(workbook, at)
       const line = edits.newLine({ ingredient: 'Ripe starter', amount: random.pick(amounts) })
       return edits.addStage(workbook, formula.id, edits.newStage(random.pick(['Soaker', 'Poolish']), [line]))
     }
@@ -118,7 +119,7 @@ function stageEdit(workbook: Workbook, formula: Formula, random: Random): Transa
     case 2:
       return edits.moveStage(workbook, at, random.pick([-1, 1] as const))
     case 3:
-      return edits.setFerments(workbook, at, random.pick([true, false, undefined]))
+      return setFerments(workbook, at, random.pick([true, false, undefined]))
     case 4:
     case 5:
       return setKeepBack(workbook, at, random.pick([0, 50, 'seed'] as const))

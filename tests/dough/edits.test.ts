@@ -14,13 +14,12 @@ import {
   moveStage,
   Refusal,
   removeLines,
-  removeStage,
   renameFormula,
   renameStage,
-  setFerments,
   setFlourWeight,
   together,
 } from '../../src/dough/edits/edits.js'
+import { removeStage, setFerments } from '../../src/dough/edits/row-edits.js'
 import {
   addFormulas,
   blankFormula,

@@ -5,10 +5,11 @@ import { test } from 'node:test'
 import { methodCautionSentences } from '../../src/day/method/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
 import { guessSentences } from '../../src/dough/amounts/guess-words.js'
+import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
+import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
-import { documentSentences } from '../../src/dough/document/words.js'
 import { dayEditSentences } from '../../src/dough/edits/day-words.js'
 import { rebaseSentences } from '../../src/dough/edits/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
@@ -40,6 +41,7 @@ const allSentences: Readonly<Record<string, object>> = {
   expressionSentences,
   graphSentences,
   guessSentences,
+  jottingSentences,
   householdSentences,
   lineSentences,
   methodCautionSentences,

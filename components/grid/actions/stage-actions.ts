@@ -1,4 +1,5 @@
-import { moveStage, removeStage, setFerments } from '../../../src/dough/edits/edits.js'
+import { moveStage } from '../../../src/dough/edits/edits.js'
+import { removeStage, setFerments } from '../../../src/dough/edits/row-edits.js'
 import type { StageRow } from '../table/table.js'
 import type { Action } from './action.js'
 import { labels } from './menu-words.js'

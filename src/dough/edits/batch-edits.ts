@@ -1,17 +1,19 @@
 import type { Batch, KeepBack, Scale } from '../document/batch.js'
-import { batchProblem, isLoss, scaleProblem } from '../document/checks.js'
+import { batchProblem, scaleProblem } from '../document/batch-checks.js'
+import { documentProblem } from '../document/batch-words.js'
+import { isLoss } from '../document/checks.js'
 import type { Stage } from '../document/formula.js'
-import { documentProblem } from '../document/words.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn, type StageAt, stageIn } from './edit-places.js'
-import { labels, Refusal, refuse } from './words.js'
+import { fetchedLabels } from './fetched-words.js'
+import { Refusal, refuse } from './words.js'
 
 /** Says how much to make. Throws Refusal for an amount that cannot be. */
 export function setBatch(workbook: Workbook, id: string, batch: Batch): Transaction {
   formulaIn(workbook, id)
   const problem = batchProblem(batch)
   if (problem) throw new Refusal(problem)
-  return { label: labels.batch(batch), changes: [{ of: 'fields', formula: id, value: { batch } }] }
+  return { label: fetchedLabels.batch(batch), changes: [{ of: 'fields', formula: id, value: { batch } }] }
 }
 
 /** Says how the baker's scale weighs. Throws Refusal for steps that cannot be. */
@@ -19,7 +21,7 @@ export function setScale(scale: Scale): Transaction {
   const problem = scaleProblem(scale)
   if (problem) throw new Refusal(problem)
   return {
-    label: labels.scale(scale),
+    label: fetchedLabels.scale(scale),
     changes: [{ of: 'workbook', value: { scale } }],
   }
 }
@@ -31,7 +33,7 @@ export function setKeepBack(workbook: Workbook, at: StageAt, keepBack: KeepBack)
     refuse({ code: 'keepBackNegative' })
   const value: Stage = keepBack === 0 ? stage : { ...stage, keepBack }
   return {
-    label: labels.keepBack(keepBack, stage.name),
+    label: fetchedLabels.keepBack(keepBack, stage.name),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
   }
 }
@@ -42,7 +44,7 @@ export function setStageLoss(workbook: Workbook, at: StageAt, loss: number): Tra
   if (!isLoss(loss)) throw new Refusal(documentProblem({ code: 'lossOutOfRange' }))
   const value: Stage = loss === 0 ? stage : { ...stage, loss }
   return {
-    label: labels.stageLoss(stage.name, loss),
+    label: fetchedLabels.stageLoss(stage.name, loss),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
   }
 }

@@ -1,5 +1,5 @@
 /**
- * The edits of a workbook, each as one transaction. Those of kept states, jottings, batches, the shelf, the larder and of writing anew are not among
+ * The edits of a workbook, each as one transaction. Those of the menus of rows, of kept states, jottings, batches, the shelf, the larder and of writing anew are not among
  * them: only what is fetched when it is first wanted makes them, and they come with it.
  */
 
@@ -11,13 +11,12 @@ export {
   setFlourWeight,
   setFormulaNote,
 } from './formula-edits.js'
-export { holdReading, naturalGiver, releaseHold } from './hold-edits.js'
+export { holdReading, releaseHold } from './hold-edits.js'
 export {
   addLine,
   enterAmount,
   enterIngredient,
   enterNote,
-  markBase,
   moveLine,
   newLine,
   removeLines,
@@ -26,8 +25,6 @@ export {
   addStage,
   moveStage,
   newStage,
-  removeStage,
   renameStage,
-  setFerments,
 } from './stage-edits.js'
 export { Refusal } from './words.js'

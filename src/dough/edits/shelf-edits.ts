@@ -1,9 +1,9 @@
 import { type Formula, nameKey, newId, usualFlourWeight } from '../document/formula.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn } from './edit-places.js'
+import { fetchedLabels } from './fetched-words.js'
 import { newLine } from './line-edits.js'
 import { newStage } from './stage-edits.js'
-import { labels } from './words.js'
 
 /** A formula to begin with by percentages: flour, water, salt, one levain. */
 export function blankFormula(name = 'New formula'): Formula {
@@ -51,7 +51,9 @@ export function addFormulas(workbook: Workbook, formulas: readonly Formula[]): T
     return { of: 'formula', id: value.id, value }
   })
   const label =
-    formulas.length === 1 ? labels.addFormula(formulas[0]!.name) : labels.addFormulas(formulas.length)
+    formulas.length === 1
+      ? fetchedLabels.addFormula(formulas[0]!.name)
+      : fetchedLabels.addFormulas(formulas.length)
   return { label, changes }
 }
 
@@ -59,7 +61,7 @@ export function addFormulas(workbook: Workbook, formulas: readonly Formula[]): T
 export function replaceFormula(workbook: Workbook, id: string, formula: Formula): Transaction {
   const before = formulaIn(workbook, id)
   return {
-    label: labels.replaceFormula(before.name),
+    label: fetchedLabels.replaceFormula(before.name),
     changes: [{ of: 'formula', id, value: { ...formula, id } }],
   }
 }
@@ -82,11 +84,14 @@ export function duplicateFormula(workbook: Workbook, id: string): Transaction {
   const value = copyOf(before, freeName(workbook, before.name))
   const index = workbook.formulas.indexOf(before) + 1
   return {
-    label: labels.duplicateFormula(before.name),
+    label: fetchedLabels.duplicateFormula(before.name),
     changes: [{ of: 'formula', id: value.id, value, index }],
   }
 }
 
 export function removeFormula(workbook: Workbook, id: string): Transaction {
-  return { label: labels.deleteFormula(formulaIn(workbook, id).name), changes: [{ of: 'formula', id }] }
+  return {
+    label: fetchedLabels.deleteFormula(formulaIn(workbook, id).name),
+    changes: [{ of: 'formula', id }],
+  }
 }

@@ -40,14 +40,6 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
   return { label: labels.rename(stage.name, wanted), changes }
 }
 
-/** Removes a stage; lines that took it stay, and say that it is gone. The final dough cannot be removed. */
-export function removeStage(workbook: Workbook, at: StageAt): Transaction {
-  const formula = formulaIn(workbook, at.formula)
-  const stage = stageIn(workbook, at)
-  if (formula.stages.length === 1) refuse({ code: 'lastStage' })
-  return { label: labels.remove(stage.name), changes: [{ of: 'stage', formula: at.formula, id: stage.id }] }
-}
-
 export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transaction | undefined {
   const formula = formulaIn(workbook, at.formula)
   const stage = stageIn(workbook, at)
@@ -57,12 +49,4 @@ export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transact
     label: labels.moveStage(stage.name, by),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value: stage, index: to }],
   }
-}
-
-/** Says whether a stage ferments; undefined leaves it to what the stage holds. */
-export function setFerments(workbook: Workbook, at: StageAt, ferments: boolean | undefined): Transaction {
-  const { ferments: _before, ...stage } = stageIn(workbook, at)
-  const value: Stage = ferments === undefined ? stage : { ...stage, ferments }
-  const label = labels.ferments(stage.name, ferments)
-  return { label, changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }] }
 }
