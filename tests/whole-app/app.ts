@@ -106,6 +106,7 @@ export class OpenApp {
       () => this.cell(stage, ingredient, column),
       `${ingredient} in ${stage} has ${column}`,
     )
+    if (this.focused === cell) return // a click where the last one was would be a double one
     this.focused?.blur() // as the pointer will: until then WebKit scrolls back to a field that was typed in
     const { left, top, height } = await inPlace(cell)
     await sendMouse({ type: 'click', position: [Math.round(left + 12), Math.round(top + height / 2)] })
