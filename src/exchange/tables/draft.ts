@@ -2,7 +2,7 @@ import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
-import { bracketed, type totalOf } from './vocabulary.js'
+import { headingName, type totalOf } from './vocabulary.js'
 import { inWords, type Reason, severityOf } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
@@ -199,9 +199,9 @@ export class LineMaker {
   /** `Water (28 °C)` is water, where the larder knows it only so; what is in brackets goes into the note. */
   #nameOf(said: string, notes: string[]): string {
     const name = said.replace(/^[•·*–—-]\s+/, '')
-    const short = bracketed(name)
-    if (!short || this.names.find(name) || !this.names.find(short.name)) return name
-    notes.unshift(short.within)
+    const short = headingName(name)
+    if (short.remark === '' || this.names.find(name) || !this.names.find(short.name)) return name
+    notes.unshift(short.remark)
     return short.name
   }
 

@@ -6,7 +6,7 @@ import { checkTotals, choose } from './check.js'
 import { type DraftFormula, type DraftStage, sumOf, type Told } from './draft.js'
 import type { Names } from './row-features.js'
 import type { RowRead, TotalCheck } from './types.js'
-import { bracketed, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
+import { headingName, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
 function orderStages(formula: DraftFormula, told: Told): DraftStage {
@@ -66,11 +66,12 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
   for (const stage of formula.stages) {
     for (const line of stage.lines) {
       line.takes = earlier.get(nameKey(line.ingredient))
-      const short = line.takes ? undefined : bracketed(line.ingredient)
-      line.takes ??= short && earlier.get(nameKey(short.name))
-      if (!line.takes || !short) continue
-      line.ingredient = short.name
-      line.note = [short.within, line.note].filter(Boolean).join('; ')
+      if (line.takes) continue
+      const { name, remark } = headingName(line.ingredient)
+      line.takes = remark === '' ? undefined : earlier.get(nameKey(name))
+      if (!line.takes) continue
+      line.ingredient = name
+      line.note = [remark, line.note].filter(Boolean).join('; ')
     }
     earlier.set(nameKey(stage.name), stage)
   }

@@ -20,7 +20,7 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import { Label, titleName } from './vocabulary.js'
+import { labelOf, titleName } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
 /** Nothing was read, for this reason. */
@@ -75,7 +75,7 @@ export function readTable(
   const told = new Told()
   const lines = new LineMaker(names, told, rows, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
-  const label = new Label(table.headings[columns.indexOf('ingredient')] ?? '')
+  const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
   const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)

@@ -12,7 +12,7 @@ import {
   readCell,
 } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
-import { folded, Label } from './vocabulary.js'
+import { folded, type Label, labelOf } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */
@@ -116,7 +116,7 @@ const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
   readonly #cells = new Map<AmountUse, (cell: string) => CellRead>()
-  readonly #label = onceEach(text => new Label(text))
+  readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
   readonly #unnamed = this.#label('')
 

@@ -83,12 +83,6 @@ export function headingName(text: string): { name: string; remark: string } {
   return named.name === '' ? { name: text.trim(), remark: '' } : named
 }
 
-/** `Water (28 °C)`: what stands before the brackets at the end, and within. */
-export function bracketed(text: string): { name: string; within: string } | undefined {
-  const [, name, within] = text.length > longest ? [] : (/^(.*\S)\s*\(([^()]+)\)$/.exec(text) ?? [])
-  return name === undefined ? undefined : { name, within: within!.trim() }
-}
-
 /** `Formula: Mill wheat` as the name of the bread. */
 export const titleName = (text: string): string =>
   headingName(text).name.replace(
@@ -162,44 +156,16 @@ export const isRemark = (text: string): boolean =>
     folded(text),
   )
 
-/** What a name by itself tells; worked out when asked. */
-export class Label {
-  #heading: ReturnType<typeof headingName> | undefined
-  #is: 'total' | 'dough' | 'fact' | 'other' | undefined
-
-  constructor(readonly text: string) {}
-
-  /** Without its number, marks, and what stands in brackets. */
-  get name(): string {
-    return this.#apart.name
-  }
-  get remark(): string {
-    return this.#apart.remark
-  }
-  get hasColon(): boolean {
-    return /:\s*$/.test(this.text) || /^[^:]*\p{L}:\s+\d/u.test(this.text)
-  }
-  get isStage(): boolean {
-    return isStageName(this.name)
-  }
-  get isFinal(): boolean {
-    return isFinalDough(this.name)
-  }
-  get isRemark(): boolean {
-    return isRemark(this.text)
-  }
-  get isOfTotals(): boolean {
-    return isOfTotals(this.text)
-  }
+/** What a name by itself tells: `name` without its number, marks, and what stands in brackets, which is its `remark`. */
+export const labelOf = (text: string) => ({
+  text,
+  ...headingName(text),
+  hasColon: /:\s*$/.test(text) || /^[^:]*\p{L}:\s+\d/u.test(text),
+  isStage: isStageName(headingName(text).name),
+  isFinal: isFinalDough(headingName(text).name),
+  isRemark: isRemark(text),
+  isOfTotals: isOfTotals(text),
   /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
-  get is(): 'total' | 'dough' | 'fact' | 'other' {
-    const { text } = this
-    this.#is ??= totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other'
-    return this.#is
-  }
-
-  get #apart() {
-    this.#heading ??= headingName(this.text)
-    return this.#heading
-  }
-}
+  is: totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other',
+})
+export type Label = ReturnType<typeof labelOf>
