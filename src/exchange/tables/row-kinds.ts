@@ -35,48 +35,6 @@ function weighed(evidence: readonly Evidence[]): RowKind {
   return { kind, why }
 }
 
-interface Neighbours {
-  readonly next: Int32Array // for each row the place of the next that says something
-  readonly isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
-  readonly lastHead: number // the place of the last name of a stage over lines
-  readonly below: readonly Sums[] // for each row what the lines from the next one to the end of their block add to
-}
-
-function neighbours(rows: readonly Row[]): Neighbours {
-  const next = new Int32Array(rows.length)
-  const below: Sums[] = new Array(rows.length)
-  let sums = new Sums()
-  let after = rows.length
-  let [blanks, pairs, parted, lastHead] = [0, 0, 0, -1] // pairs of lines, and those with something blank between
-  for (let at = rows.length - 1; at >= 0; at--) {
-    next[at] = after
-    below[at] = sums
-    sums = rows[at]!.is === 'line' ? withLine(sums, rows[at]!) : new Sums()
-    if (rows[at]!.is === 'blank') {
-      blanks++
-      continue
-    }
-    const { is, label } = rows[at]!
-    const leads = rows[after]?.is === 'line'
-    if (is === 'name' && leads && label.isStage) lastHead = Math.max(lastHead, at)
-    if (is === 'line' && leads) {
-      pairs++
-      if (after > at + 1) parted++
-    }
-    after = at
-  }
-  return { next, isSpaced: blanks > 2 && parted * 2 > pairs, lastHead, below }
-}
-
-function withLine(sums: Sums, row: Row): Sums {
-  const quantities = quantitiesOf(row)
-  const weight = quantities.find(({ grams }) => grams !== undefined)
-  const percent = quantities.find(quantity => quantity.percent !== undefined)
-  const more = Object.assign(new Sums(), sums)
-  more.add(weight, percent)
-  return more
-}
-
 type Above = 'start' | 'blank' | 'stage' | 'formula' | 'total' | 'line' | 'note'
 const leaves: Readonly<Partial<Record<RowKind['kind'], Above>>> = {
   stage: 'stage',
@@ -90,7 +48,8 @@ const leaves: Readonly<Partial<Record<RowKind['kind'], Above>>> = {
 
 /** What the rows of a table are, one after the other with a look at their neighbours. */
 export class RowKinds {
-  readonly #neighbours: Neighbours
+  readonly #isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
+  readonly #lastHead: number // the place of the last name of a stage over lines
   readonly #stages = new Set<string>() // headed so far in this formula
   readonly #byRows: boolean
   #stage = '' // headed last
@@ -105,7 +64,10 @@ export class RowKinds {
     readonly names: Names,
     over: Label | undefined, // of the heading over the ingredients, where it names the first stage
   ) {
-    this.#neighbours = neighbours(rows)
+    const isLine = (at: number) => rows[at]?.is === 'line'
+    const parted = rows.filter(({ is }, at) => is === 'blank' && isLine(at - 1) && isLine(at + 1)).length
+    this.#isSpaced = parted > 2 && parted * 2 > rows.filter((_, at) => isLine(at)).length
+    this.#lastHead = rows.findLastIndex(({ label }, at) => label.isStage && isLine(this.#next(at)))
     this.#byRows = marks !== 'column' && marks !== 'none'
     if (over) this.#head(over.name)
   }
@@ -122,9 +84,12 @@ export class RowKinds {
     const { label, amounts } = this.rows[at]!
     const found = this.#kind(at)
     const { kind } = found
-    const { isSpaced, lastHead } = this.#neighbours
-    const block = kind === 'line' && this.#blankSince && !isSpaced ? this.#block(at) : undefined
-    if (kind === 'blank' && !isSpaced) {
+    const isBlank = kind === 'blank' && !this.#isSpaced
+    const block =
+      kind === 'line' && this.#blankSince && !this.#isSpaced
+        ? this.#block(at).map(({ name }) => name)
+        : undefined
+    if (isBlank) {
       if (this.#above !== 'start') this.#above = 'blank'
       this.#blankSince = true
     } else if (kind === 'note') this.#above = this.#above === 'line' ? 'line' : 'note'
@@ -137,24 +102,32 @@ export class RowKinds {
     // `Totals` over rows of totals, where the lines that they are of stand elsewhere
     if (kind !== 'summed')
       this.#isSummary =
-        kind === 'total' && amounts.length === 0 && label.isOfTotals && (this.#hasLines || at < lastHead)
+        kind === 'total' &&
+        amounts.length === 0 &&
+        label.isOfTotals &&
+        (this.#hasLines || at < this.#lastHead)
     return block ? { ...found, block } : found
   }
 
-  /** The names of the lines from here to the end of their block. */
-  #block(from: number): string[] {
-    const names: string[] = []
-    for (let at = from; this.rows[at]?.is === 'line'; at++) names.push(this.rows[at]!.name)
-    return names
+  /** The place of the next row that says something. */
+  #next(at: number): number {
+    let next = at + 1
+    while (this.rows[next]?.is === 'blank') next++
+    return next
+  }
+
+  /** The lines from here to the end of their block; of an endless one the first hundreds. */
+  #block(from: number): readonly Row[] {
+    const rows = this.rows.slice(from, from + 500)
+    const end = rows.findIndex(({ is }) => is !== 'line')
+    return end < 0 ? rows : rows.slice(0, end)
   }
 
   #kind(at: number): RowKind {
     const row = this.rows[at]!
     switch (row.is) {
       case 'name':
-        return row.name === ''
-          ? { kind: 'place' }
-          : weighed(this.#evidence(row, this.rows[this.#neighbours.next[at]!]))
+        return row.name === '' ? { kind: 'place' } : weighed(this.#evidence(row, this.rows[this.#next(at)]))
       case 'fact':
       case 'notes':
         return { kind: 'note' }
@@ -177,8 +150,13 @@ export class RowKinds {
     const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
     if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
     if (is === 'total' && !label.isFinal) return false
-    const agrees = quantitiesOf(row).some(quantity => this.#neighbours.below[at]!.agreeWith(quantity))
-    return agrees || (isFree && label.hasColon)
+    const below = new Sums()
+    for (const quantities of this.#block(at + 1).map(quantitiesOf))
+      below.add(
+        quantities.find(({ grams }) => grams !== undefined),
+        quantities.find(({ percent }) => percent !== undefined),
+      )
+    return (isFree && label.hasColon) || quantitiesOf(row).some(quantity => below.agreeWith(quantity))
   }
 
   /** What a row can be that names something and gives no amount. */
