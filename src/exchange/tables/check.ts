@@ -14,13 +14,6 @@ import type { TotalCheck } from './types.js'
 import { wordsOf } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
-/** Which of the two a formula's lines keep, after all that could be doubtful was told. */
-export interface Kept {
-  readonly percentIn?: DraftStage // its lines keep their percentages
-  readonly flourWeight?: number // grams, which those are of
-  tell(agree: boolean): void // what was decided, once it is known whether all totals agree
-}
-
 interface Base {
   readonly grams: number
   readonly error: number // how much of it is rounding, fraction of 1
@@ -43,34 +36,20 @@ function baseBy(lines: readonly Both[]): Base {
   return { grams: weight / share, error: sumOf(errors)! }
 }
 
-/** What 100 % weighs, from the lines that say both: by the flours together, or by the line with which most agree. */
+/** What 100 % weighs, from the lines that say both, by the flours where there are any, and the lines that disagree. */
 function baseOf(lines: readonly DraftLine[]): { base: Base; off: readonly Both[] } | undefined {
   const both = lines.filter(isBoth)
   const some = both.filter(line => line.percent.percent > 0 && line.weight.grams > 0)
   const flours = some.filter(line => line.kind === 'flour')
-  const alone = [...flours, ...some].slice(0, 12).map(line => baseBy([line]))
-  const [first, ...others] = (flours.length > 0 ? [baseBy(flours), ...alone] : alone).map(base => ({
-    base,
-    off: both.filter(line => isOff(line, base)),
-  }))
-  if (!first || first.off.length === 0) return first
-  const sharp = others.filter(({ base }) => base.error < 0.01) // by a rough figure all would agree
-  return sharp.reduce((best, one) => (one.off.length < best.off.length ? one : best), first)
+  if (some.length === 0) return undefined
+  const base = baseBy(flours.length > 0 ? flours : some)
+  return { base, off: both.filter(line => isOff(line, base)) }
 }
 
 /** Is a line's percentage off its weight by more than rounding explains? */
 function isOff({ weight, percent: { percent: share, step } }: Both, base: Base): boolean {
   const rounding = weight.step / 2 + (step / 2) * base.grams + share * base.grams * base.error
   return !isWithin(share * base.grams - weight.grams, rounding)
-}
-
-function tellOff(off: readonly Both[], base: number, name: string, told: Told): void {
-  if (off.length > 5)
-    return told.say({ code: 'percentagesOff', rows: off.map(line => line.row), name, base, row: off[0]!.row })
-  for (const { row, ingredient, weight, percent } of off) {
-    const figures = { percent: percent.percent, weight: weight.grams, base, share: percent.percent * base }
-    told.say({ code: 'percentageOff', row, name: ingredient, ...figures })
-  }
 }
 
 /** Do the percentages of the final dough say all that its weights say, and more digits of it? Of how much flour? */
@@ -92,35 +71,32 @@ function finerOf({ lines, flours }: DraftStage): number | undefined {
  * where every line of the final dough has both, all agree, the flours add to 100 and the percentages have the
  * more digits are its percentages kept, with its flour weight. Rows that disagree by more than rounding are told.
  */
-export function choose(formula: DraftFormula, final: DraftStage, told: Told): Kept {
+export function choose(formula: DraftFormula, final: DraftStage, told: Told) {
   const { lines, stages, name } = formula
   const first = lines.find(isBoth)
-  if (!first) {
-    ofAllFlour(formula, final, told)
-    return { tell: () => {} }
-  }
-  const own = stages.map(stage => ({ name: stage.name, ...baseOf(stage.lines) }))
-  const offOwn = own.flatMap(({ off = [] }) => off).length
-  const all = stages.length > 1 && offOwn > 0 ? baseOf(lines) : undefined
-  const isOfAll = all !== undefined && all.off.length < offOwn
-  for (const { base, off = [], name: where } of isOfAll ? [{ ...all, name }] : own)
-    if (base) tellOff(off, base.grams, where, told)
-  const agree = (isOfAll ? all.off.length : offOwn) === 0
-  const flourWeight = offOwn === 0 ? finerOf(final) : undefined
-  const tell = (totalsAgree: boolean) => {
-    if (flourWeight === undefined)
-      told.say({ code: 'weightsKept', name, agree: agree && totalsAgree, row: first.row })
-    else {
-      const figures = { name, final: final.name, flour: flourWeight, agree: totalsAgree }
-      told.say({ code: 'percentagesKept', ...figures, row: first.row })
+  if (!first) ofAllFlour(formula, final, told)
+  const found = stages.flatMap(stage => baseOf(stage.lines) ?? [])
+  for (const { base, off } of found)
+    for (const { row, ingredient, weight, percent } of off) {
+      const figures = { percent: percent.percent, weight: weight.grams, base: base.grams }
+      const share = percent.percent * base.grams
+      told.say({ code: 'percentageOff', row, name: ingredient, ...figures, share })
     }
-    tellOtherBases(formula, isOfAll, first.row, told)
+  const isAgreed = found.every(({ off }) => off.length === 0)
+  const flour = isAgreed ? finerOf(final) : undefined
+  /** To be called once it is known whether the totals agree. */
+  const tell = (totalsAgree: boolean) => {
+    if (!first) return
+    const { row } = first
+    if (flour === undefined) told.say({ code: 'weightsKept', name, agree: isAgreed && totalsAgree, row })
+    else told.say({ code: 'percentagesKept', name, final: final.name, flour, agree: totalsAgree, row })
+    tellOtherBases(formula, row, told)
   }
-  return flourWeight === undefined ? { tell } : { tell, percentIn: final, flourWeight }
+  return flour === undefined ? { tell } : { tell, percentIn: final, flourWeight: flour }
 }
 
 /** Says so where percentages are of anything but their stage's own flour, which is what they are shown on from now on. */
-function tellOtherBases({ name, stages }: DraftFormula, isOfAll: boolean, row: number, told: Told): void {
+function tellOtherBases({ name, stages }: DraftFormula, row: number, told: Told): void {
   const shares = stages.flatMap(({ name: stage, lines, flours }) => {
     const share = sumOf(flours.map(line => line.percent?.percent))
     if (flours.length === 0 || share === undefined) return []
@@ -129,14 +105,12 @@ function tellOtherBases({ name, stages }: DraftFormula, isOfAll: boolean, row: n
     const most = share + sumOf(unknown.map(line => line.percent?.percent ?? 0))!
     return [{ stage, share, isOwn: share <= 1 + within && most >= 1 - within }]
   })
-  const [other, ...others] = shares.filter(({ isOwn }) => !isOwn)
-  if (!other) return
+  const others = shares.filter(({ isOwn }) => !isOwn)
   const all = sumOf(shares.map(({ share }) => share))!
-  if (shares.length > 1 && (isOfAll || Math.abs(all - 1) <= 0.005))
+  if (others.length > 0 && shares.length > 1 && Math.abs(all - 1) <= 0.005)
     told.say({ code: 'shownAnewOfAllFlour', name, row })
-  else if (others.length === 0)
-    told.say({ code: 'percentagesShownAnew', name: other.stage, share: other.share, row })
-  else told.say({ code: 'severalShownAnew', stages: others.length + 1, row })
+  else
+    for (const { stage, share } of others) told.say({ code: 'percentagesShownAnew', name: stage, share, row })
 }
 
 /** Percentages alone, of all the flour in the dough instead of each stage's own: weights for 1000 g of flour. */

@@ -147,16 +147,12 @@ const isWeight = ({ read }: ReadCell): boolean => read.percent === undefined
 /** Turns the amounts of a row into those of a line, and tells of what was doubtful. */
 export class LineMaker {
   readonly #bare: number[] = []
-  readonly #isTogether: boolean // pounds in one column and the ounces over them in the next
 
   constructor(
     readonly names: Names,
     readonly told: Told,
-    rows: readonly Row[],
     readonly isMarkSure: boolean, // the table shows which decimal sign it uses
-  ) {
-    this.#isTogether = poundsAndOunces(rows)
-  }
+  ) {}
 
   line(row: Row): DraftLine {
     const { row: number, name: said, note } = row
@@ -218,8 +214,9 @@ export class LineMaker {
   #weight({ row, name }: Row, [first, ...others]: readonly ReadCell[]): Quantity | undefined {
     if (!first) return undefined
     const ounces = others.find(({ use }) => use === 'ounces')?.read
-    if (this.#isTogether && first.use === 'pounds' && ounces?.grams !== undefined) {
-      const grams = first.read.grams! + ounces.grams
+    // whole pounds, and the ounces over them beside: `2 | 3` is 2 lb 3 oz
+    if (/^\d+ lb$/.test(first.read.text) && ounces && Number.parseFloat(ounces.text) < 16) {
+      const grams = first.read.grams! + (ounces.grams ?? 0)
       return { ...first.read, text: `${first.read.text} + ${ounces.text}`, grams, step: ounces.step }
     }
     for (const { cell, read } of others) {
@@ -233,19 +230,4 @@ export class LineMaker {
   finish(): void {
     if (this.#bare.length > 0) this.told.say({ code: 'withoutUnits', rows: this.#bare, row: this.#bare[0]! })
   }
-}
-
-/** Whole pounds with less than sixteen ounces beside them, wherever both are: `2 | 3` is 2 lb 3 oz. */
-function poundsAndOunces(rows: readonly Row[]): boolean {
-  let both = 0
-  for (const { amounts } of rows) {
-    const [pounds, ounces] = (['pounds', 'ounces'] as const).map(use => {
-      const read = amounts.find(amount => amount.use === use)?.read
-      return read?.is === 'quantity' ? read.text : undefined
-    })
-    if (pounds === undefined || ounces === undefined) continue
-    if (!/^\d+ lb$/.test(pounds) || !(Number.parseFloat(ounces) < 16)) return false
-    both++
-  }
-  return both > 0
 }

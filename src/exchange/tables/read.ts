@@ -42,7 +42,7 @@ export function readTable(
   watch: Watch = {},
 ): TableRead {
   if (table.refused !== undefined) return nothing({ code: 'tableRefused', why: table.refused })
-  if (table.stopped) return nothing({ code: 'tableStopped' }, [], true)
+  if (table.stopped) return nothing({ code: 'stoppedBeforeTheEnd' }, [], true)
   if (table.own && JSON.stringify(mapping) === JSON.stringify(table.mapping)) return readOwn(table, larder)
   const { columns } = mapping
   const ingredient = columns.includes('ingredient')
@@ -73,7 +73,7 @@ export function readTable(
   const signs = signsOf(rows.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
   const isMarkSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
   const told = new Told()
-  const lines = new LineMaker(names, told, rows, isMarkSure)
+  const lines = new LineMaker(names, told, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
   const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
   const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined

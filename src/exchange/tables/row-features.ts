@@ -148,10 +148,10 @@ export class RowSorter {
     if (over === '') return { ...nothing, is: 'headings' }
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
     if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
-      return lost({ code: 'rowTooWide', row, count: cells.length, columns: length })
+      return lost({ code: 'rowNotAsWide', row, count: cells.length, columns: length })
     const sorted = this.#sort(row, cells, view)
     return this.#mayBeShifted(sorted)
-      ? lost({ code: 'rowTooNarrow', row, count: cells.length, columns: length })
+      ? lost({ code: 'rowNotAsWide', row, count: cells.length, columns: length })
       : sorted
   }
 

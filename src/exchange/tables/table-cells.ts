@@ -12,17 +12,6 @@ import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { NoAmount, Reason } from './words.js'
 
-interface Delimiter {
-  readonly delimiter: string
-  readonly reason: Reason
-  readonly isSure: boolean
-}
-
-export interface Split extends Delimiter {
-  readonly rows: readonly ForeignRow[]
-  readonly width: number
-}
-
 /** Nothing separates columns. */
 const none = ''
 /** Stands for columns held apart by gaps of two and more blanks. */
@@ -34,7 +23,7 @@ const holds = (line: string, delimiter: string): boolean => {
   return delimiter === ',' ? /(?:[^\d,]|^),|,(?:\D|$)/.test(line) : line.includes(delimiter)
 }
 
-function guessDelimiter(text: string): Delimiter {
+function guessDelimiter(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
   const lines = text.slice(0, 60_000).split(/\r\n?|\n/)
   const sample = lines.filter(line => line.trim() !== '').slice(0, 300)
   const shares = ['\t', ';', '|', gaps, ','].map(delimiter => ({
@@ -72,12 +61,14 @@ function splitPlainly(line: string, delimiter: string): string[] {
 }
 
 /** A text as rows of cells, or why it is refused. Never throws. */
-export function split(given: string, limits: Limits): Split | { readonly refused: Reason } {
-  if (given.length > limits.characters)
-    return {
-      refused: { code: 'tableTooLong', count: given.length, most: limits.characters },
-    }
-  if (given.includes('\0')) return { refused: { code: 'tableNotText' } }
+export function split(given: string, limits: Limits) {
+  const tooLarge = (what: 'characters' | 'rows' | 'columns', count: number) => {
+    const most = limits[what]
+    return count > most ? { refused: { code: 'tooLarge', what, count, most } as const } : undefined
+  }
+  const tooLong = tooLarge('characters', given.length)
+  if (tooLong) return tooLong
+  if (given.includes('\0')) return { refused: { code: 'tableNotText' } as const }
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
   const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
   const guessed = named
@@ -89,15 +80,12 @@ export function split(given: string, limits: Limits): Split | { readonly refused
     ? { data: text.split(/\r\n?|\n/).map(line => splitPlainly(line, delimiter)), errors: [] }
     : Papa.parse<string[]>(text, { delimiter, newline })
   while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
-  if (data.length > limits.rows)
-    return { refused: { code: 'tooManyRows', count: data.length, most: limits.rows } }
   const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
-  if (width > limits.columns)
-    return { refused: { code: 'tooManyColumns', count: width, most: limits.columns } }
+  const refused = tooLarge('rows', data.length) ?? tooLarge('columns', width)
+  if (refused) return refused
   const broken = new Map<number, Reason>()
   for (const { type, code, row = -1 } of errors)
-    if (type === 'Quotes')
-      broken.set(row, { code: code === 'MissingQuotes' ? 'openQuotes' : 'strayQuotes', row: row + 1 })
+    if (type === 'Quotes') broken.set(row, { code: 'quotes', isOpen: code === 'MissingQuotes', row: row + 1 })
   const rows = data.map((cells, at): ForeignRow => {
     const row = at + 1
     const characters = cells.find(cell => cell.length > limits.cell)?.length
@@ -243,16 +231,14 @@ export function signsOf(cells: Iterable<string>) {
  * mark before three digits stands between thousands, but for columns of kilograms and pounds.
  */
 export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
-  const cells = { small: [] as string[], others: [] as string[] }
-  for (const row of body) {
-    if (row.broken) continue
-    uses.forEach((use, at) => {
+  const cells: Record<'small' | 'others', string[]> = { small: [], others: [] }
+  for (const row of body)
+    for (const [at, use] of row.broken ? [] : uses.entries()) {
       const cell = row.cells[at]
-      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
+      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) continue
       const isSmall = use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)
       cells[isSmall ? 'small' : 'others'].push(cell)
-    })
-  }
+    }
   const [small, others] = [signsOf(cells.small), signsOf(cells.others)]
   const [points, commas] = [small['.'] + others['.'], small[','] + others[',']]
   const answer = (decimal: '.' | ',', ask: boolean, reason: Reason) => ({
@@ -267,7 +253,7 @@ export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[
   if (few > 0) return answer('.', true, { code: 'noSureSign' })
   const number = others.doubtful[0] ?? small.doubtful[0]
   if (number === undefined) return answer('.', false, { code: 'noDecimalSign' })
-  const sign = number.includes(',') ? ',' : '.'
-  if (others.doubtful.length === 0) return answer(sign, true, { code: 'smallDecimals', number })
-  return answer(sign === ',' ? '.' : ',', true, { code: 'thousandsOrDecimals', number })
+  const isSmall = others.doubtful.length === 0
+  const sign = number.includes(',') === isSmall ? ',' : '.'
+  return answer(sign, true, { code: 'doubtfulDecimals', number, isSmall })
 }

@@ -15,10 +15,8 @@ const guesses = {
   title: 'Row {row} names the bread: {name}.',
   decimalSign: 'The decimal sign is the {sign:sign}, as {shown} of {of} numbers show.',
   noSureSign: 'As many numbers have a decimal point as have a decimal comma; each is read by itself.',
-  thousandsOrDecimals:
-    'Nothing shows whether the {number:sign} in {number} is a decimal sign; it was taken to stand between thousands.',
-  smallDecimals:
-    'Nothing shows what the {number:sign} in {number} is; in kilograms or pounds it was taken as the decimal sign.',
+  doubtfulDecimals:
+    'Nothing shows what the {number:sign} in {number} is: {isSmall:in kilograms or pounds it was taken as the decimal sign|it was taken to stand between thousands}.',
   noDecimalSign: 'No number has a decimal sign.',
   headingSays: '{column:column} is read as {use}.',
   headingLeftOut: '{column:column} is nothing that a formula keeps.',
@@ -63,23 +61,15 @@ const guesses = {
 /** Why a table, or one of its rows, is not read. */
 const errors = {
   tableRefused: '{why}',
-  tableTooLong:
-    'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
+  tooLarge:
+    'This table has {count:count} {what}; {most:count} are the most that is read at once. Bring it in by parts.',
   tableNotText:
     'This is not a text file: it holds null bytes. Save the table as CSV in UTF-8, and bring that in.',
-  tooManyRows:
-    'This table has {count:count} rows; {most:count} are the most that is read at once. Bring it in by parts.',
-  tooManyColumns:
-    'This table has {count:count} columns; {most:count} are the most that is read. Take the few that hold the formula, and bring those in.',
   longCell: 'Row {row} has a cell of {count:count} characters; {most:count} are the most.',
-  openQuotes:
-    'Row {row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.',
-  strayQuotes:
-    'Row {row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.',
-  rowTooWide:
+  quotes:
+    'Row {row} {isOpen:opens a quotation mark that is never closed, so that it and all that follows|has a quotation mark out of place and} could not be read. A cell that starts with one has to end with one, and those within are doubled.',
+  rowNotAsWide:
     'Row {row} has {count} cells where the table has {columns} columns, so that it is not known which is which. A comma within a cell needs quotation marks around the cell.',
-  rowTooNarrow:
-    'Row {row} has {count} cells where the table has {columns} columns, and blanks do not show which is missing.',
   namesNothing: 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
   tableEmpty: 'There is nothing to read: the table is empty.',
   notATable:
@@ -87,7 +77,6 @@ const errors = {
   columnsNotSaid:
     'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
   rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
-  tableStopped: 'Reading was stopped.',
   noLine: 'No line was found in this table: no row has an ingredient and an amount.',
 } as const
 
@@ -129,8 +118,6 @@ const warnings = {
     'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
   percentageOff:
     'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
-  percentagesOff:
-    '{rows:rows} of {name} have percentages that do not agree with their weights, if 100 % is {base:grams}. The weights are read.',
   ofAllFlour:
     'The flours of all stages of {name} add to {all:per100}, those of {final} to {own:per100}: the percentages are of all the flour, and were read as weights for 1,000 g of it.',
   sharesOfOne:
@@ -154,8 +141,6 @@ const remarks = {
     'The percentages of {name} are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
   percentagesShownAnew:
     'The flour of {name} is {share:per100} in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
-  severalShownAnew:
-    'The flours of {stages} stages are not 100 % in the file; their percentages are shown anew on each stage’s own flour, the weights unchanged.',
 } as const
 
 /** Why a row without an amount was taken as it was. */
