@@ -1,8 +1,7 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { isBlank } from '../csv/row.js'
-import type { LineMaker } from './draft.js'
-import { DraftFormula, type DraftStage, type Told } from './draft.js'
+import { DraftFormula, type DraftStage, type LineMaker, type Told } from './draft.js'
 import { noteOf, quantitiesOf, type Row, textOf } from './row-features.js'
 import type { RowKind } from './row-kinds.js'
 import type { Mapping, RowRead } from './types.js'
@@ -37,16 +36,11 @@ export class Builder {
       case 'not understood':
         return this.#lost(row, row.why!)
       case 'blank':
-        return void this.reads.push({ row: row.row, became: 'blank' })
+        return this.#tell(row, 'blank')
       case 'headings':
-        return void this.reads.push({ row: row.row, became: 'headings', text: textOf(row) })
+        return this.#tell(row, 'headings', { text: textOf(row) })
       case 'joined':
-        return void this.reads.push({
-          row: row.row,
-          became: 'note',
-          text: row.name,
-          why: inWords({ code: 'amountBelow' }),
-        })
+        return this.#tell(row, 'note', { text: row.name, why: inWords({ code: 'amountBelow' }) })
       case 'note':
         return this.#note(row, reason)
       case 'place':
@@ -75,6 +69,10 @@ export class Builder {
       const rows = this.#carried[column]
       if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column, row: rows[0]! })
     }
+  }
+
+  #tell({ row }: Row, became: RowRead['became'], more: Partial<RowRead> = {}): void {
+    this.reads.push({ row, became, ...more })
   }
 
   #inFormula(): DraftFormula {
@@ -106,27 +104,27 @@ export class Builder {
   }
 
   #lost(row: Row, why: Reason): void {
-    this.reads.push({ row: row.row, became: 'not understood', text: textOf(row), why: inWords(why) })
+    this.#tell(row, 'not understood', { text: textOf(row), why: inWords(why) })
     this.told.say({ ...why, row: row.row })
   }
 
   #note(row: Row, why: string | undefined): void {
     const note = noteOf(row)
     if (note !== '') this.#inFormula().notes.push(note)
-    this.reads.push({ row: row.row, became: 'note', text: note || textOf(row), ...(why ? { why } : {}) })
+    this.#tell(row, 'note', { text: note || textOf(row), ...(why ? { why } : {}) })
   }
 
   #place(row: Row): void {
     this.#follow(row)
-    const became = isBlank(row.stage) ? 'formula' : 'stage'
-    const stage = became === 'stage' ? { stage: this.#stage!.name } : {}
-    this.reads.push({ row: row.row, became, formula: this.#inFormula().name, ...stage })
+    const formula = this.#inFormula().name
+    if (isBlank(row.stage)) this.#tell(row, 'formula', { formula })
+    else this.#tell(row, 'stage', { formula, stage: this.#stage!.name })
   }
 
-  #title({ row, name: said, label, note }: Row, why = ''): void {
-    const formula = this.#begin(titleName(said))
-    formula.notes.push(...[label.remark, note].filter(Boolean))
-    this.reads.push({ row, became: 'formula', formula: formula.name, why })
+  #title(row: Row, why = ''): void {
+    const formula = this.#begin(titleName(row.name))
+    formula.notes.push(...[row.label.remark, row.note].filter(Boolean))
+    this.#tell(row, 'formula', { formula: formula.name, why })
   }
 
   /** The heading of a stage, perhaps with its total beside it: `Levain 220 g` over the lines of the levain. */
@@ -138,7 +136,7 @@ export class Builder {
     const formula = this.#inFormula()
     this.#stage = formula.stage(name)
     for (const text of [remark, note]) if (text !== '') formula.notes.push(`${name}: ${text}`)
-    this.reads.push({ row, became: 'stage', formula: formula.name, stage: name, why })
+    this.#tell(heading, 'stage', { formula: formula.name, stage: name, why })
     this.#keepTotal(heading, this.#stage, name, true)
   }
 
@@ -190,14 +188,14 @@ export class Builder {
   /** Keeps a total below its lines, to be compared when all is read. */
   #total(row: Row, stage: DraftStage | undefined, label: string): void {
     const formula = this.#inFormula().name
-    const why = inWords({ code: 'totalWithoutAFigure', row: row.row })
     const isKept = this.#keepTotal(row, stage, label, false)
-    this.reads.push({ row: row.row, became: 'total', formula, text: textOf(row), ...(isKept ? {} : { why }) })
+    const why = isKept ? {} : { why: inWords({ code: 'totalWithoutAFigure', row: row.row }) }
+    this.#tell(row, 'total', { formula, text: textOf(row), ...why })
     if (stage) stage.hasTotal = true
   }
 
   #keepTotal(row: Row, stage: DraftStage | undefined, label: string, heads: boolean): boolean {
-    const quantities = quantitiesOf(row)
+    const quantities = quantitiesOf(row).filter(({ measure }) => !measure)
     const of = (heads ? undefined : totalOf(label)) ?? { named: '' }
     if (quantities.length > 0)
       this.#inFormula().totals.push({ row: row.row, label, of, stage, heads, quantities })

@@ -183,73 +183,66 @@ function candidates(
 /** A formula has a few totals; a table of nothing else would be added up for ever. */
 const mostTotals = 40
 
-type Bases = ReadonlyMap<DraftStage, number | undefined>
+type Unit = TotalCheck['unit']
 
-interface Computed {
-  readonly candidate: Candidate
-  readonly sum: number | undefined
-  readonly rounding: number // what the last digits of the lines may add to
-  readonly unknown: readonly number[] // rows without such a figure
-}
-
+/** What the lines add to, what their last digits may add to, and the rows without such a figure. */
 function compute(
-  candidate: Candidate,
-  unit: 'grams' | 'percent',
+  { name, lines, share }: Candidate,
+  unit: Unit,
   baseOf: (line: DraftLine) => number | undefined,
-): Computed {
+) {
   let [sum, rounding] = [0, 0]
   const unknown: number[] = []
-  for (const line of candidate.lines) {
+  for (const line of lines) {
     const { weight, percent } = line
     const base = baseOf(line)
     const inGrams = line.grams ?? weight?.grams ?? (base && percent?.percent && base * percent.percent)
     const value = unit === 'percent' ? percent?.percent : inGrams
     if (value === undefined) unknown.push(line.row)
-    else sum += value * (candidate.share?.(line) ?? 1)
+    sum += (value ?? 0) * (share?.(line) ?? 1)
     rounding += ((unit === 'percent' ? percent : weight)?.step ?? 0) / 2
   }
-  const isKnown = unknown.length === 0 && candidate.lines.length > 0
-  return { candidate, sum: isKnown ? sum : undefined, rounding, unknown }
-}
-
-function check(
-  printed: Quantity,
-  { row, label: said }: PrintedTotal,
-  found: readonly Computed[],
-): TotalCheck {
-  const unit = printed.percent === undefined ? 'grams' : 'percent'
-  const value = printed.percent ?? printed.grams ?? 0
-  const isOff = ({ sum }: Computed, within: number) => sum === undefined || !isWithin(sum - value, within)
-  const isExact = (c: Computed) => !isOff(c, printed.step / 2)
-  const isRounding = (c: Computed) => !isOff(c, printed.step / 2 + c.rounding)
-  const chosen =
-    found.find(isExact) ?? found.find(isRounding) ?? found.find(c => c.sum !== undefined) ?? found[0]
-  const label = said === '' ? 'the row without a name' : said
-  const name = chosen?.candidate.name ?? label
-  const figures = { row, name, unit, printed: value } as const
-  const of = { name, printed: { unit, value } } as const
-  if (printed.measure || chosen?.sum === undefined) {
-    const rows = chosen?.unknown ?? []
-    const why: Reason = printed.measure
-      ? { code: 'totalIsNoWeight', name, text: printed.text }
-      : rows.length > 0
-        ? { code: 'totalOfUnknownFigures', ...of, rows }
-        : { code: 'totalOfUnknown', ...of, label }
-    return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
-  }
-  const computed = chosen.sum
-  const verdict = isExact(chosen) ? 'agrees' : isRounding(chosen) ? 'rounding' : 'differs'
-  const sentence = inWords({ code: codes[verdict], ...of, computed: { unit, value: computed } })
-  return { ...figures, computed, verdict, sentence }
+  return { name, sum: unknown.length === 0 && lines.length > 0 ? sum : undefined, rounding, unknown }
 }
 
 const codes = { agrees: 'totalAgrees', rounding: 'totalRounded', differs: 'totalDiffers' } as const
+
+/** A printed total beside the first of the candidates that it agrees with. */
+function check(
+  unit: Unit,
+  { percent, grams = 0, step }: Quantity,
+  { row, label }: PrintedTotal,
+  found: readonly ReturnType<typeof compute>[],
+): TotalCheck {
+  const value = percent ?? grams
+  const verdicts = found.map(({ sum, rounding }) => {
+    if (sum === undefined) return 'not compared'
+    if (isWithin(sum - value, step / 2)) return 'agrees'
+    return isWithin(sum - value, step / 2 + rounding) ? 'rounding' : 'differs'
+  })
+  const verdict = (['agrees', 'rounding', 'differs'] as const).find(one => verdicts.includes(one))
+  const { name, sum, unknown } = found[verdict ? verdicts.indexOf(verdict) : 0] ?? {
+    name: label || 'the row without a name',
+    unknown: [],
+  }
+  const figures = { row, name, unit, printed: value, computed: sum }
+  const of = { name, printed: { unit, value } }
+  if (verdict && sum !== undefined) {
+    const sentence = inWords({ code: codes[verdict], ...of, computed: { unit, value: sum } })
+    return { ...figures, verdict, sentence }
+  }
+  const why: Reason =
+    unknown.length > 0
+      ? { code: 'totalOfUnknownFigures', ...of, rows: unknown }
+      : { code: 'totalOfUnknown', ...of, label: label || name }
+  return { ...figures, verdict: 'not compared', sentence: inWords(why) }
+}
 
 /** The totals that a formula prints, beside what its lines add to. `bases`: grams of 100 % in a stage, where known. */
 export function checkTotals(
   formula: DraftFormula,
   final: DraftStage,
-  bases: Bases,
+  bases: ReadonlyMap<DraftStage, number | undefined>,
   names: Names,
 ): TotalCheck[] {
   if (formula.totals.length === 0) return []
@@ -261,7 +254,7 @@ export function checkTotals(
     return total.quantities.map(printed => {
       const unit = printed.percent === undefined ? 'grams' : 'percent'
       const found = among.map(candidate => compute(candidate, unit, line => byLine.get(line)))
-      return check(printed, total, found)
+      return check(unit, printed, total, found)
     })
   })
 }

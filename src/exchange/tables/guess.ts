@@ -162,18 +162,12 @@ function stagesOver(row: ForeignRow | undefined): readonly string[] {
 
 /** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
 function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[], delimiter: string): number {
-  const counts = new Map<number, number>()
-  for (const { cells } of sample) {
-    const width = cells.findLastIndex(cell => cell.trim() !== '') + 1
-    counts.set(width, (counts.get(width) ?? 0) + 1)
-  }
-  const [widest = 0, ...widths] = [...counts.keys()].sort((a, b) => b - a)
-  const usual = widths.reduce(
-    (best, width) => (counts.get(width)! > counts.get(best)! ? width : best),
-    widest,
-  )
+  const all = sample.map(({ cells }) => cells.findLastIndex(cell => cell.trim() !== '') + 1)
+  const count = (width: number) => all.filter(one => one === width).length
+  const [widest = 0, ...widths] = [...new Set(all)].sort((a, b) => b - a)
+  const usual = widths.reduce((best, width) => (count(width) > count(best) ? width : best), widest)
   if (headings.length > 0)
-    return usual > headings.length && counts.get(usual)! * 2 > sample.length ? usual : headings.length
+    return usual > headings.length && count(usual) * 2 > sample.length ? usual : headings.length
   return delimiter === ',' ? usual : widest
 }
 

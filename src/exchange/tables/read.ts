@@ -1,6 +1,6 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
-import { columnOf } from '../csv/columns.js'
+import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
@@ -188,22 +188,19 @@ export function isPlain(headings: readonly string[], sorted: readonly Row[], nam
 function readOwn(table: ForeignTable, larder: Larder): TableRead {
   const { formulas, problems } = readFormulas(table.text, larder)
   const wrong = new Map(problems.flatMap(p => (p.severity === 'error' ? [[p.where.row, p.message]] : [])))
-  const uses = table.mapping.columns
-  const setting = table.headings.findIndex(heading => heading.trim().toLowerCase() === 'setting')
-  let [formula, stage] = ['', '']
+  const columns = table.headings.map(columnOf)
   const rows = table.rows.map((foreign): RowRead => {
     const { row, cells, broken } = foreign
-    const cell = (use: ColumnUse) => cells[uses.indexOf(use)] ?? ''
+    const cell = (column: Column) => (cells[columns.indexOf(column)] ?? '').trim()
     const text = textOf(foreign)
     if (isBlankRow(foreign)) return { row, became: 'blank' }
     if (row <= table.mapping.headingRows) return { row, became: 'headings', text }
     const why = wrong.get(row) ?? (broken && inWords(broken))
     if (why !== undefined) return { row, became: 'not understood', text, why }
-    if (cell('formula').trim() && cell('formula') !== formula) [formula, stage] = [cell('formula'), '']
-    stage = cell('stage').trim() ? cell('stage') : stage
-    if ((cells[setting] ?? '').trim() !== '') return { row, became: 'setting', text }
-    if (cell('ingredient').trim() === '') return { row, became: 'stage', stage }
-    return { row, became: 'line', formula, stage, ingredient: cell('ingredient'), amount: cell('amount') }
+    const [stage, ingredient] = [cell('stage'), cell('ingredient')]
+    if (cell('setting') !== '') return { row, became: 'setting', text }
+    if (ingredient === '') return { row, became: 'stage', stage }
+    return { row, became: 'line', formula: cell('formula'), stage, ingredient, amount: cell('amount') }
   })
   return { formulas, rows, problems, totals: [], stopped: false }
 }

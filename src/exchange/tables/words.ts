@@ -168,7 +168,6 @@ const facts = {
   totalAgrees: 'The file says {name} {printed:figure}, and its lines add to that.',
   totalRounded:
     'The file says {name} {printed:figure}; its lines add to {computed:figure}, which rounding explains.',
-  totalIsNoWeight: 'The file says {name} {text}; it was not compared, for it is no weight.',
   totalOfUnknownFigures:
     'The file says {name} {printed:figure}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
   totalOfUnknown:
