@@ -30,7 +30,7 @@ export class Builder {
     this.#stage = this.#overColumn
   }
 
-  add(row: Row, { kind, why, block }: RowKind): void {
+  add(row: Row, { kind, why, isApart }: RowKind): void {
     const reason = why && inWords({ code: why })
     switch (kind) {
       case 'not understood':
@@ -50,7 +50,7 @@ export class Builder {
       case 'stage':
         return this.#heading(row, reason)
       case 'line':
-        return this.#line(row, block)
+        return this.#line(row, isApart)
       case 'nameless':
         return this.#nameless(row)
       case 'summed':
@@ -152,20 +152,20 @@ export class Builder {
     this.told.say({ code: 'anotherFormula', row, name, formula: another.name })
   }
 
-  #line(row: Row, block: readonly string[] | undefined): void {
+  #line(row: Row, isApart = false): void {
     this.#follow(row)
     const stage = this.#stage
-    if (!stage || (block && stage.lines.length > 0 && this.#isAnother(row, stage, block)))
+    if (!stage || (isApart && stage.lines.length > 0 && this.#isAnother(row, stage)))
       this.#stage = this.#inFormula().begin('', false)
     this.#stage!.add(this.lines.line(row))
     this.reads.push(undefined)
   }
 
   /** Does a line after a blank row begin a stage without a name? */
-  #isAnother({ row, name }: Row, stage: DraftStage, block: readonly string[]): boolean {
+  #isAnother({ row, name }: Row, stage: DraftStage): boolean {
     const { stages } = this.mapping
     if (stages === 'none' || stages === 'column' || stages === 'blocks') return stages === 'blocks'
-    const isAnother = stage.hasTotal || !stage.isNamed || block.some(line => stage.has(line))
+    const isAnother = stage.hasTotal || !stage.isNamed || stage.has(name)
     if (isAnother) this.told.say({ code: 'anotherStage', row, name })
     else this.told.say({ code: 'partOfTheStage', row, name, stage: stage.name })
     return isAnother

@@ -183,7 +183,7 @@ function candidates(
 /** A formula has a few totals; a table of nothing else would be added up for ever. */
 const mostTotals = 40
 
-type Unit = TotalCheck['unit']
+type Unit = 'grams' | 'percent'
 
 /** What the lines add to, what their last digits may add to, and the rows without such a figure. */
 function compute(
@@ -207,12 +207,13 @@ function compute(
 
 const codes = { agrees: 'totalAgrees', rounding: 'totalRounded', differs: 'totalDiffers' } as const
 
-/** A printed total beside the first of the candidates that it agrees with. */
+/** A printed total beside the first of the candidates that it agrees with; one that differs is told. */
 function check(
   unit: Unit,
   { percent, grams = 0, step }: Quantity,
   { row, label }: PrintedTotal,
   found: readonly ReturnType<typeof compute>[],
+  tell: (why: Reason & { row: number }) => void,
 ): TotalCheck {
   const value = percent ?? grams
   const verdicts = found.map(({ sum, rounding }) => {
@@ -225,36 +226,38 @@ function check(
     name: label || 'the row without a name',
     unknown: [],
   }
-  const figures = { row, name, unit, printed: value, computed: sum }
   const of = { name, printed: { unit, value } }
-  if (verdict && sum !== undefined) {
-    const sentence = inWords({ code: codes[verdict], ...of, computed: { unit, value: sum } })
-    return { ...figures, verdict, sentence }
-  }
   const why: Reason =
-    unknown.length > 0
-      ? { code: 'totalOfUnknownFigures', ...of, rows: unknown }
-      : { code: 'totalOfUnknown', ...of, label: label || name }
-  return { ...figures, verdict: 'not compared', sentence: inWords(why) }
+    verdict && sum !== undefined
+      ? { code: codes[verdict], ...of, computed: { unit, value: sum } }
+      : unknown.length > 0
+        ? { code: 'totalOfUnknownFigures', ...of, rows: unknown }
+        : { code: 'totalOfUnknown', ...of, label: label || name }
+  if (verdict === 'differs') tell({ ...why, row })
+  return { row, verdict: verdict ?? 'not compared', sentence: inWords(why) }
 }
 
-/** The totals that a formula prints, beside what its lines add to. `bases`: grams of 100 % in a stage, where known. */
+/** The totals that a formula prints, beside what its lines add to; `flourWeight` is that of a final dough in percentages. */
 export function checkTotals(
   formula: DraftFormula,
   final: DraftStage,
-  bases: ReadonlyMap<DraftStage, number | undefined>,
+  flourWeight: number,
   names: Names,
+  told: Told,
 ): TotalCheck[] {
   if (formula.totals.length === 0) return []
-  const byLine = new Map(
-    formula.stages.flatMap(stage => stage.lines.map(line => [line, bases.get(stage)] as const)),
-  )
+  const bases = new Map<DraftLine, number | undefined>() // grams of 100 % in its stage
+  for (const { flours, lines } of formula.stages) {
+    const isPercent = lines === final.lines && flours.every(line => !line.weight && line.percent)
+    const base = isPercent ? flourWeight : sumOf(flours.map(line => line.grams))
+    for (const line of lines) bases.set(line, flours.length === 0 ? undefined : base)
+  }
   return formula.totals.flatMap((total, at) => {
     const among = at < mostTotals ? candidates(total, formula, final, names) : []
     return total.quantities.map(printed => {
       const unit = printed.percent === undefined ? 'grams' : 'percent'
-      const found = among.map(candidate => compute(candidate, unit, line => byLine.get(line)))
-      return check(unit, printed, total, found)
+      const found = among.map(candidate => compute(candidate, unit, line => bases.get(line)))
+      return check(unit, printed, total, found, why => told.say(why, formula.id))
     })
   })
 }

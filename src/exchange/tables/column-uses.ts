@@ -1,6 +1,6 @@
 import type { Names } from './row-features.js'
-import { isAmountUse, isName, readCell } from './table-cells.js'
-import { type ColumnUse, columnUses, type ForeignRow, type Guess } from './types.js'
+import { amountUses, isAmountUse, isName, readCell } from './table-cells.js'
+import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
@@ -124,7 +124,6 @@ interface Chosen {
   readonly guess: Guess
 }
 
-const amountUses = columnUses.filter(isAmountUse)
 const weightUses = amountUses.filter(use => use !== 'percent')
 const severalTimes: readonly ColumnUse[] = ['leave out', 'note', 'of a stage']
 

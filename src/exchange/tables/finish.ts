@@ -5,7 +5,7 @@ import { distinct } from '../values/distinct.js'
 import { checkTotals, choose } from './check.js'
 import { type DraftFormula, type DraftStage, sumOf, type Told } from './draft.js'
 import type { Names } from './row-features.js'
-import type { RowRead, TotalCheck } from './types.js'
+import type { RowRead } from './types.js'
 import { headingName, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
@@ -106,14 +106,8 @@ function asPercentages({ stages }: DraftFormula, told: Told): void {
   }
 }
 
-export interface Finished {
-  readonly formula: Formula
-  readonly totals: readonly TotalCheck[]
-  readonly reads: readonly RowRead[] // of its lines
-}
-
-/** A formula of the table as Tarebook keeps it; tells of what was decided and of totals that differ. */
-export function finish(draft: DraftFormula, names: Names, told: Told): Finished {
+/** A formula of the table as Tarebook keeps it, with its totals and what its lines were read as; tells of what was decided and of totals that differ. */
+export function finish(draft: DraftFormula, names: Names, told: Told) {
   const final = orderStages(draft, told)
   findStagesTaken(draft, told)
   asPercentages(draft, told)
@@ -129,29 +123,12 @@ export function finish(draft: DraftFormula, names: Names, told: Told): Finished 
       return { id, ingredient, amount, note }
     }),
   }))
-  const totals = checkTotals(draft, final, basesOf(draft, final, flourWeight), names)
-  for (const { row, verdict, computed = 0, unit, printed, name } of totals) {
-    const figures = { name, printed: { unit, value: printed }, computed: { unit, value: computed } }
-    if (verdict === 'differs') told.say({ code: 'totalDiffers', ...figures, row }, draft.id)
-  }
+  const totals = checkTotals(draft, final, flourWeight, names, told)
   tell(totals.every(({ verdict }) => verdict !== 'differs'))
-  const note = draft.notes.join('\n')
-  const { id, name } = draft
-  return { formula: { id, name, note, flourWeight, stages, meanings: [], keptSettings: [] }, totals, reads }
-}
-
-/** Grams of 100 % of each stage: its flours' weight, or the formula's own where the final dough is all percentages. */
-function basesOf(
-  { stages }: DraftFormula,
-  final: DraftStage,
-  flourWeight: number,
-): ReadonlyMap<DraftStage, number | undefined> {
-  return new Map(
-    stages.map(stage => {
-      const { flours } = stage
-      const isPercent = stage === final && flours.every(line => !line.weight && line.percent)
-      const base = isPercent ? flourWeight : sumOf(flours.map(line => line.grams))
-      return [stage, flours.length === 0 ? undefined : base]
-    }),
-  )
+  const { id, name, notes } = draft
+  const formula: Formula = {
+    ...{ id, name, note: notes.join('\n'), flourWeight, stages },
+    ...{ meanings: [], keptSettings: [] },
+  }
+  return { formula, totals, reads }
 }

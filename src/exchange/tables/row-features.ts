@@ -4,6 +4,7 @@ import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import {
   type AmountUse,
+  amountUses,
   type CellRead,
   gaps,
   isAmountUse,
@@ -115,7 +116,7 @@ const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams
 
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
-  readonly #cells = new Map<AmountUse, (cell: string) => CellRead>()
+  readonly #read: (cell: string, use: AmountUse) => CellRead
   readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
   readonly #unnamed = this.#label('')
@@ -126,6 +127,10 @@ export class RowSorter {
     readonly delimiter: string,
   ) {
     this.#headings = headings.map(folded)
+    const byUse = Object.fromEntries(
+      amountUses.map(use => [use, onceEach(text => readCell(text, use, mapping.decimal))]),
+    )
+    this.#read = (cell, use) => byUse[use]!(cell)
   }
 
   sort(foreign: ForeignRow, view: View): Row {
@@ -180,15 +185,6 @@ export class RowSorter {
     if (this.delimiter !== gaps || (is !== 'line' && is !== 'total' && is !== 'amounts')) return false
     const last = this.mapping.columns.findLastIndex(use => use !== 'note')
     return cells.length <= last && amounts.some(({ read }) => read.is === 'quantity' && read.bare)
-  }
-
-  #read(cell: string, use: AmountUse): CellRead {
-    let read = this.#cells.get(use)
-    if (!read) {
-      read = onceEach(text => readCell(text, use, this.mapping.decimal))
-      this.#cells.set(use, read)
-    }
-    return read(cell)
   }
 
   /** A name and its amount in one cell. */

@@ -16,7 +16,7 @@ export interface RowKind {
     | 'nameless' // amounts alone: a total of the lines above, or nothing that can be known
     | 'summed' // a total below a heading of totals
   readonly why?: RowReason
-  readonly block?: readonly string[] // of a line behind a blank row, or the first: the names of the lines together with it
+  readonly isApart?: boolean // of a line: it stands behind a blank row, or is the first
 }
 
 /** What speaks for a kind: how much, why, and whether it is so. */
@@ -84,12 +84,8 @@ export class RowKinds {
     const { label, amounts } = this.rows[at]!
     const found = this.#kind(at)
     const { kind } = found
-    const isBlank = kind === 'blank' && !this.#isSpaced
-    const block =
-      kind === 'line' && this.#blankSince && !this.#isSpaced
-        ? this.#block(at).map(({ name }) => name)
-        : undefined
-    if (isBlank) {
+    const isApart = kind === 'line' && this.#blankSince && !this.#isSpaced
+    if (kind === 'blank' && !this.#isSpaced) {
       if (this.#above !== 'start') this.#above = 'blank'
       this.#blankSince = true
     } else if (kind === 'note') this.#above = this.#above === 'line' ? 'line' : 'note'
@@ -106,7 +102,7 @@ export class RowKinds {
         amounts.length === 0 &&
         label.isOfTotals &&
         (this.#hasLines || at < this.#lastHead)
-    return block ? { ...found, block } : found
+    return { ...found, isApart }
   }
 
   /** The place of the next row that says something. */
@@ -114,13 +110,6 @@ export class RowKinds {
     let next = at + 1
     while (this.rows[next]?.is === 'blank') next++
     return next
-  }
-
-  /** The lines from here to the end of their block; of an endless one the first hundreds. */
-  #block(from: number): readonly Row[] {
-    const rows = this.rows.slice(from, from + 500)
-    const end = rows.findIndex(({ is }) => is !== 'line')
-    return end < 0 ? rows : rows.slice(0, end)
   }
 
   #kind(at: number): RowKind {
@@ -151,11 +140,14 @@ export class RowKinds {
     if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
     if (is === 'total' && !label.isFinal) return false
     const below = new Sums()
-    for (const quantities of this.#block(at + 1).map(quantitiesOf))
+    // of an endless block the first hundreds
+    for (let to = at + 1; to < at + 500 && this.rows[to]?.is === 'line'; to++) {
+      const quantities = quantitiesOf(this.rows[to]!)
       below.add(
         quantities.find(({ grams }) => grams !== undefined),
         quantities.find(({ percent }) => percent !== undefined),
       )
+    }
     return (isFree && label.hasColon) || quantitiesOf(row).some(quantity => below.agreeWith(quantity))
   }
 

@@ -125,6 +125,7 @@ const unitOfUse = {
 
 /** The columns that hold amounts. */
 export type AmountUse = keyof typeof unitOfUse
+export const amountUses = Object.keys(unitOfUse) as AmountUse[]
 
 export const isAmountUse = (use: string | undefined): use is AmountUse =>
   use !== undefined && Object.hasOwn(unitOfUse, use satisfies string as ColumnUse)
