@@ -5,31 +5,20 @@ import { stageOver } from './views.js'
 import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
-/** What the cells of a column look like. */
-export interface Looks {
-  readonly at: number
-  readonly filled: number
-  readonly numbers: number // with or without a unit
-  readonly bare: number // of those, without any
-  readonly percents: number // of those, with a sign of per cent
-  readonly units: number // cells that are a unit and nothing else
-  readonly known: readonly string[] // names of ingredients
-  readonly stages: readonly string[] // names of stages
-  readonly different: number
-  readonly values: readonly (number | undefined)[] // of its numbers, row by row
-}
-
 const unitCell = /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i
 const cellIn = ({ cells }: ForeignRow, at: number): string => (cells[at] ?? '').trim()
 
 /** What each of the first columns holds. */
-export const looksOf = (rows: readonly ForeignRow[], width: number, names: Names): Looks[] =>
+export const looksOf = (rows: readonly ForeignRow[], width: number, names: Names) =>
   Array.from({ length: width }, (_, at) => looksAt(rows, at, names))
 
-function looksAt(rows: readonly ForeignRow[], at: number, names: Names): Looks {
-  const values: (number | undefined)[] = []
+export type Looks = ReturnType<typeof looksAt>
+
+function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
+  const values: (number | undefined)[] = [] // of its numbers, row by row
   const texts = new Set<string>()
-  const [known, stages]: [string[], string[]] = [[], []]
+  const [known, stages]: [string[], string[]] = [[], []] // names of ingredients, and of stages
+  // numbers are with or without a unit, `bare` of those without any, `percents` with a sign of per cent; `units` are nothing else
   const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0 }
   for (const row of rows) {
     const cell = cellIn(row, at)

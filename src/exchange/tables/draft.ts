@@ -172,24 +172,11 @@ export class LineMaker {
       this.#bare.push(number)
     const ingredient = this.#nameOf(said, notes)
     if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
-      this.told.say({
-        code: 'countedEggs',
-        row: number,
-        name: ingredient,
-        amount: weight.text,
-        pieces: weight.grams ?? 0,
-      })
-    return {
-      id: newId(),
-      row: number,
-      ingredient,
-      note: [...new Set(notes)].join('; '),
-      weight,
-      percent,
-      kind: this.names.kind(ingredient),
-      grams: gramsOf(weight, ingredient, this.names),
-      takes: undefined,
-    }
+      this.told.say({ code: 'countedEggs', ...of, amount: weight.text, pieces: weight.grams ?? 0 })
+    const kind = this.names.kind(ingredient)
+    const grams = gramsOf(weight, ingredient, this.names)
+    const texts = { ingredient, note: [...new Set(notes)].join('; ') }
+    return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined }
   }
 
   /** `Water (28 °C)` is water, where the larder knows it only so; what is in brackets goes into the note. */

@@ -52,10 +52,8 @@ export function guessTable(
   const heading = findHeadings(rows, names)
   const bare = rows[heading]?.cells ?? []
   const stagesAbove = stagesOver(rows[heading - 1])
-  const headings =
-    stagesAbove.length === 0
-      ? bare
-      : bare.map((cell, at) => [stagesAbove[at], cell.trim()].filter(Boolean).join(': '))
+  const withStage = (cell: string, at: number) => [stagesAbove[at], cell.trim()].filter(Boolean).join(': ')
+  const headings = stagesAbove.length === 0 ? bare : bare.map(withStage)
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
@@ -65,13 +63,7 @@ export function guessTable(
     ownUses !== undefined && !(delimiter === ',' && isBrokenNumber(sample, ownUses.indexOf('amount')))
   const found = isOwn ? { uses: ownUses, guesses: [] } : columnsOf(headings, sample, delimiter, names)
   const { decimal, guess } = decimalOf(body, found.uses)
-  const columns: Mapping = {
-    columns: found.uses,
-    headingRows: heading + 1,
-    decimal,
-    stages: 'none',
-    formulaName: '',
-  }
+  const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: heading + 1, decimal }
   const sorter = new RowSorter(columns, headings, delimiter)
   const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
@@ -86,11 +78,8 @@ export function guessTable(
   const rowKinds = sorted.map((row, at) => ({ row, ...kinds.of(at) }))
   const title = titleOf(above, rowKinds, found.uses, names)
   const headingRows = Math.max(heading + 1, title?.row ?? 0)
-  const stages = guessStages(
-    rowKinds.filter(({ row }) => row.row > headingRows),
-    found.uses,
-    views,
-  )
+  const below = rowKinds.filter(({ row }) => row.row > headingRows)
+  const stages = guessStages(below, found.uses, views)
   const headingsReason: Reason = heading < 0 ? { code: 'noHeadings' } : { code: 'headings', row: heading + 1 }
   return {
     text,
@@ -112,13 +101,15 @@ export function guessTable(
   }
 }
 
+const noMapping: Mapping = { columns: [], headingRows: 0, decimal: '.', stages: 'none', formulaName: '' }
+
 const noTable = (text: string): ForeignTable => ({
   text,
   rows: [],
   delimiter: ',',
   width: 0,
   headings: [],
-  mapping: { columns: [], headingRows: 0, decimal: '.', stages: 'none', formulaName: '' },
+  mapping: noMapping,
   guesses: [],
   own: false,
   stopped: false,
@@ -178,9 +169,10 @@ function columnsOf(
   names: Names,
 ): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const looks = looksOf(sample, width, names)
-  const [first, ...others] = besideIn(headings, looks)
-  if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
+  const guessed = (rows: readonly ForeignRow[], columns: number) =>
+    new ColumnGuesser(headings, rows, looksOf(rows, columns, names), delimiter, names)
+  const [first, ...others] = besideIn(headings, looksOf(sample, width, names))
+  if (first === undefined) return guessed(sample, width)
   // tables side by side hold the same things: one guess for all, by the rows of all
   const size = others[0]! - first
   const together = [first, ...others].flatMap(start =>
@@ -189,13 +181,7 @@ function columnsOf(
       cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
     })),
   )
-  const { uses, guesses } = new ColumnGuesser(
-    headings,
-    together,
-    looksOf(together, first + size, names),
-    delimiter,
-    names,
-  )
+  const { uses, guesses } = guessed(together, first + size)
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
@@ -251,22 +237,11 @@ function guessStages(
     const named = [...new Set(heads.map(({ name }) => name))]
     return { stages: 'headings', ask, reason: { code: 'stagesByHeadings', names: named } }
   }
-  const blocks = blockSizes(rows)
-  return blocks.filter(size => size > 1).length > 1
+  const parts = rows.map(({ row: { is } }) => (is === 'line' ? 'l' : is === 'blank' ? ' ' : ''))
+  const blocks = parts.join('').match(/l+/g) ?? []
+  return blocks.filter(lines => lines.length > 1).length > 1
     ? { stages: 'blocks', ask: true, reason: { code: 'stagesByBlanks', blocks: blocks.length } }
     : { stages: 'none', ask: false, reason: { code: 'oneDough' } }
-}
-
-/** How many lines each block between blank rows has; blocks of totals and notes alone are none. */
-function blockSizes(rows: readonly Seen[]): number[] {
-  const sizes = [0]
-  for (const {
-    row: { is },
-  } of rows) {
-    if (is === 'line') sizes[sizes.length - 1]!++
-    else if (is === 'blank' && sizes.at(-1)! > 0) sizes.push(0)
-  }
-  return sizes.filter(size => size > 0)
 }
 
 /** What tables with the same headings have in common, so that a mapping once corrected can be found again. */

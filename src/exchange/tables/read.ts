@@ -45,16 +45,14 @@ export function readTable(
   if (table.stopped) return nothing({ code: 'stoppedBeforeTheEnd' }, [], true)
   if (table.own && JSON.stringify(mapping) === JSON.stringify(table.mapping)) return readOwn(table, larder)
   const { columns } = mapping
-  const ingredient = columns.includes('ingredient')
-  const amount = columns.some(use => isAmountUse(use) || use === 'of a stage')
-  if (!ingredient || !amount || table.rows.length === 0) {
-    const isNone = table.delimiter === '' && columns.length < 2
+  const hasNames = columns.includes('ingredient')
+  const hasAmounts = columns.some(use => isAmountUse(use) || use === 'of a stage')
+  if (table.rows.length === 0) return nothing({ code: 'tableEmpty' })
+  if (!hasNames || !hasAmounts) {
     const why: Reason =
-      table.rows.length === 0
-        ? { code: 'tableEmpty' }
-        : isNone
-          ? { code: 'notATable' }
-          : { code: 'columnsNotSaid', hasNames: ingredient, hasNeither: !ingredient && !amount }
+      table.delimiter === '' && columns.length < 2
+        ? { code: 'notATable' }
+        : { code: 'columnsNotSaid', hasNames, hasNeither: !hasNames && !hasAmounts }
     return nothing(why, table.rows.map(unread))
   }
   const names = namesIn(larder)
@@ -89,15 +87,16 @@ export function readTable(
   return together(builder, rows, top, names, told, table.rows.slice(0, top.length))
 }
 
-const unread = (row: ForeignRow): RowRead =>
-  isBlankRow(row)
-    ? { row: row.row, became: 'blank' }
-    : {
-        row: row.row,
-        became: 'not understood',
-        text: row.cells.join(' | '),
-        why: inWords({ code: 'rowOfUnsaidColumns' }),
-      }
+function unread(foreign: ForeignRow): RowRead {
+  const { row } = foreign
+  if (isBlankRow(foreign)) return { row, became: 'blank' }
+  return {
+    row,
+    became: 'not understood',
+    text: textOf(foreign),
+    why: inWords({ code: 'rowOfUnsaidColumns' }),
+  }
+}
 
 /** A row at the top: the title, blank, or headings. */
 function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
@@ -175,12 +174,8 @@ export function ownColumns(headings: readonly string[]): ColumnUse[] | undefined
 export function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
   const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
   if (headings.some(heading => telling.includes(columnOf(heading)))) return true
-  const last = sorted.findLastIndex(({ is }) => is !== 'blank')
   return sorted.every(
-    ({ is, name, label }, at) =>
-      is === 'line' ||
-      (is === 'blank' && at > last) ||
-      (is === 'name' && !label.isStage && names.isIngredient(name)),
+    ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
   )
 }
 

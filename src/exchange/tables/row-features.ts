@@ -136,28 +136,18 @@ export class RowSorter {
   sort(foreign: ForeignRow, view: View): Row {
     const { row, cells, broken } = foreign
     const { length } = this.mapping.columns
-    const nothing = {
-      row,
-      cells,
-      name: '',
-      label: this.#unnamed,
-      stage: '',
-      formula: '',
-      note: '',
-      amounts: [],
-    }
+    const texts = { name: '', label: this.#unnamed, stage: '', formula: '', note: '' }
+    const nothing = { row, cells, amounts: [], ...texts }
     const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
+    const notAsWide = { code: 'rowNotAsWide', row, count: cells.length, columns: length } as const
     if (broken) return lost(broken)
     if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
     const over = this.#underHeadings(cells, view)
     if (over === '') return { ...nothing, is: 'headings' }
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
-    if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
-      return lost({ code: 'rowNotAsWide', row, count: cells.length, columns: length })
+    if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== '')) return lost(notAsWide)
     const sorted = this.#sort(row, cells, view)
-    return this.#mayBeShifted(sorted)
-      ? lost({ code: 'rowNotAsWide', row, count: cells.length, columns: length })
-      : sorted
+    return this.#mayBeShifted(sorted) ? lost(notAsWide) : sorted
   }
 
   /**
@@ -226,17 +216,9 @@ export class RowSorter {
       part !== 'all' && text === '' && given.length === 0 && note === ''
         ? 'blank'
         : kindOf(label, name, stage, amounts)
-    return {
-      row,
-      is,
-      name: is === 'total' ? text : name,
-      label: is === 'total' || name !== '' ? label : this.#unnamed,
-      stage,
-      formula,
-      note,
-      amounts,
-      cells,
-    }
+    const named =
+      is === 'total' ? { name: text, label } : { name, label: name === '' ? this.#unnamed : label }
+    return { row, is, ...named, stage, formula, note, amounts, cells }
   }
 }
 
