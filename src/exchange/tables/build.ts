@@ -1,11 +1,11 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { isBlank } from '../csv/row.js'
-import { DraftFormula, type DraftStage, type LineMaker, type Told } from './draft.js'
+import { DraftFormula, type DraftStage, isSumOf, type LineMaker, type Told } from './draft.js'
 import { noteOf, quantitiesOf, type Row, textOf } from './row-features.js'
 import type { RowKind } from './row-kinds.js'
 import type { Mapping, RowRead } from './types.js'
-import { headingName, isFinalDough, titleName, totalOf } from './vocabulary.js'
+import { headingName, isFinalDough, titleName } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
 /** Rows, of which it is known what they are, into formulas. */
@@ -15,7 +15,6 @@ export class Builder {
   readonly #overColumn: DraftStage | undefined
   readonly #byName = new Map<string, DraftFormula>()
   readonly #namesakes = new Map<string, number>()
-  readonly #carried = { formula: [] as number[], stage: [] as number[] }
   #formula: DraftFormula | undefined
   #stage: DraftStage | undefined
 
@@ -60,15 +59,11 @@ export class Builder {
     }
   }
 
-  /** Tells what was carried on from row to row, and forgets the stage over the column where it has no lines. */
+  /** Tells of all lines together, and forgets the stage over the column where it has none. */
   finish(): void {
     this.lines.finish()
     const stages = this.formulas[0]?.stages ?? []
     if (this.#overColumn?.lines.length === 0) stages.splice(stages.indexOf(this.#overColumn), 1)
-    for (const column of ['formula', 'stage'] as const) {
-      const rows = this.#carried[column]
-      if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column, row: rows[0]! })
-    }
   }
 
   #tell({ row }: Row, became: RowRead['became'], more: Partial<RowRead> = {}): void {
@@ -95,12 +90,9 @@ export class Builder {
   }
 
   /** Follows the columns of formula and stage, each empty cell being as the one above. */
-  #follow({ row, formula, stage }: Row): void {
-    const { columns } = this.mapping
+  #follow({ formula, stage }: Row): void {
     if (!isBlank(formula)) this.#turnTo(formula)
-    else if (columns.includes('formula') && this.#formula) this.#carried.formula.push(row)
     if (!isBlank(stage)) this.#stage = this.#inFormula().stage(headingName(stage).name)
-    else if (columns.includes('stage') && this.#stage) this.#carried.stage.push(row)
   }
 
   #lost(row: Row, why: Reason): void {
@@ -172,9 +164,9 @@ export class Builder {
   }
 
   #nameless(row: Row): void {
-    const stage = this.#stage
-    const agrees = quantitiesOf(row).some(quantity => stage?.sums.agreeWith(quantity))
-    if (stage && stage.lines.length > 1 && agrees) this.#total(row, stage, '')
+    const { lines = [] } = this.#stage ?? {}
+    const agrees = quantitiesOf(row).some(quantity => isSumOf(lines, quantity))
+    if (lines.length > 1 && agrees) this.#total(row, this.#stage, '')
     else this.#lost(row, { code: 'namesNothing', row: row.row, text: textOf(row) })
   }
 
@@ -196,9 +188,8 @@ export class Builder {
 
   #keepTotal(row: Row, stage: DraftStage | undefined, label: string, heads: boolean): boolean {
     const quantities = quantitiesOf(row).filter(({ measure }) => !measure)
-    const of = (heads ? undefined : totalOf(label)) ?? { named: '' }
     if (quantities.length > 0)
-      this.#inFormula().totals.push({ row: row.row, label, of, stage, heads, quantities })
+      this.#inFormula().totals.push({ row: row.row, label, stage, heads, quantities })
     return quantities.length > 0
   }
 }

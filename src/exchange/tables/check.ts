@@ -11,7 +11,7 @@ import {
 import type { Names } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import type { TotalCheck } from './types.js'
-import { wordsOf } from './vocabulary.js'
+import { totalOf, wordsOf } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
 interface Base {
@@ -150,7 +150,8 @@ function candidates(
   final: DraftStage,
   names: Names,
 ): Candidate[] {
-  const { of, heads, row, stage = final } = total
+  const { heads, label, row, stage = final } = total
+  const of = (heads ? undefined : totalOf(label)) ?? { named: '' }
   const above = heads ? stage.lines : stage.lines.filter(line => line.row < row)
   const lines = above.length > 0 ? above : stage.lines
   const everything = formula.lines

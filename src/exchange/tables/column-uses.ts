@@ -6,7 +6,7 @@ import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
 const unitCell = /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i
-const cellIn = ({ cells }: ForeignRow, at: number): string => (cells[at] ?? '').trim()
+const cellIn = ({ cells }: ForeignRow, at: number): string => cells[at] ?? ''
 
 /** What each of the first columns holds. */
 export const looksOf = (rows: readonly ForeignRow[], width: number, names: Names) =>

@@ -2,7 +2,7 @@ import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
-import { headingName, type totalOf } from './vocabulary.js'
+import { headingName } from './vocabulary.js'
 import { inWords, type Reason, severityOf } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
@@ -18,27 +18,19 @@ export interface DraftLine {
   takes: DraftStage | undefined // the earlier stage it is
 }
 
-/** What lines add to, in grams and as a fraction of 1; undefined where one of them has no such figure. */
-export class Sums {
-  grams: number | undefined = 0
-  percent: number | undefined = 0
-  step = 0 // the last digits of the weights, added
-
-  add(weight: Quantity | undefined, percent: Quantity | undefined): void {
-    this.grams = sumOf([this.grams, weight?.grams])
-    this.percent = sumOf([this.percent, percent?.percent])
-    this.step += weight?.step ?? 0
-  }
-
-  /** Is a printed figure what the lines add to, as far as its digits go? */
-  agreeWith(printed: Quantity): boolean {
-    const close = (a: number | undefined, b: number | undefined, within: number) =>
-      a !== undefined && b !== undefined && a > 0 && isWithin(a - b, within)
-    return (
-      close(printed.grams, this.grams, Math.max(printed.step, this.step) / 2) ||
-      close(printed.percent, this.percent, printed.step)
-    )
-  }
+/** Is a printed figure what lines add to, as far as its digits go? Of very many lines it is not asked. */
+export function isSumOf(
+  lines: readonly Partial<Pick<DraftLine, 'weight' | 'percent'>>[],
+  { grams, percent, step }: Quantity,
+): boolean {
+  if (lines.length > 500) return false
+  const close = (a: number | undefined, b: number | undefined, within: number) =>
+    a !== undefined && b !== undefined && a > 0 && isWithin(a - b, within)
+  const steps = sumOf(lines.map(({ weight }) => weight?.step ?? 0))!
+  return (
+    close(grams, sumOf(lines.map(({ weight }) => weight?.grams)), Math.max(step, steps) / 2) ||
+    close(percent, sumOf(lines.map(line => line.percent?.percent)), step)
+  )
 }
 
 export function sumOf(values: readonly (number | undefined)[]): number | undefined {
@@ -57,7 +49,6 @@ export const isWithin = (difference: number, most: number): boolean =>
 export class DraftStage {
   readonly id = newId()
   readonly lines: DraftLine[] = []
-  readonly sums = new Sums()
   readonly #names = new Set<string>()
   hasTotal = false // one was printed below its lines
 
@@ -69,7 +60,6 @@ export class DraftStage {
   add(line: DraftLine): void {
     this.lines.push(line)
     this.#names.add(nameKey(line.ingredient))
-    this.sums.add(line.weight, line.percent)
   }
 
   has(ingredient: string): boolean {
@@ -85,7 +75,6 @@ export class DraftStage {
 export interface PrintedTotal {
   readonly row: number
   readonly label: string
-  readonly of: NonNullable<ReturnType<typeof totalOf>>
   readonly stage: DraftStage | undefined
   readonly heads: boolean // printed beside the name of its stage, before the lines
   readonly quantities: readonly Quantity[]
@@ -97,7 +86,6 @@ export class DraftFormula {
   readonly notes: string[] = []
   readonly totals: PrintedTotal[] = []
   readonly #byName = new Map<string, DraftStage>()
-  #lines: readonly DraftLine[] | undefined
 
   constructor(readonly name: string) {}
 
@@ -117,10 +105,8 @@ export class DraftFormula {
     return stage
   }
 
-  /** All lines, once they are read. */
   get lines(): readonly DraftLine[] {
-    this.#lines ??= this.stages.flatMap(stage => stage.lines)
-    return this.#lines
+    return this.stages.flatMap(stage => stage.lines)
   }
 }
 

@@ -52,7 +52,7 @@ export function guessTable(
   const heading = findHeadings(rows, names)
   const bare = rows[heading]?.cells ?? []
   const stagesAbove = stagesOver(rows[heading - 1])
-  const withStage = (cell: string, at: number) => [stagesAbove[at], cell.trim()].filter(Boolean).join(': ')
+  const withStage = (cell: string, at: number) => [stagesAbove[at], cell].filter(Boolean).join(': ')
   const headings = stagesAbove.length === 0 ? bare : bare.map(withStage)
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
@@ -122,7 +122,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const row = rows[at]!
     if (isBlankRow(row) || row.broken) continue
     seen++
-    const cells = row.cells.map(cell => cell.trim()).filter(cell => cell !== '')
+    const cells = row.cells.filter(Boolean)
     const uses = cells.map(headingUse).filter(use => use !== undefined)
     const [only] = uses
     const isOfBatches = only === 'ingredient' && !names.isIngredient(cells[0]!)
@@ -133,7 +133,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
       continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     // an empty corner over the ingredients
-    const isCorner = row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name))
+    const isCorner = row.cells[0] === '' && cells.every(cell => isStageName(headingName(cell).name))
     if (uses.length > 1 || isAlone) return at
     if (corner >= 0) return corner
     if (isCorner) corner = at
@@ -143,7 +143,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
 
 /** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
 function stagesOver(row: ForeignRow | undefined): readonly string[] {
-  const cells = row?.cells.map(cell => cell.trim()) ?? []
+  const cells = row?.cells ?? []
   const said = cells.filter(cell => cell !== '')
   const stages = said.filter(cell => isStageName(cell))
   if (new Set(stages).size < 2 || said.some(cell => !isStageName(cell) && !isTotalWord(cell))) return []
@@ -153,7 +153,7 @@ function stagesOver(row: ForeignRow | undefined): readonly string[] {
 
 /** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
 function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[], delimiter: string): number {
-  const all = sample.map(({ cells }) => cells.findLastIndex(cell => cell.trim() !== '') + 1)
+  const all = sample.map(({ cells }) => cells.findLastIndex(Boolean) + 1)
   const count = (width: number) => all.filter(one => one === width).length
   const [widest = 0, ...widths] = [...new Set(all)].sort((a, b) => b - a)
   const usual = widths.reduce((best, width) => (count(width) > count(best) ? width : best), widest)
@@ -202,7 +202,7 @@ function titleOf(
   names: Names,
 ): { row: number; name: string } | undefined {
   for (const { row, cells } of above) {
-    const said = cells.filter(cell => cell.trim() !== '')
+    const said = cells.filter(Boolean)
     if (said.length === 1 && !isRemark(said[0]!) && !/^sep=/.test(said[0]!))
       return { row, name: titleName(said[0]!) }
   }

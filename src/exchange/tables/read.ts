@@ -101,7 +101,7 @@ function unread(foreign: ForeignRow): RowRead {
 /** A row at the top: the title, blank, or headings. */
 function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
   const { row, broken } = foreign
-  const said = foreign.cells.filter(cell => cell.trim() !== '')
+  const said = foreign.cells.filter(Boolean)
   const text = said.join(' | ')
   if (broken) return { row, became: 'not understood', text, why: inWords(broken) }
   if (isBlankRow(foreign)) return { row, became: 'blank' }
@@ -165,7 +165,7 @@ const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => (
 export function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
   const columns = headings.map(columnOf)
   if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
-  if (columns.some((column, at) => column === undefined && headings[at]!.trim() !== '')) return undefined
+  if (columns.some((column, at) => column === undefined && headings[at] !== '')) return undefined
   const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
   return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
 }
@@ -186,7 +186,7 @@ function readOwn(table: ForeignTable, larder: Larder): TableRead {
   const columns = table.headings.map(columnOf)
   const rows = table.rows.map((foreign): RowRead => {
     const { row, cells, broken } = foreign
-    const cell = (column: Column) => (cells[columns.indexOf(column)] ?? '').trim()
+    const cell = (column: Column) => cells[columns.indexOf(column)] ?? ''
     const text = textOf(foreign)
     if (isBlankRow(foreign)) return { row, became: 'blank' }
     if (row <= table.mapping.headingRows) return { row, became: 'headings', text }

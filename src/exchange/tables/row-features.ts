@@ -6,6 +6,7 @@ import {
   type AmountUse,
   amountUses,
   type CellRead,
+  footnotes,
   gaps,
   isAmountUse,
   isBlankRow,
@@ -86,7 +87,7 @@ export interface Row {
 
 /** All that a row says. */
 export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
-  cells.filter(cell => cell.trim() !== '').join(' | ')
+  cells.filter(Boolean).join(' | ')
 
 /** What a row says that is kept as a note. */
 export const noteOf = ({ is, name, amounts, note }: Row): string =>
@@ -101,13 +102,6 @@ export interface View {
   readonly stage?: string // all its lines are of this
   readonly part: 'all' | 'stage' | 'table'
 }
-
-const tidy = (cell: string): string => {
-  const said = cell.trim()
-  return /[^\S ]| {2}/.test(said) ? said.replace(/\s+/g, ' ') : said
-}
-const withoutFootnotes = (text: string): string =>
-  /[*†‡§]/.test(text) ? text.replace(/(?<=\S)[*†‡§]+(?=\s|$)/g, '').trim() : text
 
 // `Yeast0.5%`, and `Soaker: 1 lb 8 oz` with a stage's name
 const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
@@ -145,7 +139,7 @@ export class RowSorter {
     const over = this.#underHeadings(cells, view)
     if (over === '') return { ...nothing, is: 'headings' }
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
-    if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== '')) return lost(notAsWide)
+    if (cells.length > length && cells.slice(length).some(Boolean)) return lost(notAsWide)
     const sorted = this.#sort(row, cells, view)
     return this.#mayBeShifted(sorted) ? lost(notAsWide) : sorted
   }
@@ -167,7 +161,7 @@ export class RowSorter {
       others++
     }
     if (others === 0) return undefined
-    return isAgain ? '' : tidy(cells[own] ?? '') || undefined
+    return isAgain ? '' : cells[own] || undefined
   }
 
   /** Between blanks an empty cell is not seen, so that a number without a unit may stand in the wrong column. */
@@ -190,13 +184,13 @@ export class RowSorter {
     for (let column = 0; column < cells.length; column++) {
       const use = uses[column]
       if (use === undefined || use === 'leave out' || use === 'of a stage') continue
-      const said = tidy(cells[column]!)
+      const said = cells[column]!
       if (said === '') continue
       if (isAmountUse(use)) given.push({ use, cell: said })
       else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
     }
     const apart = given.length === 0 ? this.#apart(at.ingredient) : undefined
-    const name = apart?.name ?? withoutFootnotes(at.ingredient)
+    const name = apart?.name ?? at.ingredient.replace(footnotes, '')
     if (apart) given.push({ use: 'amount', cell: apart.amount })
     const amounts: AmountCell[] = []
     for (const { use, cell: said } of given) {

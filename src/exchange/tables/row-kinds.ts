@@ -1,5 +1,5 @@
 import { isBlank } from '../csv/row.js'
-import { Sums } from './draft.js'
+import { isSumOf } from './draft.js'
 import { type Names, quantitiesOf, type Row } from './row-features.js'
 import type { StageMarks } from './types.js'
 import type { Label } from './vocabulary.js'
@@ -139,16 +139,14 @@ export class RowKinds {
     const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
     if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
     if (is === 'total' && !label.isFinal) return false
-    const below = new Sums()
-    // of an endless block the first hundreds
-    for (let to = at + 1; to < at + 500 && this.rows[to]?.is === 'line'; to++) {
-      const quantities = quantitiesOf(this.rows[to]!)
-      below.add(
-        quantities.find(({ grams }) => grams !== undefined),
-        quantities.find(({ percent }) => percent !== undefined),
-      )
-    }
-    return (isFree && label.hasColon) || quantitiesOf(row).some(quantity => below.agreeWith(quantity))
+    if (isFree && label.hasColon) return true
+    const after = this.rows.slice(at + 1, at + 500)
+    const end = after.findIndex(line => line.is !== 'line')
+    const below = (end < 0 ? after : after.slice(0, end)).map(quantitiesOf).map(quantities => ({
+      weight: quantities.find(({ grams }) => grams !== undefined),
+      percent: quantities.find(({ percent }) => percent !== undefined),
+    }))
+    return quantitiesOf(row).some(quantity => isSumOf(below, quantity))
   }
 
   /** What a row can be that names something and gives no amount. */

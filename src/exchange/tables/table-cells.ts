@@ -57,7 +57,7 @@ function splitPlainly(line: string, delimiter: string): string[] {
   if (delimiter === gaps) return line.trim().split(/[ \u00a0]{2,}/)
   if (delimiter === none || isRule(line)) return [line]
   const inner = line.replace(/^\s*\|/, '').replace(/\|\s*$/, '')
-  return inner.split('|').map(cell => cell.trim())
+  return inner.split('|')
 }
 
 /** A text as rows of cells, or why it is refused. Never throws. */
@@ -98,9 +98,10 @@ export function split(given: string, limits: Limits) {
   return { rows, ...guessed, width }
 }
 
-/** A cell without the signs that make it bold, or harmless to an office program. */
+/** A cell without blanks around it and but one within, and without the signs that make it bold, or harmless to an office program. */
 function tidied(cell: string): string {
-  const bare = /^\s*(\*\*|__)(?=\S)(.*\S)\1\s*$/.exec(cell)?.[2] ?? cell
+  const said = /^\s|[^\S ]| {2}|\s$/.test(cell) ? cell.replace(/\s+/g, ' ').trim() : cell
+  const bare = /^(\*\*|__)(?=\S)(.*\S)\1$/.exec(said)?.[2] ?? said
   return bare.includes("'") ? plainCell(bare) : bare
 }
 
@@ -111,7 +112,7 @@ export const isBlankRow = ({ cells, broken }: ForeignRow): boolean =>
 const isBlankCell = (cell: string): boolean => {
   if (cell === '') return true
   if (/[\p{L}\d]/u.test(cell)) return false
-  return cell.trim() === '' || isRule(cell) || /^[-=_:]+$/.test(cell.trim())
+  return isRule(cell) || /^[-=_:]+$/.test(cell)
 }
 
 const unitOfUse = {
@@ -149,7 +150,7 @@ export interface Quantity {
 }
 
 const nothing = /^(?:[-–—.…/]+|n\/?a|nil|none|keine?|aucune?)?$/i
-const footnotes = /(?<=\S)[*†‡§]+(?=\s|$)/g
+export const footnotes = /(?<=\S)[*†‡§]+(?=\s|$)/g
 
 /** Guesses that go without saying, and those that a table is not read by. */
 const certain: readonly AmountGuess['code'][] = ['two readings', 'converted']
@@ -187,8 +188,8 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
     ...amount,
     step: Math.max(step, spread) * each,
     bare: terms.every(term => term.unit === undefined),
-    ...(doubt ? { doubt: { typed: cell.trim(), read: doubt.read } } : {}),
-    ...(isSaid ? {} : { remark: cell.trim() }),
+    ...(doubt ? { doubt: { typed: cell, read: doubt.read } } : {}),
+    ...(isSaid ? {} : { remark: cell }),
   }
 }
 

@@ -130,7 +130,6 @@ const remarks = {
   readAs: 'Row {row} gives {cell:quoted} for {name}, read as {amount}; the text is in its note.',
   withoutUnits: '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
   partOfTheStage: 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',
-  asAbove: '{rows:rows} {rows:names|name} no {column}: taken as part of the {column} above.',
   finalDoughLast:
     '{name} stands before other stages in the table. The final dough comes last here, so it was put there.',
   percentagesKept:
