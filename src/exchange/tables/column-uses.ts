@@ -57,16 +57,6 @@ function addsToHundred({ values }: Looks, labels: readonly string[], { kind }: N
   return flours.length > 0 && [1, 2, 3, 4].some(times => Math.abs(sum - 100 * times) < 0.5)
 }
 
-/** How many times as much as in one column there is in another, wherever both say something; undefined: it varies. */
-function timesOf(first: Looks, { values }: Looks): number | undefined {
-  const pairs = values.flatMap((b, row) => (b && first.values[row] ? [[first.values[row], b] as const] : []))
-  const times = pairs.reduce((sum, [, b]) => sum + b, 0) / pairs.reduce((sum, [a]) => sum + a, 0)
-  const isOne = Math.abs(times - 1) < 0.01
-  return pairs.length > 2 && !isOne && pairs.every(([a, b]) => Math.abs(a * times - b) <= 0.02 * b + 0.5)
-    ? times
-    : undefined
-}
-
 /** Are these cells and those after them the halves of numbers that a comma took apart? */
 export function isBrokenNumber(body: readonly ForeignRow[], at: number): boolean {
   const both = body.filter(row => cellIn(row, at + 1) !== '')
@@ -144,7 +134,6 @@ export class ColumnGuesser {
     // better a percentage of the whole dough, asked about, than no amounts at all
     if (ofStages.length === 0 && !hasAmounts && headed.includes('other percent'))
       this.#offer(headed.indexOf('other percent'), [[4, 'percent', 'ofWholeDough', true, true]])
-    if (ofStages.length === 0) this.#batches()
     if (delimiter === ',') this.#brokenNumbers(headed)
     const chosen = this.#likeliest()
     this.uses = chosen.map(one => one?.use ?? 'leave out')
@@ -219,7 +208,7 @@ export class ColumnGuesser {
       [55, 'stage', 'stageNames', false, hasStages],
       [40, 'formula', 'repeatedNames', true, isBefore && isRepeated && !hasHeadings],
       [30, 'note', 'notes', hasHeadings, at > this.#ingredient],
-      [1, 'leave out', 'unknownWords', true, true],
+      [1, 'leave out', 'unknown', true, true],
     ]
     this.#offer(at, candidates, { example: stages[0] })
   }
@@ -237,26 +226,8 @@ export class ColumnGuesser {
       [80, 'amount', 'amountsWithUnits', false, bare < numbers],
       [70, 'percent', 'floursOfHundred', true, addsToHundred(looks, labels, this.names)],
       [60, 'grams', 'plainNumbers', true, true],
-      [1, 'leave out', 'moreNumbers', true, true],
+      [1, 'leave out', 'unknown', true, true],
     ])
-  }
-
-  /** Columns with the same amounts for batches of another size: which is meant only the baker knows. */
-  #batches(): void {
-    const chosen = this.#likeliest()
-    const first = chosen.find(one => weightUses.some(use => use === one?.use))
-    if (!first) return
-    const { column: at, score, use } = first
-    let others = 0
-    for (const { column, guess } of chosen.flatMap(one => one ?? [])) {
-      const isLeft = guess.reason.code === 'headingTaken' || guess.reason.code === 'moreNumbers'
-      const times = isLeft ? timesOf(this.#looks[at]!, this.#looks[column]!) : undefined
-      if (times === undefined) continue
-      others++
-      const figures = { times: Number(times.toPrecision(4)), first: { heading: this.headings[at] ?? '', at } }
-      this.#offer(column, [[785, 'leave out', 'anotherBatch', true, true]], figures)
-    }
-    this.#offer(at, [[score + 1, use, 'oneOfSeveralBatches', true, others > 0]])
   }
 
   /** `69,5` and `1,000 g` between commas have become two cells. Such columns are not read before somebody has looked. */

@@ -190,9 +190,7 @@ function columnsOf(
   return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
 }
 
-interface Seen extends RowKind {
-  readonly row: Row
-}
+type Seen = RowKind & { readonly row: Row }
 
 /** The name of the bread: the first row over the headings, or a row on top that names nothing else. */
 function titleOf(

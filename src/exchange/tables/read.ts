@@ -71,6 +71,7 @@ export function readTable(
   const signs = signsOf(rows.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
   const isMarkSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
   const told = new Told()
+  for (const { row, broken } of table.rows.slice(0, top.length)) if (broken) told.say({ ...broken, row })
   const lines = new LineMaker(names, told, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
   const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
@@ -84,7 +85,7 @@ export function readTable(
   }
   builder.finish()
   isStopped(watch, of, of)
-  return together(builder, rows, top, names, told, table.rows.slice(0, top.length))
+  return together(builder, rows, top, names)
 }
 
 function unread(foreign: ForeignRow): RowRead {
@@ -111,18 +112,11 @@ function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
   return { row, became: row === mapping.headingRows ? 'headings' : 'note', text }
 }
 
-function together(
-  builder: Builder,
-  rows: readonly Row[],
-  top: readonly RowRead[],
-  names: Names,
-  told: Told,
-  broken: ForeignRow[],
-): TableRead {
+function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[], names: Names): TableRead {
+  const { told } = builder
   const byRow = new Map<number, RowRead>()
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
-  for (const { row, broken: why } of broken) if (why) told.say({ ...why, row })
   for (const draft of builder.formulas) {
     if (draft.lines.length === 0) {
       told.say({ code: 'formulaWithoutLines', name: draft.name })

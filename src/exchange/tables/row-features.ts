@@ -21,13 +21,9 @@ import type { Reason } from './words.js'
 export function onceEach<T>(work: (text: string) => T): (text: string) => T {
   const known = new Map<string, T>()
   return text => {
-    let found = known.get(text)
-    if (found === undefined && !known.has(text)) {
-      if (known.size > 5000) known.clear()
-      found = work(text)
-      known.set(text, found)
-    }
-    return found as T
+    if (known.size > 5000) known.clear()
+    if (!known.has(text)) known.set(text, work(text))
+    return known.get(text) as T
   }
 }
 

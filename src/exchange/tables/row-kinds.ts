@@ -20,12 +20,7 @@ export interface RowKind {
 }
 
 /** What speaks for a kind: how much, why, and whether it is so. */
-type Evidence = readonly [
-  kind: 'line' | 'stage' | 'formula' | 'note',
-  score: number,
-  why: RowReason,
-  holds: boolean,
-]
+type Evidence = readonly [kind: RowKind['kind'], score: number, why: RowReason, holds: boolean]
 
 /** The kind for which most speaks, with the strongest reason for it. */
 function weighed(evidence: readonly Evidence[]): RowKind {
@@ -35,16 +30,8 @@ function weighed(evidence: readonly Evidence[]): RowKind {
   return { kind, why }
 }
 
-type Above = 'start' | 'blank' | 'stage' | 'formula' | 'total' | 'line' | 'note'
-const leaves: Readonly<Partial<Record<RowKind['kind'], Above>>> = {
-  stage: 'stage',
-  place: 'formula',
-  formula: 'formula',
-  total: 'total',
-  summed: 'total',
-  nameless: 'total',
-  line: 'line',
-}
+/** After these something else may begin. */
+const ends: readonly RowKind['kind'][] = ['place', 'formula', 'total', 'summed', 'nameless']
 
 /** What the rows of a table are, one after the other with a look at their neighbours. */
 export class RowKinds {
@@ -53,7 +40,7 @@ export class RowKinds {
   readonly #stages = new Set<string>() // headed so far in this formula
   readonly #byRows: boolean
   #stage = '' // headed last
-  #above: Above = 'start'
+  #above: 'start' | 'end' | 'stage' | 'line' | 'note' = 'start'
   #hasLines = false // of this formula
   #blankSince = true // a blank row, or the top, since the last line
   #isSummary = false // below a heading of totals
@@ -86,11 +73,12 @@ export class RowKinds {
     const { kind } = found
     const isApart = kind === 'line' && this.#blankSince && !this.#isSpaced
     if (kind === 'blank' && !this.#isSpaced) {
-      if (this.#above !== 'start') this.#above = 'blank'
+      if (this.#above !== 'start') this.#above = 'end'
       this.#blankSince = true
     } else if (kind === 'note') this.#above = this.#above === 'line' ? 'line' : 'note'
-    else if (kind !== 'nameless' || this.rows[at + 1]?.is !== 'line')
-      this.#above = leaves[kind] ?? this.#above
+    else if (kind === 'line') this.#above = 'line'
+    else if (ends.includes(kind) && (kind !== 'nameless' || this.rows[at + 1]?.is !== 'line'))
+      this.#above = 'end'
     if (kind === 'stage') this.#head(label.name)
     if (kind === 'formula') this.#stages.clear()
     if (kind === 'line' || kind === 'stage') this.#blankSince = false

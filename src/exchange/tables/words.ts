@@ -36,18 +36,13 @@ const guesses = {
   stageNames: '{column:column} names stages, such as {example:quoted}.',
   repeatedNames: '{column:column} says the same of several rows: taken as the name of the bread.',
   notes: '{column:column} holds words: taken as notes.',
-  unknownWords: 'It is not known what {column:column} holds; it is not read.',
+  unknown: 'It is not known what {column:column} holds; it is not read.',
   perCentSigns: '{column:column} holds numbers with a sign of per cent.',
   rowNumbers: '{column:column} counts the rows; it is not read.',
   amountsWithUnits: '{column:column} holds amounts with their units.',
   floursOfHundred:
     '{column:column} holds plain numbers, and those of the flours add to 100: taken as percentages.',
   plainNumbers: '{column:column} holds plain numbers: taken as grams. Say so if they are something else.',
-  oneOfSeveralBatches:
-    '{column:column} is read; the other columns hold the same for batches of another size. Choose the one that is meant.',
-  anotherBatch:
-    '{column:column} holds {times} times what {first:column} holds: the same for another size of batch. It is not read.',
-  moreNumbers: '{column:column} holds more numbers; it is not known of what, and they are not read.',
   brokenNumber:
     '{column:column} and a column beside it may be one number with a comma in it, so they are not read. Save the table with semicolons or tabs, or say what they are.',
   stagesInColumns: 'Headings name stages: each such column was taken as the amounts of its stage.',
