@@ -14,11 +14,6 @@ import type { TotalCheck } from './types.js'
 import { totalOf, wordsOf } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
-interface Base {
-  readonly grams: number
-  readonly error: number // how much of it is rounding, fraction of 1
-}
-
 interface Both extends DraftLine {
   readonly weight: Quantity & { readonly grams: number }
   readonly percent: Quantity & { readonly percent: number }
@@ -26,30 +21,27 @@ interface Both extends DraftLine {
 const isBoth = (line: DraftLine): line is Both =>
   line.weight?.grams !== undefined && line.percent?.percent !== undefined
 
-/** What 100 % weighs by these lines together. */
-function baseBy(lines: readonly Both[]): Base {
-  const weight = sumOf(lines.map(line => line.weight.grams))!
-  const share = sumOf(lines.map(line => line.percent.percent))!
-  const errors = lines.map(
-    ({ weight: w, percent: p }) => w.step / 2 / weight + (p.percent === 1 ? 0 : p.step / 2 / share),
-  )
-  return { grams: weight / share, error: sumOf(errors)! }
-}
-
-/** What 100 % weighs, from the lines that say both, by the flours where there are any, and the lines that disagree. */
-function baseOf(lines: readonly DraftLine[]): { base: Base; off: readonly Both[] } | undefined {
+/**
+ * Grams that 100 % weighs, by the flours that say both, or by all lines where none does, and the lines whose
+ * percentage is off their weight by more than rounding explains.
+ */
+function baseOf(lines: readonly DraftLine[]): { base: number; off: readonly Both[] } | undefined {
   const both = lines.filter(isBoth)
   const some = both.filter(line => line.percent.percent > 0 && line.weight.grams > 0)
-  const flours = some.filter(line => line.kind === 'flour')
   if (some.length === 0) return undefined
-  const base = baseBy(flours.length > 0 ? flours : some)
-  return { base, off: both.filter(line => isOff(line, base)) }
-}
-
-/** Is a line's percentage off its weight by more than rounding explains? */
-function isOff({ weight, percent: { percent: share, step } }: Both, base: Base): boolean {
-  const rounding = weight.step / 2 + (step / 2) * base.grams + share * base.grams * base.error
-  return !isWithin(share * base.grams - weight.grams, rounding)
+  const flours = some.filter(line => line.kind === 'flour')
+  const by = flours.length > 0 ? flours : some
+  const weight = sumOf(by.map(line => line.weight.grams))!
+  const share = sumOf(by.map(line => line.percent.percent))!
+  const base = weight / share
+  const shareStep = sumOf(by.map(({ percent: p }) => (p.percent === 1 ? 0 : p.step)))!
+  const error = sumOf(by.map(line => line.weight.step))! / 2 / weight + shareStep / 2 / share
+  const isOff = ({ weight: { grams, step }, percent }: Both) =>
+    !isWithin(
+      percent.percent * base - grams,
+      (step + percent.step * base) / 2 + percent.percent * base * error,
+    )
+  return { base, off: both.filter(isOff) }
 }
 
 /** Do the percentages of the final dough say all that its weights say, and more digits of it? Of how much flour? */
@@ -78,9 +70,8 @@ export function choose(formula: DraftFormula, final: DraftStage, told: Told) {
   const found = stages.flatMap(stage => baseOf(stage.lines) ?? [])
   for (const { base, off } of found)
     for (const { row, ingredient, weight, percent } of off) {
-      const figures = { percent: percent.percent, weight: weight.grams, base: base.grams }
-      const share = percent.percent * base.grams
-      told.say({ code: 'percentageOff', row, name: ingredient, ...figures, share })
+      const figures = { percent: percent.percent, weight: weight.grams, share: percent.percent * base }
+      told.say({ code: 'percentageOff', row, name: ingredient, base, ...figures })
     }
   const isAgreed = found.every(({ off }) => off.length === 0)
   const flour = isAgreed ? finerOf(final) : undefined

@@ -124,11 +124,8 @@ export class Told {
 
 const order = ['grams', 'kilograms', 'amount', 'pounds', 'ounces', 'percent'] as const
 
-interface ReadCell extends AmountCell {
-  readonly read: Quantity
-}
+type ReadCell = AmountCell & { readonly read: Quantity }
 const isRead = (amount: AmountCell): amount is ReadCell => amount.read.is === 'quantity'
-const isWeight = ({ read }: ReadCell): boolean => read.percent === undefined
 
 /** Turns the amounts of a row into those of a line, and tells of what was doubtful. */
 export class LineMaker {
@@ -151,8 +148,9 @@ export class LineMaker {
       this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
     if (row.amounts.length === 0) this.told.say({ code: 'withoutAnAmount', ...of })
-    const percent = read.find(cell => !isWeight(cell))?.read
-    const weight = this.#weight(row, read.filter(isWeight))
+    const weights = read.filter(cell => cell.read.percent === undefined)
+    const percent = read.find(cell => !weights.includes(cell))?.read
+    const weight = this.#weight(row, weights)
     for (const quantity of [weight, percent]) if (quantity) this.#tell(row, quantity, notes)
     if (weight?.bare && read.some(({ use, read: one }) => one === weight && use === 'amount'))
       this.#bare.push(number)

@@ -19,11 +19,8 @@ function orderStages(formula: DraftFormula, told: Told): DraftStage {
   if (final !== last) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
-    told.say({
-      code: 'finalDoughLast',
-      name: final.name,
-      ...(final.lines[0] ? { row: final.lines[0].row } : {}),
-    })
+    const row = final.lines[0]?.row
+    told.say({ code: 'finalDoughLast', name: final.name, ...(row === undefined ? {} : { row }) })
   }
   return final
 }
@@ -46,18 +43,15 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
     ({ ingredient, kind }) =>
       (kind === undefined || kind === 'starter') && isStageName(ingredient) && !formula.find(ingredient),
   )
-  nameless.forEach((stage, at) => {
-    const row = stage.lines[0]!.row
-    const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
-    const name = taker ?? `Stage ${at + 1}`
-    stage.name = name
-    if (taker) told.say({ code: 'namedByItsTaker', row, name, final: final.name })
-    else told.say({ code: 'stageWithoutAName', row, name })
-  })
+  const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
+  for (const [at, stage] of nameless.entries()) {
+    stage.name = taker ?? `Stage ${at + 1}`
+    const of = { row: stage.lines[0]!.row, name: stage.name }
+    if (taker) told.say({ code: 'namedByItsTaker', ...of, final: final.name })
+    else told.say({ code: 'stageWithoutAName', ...of })
+  }
   const names = distinct(formula.stages.map(({ name }) => name))
-  formula.stages.forEach((stage, at) => {
-    stage.name = names[at]!
-  })
+  for (const [at, stage] of formula.stages.entries()) stage.name = names[at]!
 }
 
 /** Which lines are an earlier stage, by name; in brackets behind it may stand what belongs into a note. */
@@ -65,11 +59,10 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
   const earlier = new Map<string, DraftStage>()
   for (const stage of formula.stages) {
     for (const line of stage.lines) {
-      line.takes = earlier.get(nameKey(line.ingredient))
-      if (line.takes) continue
       const { name, remark } = headingName(line.ingredient)
-      line.takes = remark === '' ? undefined : earlier.get(nameKey(name))
-      if (!line.takes) continue
+      const [whole, short] = [line.ingredient, name].map(said => earlier.get(nameKey(said)))
+      line.takes = whole ?? (remark === '' ? undefined : short)
+      if (whole || !line.takes) continue
       line.ingredient = name
       line.note = [remark, line.note].filter(Boolean).join('; ')
     }

@@ -1,6 +1,5 @@
 import { gramsPerMeasure } from '../../dough/amounts/measures.js'
-import type { CountsAs } from '../../dough/document/formula.js'
-import type { Ingredient, Larder } from '../../dough/document/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import {
   type AmountUse,
@@ -28,15 +27,13 @@ export function onceEach<T>(work: (text: string) => T): (text: string) => T {
 }
 
 /** What is known of ingredients by their names. */
-export interface Names {
-  readonly find: (name: string) => Ingredient | undefined
-  readonly kind: (name: string) => CountsAs['kind'] | undefined // what it most likely counts as, for comparing sums only
-  readonly isIngredient: (name: string) => boolean // an ingredient and no bread: `Rye` may be either
-}
+export type Names = ReturnType<typeof namesIn>
 
-export function namesIn(larder: Larder): Names {
+export function namesIn(larder: Larder) {
   const find = onceEach(name => larder.find(name))
+  /** What it most likely counts as, for comparing sums only. */
   const kind = onceEach(name => find(name)?.countsAs.kind ?? guessCountsAs(name))
+  /** An ingredient and no bread: `Rye` may be either. */
   const isIngredient = (name: string) =>
     kind(name) !== undefined && (!isGrain(name) || find(name) !== undefined)
   return { find, kind, isIngredient }
@@ -109,7 +106,6 @@ export class RowSorter {
   readonly #read: (cell: string, use: AmountUse) => CellRead
   readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
-  readonly #unnamed = this.#label('')
 
   constructor(
     readonly mapping: Mapping,
@@ -126,7 +122,7 @@ export class RowSorter {
   sort(foreign: ForeignRow, view: View): Row {
     const { row, cells, broken } = foreign
     const { length } = this.mapping.columns
-    const texts = { name: '', label: this.#unnamed, stage: '', formula: '', note: '' }
+    const texts = { name: '', label: this.#label(''), stage: '', formula: '', note: '' }
     const nothing = { row, cells, amounts: [], ...texts }
     const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
     const notAsWide = { code: 'rowNotAsWide', row, count: cells.length, columns: length } as const
@@ -206,9 +202,8 @@ export class RowSorter {
       part !== 'all' && text === '' && given.length === 0 && note === ''
         ? 'blank'
         : kindOf(label, name, stage, amounts)
-    const named =
-      is === 'total' ? { name: text, label } : { name, label: name === '' ? this.#unnamed : label }
-    return { row, is, ...named, stage, formula, note, amounts, cells }
+    const named = is === 'total' ? text : name
+    return { row, is, name: named, label: this.#label(named), stage, formula, note, amounts, cells }
   }
 }
 

@@ -165,14 +165,13 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (typed.length > 80) return words('tooLong')
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
-  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('byNothing')
+  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('noAmount')
   const whole = wholeAmount(typed, mark)
   if (!whole) return calculated(typed, use, mark)
   const { about, terms } = whole.quantity
   const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
   if (unit === '') return words('unknownUnit')
-  if (guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
-  if (value > 1e12) return words('noNumber')
+  if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
   const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
   const each = unit === '%' ? 0.01 : unit in weightUnits ? weightUnits[unit as keyof typeof weightUnits] : 1
@@ -204,7 +203,7 @@ function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead 
   const understood = readAmount(amount)
   if (understood && 'expression' in understood) return { is: 'quantity', text: amount, step: 0, bare }
   const number = numberIn(typed)
-  return words(number === undefined ? 'noAmount' : readDigits(number) ? 'unknownUnit' : 'noNumber')
+  return words(number !== undefined && readDigits(number) ? 'unknownUnit' : 'noAmount')
 }
 
 /** Is it a name, so that nothing else of it need be looked at? */

@@ -1,17 +1,11 @@
+import { folded as foldedWord } from '../../dough/amounts/text-tokens.js'
 import type { ColumnUse } from './types.js'
 
-/** A text as words are compared here: lower case, without accents. */
+/** A text as words are compared here: lower case, without accents, one blank between words. */
 export const folded = (text: string): string =>
-  /^[a-zA-Z0-9][a-zA-Z0-9 .,()%-]*$/.test(text)
-    ? text.toLowerCase().replace(/ +/g, ' ').trim()
-    : text
-        .normalize('NFD')
-        .replace(/\p{M}/gu, '')
-        .toLowerCase()
-        .replaceAll('ß', 'ss')
-        .replaceAll('œ', 'oe')
-        .replace(/[\s_\u00a0\u202f]+/g, ' ')
-        .trim()
+  foldedWord(text)
+    .replace(/[\s_]+/g, ' ')
+    .trim()
 
 /** The words of a name, accents, case and signs aside. */
 export const wordsOf = (name: string): string =>

@@ -82,8 +82,6 @@ const noAmounts = {
   negative: 'is below zero, or in brackets',
   calculation: 'is a calculation or an error of the program that wrote it',
   unknownUnit: 'has a unit that is not known',
-  byNothing: 'divides by nothing',
-  noNumber: 'is no number that can be read',
   noAmount: 'is no amount that can be read',
 } as const
 
