@@ -2,7 +2,7 @@ import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { isBlank } from '../csv/row.js'
 import { DraftFormula, type DraftStage, isSumOf, type LineMaker, type Told } from './draft.js'
-import { noteOf, quantitiesOf, type Row, textOf } from './row-features.js'
+import { quantitiesOf, type Row, textOf } from './row-features.js'
 import type { RowKind } from './row-kinds.js'
 import type { Mapping, RowRead } from './types.js'
 import { headingName, isFinalDough, titleName } from './vocabulary.js'
@@ -101,7 +101,8 @@ export class Builder {
   }
 
   #note(row: Row, why: string | undefined): void {
-    const note = noteOf(row)
+    const said = row.is === 'fact' ? row.amounts.map(({ cell }) => cell) : []
+    const note = [row.name, ...said, row.note].filter(Boolean).join(' ')
     if (note !== '') this.#inFormula().notes.push(note)
     this.#tell(row, 'note', { text: note || textOf(row), ...(why ? { why } : {}) })
   }

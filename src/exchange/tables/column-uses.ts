@@ -58,7 +58,7 @@ function addsToHundred({ values }: Looks, labels: readonly string[], { kind }: N
 }
 
 /** Are these cells and those after them the halves of numbers that a comma took apart? */
-export function isBrokenNumber(body: readonly ForeignRow[], at: number): boolean {
+function isBrokenNumber(body: readonly ForeignRow[], at: number): boolean {
   const both = body.filter(row => cellIn(row, at + 1) !== '')
   return (
     both.length > 0 &&
@@ -111,25 +111,23 @@ export class ColumnGuesser {
   readonly uses: readonly ColumnUse[]
   readonly guesses: readonly Guess[]
   readonly #candidates: Chosen[] = []
-  readonly #looks: readonly Looks[]
   readonly #ingredient: number
 
   constructor(
     readonly headings: readonly string[],
     readonly body: readonly ForeignRow[],
-    looks: readonly Looks[],
+    readonly looks: readonly Looks[],
     delimiter: string,
     readonly names: Names,
   ) {
-    this.#looks = looks
-    const headed = this.#looks.map(({ at }) => headingUse(headings[at] ?? ''))
-    const ofStages = stageColumnsIn(headings, this.#looks)
-    for (const looks of this.#looks) this.#headed(looks, headed[looks.at], ofStages)
+    const headed = this.looks.map(({ at }) => headingUse(headings[at] ?? ''))
+    const ofStages = stageColumnsIn(headings, this.looks)
+    for (const one of looks) this.#headed(one, headed[one.at], ofStages)
     this.#named(headed)
     this.#ingredient = this.#likeliest().findIndex(chosen => chosen?.use === 'ingredient')
-    for (const looks of this.#looks)
-      if (headed[looks.at] === undefined && isOfWords(looks)) this.#words(looks)
-      else if (headed[looks.at] === undefined && isOfNumbers(looks)) this.#numbers(looks, ofStages.length > 0)
+    for (const one of looks.filter(({ at }) => headed[at] === undefined))
+      if (isOfWords(one)) this.#words(one)
+      else if (isOfNumbers(one)) this.#numbers(one, ofStages.length > 0)
     const hasAmounts = this.#likeliest().some(chosen => isAmountUse(chosen?.use))
     // better a percentage of the whole dough, asked about, than no amounts at all
     if (ofStages.length === 0 && !hasAmounts && headed.includes('other percent'))
@@ -151,7 +149,7 @@ export class ColumnGuesser {
 
   /** Of each column the likeliest candidate that no likelier one of another column stands against. */
   #likeliest(): (Chosen | undefined)[] {
-    const chosen: (Chosen | undefined)[] = this.#looks.map(() => undefined)
+    const chosen: (Chosen | undefined)[] = this.looks.map(() => undefined)
     const taken = new Set<ColumnUse>()
     for (const one of this.#candidates.toSorted((a, b) => b.score - a.score || a.column - b.column)) {
       const { column, use, guess } = one
@@ -183,7 +181,7 @@ export class ColumnGuesser {
   /** The column of names, where no heading tells: the one with the most ingredients in it. */
   #named(headed: readonly ReturnType<typeof headingUse>[]): void {
     if (headed.includes('ingredient')) return
-    const texts = this.#looks.filter(
+    const texts = this.looks.filter(
       looks => headed[looks.at] === undefined && isOfWords(looks) && looks.units * 2 < looks.filled,
     )
     for (const { at, known, different } of texts) {
@@ -200,7 +198,7 @@ export class ColumnGuesser {
   #words({ at, filled, units, stages, different }: Looks): void {
     const hasHeadings = this.headings.length > 0
     const isBefore = at < this.#ingredient
-    const ofIngredient = this.#looks[this.#ingredient]?.filled ?? 0
+    const ofIngredient = this.looks[this.#ingredient]?.filled ?? 0
     const isRepeated = different * 2 <= filled || filled * 3 <= ofIngredient
     const hasStages = stages.length * 2 > filled || (isBefore && stages.length > 0)
     const candidates: Candidate[] = [

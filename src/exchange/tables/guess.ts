@@ -1,7 +1,7 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
-import { besideIn, ColumnGuesser, isBrokenNumber, looksOf } from './column-uses.js'
-import { isPlain, ownColumns } from './read.js'
+import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
+import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
 import { decimalOf, isBlankRow, numberIn, split } from './table-cells.js'
@@ -57,11 +57,8 @@ export function guessTable(
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
-  const ownUses =
-    heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? '')) ? ownColumns(headings) : undefined
-  const isOwn =
-    ownUses !== undefined && !(delimiter === ',' && isBrokenNumber(sample, ownUses.indexOf('amount')))
-  const found = isOwn ? { uses: ownUses, guesses: [] } : columnsOf(headings, sample, delimiter, names)
+  const found = columnsOf(headings, sample, delimiter, names)
+  const isBegun = heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
   const { decimal, guess } = decimalOf(body, found.uses)
   const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: heading + 1, decimal }
   const sorter = new RowSorter(columns, headings, delimiter)
@@ -96,7 +93,7 @@ export function guessTable(
       ...(title ? [{ about: 'formula', ask: false, reason: { code: 'title', ...title } } as const] : []),
       { about: 'stages', ask: stages.ask, reason: stages.reason },
     ],
-    own: isOwn && isPlain(headings, sorted, names),
+    own: isBegun && isOwn(headings, found.uses, sorted, names),
     stopped: false,
   }
 }

@@ -155,21 +155,22 @@ const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => (
     .join(' '),
 })
 
-/** The columns of Tarebook's own files; undefined where a heading is none of them. */
-export function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
-  const columns = headings.map(columnOf)
-  if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
-  if (columns.some((column, at) => column === undefined && headings[at] !== '')) return undefined
-  const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
-  return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
-}
-
 /** Is it a file that Tarebook could have written, without totals and headings between its rows? */
-export function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
+export function isOwn(
+  headings: readonly string[],
+  uses: readonly ColumnUse[],
+  sorted: readonly Row[],
+  names: Names,
+): boolean {
+  const columns = headings.map(columnOf)
+  if (!uses.includes('ingredient') || !uses.includes('amount')) return false
+  if (columns.some((column, at) => column === undefined && headings[at] !== '')) return false
   const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
-  if (headings.some(heading => telling.includes(columnOf(heading)))) return true
-  return sorted.every(
-    ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
+  return (
+    columns.some(column => telling.includes(column)) ||
+    sorted.every(
+      ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
+    )
   )
 }
 

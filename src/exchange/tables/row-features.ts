@@ -82,10 +82,6 @@ export interface Row {
 export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
   cells.filter(Boolean).join(' | ')
 
-/** What a row says that is kept as a note. */
-export const noteOf = ({ is, name, amounts, note }: Row): string =>
-  [name, ...(is === 'fact' ? amounts.map(({ cell }) => cell) : []), note].filter(Boolean).join(' ')
-
 export const quantitiesOf = ({ amounts }: Row): Quantity[] =>
   amounts.flatMap(({ read }) => (read.is === 'quantity' ? [read] : []))
 
