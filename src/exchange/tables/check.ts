@@ -152,14 +152,11 @@ function candidates(
   if (of === 'dough') return [dough, whole]
   if (of === 'flour' || of === 'water') {
     const share = (line: DraftLine) => part(line, of, names)
-    const ofKind = (from: readonly DraftLine[]) => from.filter(line => line.kind === of)
-    const own = { name: `${of} of ${stage.name}`, lines: ofKind(lines) }
-    const name = `total ${of}`
-    const all = [
-      { name, lines: ofKind(everything) },
-      { name, lines: everything.filter(line => share(line) > 0), share },
-    ]
-    return isLast ? [...all, own] : [own, ...all]
+    const isOfIt = (line: DraftLine) => line.kind === of
+    const own = { name: `${of} of ${stage.name}`, lines: lines.filter(isOfIt) }
+    const alone = { name: `total ${of}`, lines: everything.filter(isOfIt) }
+    const all = { name: alone.name, lines: everything.filter(line => share(line) > 0), share }
+    return isLast ? [alone, all, own] : [own, alone, all]
   }
   const own = { name: stage.name, lines }
   if (of.named === '') return isLast ? [own, dough, whole, { name: formula.name, lines: everything }] : [own]

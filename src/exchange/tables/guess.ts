@@ -218,11 +218,10 @@ function guessStages(
   uses: readonly ColumnUse[],
   views: readonly View[],
 ): { stages: StageMarks; ask: boolean; reason: Reason } {
-  if (uses.includes('of a stage'))
-    return { stages: 'columns', ask: true, reason: { code: 'stagesInColumns' } }
-  if (views.some(({ stage }) => stage !== undefined))
-    return { stages: 'columns', ask: true, reason: { code: 'stagesSideBySide' } }
-  if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stagesInAColumn' } }
+  const as = (stages: StageMarks, ask: boolean, reason: Reason) => ({ stages, ask, reason })
+  if (uses.includes('of a stage')) return as('columns', true, { code: 'stagesInColumns' })
+  if (views.some(({ stage }) => stage !== undefined)) return as('columns', true, { code: 'stagesSideBySide' })
+  if (uses.includes('stage')) return as('column', false, { code: 'stagesInAColumn' })
   const said = rows.filter(({ kind }) => kind !== 'blank')
   const heads = said.flatMap(({ kind, row }, at) =>
     kind === 'stage' && said[at + 1]?.row.is === 'line' ? [row.label] : [],
@@ -230,13 +229,13 @@ function guessStages(
   if (heads.length > 0) {
     const ask = !heads.every(({ isStage }) => isStage)
     const named = [...new Set(heads.map(({ name }) => name))]
-    return { stages: 'headings', ask, reason: { code: 'stagesByHeadings', names: named } }
+    return as('headings', ask, { code: 'stagesByHeadings', names: named })
   }
   const parts = rows.map(({ row: { is } }) => (is === 'line' ? 'l' : is === 'blank' ? ' ' : ''))
   const blocks = parts.join('').match(/l+/g) ?? []
   return blocks.filter(lines => lines.length > 1).length > 1
-    ? { stages: 'blocks', ask: true, reason: { code: 'stagesByBlanks', blocks: blocks.length } }
-    : { stages: 'none', ask: false, reason: { code: 'oneDough' } }
+    ? as('blocks', true, { code: 'stagesByBlanks', blocks: blocks.length })
+    : as('none', false, { code: 'oneDough' })
 }
 
 /** What tables with the same headings have in common, so that a mapping once corrected can be found again. */

@@ -60,10 +60,11 @@ export function readTable(
   const below = table.rows.slice(top.length)
   const views = viewsOf(mapping, table.headings)
   const sorter = new RowSorter(mapping, table.headings, table.delimiter)
+  const stopped = () => nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
   const each: Row[][] = []
   const of = table.rows.length + below.length * views.length
   for (const [at, row] of below.entries()) {
-    if (isStopped(watch, top.length + at, of)) return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
+    if (isStopped(watch, top.length + at, of)) return stopped()
     each.push(views.map(view => sorter.sort(row, view)))
   }
   const isByView = views.some(({ stage }) => stage !== undefined)
@@ -79,8 +80,7 @@ export function readTable(
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
   for (const [at, row] of rows.entries()) {
-    if (isStopped(watch, table.rows.length + at, of))
-      return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
+    if (isStopped(watch, table.rows.length + at, of)) return stopped()
     builder.add(row, kinds.of(at))
   }
   builder.finish()

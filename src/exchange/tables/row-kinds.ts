@@ -38,7 +38,6 @@ export class RowKinds {
   readonly #isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
   readonly #lastHead: number // the place of the last name of a stage over lines
   readonly #stages = new Set<string>() // headed so far in this formula
-  readonly #byRows: boolean
   #stage = '' // headed last
   #above: 'start' | 'end' | 'stage' | 'line' | 'note' = 'start'
   #hasLines = false // of this formula
@@ -54,8 +53,9 @@ export class RowKinds {
     const isLine = (at: number) => rows[at]?.is === 'line'
     const parted = rows.filter(({ is }, at) => is === 'blank' && isLine(at - 1) && isLine(at + 1)).length
     this.#isSpaced = parted > 2 && parted * 2 > rows.filter((_, at) => isLine(at)).length
-    this.#lastHead = rows.findLastIndex(({ label }, at) => label.isStage && isLine(this.#next(at)))
-    this.#byRows = marks !== 'column' && marks !== 'none'
+    this.#lastHead = rows.findLastIndex(
+      ({ is, label }, at) => is === 'name' && label.isStage && isLine(this.#next(at)),
+    )
     if (over) this.#head(over.name)
   }
 
@@ -124,7 +124,7 @@ export class RowKinds {
     if (this.marks !== 'headings' && this.marks !== 'blocks') return false
     const row = this.rows[at]!
     const { is, label } = row
-    const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
+    const isFree = this.#above === 'start' || this.#above === 'end'
     if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
     if (is === 'total' && !label.isFinal) return false
     if (isFree && label.hasColon) return true
@@ -139,7 +139,7 @@ export class RowKinds {
 
   /** What a row can be that names something and gives no amount. */
   #evidence({ name: said, label, stage }: Row, next: Row | undefined): Evidence[] {
-    const byRows = this.#byRows
+    const byRows = this.marks !== 'column' && this.marks !== 'none'
     const above = this.#above
     const { isStage, name } = label
     const leads = next?.is === 'line' || next?.is === 'amounts'

@@ -168,14 +168,6 @@ const facts = {
 
 const all = { ...guesses, ...errors, ...warnings, ...remarks, ...rowReasons, ...facts } as const
 
-interface Column {
-  readonly heading: string // '' where it has none
-  readonly at: number // 0-based
-}
-interface Figure {
-  readonly unit: 'grams' | 'percent'
-  readonly value: number
-}
 type Rows = readonly number[]
 
 const signs: Readonly<Record<string, string>> = {
@@ -193,8 +185,10 @@ const said = {
   count: (n: number) => n.toLocaleString('en-GB'),
   sign: (number: string) => (number.includes(',') ? 'comma' : 'point'),
   delimiter: (sign: string) => signs[sign] ?? 'Gaps of two and more blanks',
-  column: ({ heading, at }: Column) => (heading.trim() === '' ? `Column ${at + 1}` : quoted(heading.trim())),
-  figure: ({ unit, value }: Figure) => (unit === 'grams' ? grams(value) : per100(value)),
+  column: ({ heading, at }: { readonly heading: string; readonly at: number }) =>
+    heading.trim() === '' ? `Column ${at + 1}` : quoted(heading.trim()),
+  figure: ({ unit, value }: { readonly unit: 'grams' | 'percent'; readonly value: number }) =>
+    unit === 'grams' ? grams(value) : per100(value),
   noAmount: (why: NoAmount) => noAmounts[why],
   list: (names: readonly string[]) => `${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''}`,
   rows: (rows: Rows) => `${rows.length === 1 ? 'Row' : 'Rows'} ${rowNumbers(rows)}`,
@@ -236,7 +230,7 @@ type ReasonOf<S> = { [C in keyof S]: { readonly code: C } & Figures<S[C]> }[keyo
 export type Reason = ReasonOf<typeof all>
 export type RowReason = keyof typeof rowReasons
 export type NoAmount = keyof typeof noAmounts
-export type ColumnReason = Extract<Reason, { readonly column: Column }>['code']
+export type ColumnReason = Extract<Reason, { readonly column: object }>['code']
 
 // each template says by itself which figures it needs, which is what `Figures` reads off it
 export const tableSentences: Sentences<Reason> = Object.fromEntries(
