@@ -67,13 +67,16 @@ export function choose(formula: DraftFormula, final: DraftStage, told: Told) {
   const { lines, stages, name } = formula
   const first = lines.find(isBoth)
   if (!first) ofAllFlour(formula, final, told)
-  const found = stages.flatMap(stage => baseOf(stage.lines) ?? [])
-  for (const { base, off } of found)
-    for (const { row, ingredient, weight, percent } of off) {
+  const found = stages.flatMap(stage => ({ where: stage.name, ...baseOf(stage.lines) }))
+  for (const { base = 0, off = [], where } of found) {
+    const rows = off.map(({ row }) => row)
+    if (rows.length > 5) told.say({ code: 'percentagesOff', rows, name: where, base, row: rows[0]! })
+    for (const { row, ingredient, weight, percent } of rows.length > 5 ? [] : off) {
       const figures = { percent: percent.percent, weight: weight.grams, share: percent.percent * base }
       told.say({ code: 'percentageOff', row, name: ingredient, base, ...figures })
     }
-  const isAgreed = found.every(({ off }) => off.length === 0)
+  }
+  const isAgreed = found.every(({ off = [] }) => off.length === 0)
   const flour = isAgreed ? finerOf(final) : undefined
   /** To be called once it is known whether the totals agree. */
   const tell = (totalsAgree: boolean) => {

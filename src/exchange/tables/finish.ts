@@ -71,16 +71,11 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
   const taken = new Set(formula.lines.map(line => line.takes))
   const left = formula.stages.slice(0, -1).filter(stage => !taken.has(stage) && stage.lines.length > 0)
   // so many stages are no dough; nobody is helped by a comparison of each with all
-  const isCompared = left.length <= 50
-  for (const stage of left) {
-    const words = ` ${wordsOf(stage.name)} `
-    const after = isCompared ? formula.stages.slice(formula.stages.indexOf(stage) + 1) : []
-    const like = after
-      .flatMap(({ lines }) => lines)
-      .find(({ takes, ingredient }) => !takes && ` ${wordsOf(ingredient)} `.includes(words))
-    const { name } = stage
+  const lines = left.length > 50 ? [] : formula.stages.at(-1)!.lines.filter(({ takes }) => !takes)
+  for (const { name, lines: own } of left) {
+    const like = lines.find(({ ingredient }) => ` ${wordsOf(ingredient)} `.includes(` ${wordsOf(name)} `))
     if (like) told.say({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
-    else told.say({ code: 'notTaken', name, row: stage.lines[0]!.row })
+    else told.say({ code: 'notTaken', name, row: own[0]!.row })
   }
 }
 

@@ -105,7 +105,7 @@ export class RowSorter {
 
   constructor(
     readonly mapping: Mapping,
-    readonly headings: readonly string[],
+    headings: readonly string[],
     readonly delimiter: string,
   ) {
     this.#headings = headings.map(folded)

@@ -111,6 +111,8 @@ const warnings = {
     'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
   percentageOff:
     'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
+  percentagesOff:
+    '{rows:rows} of {name} have percentages that do not agree with their weights, if 100 % is {base:grams}. The weights are read.',
   ofAllFlour:
     'The flours of all stages of {name} add to {all:per100}, those of {final} to {own:per100}: the percentages are of all the flour, and were read as weights for 1,000 g of it.',
   sharesOfOne:
@@ -197,9 +199,8 @@ const said = {
 
 /** `3`, `3 and 4`, `3, 4, 5 and 12 more`. */
 function rowNumbers(rows: Rows): string {
-  const most = rows.length > 9 ? 8 : rows.length - 1
-  const last = rows.length > 9 ? `${rows.length - most} more` : String(rows.at(-1))
-  return most === 0 ? last : `${rows.slice(0, most).join(', ')} and ${last}`
+  const few = rows.length > 9 ? [...rows.slice(0, 8), `${rows.length - 8} more`] : rows
+  return new Intl.ListFormat('en-GB').format(few.map(String))
 }
 
 function filled(sentence: string, figures: object): string {
