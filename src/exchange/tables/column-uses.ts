@@ -2,10 +2,9 @@ import type { Names } from './row-features.js'
 import { amountUses, isAmountUse, isName, readCell } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
-import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
+import { headingUse, isStageName, isTotalWord, isUnit, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
-const unitCell = /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i
 const cellIn = ({ cells }: ForeignRow, at: number): string => cells[at] ?? ''
 
 /** What each of the first columns holds. */
@@ -31,7 +30,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
       looks.numbers++
       if (read.is === 'quantity' && read.bare) looks.bare++
       if (read.is === 'quantity' && read.percent !== undefined) looks.percents++
-    } else if (unitCell.test(cell)) looks.units++
+    } else if (isUnit(cell)) looks.units++
     else if (isStageName(cell)) stages.push(cell)
     else if (names.kind(cell) !== undefined || names.find(cell)) known.push(cell)
   }

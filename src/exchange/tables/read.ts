@@ -187,8 +187,8 @@ function readOwn(table: ForeignTable, larder: Larder): TableRead {
     if (row <= table.mapping.headingRows) return { row, became: 'headings', text }
     const why = wrong.get(row) ?? (broken && inWords(broken))
     if (why !== undefined) return { row, became: 'not understood', text, why }
-    const [stage, ingredient] = [cell('stage'), cell('ingredient')]
     if (cell('setting') !== '') return { row, became: 'setting', text }
+    const [stage, ingredient] = [cell('stage'), cell('ingredient')]
     if (ingredient === '') return { row, became: 'stage', stage }
     return { row, became: 'line', formula: cell('formula'), stage, ingredient, amount: cell('amount') }
   })

@@ -13,7 +13,7 @@ import {
   readCell,
 } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
-import { folded, type Label, labelOf } from './vocabulary.js'
+import { folded, isUnit, type Label, labelOf } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */
@@ -95,7 +95,6 @@ export interface View {
 // `Yeast0.5%`, and `Soaker: 1 lb 8 oz` with a stage's name
 const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
 const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
-const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams?|percent)$/i.test(cell)
 
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
@@ -145,7 +144,7 @@ export class RowSorter {
       const isSame = cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
       if (!isSame) isAgain = false
       if (at === own || uses[at] === 'leave out' || heading === '') continue
-      if (!isSame && !(isAmountUse(uses[at]) && isUnitHeading(cell))) return undefined
+      if (!isSame && !(isAmountUse(uses[at]) && isUnit(cell))) return undefined
       others++
     }
     if (others === 0) return undefined
@@ -169,11 +168,9 @@ export class RowSorter {
   #sort(row: number, cells: readonly string[], { uses, stage: ofView, part }: View): Row {
     const at = { ingredient: '', stage: '', formula: '', note: '', unit: '' }
     const given: { use: AmountUse; cell: string }[] = []
-    for (let column = 0; column < cells.length; column++) {
+    for (const [column, said] of cells.entries()) {
       const use = uses[column]
-      if (use === undefined || use === 'leave out' || use === 'of a stage') continue
-      const said = cells[column]!
-      if (said === '') continue
+      if (said === '' || use === undefined || use === 'leave out' || use === 'of a stage') continue
       if (isAmountUse(use)) given.push({ use, cell: said })
       else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
     }
@@ -194,10 +191,8 @@ export class RowSorter {
     // a total is often written in whatever column has room
     const text = name || at.stage || formula
     const label = this.#label(text)
-    const is =
-      part !== 'all' && text === '' && given.length === 0 && note === ''
-        ? 'blank'
-        : kindOf(label, name, stage, amounts)
+    const isEmpty = part !== 'all' && text === '' && given.length === 0 && note === ''
+    const is = isEmpty ? 'blank' : kindOf(label, name, stage, amounts)
     const named = is === 'total' ? text : name
     return { row, is, name: named, label: this.#label(named), stage, formula, note, amounts, cells }
   }

@@ -54,6 +54,12 @@ export function headingUse(heading: string): ColumnUse | 'other percent' | undef
   return headings.find(([, words]) => words.test(text))?.[0]
 }
 
+/** A unit and nothing else. */
+export const isUnit = (cell: string): boolean =>
+  /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|percent|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i.test(
+    cell,
+  )
+
 /** `12 loaves`, `2 kg`: how much is made. */
 export const isSize = (heading: string): boolean =>
   /^\s*(?:x\s?)?\d+(?:[.,]\d+)?\s*(?:x|\p{L}.*)$/iu.test(heading)
@@ -113,19 +119,22 @@ const doughTotal = wholly(
 const totalWords =
   /(?<![a-z])(?:grand|sub|sous|total|totals|totale|totales|totaux|sum|sums|of|de|du|des|la|le|the|for|summe|summen|zwischensumme|somme|gesamt|insgesamt|in|all|weight|poids|gewicht)(?![a-z])|^gesamt/g
 
+/** The name of a heading as words are compared. */
+const said = (name: string): string => folded(headingName(name).name)
+
 /** Is it a total by its words, and not only by a name that dough may bear? */
-export const isTotalWord = (name: string): boolean => total.test(folded(headingName(name).name))
+export const isTotalWord = (name: string): boolean => total.test(said(name))
 
 /** `Totals`, `Total formula`: may rows of totals stand below it? */
 const isOfTotals = (name: string): boolean =>
   /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
-    folded(headingName(name).name),
+    said(name),
   )
 
 /** What a row of this name totals; undefined when it is no total. `''` is whatever stands above it. */
 export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly named: string } | undefined {
   if (name.length > longest) return undefined
-  const text = folded(headingName(name).name)
+  const text = said(name)
   if (doughTotal.test(text)) return 'dough'
   if (!total.test(text)) return undefined
   if (/^gesamtmehl|(?<![a-z])(?:flours?|mehl|farines?)(?![a-z])/.test(text)) return 'flour'
