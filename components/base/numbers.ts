@@ -64,3 +64,15 @@ export function asTheyWrite(typed: string, style: NumberStyle): string {
     return inNumber && !isCall ? '.' : ';'
   })
 }
+
+/** A number as the baker would type it: their decimal sign, no grouping, no digits that are only noise. */
+export function showNumber(value: number, { language }: NumberStyle): string {
+  let known = formats.get(language)
+  if (!known) {
+    // Latin digits always: what is shown in a field has to be read back from it.
+    const options = { maximumSignificantDigits: 6, useGrouping: false, numberingSystem: 'latn' }
+    known = new Intl.NumberFormat(language, options)
+    formats.set(language, known)
+  }
+  return known.format(value)
+}

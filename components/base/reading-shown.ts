@@ -1,15 +1,7 @@
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { isWeightReading } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import {
-  gramDigits,
-  type NumberStyle,
-  percentDigits,
-  showDecimals,
-  showGrams,
-  showPercent,
-} from './numbers.js'
-import { showNumber } from './typed-numbers.js'
+import { type NumberStyle, showDecimals, showGrams, showNumber, showPercent } from './numbers.js'
 
 /** What a reading is counted in on the screen. */
 export const readingUnit = (name: ReadingName): '%' | 'g' => (isWeightReading(name) ? 'g' : '%')
@@ -17,13 +9,6 @@ export const readingUnit = (name: ReadingName): '%' | 'g' => (isWeightReading(na
 /** A reading as the screen shows it, without its unit: `70.5`, `1,921`. */
 export const showReading = (name: ReadingName, value: number, style: NumberStyle): string =>
   isWeightReading(name) ? showGrams(value, style) : showPercent(value, style)
-
-/** A value as the baker would type it, rounded as the screen shows it: `70.5`, `1921`. */
-export function readingToType(name: ReadingName, value: number, style: NumberStyle): string {
-  const isWeight = isWeightReading(name)
-  const digits = isWeight ? gramDigits(value) : percentDigits(value)
-  return showNumber(Number((isWeight ? value : value * 100).toFixed(digits)), style)
-}
 
 /** A value that a reading is held at, as it was typed: `75`, `2082.5`. */
 export const heldToType = (name: ReadingName, value: number, style: NumberStyle): string =>

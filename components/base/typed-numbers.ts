@@ -15,17 +15,3 @@ export const readWeight = (typed: string, { decimal }: NumberStyle): number | un
 /** The part of a whole a baker typed as per cent, fraction of 1: `2`, `2.5 %`; nothing typed is none of it. */
 export const readPart = (typed: string, { decimal }: NumberStyle): number | undefined =>
   typedPart(typed, decimal)
-
-const formats = new Map<string, Intl.NumberFormat>()
-
-/** A number as the baker would type it: their decimal sign, no grouping, no digits that are only noise. */
-export function showNumber(value: number, style: NumberStyle): string {
-  let format = formats.get(style.language)
-  if (!format) {
-    // Latin digits always: what is shown in a field has to be read back from it.
-    const options = { maximumSignificantDigits: 6, useGrouping: false, numberingSystem: 'latn' }
-    format = new Intl.NumberFormat(style.language, options)
-    formats.set(style.language, format)
-  }
-  return format.format(value)
-}

@@ -36,3 +36,7 @@ export const readingWords: Readonly<Record<ReadingName, ReadingWords>> = {
 
 /** The name within a sentence: `true hydration`. */
 export const readingInSentence = (name: ReadingName): string => readingWords[name].name.toLowerCase()
+
+/** Where something that is fetched when it is wanted is not there. */
+export const partNotFetched =
+  'This part of Tarebook could not be fetched. Connect to the network and try again.'

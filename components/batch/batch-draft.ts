@@ -2,7 +2,8 @@ import type { Batch, Pieces } from '../../src/dough/document/batch.js'
 import { type Formula, finalDoughOf, nameKey, sameName } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { readNumber, readPart, readWeight, showNumber } from '../base/typed-numbers.js'
+import { showNumber } from '../base/numbers.js'
+import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
 
 export type Make = Batch['make']
 

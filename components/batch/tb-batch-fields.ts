@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'
-import { setBatch } from '../../src/dough/edits/edits.js'
+import { setBatch } from '../../src/dough/edits/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { askEdit } from '../base/events.js'
 import { sentenceStyles } from '../base/sentence-styles.js'
@@ -20,7 +20,8 @@ import { losesInBaking, losesInMixing } from './batch-prose.js'
 import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
-import { readNumber, readPart, readWeight, showNumber } from '../base/typed-numbers.js'
+import { showNumber } from '../base/numbers.js'
+import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */

@@ -51,18 +51,6 @@ export const keepWords = {
 /** What is to be made, lost and kept back, as one sentence. */
 export const batchSentence = (parts: readonly unknown[]): TemplateResult => html`${list(parts, '; ')}.`
 
-/** Why there is so much to weigh. */
-export const totalWords = {
-  shapes: (shapes: readonly ShapeSaid[]): string =>
-    shapes.map(({ count, weight }) => `${count} × ${weight}`).join(' + '),
-  baked: (shapes: string): string => `${shapes} baked`,
-  fromFlour: (weight: string): string => `from ${weight} of flour`,
-  allOf: (weight: string, ingredient: string): string => `all of ${weight} of ${ingredient}`,
-  times: (factor: string): string => `${factor} times as written`,
-  /** What goes before, and what the steps of the scale add to it. */
-  withSteps: (why: string, weight: string): string => `${why}, and ${weight} that the scale’s steps add`,
-} as const
-
 /** Where an earlier stage goes; each is one of a list. */
 export const leftWords = {
   made: (weight: string): string => `${weight} made`,

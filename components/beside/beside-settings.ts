@@ -1,3 +1,4 @@
+import { batchWords } from '../../src/dough/document/batch-words.js'
 import {
   type CountsAs,
   finalDoughOf,
@@ -5,7 +6,7 @@ import {
   nameKey,
   type Stage,
 } from '../../src/dough/document/formula.js'
-import { batchWords, isWeightReading, readingWords, tidy } from '../../src/dough/document/words.js'
+import { isWeightReading, readingWords, tidy } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { asTheyWrite, type NumberStyle } from '../base/numbers.js'
 import { losesInBaking, losesInMixing } from '../batch/batch-prose.js'

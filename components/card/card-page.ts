@@ -18,7 +18,8 @@ import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/hous
 import { type NumberStyle, showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
-import { batchProse, totalToWeigh } from '../batch/batch-prose.js'
+import { batchProse } from '../batch/batch-prose.js'
+import { totalToWeigh } from '../batch/left-over.js'
 import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing.js'
 import { listedWords, pageWords } from './words.js'
 

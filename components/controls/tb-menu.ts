@@ -23,6 +23,8 @@ export class TbMenu extends BaseElement {
   declare open: boolean
   declare look: 'plain' | 'lined' | 'main'
 
+  #keys: typeof import('./menu-keys.js') | undefined // once a menu was opened
+
   constructor() {
     super()
     this.label = ''
@@ -84,16 +86,12 @@ export class TbMenu extends BaseElement {
 
   #toggle = (): void => {
     if (this.#menu.matches(':popover-open')) this.#menu.hidePopover()
-    else this.#show(0)
+    else void this.#show(0)
   }
 
-  #show(at: number): void {
-    this.#menu.showPopover()
-    const opener = this.#opener.getBoundingClientRect()
-    const { offsetWidth, offsetHeight, style } = this.#menu
-    const below = opener.bottom + offsetHeight + 8 < innerHeight
-    style.left = `${Math.max(8, Math.min(opener.left, innerWidth - offsetWidth - 8))}px`
-    style.top = `${below ? opener.bottom + 4 : Math.max(8, opener.top - offsetHeight - 4)}px`
+  async #show(at: number): Promise<void> {
+    this.#keys = await import('./menu-keys.js') // fetched when the first menu opens, or with those of the grid
+    this.#keys.openBy(this.#menu, this.#opener, 'left')
     this.#buttons.at(at)?.focus()
   }
 
@@ -105,12 +103,10 @@ export class TbMenu extends BaseElement {
   #openByKey = (event: KeyboardEvent): void => {
     if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return
     event.preventDefault()
-    this.#show(event.key === 'ArrowDown' ? 0 : -1)
+    void this.#show(event.key === 'ArrowDown' ? 0 : -1)
   }
 
   #moveByKey = (event: KeyboardEvent): void => {
-    const buttons = this.#buttons
-    const at = buttons.indexOf(this.shadowRoot!.activeElement as HTMLButtonElement)
     if (event.key === 'Tab' || event.key === 'Escape') {
       if (event.key === 'Escape') event.preventDefault()
       event.stopPropagation()
@@ -118,19 +114,9 @@ export class TbMenu extends BaseElement {
       this.#opener.focus()
       return
     }
-    const to = {
-      ArrowDown: (at + 1) % buttons.length,
-      ArrowUp: (at - 1 + buttons.length) % buttons.length,
-      Home: 0,
-      End: buttons.length - 1,
-    }[event.key]
-    const letter = event.key.toLowerCase()
-    const byLetter = [...buttons.slice(at + 1), ...buttons.slice(0, at + 1)].find(
-      b => letter.length === 1 && b.textContent!.trim().toLowerCase().startsWith(letter),
-    )
-    const next = to === undefined ? byLetter : buttons[to]
-    if (!next || event.ctrlKey || event.metaKey || event.altKey) return
-    if (letter !== ' ') event.preventDefault()
+    const next = this.#keys?.entryBy(event, this.#buttons)
+    if (!next) return
+    event.preventDefault()
     next.focus()
   }
 

@@ -3,6 +3,7 @@ import { Refusal } from '../../src/dough/edits/edits.js'
 import { type Keeper, type KeeperState, openKeeper } from '../../src/storage/index.js'
 import type { EditRequest } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
+import { fetchSpokenFor } from '../base/spoken.js'
 import type { GridPlace } from '../grid/tb-grid.js'
 import { Desk, type DeskEvent, type DeskPlace } from './desk.js'
 import { deskWords } from './words.js'
@@ -55,6 +56,7 @@ export class KeptDesk {
         this.state = state
         this.tell.refreshed()
       },
+      prepare: fetchSpokenFor,
       onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
     })
     this.#keeper = keeper
@@ -62,6 +64,7 @@ export class KeptDesk {
     const workbook = examples
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
+    await fetchSpokenFor(workbook.formulas)
     this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings)
     this.desk.open(open)
     this.fresh = examples !== undefined && examples.formulas.length > 0

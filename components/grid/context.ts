@@ -1,8 +1,7 @@
 import type { Touched } from '../../src/dough/sheet/touched.js'
 import { Commands, type CommandsContext } from './actions/commands.js'
-import { RowMenu } from './actions/menu.js'
-import { RowCommands } from './actions/row-commands.js'
-import { Blocks } from './blocks/blocks.js'
+import { type Further, RowCommands } from './actions/row-commands.js'
+import type { Offers } from './editing/choices.js'
 import { Dispatcher } from './editing/dispatcher.js'
 import { EditSession } from './editing/session.js'
 import { Selection } from './moving/selection.js'
@@ -18,11 +17,10 @@ export class GridContext implements CommandsContext {
   readonly selection = new Selection(this)
   readonly dispatcher = new Dispatcher(this)
   readonly session = new EditSession(this)
-  readonly blocks = new Blocks(this)
-  readonly menu = new RowMenu(this)
   readonly rowCommands = new RowCommands(this)
   readonly commands = new Commands(this)
   #contents: Contents
+  #further: Further | undefined
 
   constructor(grid: GridElement & { readonly version: number; readonly width: Width }) {
     this.grid = grid
@@ -41,5 +39,19 @@ export class GridContext implements CommandsContext {
 
   get columns(): readonly Column[] {
     return this.#contents.columns
+  }
+
+  get offers(): Offers | undefined {
+    return this.#further?.offers
+  }
+
+  get further(): Further | undefined {
+    return this.#further
+  }
+
+  async fetchFurther(): Promise<Further> {
+    const { FurtherActions } = await import('./actions/further.js')
+    this.#further ??= new FurtherActions(this)
+    return this.#further
   }
 }

@@ -1,14 +1,15 @@
-import { html, LitElement, type PropertyValues } from 'lit'
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { sharedStyles } from '../base/shared-styles.js'
+import { fetchSpoken } from '../base/spoken.js'
 import { ClipboardKeys } from './actions/clipboard-keys.js'
 import { handlersOf } from './actions/handlers.js'
 import { GridContext } from './context.js'
 import type { GridPlace } from './editing/dispatcher.js'
 import { placeEditor } from './editing/field.js'
-import { TouchKeys } from './editing/touch-keys.js'
 import { Filling } from './paint/filling.js'
 import { frameTemplate } from './paint/frame.js'
 import { bringIntoView } from './paint/lit-lines.js'
@@ -59,7 +60,6 @@ export class TbGrid extends LitElement implements GridElement {
   #focusWanted = false
   #context = new GridContext(this)
   #handlers = handlersOf(this.#context)
-  #touchKeys = new TouchKeys(this.#context)
   #clipboardKeys = new ClipboardKeys(this.#context)
   #filling = new Filling(this.#context)
   #watch = new ResizeObserver(([entry]) => {
@@ -82,7 +82,7 @@ export class TbGrid extends LitElement implements GridElement {
   override connectedCallback(): void {
     super.connectedCallback()
     if (this.hasUpdated) this.#measure()
-    this.#touchKeys.connect()
+    this.#context.further?.touchKeys.connect()
     this.#clipboardKeys.connect()
     this.#filling.connect()
   }
@@ -90,13 +90,14 @@ export class TbGrid extends LitElement implements GridElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#watch.disconnect()
-    this.#touchKeys.disconnect()
+    this.#context.further?.touchKeys.disconnect()
     this.#clipboardKeys.disconnect()
     this.#filling.disconnect()
   }
 
   protected override firstUpdated(): void {
     this.#measure()
+    void fetchWhenIdle(() => Promise.all([fetchSpoken(), this.#context.fetchFurther()]))
   }
 
   // Not the grid itself: its height follows from what is measured here, and the observer would see that.
@@ -154,25 +155,25 @@ export class TbGrid extends LitElement implements GridElement {
   override render() {
     const ruler = html`<div id="ruler"></div>`
     if (!this.sheet) return ruler
-    const { table, columns, session, menu } = this.#context
+    const { table, columns, session, further } = this.#context
     const paint = painter(this.#context, this.lit, this.#filling)
     const { isGoingOn } = this.#filling
     return html`
       ${ruler}${frameTemplate(this.sheet.formula.name, table, columns, this.readOnly, paint, isGoingOn, this.#handlers)}
-      ${menu.template()}${this.#touchKeys.template(session.state)}
+      ${further?.menu.template() ?? nothing}${further?.touchKeys.template(session.state) ?? nothing}
     `
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    const { elements, menu, selection, session } = this.#context
+    const { elements, further, selection, session } = this.#context
     if (changed.has('lit') && this.lit.size) bringIntoView(this.shadowRoot!)
-    if (menu.rendered()) {
+    if (further?.menu.rendered()) {
       this.#focusWanted = false
       return
     }
     const editing = session.state !== undefined
     if (editing) {
-      this.#touchKeys.rendered()
+      further?.touchKeys.rendered()
       if (session.rendered()) this.#focusWanted = false
       placeEditor(elements.field)
     }

@@ -1,6 +1,5 @@
 import { html, type TemplateResult } from 'lit'
-import { asTheyWrite, type NumberStyle, showPercent } from '../base/numbers.js'
-import { showNumber } from '../base/typed-numbers.js'
+import { asTheyWrite, type NumberStyle, showNumber, showPercent } from '../base/numbers.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import { gridKeys } from '../grid/moving/words.js'
 import { helpStyles } from './help-styles.js'

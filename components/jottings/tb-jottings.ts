@@ -1,12 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { jottingAsKept, jottingNameAsKept, jottingNameProblem } from '../../src/dough/amounts/jottings.js'
+import {
+  jottingAsKept,
+  jottingNameAsKept,
+  jottingNameProblem,
+} from '../../src/dough/amounts/jotting-names.js'
 import { type Jotting, newId } from '../../src/dough/document/formula.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
 import type { JottingFigures } from '../../src/dough/sheet/figures.js'
 import { nameFor } from '../../src/engine/index.js'
-import { FetchedElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { FetchedElement } from '../base/late-elements.js'
 import { asTheyWrite } from '../base/numbers.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'

@@ -3,7 +3,8 @@ import { type Ingredient, isUnlisted, type Larder } from '../../src/dough/docume
 import { guessCountsAs } from '../../src/dough/larder/counts-as-guess.js'
 import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/substances.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { readNumber, showNumber } from '../base/typed-numbers.js'
+import { showNumber } from '../base/numbers.js'
+import { readNumber } from '../base/typed-numbers.js'
 import { faultWords } from './words.js'
 
 export type Kind = CountsAs['kind']

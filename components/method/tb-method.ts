@@ -11,8 +11,8 @@ import {
   removeStep,
   type StepAt,
 } from '../../src/dough/edits/method-edits.js'
-import { FetchedElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
+import { FetchedElement } from '../base/late-elements.js'
 import '../controls/tb-menu.js'
 import { methodStyles } from './method-styles.js'
 import { kindWords, methodWords, tradeSteps, understood } from './words.js'

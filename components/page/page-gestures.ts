@@ -19,11 +19,8 @@ const hasFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includ
 const looksLikeFormula = (text: string): boolean =>
   /\S[^\n]*\n\s*\S/.test(text) || /#formula=|\d\s*\p{L}[^\n]*,/u.test(text)
 
-/** Listens to undo and redo keys, dropped files and pasted tables until the returned function is called. */
-export function listenToPage(gestures: PageGestures): () => void {
-  const end = new AbortController()
-  const { signal } = end
-
+/** Listens to undo and redo keys, dropped files and pasted tables until the signal ends it. */
+export function listenToPage(gestures: PageGestures, signal: AbortSignal): void {
   const onKey = (event: KeyboardEvent): void => {
     if (event.defaultPrevented || event.altKey || !(event.ctrlKey || event.metaKey) || inText(event)) return
     const key = event.key.toLowerCase()
@@ -66,5 +63,4 @@ export function listenToPage(gestures: PageGestures): () => void {
   window.addEventListener('dragover', onDragOver, { signal })
   window.addEventListener('dragleave', onDragLeave, { signal })
   window.addEventListener('drop', onDrop, { signal })
-  return () => end.abort()
 }

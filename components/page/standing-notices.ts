@@ -1,7 +1,14 @@
 import type { Problem } from '../../src/dough/document/formula.js'
 import type { KeeperState } from '../../src/storage/index.js'
-import type { Notice } from './tb-notices.js'
-import { noticeWords } from './words.js'
+import { noticeWords } from './notice-words.js'
+
+/** A sentence across the page, with what can be done about it. */
+export interface Notice {
+  readonly tone: 'plain' | 'warning'
+  readonly text: string
+  readonly actions: readonly { readonly label: string; readonly run: () => void }[]
+  readonly dismiss?: () => void
+}
 
 /** What the notices are made of, and what their buttons do. */
 export interface Circumstances {

@@ -1,21 +1,20 @@
 import { html, nothing } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
+import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
 import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
-import { listenToPage } from './page-gestures.js'
-import { standingNotices } from './standing-notices.js'
-import './tb-dialogs.js'
+import type { Circumstances } from './standing-notices.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { GridPlace } from '../grid/tb-grid.js'
-import './tb-notices.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
@@ -61,6 +60,7 @@ export class TbApp extends BaseElement {
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
+  readonly #gone = new AbortController() // from the page, for good
   #stopListening: () => void = () => {}
 
   constructor() {
@@ -94,21 +94,11 @@ export class TbApp extends BaseElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
-    const stopListening = listenToPage({
-      undo: () => this.#step('undo'),
-      redo: () => this.#step('redo'),
-      file: file => this.#show('bring-in', { file }),
-      text: text => this.#show('bring-in', { text }),
-      dragging: over => {
-        this.dragging = over
-      },
-    })
     const stopWatching = watchLayout(layout => {
       this.layout = layout
     })
     window.addEventListener('hashchange', this.#followAddress)
     this.#stopListening = () => {
-      stopListening()
       stopWatching()
       window.removeEventListener('hashchange', this.#followAddress)
     }
@@ -117,6 +107,7 @@ export class TbApp extends BaseElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     this.#stopListening()
+    this.#gone.abort()
     this.#kept.close()
   }
 
@@ -124,12 +115,32 @@ export class TbApp extends BaseElement {
     tellHeadHeight(this.renderRoot.querySelector('tb-head')!, this)
   }
 
-  /** Loads the workbook, or on a first start the examples. To be called once, when the properties are set. */
+  /**
+   * Loads the workbook, or on a first start the examples, and when that is shown what the page can do besides. To be called
+   * once, when the properties are set.
+   */
   async start(): Promise<void> {
     const { database, numbers, loadExamples } = this
     await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
     this.teaching = this.#kept.fresh
     this.#takeLink()
+    await fetchWhenIdle(async () => {
+      const [{ listenToPage }] = await Promise.all([
+        import('./page-gestures.js'),
+        import('./tb-notices.js'),
+        import('./tb-dialogs.js'),
+      ])
+      const gestures = {
+        undo: () => this.#step('undo'),
+        redo: () => this.#step('redo'),
+        file: (file: File) => this.#show('bring-in', { file }),
+        text: (text: string) => this.#show('bring-in', { text }),
+        dragging: (over: boolean) => {
+          this.dragging = over
+        },
+      }
+      listenToPage(gestures, this.#gone.signal)
+    })
   }
 
   /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */
@@ -210,7 +221,9 @@ export class TbApp extends BaseElement {
   }
 
   #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
-    void this.renderRoot.querySelector('tb-dialogs')?.show(name, detail)
+    import('./tb-dialogs.js')
+      .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(name, detail))
+      .catch(() => this.#say(partNotFetched))
   }
 
   #open(id: string): void {
@@ -251,6 +264,7 @@ export class TbApp extends BaseElement {
   }
 
   protected override willUpdate(): void {
+    if (this.layout === 'narrow') void import('./tb-places.js') // only there it is shown
     this.#working.stayWith(this.desk?.sheet)
   }
 
@@ -275,7 +289,7 @@ export class TbApp extends BaseElement {
         ?shelfOpen=${drawer}
         .numbers=${numbers}
       ></tb-head>
-      <tb-notices .notices=${this.#notices()}></tb-notices>
+      <tb-notices .now=${this.#circumstances()}></tb-notices>
       ${
         desk
           ? threePlaces({
@@ -313,8 +327,8 @@ export class TbApp extends BaseElement {
     `
   }
 
-  #notices() {
-    return standingNotices({
+  #circumstances(): Circumstances {
+    return {
       kept: this.kept,
       problems: this.problemsSeen ? [] : this.#kept.problems,
       newVersion: this.newVersion,
@@ -327,7 +341,7 @@ export class TbApp extends BaseElement {
         if (what === 'deleted') this.deleted = ''
         else this.problemsSeen = true
       },
-    })
+    }
   }
 
   static override styles = appStyles

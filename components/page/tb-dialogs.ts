@@ -2,8 +2,6 @@ import { html, type nothing, type TemplateResult } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { SheetElement } from '../base/base-element.js'
-import { say } from '../base/events.js'
-import { partNotFetched } from './words.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
 const load = {
@@ -34,14 +32,9 @@ export class TbDialogs extends SheetElement {
     this.wanted = new Set()
   }
 
-  /** Opens a dialog; resolves when it is there. */
+  /** Opens a dialog; resolves when it is there, and rejects where it could not be fetched. */
   async show(name: DialogName, detail?: Readonly<Record<string, unknown>>): Promise<void> {
-    try {
-      await load[name]()
-    } catch {
-      say(this, partNotFetched)
-      return
-    }
+    await load[name]()
     this.wanted = new Set(this.wanted).add(name)
     await this.updateComplete
     const dialog = this.renderRoot.querySelector<HTMLElement & { show(detail?: unknown): void }>(`tb-${name}`)

@@ -1,30 +1,19 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../base/base-element.js'
-import { noticeWords } from './words.js'
-
-/** A sentence across the page, with what can be done about it. */
-export interface Notice {
-  readonly tone: 'plain' | 'warning'
-  readonly text: string
-  readonly actions: readonly { readonly label: string; readonly run: () => void }[]
-  readonly dismiss?: () => void
-}
+import { noticeWords } from './notice-words.js'
+import { type Circumstances, standingNotices } from './standing-notices.js'
 
 /** The row of notices under the header. They are read aloud by the app, not from here. */
 export class TbNotices extends BaseElement {
-  static override properties = { notices: { attribute: false } }
+  static override properties = { now: { attribute: false } }
 
-  declare notices: readonly Notice[]
-
-  constructor() {
-    super()
-    this.notices = []
-  }
+  declare now: Circumstances | undefined
 
   override render() {
-    if (this.notices.length === 0) return nothing
+    const notices = this.now ? standingNotices(this.now) : []
+    if (notices.length === 0) return nothing
     return html`<section aria-label=${noticeWords.notices}>
-      ${this.notices.map(
+      ${notices.map(
         ({ tone, text, actions, dismiss }) => html`<div class=${tone}>
           <p>
             ${tone === 'warning' ? html`<span class="sign" aria-hidden="true">!</span> ` : nothing}${text}

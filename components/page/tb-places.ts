@@ -1,4 +1,5 @@
 import { css, html, nothing } from 'lit'
+import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { wish } from '../base/events.js'
 import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
@@ -23,7 +24,7 @@ export class TbPlaces extends SheetElement {
 
   override render() {
     const { sheet, version, numbers } = this
-    const remarks = sheet?.problems.length ?? 0
+    const remarks = sheet ? remarksOn(sheet.workedOut).length : 0
     return html`
       ${sheet ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
       <nav aria-label=${placesName}>

@@ -40,19 +40,6 @@ export function keptWords(kept: KeeperState, time: (at: Date) => string): string
   }
 }
 
-export const noticeWords = {
-  notices: 'Notices',
-  dismiss: 'Dismiss',
-  dismissThis: (notice: string): string => `Dismiss: ${notice}`,
-  download: 'Download CSV',
-  tryAgain: 'Try again',
-  editHere: 'Edit here',
-  newVersion: 'A new version of Tarebook is ready.',
-  reload: 'Reload',
-  deleted: (formula: string): string => `Deleted ${formula}.`,
-  undo: 'Undo',
-} as const
-
 export const placesName = 'Places'
 export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally' } as const
 /** Behind a count of remarks, for those who listen. */
@@ -61,8 +48,6 @@ export const remarksCounted = (count: number): string => (count === 1 ? ' remark
 /** Said once a formula is deleted. */
 export const deletedSentence = (formula: string): string => `Deleted ${formula}. Undo takes it back.`
 export const dropHint = 'Drop the file to bring its formulas in.'
-export const partNotFetched =
-  'This part of Tarebook could not be fetched. Connect to the network and try again.'
 
 /** Of the first start. */
 export const lesson = (): TemplateResult => html`This is an example. Change any number and the rest follows;

@@ -1,7 +1,7 @@
 import { html } from 'lit'
 import { allergenLists, type ListName } from '../../src/dough/larder/allergen-lists.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
-import { cautionsWords } from './words.js'
+import { cautionsWords } from './cautions-words.js'
 
 const key = 'allergen list'
 const none = ''

@@ -7,9 +7,9 @@ import {
   notKnownSentence,
 } from '../../src/dough/about/words.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
-import { LateElement } from '../base/base-element.js'
+import { LateElement } from '../base/late-elements.js'
 import { isListChosen, listChosen, listSelect, ownList } from './allergen-list.js'
-import { cautionsWords } from './words.js'
+import { cautionsWords } from './cautions-words.js'
 
 /** What a formula lists among a public list of allergens, and what to keep in mind at the bench. It clears no bread for anybody. */
 export class TbCautions extends LateElement {

@@ -3,8 +3,7 @@ import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { setFlourWeight } from '../../src/dough/edits/edits.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import { showGrams } from '../base/numbers.js'
-import { readWeight, showNumber } from '../base/typed-numbers.js'
+import { showGrams, showNumber } from '../base/numbers.js'
 import { flourWeightWords } from './words.js'
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
@@ -65,15 +64,20 @@ export class TbFlourWeight extends SheetElement {
 
   #focus = (): void => this.#field.select()
 
-  #enter = (): void => {
-    const { id } = this.sheet!.formula
-    const typed = this.#field.value
-    if (typed === this.#kept) {
-      this.refusal = ''
-      return
-    }
+  /** Enter and the change of the field that it brings are one entry. */
+  #entry: { readonly formula: string; readonly typed: string } | undefined
+
+  #enter = async (): Promise<void> => {
+    this.#entry = { formula: this.sheet!.formula.id, typed: this.#field.value }
+    const { readWeight } = await import('../base/typed-numbers.js') // fetched when the page is idle
+    const entry = this.#entry
+    this.#entry = undefined
+    if (!entry || entry.formula !== this.sheet?.formula.id) return
+    const { formula, typed } = entry
+    this.refusal = ''
+    if (typed === this.#kept) return
     const grams = readWeight(typed, this.numbers) ?? Number.NaN
-    this.refusal = askEdit(this, workbook => setFlourWeight(workbook, id, grams)) ?? ''
+    this.refusal = askEdit(this, workbook => setFlourWeight(workbook, formula, grams)) ?? ''
     if (!this.refusal) this.#field.value = this.#kept
   }
 

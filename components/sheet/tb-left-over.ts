@@ -1,10 +1,12 @@
 import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { SheetElement } from '../base/base-element.js'
-import { earlierStages, leftOver, totalToWeigh } from '../batch/batch-prose.js'
+import { earlierStages } from '../batch/batch-prose.js'
+import { leftOver, totalToWeigh } from '../batch/left-over.js'
 import { hasBatch } from '../batch/weighing.js'
-import { leftOverWords } from './words.js'
+import { leftOverWords } from './left-over-words.js'
 
 /** What there is to weigh in all, and where each earlier stage goes: into the dough, lost, or kept back. */
 export class TbLeftOver extends SheetElement {
@@ -26,7 +28,7 @@ export class TbLeftOver extends SheetElement {
 
   #problem(sheet: FigureSheet): string {
     const isOfBatch = sheet.stage(finalDoughOf(sheet.formula).id).weight !== undefined
-    const said = sheet.problems.find(p => p.code === 'batchNotWorkedOut')
+    const said = remarksOn(sheet.workedOut).find(p => p.code === 'batchNotWorkedOut')
     return isOfBatch && said ? said.message : leftOverWords.notEveryWeight
   }
 

@@ -2,17 +2,16 @@ import { css, html, nothing } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
 import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { narrow } from '../base/breakpoints.js'
 import { askEdit, say } from '../base/events.js'
 import '../batch/tb-batch.js'
-import './tb-cautions.js'
 import './tb-dough-bar.js'
 import './tb-flour-weight.js'
 import '../controls/tb-fold.js'
 import type { GridPlace } from '../grid/tb-grid.js'
 import '../grid/tb-grid.js'
 import '../controls/tb-grow.js'
-import './tb-left-over.js'
 import { SheetElement } from '../base/base-element.js'
 import { sheetWords } from './words.js'
 
@@ -135,6 +134,10 @@ export class TbSheet extends SheetElement {
       }
       <tb-cautions .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-cautions>
     `
+  }
+
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() => Promise.all([import('./tb-left-over.js'), import('./tb-cautions.js')]))
   }
 
   #near = new IntersectionObserver(seen => {

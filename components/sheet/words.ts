@@ -53,21 +53,3 @@ export function doughInWords(
   const came = carried > 0 ? ` ${percentWords(carried)} is flour and water that came with ${carriers}.` : ''
   return `${said}.${came}`
 }
-
-export const leftOverWords = {
-  total: (weight: string, why: string | undefined): TemplateResult =>
-    html`Total to weigh <b>${weight}</b>${why ? `: ${why}` : ''}.`,
-  ofStage: (stage: string, words: string): TemplateResult => html`<b>${stage}</b>: ${words}.`,
-  notEveryWeight: 'Not every weight is known yet, so the batch cannot be weighed. See the remarks.',
-} as const
-
-export const cautionsWords = {
-  allergens: 'Allergens',
-  asListedIn: 'as listed in',
-  publicLists: 'Public list of allergens',
-  notChosen: (list: string): string =>
-    `Nobody has chosen a list in this browser yet: this is ${list}. Choose another above.`,
-  noneListed: (list: string): string =>
-    `The larder lists none of its ingredients among ${list}. That clears it for nobody.`,
-  cautions: 'Cautions',
-} as const

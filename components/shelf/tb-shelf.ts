@@ -3,15 +3,8 @@ import { guard } from 'lit/directives/guard.js'
 import { repeat } from 'lit/directives/repeat.js'
 import { type Formula, nameKey } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
-import {
-  addFormulas,
-  blankFormula,
-  copyOf,
-  duplicateFormula,
-  removeFormula,
-  renameFormula,
-} from '../../src/dough/edits/edits.js'
-import { afterPaint } from '../base/after-paint.js'
+import { renameFormula } from '../../src/dough/edits/edits.js'
+import { afterPaint, fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
 import type { ShelfReading } from '../desk/shelf-readings.js'
@@ -27,6 +20,10 @@ const rowsAtATime = 24 // of those that follow, after a paint each time
 
 /** Holds the room of readings that are still being worked out, so that the shelf does not move when they come. */
 const toCome = shelfReadingWords('00', '00')
+
+/** What its menus do to it, fetched when the page is idle. */
+const shelfEdits = () => import('../../src/dough/edits/shelf-edits.js')
+type ShelfEdits = Awaited<ReturnType<typeof shelfEdits>>
 
 /** The formulas of the workbook, to open, to look for, to add to. */
 export class TbShelf extends BaseElement {
@@ -67,6 +64,10 @@ export class TbShelf extends BaseElement {
     const sought = nameKey(this.sought)
     if (!sought) return this.formulas
     return this.formulas.filter(f => nameKey(`${f.name} ${f.note}`).includes(sought))
+  }
+
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(shelfEdits)
   }
 
   protected override async updated(): Promise<void> {
@@ -180,17 +181,21 @@ export class TbShelf extends BaseElement {
       sendOut,
       beside,
       card,
-      { label: formulaActions.delete, run: () => this.#ask(workbook => removeFormula(workbook, formula.id)) },
+      { label: formulaActions.delete, run: () => this.#remove(formula) },
     ]
   }
 
   #newItems(): readonly MenuItem[] {
     return [
-      { label: shelfWords.blank, note: shelfWords.blankNote, run: () => this.#add(blankFormula()) },
+      {
+        label: shelfWords.blank,
+        note: shelfWords.blankNote,
+        run: () => this.#add(({ blankFormula }) => blankFormula()),
+      },
       ...this.examples.map(example => ({
         label: example.name,
         note: shelfWords.exampleNote,
-        run: () => this.#add(copyOf(example, example.name)),
+        run: () => this.#add(({ copyOf }) => copyOf(example, example.name)),
       })),
     ]
   }
@@ -201,13 +206,21 @@ export class TbShelf extends BaseElement {
     return !refusal
   }
 
-  #add(formula: Formula): void {
+  async #remove({ id }: Formula): Promise<void> {
+    const { removeFormula } = await shelfEdits()
+    this.#ask(workbook => removeFormula(workbook, id))
+  }
+
+  async #add(make: (edits: ShelfEdits) => Formula): Promise<void> {
+    const edits = await shelfEdits()
+    const formula = make(edits)
     this.sought = ''
-    const added = this.#ask(workbook => addFormulas(workbook, [formula]))
+    const added = this.#ask(workbook => edits.addFormulas(workbook, [formula]))
     if (added) wish(this, { want: 'open', formula: formula.id, toName: true })
   }
 
-  #duplicate(formula: Formula): void {
+  async #duplicate(formula: Formula): Promise<void> {
+    const { duplicateFormula } = await shelfEdits()
     let copy = ''
     const edit = (workbook: Workbook) => {
       const transaction = duplicateFormula(workbook, formula.id)

@@ -1,6 +1,6 @@
 import { finalDoughOf, type Hold, type Line } from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
-import type { FigureSheet, LineFigures } from '../../src/dough/sheet/figures.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 
 /** A hold with the line that gives for it. */
 export interface Kept {
@@ -18,15 +18,3 @@ export function heldAt(sheet: FigureSheet, reading: ReadingName): Kept | undefin
 /** Whether there is a line of the final dough that could give. */
 export const canGive = (sheet: FigureSheet): boolean =>
   finalDoughOf(sheet.formula).lines.some(line => line.ingredient)
-
-/** A line that could give, and what it gives for already. */
-export interface Giver {
-  readonly line: Line
-  readonly gives: LineFigures['gives']
-}
-
-/** The lines of the final dough that could give. */
-export const giversOf = (sheet: FigureSheet): readonly Giver[] =>
-  finalDoughOf(sheet.formula)
-    .lines.filter(line => line.ingredient)
-    .map(line => ({ line, gives: sheet.line(line.id).gives }))

@@ -1,16 +1,19 @@
 import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
-import { holdWords } from '../../src/dough/document/words.js'
-import { holdReading, naturalGiver } from '../../src/dough/edits/edits.js'
+import { holdWords, isWeightReading } from '../../src/dough/document/words.js'
+import { holdReading } from '../../src/dough/edits/edits.js'
+import { naturalGiver } from '../../src/dough/edits/natural-giver.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import { heldToType, readingToType, readingUnit } from '../base/reading-shown.js'
+import { gramDigits, type NumberStyle, percentDigits, showNumber } from '../base/numbers.js'
+import { heldToType, readingUnit } from '../base/reading-shown.js'
 import { readPart, readWeight } from '../base/typed-numbers.js'
 import { readingInSentence, readingWords } from '../base/words.js'
+import { type Giver, giversOf } from './givers.js'
 import { holdFormWords, noGiver, notAValue } from './hold-words.js'
-import { type Giver, giversOf, heldAt } from './holds.js'
+import { heldAt } from './holds.js'
 
 /** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
 export class TbHold extends BaseElement {
@@ -230,6 +233,13 @@ export class TbHold extends BaseElement {
   `
 }
 customElements.define('tb-hold', TbHold)
+
+/** A value as the baker would type it, rounded as the screen shows it: `70.5`, `1921`. */
+function readingToType(name: ReadingName, value: number, style: NumberStyle): string {
+  const isWeight = isWeightReading(name)
+  const digits = isWeight ? gramDigits(value) : percentDigits(value)
+  return showNumber(Number((isWeight ? value : value * 100).toFixed(digits)), style)
+}
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -1,8 +1,9 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
-import { LateElement } from '../base/base-element.js'
+import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { wish } from '../base/events.js'
-import { remarkWords, severityWords } from './words.js'
+import { LateElement } from '../base/late-elements.js'
+import { remarkWords, severityWords } from './remark-words.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 
@@ -24,7 +25,7 @@ export class TbRemarks extends LateElement {
   override render() {
     const sheet = this.sheet
     if (!sheet) return nothing
-    const { problems } = sheet
+    const problems = remarksOn(sheet.workedOut)
     const shown = this.all ? problems : problems.slice(0, shownAtFirst)
     const names = namesOf(sheet.formula, shown)
     const more = problems.length - shown.length

@@ -4,6 +4,8 @@ import { type ReadingName, readingNames } from '../../src/dough/document/reading
 import { releaseHold } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { usualRanges } from '../../src/dough/sheet/ranges.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
+import { SheetElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { heldToType, readingUnit, showRange, showReading, showWeighed } from '../base/reading-shown.js'
 import { readingInSentence, readingWords } from '../base/words.js'
@@ -11,8 +13,6 @@ import type { Asked } from '../working/open-working.js'
 import { canGive, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
-import './tb-remarks.js'
-import { SheetElement } from '../base/base-element.js'
 import { heldWords, rangeWords, stripWords, tallyWords, weighedWords } from './words.js'
 
 const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
@@ -49,6 +49,10 @@ export class TbTally extends SheetElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('sheet') || this.readOnly) this.holding = undefined
+  }
+
+  protected override firstUpdated(): void {
+    if (!this.compact) void fetchWhenIdle(() => import('./tb-remarks.js'))
   }
 
   protected override updated(): void {

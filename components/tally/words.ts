@@ -1,5 +1,3 @@
-import type { Problem } from '../../src/dough/document/formula.js'
-
 export const tallyWords = {
   tally: 'Tally',
   mainReadings: 'Main readings',
@@ -42,17 +40,3 @@ export const heldWords = {
   release: 'Release',
   releaseThis: (reading: string): string => `Release ${reading}`,
 } as const
-
-export const remarkWords = {
-  remarks: 'Remarks',
-  none: 'Nothing to remark.',
-  more: (count: number): string => `Show ${count} more`,
-  show: (place: string): string => `Show ${place}`,
-  someLine: 'the line', // one without an ingredient
-} as const
-
-export const severityWords: Readonly<Record<Problem['severity'], string>> = {
-  error: 'Error',
-  warning: 'Warning',
-  remark: 'Remark',
-}

@@ -1,28 +1,24 @@
+import './amounts/spoken-at-once.js'
 import type { Batch, Scale } from './document/batch.js'
-import { type Formula, sameName } from './document/formula.js'
+import { type Formula, type Problem, sameName } from './document/formula.js'
 import type { Larder } from './document/larder.js'
 import type { AmountColumn, ReadingName } from './document/reading-names.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './document/workbook.js'
-import {
-  addLine,
-  addStage,
-  enterAmount,
-  holdReading,
-  newLine,
-  newStage,
-  releaseHold,
-  setBatch,
-} from './edits/edits.js'
+import { setBatch } from './edits/batch-edits.js'
+import { addLine, addStage, enterAmount, holdReading, newLine, newStage, releaseHold } from './edits/edits.js'
 import { refuse } from './edits/words.js'
 import { cellOf } from './outline/names.js'
 import type { LinePlan, Outline } from './outline/outline.js'
 import type { FigureSheet } from './sheet/figures.js'
+import { remarksOn } from './sheet/remarks.js'
 import { WorkedSheet } from './sheet/sheet.js'
 import type { CellName, Working } from './workings/working.js'
 import { cellNamed, workingOf } from './workings/workings.js'
 
 /** The same for programs: by the names of stages and ingredients, to be changed, and with workings. */
 export interface FormulaSheet extends FigureSheet {
+  /** What is noticed, errors first. */
+  readonly problems: readonly Problem[]
   /** Grams as written of an ingredient in a stage, by their names; two lines of one ingredient: their sum. */
   weight(stage: string, ingredient: string): number | undefined
   /** Grams of it in the batch, unrounded. */
@@ -47,6 +43,10 @@ export const openFormula = (formula: Formula, larder?: Larder, scale?: Scale): F
 class NamedSheet extends WorkedSheet implements FormulaSheet {
   get #outline(): Outline {
     return this.workedOut.outline
+  }
+
+  get problems(): readonly Problem[] {
+    return remarksOn(this.workedOut)
   }
 
   weight(stage: string, ingredient: string): number | undefined {

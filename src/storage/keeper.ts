@@ -1,4 +1,4 @@
-import { newId, type Problem } from '../dough/document/formula.js'
+import { type Formula, newId, type Problem } from '../dough/document/formula.js'
 import type { Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
 import { type Merged, merge } from './merge.js'
@@ -16,7 +16,7 @@ import {
 } from './record.js'
 import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
 import { openTabs, type TabEvents, type Tabs } from './tabs.js'
-import { takeIn, unsavedEdits } from './unsaved.js'
+import { takeIn, unsavedEdits, unsavedFormulas } from './unsaved.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
 
 /** Keeps a workbook in the browser's storage. */
@@ -45,6 +45,8 @@ export interface KeeperOptions {
   readonly onState: (state: KeeperState) => void
   /** The workbook changed other than by `keep`; `why` is a sentence for the baker. */
   readonly onWorkbook?: (workbook: Workbook, why: string) => void
+  /** Awaited before formulas that were read are taken in; must not reject. */
+  readonly prepare?: (formulas: readonly Formula[]) => Promise<void>
   // What follows is the browser's unless given, as tests do.
   readonly parts?: PartStore
   readonly tabs?: (database: string, events: TabEvents) => Tabs
@@ -69,6 +71,7 @@ class StorageKeeper implements Keeper {
   persisted: boolean | undefined
   readonly #onState: (state: KeeperState) => void
   readonly #onWorkbook: (workbook: Workbook, why: string) => void
+  readonly #prepare: NonNullable<KeeperOptions['prepare']>
   readonly #persist: () => Promise<boolean>
   readonly #parts: PartStore
   readonly #tabs: Tabs
@@ -89,6 +92,7 @@ class StorageKeeper implements Keeper {
   constructor(options: KeeperOptions) {
     this.#onState = guarded(options.onState)
     this.#onWorkbook = guarded(options.onWorkbook ?? (() => {}))
+    this.#prepare = options.prepare ?? (async () => {})
     this.#persist = options.persist ?? askToPersist
     this.#parts = options.parts ?? databaseParts(options.database)
     this.#tabs = (options.tabs ?? openTabs)(options.database, {
@@ -215,6 +219,7 @@ class StorageKeeper implements Keeper {
       this.#tell()
       return false
     }
+    await this.#prepare([...theirs.workbook.formulas, ...unsavedFormulas(theirs)])
     const { mark } = theirs.head ?? {}
     const known = mark === this.#stored.head?.mark && theirs.newer === this.#stored.newer
     const left = this.#holds ? [...theirs.unsaved].filter(([key]) => !this.#takenIn.has(key)) : []

@@ -1,5 +1,4 @@
-import type { Scale } from '../dough/document/batch.js'
-import { isLeeway, scaleProblem } from '../dough/document/checks.js'
+import { isLeeway, isScale } from '../dough/document/checks.js'
 import type { Day } from '../dough/document/day.js'
 import { type Formula, usualFlourWeight } from '../dough/document/formula.js'
 import type { Ingredient } from '../dough/document/larder.js'
@@ -96,11 +95,6 @@ export const isIngredient = (part: unknown): part is Ingredient =>
   Array.isArray(part.otherNames) &&
   hasTexts(part.countsAs, 'kind') &&
   (part.allergens === undefined || isFields(part.allergens))
-
-const isScale = (part: unknown): part is Scale =>
-  isFields(part) &&
-  ['step', 'fineStep', 'fineBelow'].every(name => typeof part[name] === 'number') &&
-  scaleProblem(part as unknown as Scale) === undefined
 
 /** What a workbook may have in a stored part, where it can be read; a scale that cannot is the usual one. */
 export const optionsIn = ({

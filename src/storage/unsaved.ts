@@ -56,6 +56,10 @@ const isSide = (value: unknown): value is Side =>
   Array.isArray(value.formulas) &&
   value.formulas.every(formula => hasTexts(formula, 'id') && readFormula(formula, String(formula.id)))
 
+/** The formulas in edits that were left behind, as they are after them. */
+export const unsavedFormulas = ({ unsaved }: Stored): readonly Formula[] =>
+  [...unsaved.values()].flatMap(edits => (isFields(edits) && isSide(edits.mine) ? edits.mine.formulas : []))
+
 /** `now` with the edits left behind in it, merged as `merge` does; undefined when they cannot be read. */
 export function takeIn(edits: unknown, stored: Stored, now: Workbook): Merged | undefined {
   if (!isFields(edits) || edits.format !== formatName || edits.version !== formatVersion) return undefined

@@ -250,9 +250,16 @@ export async function pageRows(browser, folder) {
       `${origin}/?offline=no&database=bench`,
       `http://localhost:${emptyServer.port}/`,
     )
+    // What the page fetches after that, when it has nothing else to do, is not needed for it.
+    const ready = await timed(page, 'readyAfter')
     const fetched = /** @type {string[]} */ (
-      await page.evaluate(() =>
-        performance.getEntriesByType('resource').map(e => new URL(e.name).pathname.slice(1)),
+      await page.evaluate(
+        until =>
+          performance
+            .getEntriesByType('resource')
+            .filter(e => e.startTime < until)
+            .map(e => new URL(e.name).pathname.slice(1)),
+        ready,
       )
     )
     const bare = await emptyKeyPress(empty)

@@ -9,9 +9,12 @@ import {
 } from '../../src/dough/document/formula.js'
 import { readingNames } from '../../src/dough/document/reading-names.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
+import { setBatch, setKeepBack, setScale, setStageLoss } from '../../src/dough/edits/batch-edits.js'
 import * as edits from '../../src/dough/edits/edits.js'
 import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
+import { defineIngredient, forgetIngredient } from '../../src/dough/edits/larder-edits.js'
 import { writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
+import { markBase, removeStage, setFerments } from '../../src/dough/edits/row-edits.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
@@ -87,7 +90,7 @@ function lineEdit(workbook: Workbook, formula: Formula, random: Random): Transac
     case 3:
       return edits.moveLine(workbook, at, random.pick([-1, 1] as const))
     case 4:
-      return edits.markBase(workbook, at, random.below(2) === 0)
+      return markBase(workbook, at, random.below(2) === 0)
     case 5:
       return edits.enterNote(workbook, at, random.pick(['', 'cold', 'warm']))
     case 6:
@@ -107,7 +110,7 @@ function stageEdit(workbook: Workbook, formula: Formula, random: Random): Transa
   const at = { formula: formula.id, stage: stage.id }
   switch (random.below(8)) {
     case 0: {
-      if (formula.stages.length > 3) return edits.removeStage(workbook, at)
+      if (formula.stages.length > 3) return removeStage(workbook, at)
       const line = edits.newLine({ ingredient: 'Ripe starter', amount: random.pick(amounts) })
       return edits.addStage(workbook, formula.id, edits.newStage(random.pick(['Soaker', 'Poolish']), [line]))
     }
@@ -116,12 +119,12 @@ function stageEdit(workbook: Workbook, formula: Formula, random: Random): Transa
     case 2:
       return edits.moveStage(workbook, at, random.pick([-1, 1] as const))
     case 3:
-      return edits.setFerments(workbook, at, random.pick([true, false, undefined]))
+      return setFerments(workbook, at, random.pick([true, false, undefined]))
     case 4:
     case 5:
-      return edits.setKeepBack(workbook, at, random.pick([0, 50, 'seed'] as const))
+      return setKeepBack(workbook, at, random.pick([0, 50, 'seed'] as const))
     default:
-      return edits.setStageLoss(workbook, at, random.pick([0, 0.03]))
+      return setStageLoss(workbook, at, random.pick([0, 0.03]))
   }
 }
 
@@ -158,17 +161,16 @@ function formulaEdit(
       return edits.releaseHold(workbook, id, () => random.below(2) === 0)
     case 3:
     case 4:
-      return edits.setBatch(workbook, id, random.pick(batches))
+      return setBatch(workbook, id, random.pick(batches))
     case 5:
       return edits.setFlourWeight(workbook, id, random.pick([500, 1000, 1234]))
     case 6: {
       const usual = usualLarder.find(i => i.name === random.pick(['Honey', 'Egg', 'Butter']))
-      if (!usual || workbook.larder.length)
-        return edits.forgetIngredient(workbook, workbook.larder[0]?.id ?? '')
-      return edits.defineIngredient({ ...usual, moisture: 0.31, tsp: 6 })
+      if (!usual || workbook.larder.length) return forgetIngredient(workbook, workbook.larder[0]?.id ?? '')
+      return defineIngredient({ ...usual, moisture: 0.31, tsp: 6 })
     }
     case 7:
-      return edits.setScale(random.pick(scales))
+      return setScale(random.pick(scales))
     case 8:
     case 9: {
       const known = formula.jottings?.find(() => random.below(2) === 0)

@@ -19,7 +19,8 @@ import {
   setLeeway,
   setMix,
 } from '../../src/dough/edits/day-edits.js'
-import { Refusal, removeFormula } from '../../src/dough/edits/edits.js'
+import { Refusal } from '../../src/dough/edits/edits.js'
+import { removeFormula } from '../../src/dough/edits/shelf-edits.js'
 import { bread } from '../day/notation.js'
 
 const rye = bread('Rye', 'Final dough:\n Rye flour 500 g\n hands Mix: 10 min\n bake Bake: 1 h')

@@ -8,24 +8,25 @@ import {
   type Workbook,
 } from '../../src/dough/document/workbook.js'
 import {
-  addFormulas,
-  blankFormula,
-  duplicateFormula,
   enterAmount,
   enterIngredient,
   moveLine,
   moveStage,
   Refusal,
-  removeFormula,
   removeLines,
-  removeStage,
   renameFormula,
   renameStage,
-  replaceFormula,
-  setFerments,
   setFlourWeight,
   together,
 } from '../../src/dough/edits/edits.js'
+import { removeStage, setFerments } from '../../src/dough/edits/row-edits.js'
+import {
+  addFormulas,
+  blankFormula,
+  duplicateFormula,
+  removeFormula,
+  replaceFormula,
+} from '../../src/dough/edits/shelf-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'
 

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
-import { jottingAsKept } from '../../src/dough/amounts/jottings.js'
+import { jottingAsKept } from '../../src/dough/amounts/jotting-names.js'
 import { type Formula, finalDoughOf } from '../../src/dough/document/formula.js'
 import {
   applyChanges,

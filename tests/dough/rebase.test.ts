@@ -9,7 +9,8 @@ import {
   type Transaction,
   type Workbook,
 } from '../../src/dough/document/workbook.js'
-import { holdReading, Refusal, setBatch } from '../../src/dough/edits/edits.js'
+import { setBatch } from '../../src/dough/edits/batch-edits.js'
+import { holdReading, Refusal } from '../../src/dough/edits/edits.js'
 import { putJotting } from '../../src/dough/edits/jotting-edits.js'
 import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
 import { type FormulaSheet, openFormula } from '../../src/dough/formula-sheet.js'

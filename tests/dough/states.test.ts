@@ -2,13 +2,8 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { emptyWorkbook, type Transaction } from '../../src/dough/document/workbook.js'
-import {
-  duplicateFormula,
-  enterAmount,
-  holdReading,
-  Refusal,
-  renameFormula,
-} from '../../src/dough/edits/edits.js'
+import { enterAmount, holdReading, Refusal, renameFormula } from '../../src/dough/edits/edits.js'
+import { duplicateFormula } from '../../src/dough/edits/shelf-edits.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/state-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { History } from '../../src/storage/history.js'

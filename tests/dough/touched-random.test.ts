@@ -7,6 +7,7 @@ import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { Refusal } from '../../src/dough/edits/edits.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { History } from '../../src/storage/index.js'
@@ -39,7 +40,7 @@ function shownBy(sheet: FigureSheet) {
     jottings: new Map(jottings.map(j => [j.id, { ...sheet.jotting(j.id) }])),
     order: formula.stages.map(s => [s.id, s.lines.map(l => l.id)] as const),
     parts: sheet.parts,
-    problems: sheet.problems,
+    problems: remarksOn(sheet.workedOut),
     usableNames: sheet.usableNames,
   }
 }

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import Papa from 'papaparse'
-import { jottingNameAsKept } from '../../src/dough/amounts/jottings.js'
+import { jottingNameAsKept } from '../../src/dough/amounts/jotting-names.js'
 import { type Formula, newId } from '../../src/dough/document/formula.js'
 import { readFormulas, writeFormulas } from '../../src/exchange/index.js'
 import { plainCell, safeCell } from '../../src/exchange/values/safe-cell.js'

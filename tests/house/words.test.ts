@@ -5,14 +5,16 @@ import { test } from 'node:test'
 import { methodCautionSentences } from '../../src/day/method/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
 import { guessSentences } from '../../src/dough/amounts/guess-words.js'
+import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
+import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
-import { documentSentences } from '../../src/dough/document/words.js'
 import { dayEditSentences } from '../../src/dough/edits/day-words.js'
 import { rebaseSentences } from '../../src/dough/edits/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
+import { remarkSentences } from '../../src/dough/sheet/remark-words.js'
 import { sheetSentences } from '../../src/dough/sheet/words.js'
 import { expressionSentences } from '../../src/engine/expression/words.js'
 import { graphSentences } from '../../src/engine/graph/words.js'
@@ -39,12 +41,14 @@ const allSentences: Readonly<Record<string, object>> = {
   expressionSentences,
   graphSentences,
   guessSentences,
+  jottingSentences,
   householdSentences,
   lineSentences,
   methodCautionSentences,
   outlineSentences,
   rebaseSentences,
   recipeSentences,
+  remarkSentences,
   restSentences,
   sheetSentences,
   storageSentences,

@@ -184,6 +184,7 @@ describe('The page', () => {
     await press('ArrowDown', 'End', 'Enter')
     await settled()
     equal(openName(), 'Spelt tin')
+    await customElements.whenDefined('tb-notices')
     const notices = root().querySelector('tb-notices')!
     await notices.updateComplete
     match(textOf(notices.shadowRoot!.querySelector('section')), /Deleted Mill wheat\./)
@@ -228,6 +229,7 @@ describe('The page', () => {
   it('warns of perishable dough only where there is egg or milk', async () => {
     await start()
     const cautions = async () => {
+      await customElements.whenDefined('tb-cautions')
       const element = sheet()!.shadowRoot!.querySelector('tb-cautions')!
       await element.updateComplete
       return textOf(element.shadowRoot!.querySelector('section:last-of-type'))
@@ -246,7 +248,7 @@ describe('The page', () => {
     head()!.shadowRoot!.querySelector<HTMLElement>('button:last-of-type')!.focus()
     await press('Control+v')
     const bringIn = await waitUntil(
-      () => root().querySelector('tb-dialogs')!.renderRoot.querySelector('tb-bring-in'),
+      () => root().querySelector('tb-dialogs')!.shadowRoot?.querySelector('tb-bring-in'),
       'the dialog is fetched',
     )
     await waitUntil(() => /68/.test(bringIn.shadowRoot?.textContent ?? ''), 'it shows what was understood')
@@ -265,6 +267,7 @@ describe('The page', () => {
   it('shows one place at a time on a phone, the three main readings always in sight', async () => {
     await setViewport({ width: 390, height: 844 })
     await start()
+    await customElements.whenDefined('tb-places')
     const foot = root().querySelector('tb-places')!
     await foot.updateComplete
     const go = async (word: string) => {

@@ -18,7 +18,7 @@ describe('The actions of a row', () => {
   async function open(row: string): Promise<void> {
     await goTo(desk.grid, row)
     await press('Shift+F10')
-    await waitUntil(() => menu().matches(':popover-open'), 'the menu is open')
+    await waitUntil(() => menu()?.matches(':popover-open'), 'the menu is open')
   }
   async function choose(row: string, entry: string): Promise<void> {
     await open(row)
@@ -30,7 +30,7 @@ describe('The actions of a row', () => {
 
   it('open by the button, by Enter on it, and by the menu keys; the arrows, Home, End and letters move', async () => {
     await sendMouse({ type: 'click', position: middleOf(cell(desk.grid, 'Salt', 'actions')) })
-    await waitUntil(() => menu().matches(':popover-open'), 'the menu is open')
+    await waitUntil(() => menu()?.matches(':popover-open'), 'the menu is open')
     equal(focused(), 'Move up')
     await press('ArrowUp')
     equal(focused(), 'Remove')
@@ -42,7 +42,7 @@ describe('The actions of a row', () => {
     await desk.grid.updateComplete
     equal(focusIn(desk.grid), 'Salt / actions')
     await press('Enter')
-    await waitUntil(() => menu().matches(':popover-open'), 'the menu is open again')
+    await waitUntil(() => menu()?.matches(':popover-open'), 'the menu is open again')
     await press('Tab')
     equal(focusIn(desk.grid), 'Salt / actions')
   })

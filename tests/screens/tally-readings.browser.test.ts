@@ -17,6 +17,7 @@ describe('The tally', () => {
     tally = around.hold(document.createElement('tb-tally'))
     Object.assign(tally, { sheet: openFormula(formula), numbers: english, compact })
     await tally.updateComplete
+    await customElements.whenDefined('tb-remarks')
     await tally.shadowRoot!.querySelector('tb-remarks')?.updateComplete
   }
 

@@ -87,6 +87,34 @@ test('a read-only tab follows what the other saves, and unchanged formulas stay 
   assert.equal(second.loaded.length, 1)
 })
 
+test('what is read is prepared before it is taken in, with what a page that went away left behind', async () => {
+  const { disk, first } = await twoTabs(false)
+  first.keeper.keep(withFormula(first.keeper.workbook, change('A half')))
+  first.leave()
+  disk.fault = 'never ends' // of the save that the page begins as it goes
+  const prepared: string[] = []
+  let go = () => {}
+  const gate = new Promise<void>(resolve => {
+    go = resolve
+  })
+  const opened = keeperOn(new Disk(new Map(disk.parts)), {
+    prepare: formulas => {
+      prepared.push(...formulas.map(f => inWords(workbookOf(f))))
+      return gate
+    },
+  })
+  let isOpen = false
+  void opened.then(() => {
+    isOpen = true
+  })
+  await new Promise(resolve => setImmediate(resolve))
+  assert.deepEqual(prepared.map(shown), ['A 1%', 'B 1%', 'A half'])
+  assert.equal(isOpen, false)
+  go()
+  const { keeper } = await opened
+  assert.equal(shown(inWords(keeper.workbook)), 'A half; B 1%')
+})
+
 test('a tab that is asked to hand over saves first and is read-only at once', async () => {
   const { disk, first } = await twoTabs(false)
   first.keeper.keep(withFormula(first.keeper.workbook, change('A 2%')))

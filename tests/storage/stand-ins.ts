@@ -1,3 +1,4 @@
+import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
 import type { PartStore } from '../../src/storage/parts.js'
@@ -57,7 +58,12 @@ export interface Bench {
 
 export async function keeperOn(
   disk: PartStore,
-  options: { mayWrite?: boolean; onState?: () => void; persist?: () => Promise<boolean> } = {},
+  options: {
+    mayWrite?: boolean
+    onState?: () => void
+    persist?: () => Promise<boolean>
+    prepare?: (formulas: readonly Formula[]) => Promise<void>
+  } = {},
 ): Promise<Bench> {
   const said: string[] = []
   const loaded: Bench['loaded'] = []
@@ -84,6 +90,7 @@ export async function keeperOn(
       leave = listener
       return () => {}
     },
+    ...(options.prepare && { prepare: options.prepare }),
     persist: options.persist ?? (async () => false),
   })
   return { keeper, said, loaded, others: others!, leave: () => leave() }

@@ -1,5 +1,5 @@
 import { emulateMedia } from '@web/test-runner-commands'
-import { equal, match, ok, waitUntil } from '../assert.js'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
 import { OpenApp } from './app.js'
 
@@ -41,6 +41,26 @@ describe('By hand', function () {
     await waitUntil(() => share('Water').includes('72'), 'it is done again')
     await press('Control+z')
     await waitUntil(() => share('Water').includes('70'), 'and undone')
+  })
+
+  it('half a cup is understood on a page that has only just opened, and again when it opens with it', async () => {
+    const fresh = await OpenApp.open(`by-hand-${run}-said`)
+    const row = () => text(fresh.cell('Final dough', 'Salt', percent)?.closest('tr'))
+    const problems: string[] = []
+    const inItsRow = () =>
+      waitUntil(() => {
+        problems.push(...fresh.all('tr.problem').map(text))
+        return /half a cup/.test(row()) && /146/.test(row())
+      }, `half a cup of salt is 146 g, at 292 g a cup; its row is ${row()}`)
+    await fresh.goTo('Final dough', 'Salt', percent)
+    await type('half a cup')
+    await press('Enter')
+    await inItsRow()
+    await waitUntil(() => /^Saved/.test(text(fresh.maybe('.kept'))), 'it is saved')
+    await fresh.reload()
+    await inItsRow()
+    deepEqual(problems, [])
+    fresh.close()
   })
 
   it('a typed number is underlined', () => {

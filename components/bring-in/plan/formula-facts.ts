@@ -1,5 +1,6 @@
+import { batchWords } from '../../../src/dough/document/batch-words.js'
 import { type Formula, usualFlourWeight } from '../../../src/dough/document/formula.js'
-import { batchWords, grams, holdWords, per100 } from '../../../src/dough/document/words.js'
+import { grams, holdWords, per100 } from '../../../src/dough/document/words.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
 import { factNames, factWords } from './words.js'

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { amountAsKept } from '../../../src/dough/amounts/amounts.js'
+import '../../../src/dough/amounts/spoken-at-once.js'
 import type { Formula, Line } from '../../../src/dough/document/formula.js'
 import type { RecipeLine } from '../../../src/exchange/index.js'
 import type { NumberStyle } from '../../base/numbers.js'

@@ -1,4 +1,5 @@
-import type { BlocksContext } from '../blocks/blocks.js'
+import { heldBy } from '../blocks/forms.js'
+import type { ActionsContext } from './row-commands.js'
 
 /**
  * Copies, cuts and pastes while a cell has the focus. They are heard at the document: Firefox sends them to the page's
@@ -6,9 +7,9 @@ import type { BlocksContext } from '../blocks/blocks.js'
  * Chromium and Safari do, the table can hear them itself.
  */
 export class ClipboardKeys {
-  #context: BlocksContext
+  #context: ActionsContext
 
-  constructor(context: BlocksContext) {
+  constructor(context: ActionsContext) {
     this.#context = context
   }
 
@@ -21,11 +22,35 @@ export class ClipboardKeys {
   }
 
   #hear = (event: ClipboardEvent): void => {
-    const { elements, session, blocks } = this.#context
-    if (session.state || !elements.focused?.closest('[role=grid]')) return
-    if (event.type === 'copy') blocks.copy(event)
-    else if (event.type === 'cut') blocks.cut(event)
-    else void blocks.paste(event)
+    const { elements, session } = this.#context
+    const { type, clipboardData } = event
+    if (!clipboardData || session.state || !elements.focused?.closest('[role=grid]')) return
+    if (type === 'paste') this.#paste(event, clipboardData)
+    else if (!this.#hasSelectedText()) this.#copy(event, clipboardData)
+  }
+
+  #paste(event: ClipboardEvent, data: DataTransfer): void {
+    event.preventDefault()
+    const held = heldBy(data)
+    if (!this.#context.grid.readOnly)
+      void this.#context.fetchFurther().then(({ blocks }) => blocks.paste(held))
+  }
+
+  /** Until blocks are fetched, the event is over before there is anything to put on its clipboard. */
+  #copy(event: ClipboardEvent, data: DataTransfer): void {
+    const { grid, further } = this.#context
+    const cuts = event.type === 'cut'
+    if (cuts && grid.readOnly) return
+    event.preventDefault()
+    if (further) further.blocks.copy(data, cuts)
+    else void this.#context.fetchFurther().then(({ blocks }) => blocks.write(undefined, cuts))
+  }
+
+  /** Text that is selected on the page is copied as the browser does. */
+  #hasSelectedText(): boolean {
+    const root = this.#context.grid.shadowRoot as { getSelection?(): Selection | null } | null
+    const inRoot = root?.getSelection?.() // Chromium keeps a shadow root's selection by itself
+    return [inRoot, document.getSelection()].some(s => s && !s.isCollapsed && String(s) !== '')
   }
 }
 

@@ -1,11 +1,9 @@
 import { say, wish } from '../../base/events.js'
-import { rowName } from '../editing/words.js'
 import type { Command } from '../moving/key-map.js'
 import { type Column, isNumber, type Row, rowAt, takesTyping } from '../table/table.js'
 import { questionAt } from './questions.js'
-import { actionsFor } from './row-actions.js'
 import type { ActionsContext } from './row-commands.js'
-import { menuName, nothingToAsk, onlyFollows } from './words.js'
+import { nothingToAsk, onlyFollows } from './words.js'
 
 export interface CommandsContext extends ActionsContext {
   readonly commands: Commands
@@ -21,7 +19,7 @@ export class Commands {
 
   /** Does what a key asks; false: the key is left to the browser. */
   run(command: Command, event: KeyboardEvent): boolean {
-    const { grid, table, selection, blocks, rowCommands } = this.#context
+    const { grid, table, selection, rowCommands } = this.#context
     const { readOnly } = grid
     const row = rowAt(table, selection.active.row)
     if (!row) return false
@@ -43,7 +41,7 @@ export class Commands {
       case 'stay':
         return !onButton
       case 'clear':
-        blocks.clear()
+        void this.#context.fetchFurther().then(({ blocks }) => blocks.clear())
         return true
       case 'undo':
       case 'redo':
@@ -103,7 +101,6 @@ export class Commands {
   }
 
   openMenu(row: Row, by: HTMLElement): void {
-    const { menu, selection, rowCommands } = this.#context
-    menu.open(menuName(rowName(row)), actionsFor(row, selection.cell.column, rowCommands), by)
+    void this.#context.fetchFurther().then(further => further.openMenu(row, by))
   }
 }

@@ -3,7 +3,6 @@ import type { Handlers } from '../paint/frame.js'
 import type { CommandsContext } from './commands.js'
 import { Focus } from './focus.js'
 import { Pointers } from './pointers.js'
-import { addStageAt } from './stage-actions.js'
 
 /** What the grid's events come to: while an editor is open they are its field's. */
 export function handlersOf(context: CommandsContext): Handlers {
@@ -25,6 +24,6 @@ export function handlersOf(context: CommandsContext): Handlers {
     doubleClick: pointers.doubleClick,
     focusIn: focus.comes,
     focusOut: focus.goes,
-    addStage: () => addStageAt(rowCommands),
+    addStage: () => rowCommands.addStage(),
   }
 }

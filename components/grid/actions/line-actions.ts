@@ -1,9 +1,10 @@
 import { sameName } from '../../../src/dough/document/formula.js'
-import { markBase, moveLine, releaseHold, removeLines } from '../../../src/dough/edits/edits.js'
+import { moveLine, releaseHold, removeLines } from '../../../src/dough/edits/edits.js'
+import { markBase } from '../../../src/dough/edits/row-edits.js'
 import { homeOf, type LineRow } from '../table/table.js'
 import type { Action } from './action.js'
+import { labels, releaseLabel, startersName } from './menu-words.js'
 import type { RowCommands } from './row-commands.js'
-import { labels, releaseLabel, startersName } from './words.js'
 
 /** What can be done with a line, and what can be asked of it. */
 export function lineActions(

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { entryBy, openBy } from '../../controls/menu-keys.js'
 import type { TableContext } from '../table/table-context.js'
 import type { Action } from './action.js'
-import { labels } from './words.js'
 
 /** The menu of a row, in the browser's top layer; one for the whole grid. */
 export class RowMenu {
@@ -28,12 +28,7 @@ export class RowMenu {
     const opener = this.#opener
     if (!menu || !opener) return false
     this.#opener = undefined
-    menu.showPopover()
-    const near = opener.getBoundingClientRect()
-    const { offsetWidth, offsetHeight, style } = menu
-    const isBelow = near.bottom + offsetHeight + 8 < innerHeight
-    style.left = `${Math.max(8, Math.min(near.right - offsetWidth, innerWidth - offsetWidth - 8))}px`
-    style.top = `${isBelow ? near.bottom + 2 : Math.max(8, near.top - offsetHeight - 2)}px`
+    openBy(menu, opener, 'right')
     menu.querySelector('button')?.focus()
     return true
   }
@@ -43,7 +38,7 @@ export class RowMenu {
       id="menu"
       role="menu"
       popover
-      aria-label=${this.#label || labels.actions}
+      aria-label=${this.#label}
       @keydown=${this.#key}
       @click=${this.#click}
     >${this.#actions.map(entryTemplate)}</div>`
@@ -68,29 +63,10 @@ export class RowMenu {
       this.#close()
       return
     }
-    const next = this.#entryBy(event)
+    const next = entryBy(event, [...(this.#context.elements.menu?.querySelectorAll('button') ?? [])])
     if (!next) return
     event.preventDefault()
     next.focus()
-  }
-
-  /** The entry an arrow key, Home, End or a first letter leads to. */
-  #entryBy(event: KeyboardEvent): HTMLElement | undefined {
-    if (event.ctrlKey || event.metaKey || event.altKey) return undefined
-    const entries = [...(this.#context.elements.menu?.querySelectorAll('button') ?? [])]
-    const at = entries.findIndex(e => e.matches(':focus'))
-    const places: Readonly<Record<string, number>> = {
-      ArrowDown: (at + 1) % entries.length,
-      ArrowUp: (at - 1 + entries.length) % entries.length,
-      Home: 0,
-      End: entries.length - 1,
-    }
-    const place = places[event.key]
-    if (place !== undefined) return entries[place]
-    const letter = event.key.toLowerCase()
-    if ([...letter].length !== 1 || letter === ' ') return undefined
-    const inOrder = [...entries.slice(at + 1), ...entries.slice(0, at + 1)]
-    return inOrder.find(e => e.textContent?.trim().toLowerCase().startsWith(letter))
   }
 }
 

@@ -1,10 +1,10 @@
 import type { Column, Row } from '../table/table.js'
 import type { Action } from './action.js'
 import { lineActions } from './line-actions.js'
+import { askLabel, askStageLabel } from './menu-words.js'
 import { questionAt } from './questions.js'
 import type { RowCommands } from './row-commands.js'
 import { stageActions } from './stage-actions.js'
-import { askLabel, askStageLabel } from './words.js'
 
 /** The menu of a row, opened at one of its cells. */
 export function actionsFor(row: Row, column: Column, commands: RowCommands): readonly Action[] {

@@ -1,16 +1,30 @@
-import type { Formula } from '../../../src/dough/document/formula.js'
-import { addLine, moveLine, moveStage, newLine } from '../../../src/dough/edits/edits.js'
+import { type Formula, sameName } from '../../../src/dough/document/formula.js'
+import { addLine, addStage, moveLine, moveStage, newLine, newStage } from '../../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import type { CellName } from '../../../src/dough/workings/working.js'
 import { type Edit, wish } from '../../base/events.js'
-import type { BlocksContext } from '../blocks/blocks.js'
-import type { Column, LineRow, Row, Spot } from '../table/table.js'
+import type { Blocks } from '../blocks/blocks.js'
+import type { Offers } from '../editing/choices.js'
+import type { EditingContext } from '../editing/session.js'
+import type { TouchKeys } from '../editing/touch-keys.js'
+import { type Column, type LineRow, type Row, type Spot, stageKey } from '../table/table.js'
 import type { Action } from './action.js'
 import type { RowMenu } from './menu.js'
+import { newStageName } from './words.js'
 
-export interface ActionsContext extends BlocksContext {
+/** What is done beyond moving and typing. */
+export interface Further {
+  readonly blocks: Blocks
   readonly menu: RowMenu
+  readonly touchKeys: TouchKeys
+  readonly offers: Offers
+  openMenu(row: Row, by: HTMLElement): void
+}
+
+export interface ActionsContext extends EditingContext {
   readonly rowCommands: RowCommands
+  readonly further: Further | undefined // once it is fetched
+  fetchFurther(): Promise<Further>
 }
 
 /** What is done to lines and stages whole, and what is asked of them. */
@@ -68,6 +82,16 @@ export class RowCommands {
     session.start(spot, 'all')
   }
 
+  /** Adds a stage, before the final dough or at `index`, and lets the baker name it. */
+  addStage(index?: number): void {
+    const taken = (name: string) => this.formula.stages.some(s => sameName(s.name, name))
+    let n = 1
+    while (taken(newStageName(n))) n += 1
+    const stage = newStage(newStageName(n))
+    this.edit(wb => addStage(wb, this.formula.id, stage, index))
+    this.startEditing(stageKey(stage.id), 'ingredient')
+  }
+
   startEditing(row: string, column: Column): void {
     this.#context.session.start({ row, column }, 'all')
   }
@@ -83,18 +107,18 @@ export class RowCommands {
 
   /** Opens a menu of other actions where the last one was. */
   offer(label: string, actions: readonly Action[]): void {
-    const { menu, elements, selection, grid } = this.#context
-    menu.open(label, actions, elements.cell(selection.cell) ?? grid)
+    const { further, elements, selection, grid } = this.#context
+    further?.menu.open(label, actions, elements.cell(selection.cell) ?? grid)
   }
 
   copy(): void {
-    const { selection, blocks } = this.#context
-    void blocks.write(selection.block ? selection.extent : selection.wholeRow)
+    const { selection, further } = this.#context
+    void further?.blocks.write(selection.block ? selection.extent : selection.wholeRow)
   }
 
   paste(): void {
-    const { selection, blocks } = this.#context
+    const { selection, further } = this.#context
     if (!selection.block) selection.moveTo({ row: selection.active.row, column: 'ingredient' })
-    void blocks.read()
+    void further?.blocks.read()
   }
 }

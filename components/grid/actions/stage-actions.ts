@@ -1,9 +1,9 @@
-import { sameName } from '../../../src/dough/document/formula.js'
-import { addStage, moveStage, newStage, removeStage, setFerments } from '../../../src/dough/edits/edits.js'
-import { type StageRow, stageKey } from '../table/table.js'
+import { moveStage } from '../../../src/dough/edits/edits.js'
+import { removeStage, setFerments } from '../../../src/dough/edits/row-edits.js'
+import type { StageRow } from '../table/table.js'
 import type { Action } from './action.js'
+import { labels } from './menu-words.js'
 import type { RowCommands } from './row-commands.js'
-import { labels, newStageName } from './words.js'
 
 /** What can be done with a stage, and what can be asked of it. */
 export function stageActions(
@@ -44,7 +44,7 @@ export function stageActions(
     })
   if (stage.lines.some(l => l.amount !== '')) actions.push(...writing(row, commands))
   actions.push(...asked)
-  actions.push({ label: labels.addStageBefore, run: () => addStageAt(commands, place), apart: true })
+  actions.push({ label: labels.addStageBefore, run: () => commands.addStage(place), apart: true })
   if (formula.stages.length > 1)
     actions.push({ label: labels.removeStage, run: () => commands.edit(wb => removeStage(wb, at)) })
   return actions
@@ -61,14 +61,4 @@ function writing({ key, stage }: StageRow, commands: RowCommands): readonly Acti
     { label: labels.inGrams, run: write('writeInGrams'), apart: true },
     { label: labels.inPercentages, run: write('writeInPercentages') },
   ]
-}
-
-/** Adds a stage, before the final dough or at `index`, and lets the baker name it. */
-export function addStageAt(commands: RowCommands, index?: number): void {
-  const taken = (name: string) => commands.formula.stages.some(s => sameName(s.name, name))
-  let n = 1
-  while (taken(newStageName(n))) n += 1
-  const stage = newStage(newStageName(n))
-  commands.edit(wb => addStage(wb, commands.formula.id, stage, index))
-  commands.startEditing(stageKey(stage.id), 'ingredient')
 }

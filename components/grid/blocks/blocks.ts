@@ -3,12 +3,8 @@ import type { EditingContext } from '../editing/session.js'
 import type { Extent } from '../moving/extent.js'
 import { clearBlock, coversRows } from './block-edits.js'
 import { copied, putOn } from './clipboard.js'
-import { type Held, heldBy } from './forms.js'
+import type { Held } from './forms.js'
 import { copiedWords, copyRefused, editLabels, nothingToClear, pasteRefused, removedWords } from './words.js'
-
-export interface BlocksContext extends EditingContext {
-  readonly blocks: Blocks
-}
 
 /** Copying, cutting, pasting and clearing of the selected cells. */
 export class Blocks {
@@ -18,35 +14,26 @@ export class Blocks {
     this.#context = context
   }
 
-  copy(event: ClipboardEvent): void {
-    if (!event.clipboardData || this.#hasSelectedText()) return
-    event.preventDefault()
-    putOn(event.clipboardData, this.#context.selection.extent, this.#context.grid.numbers)
+  /** Puts the selected cells on the clipboard of an event. */
+  copy(data: DataTransfer, cuts: boolean): void {
+    putOn(data, this.#context.selection.extent, this.#context.grid.numbers)
+    this.#copied(cuts)
+  }
+
+  #copied(cuts: boolean): void {
     say(this.#context.grid, copiedWords)
-  }
-
-  cut(event: ClipboardEvent): void {
-    if (this.#hasSelectedText() || this.#context.grid.readOnly) return
-    this.copy(event)
-    this.clear(editLabels.cut)
-  }
-
-  async paste(event: ClipboardEvent): Promise<void> {
-    if (!event.clipboardData) return
-    event.preventDefault()
-    if (this.#context.grid.readOnly) return
-    await this.#put(heldBy(event.clipboardData))
+    if (cuts) this.clear(editLabels.cut)
   }
 
   /** Copies without a key, where the browser lets a page write to the clipboard. */
-  async write(extent: Extent): Promise<void> {
+  async write(extent: Extent = this.#context.selection.extent, cuts = false): Promise<void> {
     const { plain, html } = copied(extent, this.#context.grid.numbers)
     const as = (type: string, text: string) => new Blob([text], { type })
     try {
       await navigator.clipboard.write([
         new ClipboardItem({ 'text/plain': as('text/plain', plain), 'text/html': as('text/html', html) }),
       ])
-      say(this.#context.grid, copiedWords)
+      this.#copied(cuts)
     } catch {
       say(this.#context.grid, copyRefused)
     }
@@ -60,14 +47,14 @@ export class Blocks {
         const item = items.find(i => i.types.includes(type))
         return item ? (await item.getType(type)).text() : ''
       }
-      await this.#put({ own: '', html: await text('text/html'), plain: await text('text/plain') })
+      await this.paste({ own: '', html: await text('text/html'), plain: await text('text/plain') })
     } catch {
       say(this.#context.grid, pasteRefused)
     }
   }
 
   /** Pastes where the baker is now. How is fetched when it is first wanted. */
-  async #put(held: Held): Promise<void> {
+  async paste(held: Held): Promise<void> {
     const { table, columns, selection } = this.#context
     const place = { extent: selection.extent, table, columns }
     await (await import('./paste.js')).paste(held, place, this.#context)
@@ -88,12 +75,5 @@ export class Blocks {
     if (!done) return
     if (!made) say(grid, nothingToClear)
     else if (coversRows(extent, columns)) say(grid, removedWords(lines))
-  }
-
-  /** Text that is selected on the page is copied as the browser does. */
-  #hasSelectedText(): boolean {
-    const root = this.#context.grid.shadowRoot as { getSelection?(): Selection | null } | null
-    const inRoot = root?.getSelection?.() // Chromium keeps a shadow root's selection by itself
-    return [inRoot, document.getSelection()].some(s => s && !s.isCollapsed && String(s) !== '')
   }
 }

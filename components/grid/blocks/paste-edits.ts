@@ -1,4 +1,5 @@
 import { amountAsKept, plainPercent, readAmount } from '../../../src/dough/amounts/amounts.js'
+import '../../../src/dough/amounts/spoken-at-once.js'
 import { typedNumber } from '../../../src/dough/amounts/typed.js'
 import { addLine, newLine } from '../../../src/dough/edits/edits.js'
 import type { Edit } from '../../base/events.js'

@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { NumberStyle } from '../../base/numbers.js'
-import { asTheyWrite } from '../../base/numbers.js'
-import { showNumber } from '../../base/typed-numbers.js'
+import { asTheyWrite, showNumber } from '../../base/numbers.js'
 import { fieldId } from '../table/elements.js'
 import { type Column, isAmount, type Row } from '../table/table.js'
 import { type Choice, choiceId, choiceList } from './choices.js'

@@ -1,4 +1,7 @@
+import { isSpokenRead, mayBeSaid } from '../../../src/dough/amounts/spoken-reader.js'
 import { newId } from '../../../src/dough/document/formula.js'
+import { fetchSpoken } from '../../base/spoken.js'
+import { partNotFetched } from '../../base/words.js'
 import { arrowOf, isComposing, isRightToLeft, type Leave } from '../moving/key-map.js'
 import type { MovingContext } from '../moving/selection.js'
 import type { Field } from '../table/elements.js'
@@ -13,9 +16,8 @@ import {
   stageOf,
   takesTyping,
 } from '../table/table.js'
-import { nameAt, namesFor } from './amount-names.js'
 import { enterInCell } from './cell-edits.js'
-import { type Choice, choicesFor, knownSpelling } from './choices.js'
+import { type Choice, knownSpelling, type Offers } from './choices.js'
 import type { Dispatcher } from './dispatcher.js'
 import { type Editing, textOf } from './editor.js'
 import { fit, insertText } from './field.js'
@@ -23,6 +25,7 @@ import { fit, insertText } from './field.js'
 export interface EditingContext extends MovingContext {
   readonly dispatcher: Dispatcher
   readonly session: EditSession
+  readonly offers: Offers | undefined // once they are fetched
 }
 
 /**
@@ -99,19 +102,21 @@ export class EditSession {
   }
 
   #ingredients(text: string, row: Row): readonly Choice[] {
-    return choicesFor(text, this.#context.grid.sheet.formula, stageOf(row), this.#context.grid.names)
+    const { grid, offers } = this.#context
+    return offers?.ingredients(text, grid.sheet.formula, stageOf(row), grid.names) ?? []
   }
 
   #names(field: Field, row: Row): readonly Choice[] {
-    const typed = nameAt(field.value, field.selectionStart ?? field.value.length)
-    return typed ? namesFor(typed.text, this.#context.grid.sheet, row) : []
+    const { grid, offers } = this.#context
+    const typed = offers?.nameAt(field.value, field.selectionStart ?? field.value.length)
+    return (typed && offers?.names(typed.text, grid.sheet, row)) ?? []
   }
 
   /** Puts a name where it is being typed; the amount goes on from there. */
   #insertName({ name }: Choice): void {
     const field = this.#context.elements.field
     const caret = field?.selectionStart ?? 0
-    const typed = field && nameAt(field.value, caret)
+    const typed = field && this.#context.offers?.nameAt(field.value, caret)
     if (!field || !typed) return
     field.setSelectionRange(typed.from, caret)
     insertText(field, name)
@@ -139,6 +144,7 @@ export class EditSession {
     const { state } = this
     const field = this.#context.elements.field
     const row = state && rowAt(this.#context.table, state.row)
+    if (this.#waits(() => this.keep())) return undefined
     if (!state || !field || !row) {
       this.close()
       return { at: { row: state?.row ?? '', column: state?.column ?? 'ingredient' } }
@@ -172,11 +178,20 @@ export class EditSession {
     return { at }
   }
 
+  /** Whether an amount has to wait for what reads it, as in the first moments of a page; `then` is done when that is there. */
+  #waits(then: () => unknown): boolean {
+    const typed = this.#context.elements.field?.value.trim() ?? ''
+    if (!this.state || !isAmount(this.state.column) || isSpokenRead() || !mayBeSaid(typed)) return false
+    fetchSpoken().then(then, () => this.#set({ refusal: partNotFetched }))
+    return true
+  }
+
   keepAndGo(to: Leave): boolean {
     const { state } = this
     if (!state) return false
     const name = state.completes === 'names' ? state.choices[state.chosen] : undefined
     if (name) this.#insertName(name)
+    if (this.#waits(() => this.keepAndGo(to))) return true
     const kept = this.keep()
     if (!kept) return true
     const began = kept.at.row !== state.row

@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { isAmount } from '../table/table.js'
 import type { Editing } from './editor.js'
+import { padKeys, padWords } from './pad-words.js'
 import type { EditingContext } from './session.js'
-import { padKeys, padWords } from './words.js'
 
 const isTouch = (): boolean => matchMedia('(pointer: coarse)').matches
 

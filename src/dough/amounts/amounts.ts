@@ -9,14 +9,13 @@ import {
   type Worded,
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
+import type { DecimalMark } from './digits.js'
+import { folded } from './folded.js'
 import { readingDimension } from './jottings.js'
-import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
-import { isEstimate, readSpoken } from './spoken.js'
-import { folded } from './text-tokens.js'
-import { typedText } from './typed.js'
-import { knownUnits, unitWords } from './unit-words.js'
+import { inDoubt, plainNumbers, readingsInDoubt, typedText } from './plain-numbers.js'
+import { isSpokenRead, readSpoken } from './spoken-reader.js'
+import { isEstimate, knownUnits, unitWords } from './unit-words.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
-import type { DecimalMark } from './written-numbers.js'
 
 /** An amount understood. */
 export interface Amount {
@@ -131,7 +130,7 @@ export function readAmount(
   if (!amount) {
     if (known.size > 5000) known.clear()
     amount = read(text, noJottings, [])
-    known.set(text, amount)
+    if (isSpokenRead() || 'expression' in amount) known.set(text, amount)
   }
   if ('problem' in amount) return jottings.size + names.length > 0 ? read(text, jottings, names) : amount
   return amount.expression.names.some(n => jottings.has(n)) ? read(text, jottings, names) : amount

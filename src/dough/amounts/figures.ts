@@ -1,8 +1,8 @@
+import { numberText } from './digits.js'
 import type { Quantity } from './quantities.js'
 import type { Term } from './terms.js'
 import type { UnitGuess } from './unit-words.js'
 import { multiples, sizeIn, type Unit, weightUnits } from './units.js'
-import { numberText } from './written-numbers.js'
 
 /** What was guessed of an amount, by code; texts are as Tarebook writes them. */
 export type AmountGuess =

@@ -7,14 +7,12 @@ import {
   parse,
   type Worded,
 } from '../../engine/index.js'
-import type { Formula, Jotting } from '../document/formula.js'
+import type { Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
-import { inDoubt, plainNumbers, readingsInDoubt } from './plain-numbers.js'
-import { typedText } from './typed.js'
-import { isOnlyUnit, unitWords } from './unit-words.js'
-import { type AmountDiagnostic, amountProblem } from './words.js'
-import type { DecimalMark } from './written-numbers.js'
+import { readingsInDoubt } from './plain-numbers.js'
+import { unitWords } from './unit-words.js'
+import { amountProblem } from './words.js'
 
 /** A jotting with what follows from its text alone. */
 export interface JottingPlan {
@@ -40,48 +38,6 @@ export const readingsByName: ReadonlyMap<string, ReadingName> = new Map(
 export const readingDimension = (name: string): Dimension | undefined => {
   const reading = readingsByName.get(name)
   return reading && (isWeightReading(reading) ? 'weight' : 'number')
-}
-
-/** What amounts call by themselves in every stage. */
-const ownNames = new Set('base flour water salt weight total_flour total_water total_salt'.split(' '))
-
-/** A name as it is kept: as typed where amounts can use it so, or else as they can: `per loaf` is `per_loaf`. */
-export function jottingNameAsKept(typed: string): string {
-  const name = typed.trim()
-  const used = nameFor(name)
-  return name.toLowerCase().normalize('NFC') === used ? name : used
-}
-
-/** Why a name cannot be a jotting's; undefined when it can. `id` is of the jotting to be named so. */
-export function jottingNameProblem(
-  name: string,
-  formula: Formula,
-  id = '',
-): Worded<AmountDiagnostic> | undefined {
-  const used = nameFor(name)
-  if (!/[\p{L}\p{N}]/u.test(used)) return amountProblem({ code: 'jottingWithoutName' })
-  const taken = (by: 'jotting' | 'Tarebook' | 'unit') => amountProblem({ code: 'jottingNameTaken', name, by })
-  if (ownNames.has(used) || readingsByName.has(used)) return taken('Tarebook')
-  if (isOnlyUnit(used)) return taken('unit')
-  const like = (named: string, what: 'ingredient' | 'stage') =>
-    amountProblem({ code: 'jottingNamedLike', name: named, what })
-  const line = formula.stages.flatMap(s => s.lines).find(l => l.ingredient && nameFor(l.ingredient) === used)
-  if (line) return like(line.ingredient, 'ingredient')
-  const stage = formula.stages.find(s => nameFor(s.name) === used)
-  if (stage) return like(stage.name, 'stage')
-  return formula.jottings?.some(j => j.id !== id && nameFor(j.name) === used) ? taken('jotting') : undefined
-}
-
-/** What is kept of a jotting's text: decimal points; what is not understood as it is. */
-export function jottingAsKept(typed: string, decimal: DecimalMark): string {
-  const plain = plainNumbers(typedText(typed), decimal)
-  const doubt = plain.doubts.find(d => !d.typed.includes(decimal))
-  if (doubt) return inDoubt(plain, doubt)
-  try {
-    return parse(plain.text, { units: unitWords, percentOf: null }).text
-  } catch {
-    return typedText(typed)
-  }
 }
 
 /** The jottings by name; of two with one name the first is meant. */

@@ -1,4 +1,7 @@
-import { type DecimalMark, readDigits, settled } from './written-numbers.js'
+import { type DecimalMark, readDigits, settled } from './digits.js'
+
+/** What was typed of an amount or a calculation, without the “=” with which other programs begin one. Alone or doubled it stays. */
+export const typedText = (typed: string): string => typed.trim().replace(/^[=＝]\s*(?=[^=＝\s])/, '')
 
 /** A number that could be read in two ways, as typed and as read. */
 export interface Doubt {

@@ -13,6 +13,7 @@
  * `Reading`), and how sure they want to be. All of it takes time in proportion to the text's length.
  */
 import { beginsCardinal } from './cardinals.js'
+import type { DecimalMark } from './digits.js'
 import { kitchenLexicon, loneMeasures } from './kitchen-measures.js'
 import { aboutSigns, dozens, halfWords, numberWords, partWords } from './number-words.js'
 import {
@@ -28,7 +29,6 @@ import {
 } from './terms.js'
 import { isApostrophe, isGlued, type Token, tokensOf } from './text-tokens.js'
 import type { UnitWord } from './unit-words.js'
-import type { DecimalMark } from './written-numbers.js'
 
 /** How much, as it is said: `1 lb 2 oz`, `650–680 ml`, `2 x 7 g`, `a pinch`. */
 export interface Quantity {

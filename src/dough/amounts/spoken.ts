@@ -1,3 +1,5 @@
+import type { DecimalMark } from './digits.js'
+import type { Spoken } from './spoken-reader.js'
 import {
   isAbout,
   type Reading,
@@ -10,14 +12,8 @@ import {
   unitAt,
 } from './terms.js'
 import { isApostrophe, type Token, tokensOf } from './text-tokens.js'
-import type { UnitWord } from './unit-words.js'
-import { type DecimalMark, numberAt } from './written-numbers.js'
-
-/** What is typed as it is said in a kitchen rather than as a calculation. */
-export interface Spoken {
-  readonly text: string // as an expression: `1 lb + 4 oz`, `1/2 cup`, `3 each`
-  readonly isBare: boolean // a number alone, perhaps with `about`
-}
+import { isEstimate } from './unit-words.js'
+import { numberAt } from './written-numbers.js'
 
 const linking = new Set(['of', 'de', 'd', 'du', 'des', 'the', 'von'])
 const stem = (word: string): string => (word.length > 3 ? word.replace(/(?:es|er|en|[sxen])$/, '') : word)
@@ -30,9 +26,6 @@ function isNamed(tokens: readonly Token[], from: number, names: readonly string[
     .filter(t => !linking.has(t.key) && !isApostrophe(t) && !isAbout(t, typedLexicon))
   return rest.length > 0 && rest.every(token => own.has(stem(token.key)))
 }
-
-export const isEstimate = (unit: UnitWord | undefined): boolean =>
-  unit?.kind === 'unit' && unit.guess === 'estimate'
 
 /** `pinch`, `Prise`: an estimate needs no number. */
 function loneAt(tokens: readonly Token[], at: number, reading: Reading) {

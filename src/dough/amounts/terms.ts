@@ -1,16 +1,9 @@
+import { type DecimalMark, numberText, settled } from './digits.js'
 import { aboutSigns, typedAboutWords } from './number-words.js'
 import { isApostrophe, isGlued, type Token } from './text-tokens.js'
 import { knownUnits, mostUnitWords, type UnitWord } from './unit-words.js'
 import { sizeIn, weightUnits } from './units.js'
-import {
-  type DecimalMark,
-  halfMore,
-  numberAt,
-  numberText,
-  settled,
-  type WholeAt,
-  type WrittenNumber,
-} from './written-numbers.js'
+import { halfMore, numberAt, type WholeAt, type WrittenNumber } from './written-numbers.js'
 
 /** A number with what it counts. */
 export interface Term {

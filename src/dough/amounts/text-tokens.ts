@@ -1,3 +1,5 @@
+import { folded, isPlain } from './folded.js'
+
 /** A piece of a row of text; `at` and `end` are offsets into that row. */
 export interface Token {
   readonly kind: 'number' | 'fraction' | 'word' | 'mark'
@@ -26,14 +28,6 @@ const isBareDecimal = (row: string, at: number): boolean =>
   (row[at] === '.' || row[at] === ',') &&
   /\d/.test(row[at + 1] ?? '') &&
   (at === 0 || (row[at] === '.' && /[\s(~≈]/.test(row[at - 1]!)))
-
-const isPlain = (text: string): boolean => /^[ -~]*$/.test(text)
-
-/** A word as it is looked up: lower case, without accents. */
-export const folded = (text: string): string =>
-  isPlain(text)
-    ? text.toLowerCase()
-    : text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('œ', 'oe').replaceAll('ß', 'ss')
 
 const zeros = Array.from('٠۰०০０', zero => zero.charCodeAt(0))
 /** Arabic and other digits and full-width signs, as the rest of the world's keyboards have them; as long as it was. */

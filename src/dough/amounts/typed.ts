@@ -1,10 +1,8 @@
+import { type DecimalMark, settled } from './digits.js'
 import { sumFrom, termAt, typedLexicon } from './terms.js'
 import { type Token, tokensOf } from './text-tokens.js'
 import { weightUnits } from './units.js'
-import { type DecimalMark, numberAt, settled, type WrittenNumber } from './written-numbers.js'
-
-/** What was typed of an amount or a calculation, without the “=” with which other programs begin one. Alone or doubled it stays. */
-export const typedText = (typed: string): string => typed.trim().replace(/^[=＝]\s*(?=[^=＝\s])/, '')
+import { numberAt, type WrittenNumber } from './written-numbers.js'
 
 /** The number in digits or a fraction that starts at a token, settled by the baker's mark. */
 function figureAt(tokens: readonly Token[], at: number, mark: DecimalMark): WrittenNumber | undefined {

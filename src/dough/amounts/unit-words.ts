@@ -1,4 +1,4 @@
-import { folded } from './text-tokens.js'
+import { folded } from './folded.js'
 import type { Unit } from './units.js'
 
 /** What a word after a number makes of it. */
@@ -65,6 +65,10 @@ export const knownUnits: ReadonlyMap<string, UnitWord> = new Map([
     wordsOf(words, (): UnitWord => ({ kind: 'unit', unit, ...(guess ? { guess } : {}) })),
   ),
 ])
+
+/** A pinch and the like, whose size is an estimate: they need no number. */
+export const isEstimate = (unit: UnitWord | undefined): boolean =>
+  unit?.kind === 'unit' && unit.guess === 'estimate'
 
 /** Most words of one unit: `c à s`. */
 export const mostUnitWords = 3

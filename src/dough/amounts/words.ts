@@ -1,15 +1,11 @@
 import { type Sentences, wording } from '../../engine/index.js'
 
-/** Why an amount or a jotting is not understood, besides what an expression can get wrong. */
+/** Why an amount is not understood, besides what an expression can get wrong. */
 export type AmountDiagnostic =
   | { readonly code: 'amountInTwoWays'; readonly typed: string; readonly readings: readonly [string, string] }
   | { readonly code: 'amountSaysYesOrNo'; readonly typed: string }
   | { readonly code: 'unknownMeasure'; readonly number: string; readonly word: string }
   | { readonly code: 'notAnAmount'; readonly typed: string }
-  // Names of jottings.
-  | { readonly code: 'jottingWithoutName' }
-  | { readonly code: 'jottingNameTaken'; readonly name: string; readonly by: 'jotting' | 'Tarebook' | 'unit' }
-  | { readonly code: 'jottingNamedLike'; readonly name: string; readonly what: 'ingredient' | 'stage' }
 
 export const amountSentences: Sentences<AmountDiagnostic> = {
   amountInTwoWays: ({ readings: [decimal, thousands] }) =>
@@ -19,15 +15,6 @@ export const amountSentences: Sentences<AmountDiagnostic> = {
     `${number} ${word}: ${word} is no unit that is known here. Write g, kg, oz, lb, ml, dl, tsp, tbsp, cup or each, such as 90 g; to multiply write ${number}*${word}.`,
   notAnAmount: ({ typed }) =>
     `${typed} is not understood: write an amount such as 90 g, 20 %, 2 1/2 tsp, 1 lb 4 oz or 3 each; for a calculation put +, -, * or / in between.`,
-  jottingWithoutName: () => 'A jotting needs a name, such as per_loaf.',
-  jottingNameTaken: ({ name, by }) =>
-    by === 'jotting'
-      ? `There is a jotting called ${name} already.`
-      : by === 'unit'
-        ? `${name} is a unit; choose another name.`
-        : `${name} is a name of Tarebook's own; choose another.`,
-  jottingNamedLike: ({ name, what }) =>
-    `${name} is ${what === 'stage' ? 'a stage' : 'an ingredient'} of this formula; choose another name.`,
 }
 
 /** A diagnostic of this room with its sentence. */

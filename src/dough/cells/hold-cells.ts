@@ -54,20 +54,19 @@ function demandOf(hold: Hold, line: LinePlan): Demand {
   }
 }
 
-/** Where every flour of the dough is a share of the whole, the first makes up the rest of the flour weight. */
-function demandsOf(outline: Outline, giving: readonly LinePlan[]): Demand[] {
-  const { base, baseIsFlour } = outline.final
-  const shared = baseIsFlour && base.every(l => l.gives?.reading === 'wholeDough')
-  return giving.map(line =>
-    shared && line === base[0] ? { of: [['flour', 1]], right: 'flour weight' } : demandOf(line.gives!, line),
-  )
-}
-
 /** Whether the line's whole-dough share is not held but follows, since it makes up the rest of the flour. */
 export const makesUpTheRest = (outline: Outline, line: LinePlan): boolean =>
   outline.final.baseIsFlour &&
   line === outline.final.base[0] &&
   outline.final.base.every(l => l.gives?.reading === 'wholeDough')
+
+/** Where every flour of the dough is a share of the whole, the first makes up the rest of the flour weight. */
+const demandsOf = (outline: Outline, giving: readonly LinePlan[]): Demand[] =>
+  giving.map(line =>
+    makesUpTheRest(outline, line)
+      ? { of: [['flour', 1]], right: 'flour weight' }
+      : demandOf(line.gives!, line),
+  )
 
 /**
  * The weights of the lines that give, and the base where they move it, as the one solution of a linear

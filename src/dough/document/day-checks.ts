@@ -1,6 +1,5 @@
 import type { Worded } from '../../engine/index.js'
-import type { DocumentProblem } from './checks.js'
-import { batchProblem } from './checks.js'
+import { batchProblem, type DocumentProblem } from './batch-checks.js'
 import type { Day, DayMix, Oven } from './day.js'
 import { type DayDiagnostic, dayProblem } from './day-words.js'
 

@@ -1,5 +1,4 @@
-import { type Dimension, type Sentences, wording } from '../../engine/index.js'
-import type { Batch } from './batch.js'
+import type { Dimension } from '../../engine/index.js'
 import type { Hold } from './formula.js'
 import type { ReadingName } from './reading-names.js'
 
@@ -63,55 +62,9 @@ export function holdWords(hold: Hold, ingredient: string, at = 'held at'): strin
 /** A number to fifteen digits, so that 0.1 + 0.2 reads 0.3. */
 export const tidy = (value: number): number => Number(value.toPrecision(15))
 
-/** A batch in a few words: `6 × 900 g`, `5,400 g of dough`, `all of 310 g levain`. `weigh` says a weight, rounded unless otherwise said. */
-export function batchWords(batch: Batch, weigh = grams): string {
-  switch (batch.make) {
-    case 'as written':
-      return 'as written'
-    case 'pieces':
-    case 'baked pieces': {
-      const pieces = batch.pieces.map(p => `${p.count} × ${weigh(p.weight)}`).join(' + ')
-      return batch.make === 'baked pieces' ? `${pieces} baked` : pieces
-    }
-    case 'dough':
-      return `${weigh(batch.grams)} of dough`
-    case 'flour':
-      return `from ${weigh(batch.grams)} of flour`
-    case 'all of':
-      return `all of ${weigh(batch.grams)} ${batch.ingredient}`
-    case 'factor':
-      return `${tidy(batch.factor)} times as written`
-  }
-}
-
 /** A value as a sentence says it: a weight, a plain number, or yes and no. */
 export function measured(value: number | undefined, dimension: Dimension): string {
   if (value === undefined) return '–'
   if (dimension === 'truth') return value ? 'yes' : 'no'
   return dimension === 'weight' ? grams(value) : plainNumber(value)
 }
-
-/** What a batch, a scale or a stage cannot be. */
-export interface DocumentDiagnostic {
-  readonly code:
-    | 'scaleStepNotAboveZero'
-    | 'fineBelowNegative'
-    | 'lossOutOfRange'
-    | 'piecesNotAboveZero'
-    | 'factorNotAboveZero'
-    | 'allOfNothing'
-    | 'batchNotAboveZero'
-}
-
-export const documentSentences: Sentences<DocumentDiagnostic> = {
-  scaleStepNotAboveZero: 'The steps of a scale are numbers of grams above 0.',
-  fineBelowNegative: 'The fine step is for weights below a number of grams, or below 0 for none.',
-  lossOutOfRange: 'A loss is a percentage from 0 to below 100.',
-  piecesNotAboveZero: 'Pieces are a number above 0 times a weight above 0.',
-  factorNotAboveZero: 'A factor is a number above 0.',
-  allOfNothing: 'Say of which ingredient all is to be made.',
-  batchNotAboveZero: 'The weight to make is a number of grams above 0.',
-}
-
-/** A diagnostic of a document's parts with its sentence. */
-export const documentProblem = wording(documentSentences)

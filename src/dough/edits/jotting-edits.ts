@@ -1,7 +1,8 @@
-import { jottingNameAsKept, jottingNameProblem } from '../amounts/jottings.js'
+import { jottingNameAsKept, jottingNameProblem } from '../amounts/jotting-names.js'
 import type { Jotting } from '../document/formula.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn } from './edit-places.js'
+import { fetchedLabels } from './fetched-words.js'
 import { wholeName, withNames } from './renaming.js'
 import { labels, Refusal } from './words.js'
 
@@ -28,7 +29,7 @@ export function putJotting(workbook: Workbook, id: string, typed: Jotting): Tran
     }),
   )
   return {
-    label: before ? labels.changeJotting(jotting.name) : labels.jotDown(jotting.name),
+    label: before ? fetchedLabels.changeJotting(jotting.name) : fetchedLabels.jotDown(jotting.name),
     changes: [{ of: 'fields', formula: id, value: { jottings } }, ...lines],
   }
 }

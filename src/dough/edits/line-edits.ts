@@ -170,10 +170,3 @@ export function moveLine(workbook: Workbook, at: LineAt, by: -1 | 1): Transactio
   const there = { formula: at.formula, stage: next.id }
   return { label, changes: [takeLine(at), putLine(there, line, by < 0 ? next.lines.length : 0)] }
 }
-
-/** Marks a line as what 100 % means in a stage without flour, or takes the mark away. */
-export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Transaction {
-  const { base: _base, ...line } = lineIn(workbook, at)
-  const label = labels.base(named(line), isBase)
-  return { label, changes: [putLine(at, isBase ? { ...line, base: true } : line)] }
-}

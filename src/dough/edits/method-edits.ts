@@ -1,7 +1,8 @@
 import { newId, type Stage, type Step } from '../document/formula.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
 import { type StageAt, stageIn } from './edit-places.js'
-import { labels, refuse } from './words.js'
+import { fetchedLabels } from './fetched-words.js'
+import { refuse } from './words.js'
 
 /** A step by ids. */
 export interface StepAt extends StageAt {
@@ -40,7 +41,7 @@ export function addStep(workbook: Workbook, at: StageAt, step: Step, index?: num
   const stage = stageIn(workbook, at)
   const method = [...(stage.method ?? [])]
   method.splice(index ?? method.length, 0, step)
-  return put(labels.addStep(step.does, stage.name), at, stage, method)
+  return put(fetchedLabels.addStep(step.does, stage.name), at, stage, method)
 }
 
 /** Says a step otherwise; undefined when it is as it was. */
@@ -59,7 +60,7 @@ export function changeStep(
     after.note === before.note
   )
     return undefined
-  return put(labels.changeStep(after.does), at, stage, method.with(index, after))
+  return put(fetchedLabels.changeStep(after.does), at, stage, method.with(index, after))
 }
 
 /** Moves a step one up or down in its method; undefined where it is at the end already. */
@@ -68,10 +69,10 @@ export function moveStep(workbook: Workbook, at: StepAt, by: -1 | 1): Transactio
   const other = method[index + by]
   if (!other) return undefined
   const moved = method.with(index, other).with(index + by, method[index]!)
-  return put(labels.moveStep(method[index]!.does, by), at, stage, moved)
+  return put(fetchedLabels.moveStep(method[index]!.does, by), at, stage, moved)
 }
 
 export function removeStep(workbook: Workbook, at: StepAt): Transaction {
   const { stage, method, index } = stepIn(workbook, at)
-  return put(labels.removeStep(method[index]!.does), at, stage, method.toSpliced(index, 1))
+  return put(fetchedLabels.removeStep(method[index]!.does), at, stage, method.toSpliced(index, 1))
 }

@@ -1,11 +1,8 @@
-import type { KeepBack } from '../document/batch.js'
-import { isLoss } from '../document/checks.js'
 import { type Line, newId, type Stage, sameName } from '../document/formula.js'
-import { documentProblem } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn, type StageAt, stageIn } from './edit-places.js'
 import { jottingsWithNames, methodWithName, stageName, withNames } from './renaming.js'
-import { labels, Refusal, refuse } from './words.js'
+import { labels, refuse } from './words.js'
 
 export const newStage = (name: string, lines: readonly Line[] = []): Stage => ({ id: newId(), name, lines })
 
@@ -43,14 +40,6 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
   return { label: labels.rename(stage.name, wanted), changes }
 }
 
-/** Removes a stage; lines that took it stay, and say that it is gone. The final dough cannot be removed. */
-export function removeStage(workbook: Workbook, at: StageAt): Transaction {
-  const formula = formulaIn(workbook, at.formula)
-  const stage = stageIn(workbook, at)
-  if (formula.stages.length === 1) refuse({ code: 'lastStage' })
-  return { label: labels.remove(stage.name), changes: [{ of: 'stage', formula: at.formula, id: stage.id }] }
-}
-
 export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transaction | undefined {
   const formula = formulaIn(workbook, at.formula)
   const stage = stageIn(workbook, at)
@@ -59,36 +48,5 @@ export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transact
   return {
     label: labels.moveStage(stage.name, by),
     changes: [{ of: 'stage', formula: at.formula, id: stage.id, value: stage, index: to }],
-  }
-}
-
-/** Says whether a stage ferments; undefined leaves it to what the stage holds. */
-export function setFerments(workbook: Workbook, at: StageAt, ferments: boolean | undefined): Transaction {
-  const { ferments: _before, ...stage } = stageIn(workbook, at)
-  const value: Stage = ferments === undefined ? stage : { ...stage, ferments }
-  const label = labels.ferments(stage.name, ferments)
-  return { label, changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }] }
-}
-
-/** Says how much of a stage to make beyond what is taken: grams, or as much as its seed; 0 is none. */
-export function setKeepBack(workbook: Workbook, at: StageAt, keepBack: KeepBack): Transaction {
-  const { keepBack: _before, ...stage } = stageIn(workbook, at)
-  if (keepBack !== 'seed' && !(keepBack >= 0 && Number.isFinite(keepBack)))
-    refuse({ code: 'keepBackNegative' })
-  const value: Stage = keepBack === 0 ? stage : { ...stage, keepBack }
-  return {
-    label: labels.keepBack(keepBack, stage.name),
-    changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
-  }
-}
-
-/** Says what part of a stage is lost on the way, fraction of 1. */
-export function setStageLoss(workbook: Workbook, at: StageAt, loss: number): Transaction {
-  const { loss: _before, ...stage } = stageIn(workbook, at)
-  if (!isLoss(loss)) throw new Refusal(documentProblem({ code: 'lossOutOfRange' }))
-  const value: Stage = loss === 0 ? stage : { ...stage, loss }
-  return {
-    label: labels.stageLoss(stage.name, loss),
-    changes: [{ of: 'stage', formula: at.formula, id: stage.id, value }],
   }
 }

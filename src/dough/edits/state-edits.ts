@@ -1,7 +1,8 @@
 import { type Formula, type KeptState, newId } from '../document/formula.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn } from './edit-places.js'
-import { labels, refuse } from './words.js'
+import { fetchedLabels } from './fetched-words.js'
+import { refuse } from './words.js'
 
 /** Keeps the formula as it stands under a name, to be read, compared and brought back. `at` is ISO 8601. */
 export function keepState(workbook: Workbook, id: string, name: string, at: string): Transaction {
@@ -10,7 +11,7 @@ export function keepState(workbook: Workbook, id: string, name: string, at: stri
   if (!wanted) refuse({ code: 'stateWithoutName' })
   const state: KeptState = { id: newId(), name: wanted, keptAt: at, formula }
   return {
-    label: labels.keepState(wanted),
+    label: fetchedLabels.keepState(wanted),
     changes: [{ of: 'fields', formula: id, value: { states: [...states, state] } }],
   }
 }
@@ -26,12 +27,15 @@ function stateIn(workbook: Workbook, id: string, state: string): { formula: Form
 export function bringBack(workbook: Workbook, id: string, state: string): Transaction {
   const { formula, state: kept } = stateIn(workbook, id, state)
   const value: Formula = { ...kept.formula, id, name: formula.name, states: formula.states! }
-  return { label: labels.bringBack(kept.name), changes: [{ of: 'formula', id, value }] }
+  return { label: fetchedLabels.bringBack(kept.name), changes: [{ of: 'formula', id, value }] }
 }
 
 /** Lets a kept state go. */
 export function forgetState(workbook: Workbook, id: string, state: string): Transaction {
   const { formula, state: kept } = stateIn(workbook, id, state)
   const states = formula.states!.filter(s => s !== kept)
-  return { label: labels.forgetState(kept.name), changes: [{ of: 'fields', formula: id, value: { states } }] }
+  return {
+    label: fetchedLabels.forgetState(kept.name),
+    changes: [{ of: 'fields', formula: id, value: { states } }],
+  }
 }

@@ -1,6 +1,4 @@
 import { type Sentences, type Worded, wording } from '../../engine/index.js'
-import type { Batch, KeepBack, Scale } from '../document/batch.js'
-import { batchWords, grams, per100 } from '../document/words.js'
 
 /** Why an edit cannot be. */
 export type EditDiagnostic =
@@ -51,50 +49,21 @@ export function refuse(diagnostic: EditDiagnostic): never {
 
 /** What each edit is called when it is told and when it is undone. */
 export const labels = {
-  addFormula: (name: string) => `Add ${name}`,
-  addFormulas: (count: number) => `Add ${count} formulas`,
-  replaceFormula: (name: string) => `Replace ${name}`,
-  duplicateFormula: (name: string) => `Duplicate ${name}`,
-  deleteFormula: (name: string) => `Delete ${name}`,
   rename: (name: string, to: string) => `Rename ${name} to ${to}`,
   renameWorkbook: 'Rename the workbook',
   note: (of: string) => `Note on ${of}`,
   flourWeight: (weight: number) => `Flour weight ${weight} g`,
-  batch: (batch: Batch) => `Make ${batchWords(batch)}`,
-  scale: ({ step, fineStep, fineBelow }: Scale) => {
-    const fine = fineBelow > 0 ? `, ${grams(fineStep)} below ${grams(fineBelow)}` : ''
-    return `The scale weighs in steps of ${grams(step)}${fine}`
-  },
-  defineIngredient: (name: string) => `Larder: ${name}`,
-  forgetIngredient: (name = 'ingredient') => `Larder: remove ${name}`,
   add: (name: string) => `Add ${name}`,
   addLine: (name: string) => `Add ${name || 'a line'}`,
   remove: (name: string) => `Remove ${name}`,
   removeLines: (count: number) => `Remove ${count} lines`,
   moveStage: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'earlier' : 'later'}`,
   moveLine: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'up' : 'down'}`,
-  ferments: (stage: string, ferments: boolean | undefined) =>
-    ferments === undefined
-      ? `Let ${stage} decide whether it ferments`
-      : `${stage} ${ferments ? 'ferments' : 'does not ferment'}`,
-  keepBack: (keepBack: KeepBack, stage: string) =>
-    `Keep back ${keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)} of ${stage}`,
-  addStep: (does: string, stage: string) => `Add ${does || 'a step'} to the method of ${stage}`,
-  changeStep: (does: string) => `Change ${does || 'a step'}`,
-  moveStep: (does: string, by: -1 | 1) => `Move ${does || 'a step'} ${by < 0 ? 'up' : 'down'}`,
-  removeStep: (does: string) => `Remove ${does || 'a step'}`,
-  stageLoss: (stage: string, loss: number) => `${stage}: ${per100(loss)} lost`,
   /** `released`: the hold in words that is let go with it. */
   amount: (name: string, amount: string, released = '') =>
     `${amount ? `Set ${name} to ${amount}` : `Clear ${name}`}${released ? `; release ${released}` : ''}`,
   clearShare: (name: string) => `Clear the share of ${name}`,
   ingredient: (from: string, to: string) => `Change ${from} to ${to || 'no ingredient'}`,
-  base: (name: string, isBase: boolean) => (isBase ? `Make ${name} the base` : `Unmark ${name} as base`),
   hold: (words: string) => `Hold ${words}`,
   release: (words: string) => `Release ${words}`,
-  jotDown: (name: string) => `Jot down ${name}`,
-  changeJotting: (name: string) => `Change ${name}`,
-  keepState: (name: string) => `Keep this state as ${name}`,
-  bringBack: (name: string) => `Bring back ${name}`,
-  forgetState: (name: string) => `Let go of ${name}`,
 } as const

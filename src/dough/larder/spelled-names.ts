@@ -1,4 +1,4 @@
-import { folded } from '../amounts/text-tokens.js'
+import { folded } from '../amounts/folded.js'
 import type { Ingredient, Larder } from '../document/larder.js'
 
 const longestName = 60 // characters

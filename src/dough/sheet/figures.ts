@@ -1,6 +1,6 @@
 import type { Worded } from '../../engine/index.js'
 import type { Scale } from '../document/batch.js'
-import type { CountsAs, Formula, Hold, Line, Problem } from '../document/formula.js'
+import type { CountsAs, Formula, Hold, Line } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
 import type { AmountColumn, ReadingName } from '../document/reading-names.js'
 import type { Touched } from './touched.js'
@@ -78,7 +78,6 @@ export interface FigureSheet {
   /** The names an amount or a jotting may use: lines of the final dough, jottings, stages' own, totals, readings. */
   readonly usableNames: readonly string[]
   readonly parts: DoughParts | undefined
-  readonly problems: readonly Problem[]
   /** What is weighed of a line of the batch on the baker's scale; undefined where the batch is not known. */
   weighed(line: string): Weighed | undefined
   /** The reading of the dough as it is weighed, steps of the scale and all. */
@@ -87,6 +86,6 @@ export interface FigureSheet {
   other(formula: Formula): FigureSheet
   /** Brings the sheet to another state of the formula or the larder; recomputes only what depends on what changed. */
   update(formula: Formula, larder?: Larder, scale?: Scale): Touched
-  /** What workings are read from. */
+  /** What remarks and workings are read from. */
   readonly workedOut: WorkedOut
 }

@@ -6,60 +6,44 @@ import type { ReadingName } from '../document/reading-names.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { usualRanges } from './ranges.js'
-import { type NamedLine, sheetProblem } from './words.js'
+import { type NamedLine, remark } from './remark-words.js'
 import { numberIn, type WorkedOut } from './worked-out.js'
 
 type Severity = Problem['severity']
 type Say = (severity: Severity, told: Worded) => void
 
-/** What the sheet noticed. What it noticed of a line is kept until that is to be forgotten. */
-export class Remarks {
-  #ofLines = new Map<LinePlan, readonly Problem[]>()
-  #ofMeanings: readonly Problem[] | undefined
-  #all: readonly Problem[] | undefined
+/** Everything that is noticed in a formula, errors first. */
+export function remarksOn(seen: WorkedOut): readonly Problem[] {
+  seen.noticed.all ??= gravestFirst(found(seen))
+  return seen.noticed.all
+}
 
-  /** To be called with the lines that are touched, or with none where anything may be. */
-  forget(lines?: Iterable<LinePlan>): void {
-    this.#all = undefined
-    if (lines) for (const line of lines) this.#ofLines.delete(line)
-    else {
-      this.#ofLines.clear()
-      this.#ofMeanings = undefined
-    }
+function found(seen: WorkedOut): Problem[] {
+  const problems: Problem[] = []
+  const { outline, noticed } = seen
+  const at =
+    (stage?: StagePlan, line?: LinePlan): Say =>
+    (severity, told) =>
+      problems.push(problem(outline, severity, told, stage, line))
+  for (const stage of outline.stages) {
+    for (const line of stage.lines) problems.push(...ofLine(seen, line))
+    onStage(seen, stage, at(stage))
   }
+  onHolds(seen, at)
+  noticed.ofMeanings ??= gathered(outline, say => onMeanings(seen, say))
+  problems.push(...noticed.ofMeanings)
+  onDough(seen, at())
+  return problems
+}
 
-  /** Everything that was noticed, errors first. */
-  on(seen: WorkedOut): readonly Problem[] {
-    this.#all ??= gravestFirst(this.#found(seen))
-    return this.#all
+function ofLine(seen: WorkedOut, line: LinePlan): readonly Problem[] {
+  const { ofLines } = seen.noticed
+  let remarks = ofLines.get(line)
+  if (!remarks) {
+    remarks = gathered(seen.outline, say => onLine(seen, line, say), line)
+    ofLines.set(line, remarks)
   }
-
-  #found(seen: WorkedOut): Problem[] {
-    const found: Problem[] = []
-    const { outline } = seen
-    const at =
-      (stage?: StagePlan, line?: LinePlan): Say =>
-      (severity, told) =>
-        found.push(problem(outline, severity, told, stage, line))
-    for (const stage of outline.stages) {
-      for (const line of stage.lines) found.push(...this.#ofLine(seen, line))
-      onStage(seen, stage, at(stage))
-    }
-    onHolds(seen, at)
-    this.#ofMeanings ??= gathered(outline, say => onMeanings(seen, say))
-    found.push(...this.#ofMeanings)
-    onDough(seen, at())
-    return found
-  }
-
-  #ofLine(seen: WorkedOut, line: LinePlan): readonly Problem[] {
-    let remarks = this.#ofLines.get(line)
-    if (!remarks) {
-      remarks = gathered(seen.outline, say => onLine(seen, line, say), line)
-      this.#ofLines.set(line, remarks)
-    }
-    return remarks
-  }
+  return remarks
 }
 
 const none: readonly Problem[] = []
@@ -102,29 +86,25 @@ function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   // An error that arose elsewhere is told where it arose.
   const arose = typeof value !== 'number' && (isOf(value.origin) || value.path?.some(isOf))
   const why = arose && seen.explain(value)
-  if (why) say('error', sheetProblem({ code: 'lineWithoutFigure', why, ...here }))
-  if (line.ingredient && !amount && !plan.gives)
-    say('remark', sheetProblem({ code: 'lineWithoutAmount', ...here }))
+  if (why) say('error', remark({ code: 'lineWithoutFigure', why, ...here }))
+  if (line.ingredient && !amount && !plan.gives) say('remark', remark({ code: 'lineWithoutAmount', ...here }))
   if (!line.ingredient && amount)
-    say('warning', sheetProblem({ code: 'lineWithoutIngredient', stage: stage.stage.name }))
+    say('warning', remark({ code: 'lineWithoutIngredient', stage: stage.stage.name }))
   if (line.ingredient && !source && !countsAs)
-    say('warning', sheetProblem({ code: 'ingredientUnknown', ingredient: line.ingredient }))
+    say('warning', remark({ code: 'ingredientUnknown', ingredient: line.ingredient }))
   const weighed = seen.weighed(line.id)
   const wanted = numberIn(seen, cellOf.batch(plan))
   if (weighed && wanted && weighed.mayBeOff > 0.1) {
     const { step, mayBeOff } = weighed
     const weight = { weight: wanted, step, mayBeOff }
-    say('remark', sheetProblem({ code: 'scaleTooCoarse', ingredient: line.ingredient, ...weight }))
+    say('remark', remark({ code: 'scaleTooCoarse', ingredient: line.ingredient, ...weight }))
   }
   if (source && !stage.circle && !source.stage.lines.length)
-    say('warning', sheetProblem({ code: 'emptyStageTaken', stage: source.stage.name }))
+    say('warning', remark({ code: 'emptyStageTaken', stage: source.stage.name }))
   if (source && !stage.circle && seen.outline.stages.indexOf(source) > seen.outline.stages.indexOf(stage))
-    say(
-      'remark',
-      sheetProblem({ code: 'takenBeforeMixed', stage: stage.stage.name, taken: source.stage.name }),
-    )
+    say('remark', remark({ code: 'takenBeforeMixed', stage: stage.stage.name, taken: source.stage.name }))
   if (ingredient && countsAs?.kind === 'starter' && !(countsAs.hydration >= 0))
-    say('error', sheetProblem({ code: 'hydrationNotANumber', ingredient: ingredient.name }))
+    say('error', remark({ code: 'hydrationNotANumber', ingredient: ingredient.name }))
 }
 
 function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
@@ -139,37 +119,36 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
     )
     const sum = parts.reduce<number>((total, p) => total + (p ?? Number.NaN), 0)
     const isFlour = plan.baseIsFlour
-    if (Math.abs(sum - 1) > 1e-9)
-      say('remark', sheetProblem({ code: 'baseNotWhole', stage: name, isFlour, sum }))
+    if (Math.abs(sum - 1) > 1e-9) say('remark', remark({ code: 'baseNotWhole', stage: name, isFlour, sum }))
   }
   if (plan.isFinal) return
   const made = numberIn(seen, cellOf.stageWeight(plan))
   const taken = numberIn(seen, cellOf.taken(plan))
   if (!plan.takenBy.length && plan.lines.length)
-    return say('remark', sheetProblem({ code: 'stageNotTaken', stage: name }))
+    return say('remark', remark({ code: 'stageNotTaken', stage: name }))
   if (made === undefined || taken === undefined || !isAsWritten(seen.outline)) return // a batch makes what is taken
   const over = taken - made
   const tiny = 1e-6 * Math.max(1, made)
   const figures = { stage: name, made, taken }
-  if (over > tiny) say('warning', sheetProblem({ code: 'stageShort', ...figures }))
-  else if (over < -tiny) say('remark', sheetProblem({ code: 'stageLeftOver', ...figures }))
+  if (over > tiny) say('warning', remark({ code: 'stageShort', ...figures }))
+  else if (over < -tiny) say('remark', remark({ code: 'stageLeftOver', ...figures }))
 }
 
 function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Say): void {
   const { formula, final, giving } = seen.outline
   const say = at()
   for (const hold of formula.holds ?? [])
-    if (!giving.some(l => l.gives === hold)) say('warning', sheetProblem({ code: 'holdWithoutLine', hold }))
+    if (!giving.some(l => l.gives === hold)) say('warning', remark({ code: 'holdWithoutLine', hold }))
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
   const times = seen.graph.value(cellOf.times(final))
   if (typeof times !== 'number' && times.origin === cellOf.times(final))
-    say('error', sheetProblem({ code: 'batchNotWorkedOut', why: times }))
+    say('error', remark({ code: 'batchNotWorkedOut', why: times }))
   if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
     at(final, giving[0])('error', value)
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))
   const share = rest && numberIn(seen, cellOf.wholeDough(rest))
   if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)
-    at(final, rest)('remark', sheetProblem({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }))
+    at(final, rest)('remark', remark({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }))
 }
 
 function onMeanings(seen: WorkedOut, say: Say): void {
@@ -182,18 +161,18 @@ function onMeanings(seen: WorkedOut, say: Say): void {
       !formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
     )
       continue
-    say('remark', sheetProblem({ code: 'meaningUnlikeLarder', ingredient, countsAs }))
+    say('remark', remark({ code: 'meaningUnlikeLarder', ingredient, countsAs }))
   }
 }
 
 function onDough(seen: WorkedOut, say: Say): void {
   const { final } = seen.outline
   const flour = numberIn(seen, cellOf.count(final, 'flour'))
-  if (flour === 0) return say('warning', sheetProblem({ code: 'noFlour' }))
+  if (flour === 0) return say('warning', remark({ code: 'noFlour' }))
   const onUsual = (reading: ReadingName, value = numberIn(seen, cellOf.reading(reading))) => {
     const [low, high] = usualRanges[reading]!
     if (value === undefined || value === 0 || (value >= low && value <= high)) return
-    say('remark', sheetProblem({ code: 'readingUnusual', reading, value, usual: [low, high] }))
+    say('remark', remark({ code: 'readingUnusual', reading, value, usual: [low, high] }))
   }
   onUsual('salt')
   // Where milk, egg or honey bring much of the moisture, the trade's hydration alone says little.

@@ -1,7 +1,7 @@
 import { Graph } from '../../engine/index.js'
 import { type CellEdits, CellPlan } from '../cells/plan-cells.js'
 import { type Scale, usualScale } from '../document/batch.js'
-import type { Formula, Problem } from '../document/formula.js'
+import type { Formula } from '../document/formula.js'
 import { type Larder, larderOf } from '../document/larder.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { usualLarder } from '../larder/usual-larder.js'
@@ -17,8 +17,8 @@ import type {
   LineFigures,
   StageFigures,
 } from './figures.js'
+import { Noticed } from './noticed.js'
 import { doughParts, jottingFigures, lineFigures, readingProblem, stageFigures } from './read-figures.js'
-import { Remarks } from './remarks.js'
 import { allTouched, type Touched, untouched } from './touched.js'
 import { PlansById, Touching } from './touching.js'
 import { asWeighed, WeighedBatch } from './weighed-batch.js'
@@ -40,7 +40,6 @@ export class WorkedSheet implements FigureSheet {
   readonly #lastGood = new Map<string, number>() // weights of lines that give, while their holds had an answer
   readonly #lineFigures = new Map<string, LineFigures>()
   readonly #stageFigures = new Map<string, StageFigures>()
-  readonly #remarks = new Remarks()
   #weighed: WeighedBatch | undefined // from when it is first asked for
   #dough: FigureSheet | undefined // as it is weighed, likewise
   #doughIsOld = false
@@ -93,7 +92,7 @@ export class WorkedSheet implements FigureSheet {
     const touched = touching.done()
     for (const id of touched.lines) this.#lineFigures.delete(id)
     for (const id of touched.stages) this.#stageFigures.delete(id)
-    this.#remarks.forget([...touched.lines].flatMap(id => this.#plans.lines.get(id) ?? []))
+    this.workedOut.noticed.forget([...touched.lines].flatMap(id => this.#plans.lines.get(id) ?? []))
     return touched
   }
 
@@ -115,7 +114,6 @@ export class WorkedSheet implements FigureSheet {
     this.#weighAgain(touching, former, true, scale)
     this.#lineFigures.clear()
     this.#stageFigures.clear()
-    this.#remarks.forget()
     return touching.done()
   }
 
@@ -220,10 +218,6 @@ export class WorkedSheet implements FigureSheet {
     return doughParts(this.workedOut)
   }
 
-  get problems(): readonly Problem[] {
-    return this.#remarks.on(this.workedOut)
-  }
-
   #seen(): WorkedOut {
     const [graph, plan, outline] = [this.#graph, this.#plan, this.#outline]
     return {
@@ -233,6 +227,7 @@ export class WorkedSheet implements FigureSheet {
       lastUpdate: () => this.#lastUpdate,
       explain: value => explain({ plan, outline }, value),
       weighed: line => this.weighed(line),
+      noticed: new Noticed(),
     }
   }
 }

@@ -1,5 +1,6 @@
 import type { Batch } from '../document/batch.js'
-import { batchWords, grams, per100 } from '../document/words.js'
+import { batchWords } from '../document/batch-words.js'
+import { grams, per100 } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import type { Count, StagePlan } from '../outline/outline.js'
 import type { FigureReader } from './figure-reader.js'

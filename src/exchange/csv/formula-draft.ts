@@ -1,4 +1,4 @@
-import { jottingNameAsKept, jottingNameProblem } from '../../dough/amounts/jottings.js'
+import { jottingNameAsKept, jottingNameProblem } from '../../dough/amounts/jotting-names.js'
 import type { Batch, KeepBack } from '../../dough/document/batch.js'
 import {
   type CountsAs,

@@ -1,4 +1,4 @@
-import { batchProblem } from '../../dough/document/checks.js'
+import { batchProblem } from '../../dough/document/batch-checks.js'
 import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { readingNames } from '../../dough/document/reading-names.js'
 import {

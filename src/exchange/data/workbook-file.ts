@@ -1,4 +1,4 @@
-import { isLeeway, scaleProblem } from '../../dough/document/checks.js'
+import { isLeeway, isScale } from '../../dough/document/checks.js'
 import { newId, type Problem } from '../../dough/document/formula.js'
 import { optionsOf, type Workbook, withDays } from '../../dough/document/workbook.js'
 import type { Worded } from '../../engine/index.js'
@@ -180,15 +180,4 @@ export function readWorkbookFile(text: string): WorkbookRead {
     ...(typeof savedAt === 'string' ? { savedAt } : {}),
     problems: told.all(),
   }
-}
-
-function isScale(value: unknown): value is NonNullable<Workbook['scale']> {
-  if (!isFields(value)) return false
-  const { step, fineStep, fineBelow } = value
-  return (
-    typeof step === 'number' &&
-    typeof fineStep === 'number' &&
-    typeof fineBelow === 'number' &&
-    scaleProblem({ step, fineStep, fineBelow }) === undefined
-  )
 }

@@ -1,5 +1,5 @@
+import { numberText } from '../../dough/amounts/digits.js'
 import { guessSentences, type WrittenGuess } from '../../dough/amounts/guess-words.js'
-import { numberText } from '../../dough/amounts/written-numbers.js'
 import type { CountsAs } from '../../dough/document/formula.js'
 import { type Sentences, wording } from '../../engine/index.js'
 import type { Purpose } from './kitchen-words.js'

@@ -1,7 +1,8 @@
+import { batchWords } from '../../dough/document/batch-words.js'
 import type { Formula, Hold, Stage, Step } from '../../dough/document/formula.js'
 import { finalDoughOf, nameKey } from '../../dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../dough/document/reading-names.js'
-import { batchWords, holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
+import { holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
 import { type FigureSheet, isUnsaid } from '../../dough/sheet/figures.js'
 
 /** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */

@@ -1,5 +1,5 @@
 import type { Batch, Pieces } from '../../dough/document/batch.js'
-import { batchProblem } from '../../dough/document/checks.js'
+import { batchProblem } from '../../dough/document/batch-checks.js'
 import { tidy } from '../../dough/document/words.js'
 import { type DecimalMark, type PlainNumbers, plainNumbers } from './decimals.js'
 import { gramsOf, gramsText, number, weight } from './written-weights.js'

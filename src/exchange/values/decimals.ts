@@ -1,5 +1,5 @@
+import type { DecimalMark } from '../../dough/amounts/digits.js'
 import { type Doubt, type PlainNumbers, plainNumbers } from '../../dough/amounts/plain-numbers.js'
-import type { DecimalMark } from '../../dough/amounts/written-numbers.js'
 
 export { type DecimalMark, type Doubt, type PlainNumbers, plainNumbers }
 

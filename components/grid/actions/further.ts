@@ -1,0 +1,35 @@
+import { Blocks } from '../blocks/blocks.js'
+import { nameAt, namesFor } from '../editing/amount-names.js'
+import type { Offers } from '../editing/choices.js'
+import { ingredientsFor } from '../editing/ingredient-names.js'
+import { TouchKeys } from '../editing/touch-keys.js'
+import { rowName } from '../editing/words.js'
+import { furtherStyles } from '../styles/further-styles.js'
+import type { Row } from '../table/table.js'
+import { RowMenu } from './menu.js'
+import { menuName } from './menu-words.js'
+import { actionsFor } from './row-actions.js'
+import type { ActionsContext, Further } from './row-commands.js'
+
+/** Blocks, menus, the names that editors offer and the keys of touch screens: fetched when the lines are painted, or when they are first wanted. */
+export class FurtherActions implements Further {
+  readonly blocks: Blocks
+  readonly menu: RowMenu
+  readonly touchKeys: TouchKeys
+  readonly offers: Offers = { ingredients: ingredientsFor, nameAt, names: namesFor }
+  #context: ActionsContext
+
+  constructor(context: ActionsContext) {
+    this.#context = context
+    context.grid.shadowRoot?.adoptedStyleSheets.push(furtherStyles.styleSheet!)
+    this.blocks = new Blocks(context)
+    this.menu = new RowMenu(context)
+    this.touchKeys = new TouchKeys(context)
+    if (context.grid.isConnected) this.touchKeys.connect()
+  }
+
+  openMenu(row: Row, by: HTMLElement): void {
+    const { selection, rowCommands } = this.#context
+    this.menu.open(menuName(rowName(row)), actionsFor(row, selection.cell.column, rowCommands), by)
+  }
+}

@@ -1,0 +1,84 @@
+import { css } from 'lit'
+
+/** What lies over the rows and is fetched later: the menu, and the strip of a touch keyboard. */
+export const furtherStyles = css`
+  /* Menu */
+  #menu {
+    inset: auto;
+    min-width: 220px;
+    max-width: calc(100vw - 16px);
+    max-height: calc(100vh - 16px);
+    margin: 0;
+    padding: 6px;
+    overflow: auto;
+    color: var(--ink);
+    background: var(--board);
+    border: 1px solid var(--rule-strong);
+    border-radius: 8px;
+    box-shadow: 0 8px 28px rgb(30 20 10 / 0.16);
+  }
+  #menu button {
+    display: flex;
+    align-items: baseline;
+    justify-content: space-between;
+    gap: 24px;
+    width: 100%;
+    text-align: start;
+  }
+  #menu button:focus-visible {
+    outline-offset: -2px;
+  }
+  #menu kbd {
+    color: var(--ink-soft);
+    font: inherit;
+    font-size: 0.84rem;
+  }
+  @media (hover: none) {
+    #menu kbd {
+      display: none;
+    }
+  }
+  #menu hr {
+    margin: 5px 10px;
+    border: 0;
+    border-top: 1px solid var(--rule);
+  }
+  [role='menuitemradio'] span::before {
+    content: '';
+    display: inline-block;
+    width: 0.6em;
+    height: 0.6em;
+    margin-inline-end: 0.6em;
+    border: 1.5px solid var(--rule-strong);
+    border-radius: 50%;
+  }
+  [role='menuitemradio'][aria-checked='true'] span::before {
+    border: 0.32em solid var(--accent);
+  }
+
+  /* Signs and units above a touch keyboard */
+  .pad:popover-open {
+    position: fixed;
+    inset: auto 0 var(--pad-bottom, 0px);
+    width: auto;
+    margin: 0;
+    display: grid;
+    grid-template-columns: repeat(7, 1fr);
+    gap: 4px;
+    padding: 6px;
+    color: var(--ink);
+    background: var(--ground);
+    border: 0;
+    border-top: 1px solid var(--rule-strong);
+  }
+  .pad button {
+    min-width: 0;
+    min-height: 44px;
+    padding: 0;
+    border: 1px solid var(--rule);
+    background: var(--board);
+  }
+  .pad button.main {
+    background: var(--accent);
+  }
+`

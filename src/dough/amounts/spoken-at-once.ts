@@ -1,0 +1,4 @@
+import { readSpoken } from './spoken.js'
+import { useSpoken } from './spoken-reader.js'
+
+useSpoken(readSpoken)

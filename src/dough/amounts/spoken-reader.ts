@@ -1,0 +1,31 @@
+import type { DecimalMark } from './digits.js'
+import { unitWords } from './unit-words.js'
+
+/** What is typed as it is said in a kitchen rather than as a calculation. */
+export interface Spoken {
+  readonly text: string // as an expression: `1 lb + 4 oz`, `1/2 cup`, `3 each`
+  readonly isBare: boolean // a number alone, perhaps with `about`
+}
+
+/** Reads an amount as it is said; `spoken.ts` has the one there is. */
+export type SpokenReader = (text: string, mark: DecimalMark, names?: readonly string[]) => Spoken | undefined
+
+let reader: SpokenReader | undefined
+
+/** Gives the reader to all who ask from then on: a page fetches it after its first paint, or when an amount wants it. */
+export const useSpoken = (spoken: SpokenReader): void => {
+  reader = spoken
+}
+
+/** Whether there is a reader yet. Until then nobody is to be asked for an amount that may be said. */
+export const isSpokenRead = (): boolean => reader !== undefined
+
+export const readSpoken: SpokenReader = (text, mark, names) => reader?.(text, mark, names)
+
+const plainly = /^-?(?:\d+(?:\.\d+)?|\.\d+)\s*(%|\p{L}*)$/u
+
+/** Whether more than a number with its unit stands there, so that it may have to be read as it is said. */
+export function mayBeSaid(text: string): boolean {
+  const unit = plainly.exec(text)?.[1]
+  return text !== '' && (unit === undefined || !(unit === '' || unit === '%' || unitWords.has(unit)))
+}

@@ -1,0 +1,36 @@
+import type { Batch, KeepBack, Scale } from '../document/batch.js'
+import { batchWords } from '../document/batch-words.js'
+import { grams, per100 } from '../document/words.js'
+
+/** What the edits are called that a page fetches when it first makes one. */
+export const fetchedLabels = {
+  ferments: (stage: string, ferments: boolean | undefined) =>
+    ferments === undefined
+      ? `Let ${stage} decide whether it ferments`
+      : `${stage} ${ferments ? 'ferments' : 'does not ferment'}`,
+  base: (name: string, isBase: boolean) => (isBase ? `Make ${name} the base` : `Unmark ${name} as base`),
+  addFormula: (name: string) => `Add ${name}`,
+  addFormulas: (count: number) => `Add ${count} formulas`,
+  replaceFormula: (name: string) => `Replace ${name}`,
+  duplicateFormula: (name: string) => `Duplicate ${name}`,
+  deleteFormula: (name: string) => `Delete ${name}`,
+  batch: (batch: Batch) => `Make ${batchWords(batch)}`,
+  scale: ({ step, fineStep, fineBelow }: Scale) => {
+    const fine = fineBelow > 0 ? `, ${grams(fineStep)} below ${grams(fineBelow)}` : ''
+    return `The scale weighs in steps of ${grams(step)}${fine}`
+  },
+  defineIngredient: (name: string) => `Larder: ${name}`,
+  forgetIngredient: (name = 'ingredient') => `Larder: remove ${name}`,
+  keepBack: (keepBack: KeepBack, stage: string) =>
+    `Keep back ${keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)} of ${stage}`,
+  addStep: (does: string, stage: string) => `Add ${does || 'a step'} to the method of ${stage}`,
+  changeStep: (does: string) => `Change ${does || 'a step'}`,
+  moveStep: (does: string, by: -1 | 1) => `Move ${does || 'a step'} ${by < 0 ? 'up' : 'down'}`,
+  removeStep: (does: string) => `Remove ${does || 'a step'}`,
+  stageLoss: (stage: string, loss: number) => `${stage}: ${per100(loss)} lost`,
+  jotDown: (name: string) => `Jot down ${name}`,
+  changeJotting: (name: string) => `Change ${name}`,
+  keepState: (name: string) => `Keep this state as ${name}`,
+  bringBack: (name: string) => `Bring back ${name}`,
+  forgetState: (name: string) => `Let go of ${name}`,
+} as const

@@ -1,0 +1,17 @@
+import type { Ingredient } from '../document/larder.js'
+import type { Transaction, Workbook } from '../document/workbook.js'
+import { fetchedLabels } from './fetched-words.js'
+
+/** Puts an ingredient of the baker's own in the larder, or in the place of the one with its id. */
+export function defineIngredient(ingredient: Ingredient): Transaction {
+  return {
+    label: fetchedLabels.defineIngredient(ingredient.name),
+    changes: [{ of: 'ingredient', id: ingredient.id, value: ingredient }],
+  }
+}
+
+/** Takes the baker's own ingredient, or change to a usual one, out of the larder. */
+export function forgetIngredient(workbook: Workbook, id: string): Transaction {
+  const name = workbook.larder.find(i => i.id === id)?.name
+  return { label: fetchedLabels.forgetIngredient(name), changes: [{ of: 'ingredient', id }] }
+}
