@@ -80,6 +80,10 @@ describe('The larder', () => {
   it('leaves every figure alone that was not typed over', async () => {
     await show({ ingredient: 'Salted butter' })
     await opened.click('#note')
+    await waitUntil(
+      () => opened.root.querySelector('tb-ingredient')?.shadowRoot?.activeElement?.id === 'note',
+      'the note has the focus',
+    )
     await type('From the dairy. ')
     await opened.click('footer .main', 'Save')
     const usual = larderWith([]).find('Salted butter')!

@@ -100,6 +100,8 @@ export class OpenApp {
     return row?.cells[at]
   }
 
+  #aside = 12 // px from the left at which a cell is clicked
+
   /** Clicks a cell of the grid. */
   async goTo(stage: string, ingredient: string, column: RegExp): Promise<void> {
     const cell = await waitUntil(
@@ -108,7 +110,12 @@ export class OpenApp {
     )
     this.focused?.blur() // as the pointer will: until then WebKit scrolls back to a field that was typed in
     const { left, top, height } = await inPlace(cell)
-    await sendMouse({ type: 'click', position: [Math.round(left + 12), Math.round(top + height / 2)] })
+    // Not where the last click was: two at one place are a double one, which opens the cell.
+    this.#aside = 40 - this.#aside
+    await sendMouse({
+      type: 'click',
+      position: [Math.round(left + this.#aside), Math.round(top + height / 2)],
+    })
     await waitUntil(() => this.focused === cell, `${ingredient} in ${stage} is reached`)
   }
 }

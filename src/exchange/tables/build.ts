@@ -1,12 +1,11 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { isBlank } from '../csv/row.js'
-import type { LineMaker } from './draft.js'
-import { DraftFormula, type DraftStage, type Told } from './draft.js'
-import { noteOf, quantitiesOf, type Row, textOf } from './row-features.js'
+import { DraftFormula, type DraftStage, isSumOf, type LineMaker, type Told } from './draft.js'
+import { quantitiesOf, type Row, textOf } from './row-features.js'
 import type { RowKind } from './row-kinds.js'
 import type { Mapping, RowRead } from './types.js'
-import { headingName, isFinalDough, titleName, totalOf } from './vocabulary.js'
+import { headingName, isFinalDough, titleName } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
 /** Rows, of which it is known what they are, into formulas. */
@@ -16,7 +15,6 @@ export class Builder {
   readonly #overColumn: DraftStage | undefined
   readonly #byName = new Map<string, DraftFormula>()
   readonly #namesakes = new Map<string, number>()
-  readonly #carried = { formula: [] as number[], stage: [] as number[] }
   #formula: DraftFormula | undefined
   #stage: DraftStage | undefined
 
@@ -31,22 +29,17 @@ export class Builder {
     this.#stage = this.#overColumn
   }
 
-  add(row: Row, { kind, why, block }: RowKind): void {
+  add(row: Row, { kind, why, isApart }: RowKind): void {
     const reason = why && inWords({ code: why })
     switch (kind) {
       case 'not understood':
         return this.#lost(row, row.why!)
       case 'blank':
-        return void this.reads.push({ row: row.row, became: 'blank' })
+        return this.#tell(row, 'blank')
       case 'headings':
-        return void this.reads.push({ row: row.row, became: 'headings', text: textOf(row) })
+        return this.#tell(row, 'headings', { text: textOf(row) })
       case 'joined':
-        return void this.reads.push({
-          row: row.row,
-          became: 'note',
-          text: row.name,
-          why: inWords({ code: 'amountBelow' }),
-        })
+        return this.#tell(row, 'note', { text: row.name, why: inWords({ code: 'amountBelow' }) })
       case 'note':
         return this.#note(row, reason)
       case 'place':
@@ -56,7 +49,7 @@ export class Builder {
       case 'stage':
         return this.#heading(row, reason)
       case 'line':
-        return this.#line(row, block)
+        return this.#line(row, isApart)
       case 'nameless':
         return this.#nameless(row)
       case 'summed':
@@ -66,15 +59,15 @@ export class Builder {
     }
   }
 
-  /** Tells what was carried on from row to row, and forgets the stage over the column where it has no lines. */
+  /** Tells of all lines together, and forgets the stage over the column where it has none. */
   finish(): void {
     this.lines.finish()
     const stages = this.formulas[0]?.stages ?? []
     if (this.#overColumn?.lines.length === 0) stages.splice(stages.indexOf(this.#overColumn), 1)
-    for (const column of ['formula', 'stage'] as const) {
-      const rows = this.#carried[column]
-      if (rows.length > 0) this.told.say({ code: 'asAbove', rows, column, row: rows[0]! })
-    }
+  }
+
+  #tell({ row }: Row, became: RowRead['became'], more: Partial<RowRead> = {}): void {
+    this.reads.push({ row, became, ...more })
   }
 
   #inFormula(): DraftFormula {
@@ -97,36 +90,34 @@ export class Builder {
   }
 
   /** Follows the columns of formula and stage, each empty cell being as the one above. */
-  #follow({ row, formula, stage }: Row): void {
-    const { columns } = this.mapping
+  #follow({ formula, stage }: Row): void {
     if (!isBlank(formula)) this.#turnTo(formula)
-    else if (columns.includes('formula') && this.#formula) this.#carried.formula.push(row)
     if (!isBlank(stage)) this.#stage = this.#inFormula().stage(headingName(stage).name)
-    else if (columns.includes('stage') && this.#stage) this.#carried.stage.push(row)
   }
 
   #lost(row: Row, why: Reason): void {
-    this.reads.push({ row: row.row, became: 'not understood', text: textOf(row), why: inWords(why) })
+    this.#tell(row, 'not understood', { text: textOf(row), why: inWords(why) })
     this.told.say({ ...why, row: row.row })
   }
 
   #note(row: Row, why: string | undefined): void {
-    const note = noteOf(row)
+    const said = row.is === 'fact' ? row.amounts.map(({ cell }) => cell) : []
+    const note = [row.name, ...said, row.note].filter(Boolean).join(' ')
     if (note !== '') this.#inFormula().notes.push(note)
-    this.reads.push({ row: row.row, became: 'note', text: note || textOf(row), ...(why ? { why } : {}) })
+    this.#tell(row, 'note', { text: note || textOf(row), ...(why ? { why } : {}) })
   }
 
   #place(row: Row): void {
     this.#follow(row)
-    const became = isBlank(row.stage) ? 'formula' : 'stage'
-    const stage = became === 'stage' ? { stage: this.#stage!.name } : {}
-    this.reads.push({ row: row.row, became, formula: this.#inFormula().name, ...stage })
+    const formula = this.#inFormula().name
+    if (isBlank(row.stage)) this.#tell(row, 'formula', { formula })
+    else this.#tell(row, 'stage', { formula, stage: this.#stage!.name })
   }
 
-  #title({ row, name: said, label, note }: Row, why = ''): void {
-    const formula = this.#begin(titleName(said))
-    formula.notes.push(...[label.remark, note].filter(Boolean))
-    this.reads.push({ row, became: 'formula', formula: formula.name, why })
+  #title(row: Row, why = ''): void {
+    const formula = this.#begin(titleName(row.name))
+    formula.notes.push(...[row.label.remark, row.note].filter(Boolean))
+    this.#tell(row, 'formula', { formula: formula.name, why })
   }
 
   /** The heading of a stage, perhaps with its total beside it: `Levain 220 g` over the lines of the levain. */
@@ -138,7 +129,7 @@ export class Builder {
     const formula = this.#inFormula()
     this.#stage = formula.stage(name)
     for (const text of [remark, note]) if (text !== '') formula.notes.push(`${name}: ${text}`)
-    this.reads.push({ row, became: 'stage', formula: formula.name, stage: name, why })
+    this.#tell(heading, 'stage', { formula: formula.name, stage: name, why })
     this.#keepTotal(heading, this.#stage, name, true)
   }
 
@@ -154,29 +145,29 @@ export class Builder {
     this.told.say({ code: 'anotherFormula', row, name, formula: another.name })
   }
 
-  #line(row: Row, block: readonly string[] | undefined): void {
+  #line(row: Row, isApart = false): void {
     this.#follow(row)
     const stage = this.#stage
-    if (!stage || (block && stage.lines.length > 0 && this.#isAnother(row, stage, block)))
+    if (!stage || (isApart && stage.lines.length > 0 && this.#isAnother(row, stage)))
       this.#stage = this.#inFormula().begin('', false)
     this.#stage!.add(this.lines.line(row))
     this.reads.push(undefined)
   }
 
   /** Does a line after a blank row begin a stage without a name? */
-  #isAnother({ row, name }: Row, stage: DraftStage, block: readonly string[]): boolean {
+  #isAnother({ row, name }: Row, stage: DraftStage): boolean {
     const { stages } = this.mapping
     if (stages === 'none' || stages === 'column' || stages === 'blocks') return stages === 'blocks'
-    const isAnother = stage.hasTotal || !stage.isNamed || block.some(line => stage.has(line))
+    const isAnother = stage.hasTotal || !stage.isNamed || stage.has(name)
     if (isAnother) this.told.say({ code: 'anotherStage', row, name })
     else this.told.say({ code: 'partOfTheStage', row, name, stage: stage.name })
     return isAnother
   }
 
   #nameless(row: Row): void {
-    const stage = this.#stage
-    const agrees = quantitiesOf(row).some(quantity => stage?.sums.agreeWith(quantity))
-    if (stage && stage.lines.length > 1 && agrees) this.#total(row, stage, '')
+    const { lines = [] } = this.#stage ?? {}
+    const agrees = quantitiesOf(row).some(quantity => isSumOf(lines, quantity))
+    if (lines.length > 1 && agrees) this.#total(row, this.#stage, '')
     else this.#lost(row, { code: 'namesNothing', row: row.row, text: textOf(row) })
   }
 
@@ -190,17 +181,16 @@ export class Builder {
   /** Keeps a total below its lines, to be compared when all is read. */
   #total(row: Row, stage: DraftStage | undefined, label: string): void {
     const formula = this.#inFormula().name
-    const why = inWords({ code: 'totalWithoutAFigure', row: row.row })
     const isKept = this.#keepTotal(row, stage, label, false)
-    this.reads.push({ row: row.row, became: 'total', formula, text: textOf(row), ...(isKept ? {} : { why }) })
+    const why = isKept ? {} : { why: inWords({ code: 'totalWithoutAFigure', row: row.row }) }
+    this.#tell(row, 'total', { formula, text: textOf(row), ...why })
     if (stage) stage.hasTotal = true
   }
 
   #keepTotal(row: Row, stage: DraftStage | undefined, label: string, heads: boolean): boolean {
-    const quantities = quantitiesOf(row)
-    const of = (heads ? undefined : totalOf(label)) ?? { named: '' }
+    const quantities = quantitiesOf(row).filter(({ measure }) => !measure)
     if (quantities.length > 0)
-      this.#inFormula().totals.push({ row: row.row, label, of, stage, heads, quantities })
+      this.#inFormula().totals.push({ row: row.row, label, stage, heads, quantities })
     return quantities.length > 0
   }
 }

@@ -11,20 +11,8 @@ import {
 import type { Names } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import type { TotalCheck } from './types.js'
-import { wordsOf } from './vocabulary.js'
+import { totalOf, wordsOf } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
-
-/** Which of the two a formula's lines keep, after all that could be doubtful was told. */
-export interface Kept {
-  readonly percentIn?: DraftStage // its lines keep their percentages
-  readonly flourWeight?: number // grams, which those are of
-  tell(agree: boolean): void // what was decided, once it is known whether all totals agree
-}
-
-interface Base {
-  readonly grams: number
-  readonly error: number // how much of it is rounding, fraction of 1
-}
 
 interface Both extends DraftLine {
   readonly weight: Quantity & { readonly grams: number }
@@ -33,44 +21,27 @@ interface Both extends DraftLine {
 const isBoth = (line: DraftLine): line is Both =>
   line.weight?.grams !== undefined && line.percent?.percent !== undefined
 
-/** What 100 % weighs by these lines together. */
-function baseBy(lines: readonly Both[]): Base {
-  const weight = sumOf(lines.map(line => line.weight.grams))!
-  const share = sumOf(lines.map(line => line.percent.percent))!
-  const errors = lines.map(
-    ({ weight: w, percent: p }) => w.step / 2 / weight + (p.percent === 1 ? 0 : p.step / 2 / share),
-  )
-  return { grams: weight / share, error: sumOf(errors)! }
-}
-
-/** What 100 % weighs, from the lines that say both: by the flours together, or by the line with which most agree. */
-function baseOf(lines: readonly DraftLine[]): { base: Base; off: readonly Both[] } | undefined {
+/**
+ * Grams that 100 % weighs, by the flours that say both, or by all lines where none does, and the lines whose
+ * percentage is off their weight by more than rounding explains.
+ */
+function baseOf(lines: readonly DraftLine[]): { base: number; off: readonly Both[] } | undefined {
   const both = lines.filter(isBoth)
   const some = both.filter(line => line.percent.percent > 0 && line.weight.grams > 0)
+  if (some.length === 0) return undefined
   const flours = some.filter(line => line.kind === 'flour')
-  const alone = [...flours, ...some].slice(0, 12).map(line => baseBy([line]))
-  const [first, ...others] = (flours.length > 0 ? [baseBy(flours), ...alone] : alone).map(base => ({
-    base,
-    off: both.filter(line => isOff(line, base)),
-  }))
-  if (!first || first.off.length === 0) return first
-  const sharp = others.filter(({ base }) => base.error < 0.01) // by a rough figure all would agree
-  return sharp.reduce((best, one) => (one.off.length < best.off.length ? one : best), first)
-}
-
-/** Is a line's percentage off its weight by more than rounding explains? */
-function isOff({ weight, percent: { percent: share, step } }: Both, base: Base): boolean {
-  const rounding = weight.step / 2 + (step / 2) * base.grams + share * base.grams * base.error
-  return !isWithin(share * base.grams - weight.grams, rounding)
-}
-
-function tellOff(off: readonly Both[], base: number, name: string, told: Told): void {
-  if (off.length > 5)
-    return told.say({ code: 'percentagesOff', rows: off.map(line => line.row), name, base, row: off[0]!.row })
-  for (const { row, ingredient, weight, percent } of off) {
-    const figures = { percent: percent.percent, weight: weight.grams, base, share: percent.percent * base }
-    told.say({ code: 'percentageOff', row, name: ingredient, ...figures })
-  }
+  const by = flours.length > 0 ? flours : some
+  const weight = sumOf(by.map(line => line.weight.grams))!
+  const share = sumOf(by.map(line => line.percent.percent))!
+  const base = weight / share
+  const shareStep = sumOf(by.map(({ percent: p }) => (p.percent === 1 ? 0 : p.step)))!
+  const error = sumOf(by.map(line => line.weight.step))! / 2 / weight + shareStep / 2 / share
+  const isOff = ({ weight: { grams, step }, percent }: Both) =>
+    !isWithin(
+      percent.percent * base - grams,
+      (step + percent.step * base) / 2 + percent.percent * base * error,
+    )
+  return { base, off: both.filter(isOff) }
 }
 
 /** Do the percentages of the final dough say all that its weights say, and more digits of it? Of how much flour? */
@@ -92,35 +63,34 @@ function finerOf({ lines, flours }: DraftStage): number | undefined {
  * where every line of the final dough has both, all agree, the flours add to 100 and the percentages have the
  * more digits are its percentages kept, with its flour weight. Rows that disagree by more than rounding are told.
  */
-export function choose(formula: DraftFormula, final: DraftStage, told: Told): Kept {
+export function choose(formula: DraftFormula, final: DraftStage, told: Told) {
   const { lines, stages, name } = formula
   const first = lines.find(isBoth)
-  if (!first) {
-    ofAllFlour(formula, final, told)
-    return { tell: () => {} }
-  }
-  const own = stages.map(stage => ({ name: stage.name, ...baseOf(stage.lines) }))
-  const offOwn = own.flatMap(({ off = [] }) => off).length
-  const all = stages.length > 1 && offOwn > 0 ? baseOf(lines) : undefined
-  const isOfAll = all !== undefined && all.off.length < offOwn
-  for (const { base, off = [], name: where } of isOfAll ? [{ ...all, name }] : own)
-    if (base) tellOff(off, base.grams, where, told)
-  const agree = (isOfAll ? all.off.length : offOwn) === 0
-  const flourWeight = offOwn === 0 ? finerOf(final) : undefined
-  const tell = (totalsAgree: boolean) => {
-    if (flourWeight === undefined)
-      told.say({ code: 'weightsKept', name, agree: agree && totalsAgree, row: first.row })
-    else {
-      const figures = { name, final: final.name, flour: flourWeight, agree: totalsAgree }
-      told.say({ code: 'percentagesKept', ...figures, row: first.row })
+  if (!first) ofAllFlour(formula, final, told)
+  const found = stages.flatMap(stage => ({ where: stage.name, ...baseOf(stage.lines) }))
+  for (const { base = 0, off = [], where } of found) {
+    const rows = off.map(({ row }) => row)
+    if (rows.length > 5) told.say({ code: 'percentagesOff', rows, name: where, base, row: rows[0]! })
+    for (const { row, ingredient, weight, percent } of rows.length > 5 ? [] : off) {
+      const figures = { percent: percent.percent, weight: weight.grams, share: percent.percent * base }
+      told.say({ code: 'percentageOff', row, name: ingredient, base, ...figures })
     }
-    tellOtherBases(formula, isOfAll, first.row, told)
   }
-  return flourWeight === undefined ? { tell } : { tell, percentIn: final, flourWeight }
+  const isAgreed = found.every(({ off = [] }) => off.length === 0)
+  const flour = isAgreed ? finerOf(final) : undefined
+  /** To be called once it is known whether the totals agree. */
+  const tell = (totalsAgree: boolean) => {
+    if (!first) return
+    const { row } = first
+    if (flour === undefined) told.say({ code: 'weightsKept', name, agree: isAgreed && totalsAgree, row })
+    else told.say({ code: 'percentagesKept', name, final: final.name, flour, agree: totalsAgree, row })
+    tellOtherBases(formula, row, told)
+  }
+  return flour === undefined ? { tell } : { tell, percentIn: final, flourWeight: flour }
 }
 
 /** Says so where percentages are of anything but their stage's own flour, which is what they are shown on from now on. */
-function tellOtherBases({ name, stages }: DraftFormula, isOfAll: boolean, row: number, told: Told): void {
+function tellOtherBases({ name, stages }: DraftFormula, row: number, told: Told): void {
   const shares = stages.flatMap(({ name: stage, lines, flours }) => {
     const share = sumOf(flours.map(line => line.percent?.percent))
     if (flours.length === 0 || share === undefined) return []
@@ -129,14 +99,12 @@ function tellOtherBases({ name, stages }: DraftFormula, isOfAll: boolean, row: n
     const most = share + sumOf(unknown.map(line => line.percent?.percent ?? 0))!
     return [{ stage, share, isOwn: share <= 1 + within && most >= 1 - within }]
   })
-  const [other, ...others] = shares.filter(({ isOwn }) => !isOwn)
-  if (!other) return
+  const others = shares.filter(({ isOwn }) => !isOwn)
   const all = sumOf(shares.map(({ share }) => share))!
-  if (shares.length > 1 && (isOfAll || Math.abs(all - 1) <= 0.005))
+  if (others.length > 0 && shares.length > 1 && Math.abs(all - 1) <= 0.005)
     told.say({ code: 'shownAnewOfAllFlour', name, row })
-  else if (others.length === 0)
-    told.say({ code: 'percentagesShownAnew', name: other.stage, share: other.share, row })
-  else told.say({ code: 'severalShownAnew', stages: others.length + 1, row })
+  else
+    for (const { stage, share } of others) told.say({ code: 'percentagesShownAnew', name: stage, share, row })
 }
 
 /** Percentages alone, of all the flour in the dough instead of each stage's own: weights for 1000 g of flour. */
@@ -176,7 +144,8 @@ function candidates(
   final: DraftStage,
   names: Names,
 ): Candidate[] {
-  const { of, heads, row, stage = final } = total
+  const { heads, label, row, stage = final } = total
+  const of = (heads ? undefined : totalOf(label)) ?? { named: '' }
   const above = heads ? stage.lines : stage.lines.filter(line => line.row < row)
   const lines = above.length > 0 ? above : stage.lines
   const everything = formula.lines
@@ -186,14 +155,11 @@ function candidates(
   if (of === 'dough') return [dough, whole]
   if (of === 'flour' || of === 'water') {
     const share = (line: DraftLine) => part(line, of, names)
-    const ofKind = (from: readonly DraftLine[]) => from.filter(line => line.kind === of)
-    const own = { name: `${of} of ${stage.name}`, lines: ofKind(lines) }
-    const name = `total ${of}`
-    const all = [
-      { name, lines: ofKind(everything) },
-      { name, lines: everything.filter(line => share(line) > 0), share },
-    ]
-    return isLast ? [...all, own] : [own, ...all]
+    const isOfIt = (line: DraftLine) => line.kind === of
+    const own = { name: `${of} of ${stage.name}`, lines: lines.filter(isOfIt) }
+    const alone = { name: `total ${of}`, lines: everything.filter(isOfIt) }
+    const all = { name: alone.name, lines: everything.filter(line => share(line) > 0), share }
+    return isLast ? [alone, all, own] : [own, alone, all]
   }
   const own = { name: stage.name, lines }
   if (of.named === '') return isLast ? [own, dough, whole, { name: formula.name, lines: everything }] : [own]
@@ -209,85 +175,81 @@ function candidates(
 /** A formula has a few totals; a table of nothing else would be added up for ever. */
 const mostTotals = 40
 
-type Bases = ReadonlyMap<DraftStage, number | undefined>
+type Unit = 'grams' | 'percent'
 
-interface Computed {
-  readonly candidate: Candidate
-  readonly sum: number | undefined
-  readonly rounding: number // what the last digits of the lines may add to
-  readonly unknown: readonly number[] // rows without such a figure
-}
-
+/** What the lines add to, what their last digits may add to, and the rows without such a figure. */
 function compute(
-  candidate: Candidate,
-  unit: 'grams' | 'percent',
+  { name, lines, share }: Candidate,
+  unit: Unit,
   baseOf: (line: DraftLine) => number | undefined,
-): Computed {
+) {
   let [sum, rounding] = [0, 0]
   const unknown: number[] = []
-  for (const line of candidate.lines) {
+  for (const line of lines) {
     const { weight, percent } = line
     const base = baseOf(line)
     const inGrams = line.grams ?? weight?.grams ?? (base && percent?.percent && base * percent.percent)
     const value = unit === 'percent' ? percent?.percent : inGrams
     if (value === undefined) unknown.push(line.row)
-    else sum += value * (candidate.share?.(line) ?? 1)
+    sum += (value ?? 0) * (share?.(line) ?? 1)
     rounding += ((unit === 'percent' ? percent : weight)?.step ?? 0) / 2
   }
-  const isKnown = unknown.length === 0 && candidate.lines.length > 0
-  return { candidate, sum: isKnown ? sum : undefined, rounding, unknown }
-}
-
-function check(
-  printed: Quantity,
-  { row, label: said }: PrintedTotal,
-  found: readonly Computed[],
-): TotalCheck {
-  const unit = printed.percent === undefined ? 'grams' : 'percent'
-  const value = printed.percent ?? printed.grams ?? 0
-  const isOff = ({ sum }: Computed, within: number) => sum === undefined || !isWithin(sum - value, within)
-  const isExact = (c: Computed) => !isOff(c, printed.step / 2)
-  const isRounding = (c: Computed) => !isOff(c, printed.step / 2 + c.rounding)
-  const chosen =
-    found.find(isExact) ?? found.find(isRounding) ?? found.find(c => c.sum !== undefined) ?? found[0]
-  const label = said === '' ? 'the row without a name' : said
-  const name = chosen?.candidate.name ?? label
-  const figures = { row, name, unit, printed: value } as const
-  const of = { name, printed: { unit, value } } as const
-  if (printed.measure || chosen?.sum === undefined) {
-    const rows = chosen?.unknown ?? []
-    const why: Reason = printed.measure
-      ? { code: 'totalIsNoWeight', name, text: printed.text }
-      : rows.length > 0
-        ? { code: 'totalOfUnknownFigures', ...of, rows }
-        : { code: 'totalOfUnknown', ...of, label }
-    return { ...figures, computed: undefined, verdict: 'not compared', sentence: inWords(why) }
-  }
-  const computed = chosen.sum
-  const verdict = isExact(chosen) ? 'agrees' : isRounding(chosen) ? 'rounding' : 'differs'
-  const sentence = inWords({ code: codes[verdict], ...of, computed: { unit, value: computed } })
-  return { ...figures, computed, verdict, sentence }
+  return { name, sum: unknown.length === 0 && lines.length > 0 ? sum : undefined, rounding, unknown }
 }
 
 const codes = { agrees: 'totalAgrees', rounding: 'totalRounded', differs: 'totalDiffers' } as const
 
-/** The totals that a formula prints, beside what its lines add to. `bases`: grams of 100 % in a stage, where known. */
+/** A printed total beside the first of the candidates that it agrees with; one that differs is told. */
+function check(
+  unit: Unit,
+  { percent, grams = 0, step }: Quantity,
+  { row, label }: PrintedTotal,
+  found: readonly ReturnType<typeof compute>[],
+  tell: (why: Reason & { row: number }) => void,
+): TotalCheck {
+  const value = percent ?? grams
+  const verdicts = found.map(({ sum, rounding }) => {
+    if (sum === undefined) return 'not compared'
+    if (isWithin(sum - value, step / 2)) return 'agrees'
+    return isWithin(sum - value, step / 2 + rounding) ? 'rounding' : 'differs'
+  })
+  const verdict = (['agrees', 'rounding', 'differs'] as const).find(one => verdicts.includes(one))
+  const { name, sum, unknown } = found[verdict ? verdicts.indexOf(verdict) : 0] ?? {
+    name: label || 'the row without a name',
+    unknown: [],
+  }
+  const of = { name, printed: { unit, value } }
+  const why: Reason =
+    verdict && sum !== undefined
+      ? { code: codes[verdict], ...of, computed: { unit, value: sum } }
+      : unknown.length > 0
+        ? { code: 'totalOfUnknownFigures', ...of, rows: unknown }
+        : { code: 'totalOfUnknown', ...of, label: label || name }
+  if (verdict === 'differs') tell({ ...why, row })
+  return { row, verdict: verdict ?? 'not compared', sentence: inWords(why) }
+}
+
+/** The totals that a formula prints, beside what its lines add to; `flourWeight` is that of a final dough in percentages. */
 export function checkTotals(
   formula: DraftFormula,
   final: DraftStage,
-  bases: Bases,
+  flourWeight: number,
   names: Names,
+  told: Told,
 ): TotalCheck[] {
   if (formula.totals.length === 0) return []
-  const byLine = new Map(
-    formula.stages.flatMap(stage => stage.lines.map(line => [line, bases.get(stage)] as const)),
-  )
+  const bases = new Map<DraftLine, number | undefined>() // grams of 100 % in its stage
+  for (const { flours, lines } of formula.stages) {
+    const isPercent = lines === final.lines && flours.every(line => !line.weight && line.percent)
+    const base = isPercent ? flourWeight : sumOf(flours.map(line => line.grams))
+    for (const line of lines) bases.set(line, flours.length === 0 ? undefined : base)
+  }
   return formula.totals.flatMap((total, at) => {
     const among = at < mostTotals ? candidates(total, formula, final, names) : []
     return total.quantities.map(printed => {
       const unit = printed.percent === undefined ? 'grams' : 'percent'
-      const found = among.map(candidate => compute(candidate, unit, line => byLine.get(line)))
-      return check(printed, total, found)
+      const found = among.map(candidate => compute(candidate, unit, line => bases.get(line)))
+      return check(unit, printed, total, found, why => told.say(why, formula.id))
     })
   })
 }

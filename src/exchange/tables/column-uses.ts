@@ -1,35 +1,23 @@
 import type { Names } from './row-features.js'
-import { isAmountUse, isName, readCell } from './table-cells.js'
-import { type ColumnUse, columnUses, type ForeignRow, type Guess } from './types.js'
+import { amountUses, isAmountUse, isName, readCell } from './table-cells.js'
+import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
-import { headingUse, isStageName, isTotalWord, totalOf } from './vocabulary.js'
+import { headingUse, isStageName, isTotalWord, isUnit, totalOf } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
-/** What the cells of a column look like. */
-export interface Looks {
-  readonly at: number
-  readonly filled: number
-  readonly numbers: number // with or without a unit
-  readonly bare: number // of those, without any
-  readonly percents: number // of those, with a sign of per cent
-  readonly units: number // cells that are a unit and nothing else
-  readonly known: readonly string[] // names of ingredients
-  readonly stages: readonly string[] // names of stages
-  readonly different: number
-  readonly values: readonly (number | undefined)[] // of its numbers, row by row
-}
-
-const unitCell = /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i
-const cellIn = ({ cells }: ForeignRow, at: number): string => (cells[at] ?? '').trim()
+const cellIn = ({ cells }: ForeignRow, at: number): string => cells[at] ?? ''
 
 /** What each of the first columns holds. */
-export const looksOf = (rows: readonly ForeignRow[], width: number, names: Names): Looks[] =>
+export const looksOf = (rows: readonly ForeignRow[], width: number, names: Names) =>
   Array.from({ length: width }, (_, at) => looksAt(rows, at, names))
 
-function looksAt(rows: readonly ForeignRow[], at: number, names: Names): Looks {
-  const values: (number | undefined)[] = []
+export type Looks = ReturnType<typeof looksAt>
+
+function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
+  const values: (number | undefined)[] = [] // of its numbers, row by row
   const texts = new Set<string>()
-  const [known, stages]: [string[], string[]] = [[], []]
+  const [known, stages]: [string[], string[]] = [[], []] // names of ingredients, and of stages
+  // numbers are with or without a unit, `bare` of those without any, `percents` with a sign of per cent; `units` are nothing else
   const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0 }
   for (const row of rows) {
     const cell = cellIn(row, at)
@@ -42,7 +30,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names): Looks {
       looks.numbers++
       if (read.is === 'quantity' && read.bare) looks.bare++
       if (read.is === 'quantity' && read.percent !== undefined) looks.percents++
-    } else if (unitCell.test(cell)) looks.units++
+    } else if (isUnit(cell)) looks.units++
     else if (isStageName(cell)) stages.push(cell)
     else if (names.kind(cell) !== undefined || names.find(cell)) known.push(cell)
   }
@@ -68,18 +56,8 @@ function addsToHundred({ values }: Looks, labels: readonly string[], { kind }: N
   return flours.length > 0 && [1, 2, 3, 4].some(times => Math.abs(sum - 100 * times) < 0.5)
 }
 
-/** How many times as much as in one column there is in another, wherever both say something; undefined: it varies. */
-function timesOf(first: Looks, { values }: Looks): number | undefined {
-  const pairs = values.flatMap((b, row) => (b && first.values[row] ? [[first.values[row], b] as const] : []))
-  const times = pairs.reduce((sum, [, b]) => sum + b, 0) / pairs.reduce((sum, [a]) => sum + a, 0)
-  const isOne = Math.abs(times - 1) < 0.01
-  return pairs.length > 2 && !isOne && pairs.every(([a, b]) => Math.abs(a * times - b) <= 0.02 * b + 0.5)
-    ? times
-    : undefined
-}
-
 /** Are these cells and those after them the halves of numbers that a comma took apart? */
-export function isBrokenNumber(body: readonly ForeignRow[], at: number): boolean {
+function isBrokenNumber(body: readonly ForeignRow[], at: number): boolean {
   const both = body.filter(row => cellIn(row, at + 1) !== '')
   return (
     both.length > 0 &&
@@ -124,7 +102,6 @@ interface Chosen {
   readonly guess: Guess
 }
 
-const amountUses = columnUses.filter(isAmountUse)
 const weightUses = amountUses.filter(use => use !== 'percent')
 const severalTimes: readonly ColumnUse[] = ['leave out', 'note', 'of a stage']
 
@@ -133,30 +110,27 @@ export class ColumnGuesser {
   readonly uses: readonly ColumnUse[]
   readonly guesses: readonly Guess[]
   readonly #candidates: Chosen[] = []
-  readonly #looks: readonly Looks[]
   readonly #ingredient: number
 
   constructor(
     readonly headings: readonly string[],
     readonly body: readonly ForeignRow[],
-    looks: readonly Looks[],
+    readonly looks: readonly Looks[],
     delimiter: string,
     readonly names: Names,
   ) {
-    this.#looks = looks
-    const headed = this.#looks.map(({ at }) => headingUse(headings[at] ?? ''))
-    const ofStages = stageColumnsIn(headings, this.#looks)
-    for (const looks of this.#looks) this.#headed(looks, headed[looks.at], ofStages)
+    const headed = this.looks.map(({ at }) => headingUse(headings[at] ?? ''))
+    const ofStages = stageColumnsIn(headings, this.looks)
+    for (const one of looks) this.#headed(one, headed[one.at], ofStages)
     this.#named(headed)
     this.#ingredient = this.#likeliest().findIndex(chosen => chosen?.use === 'ingredient')
-    for (const looks of this.#looks)
-      if (headed[looks.at] === undefined && isOfWords(looks)) this.#words(looks)
-      else if (headed[looks.at] === undefined && isOfNumbers(looks)) this.#numbers(looks, ofStages.length > 0)
+    for (const one of looks.filter(({ at }) => headed[at] === undefined))
+      if (isOfWords(one)) this.#words(one)
+      else if (isOfNumbers(one)) this.#numbers(one, ofStages.length > 0)
     const hasAmounts = this.#likeliest().some(chosen => isAmountUse(chosen?.use))
     // better a percentage of the whole dough, asked about, than no amounts at all
     if (ofStages.length === 0 && !hasAmounts && headed.includes('other percent'))
       this.#offer(headed.indexOf('other percent'), [[4, 'percent', 'ofWholeDough', true, true]])
-    if (ofStages.length === 0) this.#batches()
     if (delimiter === ',') this.#brokenNumbers(headed)
     const chosen = this.#likeliest()
     this.uses = chosen.map(one => one?.use ?? 'leave out')
@@ -174,7 +148,7 @@ export class ColumnGuesser {
 
   /** Of each column the likeliest candidate that no likelier one of another column stands against. */
   #likeliest(): (Chosen | undefined)[] {
-    const chosen: (Chosen | undefined)[] = this.#looks.map(() => undefined)
+    const chosen: (Chosen | undefined)[] = this.looks.map(() => undefined)
     const taken = new Set<ColumnUse>()
     for (const one of this.#candidates.toSorted((a, b) => b.score - a.score || a.column - b.column)) {
       const { column, use, guess } = one
@@ -206,7 +180,7 @@ export class ColumnGuesser {
   /** The column of names, where no heading tells: the one with the most ingredients in it. */
   #named(headed: readonly ReturnType<typeof headingUse>[]): void {
     if (headed.includes('ingredient')) return
-    const texts = this.#looks.filter(
+    const texts = this.looks.filter(
       looks => headed[looks.at] === undefined && isOfWords(looks) && looks.units * 2 < looks.filled,
     )
     for (const { at, known, different } of texts) {
@@ -223,7 +197,7 @@ export class ColumnGuesser {
   #words({ at, filled, units, stages, different }: Looks): void {
     const hasHeadings = this.headings.length > 0
     const isBefore = at < this.#ingredient
-    const ofIngredient = this.#looks[this.#ingredient]?.filled ?? 0
+    const ofIngredient = this.looks[this.#ingredient]?.filled ?? 0
     const isRepeated = different * 2 <= filled || filled * 3 <= ofIngredient
     const hasStages = stages.length * 2 > filled || (isBefore && stages.length > 0)
     const candidates: Candidate[] = [
@@ -231,7 +205,7 @@ export class ColumnGuesser {
       [55, 'stage', 'stageNames', false, hasStages],
       [40, 'formula', 'repeatedNames', true, isBefore && isRepeated && !hasHeadings],
       [30, 'note', 'notes', hasHeadings, at > this.#ingredient],
-      [1, 'leave out', 'unknownWords', true, true],
+      [1, 'leave out', 'unknown', true, true],
     ]
     this.#offer(at, candidates, { example: stages[0] })
   }
@@ -249,26 +223,8 @@ export class ColumnGuesser {
       [80, 'amount', 'amountsWithUnits', false, bare < numbers],
       [70, 'percent', 'floursOfHundred', true, addsToHundred(looks, labels, this.names)],
       [60, 'grams', 'plainNumbers', true, true],
-      [1, 'leave out', 'moreNumbers', true, true],
+      [1, 'leave out', 'unknown', true, true],
     ])
-  }
-
-  /** Columns with the same amounts for batches of another size: which is meant only the baker knows. */
-  #batches(): void {
-    const chosen = this.#likeliest()
-    const first = chosen.find(one => weightUses.some(use => use === one?.use))
-    if (!first) return
-    const { column: at, score, use } = first
-    let others = 0
-    for (const { column, guess } of chosen.flatMap(one => one ?? [])) {
-      const isLeft = guess.reason.code === 'headingTaken' || guess.reason.code === 'moreNumbers'
-      const times = isLeft ? timesOf(this.#looks[at]!, this.#looks[column]!) : undefined
-      if (times === undefined) continue
-      others++
-      const figures = { times: Number(times.toPrecision(4)), first: { heading: this.headings[at] ?? '', at } }
-      this.#offer(column, [[785, 'leave out', 'anotherBatch', true, true]], figures)
-    }
-    this.#offer(at, [[score + 1, use, 'oneOfSeveralBatches', true, others > 0]])
   }
 
   /** `69,5` and `1,000 g` between commas have become two cells. Such columns are not read before somebody has looked. */

@@ -2,7 +2,7 @@ import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
-import { bracketed, type totalOf } from './vocabulary.js'
+import { headingName } from './vocabulary.js'
 import { inWords, type Reason, severityOf } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
@@ -18,27 +18,19 @@ export interface DraftLine {
   takes: DraftStage | undefined // the earlier stage it is
 }
 
-/** What lines add to, in grams and as a fraction of 1; undefined where one of them has no such figure. */
-export class Sums {
-  grams: number | undefined = 0
-  percent: number | undefined = 0
-  step = 0 // the last digits of the weights, added
-
-  add(weight: Quantity | undefined, percent: Quantity | undefined): void {
-    this.grams = sumOf([this.grams, weight?.grams])
-    this.percent = sumOf([this.percent, percent?.percent])
-    this.step += weight?.step ?? 0
-  }
-
-  /** Is a printed figure what the lines add to, as far as its digits go? */
-  agreeWith(printed: Quantity): boolean {
-    const close = (a: number | undefined, b: number | undefined, within: number) =>
-      a !== undefined && b !== undefined && a > 0 && isWithin(a - b, within)
-    return (
-      close(printed.grams, this.grams, Math.max(printed.step, this.step) / 2) ||
-      close(printed.percent, this.percent, printed.step)
-    )
-  }
+/** Is a printed figure what lines add to, as far as its digits go? Of very many lines it is not asked. */
+export function isSumOf(
+  lines: readonly Partial<Pick<DraftLine, 'weight' | 'percent'>>[],
+  { grams, percent, step }: Quantity,
+): boolean {
+  if (lines.length > 500) return false
+  const close = (a: number | undefined, b: number | undefined, within: number) =>
+    a !== undefined && b !== undefined && a > 0 && isWithin(a - b, within)
+  const steps = sumOf(lines.map(({ weight }) => weight?.step ?? 0))!
+  return (
+    close(grams, sumOf(lines.map(({ weight }) => weight?.grams)), Math.max(step, steps) / 2) ||
+    close(percent, sumOf(lines.map(line => line.percent?.percent)), step)
+  )
 }
 
 export function sumOf(values: readonly (number | undefined)[]): number | undefined {
@@ -57,7 +49,6 @@ export const isWithin = (difference: number, most: number): boolean =>
 export class DraftStage {
   readonly id = newId()
   readonly lines: DraftLine[] = []
-  readonly sums = new Sums()
   readonly #names = new Set<string>()
   hasTotal = false // one was printed below its lines
 
@@ -69,7 +60,6 @@ export class DraftStage {
   add(line: DraftLine): void {
     this.lines.push(line)
     this.#names.add(nameKey(line.ingredient))
-    this.sums.add(line.weight, line.percent)
   }
 
   has(ingredient: string): boolean {
@@ -85,7 +75,6 @@ export class DraftStage {
 export interface PrintedTotal {
   readonly row: number
   readonly label: string
-  readonly of: NonNullable<ReturnType<typeof totalOf>>
   readonly stage: DraftStage | undefined
   readonly heads: boolean // printed beside the name of its stage, before the lines
   readonly quantities: readonly Quantity[]
@@ -97,7 +86,6 @@ export class DraftFormula {
   readonly notes: string[] = []
   readonly totals: PrintedTotal[] = []
   readonly #byName = new Map<string, DraftStage>()
-  #lines: readonly DraftLine[] | undefined
 
   constructor(readonly name: string) {}
 
@@ -117,10 +105,8 @@ export class DraftFormula {
     return stage
   }
 
-  /** All lines, once they are read. */
   get lines(): readonly DraftLine[] {
-    this.#lines ??= this.stages.flatMap(stage => stage.lines)
-    return this.#lines
+    return this.stages.flatMap(stage => stage.lines)
   }
 }
 
@@ -138,25 +124,18 @@ export class Told {
 
 const order = ['grams', 'kilograms', 'amount', 'pounds', 'ounces', 'percent'] as const
 
-interface ReadCell extends AmountCell {
-  readonly read: Quantity
-}
+type ReadCell = AmountCell & { readonly read: Quantity }
 const isRead = (amount: AmountCell): amount is ReadCell => amount.read.is === 'quantity'
-const isWeight = ({ read }: ReadCell): boolean => read.percent === undefined
 
 /** Turns the amounts of a row into those of a line, and tells of what was doubtful. */
 export class LineMaker {
   readonly #bare: number[] = []
-  readonly #isTogether: boolean // pounds in one column and the ounces over them in the next
 
   constructor(
     readonly names: Names,
     readonly told: Told,
-    rows: readonly Row[],
     readonly isMarkSure: boolean, // the table shows which decimal sign it uses
-  ) {
-    this.#isTogether = poundsAndOunces(rows)
-  }
+  ) {}
 
   line(row: Row): DraftLine {
     const { row: number, name: said, note } = row
@@ -169,39 +148,27 @@ export class LineMaker {
       this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
     if (row.amounts.length === 0) this.told.say({ code: 'withoutAnAmount', ...of })
-    const percent = read.find(cell => !isWeight(cell))?.read
-    const weight = this.#weight(row, read.filter(isWeight))
+    const weights = read.filter(cell => cell.read.percent === undefined)
+    const percent = read.find(cell => !weights.includes(cell))?.read
+    const weight = this.#weight(row, weights)
     for (const quantity of [weight, percent]) if (quantity) this.#tell(row, quantity, notes)
     if (weight?.bare && read.some(({ use, read: one }) => one === weight && use === 'amount'))
       this.#bare.push(number)
     const ingredient = this.#nameOf(said, notes)
     if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
-      this.told.say({
-        code: 'countedEggs',
-        row: number,
-        name: ingredient,
-        amount: weight.text,
-        pieces: weight.grams ?? 0,
-      })
-    return {
-      id: newId(),
-      row: number,
-      ingredient,
-      note: [...new Set(notes)].join('; '),
-      weight,
-      percent,
-      kind: this.names.kind(ingredient),
-      grams: gramsOf(weight, ingredient, this.names),
-      takes: undefined,
-    }
+      this.told.say({ code: 'countedEggs', ...of, amount: weight.text, pieces: weight.grams ?? 0 })
+    const kind = this.names.kind(ingredient)
+    const grams = gramsOf(weight, ingredient, this.names)
+    const texts = { ingredient, note: [...new Set(notes)].join('; ') }
+    return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined }
   }
 
   /** `Water (28 °C)` is water, where the larder knows it only so; what is in brackets goes into the note. */
   #nameOf(said: string, notes: string[]): string {
     const name = said.replace(/^[•·*–—-]\s+/, '')
-    const short = bracketed(name)
-    if (!short || this.names.find(name) || !this.names.find(short.name)) return name
-    notes.unshift(short.within)
+    const short = headingName(name)
+    if (short.remark === '' || this.names.find(name) || !this.names.find(short.name)) return name
+    notes.unshift(short.remark)
     return short.name
   }
 
@@ -218,8 +185,9 @@ export class LineMaker {
   #weight({ row, name }: Row, [first, ...others]: readonly ReadCell[]): Quantity | undefined {
     if (!first) return undefined
     const ounces = others.find(({ use }) => use === 'ounces')?.read
-    if (this.#isTogether && first.use === 'pounds' && ounces?.grams !== undefined) {
-      const grams = first.read.grams! + ounces.grams
+    // whole pounds, and the ounces over them beside: `2 | 3` is 2 lb 3 oz
+    if (/^\d+ lb$/.test(first.read.text) && ounces && Number.parseFloat(ounces.text) < 16) {
+      const grams = first.read.grams! + (ounces.grams ?? 0)
       return { ...first.read, text: `${first.read.text} + ${ounces.text}`, grams, step: ounces.step }
     }
     for (const { cell, read } of others) {
@@ -233,19 +201,4 @@ export class LineMaker {
   finish(): void {
     if (this.#bare.length > 0) this.told.say({ code: 'withoutUnits', rows: this.#bare, row: this.#bare[0]! })
   }
-}
-
-/** Whole pounds with less than sixteen ounces beside them, wherever both are: `2 | 3` is 2 lb 3 oz. */
-function poundsAndOunces(rows: readonly Row[]): boolean {
-  let both = 0
-  for (const { amounts } of rows) {
-    const [pounds, ounces] = (['pounds', 'ounces'] as const).map(use => {
-      const read = amounts.find(amount => amount.use === use)?.read
-      return read?.is === 'quantity' ? read.text : undefined
-    })
-    if (pounds === undefined || ounces === undefined) continue
-    if (!/^\d+ lb$/.test(pounds) || !(Number.parseFloat(ounces) < 16)) return false
-    both++
-  }
-  return both > 0
 }

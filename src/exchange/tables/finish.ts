@@ -5,8 +5,8 @@ import { distinct } from '../values/distinct.js'
 import { checkTotals, choose } from './check.js'
 import { type DraftFormula, type DraftStage, sumOf, type Told } from './draft.js'
 import type { Names } from './row-features.js'
-import type { RowRead, TotalCheck } from './types.js'
-import { bracketed, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
+import type { RowRead } from './types.js'
+import { headingName, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
 function orderStages(formula: DraftFormula, told: Told): DraftStage {
@@ -19,11 +19,8 @@ function orderStages(formula: DraftFormula, told: Told): DraftStage {
   if (final !== last) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
-    told.say({
-      code: 'finalDoughLast',
-      name: final.name,
-      ...(final.lines[0] ? { row: final.lines[0].row } : {}),
-    })
+    const row = final.lines[0]?.row
+    told.say({ code: 'finalDoughLast', name: final.name, ...(row === undefined ? {} : { row }) })
   }
   return final
 }
@@ -46,18 +43,15 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
     ({ ingredient, kind }) =>
       (kind === undefined || kind === 'starter') && isStageName(ingredient) && !formula.find(ingredient),
   )
-  nameless.forEach((stage, at) => {
-    const row = stage.lines[0]!.row
-    const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
-    const name = taker ?? `Stage ${at + 1}`
-    stage.name = name
-    if (taker) told.say({ code: 'namedByItsTaker', row, name, final: final.name })
-    else told.say({ code: 'stageWithoutAName', row, name })
-  })
+  const taker = nameless.length === 1 && lines.length === 1 ? lines[0]!.ingredient : undefined
+  for (const [at, stage] of nameless.entries()) {
+    stage.name = taker ?? `Stage ${at + 1}`
+    const of = { row: stage.lines[0]!.row, name: stage.name }
+    if (taker) told.say({ code: 'namedByItsTaker', ...of, final: final.name })
+    else told.say({ code: 'stageWithoutAName', ...of })
+  }
   const names = distinct(formula.stages.map(({ name }) => name))
-  formula.stages.forEach((stage, at) => {
-    stage.name = names[at]!
-  })
+  for (const [at, stage] of formula.stages.entries()) stage.name = names[at]!
 }
 
 /** Which lines are an earlier stage, by name; in brackets behind it may stand what belongs into a note. */
@@ -65,28 +59,23 @@ function findStagesTaken(formula: DraftFormula, told: Told): void {
   const earlier = new Map<string, DraftStage>()
   for (const stage of formula.stages) {
     for (const line of stage.lines) {
-      line.takes = earlier.get(nameKey(line.ingredient))
-      const short = line.takes ? undefined : bracketed(line.ingredient)
-      line.takes ??= short && earlier.get(nameKey(short.name))
-      if (!line.takes || !short) continue
-      line.ingredient = short.name
-      line.note = [short.within, line.note].filter(Boolean).join('; ')
+      const { name, remark } = headingName(line.ingredient)
+      const [whole, short] = [line.ingredient, name].map(said => earlier.get(nameKey(said)))
+      line.takes = whole ?? (remark === '' ? undefined : short)
+      if (whole || !line.takes) continue
+      line.ingredient = name
+      line.note = [remark, line.note].filter(Boolean).join('; ')
     }
     earlier.set(nameKey(stage.name), stage)
   }
   const taken = new Set(formula.lines.map(line => line.takes))
   const left = formula.stages.slice(0, -1).filter(stage => !taken.has(stage) && stage.lines.length > 0)
   // so many stages are no dough; nobody is helped by a comparison of each with all
-  const isCompared = left.length <= 50
-  for (const stage of left) {
-    const words = ` ${wordsOf(stage.name)} `
-    const after = isCompared ? formula.stages.slice(formula.stages.indexOf(stage) + 1) : []
-    const like = after
-      .flatMap(({ lines }) => lines)
-      .find(({ takes, ingredient }) => !takes && ` ${wordsOf(ingredient)} `.includes(words))
-    const { name } = stage
+  const lines = left.length > 50 ? [] : formula.stages.at(-1)!.lines.filter(({ takes }) => !takes)
+  for (const { name, lines: own } of left) {
+    const like = lines.find(({ ingredient }) => ` ${wordsOf(ingredient)} `.includes(` ${wordsOf(name)} `))
     if (like) told.say({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
-    else told.say({ code: 'notTaken', name, row: stage.lines[0]!.row })
+    else told.say({ code: 'notTaken', name, row: own[0]!.row })
   }
 }
 
@@ -105,14 +94,8 @@ function asPercentages({ stages }: DraftFormula, told: Told): void {
   }
 }
 
-export interface Finished {
-  readonly formula: Formula
-  readonly totals: readonly TotalCheck[]
-  readonly reads: readonly RowRead[] // of its lines
-}
-
-/** A formula of the table as Tarebook keeps it; tells of what was decided and of totals that differ. */
-export function finish(draft: DraftFormula, names: Names, told: Told): Finished {
+/** A formula of the table as Tarebook keeps it, with its totals and what its lines were read as; tells of what was decided and of totals that differ. */
+export function finish(draft: DraftFormula, names: Names, told: Told) {
   const final = orderStages(draft, told)
   findStagesTaken(draft, told)
   asPercentages(draft, told)
@@ -128,29 +111,12 @@ export function finish(draft: DraftFormula, names: Names, told: Told): Finished 
       return { id, ingredient, amount, note }
     }),
   }))
-  const totals = checkTotals(draft, final, basesOf(draft, final, flourWeight), names)
-  for (const { row, verdict, computed = 0, unit, printed, name } of totals) {
-    const figures = { name, printed: { unit, value: printed }, computed: { unit, value: computed } }
-    if (verdict === 'differs') told.say({ code: 'totalDiffers', ...figures, row }, draft.id)
-  }
+  const totals = checkTotals(draft, final, flourWeight, names, told)
   tell(totals.every(({ verdict }) => verdict !== 'differs'))
-  const note = draft.notes.join('\n')
-  const { id, name } = draft
-  return { formula: { id, name, note, flourWeight, stages, meanings: [], keptSettings: [] }, totals, reads }
-}
-
-/** Grams of 100 % of each stage: its flours' weight, or the formula's own where the final dough is all percentages. */
-function basesOf(
-  { stages }: DraftFormula,
-  final: DraftStage,
-  flourWeight: number,
-): ReadonlyMap<DraftStage, number | undefined> {
-  return new Map(
-    stages.map(stage => {
-      const { flours } = stage
-      const isPercent = stage === final && flours.every(line => !line.weight && line.percent)
-      const base = isPercent ? flourWeight : sumOf(flours.map(line => line.grams))
-      return [stage, flours.length === 0 ? undefined : base]
-    }),
-  )
+  const { id, name, notes } = draft
+  const formula: Formula = {
+    ...{ id, name, note: notes.join('\n'), flourWeight, stages },
+    ...{ meanings: [], keptSettings: [] },
+  }
+  return { formula, totals, reads }
 }

@@ -1,7 +1,7 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
-import { besideIn, ColumnGuesser, isBrokenNumber, looksOf } from './column-uses.js'
-import { isPlain, ownColumns } from './read.js'
+import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
+import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
 import { decimalOf, isBlankRow, numberIn, split } from './table-cells.js'
@@ -52,26 +52,15 @@ export function guessTable(
   const heading = findHeadings(rows, names)
   const bare = rows[heading]?.cells ?? []
   const stagesAbove = stagesOver(rows[heading - 1])
-  const headings =
-    stagesAbove.length === 0
-      ? bare
-      : bare.map((cell, at) => [stagesAbove[at], cell.trim()].filter(Boolean).join(': '))
+  const withStage = (cell: string, at: number) => [stagesAbove[at], cell].filter(Boolean).join(': ')
+  const headings = stagesAbove.length === 0 ? bare : bare.map(withStage)
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
-  const ownUses =
-    heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? '')) ? ownColumns(headings) : undefined
-  const isOwn =
-    ownUses !== undefined && !(delimiter === ',' && isBrokenNumber(sample, ownUses.indexOf('amount')))
-  const found = isOwn ? { uses: ownUses, guesses: [] } : columnsOf(headings, sample, delimiter, names)
+  const found = columnsOf(headings, sample, delimiter, names)
+  const isBegun = heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
   const { decimal, guess } = decimalOf(body, found.uses)
-  const columns: Mapping = {
-    columns: found.uses,
-    headingRows: heading + 1,
-    decimal,
-    stages: 'none',
-    formulaName: '',
-  }
+  const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: heading + 1, decimal }
   const sorter = new RowSorter(columns, headings, delimiter)
   const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
@@ -86,11 +75,8 @@ export function guessTable(
   const rowKinds = sorted.map((row, at) => ({ row, ...kinds.of(at) }))
   const title = titleOf(above, rowKinds, found.uses, names)
   const headingRows = Math.max(heading + 1, title?.row ?? 0)
-  const stages = guessStages(
-    rowKinds.filter(({ row }) => row.row > headingRows),
-    found.uses,
-    views,
-  )
+  const below = rowKinds.filter(({ row }) => row.row > headingRows)
+  const stages = guessStages(below, found.uses, views)
   const headingsReason: Reason = heading < 0 ? { code: 'noHeadings' } : { code: 'headings', row: heading + 1 }
   return {
     text,
@@ -107,10 +93,12 @@ export function guessTable(
       ...(title ? [{ about: 'formula', ask: false, reason: { code: 'title', ...title } } as const] : []),
       { about: 'stages', ask: stages.ask, reason: stages.reason },
     ],
-    own: isOwn && isPlain(headings, sorted, names),
+    own: isBegun && isOwn(headings, found.uses, sorted, names),
     stopped: false,
   }
 }
+
+const noMapping: Mapping = { columns: [], headingRows: 0, decimal: '.', stages: 'none', formulaName: '' }
 
 const noTable = (text: string): ForeignTable => ({
   text,
@@ -118,7 +106,7 @@ const noTable = (text: string): ForeignTable => ({
   delimiter: ',',
   width: 0,
   headings: [],
-  mapping: { columns: [], headingRows: 0, decimal: '.', stages: 'none', formulaName: '' },
+  mapping: noMapping,
   guesses: [],
   own: false,
   stopped: false,
@@ -131,7 +119,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const row = rows[at]!
     if (isBlankRow(row) || row.broken) continue
     seen++
-    const cells = row.cells.map(cell => cell.trim()).filter(cell => cell !== '')
+    const cells = row.cells.filter(Boolean)
     const uses = cells.map(headingUse).filter(use => use !== undefined)
     const [only] = uses
     const isOfBatches = only === 'ingredient' && !names.isIngredient(cells[0]!)
@@ -142,7 +130,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
       continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     // an empty corner over the ingredients
-    const isCorner = row.cells[0]?.trim() === '' && cells.every(cell => isStageName(headingName(cell).name))
+    const isCorner = row.cells[0] === '' && cells.every(cell => isStageName(headingName(cell).name))
     if (uses.length > 1 || isAlone) return at
     if (corner >= 0) return corner
     if (isCorner) corner = at
@@ -152,7 +140,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
 
 /** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
 function stagesOver(row: ForeignRow | undefined): readonly string[] {
-  const cells = row?.cells.map(cell => cell.trim()) ?? []
+  const cells = row?.cells ?? []
   const said = cells.filter(cell => cell !== '')
   const stages = said.filter(cell => isStageName(cell))
   if (new Set(stages).size < 2 || said.some(cell => !isStageName(cell) && !isTotalWord(cell))) return []
@@ -162,18 +150,12 @@ function stagesOver(row: ForeignRow | undefined): readonly string[] {
 
 /** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
 function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[], delimiter: string): number {
-  const counts = new Map<number, number>()
-  for (const { cells } of sample) {
-    const width = cells.findLastIndex(cell => cell.trim() !== '') + 1
-    counts.set(width, (counts.get(width) ?? 0) + 1)
-  }
-  const [widest = 0, ...widths] = [...counts.keys()].sort((a, b) => b - a)
-  const usual = widths.reduce(
-    (best, width) => (counts.get(width)! > counts.get(best)! ? width : best),
-    widest,
-  )
+  const all = sample.map(({ cells }) => cells.findLastIndex(Boolean) + 1)
+  const count = (width: number) => all.filter(one => one === width).length
+  const [widest = 0, ...widths] = [...new Set(all)].sort((a, b) => b - a)
+  const usual = widths.reduce((best, width) => (count(width) > count(best) ? width : best), widest)
   if (headings.length > 0)
-    return usual > headings.length && counts.get(usual)! * 2 > sample.length ? usual : headings.length
+    return usual > headings.length && count(usual) * 2 > sample.length ? usual : headings.length
   return delimiter === ',' ? usual : widest
 }
 
@@ -184,9 +166,10 @@ function columnsOf(
   names: Names,
 ): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const looks = looksOf(sample, width, names)
-  const [first, ...others] = besideIn(headings, looks)
-  if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
+  const guessed = (rows: readonly ForeignRow[], columns: number) =>
+    new ColumnGuesser(headings, rows, looksOf(rows, columns, names), delimiter, names)
+  const [first, ...others] = besideIn(headings, looksOf(sample, width, names))
+  if (first === undefined) return guessed(sample, width)
   // tables side by side hold the same things: one guess for all, by the rows of all
   const size = others[0]! - first
   const together = [first, ...others].flatMap(start =>
@@ -195,13 +178,7 @@ function columnsOf(
       cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
     })),
   )
-  const { uses, guesses } = new ColumnGuesser(
-    headings,
-    together,
-    looksOf(together, first + size, names),
-    delimiter,
-    names,
-  )
+  const { uses, guesses } = guessed(together, first + size)
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
@@ -210,9 +187,7 @@ function columnsOf(
   return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
 }
 
-interface Seen extends RowKind {
-  readonly row: Row
-}
+type Seen = RowKind & { readonly row: Row }
 
 /** The name of the bread: the first row over the headings, or a row on top that names nothing else. */
 function titleOf(
@@ -222,7 +197,7 @@ function titleOf(
   names: Names,
 ): { row: number; name: string } | undefined {
   for (const { row, cells } of above) {
-    const said = cells.filter(cell => cell.trim() !== '')
+    const said = cells.filter(Boolean)
     if (said.length === 1 && !isRemark(said[0]!) && !/^sep=/.test(said[0]!))
       return { row, name: titleName(said[0]!) }
   }
@@ -243,11 +218,10 @@ function guessStages(
   uses: readonly ColumnUse[],
   views: readonly View[],
 ): { stages: StageMarks; ask: boolean; reason: Reason } {
-  if (uses.includes('of a stage'))
-    return { stages: 'columns', ask: true, reason: { code: 'stagesInColumns' } }
-  if (views.some(({ stage }) => stage !== undefined))
-    return { stages: 'columns', ask: true, reason: { code: 'stagesSideBySide' } }
-  if (uses.includes('stage')) return { stages: 'column', ask: false, reason: { code: 'stagesInAColumn' } }
+  const as = (stages: StageMarks, ask: boolean, reason: Reason) => ({ stages, ask, reason })
+  if (uses.includes('of a stage')) return as('columns', true, { code: 'stagesInColumns' })
+  if (views.some(({ stage }) => stage !== undefined)) return as('columns', true, { code: 'stagesSideBySide' })
+  if (uses.includes('stage')) return as('column', false, { code: 'stagesInAColumn' })
   const said = rows.filter(({ kind }) => kind !== 'blank')
   const heads = said.flatMap(({ kind, row }, at) =>
     kind === 'stage' && said[at + 1]?.row.is === 'line' ? [row.label] : [],
@@ -255,24 +229,13 @@ function guessStages(
   if (heads.length > 0) {
     const ask = !heads.every(({ isStage }) => isStage)
     const named = [...new Set(heads.map(({ name }) => name))]
-    return { stages: 'headings', ask, reason: { code: 'stagesByHeadings', names: named } }
+    return as('headings', ask, { code: 'stagesByHeadings', names: named })
   }
-  const blocks = blockSizes(rows)
-  return blocks.filter(size => size > 1).length > 1
-    ? { stages: 'blocks', ask: true, reason: { code: 'stagesByBlanks', blocks: blocks.length } }
-    : { stages: 'none', ask: false, reason: { code: 'oneDough' } }
-}
-
-/** How many lines each block between blank rows has; blocks of totals and notes alone are none. */
-function blockSizes(rows: readonly Seen[]): number[] {
-  const sizes = [0]
-  for (const {
-    row: { is },
-  } of rows) {
-    if (is === 'line') sizes[sizes.length - 1]!++
-    else if (is === 'blank' && sizes.at(-1)! > 0) sizes.push(0)
-  }
-  return sizes.filter(size => size > 0)
+  const parts = rows.map(({ row: { is } }) => (is === 'line' ? 'l' : is === 'blank' ? ' ' : ''))
+  const blocks = parts.join('').match(/l+/g) ?? []
+  return blocks.filter(lines => lines.length > 1).length > 1
+    ? as('blocks', true, { code: 'stagesByBlanks', blocks: blocks.length })
+    : as('none', false, { code: 'oneDough' })
 }
 
 /** What tables with the same headings have in common, so that a mapping once corrected can be found again. */

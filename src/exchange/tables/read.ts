@@ -1,6 +1,6 @@
 import { type Larder, larderOf } from '../../dough/document/larder.js'
 import { usualLarder } from '../../dough/larder/usual-larder.js'
-import { columnOf } from '../csv/columns.js'
+import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
@@ -20,7 +20,7 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import { Label, titleName } from './vocabulary.js'
+import { labelOf, titleName } from './vocabulary.js'
 import { inWords, type Reason } from './words.js'
 
 /** Nothing was read, for this reason. */
@@ -42,19 +42,17 @@ export function readTable(
   watch: Watch = {},
 ): TableRead {
   if (table.refused !== undefined) return nothing({ code: 'tableRefused', why: table.refused })
-  if (table.stopped) return nothing({ code: 'tableStopped' }, [], true)
+  if (table.stopped) return nothing({ code: 'stoppedBeforeTheEnd' }, [], true)
   if (table.own && JSON.stringify(mapping) === JSON.stringify(table.mapping)) return readOwn(table, larder)
   const { columns } = mapping
-  const ingredient = columns.includes('ingredient')
-  const amount = columns.some(use => isAmountUse(use) || use === 'of a stage')
-  if (!ingredient || !amount || table.rows.length === 0) {
-    const isNone = table.delimiter === '' && columns.length < 2
+  const hasNames = columns.includes('ingredient')
+  const hasAmounts = columns.some(use => isAmountUse(use) || use === 'of a stage')
+  if (table.rows.length === 0) return nothing({ code: 'tableEmpty' })
+  if (!hasNames || !hasAmounts) {
     const why: Reason =
-      table.rows.length === 0
-        ? { code: 'tableEmpty' }
-        : isNone
-          ? { code: 'notATable' }
-          : { code: 'columnsNotSaid', hasNames: ingredient, hasNeither: !ingredient && !amount }
+      table.delimiter === '' && columns.length < 2
+        ? { code: 'notATable' }
+        : { code: 'columnsNotSaid', hasNames, hasNeither: !hasNames && !hasAmounts }
     return nothing(why, table.rows.map(unread))
   }
   const names = namesIn(larder)
@@ -62,10 +60,11 @@ export function readTable(
   const below = table.rows.slice(top.length)
   const views = viewsOf(mapping, table.headings)
   const sorter = new RowSorter(mapping, table.headings, table.delimiter)
+  const stopped = () => nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
   const each: Row[][] = []
   const of = table.rows.length + below.length * views.length
   for (const [at, row] of below.entries()) {
-    if (isStopped(watch, top.length + at, of)) return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
+    if (isStopped(watch, top.length + at, of)) return stopped()
     each.push(views.map(view => sorter.sort(row, view)))
   }
   const isByView = views.some(({ stage }) => stage !== undefined)
@@ -73,36 +72,37 @@ export function readTable(
   const signs = signsOf(rows.flatMap(({ amounts }) => amounts.map(({ cell }) => cell)))
   const isMarkSure = signs[mapping.decimal] > 0 && signs[mapping.decimal === ',' ? '.' : ','] === 0
   const told = new Told()
-  const lines = new LineMaker(names, told, rows, isMarkSure)
+  for (const { row, broken } of table.rows.slice(0, top.length)) if (broken) told.say({ ...broken, row })
+  const lines = new LineMaker(names, told, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
-  const label = new Label(table.headings[columns.indexOf('ingredient')] ?? '')
+  const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
   const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
   for (const [at, row] of rows.entries()) {
-    if (isStopped(watch, table.rows.length + at, of))
-      return nothing({ code: 'stoppedBeforeTheEnd' }, top, true)
+    if (isStopped(watch, table.rows.length + at, of)) return stopped()
     builder.add(row, kinds.of(at))
   }
   builder.finish()
   isStopped(watch, of, of)
-  return together(builder, rows, top, names, told, table.rows.slice(0, top.length))
+  return together(builder, rows, top, names)
 }
 
-const unread = (row: ForeignRow): RowRead =>
-  isBlankRow(row)
-    ? { row: row.row, became: 'blank' }
-    : {
-        row: row.row,
-        became: 'not understood',
-        text: row.cells.join(' | '),
-        why: inWords({ code: 'rowOfUnsaidColumns' }),
-      }
+function unread(foreign: ForeignRow): RowRead {
+  const { row } = foreign
+  if (isBlankRow(foreign)) return { row, became: 'blank' }
+  return {
+    row,
+    became: 'not understood',
+    text: textOf(foreign),
+    why: inWords({ code: 'rowOfUnsaidColumns' }),
+  }
+}
 
 /** A row at the top: the title, blank, or headings. */
 function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
   const { row, broken } = foreign
-  const said = foreign.cells.filter(cell => cell.trim() !== '')
+  const said = foreign.cells.filter(Boolean)
   const text = said.join(' | ')
   if (broken) return { row, became: 'not understood', text, why: inWords(broken) }
   if (isBlankRow(foreign)) return { row, became: 'blank' }
@@ -112,18 +112,11 @@ function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
   return { row, became: row === mapping.headingRows ? 'headings' : 'note', text }
 }
 
-function together(
-  builder: Builder,
-  rows: readonly Row[],
-  top: readonly RowRead[],
-  names: Names,
-  told: Told,
-  broken: ForeignRow[],
-): TableRead {
+function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[], names: Names): TableRead {
+  const { told } = builder
   const byRow = new Map<number, RowRead>()
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
-  for (const { row, broken: why } of broken) if (why) told.say({ ...why, row })
   for (const draft of builder.formulas) {
     if (draft.lines.length === 0) {
       told.say({ code: 'formulaWithoutLines', name: draft.name })
@@ -162,25 +155,22 @@ const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => (
     .join(' '),
 })
 
-/** The columns of Tarebook's own files; undefined where a heading is none of them. */
-export function ownColumns(headings: readonly string[]): ColumnUse[] | undefined {
-  const columns = headings.map(columnOf)
-  if (!columns.includes('ingredient') || !columns.includes('amount')) return undefined
-  if (columns.some((column, at) => column === undefined && headings[at]!.trim() !== '')) return undefined
-  const used: readonly string[] = ['formula', 'stage', 'ingredient', 'amount', 'note']
-  return columns.map(column => (used.includes(column ?? '') ? (column as ColumnUse) : 'leave out'))
-}
-
 /** Is it a file that Tarebook could have written, without totals and headings between its rows? */
-export function isPlain(headings: readonly string[], sorted: readonly Row[], names: Names): boolean {
+export function isOwn(
+  headings: readonly string[],
+  uses: readonly ColumnUse[],
+  sorted: readonly Row[],
+  names: Names,
+): boolean {
+  const columns = headings.map(columnOf)
+  if (!uses.includes('ingredient') || !uses.includes('amount')) return false
+  if (columns.some((column, at) => column === undefined && headings[at] !== '')) return false
   const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
-  if (headings.some(heading => telling.includes(columnOf(heading)))) return true
-  const last = sorted.findLastIndex(({ is }) => is !== 'blank')
-  return sorted.every(
-    ({ is, name, label }, at) =>
-      is === 'line' ||
-      (is === 'blank' && at > last) ||
-      (is === 'name' && !label.isStage && names.isIngredient(name)),
+  return (
+    columns.some(column => telling.includes(column)) ||
+    sorted.every(
+      ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
+    )
   )
 }
 
@@ -188,22 +178,19 @@ export function isPlain(headings: readonly string[], sorted: readonly Row[], nam
 function readOwn(table: ForeignTable, larder: Larder): TableRead {
   const { formulas, problems } = readFormulas(table.text, larder)
   const wrong = new Map(problems.flatMap(p => (p.severity === 'error' ? [[p.where.row, p.message]] : [])))
-  const uses = table.mapping.columns
-  const setting = table.headings.findIndex(heading => heading.trim().toLowerCase() === 'setting')
-  let [formula, stage] = ['', '']
+  const columns = table.headings.map(columnOf)
   const rows = table.rows.map((foreign): RowRead => {
     const { row, cells, broken } = foreign
-    const cell = (use: ColumnUse) => cells[uses.indexOf(use)] ?? ''
+    const cell = (column: Column) => cells[columns.indexOf(column)] ?? ''
     const text = textOf(foreign)
     if (isBlankRow(foreign)) return { row, became: 'blank' }
     if (row <= table.mapping.headingRows) return { row, became: 'headings', text }
     const why = wrong.get(row) ?? (broken && inWords(broken))
     if (why !== undefined) return { row, became: 'not understood', text, why }
-    if (cell('formula').trim() && cell('formula') !== formula) [formula, stage] = [cell('formula'), '']
-    stage = cell('stage').trim() ? cell('stage') : stage
-    if ((cells[setting] ?? '').trim() !== '') return { row, became: 'setting', text }
-    if (cell('ingredient').trim() === '') return { row, became: 'stage', stage }
-    return { row, became: 'line', formula, stage, ingredient: cell('ingredient'), amount: cell('amount') }
+    if (cell('setting') !== '') return { row, became: 'setting', text }
+    const [stage, ingredient] = [cell('stage'), cell('ingredient')]
+    if (ingredient === '') return { row, became: 'stage', stage }
+    return { row, became: 'line', formula: cell('formula'), stage, ingredient, amount: cell('amount') }
   })
   return { formulas, rows, problems, totals: [], stopped: false }
 }

@@ -1,10 +1,11 @@
 import { gramsPerMeasure } from '../../dough/amounts/measures.js'
-import type { CountsAs } from '../../dough/document/formula.js'
-import type { Ingredient, Larder } from '../../dough/document/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import {
   type AmountUse,
+  amountUses,
   type CellRead,
+  footnotes,
   gaps,
   isAmountUse,
   isBlankRow,
@@ -12,33 +13,27 @@ import {
   readCell,
 } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
-import { folded, Label } from './vocabulary.js'
+import { folded, isUnit, type Label, labelOf } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */
 export function onceEach<T>(work: (text: string) => T): (text: string) => T {
   const known = new Map<string, T>()
   return text => {
-    let found = known.get(text)
-    if (found === undefined && !known.has(text)) {
-      if (known.size > 5000) known.clear()
-      found = work(text)
-      known.set(text, found)
-    }
-    return found as T
+    if (known.size > 5000) known.clear()
+    if (!known.has(text)) known.set(text, work(text))
+    return known.get(text) as T
   }
 }
 
 /** What is known of ingredients by their names. */
-export interface Names {
-  readonly find: (name: string) => Ingredient | undefined
-  readonly kind: (name: string) => CountsAs['kind'] | undefined // what it most likely counts as, for comparing sums only
-  readonly isIngredient: (name: string) => boolean // an ingredient and no bread: `Rye` may be either
-}
+export type Names = ReturnType<typeof namesIn>
 
-export function namesIn(larder: Larder): Names {
+export function namesIn(larder: Larder) {
   const find = onceEach(name => larder.find(name))
+  /** What it most likely counts as, for comparing sums only. */
   const kind = onceEach(name => find(name)?.countsAs.kind ?? guessCountsAs(name))
+  /** An ingredient and no bread: `Rye` may be either. */
   const isIngredient = (name: string) =>
     kind(name) !== undefined && (!isGrain(name) || find(name) !== undefined)
   return { find, kind, isIngredient }
@@ -85,11 +80,7 @@ export interface Row {
 
 /** All that a row says. */
 export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
-  cells.filter(cell => cell.trim() !== '').join(' | ')
-
-/** What a row says that is kept as a note. */
-export const noteOf = ({ is, name, amounts, note }: Row): string =>
-  [name, ...(is === 'fact' ? amounts.map(({ cell }) => cell) : []), note].filter(Boolean).join(' ')
+  cells.filter(Boolean).join(' | ')
 
 export const quantitiesOf = ({ amounts }: Row): Quantity[] =>
   amounts.flatMap(({ read }) => (read.is === 'quantity' ? [read] : []))
@@ -101,58 +92,43 @@ export interface View {
   readonly part: 'all' | 'stage' | 'table'
 }
 
-const tidy = (cell: string): string => {
-  const said = cell.trim()
-  return /[^\S ]| {2}/.test(said) ? said.replace(/\s+/g, ' ') : said
-}
-const withoutFootnotes = (text: string): string =>
-  /[*†‡§]/.test(text) ? text.replace(/(?<=\S)[*†‡§]+(?=\s|$)/g, '').trim() : text
-
 // `Yeast0.5%`, and `Soaker: 1 lb 8 oz` with a stage's name
 const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
 const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
-const isUnitHeading = (cell: string): boolean => /^(?:%|g|kg|oz|lbs?|gramm|grams?|percent)$/i.test(cell)
 
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
-  readonly #cells = new Map<AmountUse, (cell: string) => CellRead>()
-  readonly #label = onceEach(text => new Label(text))
+  readonly #read: (cell: string, use: AmountUse) => CellRead
+  readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
-  readonly #unnamed = this.#label('')
 
   constructor(
     readonly mapping: Mapping,
-    readonly headings: readonly string[],
+    headings: readonly string[],
     readonly delimiter: string,
   ) {
     this.#headings = headings.map(folded)
+    const byUse = Object.fromEntries(
+      amountUses.map(use => [use, onceEach(text => readCell(text, use, mapping.decimal))]),
+    )
+    this.#read = (cell, use) => byUse[use]!(cell)
   }
 
   sort(foreign: ForeignRow, view: View): Row {
     const { row, cells, broken } = foreign
     const { length } = this.mapping.columns
-    const nothing = {
-      row,
-      cells,
-      name: '',
-      label: this.#unnamed,
-      stage: '',
-      formula: '',
-      note: '',
-      amounts: [],
-    }
+    const texts = { name: '', label: this.#label(''), stage: '', formula: '', note: '' }
+    const nothing = { row, cells, amounts: [], ...texts }
     const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
+    const notAsWide = { code: 'rowNotAsWide', row, count: cells.length, columns: length } as const
     if (broken) return lost(broken)
     if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
     const over = this.#underHeadings(cells, view)
     if (over === '') return { ...nothing, is: 'headings' }
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
-    if (cells.length > length && cells.slice(length).some(cell => cell.trim() !== ''))
-      return lost({ code: 'rowTooWide', row, count: cells.length, columns: length })
+    if (cells.length > length && cells.slice(length).some(Boolean)) return lost(notAsWide)
     const sorted = this.#sort(row, cells, view)
-    return this.#mayBeShifted(sorted)
-      ? lost({ code: 'rowTooNarrow', row, count: cells.length, columns: length })
-      : sorted
+    return this.#mayBeShifted(sorted) ? lost(notAsWide) : sorted
   }
 
   /**
@@ -168,11 +144,11 @@ export class RowSorter {
       const isSame = cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
       if (!isSame) isAgain = false
       if (at === own || uses[at] === 'leave out' || heading === '') continue
-      if (!isSame && !(isAmountUse(uses[at]) && isUnitHeading(cell))) return undefined
+      if (!isSame && !(isAmountUse(uses[at]) && isUnit(cell))) return undefined
       others++
     }
     if (others === 0) return undefined
-    return isAgain ? '' : tidy(cells[own] ?? '') || undefined
+    return isAgain ? '' : cells[own] || undefined
   }
 
   /** Between blanks an empty cell is not seen, so that a number without a unit may stand in the wrong column. */
@@ -180,15 +156,6 @@ export class RowSorter {
     if (this.delimiter !== gaps || (is !== 'line' && is !== 'total' && is !== 'amounts')) return false
     const last = this.mapping.columns.findLastIndex(use => use !== 'note')
     return cells.length <= last && amounts.some(({ read }) => read.is === 'quantity' && read.bare)
-  }
-
-  #read(cell: string, use: AmountUse): CellRead {
-    let read = this.#cells.get(use)
-    if (!read) {
-      read = onceEach(text => readCell(text, use, this.mapping.decimal))
-      this.#cells.set(use, read)
-    }
-    return read(cell)
   }
 
   /** A name and its amount in one cell. */
@@ -201,16 +168,14 @@ export class RowSorter {
   #sort(row: number, cells: readonly string[], { uses, stage: ofView, part }: View): Row {
     const at = { ingredient: '', stage: '', formula: '', note: '', unit: '' }
     const given: { use: AmountUse; cell: string }[] = []
-    for (let column = 0; column < cells.length; column++) {
+    for (const [column, said] of cells.entries()) {
       const use = uses[column]
-      if (use === undefined || use === 'leave out' || use === 'of a stage') continue
-      const said = tidy(cells[column]!)
-      if (said === '') continue
+      if (said === '' || use === undefined || use === 'leave out' || use === 'of a stage') continue
       if (isAmountUse(use)) given.push({ use, cell: said })
       else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
     }
     const apart = given.length === 0 ? this.#apart(at.ingredient) : undefined
-    const name = apart?.name ?? withoutFootnotes(at.ingredient)
+    const name = apart?.name ?? at.ingredient.replace(footnotes, '')
     if (apart) given.push({ use: 'amount', cell: apart.amount })
     const amounts: AmountCell[] = []
     for (const { use, cell: said } of given) {
@@ -226,21 +191,10 @@ export class RowSorter {
     // a total is often written in whatever column has room
     const text = name || at.stage || formula
     const label = this.#label(text)
-    const is =
-      part !== 'all' && text === '' && given.length === 0 && note === ''
-        ? 'blank'
-        : kindOf(label, name, stage, amounts)
-    return {
-      row,
-      is,
-      name: is === 'total' ? text : name,
-      label: is === 'total' || name !== '' ? label : this.#unnamed,
-      stage,
-      formula,
-      note,
-      amounts,
-      cells,
-    }
+    const isEmpty = part !== 'all' && text === '' && given.length === 0 && note === ''
+    const is = isEmpty ? 'blank' : kindOf(label, name, stage, amounts)
+    const named = is === 'total' ? text : name
+    return { row, is, name: named, label: this.#label(named), stage, formula, note, amounts, cells }
   }
 }
 

@@ -1,5 +1,5 @@
 import { isBlank } from '../csv/row.js'
-import { Sums } from './draft.js'
+import { isSumOf } from './draft.js'
 import { type Names, quantitiesOf, type Row } from './row-features.js'
 import type { StageMarks } from './types.js'
 import type { Label } from './vocabulary.js'
@@ -16,16 +16,11 @@ export interface RowKind {
     | 'nameless' // amounts alone: a total of the lines above, or nothing that can be known
     | 'summed' // a total below a heading of totals
   readonly why?: RowReason
-  readonly block?: readonly string[] // of a line behind a blank row, or the first: the names of the lines together with it
+  readonly isApart?: boolean // of a line: it stands behind a blank row, or is the first
 }
 
 /** What speaks for a kind: how much, why, and whether it is so. */
-type Evidence = readonly [
-  kind: 'line' | 'stage' | 'formula' | 'note',
-  score: number,
-  why: RowReason,
-  holds: boolean,
-]
+type Evidence = readonly [kind: RowKind['kind'], score: number, why: RowReason, holds: boolean]
 
 /** The kind for which most speaks, with the strongest reason for it. */
 function weighed(evidence: readonly Evidence[]): RowKind {
@@ -35,66 +30,16 @@ function weighed(evidence: readonly Evidence[]): RowKind {
   return { kind, why }
 }
 
-interface Neighbours {
-  readonly next: Int32Array // for each row the place of the next that says something
-  readonly isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
-  readonly lastHead: number // the place of the last name of a stage over lines
-  readonly below: readonly Sums[] // for each row what the lines from the next one to the end of their block add to
-}
-
-function neighbours(rows: readonly Row[]): Neighbours {
-  const next = new Int32Array(rows.length)
-  const below: Sums[] = new Array(rows.length)
-  let sums = new Sums()
-  let after = rows.length
-  let [blanks, pairs, parted, lastHead] = [0, 0, 0, -1] // pairs of lines, and those with something blank between
-  for (let at = rows.length - 1; at >= 0; at--) {
-    next[at] = after
-    below[at] = sums
-    sums = rows[at]!.is === 'line' ? withLine(sums, rows[at]!) : new Sums()
-    if (rows[at]!.is === 'blank') {
-      blanks++
-      continue
-    }
-    const { is, label } = rows[at]!
-    const leads = rows[after]?.is === 'line'
-    if (is === 'name' && leads && label.isStage) lastHead = Math.max(lastHead, at)
-    if (is === 'line' && leads) {
-      pairs++
-      if (after > at + 1) parted++
-    }
-    after = at
-  }
-  return { next, isSpaced: blanks > 2 && parted * 2 > pairs, lastHead, below }
-}
-
-function withLine(sums: Sums, row: Row): Sums {
-  const quantities = quantitiesOf(row)
-  const weight = quantities.find(({ grams }) => grams !== undefined)
-  const percent = quantities.find(quantity => quantity.percent !== undefined)
-  const more = Object.assign(new Sums(), sums)
-  more.add(weight, percent)
-  return more
-}
-
-type Above = 'start' | 'blank' | 'stage' | 'formula' | 'total' | 'line' | 'note'
-const leaves: Readonly<Partial<Record<RowKind['kind'], Above>>> = {
-  stage: 'stage',
-  place: 'formula',
-  formula: 'formula',
-  total: 'total',
-  summed: 'total',
-  nameless: 'total',
-  line: 'line',
-}
+/** After these something else may begin. */
+const ends: readonly RowKind['kind'][] = ['place', 'formula', 'total', 'summed', 'nameless']
 
 /** What the rows of a table are, one after the other with a look at their neighbours. */
 export class RowKinds {
-  readonly #neighbours: Neighbours
+  readonly #isSpaced: boolean // blank rows stand between nearly all lines and so part nothing
+  readonly #lastHead: number // the place of the last name of a stage over lines
   readonly #stages = new Set<string>() // headed so far in this formula
-  readonly #byRows: boolean
   #stage = '' // headed last
-  #above: Above = 'start'
+  #above: 'start' | 'end' | 'stage' | 'line' | 'note' = 'start'
   #hasLines = false // of this formula
   #blankSince = true // a blank row, or the top, since the last line
   #isSummary = false // below a heading of totals
@@ -105,8 +50,12 @@ export class RowKinds {
     readonly names: Names,
     over: Label | undefined, // of the heading over the ingredients, where it names the first stage
   ) {
-    this.#neighbours = neighbours(rows)
-    this.#byRows = marks !== 'column' && marks !== 'none'
+    const isLine = (at: number) => rows[at]?.is === 'line'
+    const parted = rows.filter(({ is }, at) => is === 'blank' && isLine(at - 1) && isLine(at + 1)).length
+    this.#isSpaced = parted > 2 && parted * 2 > rows.filter((_, at) => isLine(at)).length
+    this.#lastHead = rows.findLastIndex(
+      ({ is, label }, at) => is === 'name' && label.isStage && isLine(this.#next(at)),
+    )
     if (over) this.#head(over.name)
   }
 
@@ -122,14 +71,14 @@ export class RowKinds {
     const { label, amounts } = this.rows[at]!
     const found = this.#kind(at)
     const { kind } = found
-    const { isSpaced, lastHead } = this.#neighbours
-    const block = kind === 'line' && this.#blankSince && !isSpaced ? this.#block(at) : undefined
-    if (kind === 'blank' && !isSpaced) {
-      if (this.#above !== 'start') this.#above = 'blank'
+    const isApart = kind === 'line' && this.#blankSince && !this.#isSpaced
+    if (kind === 'blank' && !this.#isSpaced) {
+      if (this.#above !== 'start') this.#above = 'end'
       this.#blankSince = true
     } else if (kind === 'note') this.#above = this.#above === 'line' ? 'line' : 'note'
-    else if (kind !== 'nameless' || this.rows[at + 1]?.is !== 'line')
-      this.#above = leaves[kind] ?? this.#above
+    else if (kind === 'line') this.#above = 'line'
+    else if (ends.includes(kind) && (kind !== 'nameless' || this.rows[at + 1]?.is !== 'line'))
+      this.#above = 'end'
     if (kind === 'stage') this.#head(label.name)
     if (kind === 'formula') this.#stages.clear()
     if (kind === 'line' || kind === 'stage') this.#blankSince = false
@@ -137,24 +86,25 @@ export class RowKinds {
     // `Totals` over rows of totals, where the lines that they are of stand elsewhere
     if (kind !== 'summed')
       this.#isSummary =
-        kind === 'total' && amounts.length === 0 && label.isOfTotals && (this.#hasLines || at < lastHead)
-    return block ? { ...found, block } : found
+        kind === 'total' &&
+        amounts.length === 0 &&
+        label.isOfTotals &&
+        (this.#hasLines || at < this.#lastHead)
+    return { ...found, isApart }
   }
 
-  /** The names of the lines from here to the end of their block. */
-  #block(from: number): string[] {
-    const names: string[] = []
-    for (let at = from; this.rows[at]?.is === 'line'; at++) names.push(this.rows[at]!.name)
-    return names
+  /** The place of the next row that says something. */
+  #next(at: number): number {
+    let next = at + 1
+    while (this.rows[next]?.is === 'blank') next++
+    return next
   }
 
   #kind(at: number): RowKind {
     const row = this.rows[at]!
     switch (row.is) {
       case 'name':
-        return row.name === ''
-          ? { kind: 'place' }
-          : weighed(this.#evidence(row, this.rows[this.#neighbours.next[at]!]))
+        return row.name === '' ? { kind: 'place' } : weighed(this.#evidence(row, this.rows[this.#next(at)]))
       case 'fact':
       case 'notes':
         return { kind: 'note' }
@@ -174,16 +124,22 @@ export class RowKinds {
     if (this.marks !== 'headings' && this.marks !== 'blocks') return false
     const row = this.rows[at]!
     const { is, label } = row
-    const isFree = this.#above !== 'line' && this.#above !== 'note' && this.#above !== 'stage'
+    const isFree = this.#above === 'start' || this.#above === 'end'
     if (this.rows[at + 1]?.is !== 'line' || (!isFree && !label.hasColon) || !label.isStage) return false
     if (is === 'total' && !label.isFinal) return false
-    const agrees = quantitiesOf(row).some(quantity => this.#neighbours.below[at]!.agreeWith(quantity))
-    return agrees || (isFree && label.hasColon)
+    if (isFree && label.hasColon) return true
+    const after = this.rows.slice(at + 1, at + 500)
+    const end = after.findIndex(line => line.is !== 'line')
+    const below = (end < 0 ? after : after.slice(0, end)).map(quantitiesOf).map(quantities => ({
+      weight: quantities.find(({ grams }) => grams !== undefined),
+      percent: quantities.find(({ percent }) => percent !== undefined),
+    }))
+    return quantitiesOf(row).some(quantity => isSumOf(below, quantity))
   }
 
   /** What a row can be that names something and gives no amount. */
   #evidence({ name: said, label, stage }: Row, next: Row | undefined): Evidence[] {
-    const byRows = this.#byRows
+    const byRows = this.marks !== 'column' && this.marks !== 'none'
     const above = this.#above
     const { isStage, name } = label
     const leads = next?.is === 'line' || next?.is === 'amounts'

@@ -13,17 +13,6 @@ import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { NoAmount, Reason } from './words.js'
 
-interface Delimiter {
-  readonly delimiter: string
-  readonly reason: Reason
-  readonly isSure: boolean
-}
-
-export interface Split extends Delimiter {
-  readonly rows: readonly ForeignRow[]
-  readonly width: number
-}
-
 /** Nothing separates columns. */
 const none = ''
 /** Stands for columns held apart by gaps of two and more blanks. */
@@ -35,7 +24,7 @@ const holds = (line: string, delimiter: string): boolean => {
   return delimiter === ',' ? /(?:[^\d,]|^),|,(?:\D|$)/.test(line) : line.includes(delimiter)
 }
 
-function guessDelimiter(text: string): Delimiter {
+function guessDelimiter(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
   const lines = text.slice(0, 60_000).split(/\r\n?|\n/)
   const sample = lines.filter(line => line.trim() !== '').slice(0, 300)
   const shares = ['\t', ';', '|', gaps, ','].map(delimiter => ({
@@ -69,16 +58,18 @@ function splitPlainly(line: string, delimiter: string): string[] {
   if (delimiter === gaps) return line.trim().split(/[ \u00a0]{2,}/)
   if (delimiter === none || isRule(line)) return [line]
   const inner = line.replace(/^\s*\|/, '').replace(/\|\s*$/, '')
-  return inner.split('|').map(cell => cell.trim())
+  return inner.split('|')
 }
 
 /** A text as rows of cells, or why it is refused. Never throws. */
-export function split(given: string, limits: Limits): Split | { readonly refused: Reason } {
-  if (given.length > limits.characters)
-    return {
-      refused: { code: 'tableTooLong', count: given.length, most: limits.characters },
-    }
-  if (given.includes('\0')) return { refused: { code: 'tableNotText' } }
+export function split(given: string, limits: Limits) {
+  const tooLarge = (what: 'characters' | 'rows' | 'columns', count: number) => {
+    const most = limits[what]
+    return count > most ? { refused: { code: 'tooLarge', what, count, most } as const } : undefined
+  }
+  const tooLong = tooLarge('characters', given.length)
+  if (tooLong) return tooLong
+  if (given.includes('\0')) return { refused: { code: 'tableNotText' } as const }
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
   const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
   const guessed = named
@@ -90,15 +81,12 @@ export function split(given: string, limits: Limits): Split | { readonly refused
     ? { data: text.split(/\r\n?|\n/).map(line => splitPlainly(line, delimiter)), errors: [] }
     : Papa.parse<string[]>(text, { delimiter, newline })
   while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
-  if (data.length > limits.rows)
-    return { refused: { code: 'tooManyRows', count: data.length, most: limits.rows } }
   const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
-  if (width > limits.columns)
-    return { refused: { code: 'tooManyColumns', count: width, most: limits.columns } }
+  const refused = tooLarge('rows', data.length) ?? tooLarge('columns', width)
+  if (refused) return refused
   const broken = new Map<number, Reason>()
   for (const { type, code, row = -1 } of errors)
-    if (type === 'Quotes')
-      broken.set(row, { code: code === 'MissingQuotes' ? 'openQuotes' : 'strayQuotes', row: row + 1 })
+    if (type === 'Quotes') broken.set(row, { code: 'quotes', isOpen: code === 'MissingQuotes', row: row + 1 })
   const rows = data.map((cells, at): ForeignRow => {
     const row = at + 1
     const characters = cells.find(cell => cell.length > limits.cell)?.length
@@ -111,9 +99,10 @@ export function split(given: string, limits: Limits): Split | { readonly refused
   return { rows, ...guessed, width }
 }
 
-/** A cell without the signs that make it bold, or harmless to an office program. */
+/** A cell without blanks around it and but one within, and without the signs that make it bold, or harmless to an office program. */
 function tidied(cell: string): string {
-  const bare = /^\s*(\*\*|__)(?=\S)(.*\S)\1\s*$/.exec(cell)?.[2] ?? cell
+  const said = /^\s|[^\S ]| {2}|\s$/.test(cell) ? cell.replace(/\s+/g, ' ').trim() : cell
+  const bare = /^(\*\*|__)(?=\S)(.*\S)\1$/.exec(said)?.[2] ?? said
   return bare.includes("'") ? plainCell(bare) : bare
 }
 
@@ -124,7 +113,7 @@ export const isBlankRow = ({ cells, broken }: ForeignRow): boolean =>
 const isBlankCell = (cell: string): boolean => {
   if (cell === '') return true
   if (/[\p{L}\d]/u.test(cell)) return false
-  return cell.trim() === '' || isRule(cell) || /^[-=_:]+$/.test(cell.trim())
+  return isRule(cell) || /^[-=_:]+$/.test(cell)
 }
 
 const unitOfUse = {
@@ -138,6 +127,7 @@ const unitOfUse = {
 
 /** The columns that hold amounts. */
 export type AmountUse = keyof typeof unitOfUse
+export const amountUses = Object.keys(unitOfUse) as AmountUse[]
 
 export const isAmountUse = (use: string | undefined): use is AmountUse =>
   use !== undefined && Object.hasOwn(unitOfUse, use satisfies string as ColumnUse)
@@ -161,7 +151,7 @@ export interface Quantity {
 }
 
 const nothing = /^(?:[-–—.…/]+|n\/?a|nil|none|keine?|aucune?)?$/i
-const footnotes = /(?<=\S)[*†‡§]+(?=\s|$)/g
+export const footnotes = /(?<=\S)[*†‡§]+(?=\s|$)/g
 
 /** Guesses that go without saying, and those that a table is not read by. */
 const certain: readonly AmountGuess['code'][] = ['two readings', 'converted']
@@ -176,14 +166,13 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (typed.length > 80) return words('tooLong')
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
-  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('byNothing')
+  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('noAmount')
   const whole = wholeAmount(typed, mark)
   if (!whole) return calculated(typed, use, mark)
   const { about, terms } = whole.quantity
   const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
   if (unit === '') return words('unknownUnit')
-  if (guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
-  if (value > 1e12) return words('noNumber')
+  if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
   const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
   const each = unit === '%' ? 0.01 : unit in weightUnits ? weightUnits[unit as keyof typeof weightUnits] : 1
@@ -199,8 +188,8 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
     ...amount,
     step: Math.max(step, spread) * each,
     bare: terms.every(term => term.unit === undefined),
-    ...(doubt ? { doubt: { typed: cell.trim(), read: doubt.read } } : {}),
-    ...(isSaid ? {} : { remark: cell.trim() }),
+    ...(doubt ? { doubt: { typed: cell, read: doubt.read } } : {}),
+    ...(isSaid ? {} : { remark: cell }),
   }
 }
 
@@ -215,7 +204,7 @@ function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead 
   const understood = readAmount(amount)
   if (understood && 'expression' in understood) return { is: 'quantity', text: amount, step: 0, bare }
   const number = numberIn(typed)
-  return words(number === undefined ? 'noAmount' : readDigits(number) ? 'unknownUnit' : 'noNumber')
+  return words(number !== undefined && readDigits(number) ? 'unknownUnit' : 'noAmount')
 }
 
 /** Is it a name, so that nothing else of it need be looked at? */
@@ -244,16 +233,14 @@ export function signsOf(cells: Iterable<string>) {
  * mark before three digits stands between thousands, but for columns of kilograms and pounds.
  */
 export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[]) {
-  const cells = { small: [] as string[], others: [] as string[] }
-  for (const row of body) {
-    if (row.broken) continue
-    uses.forEach((use, at) => {
+  const cells: Record<'small' | 'others', string[]> = { small: [], others: [] }
+  for (const row of body)
+    for (const [at, use] of row.broken ? [] : uses.entries()) {
       const cell = row.cells[at]
-      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) return
+      if (cell === undefined || (!isAmountUse(use) && use !== 'of a stage')) continue
       const isSmall = use === 'kilograms' || use === 'pounds' || /\d\s*(?:kg|lbs?)\.?\s*$/i.test(cell)
       cells[isSmall ? 'small' : 'others'].push(cell)
-    })
-  }
+    }
   const [small, others] = [signsOf(cells.small), signsOf(cells.others)]
   const [points, commas] = [small['.'] + others['.'], small[','] + others[',']]
   const answer = (decimal: '.' | ',', ask: boolean, reason: Reason) => ({
@@ -268,7 +255,7 @@ export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[
   if (few > 0) return answer('.', true, { code: 'noSureSign' })
   const number = others.doubtful[0] ?? small.doubtful[0]
   if (number === undefined) return answer('.', false, { code: 'noDecimalSign' })
-  const sign = number.includes(',') ? ',' : '.'
-  if (others.doubtful.length === 0) return answer(sign, true, { code: 'smallDecimals', number })
-  return answer(sign === ',' ? '.' : ',', true, { code: 'thousandsOrDecimals', number })
+  const isSmall = others.doubtful.length === 0
+  const sign = number.includes(',') === isSmall ? ',' : '.'
+  return answer(sign, true, { code: 'doubtfulDecimals', number, isSmall })
 }

@@ -89,13 +89,9 @@ export interface RowRead {
   readonly why?: string // why it was not understood, or what was made of it, in a sentence
 }
 
-/** A total that the table prints beside what its lines add to. Weights in grams, percentages as fractions of 1. */
+/** A total that the table prints, beside what its lines add to. */
 export interface TotalCheck {
   readonly row: number
-  readonly name: string // what it is the total of
-  readonly unit: 'grams' | 'percent'
-  readonly printed: number
-  readonly computed: number | undefined // undefined: a line has no such figure
   readonly verdict: 'agrees' | 'rounding' | 'differs' | 'not compared'
   readonly sentence: string
 }
@@ -114,15 +110,9 @@ export interface Watch {
   stopped?(): boolean
 }
 
-/** More than this is refused with a sentence. */
-export interface Limits {
-  readonly characters: number
-  readonly rows: number
-  readonly columns: number
-  readonly cell: number // characters of one; a row with a longer one is not understood
-}
-
-export const usualLimits: Limits = { characters: 5_000_000, rows: 100_000, columns: 250, cell: 2000 }
+/** More than this is refused with a sentence; a row with a longer cell is not understood. */
+export const usualLimits = { characters: 5_000_000, rows: 100_000, columns: 250, cell: 2000 } // characters of a cell
+export type Limits = Readonly<typeof usualLimits>
 
 const every = 2000
 

@@ -21,14 +21,14 @@ export function viewsOf({ columns }: Mapping, headings: readonly string[]): View
   const starts = [...columns.keys()].filter(at => columns[at] === 'ingredient')
   if (columns.includes('of a stage')) {
     const byStage = new Map<string, ColumnUse[]>()
-    columns.forEach((column, at) => {
-      if (column !== 'of a stage') return
+    for (const [at, column] of columns.entries()) {
+      if (column !== 'of a stage') continue
       const { stage, use } = stageOver(headings[at] ?? '') ?? { stage: '', use: 'amount' }
       const name = stage || `Stage ${at + 1}`
       const uses = byStage.get(name) ?? columns.map(other => (isShared(other) ? other : 'leave out'))
       uses[at] = isAmountUse(use) && use !== 'amount' ? use : columns.includes('unit') ? 'amount' : 'grams'
       byStage.set(name, uses)
-    })
+    }
     return [...byStage].map(([stage, uses]) => ({ stage, uses, part: 'stage' }))
   }
   if (starts.length < 2) return [{ uses: columns, part: 'all' }]
@@ -70,8 +70,7 @@ function joined(rows: Row[]): Row[] {
   if (pairs < 2 || rows.filter(({ is }) => is === 'line').length > pairs) return rows
   return rows.map((row, at): Row => {
     if (isPair(at)) return { ...row, is: 'joined' }
-    return isPair(at - 1)
-      ? { ...rows[at - 1]!, is: 'line', row: row.row, cells: row.cells, amounts: row.amounts }
-      : row
+    const { row: number, cells, amounts } = row
+    return isPair(at - 1) ? { ...rows[at - 1]!, is: 'line', row: number, cells, amounts } : row
   })
 }

@@ -1,17 +1,11 @@
+import { folded as foldedWord } from '../../dough/amounts/text-tokens.js'
 import type { ColumnUse } from './types.js'
 
-/** A text as words are compared here: lower case, without accents. */
+/** A text as words are compared here: lower case, without accents, one blank between words. */
 export const folded = (text: string): string =>
-  /^[a-zA-Z0-9][a-zA-Z0-9 .,()%-]*$/.test(text)
-    ? text.toLowerCase().replace(/ +/g, ' ').trim()
-    : text
-        .normalize('NFD')
-        .replace(/\p{M}/gu, '')
-        .toLowerCase()
-        .replaceAll('ß', 'ss')
-        .replaceAll('œ', 'oe')
-        .replace(/[\s_\u00a0\u202f]+/g, ' ')
-        .trim()
+  foldedWord(text)
+    .replace(/[\s_]+/g, ' ')
+    .trim()
 
 /** The words of a name, accents, case and signs aside. */
 export const wordsOf = (name: string): string =>
@@ -60,6 +54,12 @@ export function headingUse(heading: string): ColumnUse | 'other percent' | undef
   return headings.find(([, words]) => words.test(text))?.[0]
 }
 
+/** A unit and nothing else. */
+export const isUnit = (cell: string): boolean =>
+  /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|percent|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i.test(
+    cell,
+  )
+
 /** `12 loaves`, `2 kg`: how much is made. */
 export const isSize = (heading: string): boolean =>
   /^\s*(?:x\s?)?\d+(?:[.,]\d+)?\s*(?:x|\p{L}.*)$/iu.test(heading)
@@ -81,12 +81,6 @@ export function headingName(text: string): { name: string; remark: string } {
     /^(.*\S)\s*[([]([^()[\]]*)[)\]]$/.exec(bare) ?? /^([^:]*\p{L})\s*[:–—]\s*(\d.*)$/u.exec(bare) ?? []
   const named = { name: (name ?? bare).replace(/[\s:]+$/, ''), remark: remark?.trim() ?? '' }
   return named.name === '' ? { name: text.trim(), remark: '' } : named
-}
-
-/** `Water (28 °C)`: what stands before the brackets at the end, and within. */
-export function bracketed(text: string): { name: string; within: string } | undefined {
-  const [, name, within] = text.length > longest ? [] : (/^(.*\S)\s*\(([^()]+)\)$/.exec(text) ?? [])
-  return name === undefined ? undefined : { name, within: within!.trim() }
 }
 
 /** `Formula: Mill wheat` as the name of the bread. */
@@ -125,19 +119,22 @@ const doughTotal = wholly(
 const totalWords =
   /(?<![a-z])(?:grand|sub|sous|total|totals|totale|totales|totaux|sum|sums|of|de|du|des|la|le|the|for|summe|summen|zwischensumme|somme|gesamt|insgesamt|in|all|weight|poids|gewicht)(?![a-z])|^gesamt/g
 
+/** The name of a heading as words are compared. */
+const said = (name: string): string => folded(headingName(name).name)
+
 /** Is it a total by its words, and not only by a name that dough may bear? */
-export const isTotalWord = (name: string): boolean => total.test(folded(headingName(name).name))
+export const isTotalWord = (name: string): boolean => total.test(said(name))
 
 /** `Totals`, `Total formula`: may rows of totals stand below it? */
 const isOfTotals = (name: string): boolean =>
   /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
-    folded(headingName(name).name),
+    said(name),
   )
 
 /** What a row of this name totals; undefined when it is no total. `''` is whatever stands above it. */
 export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly named: string } | undefined {
   if (name.length > longest) return undefined
-  const text = folded(headingName(name).name)
+  const text = said(name)
   if (doughTotal.test(text)) return 'dough'
   if (!total.test(text)) return undefined
   if (/^gesamtmehl|(?<![a-z])(?:flours?|mehl|farines?)(?![a-z])/.test(text)) return 'flour'
@@ -162,44 +159,16 @@ export const isRemark = (text: string): boolean =>
     folded(text),
   )
 
-/** What a name by itself tells; worked out when asked. */
-export class Label {
-  #heading: ReturnType<typeof headingName> | undefined
-  #is: 'total' | 'dough' | 'fact' | 'other' | undefined
-
-  constructor(readonly text: string) {}
-
-  /** Without its number, marks, and what stands in brackets. */
-  get name(): string {
-    return this.#apart.name
-  }
-  get remark(): string {
-    return this.#apart.remark
-  }
-  get hasColon(): boolean {
-    return /:\s*$/.test(this.text) || /^[^:]*\p{L}:\s+\d/u.test(this.text)
-  }
-  get isStage(): boolean {
-    return isStageName(this.name)
-  }
-  get isFinal(): boolean {
-    return isFinalDough(this.name)
-  }
-  get isRemark(): boolean {
-    return isRemark(this.text)
-  }
-  get isOfTotals(): boolean {
-    return isOfTotals(this.text)
-  }
+/** What a name by itself tells: `name` without its number, marks, and what stands in brackets, which is its `remark`. */
+export const labelOf = (text: string) => ({
+  text,
+  ...headingName(text),
+  hasColon: /:\s*$/.test(text) || /^[^:]*\p{L}:\s+\d/u.test(text),
+  isStage: isStageName(headingName(text).name),
+  isFinal: isFinalDough(headingName(text).name),
+  isRemark: isRemark(text),
+  isOfTotals: isOfTotals(text),
   /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
-  get is(): 'total' | 'dough' | 'fact' | 'other' {
-    const { text } = this
-    this.#is ??= totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other'
-    return this.#is
-  }
-
-  get #apart() {
-    this.#heading ??= headingName(this.text)
-    return this.#heading
-  }
-}
+  is: totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other',
+})
+export type Label = ReturnType<typeof labelOf>

@@ -15,10 +15,8 @@ const guesses = {
   title: 'Row {row} names the bread: {name}.',
   decimalSign: 'The decimal sign is the {sign:sign}, as {shown} of {of} numbers show.',
   noSureSign: 'As many numbers have a decimal point as have a decimal comma; each is read by itself.',
-  thousandsOrDecimals:
-    'Nothing shows whether the {number:sign} in {number} is a decimal sign; it was taken to stand between thousands.',
-  smallDecimals:
-    'Nothing shows what the {number:sign} in {number} is; in kilograms or pounds it was taken as the decimal sign.',
+  doubtfulDecimals:
+    'Nothing shows what the {number:sign} in {number} is: {isSmall:in kilograms or pounds it was taken as the decimal sign|it was taken to stand between thousands}.',
   noDecimalSign: 'No number has a decimal sign.',
   headingSays: '{column:column} is read as {use}.',
   headingLeftOut: '{column:column} is nothing that a formula keeps.',
@@ -38,18 +36,13 @@ const guesses = {
   stageNames: '{column:column} names stages, such as {example:quoted}.',
   repeatedNames: '{column:column} says the same of several rows: taken as the name of the bread.',
   notes: '{column:column} holds words: taken as notes.',
-  unknownWords: 'It is not known what {column:column} holds; it is not read.',
+  unknown: 'It is not known what {column:column} holds; it is not read.',
   perCentSigns: '{column:column} holds numbers with a sign of per cent.',
   rowNumbers: '{column:column} counts the rows; it is not read.',
   amountsWithUnits: '{column:column} holds amounts with their units.',
   floursOfHundred:
     '{column:column} holds plain numbers, and those of the flours add to 100: taken as percentages.',
   plainNumbers: '{column:column} holds plain numbers: taken as grams. Say so if they are something else.',
-  oneOfSeveralBatches:
-    '{column:column} is read; the other columns hold the same for batches of another size. Choose the one that is meant.',
-  anotherBatch:
-    '{column:column} holds {times} times what {first:column} holds: the same for another size of batch. It is not read.',
-  moreNumbers: '{column:column} holds more numbers; it is not known of what, and they are not read.',
   brokenNumber:
     '{column:column} and a column beside it may be one number with a comma in it, so they are not read. Save the table with semicolons or tabs, or say what they are.',
   stagesInColumns: 'Headings name stages: each such column was taken as the amounts of its stage.',
@@ -63,23 +56,15 @@ const guesses = {
 /** Why a table, or one of its rows, is not read. */
 const errors = {
   tableRefused: '{why}',
-  tableTooLong:
-    'This table has {count:count} characters; {most:count} are the most that is read at once. Bring it in by parts.',
+  tooLarge:
+    'This table has {count:count} {what}; {most:count} are the most that is read at once. Bring it in by parts.',
   tableNotText:
     'This is not a text file: it holds null bytes. Save the table as CSV in UTF-8, and bring that in.',
-  tooManyRows:
-    'This table has {count:count} rows; {most:count} are the most that is read at once. Bring it in by parts.',
-  tooManyColumns:
-    'This table has {count:count} columns; {most:count} are the most that is read. Take the few that hold the formula, and bring those in.',
   longCell: 'Row {row} has a cell of {count:count} characters; {most:count} are the most.',
-  openQuotes:
-    'Row {row} opens a quotation mark that is never closed, so that it and all that follows could not be read. Close it, or double it if it is part of the text.',
-  strayQuotes:
-    'Row {row} has a quotation mark out of place and could not be read. A cell that starts with one has to end with one, and those within are doubled.',
-  rowTooWide:
+  quotes:
+    'Row {row} {isOpen:opens a quotation mark that is never closed, so that it and all that follows|has a quotation mark out of place and} could not be read. A cell that starts with one has to end with one, and those within are doubled.',
+  rowNotAsWide:
     'Row {row} has {count} cells where the table has {columns} columns, so that it is not known which is which. A comma within a cell needs quotation marks around the cell.',
-  rowTooNarrow:
-    'Row {row} has {count} cells where the table has {columns} columns, and blanks do not show which is missing.',
   namesNothing: 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
   tableEmpty: 'There is nothing to read: the table is empty.',
   notATable:
@@ -87,7 +72,6 @@ const errors = {
   columnsNotSaid:
     'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
   rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
-  tableStopped: 'Reading was stopped.',
   noLine: 'No line was found in this table: no row has an ingredient and an amount.',
 } as const
 
@@ -98,8 +82,6 @@ const noAmounts = {
   negative: 'is below zero, or in brackets',
   calculation: 'is a calculation or an error of the program that wrote it',
   unknownUnit: 'has a unit that is not known',
-  byNothing: 'divides by nothing',
-  noNumber: 'is no number that can be read',
   noAmount: 'is no amount that can be read',
 } as const
 
@@ -143,7 +125,6 @@ const remarks = {
   readAs: 'Row {row} gives {cell:quoted} for {name}, read as {amount}; the text is in its note.',
   withoutUnits: '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
   partOfTheStage: 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',
-  asAbove: '{rows:rows} {rows:names|name} no {column}: taken as part of the {column} above.',
   finalDoughLast:
     '{name} stands before other stages in the table. The final dough comes last here, so it was put there.',
   percentagesKept:
@@ -154,8 +135,6 @@ const remarks = {
     'The percentages of {name} are of the whole flour in the file and are shown anew on each stage’s own flour, the weights unchanged.',
   percentagesShownAnew:
     'The flour of {name} is {share:per100} in the file; its percentages are shown anew on the stage’s own flour, the weights unchanged.',
-  severalShownAnew:
-    'The flours of {stages} stages are not 100 % in the file; their percentages are shown anew on each stage’s own flour, the weights unchanged.',
 } as const
 
 /** Why a row without an amount was taken as it was. */
@@ -183,7 +162,6 @@ const facts = {
   totalAgrees: 'The file says {name} {printed:figure}, and its lines add to that.',
   totalRounded:
     'The file says {name} {printed:figure}; its lines add to {computed:figure}, which rounding explains.',
-  totalIsNoWeight: 'The file says {name} {text}; it was not compared, for it is no weight.',
   totalOfUnknownFigures:
     'The file says {name} {printed:figure}; it was not compared, for {rows:row} {rows:has|have} no such figure.',
   totalOfUnknown:
@@ -192,14 +170,6 @@ const facts = {
 
 const all = { ...guesses, ...errors, ...warnings, ...remarks, ...rowReasons, ...facts } as const
 
-interface Column {
-  readonly heading: string // '' where it has none
-  readonly at: number // 0-based
-}
-interface Figure {
-  readonly unit: 'grams' | 'percent'
-  readonly value: number
-}
 type Rows = readonly number[]
 
 const signs: Readonly<Record<string, string>> = {
@@ -217,8 +187,10 @@ const said = {
   count: (n: number) => n.toLocaleString('en-GB'),
   sign: (number: string) => (number.includes(',') ? 'comma' : 'point'),
   delimiter: (sign: string) => signs[sign] ?? 'Gaps of two and more blanks',
-  column: ({ heading, at }: Column) => (heading.trim() === '' ? `Column ${at + 1}` : quoted(heading.trim())),
-  figure: ({ unit, value }: Figure) => (unit === 'grams' ? grams(value) : per100(value)),
+  column: ({ heading, at }: { readonly heading: string; readonly at: number }) =>
+    heading.trim() === '' ? `Column ${at + 1}` : quoted(heading.trim()),
+  figure: ({ unit, value }: { readonly unit: 'grams' | 'percent'; readonly value: number }) =>
+    unit === 'grams' ? grams(value) : per100(value),
   noAmount: (why: NoAmount) => noAmounts[why],
   list: (names: readonly string[]) => `${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''}`,
   rows: (rows: Rows) => `${rows.length === 1 ? 'Row' : 'Rows'} ${rowNumbers(rows)}`,
@@ -227,9 +199,8 @@ const said = {
 
 /** `3`, `3 and 4`, `3, 4, 5 and 12 more`. */
 function rowNumbers(rows: Rows): string {
-  const most = rows.length > 9 ? 8 : rows.length - 1
-  const last = rows.length > 9 ? `${rows.length - most} more` : String(rows.at(-1))
-  return most === 0 ? last : `${rows.slice(0, most).join(', ')} and ${last}`
+  const few = rows.length > 9 ? [...rows.slice(0, 8), `${rows.length - 8} more`] : rows
+  return new Intl.ListFormat('en-GB').format(few.map(String))
 }
 
 function filled(sentence: string, figures: object): string {
@@ -260,7 +231,7 @@ type ReasonOf<S> = { [C in keyof S]: { readonly code: C } & Figures<S[C]> }[keyo
 export type Reason = ReasonOf<typeof all>
 export type RowReason = keyof typeof rowReasons
 export type NoAmount = keyof typeof noAmounts
-export type ColumnReason = Extract<Reason, { readonly column: Column }>['code']
+export type ColumnReason = Extract<Reason, { readonly column: object }>['code']
 
 // each template says by itself which figures it needs, which is what `Figures` reads off it
 export const tableSentences: Sentences<Reason> = Object.fromEntries(
