@@ -248,11 +248,11 @@ export class TbSheet extends SheetElement {
     /* As high as with two rows of words, or three, from before it is fetched, so that nothing moves when it comes */
     tb-dough-bar {
       display: block;
-      min-height: calc(60px + 2 * 1.45 * var(--size-small));
+      min-height: 6.375rem;
     }
     @media ${slim}, ${broader} and ${belowWide} {
       tb-dough-bar {
-        min-height: calc(64px + 3 * 1.45 * var(--size-small));
+        min-height: 7.9375rem;
       }
     }
     tb-grid {

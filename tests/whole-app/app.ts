@@ -126,7 +126,9 @@ async function inPlace(element: HTMLElement): Promise<DOMRect> {
   return waitUntil(() => {
     element.scrollIntoView({ block: 'center', behavior: 'instant' })
     const now = element.getBoundingClientRect()
-    const isSteady = now.left === last?.left && now.top === last.top && now.width === last.width
+    // Firefox: where half a pixel is left over, each scrolling to the middle goes a pixel to and fro.
+    const isSteady =
+      now.left === last?.left && Math.abs(now.top - last.top) <= 1 && now.width === last.width
     last = now
     return isSteady ? now : undefined
   }, 'it stays where it is')
