@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { entryBy, openBy } from './menu-keys.js'
 
 export interface MenuItem {
   readonly label: string
@@ -22,8 +23,6 @@ export class TbMenu extends BaseElement {
   declare items: readonly MenuItem[]
   declare open: boolean
   declare look: 'plain' | 'lined' | 'main'
-
-  #keys: typeof import('./menu-keys.js') | undefined // once a menu was opened
 
   constructor() {
     super()
@@ -86,12 +85,11 @@ export class TbMenu extends BaseElement {
 
   #toggle = (): void => {
     if (this.#menu.matches(':popover-open')) this.#menu.hidePopover()
-    else void this.#show(0)
+    else this.#show(0)
   }
 
-  async #show(at: number): Promise<void> {
-    this.#keys = await import('./menu-keys.js') // fetched when the first menu opens, or with those of the grid
-    this.#keys.openBy(this.#menu, this.#opener, 'left')
+  #show(at: number): void {
+    openBy(this.#menu, this.#opener, 'left')
     this.#buttons.at(at)?.focus()
   }
 
@@ -103,7 +101,7 @@ export class TbMenu extends BaseElement {
   #openByKey = (event: KeyboardEvent): void => {
     if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return
     event.preventDefault()
-    void this.#show(event.key === 'ArrowDown' ? 0 : -1)
+    this.#show(event.key === 'ArrowDown' ? 0 : -1)
   }
 
   #moveByKey = (event: KeyboardEvent): void => {
@@ -114,7 +112,7 @@ export class TbMenu extends BaseElement {
       this.#opener.focus()
       return
     }
-    const next = this.#keys?.entryBy(event, this.#buttons)
+    const next = entryBy(event, this.#buttons)
     if (!next) return
     event.preventDefault()
     next.focus()

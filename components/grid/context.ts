@@ -1,7 +1,6 @@
 import type { Touched } from '../../src/dough/sheet/touched.js'
 import { Commands, type CommandsContext } from './actions/commands.js'
 import { type Further, RowCommands } from './actions/row-commands.js'
-import type { Offers } from './editing/choices.js'
 import { Dispatcher } from './editing/dispatcher.js'
 import { EditSession } from './editing/session.js'
 import { Selection } from './moving/selection.js'
@@ -41,12 +40,13 @@ export class GridContext implements CommandsContext {
     return this.#contents.columns
   }
 
-  get offers(): Offers | undefined {
-    return this.#further?.offers
-  }
-
   get further(): Further | undefined {
     return this.#further
+  }
+
+  withFurther(act: (further: Further) => void): void {
+    if (this.#further) act(this.#further)
+    else void this.fetchFurther().then(act)
   }
 
   async fetchFurther(): Promise<Further> {

@@ -3,7 +3,7 @@ import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { DoughParts, FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
 import { showGrams } from '../base/numbers.js'
-import { carrierWords, doughBarWords, doughInWords } from './words.js'
+import { carrierWords, doughBarWords, doughInWords } from './dough-bar-words.js'
 
 /** The whole dough as a strip by weight; what starters and earlier stages carried is hatched. */
 export class TbDoughBar extends SheetElement {

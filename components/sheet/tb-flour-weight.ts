@@ -1,10 +1,14 @@
 import { css, html, nothing } from 'lit'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { setFlourWeight } from '../../src/dough/edits/edits.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { showGrams, showNumber } from '../base/numbers.js'
 import { flourWeightWords } from './words.js'
+
+/** What reads a typed weight; fetched when the page is idle. */
+const typedNumbers = () => import('../base/typed-numbers.js')
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
 export class TbFlourWeight extends SheetElement {
@@ -54,6 +58,10 @@ export class TbFlourWeight extends SheetElement {
       ${this.refusal ? html`<p id="refusal">${this.refusal}</p>` : nothing}`
   }
 
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(typedNumbers)
+  }
+
   get #kept(): string {
     return showNumber(this.sheet!.formula.flourWeight, this.numbers)
   }
@@ -69,7 +77,7 @@ export class TbFlourWeight extends SheetElement {
 
   #enter = async (): Promise<void> => {
     this.#entry = { formula: this.sheet!.formula.id, typed: this.#field.value }
-    const { readWeight } = await import('../base/typed-numbers.js') // fetched when the page is idle
+    const { readWeight } = await typedNumbers()
     const entry = this.#entry
     this.#entry = undefined
     if (!entry || entry.formula !== this.sheet?.formula.id) return

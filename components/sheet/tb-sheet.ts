@@ -4,9 +4,8 @@ import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
 import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say } from '../base/events.js'
-import { narrow } from '../styles/breakpoints.js'
+import { belowWide, broader, narrow, slim } from '../styles/breakpoints.js'
 import '../batch/tb-batch.js'
-import './tb-dough-bar.js'
 import './tb-flour-weight.js'
 import '../controls/tb-fold.js'
 import type { GridPlace } from '../grid/tb-grid.js'
@@ -137,7 +136,9 @@ export class TbSheet extends SheetElement {
   }
 
   protected override firstUpdated(): void {
-    void fetchWhenIdle(() => Promise.all([import('./tb-left-over.js'), import('./tb-cautions.js')]))
+    void fetchWhenIdle(() =>
+      Promise.all([import('./tb-dough-bar.js'), import('./tb-left-over.js'), import('./tb-cautions.js')]),
+    )
   }
 
   #near = new IntersectionObserver(seen => {
@@ -243,6 +244,16 @@ export class TbSheet extends SheetElement {
     }
     tb-batch {
       margin: 0 0 14px;
+    }
+    /* As high as with two rows of words, or three, from before it is fetched, so that nothing moves when it comes */
+    tb-dough-bar {
+      display: block;
+      min-height: calc(60px + 2 * 1.45 * var(--size-small));
+    }
+    @media ${slim}, ${broader} and ${belowWide} {
+      tb-dough-bar {
+        min-height: calc(64px + 3 * 1.45 * var(--size-small));
+      }
     }
     tb-grid {
       display: block;

@@ -158,8 +158,7 @@ describe('The page', () => {
     weightField().focus()
     await type('much')
     await press('Enter')
-    await settled()
-    equal(weightField().getAttribute('aria-invalid'), 'true')
+    await waitUntil(() => weightField().getAttribute('aria-invalid') === 'true', 'it is refused')
     match(
       textOf(sheet()!.shadowRoot!.querySelector('tb-flour-weight')!.shadowRoot!.querySelector('#refusal')),
       /number of grams above 0/,
@@ -182,9 +181,8 @@ describe('The page', () => {
     await start()
     shelf()!.shadowRoot!.querySelector<HTMLElement>('tb-menu[label="Actions for Mill wheat"]')!.focus()
     await press('ArrowDown', 'End', 'Enter')
+    await waitUntil(() => openName() === 'Spelt tin', 'its neighbour is open')
     await settled()
-    equal(openName(), 'Spelt tin')
-    await customElements.whenDefined('tb-notices')
     const notices = root().querySelector('tb-notices')!
     await notices.updateComplete
     match(textOf(notices.shadowRoot!.querySelector('section')), /Deleted Mill wheat\./)
@@ -201,7 +199,7 @@ describe('The page', () => {
     shelf()!.shadowRoot!.querySelector<HTMLElement>('tb-menu')!.focus()
     await press('ArrowDown', 'End', 'Enter')
     await app.updateComplete
-    const empty = root().querySelector('tb-empty-shelf')!
+    const empty = await waitUntil(() => root().querySelector('tb-empty-shelf'), 'the shelf is empty')
     await waitUntil(() => empty.shadowRoot?.querySelector('.lined'), 'the empty shelf is fetched')
     match(textOf(empty.shadowRoot!.querySelector('h1')), /Nothing on the shelf yet/)
     await passesAxe(app)

@@ -141,6 +141,7 @@ describe('Blocks of cells', () => {
   it('Delete clears what was typed, and removes lines that are selected whole', async () => {
     await goTo(desk.grid, 'Salt', 'weight')
     await press('Delete')
+    await waitUntil(() => desk.said.length, 'something is said')
     equal(desk.said.at(-1), 'There is nothing typed here to clear.')
     await press('ArrowLeft', 'Backspace')
     match(amounts(desk.sheet, 1), /; Salt; /)

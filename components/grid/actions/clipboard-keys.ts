@@ -32,18 +32,20 @@ export class ClipboardKeys {
   #paste(event: ClipboardEvent, data: DataTransfer): void {
     event.preventDefault()
     const held = heldBy(data)
-    if (!this.#context.grid.readOnly)
-      void this.#context.fetchFurther().then(({ blocks }) => blocks.paste(held))
+    const { grid, selection, table, columns } = this.#context
+    const place = { extent: selection.extent, table, columns }
+    if (!grid.readOnly) this.#context.withFurther(({ blocks }) => void blocks.paste(held, place))
   }
 
   /** Until blocks are fetched, the event is over before there is anything to put on its clipboard. */
   #copy(event: ClipboardEvent, data: DataTransfer): void {
-    const { grid, further } = this.#context
+    const { grid, further, selection } = this.#context
+    const { extent } = selection
     const cuts = event.type === 'cut'
     if (cuts && grid.readOnly) return
     event.preventDefault()
     if (further) further.blocks.copy(data, cuts)
-    else void this.#context.fetchFurther().then(({ blocks }) => blocks.write(undefined, cuts))
+    else this.#context.withFurther(({ blocks }) => void blocks.write(extent, cuts))
   }
 
   /** Text that is selected on the page is copied as the browser does. */

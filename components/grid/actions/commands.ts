@@ -1,4 +1,5 @@
 import { say, wish } from '../../base/events.js'
+import type { Extent } from '../moving/extent.js'
 import type { Command } from '../moving/key-map.js'
 import { type Column, isNumber, type Row, rowAt, takesTyping } from '../table/table.js'
 import { questionAt } from './questions.js'
@@ -41,7 +42,7 @@ export class Commands {
       case 'stay':
         return !onButton
       case 'clear':
-        void this.#context.fetchFurther().then(({ blocks }) => blocks.clear())
+        this.#clear(selection.extent)
         return true
       case 'undo':
       case 'redo':
@@ -62,6 +63,10 @@ export class Commands {
         if (!readOnly) rowCommands.shift(row, command.by)
         return true
     }
+  }
+
+  #clear(extent: Extent): void {
+    this.#context.withFurther(({ blocks }) => blocks.clear(extent))
   }
 
   /** Undo from a menu or a gesture, where no field of ours has an undo of its own. */
@@ -101,6 +106,6 @@ export class Commands {
   }
 
   openMenu(row: Row, by: HTMLElement): void {
-    void this.#context.fetchFurther().then(further => further.openMenu(row, by))
+    this.#context.withFurther(further => further.openMenu(row, by))
   }
 }

@@ -1,7 +1,4 @@
 import { Blocks } from '../blocks/blocks.js'
-import { nameAt, namesFor } from '../editing/amount-names.js'
-import type { Offers } from '../editing/choices.js'
-import { ingredientsFor } from '../editing/ingredient-names.js'
 import { TouchKeys } from '../editing/touch-keys.js'
 import { rowName } from '../editing/words.js'
 import { furtherStyles } from '../styles/further-styles.js'
@@ -11,12 +8,11 @@ import { menuName } from './menu-words.js'
 import { actionsFor } from './row-actions.js'
 import type { ActionsContext, Further } from './row-commands.js'
 
-/** Blocks, menus, the names that editors offer and the keys of touch screens: fetched when the lines are painted, or when they are first wanted. */
+/** Blocks, menus and the keys of touch screens: fetched when the lines are painted, or when they are first wanted. */
 export class FurtherActions implements Further {
   readonly blocks: Blocks
   readonly menu: RowMenu
   readonly touchKeys: TouchKeys
-  readonly offers: Offers = { ingredients: ingredientsFor, nameAt, names: namesFor }
   #context: ActionsContext
 
   constructor(context: ActionsContext) {

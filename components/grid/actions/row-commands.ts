@@ -4,7 +4,6 @@ import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import type { CellName } from '../../../src/dough/workings/working.js'
 import { type Edit, wish } from '../../base/events.js'
 import type { Blocks } from '../blocks/blocks.js'
-import type { Offers } from '../editing/choices.js'
 import type { EditingContext } from '../editing/session.js'
 import type { TouchKeys } from '../editing/touch-keys.js'
 import { type Column, type LineRow, type Row, type Spot, stageKey } from '../table/table.js'
@@ -17,14 +16,14 @@ export interface Further {
   readonly blocks: Blocks
   readonly menu: RowMenu
   readonly touchKeys: TouchKeys
-  readonly offers: Offers
   openMenu(row: Row, by: HTMLElement): void
 }
 
 export interface ActionsContext extends EditingContext {
   readonly rowCommands: RowCommands
   readonly further: Further | undefined // once it is fetched
-  fetchFurther(): Promise<Further>
+  /** At once where it is fetched: what was selected when it was asked is to be taken along. */
+  withFurther(act: (further: Further) => void): void
 }
 
 /** What is done to lines and stages whole, and what is asked of them. */

@@ -3,7 +3,7 @@ import type { EditingContext } from '../editing/session.js'
 import type { Extent } from '../moving/extent.js'
 import { clearBlock, coversRows } from './block-edits.js'
 import { copied, putOn } from './clipboard.js'
-import type { Held } from './forms.js'
+import type { Held, Place } from './forms.js'
 import { copiedWords, copyRefused, editLabels, nothingToClear, pasteRefused, removedWords } from './words.js'
 
 /** Copying, cutting, pasting and clearing of the selected cells. */
@@ -16,24 +16,25 @@ export class Blocks {
 
   /** Puts the selected cells on the clipboard of an event. */
   copy(data: DataTransfer, cuts: boolean): void {
-    putOn(data, this.#context.selection.extent, this.#context.grid.numbers)
-    this.#copied(cuts)
+    const { extent } = this.#context.selection
+    putOn(data, extent, this.#context.grid.numbers)
+    this.#copied(extent, cuts)
   }
 
-  #copied(cuts: boolean): void {
+  #copied(extent: Extent, cuts: boolean): void {
     say(this.#context.grid, copiedWords)
-    if (cuts) this.clear(editLabels.cut)
+    if (cuts) this.clear(extent, editLabels.cut)
   }
 
   /** Copies without a key, where the browser lets a page write to the clipboard. */
-  async write(extent: Extent = this.#context.selection.extent, cuts = false): Promise<void> {
+  async write(extent: Extent, cuts = false): Promise<void> {
     const { plain, html } = copied(extent, this.#context.grid.numbers)
     const as = (type: string, text: string) => new Blob([text], { type })
     try {
       await navigator.clipboard.write([
         new ClipboardItem({ 'text/plain': as('text/plain', plain), 'text/html': as('text/html', html) }),
       ])
-      this.#copied(cuts)
+      this.#copied(extent, cuts)
     } catch {
       say(this.#context.grid, copyRefused)
     }
@@ -53,17 +54,19 @@ export class Blocks {
     }
   }
 
-  /** Pastes where the baker is now. How is fetched when it is first wanted. */
-  async paste(held: Held): Promise<void> {
-    const { table, columns, selection } = this.#context
-    const place = { extent: selection.extent, table, columns }
+  /** Pastes in a place, or where the baker is now. How is fetched when it is first wanted. */
+  async paste(held: Held, place: Place = this.#here): Promise<void> {
     await (await import('./paste.js')).paste(held, place, this.#context)
   }
 
-  clear(label: string = editLabels.clear): void {
-    const { grid, columns, selection, dispatcher } = this.#context
+  get #here(): Place {
+    const { table, columns, selection } = this.#context
+    return { extent: selection.extent, table, columns }
+  }
+
+  clear(extent: Extent, label: string = editLabels.clear): void {
+    const { grid, columns, dispatcher } = this.#context
     if (grid.readOnly) return
-    const { extent } = selection
     const lines = extent.rows.filter(row => row.kind === 'line').length
     let made = false
     const clear = clearBlock(grid.sheet.formula.id, extent, columns, label)

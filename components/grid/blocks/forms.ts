@@ -1,4 +1,12 @@
-import type { Column } from '../table/table.js'
+import type { Extent } from '../moving/extent.js'
+import type { Column, Table } from '../table/table.js'
+
+/** Where the baker was when it was pasted. */
+export interface Place {
+  readonly extent: Extent
+  readonly table: Table
+  readonly columns: readonly Column[]
+}
 
 /** A text for a cell as it was typed elsewhere; computed: only what followed there from another cell. */
 export interface PastedCell {

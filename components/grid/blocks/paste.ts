@@ -1,19 +1,10 @@
 import { say } from '../../base/events.js'
 import { enterInCell } from '../editing/cell-edits.js'
 import type { EditingContext } from '../editing/session.js'
-import type { Extent } from '../moving/extent.js'
-import type { Column, Table } from '../table/table.js'
-import type { Held } from './forms.js'
+import type { Held, Place } from './forms.js'
 import { fillBlock, pasteBlock } from './paste-edits.js'
 import { pastedFrom } from './pasted.js'
 import { noPlaceToPaste, nothingToPaste, type PasteCount, pasteWords } from './words.js'
-
-/** Where the baker was when it was pasted. */
-interface Place {
-  readonly extent: Extent
-  readonly table: Table
-  readonly columns: readonly Column[]
-}
 
 /** Puts what a clipboard held in a place, and says what became of it. */
 export async function paste(held: Held, place: Place, { grid, dispatcher }: EditingContext): Promise<void> {

@@ -3,8 +3,14 @@ import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { nameFor } from '../../../src/engine/index.js'
 import type { Row } from '../table/table.js'
 import { stageOf } from '../table/table.js'
-import type { Choice, NameTyped } from './choices.js'
+import type { Choice } from './choices.js'
 import { choiceMarks } from './words.js'
+
+/** The name being typed where the caret stands in an amount. */
+export interface NameTyped {
+  readonly from: number // of its first letter, in the text
+  readonly text: string
+}
 
 /** Letters after a number are a unit (`2 tsp`), and so are these wherever they stand; anything else may be a name. */
 const unfinished = /(?:^|[^\p{L}\p{M}\p{N}_.%)\s])\s*([\p{L}_][\p{L}\p{M}\p{N}_.]*)$/u

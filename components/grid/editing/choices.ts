@@ -1,7 +1,6 @@
 import { html, type TemplateResult } from 'lit'
 import { type Formula, nameKey } from '../../../src/dough/document/formula.js'
-import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
-import type { Row } from '../table/table.js'
+import { choiceMarks } from './words.js'
 
 /** A name an editor offers. */
 export interface Choice {
@@ -9,22 +8,41 @@ export interface Choice {
   readonly says: string // beside it: `stage`
 }
 
-/** The name being typed where the caret stands in an amount. */
-export interface NameTyped {
-  readonly from: number // of its first letter, in the text
-  readonly text: string
+const folded = (text: string): string => nameKey(text.normalize('NFD').replace(/\p{M}/gu, ''))
+
+/** How well a name meets what was typed: 0 best; undefined not at all. */
+function distance(name: string, typed: string): number | undefined {
+  const text = folded(name)
+  if (text.startsWith(typed)) return 0
+  if (text.includes(` ${typed}`)) return 1
+  return text.includes(typed) ? 2 : undefined
 }
 
-/** What finds the names that an editor offers. */
-export interface Offers {
-  readonly ingredients: (
-    typed: string,
-    formula: Formula,
-    stage: string,
-    names: readonly string[],
-  ) => readonly Choice[]
-  readonly nameAt: (text: string, caret: number) => NameTyped | undefined
-  readonly names: (typed: string, sheet: FigureSheet, row: Row) => readonly Choice[]
+/** The names that meet what was typed: stages that come before `stage` first, then the larder's; at most eight. */
+export function choicesFor(
+  typed: string,
+  formula: Formula,
+  stage: string,
+  names: readonly string[],
+): Choice[] {
+  const wanted = folded(typed)
+  const before = formula.stages.slice(
+    0,
+    Math.max(
+      0,
+      formula.stages.findIndex(s => s.id === stage),
+    ),
+  )
+  const stages = before.map(s => ({ name: s.name, says: choiceMarks.stage }))
+  if (!wanted) return stages
+  const isStage = new Set(stages.map(s => nameKey(s.name)))
+  const known = names.filter(n => !isStage.has(nameKey(n))).map(name => ({ name, says: '' }))
+  const met = (choice: Choice) => {
+    const far = distance(choice.name, wanted)
+    return far === undefined ? [] : [{ choice, far }]
+  }
+  const best = (choices: readonly Choice[]) => choices.flatMap(met).sort((a, b) => a.far - b.far)
+  return [...best(stages), ...best(known)].slice(0, 8).map(m => m.choice)
 }
 
 /** A name as the larder or the formula spells it, where only case or spaces differ. */

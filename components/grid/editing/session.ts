@@ -16,8 +16,9 @@ import {
   stageOf,
   takesTyping,
 } from '../table/table.js'
+import { nameAt, namesFor } from './amount-names.js'
 import { enterInCell } from './cell-edits.js'
-import { type Choice, knownSpelling, type Offers } from './choices.js'
+import { type Choice, choicesFor, knownSpelling } from './choices.js'
 import type { Dispatcher } from './dispatcher.js'
 import { type Editing, textOf } from './editor.js'
 import { fit, insertText } from './field.js'
@@ -25,7 +26,6 @@ import { fit, insertText } from './field.js'
 export interface EditingContext extends MovingContext {
   readonly dispatcher: Dispatcher
   readonly session: EditSession
-  readonly offers: Offers | undefined // once they are fetched
 }
 
 /**
@@ -102,21 +102,20 @@ export class EditSession {
   }
 
   #ingredients(text: string, row: Row): readonly Choice[] {
-    const { grid, offers } = this.#context
-    return offers?.ingredients(text, grid.sheet.formula, stageOf(row), grid.names) ?? []
+    const { sheet, names } = this.#context.grid
+    return choicesFor(text, sheet.formula, stageOf(row), names)
   }
 
   #names(field: Field, row: Row): readonly Choice[] {
-    const { grid, offers } = this.#context
-    const typed = offers?.nameAt(field.value, field.selectionStart ?? field.value.length)
-    return (typed && offers?.names(typed.text, grid.sheet, row)) ?? []
+    const typed = nameAt(field.value, field.selectionStart ?? field.value.length)
+    return typed ? namesFor(typed.text, this.#context.grid.sheet, row) : []
   }
 
   /** Puts a name where it is being typed; the amount goes on from there. */
   #insertName({ name }: Choice): void {
     const field = this.#context.elements.field
     const caret = field?.selectionStart ?? 0
-    const typed = field && this.#context.offers?.nameAt(field.value, caret)
+    const typed = field && nameAt(field.value, caret)
     if (!field || !typed) return
     field.setSelectionRange(typed.from, caret)
     insertText(field, name)
