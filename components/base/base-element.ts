@@ -1,7 +1,7 @@
 import { type CSSResultGroup, type CSSResultOrNative, LitElement, type PropertyDeclarations } from 'lit'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { sharedStyles } from '../styles/shared-styles.js'
 import type { NumberStyle } from './numbers.js'
-import { sharedStyles } from './shared-styles.js'
 
 /** What all elements of the page have: the shared styles before their own, and how this baker writes numbers. */
 export class BaseElement extends LitElement {

@@ -1,10 +1,10 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'
-import { setBatch } from '../../src/dough/edits/batch-edits.js'
+import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { askEdit } from '../base/events.js'
-import { sentenceStyles } from '../base/sentence-styles.js'
+import { sentenceStyles } from '../styles/sentence-styles.js'
 import {
   allOf,
   batchOf,

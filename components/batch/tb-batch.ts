@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { SheetElement } from '../base/base-element.js'
-import { narrow } from '../base/breakpoints.js'
+import { narrow } from '../styles/breakpoints.js'
 import { batchProse } from './batch-prose.js'
 import { batchWords } from './words.js'
 

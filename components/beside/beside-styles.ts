@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { belowWide, narrow } from '../base/breakpoints.js'
+import { belowWide, narrow } from '../styles/breakpoints.js'
 
 /** Two formulas beside each other: what is chosen above, and below two tables of figures with their differences. */
 export const besideStyles = css`

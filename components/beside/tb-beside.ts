@@ -7,7 +7,7 @@ import {
   type StagePair,
 } from '../../src/dough/about/beside.js'
 import type { Formula } from '../../src/dough/document/formula.js'
-import { bringBack } from '../../src/dough/edits/state-edits.js'
+import { bringBack } from '../../src/dough/edits/fetched/state-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { askEdit } from '../base/events.js'

@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { belowWide, slim } from '../base/breakpoints.js'
+import { belowWide, slim } from '../styles/breakpoints.js'
 
 /** The card where a sheet of paper is wider than the screen: to be read there, and set for the paper when it is printed. */
 export const cardNarrowStyles = css`

@@ -20,7 +20,7 @@ import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
 import { batchProse } from '../batch/batch-prose.js'
 import { totalToWeigh } from '../batch/left-over.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighing.js'
+import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighed-shown.js'
 import { listedWords, pageWords } from './words.js'
 
 /** What is printed of a formula. */

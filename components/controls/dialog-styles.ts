@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../base/breakpoints.js'
+import { narrow } from '../styles/breakpoints.js'
 
 /** A modal: heading, a part that scrolls, actions; the whole screen on a phone. */
 export const dialogStyles = css`

@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../base/breakpoints.js'
+import { narrow } from '../styles/breakpoints.js'
 
 /** Contents beside the text; tables and sums ruled. */
 export const helpStyles = css`

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
-import { hasBatch } from '../batch/weighing.js'
+import { hasBatch } from '../batch/weighed-shown.js'
 import type { NameCompletion } from './name-completion.js'
 import { jottingWords, weightsAsWritten, whatAJottingIs } from './words.js'
 

@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../base/breakpoints.js'
+import { narrow } from '../styles/breakpoints.js'
 
 /** Jottings as lines of a notebook: name = calculation, and what it comes to at the right. */
 export const jottingStyles = css`

@@ -6,7 +6,7 @@ import {
   jottingNameProblem,
 } from '../../src/dough/amounts/jotting-names.js'
 import { type Jotting, newId } from '../../src/dough/document/formula.js'
-import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
+import { putJotting, removeJotting } from '../../src/dough/edits/fetched/jotting-edits.js'
 import type { JottingFigures } from '../../src/dough/sheet/figures.js'
 import { nameFor } from '../../src/engine/index.js'
 import { askEdit, say, wish } from '../base/events.js'

@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { broader } from '../base/breakpoints.js'
+import { broader } from '../styles/breakpoints.js'
 
 /** What it counts as in rows, what it contains in columns. */
 export const ingredientStyles = css`

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { nameKey, sameName } from '../../src/dough/document/formula.js'
 import type { Ingredient } from '../../src/dough/document/larder.js'
-import { defineIngredient, forgetIngredient } from '../../src/dough/edits/larder-edits.js'
+import { defineIngredient, forgetIngredient } from '../../src/dough/edits/fetched/larder-edits.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { askEdit } from '../base/events.js'
 import { showGrams, showPercent } from '../base/numbers.js'

@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../base/breakpoints.js'
+import { narrow } from '../styles/breakpoints.js'
 
 /** A method as numbered lines: what is done, how it passes, its time; beneath, quietly, what is understood. */
 export const methodStyles = css`

@@ -10,7 +10,7 @@ import {
   newStep,
   removeStep,
   type StepAt,
-} from '../../src/dough/edits/method-edits.js'
+} from '../../src/dough/edits/fetched/method-edits.js'
 import { askEdit, say } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
 import '../controls/tb-menu.js'

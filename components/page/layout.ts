@@ -1,4 +1,4 @@
-import { isBroader, isWide } from '../base/breakpoints.js'
+import { isBroader, isWide } from '../styles/breakpoints.js'
 
 /** How the window lays the page out: three columns, two with a drawer, or one place at a time. */
 export type Layout = 'wide' | 'middle' | 'narrow'

@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { broader } from '../base/breakpoints.js'
+import { broader } from '../styles/breakpoints.js'
 
 /** The file as text, and what its columns hold. */
 export const sendOutStyles = css`

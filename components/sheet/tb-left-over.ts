@@ -5,7 +5,7 @@ import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { SheetElement } from '../base/base-element.js'
 import { earlierStages } from '../batch/batch-prose.js'
 import { leftOver, totalToWeigh } from '../batch/left-over.js'
-import { hasBatch } from '../batch/weighing.js'
+import { hasBatch } from '../batch/weighed-shown.js'
 import { leftOverWords } from './left-over-words.js'
 
 /** What there is to weigh in all, and where each earlier stage goes: into the dough, lost, or kept back. */

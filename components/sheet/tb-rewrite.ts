@@ -1,9 +1,9 @@
 import { css, html, nothing } from 'lit'
-import { writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
+import { writeInGrams, writeInPercentages } from '../../src/dough/edits/fetched/rebase.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
-import { insideStyles } from '../base/inside-styles.js'
+import { insideStyles } from '../styles/inside-styles.js'
 import { rewriteWords } from './rewrite-words.js'
 
 const ways = [

@@ -22,7 +22,7 @@ const rowsAtATime = 24 // of those that follow, after a paint each time
 const toCome = shelfReadingWords('00', '00')
 
 /** What its menus do to it, fetched when the page is idle. */
-const shelfEdits = () => import('../../src/dough/edits/shelf-edits.js')
+const shelfEdits = () => import('../../src/dough/edits/fetched/shelf-edits.js')
 type ShelfEdits = Awaited<ReturnType<typeof shelfEdits>>
 
 /** The formulas of the workbook, to open, to look for, to add to. */

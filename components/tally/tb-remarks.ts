@@ -3,7 +3,7 @@ import type { Formula, Place, Problem } from '../../src/dough/document/formula.j
 import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { wish } from '../base/events.js'
 import { LateElement } from '../base/late-elements.js'
-import { remarkWords, severityWords } from './remark-words.js'
+import { remarkWords, severityWords } from './remark-list-words.js'
 
 const shownAtFirst = 40 // of a formula that draws very many
 

@@ -3,6 +3,7 @@ import { test } from 'node:test'
 import type { Day } from '../../src/dough/document/day.js'
 import { isClock, isDate, isLocalTime, isZone, problemOfDay } from '../../src/dough/document/day-checks.js'
 import { applyChanges, type Transaction, type Workbook } from '../../src/dough/document/workbook.js'
+import { Refusal } from '../../src/dough/edits/edits.js'
 import {
   addBread,
   addDay,
@@ -18,9 +19,8 @@ import {
   renameDay,
   setLeeway,
   setMix,
-} from '../../src/dough/edits/day-edits.js'
-import { Refusal } from '../../src/dough/edits/edits.js'
-import { removeFormula } from '../../src/dough/edits/shelf-edits.js'
+} from '../../src/dough/edits/fetched/day-edits.js'
+import { removeFormula } from '../../src/dough/edits/fetched/shelf-edits.js'
 import { bread } from '../day/notation.js'
 
 const rye = bread('Rye', 'Final dough:\n Rye flour 500 g\n hands Mix: 10 min\n bake Bake: 1 h')

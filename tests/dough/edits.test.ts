@@ -19,14 +19,14 @@ import {
   setFlourWeight,
   together,
 } from '../../src/dough/edits/edits.js'
-import { removeStage, setFerments } from '../../src/dough/edits/row-edits.js'
+import { removeStage, setFerments } from '../../src/dough/edits/fetched/row-edits.js'
 import {
   addFormulas,
   blankFormula,
   duplicateFormula,
   removeFormula,
   replaceFormula,
-} from '../../src/dough/edits/shelf-edits.js'
+} from '../../src/dough/edits/fetched/shelf-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'
 

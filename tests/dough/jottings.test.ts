@@ -9,7 +9,7 @@ import {
   type Workbook,
 } from '../../src/dough/document/workbook.js'
 import { enterAmount, enterIngredient, Refusal, renameStage } from '../../src/dough/edits/edits.js'
-import { putJotting, removeJotting } from '../../src/dough/edits/jotting-edits.js'
+import { putJotting, removeJotting } from '../../src/dough/edits/fetched/jotting-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { near } from '../assert.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'

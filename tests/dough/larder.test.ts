@@ -1,10 +1,10 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { gramsPerMeasure } from '../../src/dough/amounts/measures.js'
-import type { Measure } from '../../src/dough/amounts/units.js'
 import { nameKey } from '../../src/dough/document/formula.js'
 import { type Ingredient, larderOf } from '../../src/dough/document/larder.js'
 import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
+import type { Measure } from '../../src/dough/lexicon/units.js'
 
 const larder = larderOf(usualLarder)
 const find = (name: string): Ingredient => {

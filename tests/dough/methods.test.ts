@@ -9,7 +9,13 @@ import {
   type Workbook,
 } from '../../src/dough/document/workbook.js'
 import { enterIngredient, renameStage } from '../../src/dough/edits/edits.js'
-import { addStep, changeStep, moveStep, newStep, removeStep } from '../../src/dough/edits/method-edits.js'
+import {
+  addStep,
+  changeStep,
+  moveStep,
+  newStep,
+  removeStep,
+} from '../../src/dough/edits/fetched/method-edits.js'
 import { formulaOf } from './notation.js'
 
 const workbookOf = (formula: Formula): Workbook => ({ ...emptyWorkbook, formulas: [formula] })

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { figureOf } from '../../src/dough/amounts/figures.js'
-import { alsoAt, quantitiesIn, quantityAt, wholeAmount } from '../../src/dough/amounts/quantities.js'
-import { type Token, tokensOf } from '../../src/dough/amounts/text-tokens.js'
+import { alsoAt, quantitiesIn, quantityAt, wholeAmount } from '../../src/dough/lexicon/quantities.js'
+import { type Token, tokensOf } from '../../src/dough/lexicon/text-tokens.js'
+import { figureOf } from '../../src/dough/lexicon/written-figures.js'
 import { randomOf } from '../random.js'
 
 const asGrams = () => 'g' as const

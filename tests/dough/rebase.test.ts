@@ -9,10 +9,10 @@ import {
   type Transaction,
   type Workbook,
 } from '../../src/dough/document/workbook.js'
-import { setBatch } from '../../src/dough/edits/batch-edits.js'
 import { holdReading, Refusal } from '../../src/dough/edits/edits.js'
-import { putJotting } from '../../src/dough/edits/jotting-edits.js'
-import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/edits/rebase.js'
+import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
+import { putJotting } from '../../src/dough/edits/fetched/jotting-edits.js'
+import { changeStarter, writeInGrams, writeInPercentages } from '../../src/dough/edits/fetched/rebase.js'
 import { type FormulaSheet, openFormula } from '../../src/dough/formula-sheet.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { near } from '../assert.js'

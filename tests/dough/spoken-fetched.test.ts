@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { fetchSpokenFor } from '../../components/base/spoken.js'
+import { fetchSpokenFor } from '../../components/base/fetched-spoken.js'
 import { readAmount } from '../../src/dough/amounts/amounts.js'
 import { isSpokenRead, mayBeSaid } from '../../src/dough/amounts/spoken-reader.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { keptOf } from '../../components/batch/weighing.js'
+import { keptOf } from '../../components/batch/weighed-shown.js'
 import { usualScale } from '../../src/dough/document/batch.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { weigh } from '../../src/dough/sheet/weighing.js'

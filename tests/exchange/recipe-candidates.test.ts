@@ -4,7 +4,7 @@ import { larderOf } from '../../src/dough/document/larder.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { Candidates } from '../../src/exchange/recipe/candidates.js'
 import { bestWay } from '../../src/exchange/recipe/neighbours.js'
-import { rowOf } from '../../src/exchange/recipe/row.js'
+import { rowOf } from '../../src/exchange/recipe/recipe-row.js'
 
 /** What each row of a text is taken for, and why, the rows without text left out. */
 function read(text: string) {

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path/posix'
+import { basename, join } from 'node:path/posix'
 import { test } from 'node:test'
 import { circleIn, filesBelow, importGraph, importsOf, roomGraph, roomOf } from './import-graph.js'
 
@@ -28,16 +28,20 @@ const mayImport: Record<string, readonly string[]> = {
 /** The rooms of each part, in an order in which each imports only from those before it. `.` is the part's own folder. */
 const rooms: Record<string, string> = {
   'src/engine': 'expression graph .',
-  'src/dough': 'document amounts larder outline cells sheet workings edits about .',
+  'src/dough': 'document lexicon amounts larder outline cells sheet workings edits edits/fetched about .',
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method plan mixing out',
   'src/exchange': 'values csv data text recipe tables arriving .',
   components:
-    'base controls working larder batch tally beside ' +
+    'styles base controls working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings method help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
     'sheet desk shelf card send-out page',
 }
+
+const mostInRoom = 15
+/** What each room has of its own, under the same name in all. */
+const inEveryRoom = new Set(['index.ts', 'words.ts'])
 
 const partOf = (path: string) => Object.keys(mayImport).find(part => path.startsWith(`${part}/`))
 const files = ['src', 'components'].flatMap(filesBelow)
@@ -96,6 +100,24 @@ test('a circle is found through type imports and late ones, and its path is show
   assert.equal(circleIn(roomGraph(imports)), 'a → b → c → a')
   imports.set('c/three.ts', new Set())
   assert.equal(circleIn(imports), undefined)
+})
+
+test(`a room has at most ${mostInRoom} files`, () => {
+  const counts = new Map<string, number>()
+  for (const file of files) counts.set(roomOf(file), (counts.get(roomOf(file)) ?? 0) + 1)
+  assert.deepEqual(
+    [...counts].filter(([, count]) => count > mostInRoom),
+    [],
+  )
+})
+
+test('no file name stands for two things', () => {
+  const places = new Map<string, string[]>()
+  for (const file of files) places.set(basename(file), [...(places.get(basename(file)) ?? []), file])
+  assert.deepEqual(
+    [...places].filter(([name, at]) => at.length > 1 && !inEveryRoom.has(name)),
+    [],
+  )
 })
 
 for (const part of ['src/engine', 'src/times', 'src/dough', 'src/day', 'src/exchange']) {

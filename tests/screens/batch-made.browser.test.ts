@@ -1,5 +1,5 @@
 import { sendMouse } from '@web/test-runner-commands'
-import { setBatch } from '../../src/dough/edits/batch-edits'
+import { setBatch } from '../../src/dough/edits/fetched/batch-edits'
 import { deepEqual, equal, match, near, ok } from '../assert'
 import { press, type } from '../keys'
 import { BatchDesk } from './batch-desk'

@@ -3,8 +3,8 @@ import { test } from 'node:test'
 import { Desk } from '../../components/desk/desk.js'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { emptyWorkbook } from '../../src/dough/document/workbook.js'
-import { setScale } from '../../src/dough/edits/batch-edits.js'
 import { enterAmount, holdReading, renameFormula } from '../../src/dough/edits/edits.js'
+import { setScale } from '../../src/dough/edits/fetched/batch-edits.js'
 import { millWheat, straightDough } from './breads.js'
 
 const english = { language: 'en', decimal: '.' } as const

@@ -1,7 +1,7 @@
 import { type Formula, sameName } from '../../../src/dough/document/formula.js'
 import type { Transaction, Workbook } from '../../../src/dough/document/workbook.js'
 import { together } from '../../../src/dough/edits/edits.js'
-import { addFormulas, replaceFormula } from '../../../src/dough/edits/shelf-edits.js'
+import { addFormulas, replaceFormula } from '../../../src/dough/edits/fetched/shelf-edits.js'
 import { bringInLabels } from './words.js'
 
 /** What is to be done with a formula that was read. */

@@ -1,8 +1,8 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { type CountsAs, type Formula, nameKey } from '../../../src/dough/document/formula.js'
-import { slim } from '../../base/breakpoints.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
+import { slim } from '../../styles/breakpoints.js'
 import { formulaFacts } from './formula-facts.js'
 import { linesWords } from './words.js'
 

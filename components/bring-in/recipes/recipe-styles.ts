@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../../base/breakpoints.js'
+import { narrow } from '../../styles/breakpoints.js'
 
 /** Lines of a recipe: the text on the left, what was read on the right; beneath each other on a phone. */
 export const recipeStyles = css`

@@ -10,10 +10,10 @@ import {
   type StageMarks,
   stageMarks,
 } from '../../../src/exchange/tables/index.js'
-import { fieldStyles } from '../../base/field-styles.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
-import { sharedStyles } from '../../base/shared-styles.js'
+import { fieldStyles } from '../../styles/field-styles.js'
+import { sharedStyles } from '../../styles/shared-styles.js'
 import { columnsStyles } from './columns-styles.js'
 import {
   becameWords,

@@ -1,6 +1,6 @@
 import { sameName } from '../../../src/dough/document/formula.js'
 import { moveLine, releaseHold, removeLines } from '../../../src/dough/edits/edits.js'
-import { markBase } from '../../../src/dough/edits/row-edits.js'
+import { markBase } from '../../../src/dough/edits/fetched/row-edits.js'
 import { homeOf, type LineRow } from '../table/table.js'
 import type { Action } from './action.js'
 import { labels, releaseLabel, startersName } from './menu-words.js'
@@ -103,7 +103,7 @@ function starters(row: LineRow, commands: RowCommands): readonly Action[] {
     .map(({ name }) => ({
       label: name,
       run: async () => {
-        const { changeStarter } = await import('../../../src/dough/edits/rebase.js')
+        const { changeStarter } = await import('../../../src/dough/edits/fetched/rebase.js')
         commands.edit(() => changeStarter(sheet, at, name), row.key)
       },
     }))

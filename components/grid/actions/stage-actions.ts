@@ -1,5 +1,5 @@
 import { moveStage } from '../../../src/dough/edits/edits.js'
-import { removeStage, setFerments } from '../../../src/dough/edits/row-edits.js'
+import { removeStage, setFerments } from '../../../src/dough/edits/fetched/row-edits.js'
 import type { StageRow } from '../table/table.js'
 import type { Action } from './action.js'
 import { labels } from './menu-words.js'
@@ -54,7 +54,7 @@ export function stageActions(
 function writing({ key, stage }: StageRow, commands: RowCommands): readonly Action[] {
   const { sheet } = commands
   const write = (way: 'writeInGrams' | 'writeInPercentages') => async () => {
-    const edits = await import('../../../src/dough/edits/rebase.js')
+    const edits = await import('../../../src/dough/edits/fetched/rebase.js')
     commands.edit(() => edits[way](sheet, stage.id), key)
   }
   return [

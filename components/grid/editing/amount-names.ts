@@ -1,4 +1,4 @@
-import { isOnlyUnit } from '../../../src/dough/amounts/unit-words.js'
+import { isOnlyUnit } from '../../../src/dough/lexicon/unit-words.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { nameFor } from '../../../src/engine/index.js'
 import type { Row } from '../table/table.js'

@@ -1,6 +1,6 @@
 import { isSpokenRead, mayBeSaid } from '../../../src/dough/amounts/spoken-reader.js'
 import { newId } from '../../../src/dough/document/formula.js'
-import { fetchSpoken } from '../../base/spoken.js'
+import { fetchSpoken } from '../../base/fetched-spoken.js'
 import { partNotFetched } from '../../base/words.js'
 import { arrowOf, isComposing, isRightToLeft, type Leave } from '../moving/key-map.js'
 import type { MovingContext } from '../moving/selection.js'

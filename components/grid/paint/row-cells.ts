@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { NumberStyle } from '../../base/numbers.js'
-import type { WeighedShown } from '../../batch/weighing.js'
+import type { WeighedShown } from '../../batch/weighed-shown.js'
 import { type Editing, editorTemplate } from '../editing/editor.js'
 import { editorName } from '../editing/words.js'
 import { type AmountColumn, type Column, homeOf, type LineRow, type Row, type Shown } from '../table/table.js'

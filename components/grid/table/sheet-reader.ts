@@ -2,7 +2,7 @@ import { type Line, nameKey, type Stage } from '../../../src/dough/document/form
 import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
 import type { Touched } from '../../../src/dough/sheet/touched.js'
 import type { NumberStyle } from '../../base/numbers.js'
-import { buildWords, type WeighedShown, weighedLine, weighedStage } from '../../batch/weighing.js'
+import { buildWords, type WeighedShown, weighedLine, weighedStage } from '../../batch/weighed-shown.js'
 import { type LineRow, rowAt, type StageRow, type SumRow, stageKey, sumKey, type Table } from './table.js'
 
 /** What is shown of a line: figures, and what is weighed of it while there is a batch. */

@@ -9,7 +9,7 @@ import {
 } from '../../../src/dough/sheet/figures.js'
 import { allTouched, type Touched } from '../../../src/dough/sheet/touched.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import { hasBatch } from '../../batch/weighing.js'
+import { hasBatch } from '../../batch/weighed-shown.js'
 import { groupsOf } from './row-groups.js'
 import { type LineRead, SheetReader, type StageRead } from './sheet-reader.js'
 import {

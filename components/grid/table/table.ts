@@ -1,7 +1,7 @@
 import type { Line, Stage } from '../../../src/dough/document/formula.js'
 import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../../base/numbers.js'
-import type { WeighedShown } from '../../batch/weighing.js'
+import type { WeighedShown } from '../../batch/weighed-shown.js'
 
 /** The grid's columns, from the left. The actions column holds each row's button. */
 export const allColumns = [

@@ -9,12 +9,12 @@ import {
   type Worded,
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
-import type { DecimalMark } from './digits.js'
-import { folded } from './folded.js'
+import type { DecimalMark } from '../lexicon/digits.js'
+import { folded } from '../lexicon/folded.js'
+import { inDoubt, plainNumbers, readingsInDoubt, typedText } from '../lexicon/plain-numbers.js'
+import { isEstimate, knownUnits, unitWords } from '../lexicon/unit-words.js'
 import { readingDimension } from './jottings.js'
-import { inDoubt, plainNumbers, readingsInDoubt, typedText } from './plain-numbers.js'
 import { isSpokenRead, readSpoken } from './spoken-reader.js'
-import { isEstimate, knownUnits, unitWords } from './unit-words.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
 
 /** An amount understood. */

@@ -1,10 +1,10 @@
 import { nameFor, parse, type Worded } from '../../engine/index.js'
 import type { Formula } from '../document/formula.js'
-import type { DecimalMark } from './digits.js'
+import type { DecimalMark } from '../lexicon/digits.js'
+import { inDoubt, plainNumbers, typedText } from '../lexicon/plain-numbers.js'
+import { isOnlyUnit, unitWords } from '../lexicon/unit-words.js'
 import { type JottingDiagnostic, jottingProblem } from './jotting-words.js'
 import { readingsByName } from './jottings.js'
-import { inDoubt, plainNumbers, typedText } from './plain-numbers.js'
-import { isOnlyUnit, unitWords } from './unit-words.js'
 
 /** What amounts call by themselves in every stage. */
 const ownNames = new Set('base flour water salt weight total_flour total_water total_salt'.split(' '))

@@ -10,8 +10,8 @@ import {
 import type { Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
-import { readingsInDoubt } from './plain-numbers.js'
-import { unitWords } from './unit-words.js'
+import { readingsInDoubt } from '../lexicon/plain-numbers.js'
+import { unitWords } from '../lexicon/unit-words.js'
 import { amountProblem } from './words.js'
 
 /** A jotting with what follows from its text alone. */

@@ -1,5 +1,5 @@
 import type { Ingredient } from '../document/larder.js'
-import { type Measure, millilitres, multiples, weightUnits } from './units.js'
+import { type Measure, millilitres, multiples, weightUnits } from '../lexicon/units.js'
 
 const scaled = (weight: number | undefined, factor: number): number | undefined =>
   weight === undefined ? undefined : weight * factor

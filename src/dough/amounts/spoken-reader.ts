@@ -1,5 +1,5 @@
-import type { DecimalMark } from './digits.js'
-import { unitWords } from './unit-words.js'
+import type { DecimalMark } from '../lexicon/digits.js'
+import { unitWords } from '../lexicon/unit-words.js'
 
 /** What is typed as it is said in a kitchen rather than as a calculation. */
 export interface Spoken {

@@ -1,5 +1,4 @@
-import type { DecimalMark } from './digits.js'
-import type { Spoken } from './spoken-reader.js'
+import type { DecimalMark } from '../lexicon/digits.js'
 import {
   isAbout,
   type Reading,
@@ -10,10 +9,11 @@ import {
   termAt,
   typedLexicon,
   unitAt,
-} from './terms.js'
-import { isApostrophe, type Token, tokensOf } from './text-tokens.js'
-import { isEstimate } from './unit-words.js'
-import { numberAt } from './written-numbers.js'
+} from '../lexicon/terms.js'
+import { isApostrophe, type Token, tokensOf } from '../lexicon/text-tokens.js'
+import { isEstimate } from '../lexicon/unit-words.js'
+import { numberAt } from '../lexicon/written-numbers.js'
+import type { Spoken } from './spoken-reader.js'
 
 const linking = new Set(['of', 'de', 'd', 'du', 'des', 'the', 'von'])
 const stem = (word: string): string => (word.length > 3 ? word.replace(/(?:es|er|en|[sxen])$/, '') : word)

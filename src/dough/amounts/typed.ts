@@ -1,8 +1,8 @@
-import { type DecimalMark, settled } from './digits.js'
-import { sumFrom, termAt, typedLexicon } from './terms.js'
-import { type Token, tokensOf } from './text-tokens.js'
-import { weightUnits } from './units.js'
-import { numberAt, type WrittenNumber } from './written-numbers.js'
+import { type DecimalMark, settled } from '../lexicon/digits.js'
+import { sumFrom, termAt, typedLexicon } from '../lexicon/terms.js'
+import { type Token, tokensOf } from '../lexicon/text-tokens.js'
+import { weightUnits } from '../lexicon/units.js'
+import { numberAt, type WrittenNumber } from '../lexicon/written-numbers.js'
 
 /** The number in digits or a fraction that starts at a token, settled by the baker's mark. */
 function figureAt(tokens: readonly Token[], at: number, mark: DecimalMark): WrittenNumber | undefined {

@@ -1,7 +1,7 @@
 import { nameFor, parse } from '../../engine/index.js'
-import { unitWords } from '../amounts/unit-words.js'
 import type { Jotting, Stage } from '../document/formula.js'
 import { withAddedName } from '../document/step-names.js'
+import { unitWords } from '../lexicon/unit-words.js'
 
 /** What becomes of a name that stands in an amount or a jotting. */
 export type Renamed = (name: string) => string

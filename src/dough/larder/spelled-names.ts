@@ -1,5 +1,5 @@
-import { folded } from '../amounts/folded.js'
 import type { Ingredient, Larder } from '../document/larder.js'
+import { folded } from '../lexicon/folded.js'
 
 const longestName = 60 // characters
 

@@ -1,8 +1,8 @@
 import { nameFor, type Worded } from '../../engine/index.js'
 import { readingsByName } from '../amounts/jottings.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
-import type { Measure } from '../amounts/units.js'
-import { weightUnits } from '../amounts/units.js'
+import type { Measure } from '../lexicon/units.js'
+import { weightUnits } from '../lexicon/units.js'
 import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
 import { type OutlineDiagnostic, outlineProblem } from './words.js'
 

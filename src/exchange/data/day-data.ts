@@ -10,7 +10,7 @@ import {
   problemOfDay,
 } from '../../dough/document/day-checks.js'
 import { newId } from '../../dough/document/formula.js'
-import { newDay, newOven } from '../../dough/edits/day-edits.js'
+import { newDay, newOven } from '../../dough/edits/fetched/day-edits.js'
 import {
   type Field,
   type Fields,

@@ -1,11 +1,11 @@
-import { numberText } from '../../dough/amounts/digits.js'
-import { amountText, type Figure, figureOf } from '../../dough/amounts/figures.js'
 import { gramsPerMeasure } from '../../dough/amounts/measures.js'
-import type { Portion } from '../../dough/amounts/portions.js'
-import { type Measure, millilitres } from '../../dough/amounts/units.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { numberText } from '../../dough/lexicon/digits.js'
+import type { Portion } from '../../dough/lexicon/portions.js'
+import { type Measure, millilitres } from '../../dough/lexicon/units.js'
+import { amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import type { Comparison, LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */

@@ -5,7 +5,7 @@ import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, op
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { kitchen } from './kitchen-words.js'
 import { foundIn, inProse } from './pieces.js'
-import type { Row } from './row.js'
+import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
 
 /** What a row may be. */

@@ -1,8 +1,8 @@
 import { isBread, kindOfWord } from '../values/stage-kinds.js'
 import { kitchen, uses } from './kitchen-words.js'
-import { bare, isState, joined, purposeIn } from './names.js'
+import { bare, isState, joined, purposeIn } from './line-names.js'
 import { sentencesOf } from './pieces.js'
-import type { Row } from './row.js'
+import type { Row } from './recipe-row.js'
 
 const mostWordsOfPhrase = 4
 const mostWordsOfName = 5 // of a row that names something and says no more

@@ -1,8 +1,8 @@
-import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
+import { isApostrophe, type Token } from '../../dough/lexicon/text-tokens.js'
 import { kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
 import { kitchen } from './kitchen-words.js'
-import { joined } from './names.js'
-import { closingOf, type Row } from './row.js'
+import { joined } from './line-names.js'
+import { closingOf, type Row } from './recipe-row.js'
 
 /** A stage's name, as a heading gives it. */
 export interface StageHeading {

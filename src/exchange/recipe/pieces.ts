@@ -1,12 +1,12 @@
-import type { Portion } from '../../dough/amounts/portions.js'
-import type { Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import type { Portion } from '../../dough/lexicon/portions.js'
+import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage } from './headings.js'
 import { isOneOf, kitchen } from './kitchen-words.js'
-import { bare, isState, nameOf } from './names.js'
-import { type Row, textOf } from './row.js'
+import { bare, isState, nameOf } from './line-names.js'
+import { type Row, textOf } from './recipe-row.js'
 import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
 const longestName = 60 // tokens beside an amount that are looked at

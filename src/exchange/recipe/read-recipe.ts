@@ -7,7 +7,7 @@ import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.j
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
-import { type Row, rowOf } from './row.js'
+import { type Row, rowOf } from './recipe-row.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
 import type { RestReason } from './words.js'
 import { lineReason, recipeProblem, restReason } from './words.js'

@@ -1,6 +1,6 @@
-import { numberText } from '../../dough/amounts/digits.js'
-import { guessSentences, type WrittenGuess } from '../../dough/amounts/guess-words.js'
 import type { CountsAs } from '../../dough/document/formula.js'
+import { numberText } from '../../dough/lexicon/digits.js'
+import { guessSentences, type WrittenGuess } from '../../dough/lexicon/guess-words.js'
 import { type Sentences, wording } from '../../engine/index.js'
 import type { Purpose } from './kitchen-words.js'
 

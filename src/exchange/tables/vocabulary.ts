@@ -1,4 +1,4 @@
-import { folded as foldedWord } from '../../dough/amounts/folded.js'
+import { folded as foldedWord } from '../../dough/lexicon/folded.js'
 import type { ColumnUse } from './types.js'
 
 /** A text as words are compared here: lower case, without accents, one blank between words. */

@@ -1,5 +1,5 @@
-import type { DecimalMark } from '../../dough/amounts/digits.js'
-import { type Doubt, type PlainNumbers, plainNumbers } from '../../dough/amounts/plain-numbers.js'
+import type { DecimalMark } from '../../dough/lexicon/digits.js'
+import { type Doubt, type PlainNumbers, plainNumbers } from '../../dough/lexicon/plain-numbers.js'
 
 export { type DecimalMark, type Doubt, type PlainNumbers, plainNumbers }
 

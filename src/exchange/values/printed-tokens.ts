@@ -1,4 +1,4 @@
-import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
+import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 
 const footnotes = /[*_`†‡§¹²³]/
 /** Where a number is glued to the word before it: `Yeast0.5%`, `Water350g`. */

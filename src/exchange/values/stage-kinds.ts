@@ -1,4 +1,4 @@
-import { type Token, tokensOf } from '../../dough/amounts/text-tokens.js'
+import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 
 /** What a stage is by its name: what it does before the dough, the dough itself, or what goes onto it. */
 export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'

@@ -1,5 +1,5 @@
-import { type WeightUnit, weightUnits } from '../../dough/amounts/units.js'
 import { tidy } from '../../dough/document/words.js'
+import { type WeightUnit, weightUnits } from '../../dough/lexicon/units.js'
 
 const unit = Object.keys(weightUnits).join('|')
 /** A plain number, as amounts hold it once their decimal marks are points. */

@@ -1,12 +1,12 @@
-import { isLeeway } from '../document/checks.js'
-import { type Day, type DayBread, type DayMix, type Oven, usualLeeway } from '../document/day.js'
-import { type DayProblem, problemOfDay } from '../document/day-checks.js'
-import { dayProblem } from '../document/day-words.js'
-import { newId } from '../document/formula.js'
-import { sameData } from '../document/same-data.js'
-import type { Transaction, Workbook } from '../document/workbook.js'
-import { dayLabels, refuseDay } from './day-words.js'
-import { Refusal } from './words.js'
+import { isLeeway } from '../../document/checks.js'
+import { type Day, type DayBread, type DayMix, type Oven, usualLeeway } from '../../document/day.js'
+import { type DayProblem, problemOfDay } from '../../document/day-checks.js'
+import { dayProblem } from '../../document/day-words.js'
+import { newId } from '../../document/formula.js'
+import { sameData } from '../../document/same-data.js'
+import type { Transaction, Workbook } from '../../document/workbook.js'
+import { Refusal } from '../words.js'
+import { dayLabels, refuseDay } from './day-edit-words.js'
 
 /** A bread of a day by ids. */
 export interface BreadAt {

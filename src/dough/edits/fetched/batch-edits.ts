@@ -1,12 +1,12 @@
-import type { Batch, KeepBack, Scale } from '../document/batch.js'
-import { batchProblem, scaleProblem } from '../document/batch-checks.js'
-import { documentProblem } from '../document/batch-words.js'
-import { isLoss } from '../document/checks.js'
-import type { Stage } from '../document/formula.js'
-import type { Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn, type StageAt, stageIn } from './edit-places.js'
+import type { Batch, KeepBack, Scale } from '../../document/batch.js'
+import { batchProblem, scaleProblem } from '../../document/batch-checks.js'
+import { documentProblem } from '../../document/batch-words.js'
+import { isLoss } from '../../document/checks.js'
+import type { Stage } from '../../document/formula.js'
+import type { Transaction, Workbook } from '../../document/workbook.js'
+import { formulaIn, type StageAt, stageIn } from '../edit-places.js'
+import { Refusal, refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
-import { Refusal, refuse } from './words.js'
 
 /** Says how much to make. Throws Refusal for an amount that cannot be. */
 export function setBatch(workbook: Workbook, id: string, batch: Batch): Transaction {

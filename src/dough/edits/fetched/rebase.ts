@@ -1,9 +1,9 @@
-import { type Line, type Stage, sameName } from '../document/formula.js'
-import { tidy } from '../document/words.js'
-import { applyChanges, type Change, emptyWorkbook, type Transaction } from '../document/workbook.js'
-import type { FigureSheet } from '../sheet/figures.js'
-import { type LineAt, putLine, type StageAt } from './edit-places.js'
-import { enterIngredient } from './line-edits.js'
+import { type Line, type Stage, sameName } from '../../document/formula.js'
+import { tidy } from '../../document/words.js'
+import { applyChanges, type Change, emptyWorkbook, type Transaction } from '../../document/workbook.js'
+import type { FigureSheet } from '../../sheet/figures.js'
+import { type LineAt, putLine, type StageAt } from '../edit-places.js'
+import { enterIngredient } from '../line-edits.js'
 import { rebaseLabels, refuseRebase } from './rebase-words.js'
 
 /** A weight or a total that is the same but for what double precision leaves over. */

@@ -1,6 +1,6 @@
 import type { Sentences } from '../../engine/index.js'
 import { numberText } from './digits.js'
-import type { AmountGuess } from './figures.js'
+import type { AmountGuess } from './written-figures.js'
 
 /** What was guessed of an amount as somebody else wrote it. */
 export type WrittenGuess = AmountGuess & {

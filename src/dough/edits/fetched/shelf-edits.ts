@@ -1,9 +1,9 @@
-import { type Formula, nameKey, newId, usualFlourWeight } from '../document/formula.js'
-import type { Change, Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn } from './edit-places.js'
+import { type Formula, nameKey, newId, usualFlourWeight } from '../../document/formula.js'
+import type { Change, Transaction, Workbook } from '../../document/workbook.js'
+import { formulaIn } from '../edit-places.js'
+import { newLine } from '../line-edits.js'
+import { newStage } from '../stage-edits.js'
 import { fetchedLabels } from './fetched-words.js'
-import { newLine } from './line-edits.js'
-import { newStage } from './stage-edits.js'
 
 /** A formula to begin with by percentages: flour, water, salt, one levain. */
 export function blankFormula(name = 'New formula'): Formula {

@@ -1,7 +1,7 @@
-import { type Sentences, wording } from '../../engine/index.js'
-import type { Hold } from '../document/formula.js'
-import { holdWords } from '../document/words.js'
-import { Refusal } from './words.js'
+import { type Sentences, wording } from '../../../engine/index.js'
+import type { Hold } from '../../document/formula.js'
+import { holdWords } from '../../document/words.js'
+import { Refusal } from '../words.js'
 
 /** Why amounts cannot be written anew. Lines, stages and starters go by their names, '' for a line without one. */
 export type RebaseDiagnostic =

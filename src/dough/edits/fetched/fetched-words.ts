@@ -1,6 +1,6 @@
-import type { Batch, KeepBack, Scale } from '../document/batch.js'
-import { batchWords } from '../document/batch-words.js'
-import { grams, per100 } from '../document/words.js'
+import type { Batch, KeepBack, Scale } from '../../document/batch.js'
+import { batchWords } from '../../document/batch-words.js'
+import { grams, per100 } from '../../document/words.js'
 
 /** What the edits are called that a page fetches when it first makes one. */
 export const fetchedLabels = {

@@ -1,6 +1,6 @@
-import { type Sentences, wording } from '../../engine/index.js'
-import { per100 } from '../document/words.js'
-import { Refusal } from './words.js'
+import { type Sentences, wording } from '../../../engine/index.js'
+import { per100 } from '../../document/words.js'
+import { Refusal } from '../words.js'
 
 /** Why an edit of a day cannot be. */
 export type DayEditDiagnostic =

@@ -1,10 +1,10 @@
-import { jottingNameAsKept, jottingNameProblem } from '../amounts/jotting-names.js'
-import type { Jotting } from '../document/formula.js'
-import type { Change, Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn } from './edit-places.js'
+import { jottingNameAsKept, jottingNameProblem } from '../../amounts/jotting-names.js'
+import type { Jotting } from '../../document/formula.js'
+import type { Change, Transaction, Workbook } from '../../document/workbook.js'
+import { formulaIn } from '../edit-places.js'
+import { wholeName, withNames } from '../renaming.js'
+import { labels, Refusal } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
-import { wholeName, withNames } from './renaming.js'
-import { labels, Refusal } from './words.js'
 
 /**
  * Puts a jotting at its id, or adds it last; a new name is taken along into the amounts and jottings that

@@ -1,5 +1,5 @@
-import type { Ingredient } from '../document/larder.js'
-import type { Transaction, Workbook } from '../document/workbook.js'
+import type { Ingredient } from '../../document/larder.js'
+import type { Transaction, Workbook } from '../../document/workbook.js'
 import { fetchedLabels } from './fetched-words.js'
 
 /** Puts an ingredient of the baker's own in the larder, or in the place of the one with its id. */

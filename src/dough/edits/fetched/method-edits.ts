@@ -1,8 +1,8 @@
-import { newId, type Stage, type Step } from '../document/formula.js'
-import type { Transaction, Workbook } from '../document/workbook.js'
-import { type StageAt, stageIn } from './edit-places.js'
+import { newId, type Stage, type Step } from '../../document/formula.js'
+import type { Transaction, Workbook } from '../../document/workbook.js'
+import { type StageAt, stageIn } from '../edit-places.js'
+import { refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
-import { refuse } from './words.js'
 
 /** A step by ids. */
 export interface StepAt extends StageAt {

@@ -1,8 +1,8 @@
-import { aboutWords } from '../../dough/amounts/kitchen-measures.js'
-import { numberWords } from '../../dough/amounts/number-words.js'
-import { isApostrophe, type Token } from '../../dough/amounts/text-tokens.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
+import { aboutWords } from '../../dough/lexicon/kitchen-measures.js'
+import { numberWords } from '../../dough/lexicon/number-words.js'
+import { isApostrophe, type Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen, type Purpose, places, uses } from './kitchen-words.js'
 
 /** An ingredient's name with what was said about it besides. */

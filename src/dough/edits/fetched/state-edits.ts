@@ -1,8 +1,8 @@
-import { type Formula, type KeptState, newId } from '../document/formula.js'
-import type { Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn } from './edit-places.js'
+import { type Formula, type KeptState, newId } from '../../document/formula.js'
+import type { Transaction, Workbook } from '../../document/workbook.js'
+import { formulaIn } from '../edit-places.js'
+import { refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
-import { refuse } from './words.js'
 
 /** Keeps the formula as it stands under a name, to be read, compared and brought back. `at` is ISO 8601. */
 export function keepState(workbook: Workbook, id: string, name: string, at: string): Transaction {

@@ -1,8 +1,8 @@
-import type { Formula } from '../document/formula.js'
-import type { Larder } from '../document/larder.js'
-import type { ReadingName } from '../document/reading-names.js'
-import { type LinePlan, outlineOf } from '../outline/outline.js'
-import type { LineAt } from './edit-places.js'
+import type { Formula } from '../../document/formula.js'
+import type { Larder } from '../../document/larder.js'
+import type { ReadingName } from '../../document/reading-names.js'
+import { type LinePlan, outlineOf } from '../../outline/outline.js'
+import type { LineAt } from '../edit-places.js'
 
 /** The line that would naturally give for a reading: water for hydration, salt for salt, levain for what it ferments. */
 export function naturalGiver(formula: Formula, larder: Larder, reading: ReadingName): LineAt | undefined {

@@ -1,6 +1,6 @@
-import { type Portion, portionAt } from '../../dough/amounts/portions.js'
-import { quantityAt } from '../../dough/amounts/quantities.js'
-import type { Token } from '../../dough/amounts/text-tokens.js'
+import { type Portion, portionAt } from '../../dough/lexicon/portions.js'
+import { quantityAt } from '../../dough/lexicon/quantities.js'
+import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { printedTokens } from '../values/printed-tokens.js'
 import { namesEarlierStage } from '../values/stage-kinds.js'
 

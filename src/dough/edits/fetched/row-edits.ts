@@ -1,8 +1,8 @@
-import type { Stage } from '../document/formula.js'
-import type { Transaction, Workbook } from '../document/workbook.js'
-import { formulaIn, type LineAt, lineIn, named, putLine, type StageAt, stageIn } from './edit-places.js'
+import type { Stage } from '../../document/formula.js'
+import type { Transaction, Workbook } from '../../document/workbook.js'
+import { formulaIn, type LineAt, lineIn, named, putLine, type StageAt, stageIn } from '../edit-places.js'
+import { labels, refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
-import { labels, refuse } from './words.js'
 
 /** Marks a line as what 100 % means in a stage without flour, or takes the mark away. */
 export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Transaction {
