@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit'
-import type { Formula } from '../../src/dough/document/formula.js'
-import { addFormulas, blankFormula, copyOf } from '../../src/dough/edits/fetched/shelf-edits.js'
+import { copyOf, type Formula } from '../../src/dough/document/formula.js'
+import { addFormulas, blankFormula } from '../../src/dough/edits/fetched/shelf-edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { emptyShelfWords } from './empty-shelf-words.js'

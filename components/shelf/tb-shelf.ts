@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit'
 import { guard } from 'lit/directives/guard.js'
 import { repeat } from 'lit/directives/repeat.js'
-import { type Formula, nameKey } from '../../src/dough/document/formula.js'
+import { copyOf, type Formula, nameKey } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { renameFormula } from '../../src/dough/edits/edits.js'
 import { afterPaint, fetchWhenIdle } from '../base/after-paint.js'
@@ -195,7 +195,7 @@ export class TbShelf extends BaseElement {
       ...this.examples.map(example => ({
         label: example.name,
         note: shelfWords.exampleNote,
-        run: () => this.#add(({ copyOf }) => copyOf(example, example.name)),
+        run: () => this.#add(() => copyOf(example, example.name)),
       })),
     ]
   }

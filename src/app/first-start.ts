@@ -1,6 +1,5 @@
 import examples from 'examples:formulas'
-import type { Formula } from '../dough/document/formula.js'
-import { copyOf } from '../dough/edits/fetched/shelf-edits.js'
+import { copyOf, type Formula } from '../dough/document/formula.js'
 
 /** What a new workbook begins with: the formulas of one oven day, to be changed and learned from. */
 export function firstStart(): { readonly workbook: string; readonly formulas: readonly Formula[] } {

@@ -14,7 +14,7 @@ import { setBatch, setKeepBack, setScale, setStageLoss } from '../../src/dough/e
 import { putJotting, removeJotting } from '../../src/dough/edits/fetched/jotting-edits.js'
 import { defineIngredient, forgetIngredient } from '../../src/dough/edits/fetched/larder-edits.js'
 import { writeInGrams, writeInPercentages } from '../../src/dough/edits/fetched/rebase.js'
-import { markBase, removeStage, setFerments } from '../../src/dough/edits/fetched/row-edits.js'
+import { markBase, removeLines, removeStage, setFerments } from '../../src/dough/edits/fetched/row-edits.js'
 import { bringBack, forgetState, keepState } from '../../src/dough/edits/fetched/state-edits.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
@@ -86,7 +86,7 @@ function lineEdit(workbook: Workbook, formula: Formula, random: Random): Transac
         random.below(stage.lines.length + 1),
       )
     case 2:
-      return edits.removeLines(workbook, [at])
+      return removeLines(workbook, [at])
     case 3:
       return edits.moveLine(workbook, at, random.pick([-1, 1] as const))
     case 4:

@@ -13,13 +13,12 @@ import {
   moveLine,
   moveStage,
   Refusal,
-  removeLines,
   renameFormula,
   renameStage,
   setFlourWeight,
   together,
 } from '../../src/dough/edits/edits.js'
-import { removeStage, setFerments } from '../../src/dough/edits/fetched/row-edits.js'
+import { removeLines, removeStage, setFerments } from '../../src/dough/edits/fetched/row-edits.js'
 import {
   addFormulas,
   blankFormula,

@@ -8,7 +8,26 @@ import { formulaOf } from './notation.js'
 
 // What reads amounts as they are said is there for all from the moment it is fetched: the tests go from before to after.
 
-for (const text of ['', '70%', '70 %', '20 g', '-5 g', '.5%', '3.5 tsp', '2 each', '250', '1 CUP', '8 oz'])
+for (const text of [
+  '',
+  '70%',
+  '70 %',
+  '20 g',
+  '-5 g',
+  '.5%',
+  '3.5 tsp',
+  '2 each',
+  '250',
+  '1 CUP',
+  '8 oz',
+  '3 1/2 tsp',
+  '1/2 cup',
+  '1/2',
+  '(70 + 8)%',
+  '2*5 g',
+  '2*salt',
+  'salt + 5 g',
+])
   test(`${text || 'no amount'} is read without words`, () => {
     assert.equal(mayBeSaid(text), false)
     assert.equal(text !== '' && 'problem' in readAmount(text)!, false)
@@ -22,8 +41,8 @@ for (const text of [
   '3 eggs',
   '1 lb 4 oz',
   '1,000 g',
-  '2*salt',
-  '1/2',
+  '70,5 %',
+  '1 000 g',
 ])
   test(`${text} may be said in words`, () => assert.equal(mayBeSaid(text), true))
 

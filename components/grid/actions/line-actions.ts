@@ -1,6 +1,6 @@
 import { sameName } from '../../../src/dough/document/formula.js'
-import { moveLine, releaseHold, removeLines } from '../../../src/dough/edits/edits.js'
-import { markBase } from '../../../src/dough/edits/fetched/row-edits.js'
+import { moveLine, releaseHold } from '../../../src/dough/edits/edits.js'
+import { markBase, removeLines } from '../../../src/dough/edits/fetched/row-edits.js'
 import { homeOf, type LineRow } from '../table/table.js'
 import type { Action } from './action.js'
 import { labels, releaseLabel, startersName } from './menu-words.js'

@@ -1,4 +1,4 @@
-import { removeLines } from '../../../src/dough/edits/edits.js'
+import { removeLines } from '../../../src/dough/edits/fetched/row-edits.js'
 import type { Edit } from '../../base/events.js'
 import { enterIn, inTurn } from '../editing/cell-edits.js'
 import type { Extent } from '../moving/extent.js'

@@ -1,3 +1,4 @@
+import { parse } from '../../engine/index.js'
 import type { DecimalMark } from '../lexicon/digits.js'
 import { unitWords } from '../lexicon/unit-words.js'
 
@@ -24,8 +25,14 @@ export const readSpoken: SpokenReader = (text, mark, names) => reader?.(text, ma
 
 const plainly = /^-?(?:\d+(?:\.\d+)?|\.\d+)\s*(%|\p{L}*)$/u
 
-/** Whether more than a number with its unit stands there, so that it may have to be read as it is said. */
+/** Whether a text is neither a number with its unit nor a calculation, so that it may have to be read as it is said. */
 export function mayBeSaid(text: string): boolean {
   const unit = plainly.exec(text)?.[1]
-  return text !== '' && (unit === undefined || !(unit === '' || unit === '%' || unitWords.has(unit)))
+  if (text === '' || unit === '' || unit === '%') return false
+  if (unit !== undefined && unitWords.has(unit)) return false
+  try {
+    return parse(text, { units: unitWords }).tree.kind === 'name' // `pinch`
+  } catch {
+    return true
+  }
 }

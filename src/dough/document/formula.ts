@@ -134,3 +134,16 @@ export function nameKey(name: string): string {
   }
   return key
 }
+
+/** A copy with ids of its own. */
+export function copyOf(formula: Formula, name: string): Formula {
+  const ids = new Map(formula.stages.flatMap(s => s.lines.map(l => [l.id, newId()] as const)))
+  const stages = formula.stages.map(s => ({
+    ...s,
+    id: newId(),
+    lines: s.lines.map(l => ({ ...l, id: ids.get(l.id)! })),
+    ...(s.method && { method: s.method.map(step => ({ ...step, id: newId() })) }),
+  }))
+  const holds = formula.holds?.map(h => ({ ...h, line: ids.get(h.line) ?? h.line }))
+  return { ...formula, id: newId(), name, stages, ...(holds && { holds }) }
+}

@@ -19,7 +19,6 @@ export {
   enterNote,
   moveLine,
   newLine,
-  removeLines,
 } from './line-edits.js'
 export {
   addStage,

@@ -147,14 +147,6 @@ export function addLine(at: StageAt, line: Line, index?: number): Transaction {
   }
 }
 
-export function removeLines(workbook: Workbook, lines: readonly LineAt[]): Transaction {
-  const only = lines.length === 1 ? lineIn(workbook, lines[0]!) : undefined
-  return {
-    label: only ? labels.remove(named(only)) : labels.removeLines(lines.length),
-    changes: lines.map(takeLine),
-  }
-}
-
 /** Moves a line one place up (-1) or down (1), into the neighbouring stage at an end. Undefined where there is no way. */
 export function moveLine(workbook: Workbook, at: LineAt, by: -1 | 1): Transaction | undefined {
   const formula = formulaIn(workbook, at.formula)

@@ -56,7 +56,6 @@ export const labels = {
   add: (name: string) => `Add ${name}`,
   addLine: (name: string) => `Add ${name || 'a line'}`,
   remove: (name: string) => `Remove ${name}`,
-  removeLines: (count: number) => `Remove ${count} lines`,
   moveStage: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'earlier' : 'later'}`,
   moveLine: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'up' : 'down'}`,
   /** `released`: the hold in words that is let go with it. */

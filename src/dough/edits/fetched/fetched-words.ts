@@ -4,6 +4,7 @@ import { grams, per100 } from '../../document/words.js'
 
 /** What the edits are called that a page fetches when it first makes one. */
 export const fetchedLabels = {
+  removeLines: (count: number) => `Remove ${count} lines`,
   ferments: (stage: string, ferments: boolean | undefined) =>
     ferments === undefined
       ? `Let ${stage} decide whether it ferments`

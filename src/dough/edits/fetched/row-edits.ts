@@ -1,6 +1,15 @@
 import type { Stage } from '../../document/formula.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
-import { formulaIn, type LineAt, lineIn, named, putLine, type StageAt, stageIn } from '../edit-places.js'
+import {
+  formulaIn,
+  type LineAt,
+  lineIn,
+  named,
+  putLine,
+  type StageAt,
+  stageIn,
+  takeLine,
+} from '../edit-places.js'
 import { labels, refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
 
@@ -9,6 +18,14 @@ export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Trans
   const { base: _base, ...line } = lineIn(workbook, at)
   const label = fetchedLabels.base(named(line), isBase)
   return { label, changes: [putLine(at, isBase ? { ...line, base: true } : line)] }
+}
+
+export function removeLines(workbook: Workbook, lines: readonly LineAt[]): Transaction {
+  const only = lines.length === 1 ? lineIn(workbook, lines[0]!) : undefined
+  return {
+    label: only ? labels.remove(named(only)) : fetchedLabels.removeLines(lines.length),
+    changes: lines.map(takeLine),
+  }
 }
 
 /** Removes a stage; lines that took it stay, and say that it is gone. The final dough cannot be removed. */

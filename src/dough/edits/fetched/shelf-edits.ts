@@ -1,4 +1,4 @@
-import { type Formula, nameKey, newId, usualFlourWeight } from '../../document/formula.js'
+import { copyOf, type Formula, nameKey, newId, usualFlourWeight } from '../../document/formula.js'
 import type { Change, Transaction, Workbook } from '../../document/workbook.js'
 import { formulaIn } from '../edit-places.js'
 import { newLine } from '../line-edits.js'
@@ -64,19 +64,6 @@ export function replaceFormula(workbook: Workbook, id: string, formula: Formula)
     label: fetchedLabels.replaceFormula(before.name),
     changes: [{ of: 'formula', id, value: { ...formula, id } }],
   }
-}
-
-/** A copy with ids of its own. */
-export function copyOf(formula: Formula, name: string): Formula {
-  const ids = new Map(formula.stages.flatMap(s => s.lines.map(l => [l.id, newId()] as const)))
-  const stages = formula.stages.map(s => ({
-    ...s,
-    id: newId(),
-    lines: s.lines.map(l => ({ ...l, id: ids.get(l.id)! })),
-    ...(s.method && { method: s.method.map(step => ({ ...step, id: newId() })) }),
-  }))
-  const holds = formula.holds?.map(h => ({ ...h, line: ids.get(h.line) ?? h.line }))
-  return { ...formula, id: newId(), name, stages, ...(holds && { holds }) }
 }
 
 export function duplicateFormula(workbook: Workbook, id: string): Transaction {
