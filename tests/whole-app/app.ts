@@ -127,8 +127,7 @@ async function inPlace(element: HTMLElement): Promise<DOMRect> {
     element.scrollIntoView({ block: 'center', behavior: 'instant' })
     const now = element.getBoundingClientRect()
     // Firefox: where half a pixel is left over, each scrolling to the middle goes a pixel to and fro.
-    const isSteady =
-      now.left === last?.left && Math.abs(now.top - last.top) <= 1 && now.width === last.width
+    const isSteady = now.left === last?.left && Math.abs(now.top - last.top) <= 1 && now.width === last.width
     last = now
     return isSteady ? now : undefined
   }, 'it stays where it is')
