@@ -88,7 +88,7 @@ const mayBegin = (word: string): boolean => starts.has(word) || beginsCardinal(w
 /** Asked first because most tokens start no amount. */
 const mayStart = ({ kind, key, text }: Token): boolean =>
   kind === 'word'
-    ? mayBegin(key) || mayBegin(key.split('-', 1)[0]!) || glued.test(key)
+    ? mayBegin(key) || (key.includes('-') && mayBegin(key.split('-', 1)[0]!)) || glued.test(key)
     : kind !== 'mark' || aboutSigns.has(text)
 
 /** What is counted off: `day 1`, `étape 2`. */

@@ -1,6 +1,6 @@
 import type { Formula, Problem } from '../../dough/document/formula.js'
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import type { Watch } from '../tables/index.js'
 import { arrivalFrom } from './arrival-source.js'
 import type { Arrival, Arrived, Way } from './arriving.js'
@@ -25,7 +25,6 @@ export interface Arrivals {
   readonly remark?: string // on the file's encoding, in a sentence
 }
 
-const usual = larderOf(usualLarder)
 /** What was worked out of a text, for reading it in another way. */
 const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly remark?: string }>()
 
@@ -35,7 +34,7 @@ const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly rem
  * Numbers are read whichever decimal sign they have; every line says what was guessed. Never throws. Needs no browser.
  */
 export function arrive(source: string | Uint8Array, options: ArriveOptions = {}): Arrivals {
-  const { larder = usual, remembered = {}, watch, earlier, as, mapping } = options
+  const { larder = larderWith([]), remembered = {}, watch, earlier, as, mapping } = options
   const from =
     (earlier && arrivals.get(earlier)) ??
     arrivalFrom(typeof source === 'string' ? { text: source } : { bytes: source }, larder, remembered)

@@ -42,7 +42,7 @@ function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
   )
   const headTo = at < 0 ? to : at
   let from = headTo
-  if (tokens[from]?.text === '(' && closingOf(tokens, from, to) >= to - 1) {
+  if (tokens[from]?.text === '(' && closingOf(row, from, to) >= to - 1) {
     from++
     if (tokens[to - 1]?.text === ')') to--
   } else if (from < to) from++

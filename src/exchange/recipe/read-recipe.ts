@@ -1,7 +1,7 @@
 import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '../../dough/document/formula.js'
-import { type Larder, larderOf } from '../../dough/document/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { unnamed } from '../csv/columns.js'
 import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
@@ -42,7 +42,6 @@ export interface RecipeRead {
 
 const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
-const usual = larderOf(usualLarder)
 
 type Fate = RestOfRecipe['as']
 const fates: Readonly<Partial<Record<Kind, Fate>>> = {
@@ -64,7 +63,7 @@ interface ReadRow {
 /** What the rows with text were taken for. */
 function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
   const filled = texts.flatMap((text, at) => {
-    const row = text.length > longestRow ? undefined : rowOf(text)
+    const row = text.length > longestRow || text.trim() === '' ? undefined : rowOf(text)
     return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
   })
   const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
@@ -201,7 +200,7 @@ class Draft {
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
  * line, and amounts nobody can know are left empty.
  */
-export function readRecipe(text: string, larder: Larder = usual): RecipeRead {
+export function readRecipe(text: string, larder: Larder = larderWith([])): RecipeRead {
   const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
   const rows = readRows(texts, larder)
   const draft = new Draft(larder)

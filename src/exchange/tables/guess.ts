@@ -1,5 +1,5 @@
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
@@ -40,7 +40,7 @@ const sortedRows = 5000
  */
 export function guessTable(
   text: string,
-  given: Larder = larderOf(usualLarder),
+  given: Larder = larderWith([]),
   watch: Watch = {},
   limits: Limits = usualLimits,
 ): ForeignTable {

@@ -1,5 +1,5 @@
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { Builder } from './build.js'
@@ -38,7 +38,7 @@ function nothing(reason: Reason, rows: readonly RowRead[] = [], stopped = false)
 export function readTable(
   table: ForeignTable,
   mapping: Mapping,
-  larder: Larder = larderOf(usualLarder),
+  larder: Larder = larderWith([]),
   watch: Watch = {},
 ): TableRead {
   if (table.refused !== undefined) return nothing({ code: 'tableRefused', why: table.refused })

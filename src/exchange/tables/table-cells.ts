@@ -24,7 +24,9 @@ const holds = (line: string, delimiter: string): boolean => {
   return delimiter === ',' ? /(?:[^\d,]|^),|,(?:\D|$)/.test(line) : line.includes(delimiter)
 }
 
-function guessDelimiter(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
+function delimiterOf(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
+  const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
+  if (named) return { delimiter: named, reason: { code: 'namedDelimiter' }, isSure: true }
   const lines = text.slice(0, 60_000).split(/\r\n?|\n/)
   const sample = lines.filter(line => line.trim() !== '').slice(0, 300)
   const shares = ['\t', ';', '|', gaps, ','].map(delimiter => ({
@@ -49,6 +51,9 @@ function guessDelimiter(text: string): { delimiter: string; reason: Reason; isSu
   }
 }
 
+/** Whether anything in a text separates columns. */
+export const hasColumns = (text: string): boolean => delimiterOf(text).delimiter !== none
+
 /** `---`, `| --- | :--- |`, `=====`: a drawn line. */
 const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
 
@@ -71,10 +76,7 @@ export function split(given: string, limits: Limits) {
   if (tooLong) return tooLong
   if (given.includes('\0')) return { refused: { code: 'tableNotText' } as const }
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
-  const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
-  const guessed = named
-    ? { delimiter: named, reason: { code: 'namedDelimiter' } as const, isSure: true }
-    : guessDelimiter(text)
+  const guessed = delimiterOf(text)
   const { delimiter } = guessed
   const isPlain = delimiter === gaps || delimiter === '|' || delimiter === none
   const { data, errors } = isPlain

@@ -68,10 +68,11 @@ const numbering = /^(?:(?:step|stage|stufe|etape|phase|part|teil|partie)\s*\d+\s
 
 // a name is not so long, and what is longer is not taken apart
 const longest = 200
+const plainName = /^\p{L}+(?:[ ’'-]\p{L}+)*$/u // of which there is nothing to take apart
 
 /** `2. Levain (evening before):` as its name and its remark. */
 export function headingName(text: string): { name: string; remark: string } {
-  if (text.length > longest) return { name: text.trim(), remark: '' }
+  if (text.length > longest || plainName.test(text)) return { name: text.trim(), remark: '' }
   const bare = text
     .replace(/^[\s#*_=–—>-]+|[\s:*_=–—-]+$/g, '')
     .replace(numbering, '')
