@@ -88,7 +88,7 @@ test('a cell that is too long loses its row and nothing else', () => {
     formulas[0]!.stages[0]!.lines.map(({ ingredient }) => ingredient),
     ['Water', 'Honey'],
   )
-  assert.match(rows[2]!.why!, /^Row 3 has a cell of 2,004 characters; 2,000 are the most\.$/)
+  assert.match(rows[2]!.why![0]!.message, /^Row 3 has a cell of 2,004 characters; 2,000 are the most\.$/)
 })
 
 test('a quotation mark that is never closed loses what follows, with the row where it opens', () => {

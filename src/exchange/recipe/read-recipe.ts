@@ -2,26 +2,23 @@ import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '..
 import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
+import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
 import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { type Row, rowOf } from './recipe-row.js'
+import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
-import type { RestReason } from './words.js'
-import { lineReason, recipeProblem, restReason } from './words.js'
+import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
-/** One line that was read, with the text it comes from. */
-export interface RecipeLine {
-  readonly lineId: string
+/** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
+export interface RecipeLine extends Omit<Found, 'guesses' | 'said'> {
+  readonly id: string // of the formula's line
   readonly row: number // 1-based
-  readonly source: string // exact text of the recipe
-  readonly ingredient: string
-  readonly amount: string // decimal point; '' where it has to be asked for
-  readonly note: string
-  readonly guesses: readonly string[] // sentences on what was guessed or is to be asked; to be confirmed
-  readonly said: readonly string[] // … on what is certain: a second measure that agrees
+  readonly guesses: readonly Worded<LineReason>[] // what was guessed or is to be asked; to be confirmed
+  readonly said: readonly Worded<LineReason>[] // what is certain: a second measure that agrees
 }
 
 /** A row of which no line was made. */
@@ -29,7 +26,7 @@ export interface RestOfRecipe {
   readonly row: number
   readonly text: string
   readonly as: 'heading' | 'step' | 'note' | 'amount' | 'blank' | 'not understood'
-  readonly why?: string
+  readonly why?: Worded<RestReason>
 }
 
 /** What a recipe's text came to. Every row is among the lines or in the rest, never in both. */
@@ -45,12 +42,9 @@ const longestTitle = 200
 
 type Fate = RestOfRecipe['as']
 const fates: Readonly<Partial<Record<Kind, Fate>>> = {
-  step: 'step',
-  note: 'note',
-  fact: 'note',
-  amount: 'amount',
+  ...{ title: 'heading', stage: 'heading', list: 'heading', method: 'heading', remarks: 'heading' },
+  ...{ step: 'step', note: 'note', fact: 'note', amount: 'amount' },
 }
-const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
 
 /** A row with text, and what it was taken for. */
 interface ReadRow {
@@ -133,7 +127,7 @@ class Draft {
       if (opens) this.#stage = this.#open(stage!, heading)
       if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
     } else if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push(text.trim())
-    this.put(at, text, headings.has(kind) ? 'heading' : (fates[kind] ?? 'not understood'), why)
+    this.put(at, text, fates[kind] ?? 'not understood', why)
   }
 
   #titleOf(text: string, { name, remark }: StageHeading): string {
@@ -144,15 +138,14 @@ class Draft {
   }
 
   put(at: number, text: string, as: Fate, reason?: RestReason): void {
-    const why = reason && restReason(reason).message
-    this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
+    this.rest.push({ row: at + 1, text, as, ...(reason ? { why: restReason(reason) } : {}) })
   }
 
   #problems(): Problem[] {
-    const rows = this.rest.filter(({ as }) => as === 'not understood')
-    return rows.map(({ row, why = '' }) => {
-      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
-      return { ...problem, where: { row }, severity: 'warning' }
+    return this.rest.flatMap(({ as, row, why }): Problem[] => {
+      if (as !== 'not understood') return []
+      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why?.message ?? '' })
+      return [{ ...problem, where: { row }, severity: 'warning' }]
     })
   }
 
@@ -172,21 +165,14 @@ class Draft {
       meanings,
       keptSettings: [],
     }
-    const lines = stages
-      .flatMap(stage => stage.lines)
-      .sort((a, b) => a.row - b.row)
-      .map(
-        ({ id: lineId, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
-          lineId,
-          row,
-          source,
-          ingredient,
-          amount,
-          note,
-          guesses: guesses.map(reason => lineReason(reason).message),
-          said: said.map(reason => lineReason(reason).message),
-        }),
-      )
+    const drafts = stages.flatMap(stage => stage.lines).sort((a, b) => a.row - b.row)
+    const lines = drafts.map(
+      (line): RecipeLine => ({
+        ...line,
+        guesses: line.guesses.map(lineReason),
+        said: line.said.map(lineReason),
+      }),
+    )
     const taken = new Set(lines.map(line => line.row))
     const rest = this.rest.filter(({ row }) => !taken.has(row))
     const problem = recipeProblem({ code: 'recipeWithoutIngredient' })

@@ -1,11 +1,10 @@
-import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import { gramsIn } from '../../dough/amounts/measures.js'
 import { type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { numberText } from '../../dough/lexicon/digits.js'
 import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
-import type { Measure } from '../../dough/lexicon/units.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
 import { earlierStageWords, kindOf, type StageKind } from '../values/stage-kinds.js'
@@ -61,13 +60,14 @@ const nearly = 0.01 // of its weight
 
 /** What a line weighs, where its amount is a weight or a measure the larder knows. */
 function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
-  const quantity = amount === '' ? undefined : wholeAmount(amount)?.quantity
-  if (!quantity) return undefined
-  const { grams, value, unit } = figureOf(quantity, () => '')
-  if (grams !== undefined || unit === '' || unit === '%') return grams
-  const known = larder.find(ingredient)
-  const one = known && gramsPerMeasure(known, unit as Measure)
-  return one === undefined ? undefined : one * value
+  const quantity = wholeAmount(amount)?.quantity
+  return (
+    quantity &&
+    gramsIn(
+      figureOf(quantity, () => ''),
+      larder.find(ingredient),
+    )
+  )
 }
 
 /** What is known of an earlier stage, asked once. */

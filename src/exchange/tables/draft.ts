@@ -3,7 +3,7 @@ import { nameKey, newId } from '../../dough/document/formula.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import { headingName } from './vocabulary.js'
-import { inWords, type Reason, severityOf } from './words.js'
+import { type Reason, severityOf, tableReason } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
 export interface DraftLine {
@@ -118,7 +118,7 @@ export class Told {
   say(reason: Reason & { readonly row?: number }, formula?: string): void {
     const { row, ...rest } = reason
     const where = { ...(row === undefined ? {} : { row }), ...(formula === undefined ? {} : { formula }) }
-    this.problems.push({ ...rest, where, severity: severityOf(reason), message: inWords(reason) })
+    this.problems.push({ ...rest, where, severity: severityOf(reason), message: tableReason(reason).message })
   }
 }
 

@@ -28,7 +28,7 @@ import {
   isTotalWord,
   titleName,
 } from './vocabulary.js'
-import { inWords, type Reason } from './words.js'
+import { type Reason, tableReason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows
 const sampleRows = 600
@@ -45,7 +45,7 @@ export function guessTable(
   limits: Limits = usualLimits,
 ): ForeignTable {
   const taken = split(text, limits)
-  if ('refused' in taken) return { ...noTable(text), refused: inWords(taken.refused) }
+  if ('refused' in taken) return { ...noTable(text), refused: tableReason(taken.refused).message }
   const { rows, delimiter, width } = taken
   const names = namesIn(given)
   if (isStopped(watch, 0, rows.length)) return { ...noTable(text), stopped: true }

@@ -5,8 +5,8 @@ import { tidy } from '../../dough/document/words.js'
 import { readDigits } from '../../dough/lexicon/digits.js'
 import { quantityAt, wholeAmount } from '../../dough/lexicon/quantities.js'
 import { tokensOf, withPlainDigits } from '../../dough/lexicon/text-tokens.js'
-import { type Measure, weightUnits } from '../../dough/lexicon/units.js'
-import { type AmountGuess, amountText, figureOf } from '../../dough/lexicon/written-figures.js'
+import { sizeIn } from '../../dough/lexicon/units.js'
+import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { withOneEnding } from '../csv/csv-table.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
 import { plainCell } from '../values/safe-cell.js'
@@ -140,12 +140,9 @@ export type CellRead =
   | { readonly is: 'words'; readonly why: NoAmount }
   | Quantity
 
-export interface Quantity {
+export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'grams'> {
   readonly is: 'quantity'
-  readonly text: string // as a line keeps it
-  readonly grams?: number // of a weight
   readonly percent?: number // of a percentage, as a fraction of 1
-  readonly measure?: { readonly count: number; readonly unit: Measure } // a spoon, a cup, an egg
   readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
   readonly bare: boolean // without a unit of its own
   readonly doubt?: { readonly typed: string; readonly read: string } // a number that can be read in two ways
@@ -177,17 +174,11 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
   const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
-  const each = unit === '%' ? 0.01 : unit in weightUnits ? weightUnits[unit as keyof typeof weightUnits] : 1
-  const amount =
-    unit === '%'
-      ? { percent: tidy(value / 100) }
-      : grams === undefined
-        ? { measure: { count: value, unit: unit as Measure } }
-        : { grams: tidy(grams) }
+  const each = unit === '%' ? 0.01 : grams === undefined ? 1 : sizeIn(unit)!
   return {
-    is: 'quantity',
-    text,
-    ...amount,
+    ...{ is: 'quantity', text, value, unit },
+    ...(grams === undefined ? {} : { grams: tidy(grams) }),
+    ...(unit === '%' ? { percent: tidy(value / 100) } : {}),
     step: Math.max(step, spread) * each,
     bare: terms.every(term => term.unit === undefined),
     ...(doubt ? { doubt: { typed: cell, read: doubt.read } } : {}),
@@ -204,7 +195,8 @@ function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead 
   const { text, bare } = plainAmount(typed, mark)
   const amount = bare ? amountText(text.replace(/ g$/, ''), unitOfUse[use]) : text
   const understood = readAmount(amount)
-  if (understood && 'expression' in understood) return { is: 'quantity', text: amount, step: 0, bare }
+  if (understood && 'expression' in understood)
+    return { ...{ is: 'quantity', text: amount, value: 0, unit: '' }, step: 0, bare }
   const number = numberIn(typed)
   return words(number !== undefined && readDigits(number) ? 'unknownUnit' : 'noAmount')
 }
