@@ -1,6 +1,6 @@
+import { kitchen, uses } from '../values/kitchen-words.js'
+import { bare, isState, joined, purposeIn } from '../values/line-names.js'
 import { isBread, kindOfWord } from '../values/stage-kinds.js'
-import { kitchen, uses } from './kitchen-words.js'
-import { bare, isState, joined, purposeIn } from './line-names.js'
 import { sentencesOf } from './pieces.js'
 import type { Row } from './recipe-row.js'
 

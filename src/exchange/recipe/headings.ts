@@ -1,7 +1,7 @@
 import { isApostrophe, type Token } from '../../dough/lexicon/text-tokens.js'
+import { kitchen } from '../values/kitchen-words.js'
+import { joined } from '../values/line-names.js'
 import { kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
-import { kitchen } from './kitchen-words.js'
-import { joined } from './line-names.js'
 import { closingOf, type Row } from './recipe-row.js'
 
 /** A stage's name, as a heading gives it. */

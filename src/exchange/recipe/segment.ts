@@ -4,10 +4,10 @@ import { kitchenUnits, measureWords } from '../../dough/lexicon/kitchen-measures
 import { articles } from '../../dough/lexicon/number-words.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
+import { kitchen } from '../values/kitchen-words.js'
+import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from '../values/line-names.js'
 import { settle } from './amount.js'
 import type { StageHeading } from './headings.js'
-import { kitchen } from './kitchen-words.js'
-import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from './line-names.js'
 import { closingOf, isOpening, type Row, textOf } from './recipe-row.js'
 import type { LineReason } from './words.js'
 

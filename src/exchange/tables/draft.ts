@@ -2,7 +2,6 @@ import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
-import { headingName } from './vocabulary.js'
 import { type Reason, severityOf, tableReason } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
@@ -163,13 +162,12 @@ export class LineMaker {
     return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined }
   }
 
-  /** `Water (28 °C)` is water, where the larder knows it only so; what is in brackets goes into the note. */
+  /** `Water (28 °C)` is water, where the larder knows it only so; what else is said goes into the note. */
   #nameOf(said: string, notes: string[]): string {
     const name = said.replace(/^[•·*–—-]\s+/, '')
-    const short = headingName(name)
-    if (short.remark === '' || this.names.find(name) || !this.names.find(short.name)) return name
-    notes.unshift(short.remark)
-    return short.name
+    const known = this.names.find(name) ? undefined : this.names.named(name)
+    if (known?.note) notes.unshift(known.note)
+    return known?.ingredient ?? name
   }
 
   #tell({ row, name }: Row, { remark, text, doubt }: Quantity, notes: string[]): void {

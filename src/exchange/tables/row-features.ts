@@ -1,6 +1,7 @@
 import { gramsIn } from '../../dough/amounts/measures.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import { namedIn } from '../values/line-names.js'
 import {
   type AmountUse,
   amountUses,
@@ -36,7 +37,7 @@ export function namesIn(larder: Larder) {
   /** An ingredient and no bread: `Rye` may be either. */
   const isIngredient = (name: string) =>
     kind(name) !== undefined && (!isGrain(name) || find(name) !== undefined)
-  return { find, kind, isIngredient }
+  return { find, kind, isIngredient, named: onceEach(name => namedIn(name, larder)) }
 }
 
 /** Grams a quantity of an ingredient weighs, where that is known. */

@@ -4,6 +4,7 @@ import { aboutWords } from '../../dough/lexicon/kitchen-measures.js'
 import { numberWords } from '../../dough/lexicon/number-words.js'
 import { isApostrophe, type Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen, type Purpose, places, uses } from './kitchen-words.js'
+import { printedTokens } from './printed-tokens.js'
 
 /** An ingredient's name with what was said about it besides. */
 export interface NameRead {
@@ -115,4 +116,17 @@ export function nearerName({ ingredient, known }: NameRead, notes: readonly stri
       return { ingredient: nearest, known: true, remarks: remarks.filter(r => isOther || r !== remark) }
   }
   return { ingredient, known, remarks }
+}
+
+const longestWritten = 200 // characters; no name with its remark is so long
+
+/** The larder's ingredient that a text names, with what the text says of it besides; undefined where it knows none. */
+export function namedIn(text: string, larder: Larder): { ingredient: string; note: string } | undefined {
+  if (text.length > longestWritten) return undefined
+  const tokens = printedTokens(text)
+  const end = noteStart(tokens)
+  const name = nameOf(tokens.slice(0, end), larder)
+  const remark = text.slice(tokens[end]?.at ?? text.length).replace(/^[\s,;:([–—-]+|[\s,;)\]]+$/g, '')
+  const { ingredient, known, remarks } = nearerName(name, [remark], larder)
+  return known ? { ingredient, note: [...name.notes, ...remarks].filter(Boolean).join(', ') } : undefined
 }
