@@ -41,7 +41,7 @@ test('guesses carry the code and the figures of the reader they come from', () =
     ...{ low: '600 ml', high: '650 ml', read: '625 ml' },
   })
   match(message, /625 ml/)
-  deepEqual([both!.code, both!.ingredient], ['alsoGiven', 'Bread flour'])
+  deepEqual([both!.code, both!.ingredient], ['alsoWeighed', 'Bread flour'])
   const [also] = guesses('Ingredient,Levain,Final dough\nBread flour,100,820\nWater,80,\nSalt,,20\n')
   deepEqual(also, {
     ...{ ingredient: 'Bread flour', code: 'alsoIn', amount: '820 g', hasAmount: true, stage: 'Final dough' },

@@ -111,7 +111,9 @@ function inDigits(tokens: readonly Token[], at: number): WrittenNumber | undefin
   const read = readDigits(first.text)
   if (!read) return undefined
   if (!/^\d+$/.test(first.text)) return { ...read, to: at + 1 }
-  const next = isHyphen(tokens[at + 1]) && isGlued(tokens[at + 1]) ? at + 2 : at + 1
+  // `1-1/2`, and `1 – 1/2`, which is no range: the half is less than one
+  const isTied = isHyphen(tokens[at + 1]) ? isGlued(tokens[at + 1]) : tokens[at + 1]?.text === '–'
+  const next = isTied ? at + 2 : at + 1
   const part = fractionAt(tokens, next) ?? andPart(tokens, at + 1)
   if (part && part[0] < part[1]) return mixed(read.value, read.text, part)
   return dozenAt(tokens, at + 1, read.value) ?? { ...read, whole: true, to: at + 1 }

@@ -90,6 +90,7 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
+  readonly #problems: Problem[] = []
   readonly #stages = new Map<string, StageDraft>()
   readonly #notes: string[] = []
   #title = ''
@@ -138,15 +139,11 @@ class Draft {
   }
 
   put(at: number, text: string, as: Fate, reason?: RestReason): void {
-    this.rest.push({ row: at + 1, text, as, ...(reason ? { why: restReason(reason) } : {}) })
-  }
-
-  #problems(): Problem[] {
-    return this.rest.flatMap(({ as, row, why }): Problem[] => {
-      if (as !== 'not understood') return []
-      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why?.message ?? '' })
-      return [{ ...problem, where: { row }, severity: 'warning' }]
-    })
+    const [row, why] = [at + 1, reason && restReason(reason)]
+    this.rest.push({ row, text, as, ...(why ? { why } : {}) })
+    if (as !== 'not understood' || !why) return
+    const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why.message })
+    this.#problems.push({ ...problem, where: { row }, severity: 'warning' })
   }
 
   finish(): RecipeRead {
@@ -177,7 +174,7 @@ class Draft {
     const rest = this.rest.filter(({ row }) => !taken.has(row))
     const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
     const none: Problem[] = lines.length > 0 ? [] : [{ ...problem, where: {}, severity: 'error' }]
-    return { formula, lines, rest, problems: [...none, ...this.#problems()] }
+    return { formula, lines, rest, problems: [...none, ...this.#problems] }
   }
 }
 

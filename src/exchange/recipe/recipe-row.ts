@@ -22,8 +22,8 @@ export interface Row {
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
-const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
-const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
+const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
+const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)|^\s*\*\s(?=.*\S\s?\*$)/
 const endMarkUp = /[*_#=\s]+$/
 
 export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
@@ -67,7 +67,9 @@ export function rowOf(text: string): Row {
   const from = opening + (count?.[0].length ?? 0)
   const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
   // a table's rules part its columns as tabs do
-  const plain = ' '.repeat(from) + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  const inner = text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  // … and tags of HTML are blanks
+  const plain = ' '.repeat(from) + inner.replace(/<\/?\p{L}[^<>]*>/gu, tag => ' '.repeat(tag.length))
   const tokens = printedTokens(plain)
   const amounts = amountsIn(tokens)
   return {

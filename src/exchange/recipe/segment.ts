@@ -41,7 +41,7 @@ const mostStates = 12 // tokens behind one that only say what it is like
 const longestRemark = 8 // tokens of one that are asked what it is for
 
 const isJoin = (token: Token | undefined) =>
-  token !== undefined && ('/|=,:≈~'.includes(token.text) || kitchen.amountJoins.has(token.key))
+  token !== undefined && ('/|=,:;≈~–—'.includes(token.text) || kitchen.amountJoins.has(token.key))
 const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
 const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
   quantity?.terms[0].unit !== undefined
@@ -255,7 +255,7 @@ export class Segment {
       this.#nameFrom(this.#beside(main.to), to)
     }
     const name = nameOf(this.#name, larder)
-    if (!/\p{L}/u.test(name.ingredient)) return undefined
+    if (!/\p{L}/u.test(name.ingredient) || isState(this.#name)) return undefined
     const { ingredient, known, remarks } = nearerName(name, this.#notes, larder)
     const typedOf = (q: Portion) => textOf(row, q.from, q.to)
     const taken = this.#taken.map(quantity => ({

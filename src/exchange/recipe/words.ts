@@ -4,45 +4,16 @@ import { guessSentences, type WrittenGuess } from '../../dough/lexicon/guess-wor
 import { type Sentences, wording } from '../../engine/index.js'
 import { type ReasonOf, sentencesOf } from '../values/templates.js'
 
-/** A second measure beside the one that is taken. */
-export interface Comparison {
-  readonly code: 'alsoGiven'
-  readonly typed: string
-  readonly taken: string
-  readonly agrees: boolean // so nearly that nothing is to be confirmed
-  readonly more?: number // per cent that it is more than what is taken
-  readonly grams?: number // what it weighs …
-  readonly by?: string // … by this ingredient of the larder
-  readonly unknown?: true // the larder cannot compare the two
-}
-
-/** An earlier stage that was taken, or a share of it. */
-interface Taken {
-  readonly code: 'taken'
-  readonly share: number | 'rest'
-  readonly stage: string
-  readonly grams: number // of the whole stage
-  readonly before: number // grams taken by other lines, where the rest is meant
-}
-
 const rounded = (value: number): string => String(Number(value.toPrecision(3)))
-const inGrams = (grams: number): string => `${numberText(Number(grams.toFixed(2)))} g`
 
-function taken({ share, stage, grams, before }: Taken): string {
-  const lines = `its lines add to ${inGrams(grams)}`
-  if (share === 'rest' && before > 0)
-    return `The rest of ${stage} was taken: ${lines}, ${inGrams(before)} of it taken before.`
-  if (share === 'rest' || share === 1) return `All of ${stage} was taken: ${lines}.`
-  return `${numberText(Number((share * 100).toFixed(1)))} % of ${stage} was taken: ${lines}.`
-}
-
-function alsoGiven({ typed, taken, more, grams, by, unknown }: Comparison): string {
-  const also = `Also given as ${typed}`
-  if (unknown) return `${also}, which the larder cannot compare; ${taken} was taken.`
-  if (more === undefined) return `${also}; ${taken} was taken.`
-  const weighs = grams === undefined ? '' : `, ${rounded(grams)} g by the larder’s ${by}`
-  const much = `${rounded(Math.abs(more))} % ${more > 0 ? 'more' : 'less'}`
-  return `${also}${weighs}: ${Math.abs(more) < 0.05 ? 'the same' : much}. ${taken} was taken.`
+/** How figures are said. */
+const said = {
+  rounded,
+  grams: (grams: number) => `${numberText(Number(grams.toFixed(2)))} g`,
+  per100: (share: number) => `${numberText(Number((share * 100).toFixed(1)))} %`,
+  kind: (kind: CountsAs['kind']) => (kind === 'starter' ? 'a starter at 100 %' : kind),
+  more: (more: number) =>
+    Math.abs(more) < 0.05 ? 'the same' : `${rounded(Math.abs(more))} % ${more > 0 ? 'more' : 'less'}`,
 }
 
 const lines = {
@@ -58,18 +29,23 @@ const lines = {
   whichYeast: 'Fresh, active dry and instant yeast differ: say which it is.',
   countsAs: '{ingredient} is not in the larder: it was taken to count as {kind:kind}.',
   starterWithin: '“{written}” within {stage} was taken as {as}, at 100 %.',
+  alsoGiven: 'Also given as {typed}; {taken} was taken.',
+  alsoNotCompared: 'Also given as {typed}, which the larder cannot compare; {taken} was taken.',
+  alsoMeasured: 'Also given as {typed}: {more:more}. {taken} was taken.',
+  alsoWeighed:
+    'Also given as {typed}, {grams:rounded} g by the larder’s {by}: {more:more}. {taken} was taken.',
+  allTaken: 'All of {stage} was taken: its lines add to {grams:grams}.',
+  restTaken:
+    'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
+  shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',
   takenByNoLine: 'No line names {stage}: it was taken to go into {into}.',
 } as const
 
-const said = {
-  kind: (kind: CountsAs['kind']) => (kind === 'starter' ? 'a starter at 100 %' : kind),
-}
-
 /** What was guessed of a line or is to be asked about it, with its figures. */
-export type LineReason = Comparison | Taken | WrittenGuess | ReasonOf<typeof lines, typeof said>
+export type LineReason = WrittenGuess | ReasonOf<typeof lines, typeof said>
 
 /** The sentence of each reason, by its code. */
-export const lineSentences: Sentences<Exclude<LineReason, WrittenGuess>> = { ...sentencesOf(lines, said), alsoGiven, taken }
+export const lineSentences: Sentences<Exclude<LineReason, WrittenGuess>> = sentencesOf(lines, said)
 
 /** A reason of a line with its sentence. */
 export const lineReason = wording<LineReason>({ ...guessSentences, ...lineSentences })

@@ -1,11 +1,11 @@
 import { tidy } from '../../dough/document/words.js'
+import { sumOf } from '../values/sums.js'
 import {
   type DraftFormula,
   type DraftLine,
   type DraftStage,
   isWithin,
   type PrintedTotal,
-  sumOf,
   type Told,
 } from './draft.js'
 import type { Names } from './row-features.js'

@@ -1,5 +1,6 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
+import { sumOf } from '../values/sums.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import { type Reason, severityOf, tableReason } from './words.js'
@@ -30,15 +31,6 @@ export function isSumOf(
     close(grams, sumOf(lines.map(({ weight }) => weight?.grams)), Math.max(step, steps) / 2) ||
     close(percent, sumOf(lines.map(line => line.percent?.percent)), step)
   )
-}
-
-export function sumOf(values: readonly (number | undefined)[]): number | undefined {
-  let sum = 0
-  for (const value of values) {
-    if (value === undefined) return undefined
-    sum += value
-  }
-  return sum
 }
 
 /** Whether a difference is no more than this, as far as binary fractions tell. */

@@ -209,7 +209,7 @@ export type ColumnReason = Extract<Reason, { readonly column: object }>['code']
 
 export const tableSentences: Sentences<Reason> = sentencesOf(all, said)
 /** A reason with its sentence for the baker. */
-export const tableReason = wording<Reason>(tableSentences)
+export const tableReason = wording(tableSentences)
 
 /** How much a reason weighs where it is a problem. */
 export const severityOf = ({ code }: Reason): 'error' | 'warning' | 'remark' =>

@@ -41,7 +41,8 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
     const next = after?.key ?? ''
     const starts =
       kind === 'mark'
-        ? ',([{;:=/|!?+@'.includes(text) ||
+        ? ',([{;:=|!?+@'.includes(text) ||
+          (text === '/' && (gap || after?.gap)) ||
           ('–—-'.includes(text) && gap && after?.gap) ||
           (text === '.' && (after === undefined || after.gap))
         : kitchen.noteStarts.has(key) ||
@@ -81,6 +82,10 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
     const ingredient = kept.length > 0 ? larderName(larder, joined(kept)) : undefined
     if (ingredient) return { ingredient, known: true, notes: [...hydration, ...warm, taken.join(' ')] }
   }
+  // `bread/strong flour` is the first of them
+  const slash = whole.findIndex(t => t.text === '/')
+  const first = slash < 1 ? undefined : larderName(larder, joined([...whole.slice(0, slash), whole.at(-1)!]))
+  if (first) return { ingredient: first, known: true, notes: [...hydration, ...warm, joined(whole)] }
   const isLeft = stateless.length > 0
   const notes = [...hydration, ...warm, ...(isLeft ? [states.join(' ')] : [])]
   return { ingredient: joined(isLeft ? stateless : whole), known: false, notes }
@@ -120,9 +125,12 @@ export function nearerName({ ingredient, known }: NameRead, notes: readonly stri
 
 const longestWritten = 200 // characters; no name with its remark is so long
 
-/** The larder's ingredient that a text names, with what the text says of it besides; undefined where it knows none. */
+/**
+ * The larder's ingredient that a text names, with what the text says of it besides; undefined where it knows none, or where
+ * figures stand in the text that may be its amount.
+ */
 export function namedIn(text: string, larder: Larder): { ingredient: string; note: string } | undefined {
-  if (text.length > longestWritten) return undefined
+  if (text.length > longestWritten || /\d/.test(text.replace(/[([][^)\]]*[)\]]/g, ''))) return undefined
   const tokens = printedTokens(text)
   const end = noteStart(tokens)
   const name = nameOf(tokens.slice(0, end), larder)
