@@ -29,7 +29,7 @@ export const appStyles = css`
     main {
       --sheet-top: var(--head);
       min-height: calc(100vh - var(--head));
-      padding: 28px 32px 40px;
+      padding: 12px 32px 40px;
       background: var(--board);
       border-right: 1px solid var(--rule);
     }
@@ -38,10 +38,10 @@ export const appStyles = css`
       padding-inline: 40px;
     }
     tb-shelf {
-      padding: 28px 10px 32px var(--edge);
+      padding: 20px 10px 32px var(--edge);
     }
     aside {
-      padding: 28px var(--edge) 32px 28px;
+      padding: 20px var(--edge) 32px 28px;
     }
     :host([layout='wide']) :is(tb-shelf, aside) {
       position: sticky;
@@ -111,17 +111,18 @@ export const appStyles = css`
     }
     .lesson {
       display: flex;
-      flex-wrap: wrap;
       align-items: center;
-      justify-content: space-between;
-      gap: 2px 16px;
-      margin: 0 0 18px;
-      padding: 0 0 10px;
+      gap: 16px;
+      margin: 0 0 8px;
+      padding: 0 0 4px;
       border-bottom: 2px solid var(--accent);
-      font-size: var(--size-text);
+      font-size: var(--size-small);
     }
-    .lesson span {
-      flex: 1 1 20rem;
+    .lesson > span {
+      flex: 1 1 0;
+    }
+    :host([layout='wide']) .own {
+      display: none; /* the button is in sight */
     }
     .lesson button {
       color: var(--accent);

@@ -50,6 +50,6 @@ export const deletedSentence = (formula: string): string => `Deleted ${formula}.
 export const dropHint = 'Drop the file to bring its formulas in.'
 
 /** Of the first start. */
-export const lesson = (): TemplateResult => html`This is an example. Change any number and the rest follows;
-  <b>New formula</b> on the shelf starts your own.`
+export const lesson = (): TemplateResult => html`An example: change any number and the rest follows.
+  <span class="own"><b>New formula</b> starts your own.</span>`
 export const lessonLearnt = 'Got it'

@@ -86,7 +86,7 @@ describe('The page', () => {
   it('opens with the examples at the first start and says how to go on', async () => {
     await start()
     equal(openName(), 'Mill wheat')
-    match(textOf(root().querySelector('.lesson')), /This is an example\. Change any number/)
+    match(textOf(root().querySelector('.lesson')), /An example: change any number/)
     match(document.title, /Mill wheat/)
     const got = root().querySelector<HTMLElement>('.lesson button')!
     got.focus()
