@@ -105,6 +105,20 @@ export const appStyles = css`
         z-index: 5;
       }
     }
+    /* So low that what is fixed would leave no room for the lines */
+    @media (max-height: 480px) {
+      tb-head,
+      tb-notices,
+      :host([layout='narrow']) .foot {
+        position: static;
+      }
+      main {
+        --sheet-top: auto;
+      }
+      :host([layout='narrow']) .places {
+        padding-bottom: 0;
+      }
+    }
     /* A dialog that is a page of its own: all else is out of sight, on paper too. */
     :host([alone]) :is(tb-head, tb-notices, .places, .foot, .shade, .toast) {
       display: none !important;
@@ -117,6 +131,10 @@ export const appStyles = css`
       padding: 0 0 4px;
       border-bottom: 2px solid var(--accent);
       font-size: var(--size-small);
+    }
+    .typed {
+      text-decoration: underline;
+      text-underline-offset: 3px;
     }
     .lesson > span {
       flex: 1 1 0;

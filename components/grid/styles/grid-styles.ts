@@ -287,6 +287,9 @@ export const gridStyles = css`
       display: inline;
     }
   }
+  #help b {
+    font-weight: 500;
+  }
   #help {
     margin: 0;
     color: var(--ink-soft);
