@@ -1,14 +1,15 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, svg, type TemplateResult } from 'lit'
+import { breadNames } from '../../src/day/out/bread-names.js'
+import { dateText } from '../../src/day/out/day-text.js'
 import { localOf } from '../../src/day/plan/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
-import { breadNames } from './bread-names.js'
 import { Geometry, type PlacedPart } from './lane-geometry.js'
 import { datesOf, hourMarks, type LaneDay, type LanePart, laneDay } from './lane-layout.js'
 import { lanesStyles } from './lanes-styles.js'
-import { clockWords, dateWords, laneName, laneWords, legendWords, partWords } from './words.js'
+import { clockWords, laneName, laneWords, legendWords, partWords } from './words.js'
 
 const lookAgain = 30_000 // ms: the present moves a pixel or so
 
@@ -88,7 +89,7 @@ export class TbDayLanes extends BaseElement {
   }
 
   get #nameOf(): (bread: string) => string {
-    return breadNames(this.#laid!.of.day, this.workbook)
+    return breadNames(this.#laid!.of.day, this.workbook.formulas)
   }
 
   override render() {
@@ -110,7 +111,7 @@ export class TbDayLanes extends BaseElement {
               aria-hidden="true"
               style=${`left: ${geometry.x(from)}px; width: ${geometry.x(until) - geometry.x(from)}px`}
             >
-              <span>${dateWords(date, this.numbers.language, 'short')}</span>
+              <span>${dateText(date, this.numbers.language, 'short')}</span>
             </div>`,
           )}
           <div class="stays" aria-hidden="true">
@@ -127,7 +128,7 @@ export class TbDayLanes extends BaseElement {
     const { zone } = of.day
     const { language } = this.numbers
     const when = (instant: number) =>
-      `${dateWords(localOf(instant, zone).date, language)} ${clockWords(instant, zone)}`
+      `${dateText(localOf(instant, zone).date, language)} ${clockWords(instant, zone)}`
     return laneWords.drawn(
       lanes.lanes.map(lane => laneName(lane, this.#nameOf)),
       when(Math.min(...lanes.lanes.flatMap(l => l.parts.map(p => p.from)))),

@@ -6,15 +6,6 @@ import type { Lane, LanePart } from './lane-layout.js'
 export const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
-/** `Friday 4 December`, or short `Fri 4 Dec`, of a date `2026-12-04`. */
-export const dateWords = (date: string, language: string, length: 'long' | 'short' = 'long'): string =>
-  new Intl.DateTimeFormat(language, {
-    weekday: length,
-    day: 'numeric',
-    month: length,
-    timeZone: 'UTC',
-  }).format(Date.parse(`${date}T12:00Z`))
-
 /** `14:48` of an instant. */
 export const clockWords = (instant: number, zone: string): string => clockText(localOf(instant, zone).minutes)
 
