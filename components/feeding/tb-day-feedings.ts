@@ -169,9 +169,8 @@ export class TbDayFeedings extends BaseElement {
       flex-wrap: wrap;
       justify-content: space-between;
       gap: 0 12px;
-      width: calc(100% + 16px);
-      margin-left: -8px;
-      padding: 7px 8px;
+      width: 100%;
+            padding: 7px 0;
       text-align: left;
       font-weight: inherit;
     }

@@ -28,7 +28,7 @@ export const feedingWords = {
   seed: (share: string, stage: string | undefined) =>
     stage === undefined ? `${share} seed` : `${share} seed in ${stage}`,
   of: (hours: number, celsius: string) => `for ${lengthText(hours * 60)} at ${celsius}`,
-  columns: ['', 'now', 'then'],
+  columns: ['goes in', 'now', 'then'],
   weights: (stage: string) => `Weights of ${stage}, now and then`,
   lookFirst: (from: string, until: string) =>
     `Ripe between ${from} and ${until}: grown to about twice its height, still domed, smelling fresh and a little sour. What you see goes before the clock.`,

@@ -78,10 +78,9 @@ export class TbWater extends BaseElement {
         <button
           aria-expanded=${isOpen}
           aria-controls=${key}
-          aria-label=${waterWords.title(mixing.liquid, name, water)}
           @click=${() => this.#toggle(key, all)}
         >
-          <span>${name}</span><span class="short">${mixing.liquid === 'milk' ? `${waterWords.milk} ` : nothing}${water}</span>
+          <span>${name}</span> <span class="short">${waterWords.short(mixing.liquid, water)}</span>
         </button>
       </h3>
       <div id=${key} ?hidden=${!isOpen}>${isOpen ? this.#numbers(of, name) : nothing}</div>

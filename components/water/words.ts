@@ -8,9 +8,7 @@ export const waterWords = {
   heading: 'Water',
   none: 'No dough or build of this day takes water by weight yet. Add a bread, or give its lines amounts.',
   of: (stage: string, breads: readonly string[]) => `${stage} of ${listed(breads)}`,
-  title: (liquid: 'water' | 'milk', of: string, celsius: string) =>
-    `${liquid === 'milk' ? 'Milk' : 'Water'} for ${of}: ${celsius}`,
-  milk: 'milk',
+  short: (liquid: 'water' | 'milk', celsius: string) => `${liquid} ${celsius}`,
   numbers: (of: string) => `Temperatures of ${of}`,
   byBalance: 'by heat balance',
   byFactors: 'by factors',
@@ -56,7 +54,7 @@ export const waterWorking = {
     `By factors: ${n} × ${wanted} − ${factors.join(' − ')} − friction ${friction} (${n} × ${rise}) = ${water}`,
   mixed: (mixed: string, wanted: string, rise: string) =>
     `By heat balance: it is mixed at ${mixed}, the ${wanted} wanted less the rise of ${rise}. To come to that takes up or gives off:`,
-  columns: ['', 'weight', 'heat, kJ/(kg·K)', 'from', 'kJ'],
+  columns: ['goes in', 'weight', 'heat, kJ/(kg·K)', 'from', 'kJ'],
   table: (of: string) => `Heat balance of ${of}`,
   water: (liquid: string, grams: string, heat: string, kilojoules: string, apart: string, celsius: string) =>
     `All together ${kilojoules}; ${grams} of ${liquid} at ${heat} kJ/(kg·K) give that by being ${apart} apart from it: ${celsius}`,
