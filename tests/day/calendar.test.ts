@@ -3,7 +3,7 @@ import { test } from 'node:test'
 import { eventsOfHands, writeCalendar } from '../../src/day/out/calendar.js'
 import { writeDayText } from '../../src/day/out/day-text.js'
 import { dayProblem } from '../../src/day/plan/day-problem.js'
-import { planDay } from '../../src/day/plan/open-day.js'
+import { openDay } from '../../src/day/plan/open-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { bread, saturday } from './notation.js'
@@ -21,8 +21,8 @@ const quick = (name = 'Mill wheat') =>
   )
 
 const planned = (day: Day, formulas: readonly Formula[]) => {
-  const { written, plan } = planDay(day, new Map(formulas.map(f => [f.id, f])), 0.15)
-  return { written, plan: plan! }
+  const sheet = openDay(day, formulas)
+  return { written: sheet, plan: sheet.plan! }
 }
 
 /** A reader of its own for content lines: unfolded, names and values, nested components. */
