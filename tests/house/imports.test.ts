@@ -34,7 +34,7 @@ const rooms: Record<string, string> = {
   'src/exchange': 'values csv data text recipe tables arriving .',
   components:
     'styles base controls working larder batch tally beside ' +
-    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings method help ' +
+    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
     'sheet desk shelf card lanes send-out day/facts day page',
 }
