@@ -1,6 +1,6 @@
 import type { Step } from '../../dough/document/formula.js'
 import type { Span } from './lengths.js'
-import type { Tongue } from './sentences.js'
+import { levelled, type Tongue } from './sentences.js'
 
 /** What a word of a method is about. `minor` goes with what follows it; `aside` is about the bread, and nothing is done. */
 export type ActionKind = Step['kind'] | 'minor' | 'aside'
@@ -286,4 +286,12 @@ export function actionsIn(plain: string): SaidAction[] {
       isOrder: !ofThing.test(before) || orders.test(before),
     }
   })
+}
+
+/** How what is called so usually passes: `Bulk` is waited for. By hand where its name says nothing. */
+export const kindByName = (does: string): Step['kind'] => {
+  const kind = actionsIn(levelled(does)).find(
+    ({ action }) => action.kind !== 'minor' && action.kind !== 'aside',
+  )?.action.kind
+  return kind === 'wait' || kind === 'bake' ? kind : 'hands'
 }
