@@ -31,7 +31,7 @@ const rooms: Record<string, string> = {
   'src/dough': 'document lexicon amounts larder outline cells sheet workings edits edits/fetched about .',
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method plan mixing out',
-  'src/exchange': 'values csv data text recipe tables arriving .',
+  'src/exchange': 'values steps csv data text markup recipe tables arriving .',
   components:
     'styles base controls working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water help ' +
