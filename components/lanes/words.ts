@@ -1,4 +1,4 @@
-import { clockText, lengthText, localOf } from '../../src/day/plan/clock.js'
+import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Lane, LanePart } from './lane-layout.js'
 

@@ -30,7 +30,7 @@ const rooms: Record<string, string> = {
   'src/engine': 'expression graph .',
   'src/dough': 'document lexicon amounts larder outline cells sheet workings edits edits/fetched about .',
   'src/times': 'problem network least-squares orders conflicts .',
-  'src/day': 'temperature method plan mixing out',
+  'src/day': 'temperature method course plan mixing out',
   'src/exchange': 'values steps csv data text markup recipe tables arriving .',
   components:
     'styles base controls working larder batch tally beside ' +
