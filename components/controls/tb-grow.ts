@@ -3,7 +3,8 @@ import { BaseElement } from '../base/base-element.js'
 
 /**
  * A text field that looks like the text it holds and grows with it. Fires `tb-entered` with the new text when the
- * baker leaves it changed, or presses Enter where it is one line; Escape puts the old text back.
+ * baker leaves it changed, or presses Enter where it is one line (then `tb-left` says that the focus may go on); Escape
+ * puts the old text back.
  */
 export class TbGrow extends BaseElement {
   static override properties = {
@@ -87,6 +88,7 @@ export class TbGrow extends BaseElement {
       event.preventDefault()
       this.#enter()
       this.#field.blur()
+      this.dispatchEvent(new CustomEvent('tb-left'))
     } else if (event.key === 'Escape') {
       this.typed = undefined
       this.#field.value = this.value

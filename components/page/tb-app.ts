@@ -255,6 +255,7 @@ export class TbApp extends BaseElement {
 
   #learnt = (): void => {
     this.teaching = false
+    void this.#find({}) // its button is gone
   }
 
   #go = (to: PlaceName): void => {

@@ -42,6 +42,7 @@ export class TbSheet extends SheetElement {
             .value=${formula.name}
             ?readOnly=${readOnly}
             @tb-entered=${this.#rename}
+          @tb-left=${() => this.goTo({})}
           ></tb-grow>
         </h1>
         ${

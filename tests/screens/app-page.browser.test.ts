@@ -48,6 +48,7 @@ describe('The page', () => {
     )
   const weightField = () =>
     sheet()!.shadowRoot!.querySelector('tb-flour-weight')!.shadowRoot!.querySelector('input')!
+  const grid = () => sheet()!.shadowRoot!.querySelector('tb-grid')!
   const openName = () => grows()[0]!.shadowRoot!.querySelector('textarea')!.value
   const said = (sentence: RegExp) =>
     waitUntil(
@@ -96,6 +97,16 @@ describe('The page', () => {
     await press('Enter')
     await app.updateComplete
     equal(root().querySelector('.lesson'), null)
+    await waitUntil(() => grid().shadowRoot?.activeElement, 'the focus is in the grid')
+  })
+
+  it('goes from the name of a formula to its grid at Enter', async () => {
+    await start()
+    grows()[0]!.focus()
+    await type('Mill loaf')
+    await press('Enter')
+    await waitUntil(() => grid().shadowRoot?.activeElement, 'the focus is in the grid')
+    equal(openName(), 'Mill loaf')
   })
 
   it('announces an edit once, in one sentence', async () => {
