@@ -17,7 +17,7 @@ import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
-import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
+import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 const isOfDays = (): boolean => location.hash.startsWith('#days')
@@ -239,7 +239,7 @@ export class TbApp extends BaseElement {
     this.version += 1
     this.place = 'sheet'
     scrollTo({ top: 0 }) // its name first, and its first reading
-    this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
+    this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
     this.#toFormulas()
   }
 
@@ -295,6 +295,7 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
+      ${this.days ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
         .kept=${this.kept}

@@ -289,19 +289,19 @@ describe('The page', () => {
       await foot.updateComplete
     }
     const seen = () =>
-      ['tb-shelf', 'main', 'aside']
+      ['tb-shelf', 'main', '.aside']
         .filter(name => root().querySelector<HTMLElement>(name)?.offsetHeight)
         .join()
     equal(seen(), 'main')
     for (const [word, place] of [
       ['Shelf', 'tb-shelf'],
-      ['Tally', 'aside'],
+      ['Tally', '.aside'],
       ['Sheet', 'main'],
     ] as const) {
       await go(word)
       equal(seen(), place)
       const strip = foot.shadowRoot!.querySelector('tb-tally')?.shadowRoot?.querySelector('dl')
-      equal(Boolean(strip), place !== 'aside') // it would be there twice
+      equal(Boolean(strip), place !== '.aside') // it would be there twice
       if (strip) match(textOf(strip), /70\.5 %.*1\.88 %.*10\.3 %/)
       ok(foot.getBoundingClientRect().bottom <= innerHeight)
     }
