@@ -67,7 +67,6 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              ?folds=${layout !== 'wide'}
               .leeway=${desk.workbook.leeway}
               .lit=${shown.lit}
             ></tb-sheet>`
