@@ -26,9 +26,11 @@ const fresh = '' // in place of a step's id: the line on which the next is writt
 /** The steps of each stage, as lines to write on; beneath each what is understood of it. */
 export class TbMethod extends FetchedElement {
   static override properties = {
+    leeway: { attribute: false },
     unnamed: { state: true },
   }
 
+  declare leeway: number | undefined // how far a wait of one time moves, a fraction of 1; undefined: as is usual
   declare unnamed: string // id of the stage whose new step has a time and no name yet
 
   constructor() {
@@ -55,7 +57,7 @@ export class TbMethod extends FetchedElement {
   }
 
   #stage(stage: Stage): TemplateResult {
-    const steps = stepsOf(stage, usualLeeway)
+    const steps = stepsOf(stage, this.leeway ?? usualLeeway)
     return html`<h3>${stage.name}</h3>
       <ol aria-label=${methodWords.of(stage.name)} data-stage=${stage.id} @focusout=${this.#left} @keydown=${this.#key}>
         ${repeat(

@@ -1,5 +1,6 @@
-import type { Problem } from '../../src/dough/document/formula.js'
+import type { Formula, Problem } from '../../src/dough/document/formula.js'
 import type { KeeperState } from '../../src/storage/index.js'
+import { downloadFormulas } from '../base/download.js'
 import { noticeWords } from './notice-words.js'
 
 /** A sentence across the page, with what can be done about it. */
@@ -16,7 +17,7 @@ export interface Circumstances {
   readonly problems: readonly Problem[] // of storage
   readonly newVersion: (() => void) | undefined
   readonly deleted: string // the name of a formula just deleted
-  readonly download: () => void
+  readonly formulas: readonly Formula[] // to be downloaded where they are not kept
   readonly tryAgain: () => void
   readonly takeOver: () => void
   readonly undo: () => void
@@ -26,7 +27,7 @@ export interface Circumstances {
 /** The notices across the page, the gravest first. */
 export function standingNotices(now: Circumstances): readonly Notice[] {
   const { kept } = now
-  const download = { label: noticeWords.download, run: now.download }
+  const download = { label: noticeWords.download, run: () => void downloadFormulas(now.formulas) }
   const notices: Notice[] = []
   if (kept.status === 'refused' || kept.status === 'full') {
     notices.push({

@@ -2,7 +2,6 @@ import { html, nothing } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
-import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
 import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
@@ -30,7 +29,6 @@ export class TbApp extends BaseElement {
     newVersion: { attribute: false },
     layout: { reflect: true },
     place: { reflect: true },
-    days: { state: true },
     version: { state: true },
     readingsCame: { state: true },
     teaching: { state: true },
@@ -44,7 +42,6 @@ export class TbApp extends BaseElement {
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
   declare layout: Layout
   declare place: PlaceName
-  declare days: boolean // they are in sight, in place of the formulas
   declare version: number // goes up with every change of the workbook or of what is open
   declare readingsCame: number // how often the shelf had some that were still to be worked out
   declare teaching: boolean // the first start's line about the examples is in sight
@@ -71,8 +68,7 @@ export class TbApp extends BaseElement {
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
     this.layout = layoutNow()
-    this.place = 'sheet'
-    this.days = isOfDays()
+    this.place = isOfDays() ? 'days' : 'sheet'
     this.version = 0
     this.readingsCame = 0
     this.teaching = false
@@ -177,7 +173,7 @@ export class TbApp extends BaseElement {
       location.hash = `days/${place.day}`
       return
     }
-    this.#go('sheet')
+    this.#turnTo('sheet')
     await this.updateComplete
     await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
   }
@@ -237,15 +233,15 @@ export class TbApp extends BaseElement {
     if (!this.desk) return
     this.desk.open(id)
     this.version += 1
-    this.place = 'sheet'
+    this.#turnTo('sheet')
     scrollTo({ top: 0 }) // its name first, and its first reading
     this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
-    this.#toFormulas()
   }
 
-  #toFormulas(): void {
-    this.days = false
-    location.hash = this.desk?.formula?.id ?? ''
+  /** Shows a place, with its address. */
+  #turnTo(place: PlaceName): void {
+    this.place = place
+    location.hash = place === 'days' ? place : (this.desk?.formula?.id ?? '')
   }
 
   async #nameIt(): Promise<void> {
@@ -260,8 +256,7 @@ export class TbApp extends BaseElement {
 
   #go = (to: PlaceName): void => {
     const from = this.place
-    this.place = to
-    this.#toFormulas()
+    this.#turnTo(to)
     if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
     if (this.layout !== 'middle') return
     void this.updateComplete.then(() => {
@@ -273,7 +268,8 @@ export class TbApp extends BaseElement {
   #followAddress = (): void => {
     this.#takeLink()
     const id = idInAddress()
-    this.days = isOfDays()
+    if (isOfDays()) this.place = 'days'
+    else if (this.place === 'days') this.place = 'sheet'
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)
   }
@@ -285,7 +281,7 @@ export class TbApp extends BaseElement {
 
   protected override updated(): void {
     this.desk?.shown()
-    if (this.days) return
+    if (this.place === 'days') return // which has a title of its own
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
   }
@@ -295,7 +291,7 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
-      ${this.days ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
+      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
         .kept=${this.kept}
@@ -303,9 +299,7 @@ export class TbApp extends BaseElement {
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
         .layout=${layout}
-        .formula=${desk?.formula?.id ?? ''}
-        ?days=${this.days}
-        ?shelfOpen=${drawer}
+        .place=${place}
         .numbers=${numbers}
       ></tb-head>
       <tb-notices .now=${this.#circumstances()}></tb-notices>
@@ -315,7 +309,6 @@ export class TbApp extends BaseElement {
               desk,
               layout,
               place,
-              days: this.days,
               drawer,
               numbers,
               version,
@@ -353,7 +346,7 @@ export class TbApp extends BaseElement {
       problems: this.problemsSeen ? [] : this.#kept.problems,
       newVersion: this.newVersion,
       deleted: this.deleted,
-      download: () => void downloadFormulas(this.desk?.workbook.formulas ?? []),
+      formulas: this.desk?.workbook.formulas ?? [],
       tryAgain: this.#kept.tryAgain,
       takeOver: this.#kept.takeOver,
       undo: () => this.#step('undo'),

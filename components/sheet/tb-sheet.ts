@@ -18,10 +18,12 @@ import { sheetWords } from './words.js'
 export class TbSheet extends SheetElement {
   static override properties = {
     touched: { attribute: false },
+    leeway: { attribute: false },
     lit: { attribute: false },
   }
 
   declare touched: Touched // of the sheet, since it was last given
+  declare leeway: number | undefined // how far waits of the workbook move
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
@@ -113,6 +115,7 @@ export class TbSheet extends SheetElement {
             role="group"
             aria-label=${sheetWords.method}
             .sheet=${sheet}
+            .leeway=${this.leeway}
             .version=${version}
             .numbers=${numbers}
             ?readOnly=${readOnly}
