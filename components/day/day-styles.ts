@@ -97,6 +97,10 @@ export const dayStyles = css`
   aside li p {
     margin: 0;
   }
+  tb-temperatures {
+    display: grid;
+    margin-bottom: 22px;
+  }
   tb-grow.note {
     margin-left: -8px;
     color: var(--ink-soft);

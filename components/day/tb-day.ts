@@ -8,6 +8,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { changeDay, renameDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
@@ -48,6 +49,10 @@ export class TbDay extends BaseElement {
     if (this.day.id === this.#shown) return
     this.#shown = this.day.id
     this.open = this.day.breads.length === 0
+  }
+
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() => import('../water/tb-temperatures.js'))
   }
 
   override render() {
@@ -92,6 +97,18 @@ export class TbDay extends BaseElement {
         </section>
       </main>
       <aside aria-label=${dayWords.remarks}>${this.#remarks()}
+        ${
+          day.breads.length
+            ? html`<tb-temperatures
+              .day=${day}
+              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .workbook=${workbook}
+              .larder=${larder}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-temperatures>`
+            : nothing
+        }
         <tb-grow
           class="note"
           manyLines
@@ -174,7 +191,8 @@ export class TbDay extends BaseElement {
 
   #remarks(): TemplateResult | typeof nothing {
     const remarks = (this.state.opened ?? this.state.lastGood)?.remarks ?? []
-    const shown = remarks.filter(({ code }) => code !== 'not proven') // is said above
+    // What is not proven is said above, what is scaled among the waits.
+    const shown = remarks.filter(({ code }) => code !== 'not proven' && code !== 'scaled')
     if (shown.length === 0) return nothing
     return html`<h2>${dayWords.remarks}</h2>
       <ul>${shown.map(remark => html`<li>${this.#remark(remark)}</li>`)}</ul>`
