@@ -1,5 +1,5 @@
+import { lengthText, localOf } from '../../src/day/course/clock.js'
 import { readStep } from '../../src/day/method/step-text.js'
-import { lengthText, localOf } from '../../src/day/plan/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedEvent } from '../../src/day/plan/planned.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'

@@ -1,4 +1,4 @@
-import { localOf, localText } from '../../src/day/plan/clock.js'
+import { localOf, localText } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import { changeBread, changeDay, holdMoment } from '../../src/dough/edits/fetched/day-edits.js'

@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import { lengthText, readClock } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { lengthText, readClock } from '../../src/day/plan/clock.js'
 import { nearestDate } from '../../src/day/plan/open-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { holdMoment, releaseMoment } from '../../src/dough/edits/fetched/day-edits.js'

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import { dateAfter } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { dateAfter } from '../../src/day/plan/clock.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 import { addDay, copyDay, newDay, removeDay } from '../../src/dough/edits/fetched/day-edits.js'

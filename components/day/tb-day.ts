@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { localOf } from '../../src/day/plan/clock.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { type DayRemark, remarkSentence } from '../../src/day/plan/words.js'

@@ -1,6 +1,6 @@
-import { clockText, localOf } from '../../src/day/plan/clock.js'
+import { clockText, localOf } from '../../src/day/course/clock.js'
+import type { Standing } from '../../src/day/course/waits.js'
 import type { PlannedEvent } from '../../src/day/plan/planned.js'
-import type { Standing } from '../../src/day/plan/waits.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 

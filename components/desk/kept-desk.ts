@@ -64,8 +64,7 @@ export class KeptDesk {
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
     await fetchSpokenFor(workbook.formulas)
-    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings)
-    this.desk.open(open)
+    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, open)
     this.fresh = examples !== undefined && examples.formulas.length > 0
     this.tell.refreshed()
     this.examples = (examples ?? (await loadExamples())).formulas

@@ -1,4 +1,4 @@
-import { instantOf, localOf, readLocal } from '../../src/day/plan/clock.js'
+import { instantOf, localOf, readLocal } from '../../src/day/course/clock.js'
 import { nearestDate } from '../../src/day/plan/open-day.js'
 
 /*

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit'
+import { lengthText } from '../../src/day/course/clock.js'
 import { ripeningStep } from '../../src/day/mixing/fed-build.js'
 import type { Feeding } from '../../src/day/mixing/feeding.js'
-import { lengthText } from '../../src/day/plan/clock.js'
 import type { Stage } from '../../src/dough/document/formula.js'
 import { type NumberStyle, showDecimals, showPercent } from '../base/numbers.js'
 import { sayCelsius } from '../base/typed-degrees.js'

@@ -1,7 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import { clockText, lengthText, localOf, localText } from '../../src/day/course/clock.js'
 import { type DayFeeding, feedingsOn } from '../../src/day/mixing/fed-on-day.js'
-import { clockText, lengthText, localOf, localText } from '../../src/day/plan/clock.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { sameName } from '../../src/dough/document/formula.js'

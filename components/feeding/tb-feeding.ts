@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { clockText, readClock } from '../../src/day/course/clock.js'
 import {
   chainTo,
   feedStage,
@@ -9,7 +10,6 @@ import {
 } from '../../src/day/mixing/fed-build.js'
 import { type FedBuild, feedBuilds, readingsChanged, sheetWith } from '../../src/day/mixing/feeding-edit.js'
 import type { FeedingProblem } from '../../src/day/mixing/feeding-words.js'
-import { clockText, readClock } from '../../src/day/plan/clock.js'
 import type { Transaction } from '../../src/dough/document/workbook.js'
 import { together } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'

@@ -1,4 +1,4 @@
-import { lengthText } from '../../src/day/plan/clock.js'
+import { lengthText } from '../../src/day/course/clock.js'
 
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`

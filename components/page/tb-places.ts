@@ -26,7 +26,7 @@ export class TbPlaces extends SheetElement {
     const { sheet, version, numbers } = this
     const remarks = sheet ? remarksOn(sheet.workedOut).length : 0
     return html`
-      ${sheet && this.place !== 'days' ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
+      ${sheet && this.place !== 'tally' && this.place !== 'days' ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
       <nav aria-label=${placesName}>
         ${places.map(
           name => html`<button

@@ -68,7 +68,6 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              ?folds=${layout !== 'wide'}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(examples, readOnly)

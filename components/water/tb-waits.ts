@@ -1,7 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
+import { clockText, localOf } from '../../src/day/course/clock.js'
 import { type MethodCaution, methodCautions } from '../../src/day/method/cautions.js'
 import { lengthOf, readStep } from '../../src/day/method/step-text.js'
-import { clockText, localOf } from '../../src/day/plan/clock.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { standingIn, type WaitLook, waitLooks } from '../../src/day/plan/wait-looks.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'

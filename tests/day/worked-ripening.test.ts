@@ -1,6 +1,6 @@
 import { test } from 'node:test'
+import { scaledWait } from '../../src/day/course/waits.js'
 import { readStep } from '../../src/day/method/step-text.js'
-import { scaledWait } from '../../src/day/plan/waits.js'
 import { dilutionFor, ripeningHours } from '../../src/day/temperature/growth.js'
 import { near } from './near.js'
 import { saturday } from './notation.js'

@@ -24,6 +24,7 @@ import { arrivingSentences } from '../../src/exchange/arriving/words.js'
 import { csvSentences } from '../../src/exchange/csv/words.js'
 import { dataSentences } from '../../src/exchange/data/words.js'
 import { lineSentences, recipeSentences, restSentences } from '../../src/exchange/recipe/words.js'
+import { stepReasonSentences } from '../../src/exchange/steps/words.js'
 import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
 import { storageSentences } from '../../src/storage/words.js'
@@ -55,6 +56,7 @@ const allSentences: Readonly<Record<string, object>> = {
   remarkSentences,
   restSentences,
   sheetSentences,
+  stepReasonSentences,
   storageSentences,
   tableSentences,
   textSentences,

@@ -1,4 +1,4 @@
-import { dateAfter } from '../../../src/day/plan/clock.js'
+import { dateAfter } from '../../../src/day/course/clock.js'
 
 const noon = (date: string): number => Date.parse(`${date}T12:00Z`)
 const folded = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import { clockText, readClock } from '../../../src/day/course/clock.js'
 import { sharedStages } from '../../../src/day/mixing/shared-stages.js'
-import { clockText, readClock } from '../../../src/day/plan/clock.js'
 import { Weights } from '../../../src/day/plan/weigh-list.js'
 import type { Batch } from '../../../src/dough/document/batch.js'
 import type { Day, DayBread } from '../../../src/dough/document/day.js'

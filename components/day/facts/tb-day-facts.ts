@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { clockText, readClock } from '../../../src/day/plan/clock.js'
+import { clockText, readClock } from '../../../src/day/course/clock.js'
 import { isLeeway } from '../../../src/dough/document/checks.js'
 import { type Day, usualLeeway } from '../../../src/dough/document/day.js'
 import type { Larder } from '../../../src/dough/document/larder.js'

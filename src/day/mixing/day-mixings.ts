@@ -1,6 +1,6 @@
 import type { Day } from '../../dough/document/day.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
-import { sharedKey } from '../plan/day-problem.js'
+import { sharedKey } from '../course/day-problem.js'
 import { type Mixing, mixingOf } from './mixing.js'
 
 /** One mixing of a day: of a bread's stage, or of a stage that several breads share. */

@@ -1,11 +1,11 @@
 import type { Day } from '../../dough/document/day.js'
 import { nameKey } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { sharedKey } from '../course/day-problem.js'
+import { standingOf } from '../course/waits.js'
 import { stagePlans } from '../method/stage-steps.js'
 import { readStep } from '../method/step-text.js'
-import { sharedKey } from '../plan/day-problem.js'
 import type { PlannedDay } from '../plan/planned.js'
-import { standingOf } from '../plan/waits.js'
 import { isFed, ripeningStep } from './fed-build.js'
 
 /** A moment of a day by its name, with its time: an instant. */

@@ -1,5 +1,5 @@
 import { type Sentences, wording } from '../../engine/index.js'
-import { lengthText } from '../plan/clock.js'
+import { lengthText } from '../course/clock.js'
 
 /** Why a build cannot be fed for a time. */
 export type FeedingDiagnostic =

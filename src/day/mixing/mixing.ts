@@ -1,10 +1,10 @@
 import type { Day, DayMix } from '../../dough/document/day.js'
 import type { LinePlan, StagePlan } from '../../dough/outline/outline.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { standingOf } from '../course/waits.js'
 import { warmestStarter } from '../method/cautions.js'
 import { stepsOf } from '../method/stage-steps.js'
 import { readStep } from '../method/step-text.js'
-import { standingOf } from '../plan/waits.js'
 import {
   doughTemperature,
   type HeatPart,

@@ -1,7 +1,7 @@
 import type { Day } from '../../dough/document/day.js'
 import { finalDoughOf, nameKey, type Stage } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
-import { sharedKey } from '../plan/day-problem.js'
+import { sharedKey } from '../course/day-problem.js'
 
 /** A stage that several breads of a day have. */
 export interface SharedStage {

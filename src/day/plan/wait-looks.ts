@@ -1,10 +1,10 @@
 import type { LinePlan } from '../../dough/outline/outline.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import type { Scaled } from '../course/waits.js'
 import type { StandingOf, StepStanding } from '../method/cautions.js'
 import type { Length } from '../method/step-time.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 import { type Look, lookWords } from './wait-words.js'
-import type { Scaled } from './waits.js'
 
 /** A wait of a day in which something ferments, or that was scaled: from when to when it may be done, and by what to tell. */
 export interface WaitLook {
