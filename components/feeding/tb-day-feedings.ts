@@ -166,16 +166,14 @@ export class TbDayFeedings extends BaseElement {
     }
     h3 button {
       display: flex;
-      flex-wrap: wrap;
-      justify-content: space-between;
-      gap: 0 12px;
+      flex-direction: column;
       width: 100%;
             padding: 7px 0;
       text-align: left;
       font-weight: inherit;
     }
     .times {
-      margin-left: auto;
+      font-size: var(--size-small);
       font-weight: 400;
       color: var(--ink-soft);
     }

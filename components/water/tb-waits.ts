@@ -64,7 +64,7 @@ export class TbWaits extends BaseElement {
     const names = breads.map(bread => this.sheetOf(bread)?.formula.name ?? '')
     return html`<li>
       <h3>${waitWords.title(eventWords({ ...event, load: undefined }), stageName, names)}</h3>
-      <p class="look">${waitWords.lookFor(lookFor)}</p>
+      ${lookFor ? html`<p class="look">${waitWords.lookFor(lookFor)}</p>` : nothing}
       <p>
         ${waitWords.length(boundsText(length))}. ${waitWords.between(clock(from + length.least), clock(from + length.most), clock(until))}
       </p>

@@ -201,7 +201,7 @@ export class TbWater extends BaseElement {
     const name = `${key}-${row.name}`
     const how = said ? waterWords.typed : celsius === undefined ? waterWords.notYet : waterWords.follows
     const read = row.isRise ? readRise : readDegrees
-    return html`<li class=${said ? 'said' : ''}>
+    return html`<li class=${said ? 'said' : celsius === undefined ? 'empty' : ''}>
       <span class="what">${what}${grams === undefined ? nothing : html` <span class="grams">${this.#grams(grams)}</span>`}</span>
       ${
         said && !readOnly
