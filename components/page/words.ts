@@ -5,6 +5,7 @@ export const programName = 'Tarebook'
 export const pageTitle = (formula: string): string => `${formula} · ${programName}`
 
 export const headWords = {
+  formulas: 'Formulas',
   shelf: 'Shelf',
   workbookName: 'Name of the workbook',
   nameIt: 'Name this workbook',
@@ -40,6 +41,7 @@ export function keptWords(kept: KeeperState, time: (at: Date) => string): string
   }
 }
 
+export const daysName = 'Days'
 export const placesName = 'Places'
 export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally' } as const
 /** Behind a count of remarks, for those who listen. */

@@ -4,7 +4,7 @@ import { breadNames } from '../../src/day/out/bread-names.js'
 import { eventsOfHands, writeCalendar } from '../../src/day/out/calendar.js'
 import { writeDayText } from '../../src/day/out/day-text.js'
 import { dayProblem } from '../../src/day/plan/day-problem.js'
-import { planDay } from '../../src/day/plan/open-day.js'
+import { openDay } from '../../src/day/plan/open-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { randomOf } from '../random.js'
@@ -24,7 +24,7 @@ const quick = (name = 'Mill wheat') =>
   )
 
 const planned = (day: Day, formulas: readonly Formula[]) => {
-  const { plan } = planDay(day, new Map(formulas.map(f => [f.id, f])), 0.15)
+  const { plan } = openDay(day, formulas)
   return { plan: plan!, nameOf: breadNames(day, formulas) }
 }
 

@@ -66,7 +66,7 @@ function put(label: string, day: Day, index?: number): Transaction {
 const named = (name: string): string => name.trim() || refuseDay({ code: 'dayWithoutName' })
 
 /** `value` without what is undefined, as a document is kept. */
-const tidied = <T extends object>(value: { readonly [K in keyof T]: T[K] | undefined }): T =>
+export const tidied = <T extends object>(value: { readonly [K in keyof T]?: T[K] | undefined }): T =>
   Object.fromEntries(Object.entries(value).filter(([, at]) => at !== undefined)) as T
 
 /** Some fields of a thing; undefined takes away one that it can do without. */
