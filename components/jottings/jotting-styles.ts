@@ -3,22 +3,6 @@ import { narrow } from '../styles/breakpoints.js'
 
 /** Jottings as lines of a notebook: name = calculation, and what it comes to at the right. */
 export const jottingStyles = css`
-  :host {
-    display: block;
-  }
-  h2 {
-    margin: 0 0 2px;
-    font-size: var(--size-fine);
-    font-weight: 600;
-    letter-spacing: 0.02em;
-    color: var(--ink-soft);
-  }
-  .hint {
-    margin: 2px 0 4px;
-    max-width: 62ch;
-    font-size: var(--size-small);
-    color: var(--ink-soft);
-  }
   .hint code {
     font: inherit;
     color: var(--ink);
@@ -36,29 +20,6 @@ export const jottingStyles = css`
       'error error error error error' auto / minmax(96px, 26%) auto minmax(0, 1fr) minmax(104px, auto) var(--target);
     align-items: center;
     border-bottom: 1px solid var(--rule);
-  }
-  .new {
-    border-bottom-style: dashed;
-  }
-  input {
-    width: 100%;
-    min-width: 0;
-    min-height: max(40px, var(--target));
-    padding: 4px 8px;
-    background: none;
-    border: 1px solid transparent;
-    border-radius: 3px;
-  }
-  input:hover:not([readonly]) {
-    border-color: var(--rule-strong);
-  }
-  input:focus-visible {
-    background: var(--board);
-    outline-offset: -1px;
-  }
-  input::placeholder {
-    color: var(--ink-soft);
-    opacity: 1;
   }
   [aria-invalid='true'] {
     border-color: var(--warn);
@@ -180,8 +141,6 @@ export const jottingStyles = css`
     }
   }
   @media print {
-    .new,
-    .hint,
     .remove {
       display: none;
     }

@@ -12,6 +12,7 @@ import { nameFor } from '../../src/engine/index.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
 import { asTheyWrite } from '../base/numbers.js'
+import { lineStyles } from '../styles/line-styles.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
 import { NameCompletion } from './name-completion.js'
@@ -268,7 +269,7 @@ export class TbJottings extends FetchedElement {
     this.#input(this.#jottings[at]?.id ?? fresh, 'name')?.focus()
   }
 
-  static override styles = jottingStyles
+  static override styles = [lineStyles, jottingStyles]
 }
 customElements.define('tb-jottings', TbJottings)
 

@@ -3,22 +3,6 @@ import { narrow } from '../styles/breakpoints.js'
 
 /** A method as numbered lines: what is done, how it passes, its time; beneath, quietly, what is understood. */
 export const methodStyles = css`
-  :host {
-    display: block;
-  }
-  h2 {
-    margin: 0 0 2px;
-    font-size: var(--size-fine);
-    font-weight: 600;
-    letter-spacing: 0.02em;
-    color: var(--ink-soft);
-  }
-  .hint {
-    margin: 2px 0 4px;
-    max-width: 62ch;
-    font-size: var(--size-small);
-    color: var(--ink-soft);
-  }
   h3 {
     margin: 10px 0 0;
     padding-bottom: 4px;
@@ -48,31 +32,11 @@ export const methodStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
-  .new {
-    border-bottom-style: dashed;
-  }
   .new::before {
     content: '';
   }
   input {
-    width: 100%;
-    min-width: 0;
     min-height: max(36px, var(--target));
-    padding: 4px 8px;
-    background: none;
-    border: 1px solid transparent;
-    border-radius: 3px;
-  }
-  input:hover:not([readonly]) {
-    border-color: var(--rule-strong);
-  }
-  input:focus-visible {
-    background: var(--board);
-    outline-offset: -1px;
-  }
-  input::placeholder {
-    color: var(--ink-soft);
-    opacity: 1;
   }
   .does {
     grid-area: does;
@@ -140,8 +104,6 @@ export const methodStyles = css`
     }
   }
   @media print {
-    .new,
-    .hint,
     tb-menu {
       display: none;
     }

@@ -14,6 +14,7 @@ import {
 import { askEdit, say } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
 import '../controls/tb-menu.js'
+import { lineStyles } from '../styles/line-styles.js'
 import { methodStyles } from './method-styles.js'
 import { kindWords, methodWords, tradeSteps, understood } from './words.js'
 
@@ -253,7 +254,7 @@ export class TbMethod extends FetchedElement {
     return !refusal
   }
 
-  static override styles = methodStyles
+  static override styles = [lineStyles, methodStyles]
 }
 customElements.define('tb-method', TbMethod)
 
