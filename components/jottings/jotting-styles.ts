@@ -87,35 +87,6 @@ export const jottingStyles = css`
   .error:empty {
     display: none;
   }
-  .names {
-    position: absolute;
-    z-index: 3;
-    top: calc(100% + 2px);
-    left: 0;
-    min-width: 180px;
-    max-width: 100%;
-    padding: 4px;
-    background: var(--board);
-    border: 1px solid var(--rule-strong);
-    border-radius: var(--radius);
-    box-shadow: 0 6px 20px rgb(30 20 10 / 0.14);
-  }
-  [role='option'] {
-    display: flex;
-    align-items: center;
-    min-height: max(32px, calc(var(--target) - 4px));
-    padding: 2px 10px;
-    border-radius: 4px;
-    cursor: pointer;
-    overflow-wrap: anywhere;
-  }
-  [role='option']:hover,
-  [aria-selected='true'] {
-    background: var(--accent-wash);
-  }
-  [aria-selected='true'] {
-    box-shadow: inset 3px 0 0 var(--accent);
-  }
   @media ${narrow} {
     .jotting {
       grid-template:
@@ -132,12 +103,6 @@ export const jottingStyles = css`
     .value {
       grid-column: 2 / 4;
       grid-row: 1;
-    }
-  }
-  @media (forced-colors: active) {
-    [aria-selected='true'] {
-      outline: 2px solid Highlight;
-      outline-offset: -2px;
     }
   }
   @media print {

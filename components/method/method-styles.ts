@@ -3,6 +3,14 @@ import { narrow } from '../styles/breakpoints.js'
 
 /** A method as numbered lines: what is done, how it passes, its time; beneath, quietly, what is understood. */
 export const methodStyles = css`
+  :host {
+    --grip: 24px; /* what a step is dragged by */
+  }
+  @media (pointer: coarse) {
+    :host {
+      --grip: 44px;
+    }
+  }
   h3 {
     margin: 10px 0 0;
     padding-bottom: 4px;
@@ -20,7 +28,7 @@ export const methodStyles = css`
     display: grid;
     grid-template:
       'number does kind text menu' auto
-      '. read read note .' auto / 1.6em minmax(96px, 32%) 6.6rem minmax(0, 1fr) var(--target);
+      '. read read note .' auto / calc(1.2em + var(--grip)) minmax(96px, 32%) 6.6rem minmax(0, 1fr) var(--target);
     align-items: center;
     padding: 2px 0;
     border-bottom: 1px solid var(--rule);
@@ -32,6 +40,26 @@ export const methodStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
+  .handle {
+    grid-area: number;
+    justify-self: end;
+    display: grid;
+    place-items: center;
+    min-width: var(--grip);
+    min-height: var(--target);
+    color: var(--ink-soft);
+    cursor: grab;
+    touch-action: none;
+  }
+  .handle:active {
+    cursor: grabbing;
+  }
+  .dragged {
+    background: var(--accent-wash);
+  }
+  .mark {
+    box-shadow: 0 -3px 0 var(--accent);
+  }
   .new::before {
     content: '';
   }
@@ -40,9 +68,12 @@ export const methodStyles = css`
   }
   .does {
     grid-area: does;
+    position: relative;
+    min-width: 0;
     font-weight: 600;
   }
-  .new .does {
+  .new .does,
+  .names {
     font-weight: 400;
   }
   .kind {
@@ -97,13 +128,14 @@ export const methodStyles = css`
         'number does kind menu' auto
         '. text text text' auto
         '. read read read' auto
-        '. note note note' auto / 1.6em minmax(0, 1fr) 6.6rem var(--target);
+        '. note note note' auto / calc(1.2em + var(--grip)) minmax(0, 1fr) 6.6rem var(--target);
     }
     .new .text {
       grid-column: 2 / -1;
     }
   }
   @media print {
+    .handle,
     tb-menu {
       display: none;
     }

@@ -1,6 +1,6 @@
 import { css } from 'lit'
 
-/** Lines to write on, beneath a small heading: fields that show their edge when they are reached, the next line dashed. */
+/** Lines to write on, beneath a small heading: fields that show their edge when they are reached, names offered beneath them, the next line dashed. */
 export const lineStyles = css`
   :host {
     display: block;
@@ -40,6 +40,45 @@ export const lineStyles = css`
   input::placeholder {
     color: var(--ink-soft);
     opacity: 1;
+  }
+  .names {
+    position: absolute;
+    z-index: 3;
+    top: calc(100% + 2px);
+    left: 0;
+    min-width: 180px;
+    max-width: 100%;
+    max-height: 280px;
+    margin: 0;
+    overflow-y: auto;
+    list-style: none;
+    padding: 4px;
+    background: var(--board);
+    border: 1px solid var(--rule-strong);
+    border-radius: var(--radius);
+    box-shadow: 0 6px 20px rgb(30 20 10 / 0.14);
+  }
+  [role='option'] {
+    display: flex;
+    align-items: center;
+    min-height: max(32px, calc(var(--target) - 4px));
+    padding: 2px 10px;
+    border-radius: 4px;
+    cursor: pointer;
+    overflow-wrap: anywhere;
+  }
+  [role='option']:hover,
+  [aria-selected='true'] {
+    background: var(--accent-wash);
+  }
+  [aria-selected='true'] {
+    box-shadow: inset 3px 0 0 var(--accent);
+  }
+  @media (forced-colors: active) {
+    [aria-selected='true'] {
+      outline: 2px solid Highlight;
+      outline-offset: -2px;
+    }
   }
   @media print {
     .new,
