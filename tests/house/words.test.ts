@@ -3,6 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { test } from 'node:test'
 import { methodCautionSentences } from '../../src/day/method/words.js'
+import { feedingSentences } from '../../src/day/mixing/feeding-words.js'
+import { mixingSentences } from '../../src/day/mixing/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
 import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
@@ -40,12 +42,14 @@ const allSentences: Readonly<Record<string, object>> = {
   documentSentences,
   editSentences,
   expressionSentences,
+  feedingSentences,
   graphSentences,
   guessSentences,
   householdSentences,
   jottingSentences,
   lineSentences,
   methodCautionSentences,
+  mixingSentences,
   outlineSentences,
   rebaseSentences,
   recipeSentences,

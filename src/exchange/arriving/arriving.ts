@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import type { Workbook } from '../../dough/document/workbook.js'
 import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { tooLarge } from '../data/largest.js'
+import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
 import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from '../recipe/index.js'
 import {

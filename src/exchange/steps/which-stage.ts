@@ -1,7 +1,7 @@
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kindOfWord } from '../values/stage-kinds.js'
 import type { SaidAction } from './actions.js'
-import { LineNames, type MethodStage } from './named-lines.js'
+import { LineNames, type MethodStage } from './lines-in-words.js'
 
 /** To which stage a clause belongs. `isGuess`: nothing said so. */
 export interface StageFound {
