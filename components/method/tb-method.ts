@@ -68,12 +68,12 @@ export class TbMethod extends FetchedElement {
     const { step } = plan
     const name = methodWords.step(at + 1, step.does)
     return html`<li class="step" data-step=${step.id} aria-label=${name}>
-      ${this.#field(step, 'does', methodWords.does, '')}
+      ${this.#field(stage, step, 'does', methodWords.does, '')}
       ${this.#kind(step)}
-      ${this.#field(step, 'text', methodWords.text, methodWords.textHint)}
+      ${this.#field(stage, step, 'text', methodWords.text, methodWords.textHint)}
       ${this.readOnly ? nothing : html`<tb-menu .label=${methodWords.actions(step.does)} .items=${this.#actions(stage, step, at, count)}></tb-menu>`}
       <p class="read">${this.#read(stage, plan)}</p>
-      ${this.readOnly && !step.note ? nothing : this.#field(step, 'note', methodWords.note, methodWords.noteHint)}
+      ${this.readOnly && !step.note ? nothing : this.#field(stage, step, 'note', methodWords.note, methodWords.noteHint)}
     </li>`
   }
 
@@ -81,16 +81,24 @@ export class TbMethod extends FetchedElement {
   #freshLine(stage: Stage): TemplateResult {
     const step: Step = { id: fresh, does: '', kind: 'hands', text: '', note: '' }
     return html`<li class="step new" data-step=${fresh} aria-label=${methodWords.newStep(stage.name)}>
-      ${this.#field(step, 'does', methodWords.does, methodWords.doesHint)}
-      ${this.#field(step, 'text', methodWords.text, methodWords.textHint)}
+      ${this.#field(stage, step, 'does', methodWords.does, methodWords.doesHint)}
+      ${this.#field(stage, step, 'text', methodWords.text, methodWords.textHint)}
       ${this.unnamed === stage.id ? html`<p class="read wrong">${methodWords.withoutName}</p>` : nothing}
     </li>`
   }
 
-  #field(step: Step, field: Exclude<Field, 'kind'>, label: string, hint: string): TemplateResult {
+  #field(
+    stage: Stage,
+    step: Step,
+    field: Exclude<Field, 'kind'>,
+    label: string,
+    hint: string,
+  ): TemplateResult {
     return html`<input
       class=${field}
       data-field=${field}
+      data-typed="step ${stage.id} ${step.id} ${field}"
+      .defaultValue=${step[field]}
       aria-label=${label}
       placeholder=${hint || nothing}
       list=${field === 'does' ? 'words' : nothing}

@@ -4,9 +4,11 @@ import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
+import { focusedIn } from '../base/focused-in.js'
 import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
+import type { TypedAgain } from '../desk/typed-again.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
@@ -60,6 +62,8 @@ export class TbApp extends BaseElement {
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
+  #typed: TypedAgain | undefined // fetched when the page is idle
+  #isTyped = false // something, perhaps before it was there
   readonly #gone = new AbortController() // from the page, for good
   #stopListening: () => void = () => {}
 
@@ -77,6 +81,10 @@ export class TbApp extends BaseElement {
     this.problemsSeen = false
     this.dragging = false
     this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
+    this.addEventListener('input', () => {
+      if (!this.#isTyped) this.requestUpdate()
+      this.#isTyped = true
+    })
     this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
     this.addEventListener('tb-alone', event =>
       this.toggleAttribute('alone', (event as CustomEvent<boolean>).detail),
@@ -125,8 +133,9 @@ export class TbApp extends BaseElement {
     this.teaching = this.#kept.fresh
     this.#takeLink()
     await fetchWhenIdle(async () => {
-      const [{ listenToPage }] = await Promise.all([
+      const [{ listenToPage }, { TypedAgain }] = await Promise.all([
         import('./page-gestures.js'),
+        import('../desk/typed-again.js'),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
       ])
@@ -140,6 +149,8 @@ export class TbApp extends BaseElement {
         },
       }
       listenToPage(gestures, this.#gone.signal)
+      this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
+      await this.#typed.restore()
     })
   }
 
@@ -258,6 +269,9 @@ export class TbApp extends BaseElement {
 
   #followAddress = (): void => {
     this.#takeLink()
+    // What is being typed is of the formula that goes.
+    const at = focusedIn(this)
+    if (at?.matches('input, textarea')) at.blur()
     const id = idInAddress()
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)
@@ -270,6 +284,7 @@ export class TbApp extends BaseElement {
 
   protected override updated(): void {
     this.desk?.shown()
+    this.#typed?.check()
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
   }
@@ -281,7 +296,7 @@ export class TbApp extends BaseElement {
     return html`
       <tb-head
         .name=${desk?.workbook.name ?? ''}
-        .kept=${this.kept}
+        .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
         .undoLabel=${desk?.history.undoLabel}
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
@@ -331,6 +346,12 @@ export class TbApp extends BaseElement {
     return {
       kept: this.kept,
       problems: this.problemsSeen ? [] : this.#kept.problems,
+      typed: this.#typed?.told,
+      goTo: formula => {
+        this.#open(formula)
+        void this.updateComplete.then(() => this.#typed?.restore())
+      },
+      forgetTyped: text => this.#typed?.forget(text),
       newVersion: this.newVersion,
       deleted: this.deleted,
       download: () => void downloadFormulas(this.desk?.workbook.formulas ?? []),
@@ -339,6 +360,7 @@ export class TbApp extends BaseElement {
       undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
+        else if (what === 'typed') this.#typed?.seen()
         else this.problemsSeen = true
       },
     }

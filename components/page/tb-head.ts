@@ -53,6 +53,7 @@ export class TbHead extends BaseElement {
       <span class="mark">${mark}<span class="word">${programName}</span></span>
       <div class="whose">
         <tb-grow
+          field="workbook"
           label=${headWords.workbookName}
           hint=${headWords.nameIt}
           .value=${this.name}
