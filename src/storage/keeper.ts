@@ -1,11 +1,11 @@
 import { type Formula, newId, type Problem } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
 import type { Workbook } from '../dough/document/workbook.js'
+import { Pace } from './disk/pace.js'
+import { askToPersist, onPageLeave } from './disk/page.js'
+import { databaseParts, type PartStore } from './disk/parts.js'
 import { guarded } from './guarded.js'
 import { type Merged, merge } from './merge.js'
-import { Pace } from './pace.js'
-import { askToPersist, onPageLeave } from './page.js'
-import { databaseParts, type PartStore } from './parts.js'
 import {
   ChangedElsewhere,
   changesTo,

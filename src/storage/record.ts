@@ -1,7 +1,7 @@
 import { newId, type Problem } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
 import { emptyWorkbook, optionsOf, type Workbook, withDays } from '../dough/document/workbook.js'
-import type { PartChanges } from './parts.js'
+import type { PartChanges } from './disk/parts.js'
 import {
   hasTexts,
   isDay,

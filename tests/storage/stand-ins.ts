@@ -1,7 +1,7 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import type { PartChanges, PartStore } from '../../src/storage/disk/parts.js'
 import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
-import type { PartChanges, PartStore } from '../../src/storage/parts.js'
 import type { TabEvents, Tabs } from '../../src/storage/tabs.js'
 
 /** What a disk may do to a write. `unheard`: it is written, and the browser reports a failure all the same. */
