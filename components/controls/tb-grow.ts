@@ -11,6 +11,7 @@ export class TbGrow extends BaseElement {
     value: {},
     label: {},
     hint: {},
+    field: {},
     manyLines: { type: Boolean },
     typed: { state: true },
     cut: { state: true },
@@ -19,6 +20,7 @@ export class TbGrow extends BaseElement {
   declare value: string
   declare label: string
   declare hint: string // shown while there is no text
+  declare field: string // what its text is kept under while it is not entered
   declare manyLines: boolean
   declare typed: string | undefined // what stands in the field while it is being edited
   declare cut: boolean // there is more of it than is shown
@@ -28,6 +30,7 @@ export class TbGrow extends BaseElement {
     this.value = ''
     this.label = ''
     this.hint = ''
+    this.field = ''
     this.manyLines = false
     this.typed = undefined
     this.cut = false
@@ -48,11 +51,13 @@ export class TbGrow extends BaseElement {
     return html`<span class=${this.cut ? 'field cut' : 'field'} data-text=${`${text || this.hint} `}
       ><textarea
         rows="1"
+        data-typed=${this.field}
         aria-label=${this.label}
         placeholder=${this.hint || nothing}
         spellcheck="false"
         enterkeyhint=${this.manyLines ? 'enter' : 'done'}
         ?readonly=${this.readOnly}
+        .defaultValue=${this.value}
         .value=${text}
         @input=${this.#input}
         @change=${this.#enter}

@@ -120,9 +120,11 @@ export class TbMethod extends FetchedElement {
 
   #field(stage: string, step: Step, field: TextField, label: string, hint: string): TemplateResult {
     const { readOnly } = this
-    if (field !== 'does' || readOnly) return plainField({ field, value: step[field], label, hint, readOnly })
+    const of = `${stage} ${step.id}`
+    if (field !== 'does' || readOnly)
+      return plainField({ of, field, value: step[field], label, hint, readOnly })
     return wordsField({
-      of: `${stage} ${step.id}`,
+      of,
       value: step.does,
       label,
       hint,

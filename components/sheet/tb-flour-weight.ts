@@ -41,12 +41,14 @@ export class TbFlourWeight extends SheetElement {
         <label for="weight">${flourWeightWords.flourWeighs}</label>
         <span class="typed"><input
           id="weight"
+          data-typed="flour"
           inputmode="decimal"
           enterkeyhint="done"
           autocomplete="off"
           aria-invalid=${this.refusal ? 'true' : nothing}
           aria-describedby=${this.refusal ? 'refusal' : nothing}
           size="6"
+          .defaultValue=${this.#kept}
           .value=${this.#kept}
           ?readonly=${this.readOnly}
           @focus=${this.#focus}

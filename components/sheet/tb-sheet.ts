@@ -40,6 +40,7 @@ export class TbSheet extends SheetElement {
       <div class="head">
         <h1>
           <tb-grow
+            field="name"
             label=${sheetWords.formulaName}
             .value=${formula.name}
             ?readOnly=${readOnly}
@@ -51,6 +52,7 @@ export class TbSheet extends SheetElement {
           readOnly && !formula.states?.length
             ? nothing
             : html`<tb-fold
+              data-opens="state"
               words=${sheetWords.keptStates}
               .count=${formula.states?.length ?? 0}
               .of=${formula.id}
@@ -72,6 +74,7 @@ export class TbSheet extends SheetElement {
           ? nothing
           : html`<tb-grow
             class="note"
+            field="note"
             wide
             folds
             label=${sheetWords.formulaNote}

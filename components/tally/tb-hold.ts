@@ -65,6 +65,8 @@ export class TbHold extends BaseElement {
         <span class="typed"
           ><input
             id="value"
+            data-typed="hold ${reading}"
+            .defaultValue=${this.#present}
             inputmode="decimal"
             enterkeyhint="done"
             autocomplete="off"
