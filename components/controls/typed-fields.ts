@@ -8,6 +8,7 @@ export interface TypedField {
   readonly kept: string // what it shows unless something else is being typed
   readonly unit?: string // after it
   readonly short?: boolean // two or three digits are usual
+  readonly keys?: 'text' // that a phone shows; left out: those of numbers
   readonly isReadOnly?: boolean
   /** Takes what was typed, or says in a sentence why not. */
   take(typed: string): string | undefined
@@ -40,7 +41,7 @@ export class TypedFields {
     return html`<span class="typed"><input
       id=${field.name}
       class=${field.short ? 'short' : ''}
-      inputmode="decimal"
+      inputmode=${field.keys ?? 'decimal'}
       enterkeyhint="done"
       autocomplete="off"
       aria-label=${field.label}

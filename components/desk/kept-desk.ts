@@ -4,8 +4,7 @@ import { type Keeper, type KeeperState, openKeeper } from '../../src/storage/ind
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
-import type { GridPlace } from '../grid/tb-grid.js'
-import { Desk, type DeskEvent, type DeskPlace } from './desk.js'
+import { Desk, type DeskEvent, type DeskPlace, type EditPlace } from './desk.js'
 import { deskWords } from './words.js'
 
 /** The workbook that a first start opens with. */
@@ -87,8 +86,8 @@ export class KeptDesk {
     }
     try {
       const transaction = request.edit(desk.workbook)
-      // Only the grid gives a place.
-      if (transaction) desk.edit(transaction, request.place as Partial<GridPlace> | undefined)
+      // Only the grid and the days give a place.
+      if (transaction) desk.edit(transaction, request.place as EditPlace | undefined)
     } catch (error) {
       if (error instanceof Refusal) request.refusal = error.message
       else if (error instanceof RangeError) request.refusal = deskWords.gone

@@ -32,6 +32,11 @@ export const methodStyles = css`
     list-style: none;
     counter-reset: step;
   }
+  .feeding {
+    display: flex;
+    flex-wrap: wrap;
+    margin: -6px 0 12px;
+  }
   .step {
     display: grid;
     grid-template:

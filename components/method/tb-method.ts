@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { type StepPlan, stepsOf } from '../../src/day/method/stage-steps.js'
+import { isFed, stageOf } from '../../src/day/mixing/fed-build.js'
 import { usualLeeway } from '../../src/dough/document/day.js'
 import type { Stage, Step } from '../../src/dough/document/formula.js'
 import {
@@ -13,7 +14,9 @@ import {
 } from '../../src/dough/edits/fetched/method-edits.js'
 import { askEdit, say } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
+import '../controls/tb-fold.js'
 import '../controls/tb-menu.js'
+import { feedingWords } from '../feeding/words.js'
 import { methodStyles } from './method-styles.js'
 import { kindWords, methodWords, tradeSteps, understood } from './words.js'
 
@@ -61,7 +64,18 @@ export class TbMethod extends FetchedElement {
           (plan, at) => this.#step(stage, plan, at, steps.length),
         )}
         ${readOnlyLine(this.readOnly, () => this.#freshLine(stage))}
-      </ol>`
+      </ol>
+      ${this.readOnly || !isFed(stageOf(this.sheet!, stage.id)) ? nothing : this.#feeding(stage)}`
+  }
+
+  /** The seed that a build wants for a time; fetched when it is first opened. */
+  #feeding(stage: Stage): TemplateResult {
+    const { sheet, numbers, version } = this
+    const inside = () => {
+      void import('../feeding/tb-feeding.js')
+      return html`<tb-feeding .builds=${[{ sheet: sheet!, stage: stage.id }]} .version=${version} .numbers=${numbers}></tb-feeding>`
+    }
+    return html`<div class="feeding"><tb-fold words=${feedingWords.feedFor} .of=${sheet!.formula.id} .inside=${inside}></tb-fold></div>`
   }
 
   #step(stage: Stage, plan: StepPlan, at: number, count: number): TemplateResult {

@@ -1,6 +1,6 @@
+import { lengthText } from '../../src/day/course/clock.js'
 import type { StepRead } from '../../src/day/method/step-text.js'
 import type { Length } from '../../src/day/method/step-time.js'
-import { lengthText } from '../../src/day/plan/clock.js'
 import { boundsText } from '../../src/day/plan/words.js'
 import type { Step } from '../../src/dough/document/formula.js'
 

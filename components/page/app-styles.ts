@@ -29,7 +29,7 @@ export const appStyles = css`
     main {
       --sheet-top: var(--head);
       min-height: calc(100vh - var(--head));
-      padding: 28px 32px 40px;
+      padding: 12px 32px 40px;
       background: var(--board);
       border-right: 1px solid var(--rule);
     }
@@ -38,10 +38,10 @@ export const appStyles = css`
       padding-inline: 40px;
     }
     tb-shelf {
-      padding: 28px 10px 32px var(--edge);
+      padding: 20px 10px 32px var(--edge);
     }
     aside {
-      padding: 28px var(--edge) 32px 28px;
+      padding: 20px var(--edge) 32px 28px;
     }
     :host([layout='wide']) :is(tb-shelf, aside) {
       position: sticky;
@@ -105,23 +105,42 @@ export const appStyles = css`
         z-index: 5;
       }
     }
+    /* So low that what is fixed would leave no room for the lines */
+    @media (max-height: 480px) {
+      tb-head,
+      tb-notices,
+      :host([layout='narrow']) .foot {
+        position: static;
+      }
+      main {
+        --sheet-top: auto;
+      }
+      :host([layout='narrow']) .places {
+        padding-bottom: 0;
+      }
+    }
     /* A dialog that is a page of its own: all else is out of sight, on paper too. */
     :host([alone]) :is(tb-head, tb-notices, .places, .foot, .shade, .toast) {
       display: none !important;
     }
     .lesson {
       display: flex;
-      flex-wrap: wrap;
       align-items: center;
-      justify-content: space-between;
-      gap: 2px 16px;
-      margin: 0 0 18px;
-      padding: 0 0 10px;
+      gap: 16px;
+      margin: 0 0 8px;
+      padding: 0 0 4px;
       border-bottom: 2px solid var(--accent);
-      font-size: var(--size-text);
+      font-size: var(--size-small);
     }
-    .lesson span {
-      flex: 1 1 20rem;
+    .typed {
+      text-decoration: underline;
+      text-underline-offset: 3px;
+    }
+    .lesson > span {
+      flex: 1 1 0;
+    }
+    :host([layout='wide']) .own {
+      display: none; /* the button is in sight */
     }
     .lesson button {
       color: var(--accent);

@@ -5,7 +5,7 @@ import { BaseElement } from '../base/base-element.js'
 import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
 import { partNotFetched } from '../base/words.js'
-import type { Desk, DeskEvent } from '../desk/desk.js'
+import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
@@ -14,13 +14,13 @@ import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js
 import type { Circumstances } from './standing-notices.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
-import type { GridPlace } from '../grid/tb-grid.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
 import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
+const isOfDays = (): boolean => location.hash.startsWith('#days')
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
 export class TbApp extends BaseElement {
@@ -30,6 +30,7 @@ export class TbApp extends BaseElement {
     newVersion: { attribute: false },
     layout: { reflect: true },
     place: { reflect: true },
+    days: { state: true },
     version: { state: true },
     readingsCame: { state: true },
     teaching: { state: true },
@@ -43,6 +44,7 @@ export class TbApp extends BaseElement {
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
   declare layout: Layout
   declare place: PlaceName
+  declare days: boolean // they are in sight, in place of the formulas
   declare version: number // goes up with every change of the workbook or of what is open
   declare readingsCame: number // how often the shelf had some that were still to be worked out
   declare teaching: boolean // the first start's line about the examples is in sight
@@ -70,6 +72,7 @@ export class TbApp extends BaseElement {
     this.newVersion = undefined
     this.layout = layoutNow()
     this.place = 'sheet'
+    this.days = isOfDays()
     this.version = 0
     this.readingsCame = 0
     this.teaching = false
@@ -168,9 +171,13 @@ export class TbApp extends BaseElement {
     if (place.at !== undefined) void this.#find(place.at)
   }
 
-  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time. */
-  async #find(place: Partial<GridPlace>): Promise<void> {
-    this.place = 'sheet'
+  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time; or to a day. */
+  async #find(place: DeskPlace['at'] & {}): Promise<void> {
+    if (place.day) {
+      location.hash = `days/${place.day}`
+      return
+    }
+    this.#go('sheet')
     await this.updateComplete
     await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
   }
@@ -233,7 +240,12 @@ export class TbApp extends BaseElement {
     this.place = 'sheet'
     scrollTo({ top: 0 }) // its name first, and its first reading
     this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
-    if (this.desk.formula) location.hash = this.desk.formula.id
+    this.#toFormulas()
+  }
+
+  #toFormulas(): void {
+    this.days = false
+    location.hash = this.desk?.formula?.id ?? ''
   }
 
   async #nameIt(): Promise<void> {
@@ -248,6 +260,7 @@ export class TbApp extends BaseElement {
   #go = (to: PlaceName): void => {
     const from = this.place
     this.place = to
+    this.#toFormulas()
     if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
     if (this.layout !== 'middle') return
     void this.updateComplete.then(() => {
@@ -259,6 +272,7 @@ export class TbApp extends BaseElement {
   #followAddress = (): void => {
     this.#takeLink()
     const id = idInAddress()
+    this.days = isOfDays()
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)
   }
@@ -270,6 +284,7 @@ export class TbApp extends BaseElement {
 
   protected override updated(): void {
     this.desk?.shown()
+    if (this.days) return
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
   }
@@ -286,6 +301,8 @@ export class TbApp extends BaseElement {
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
         .layout=${layout}
+        .formula=${desk?.formula?.id ?? ''}
+        ?days=${this.days}
         ?shelfOpen=${drawer}
         .numbers=${numbers}
       ></tb-head>
@@ -296,6 +313,7 @@ export class TbApp extends BaseElement {
               desk,
               layout,
               place,
+              days: this.days,
               drawer,
               numbers,
               version,

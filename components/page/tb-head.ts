@@ -6,7 +6,7 @@ import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { Layout } from './layout.js'
-import { headWords, keptWords, programName, stepWords } from './words.js'
+import { daysName, headWords, keptWords, programName, stepWords } from './words.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: headWords.larder, detail: { want: 'larder' } },
@@ -23,6 +23,8 @@ export class TbHead extends BaseElement {
     undoLabel: { attribute: false },
     redoLabel: { attribute: false },
     layout: { reflect: true },
+    formula: {},
+    days: { type: Boolean },
     shelfOpen: { type: Boolean },
   }
 
@@ -31,6 +33,8 @@ export class TbHead extends BaseElement {
   declare undoLabel: string | undefined
   declare redoLabel: string | undefined
   declare layout: Layout
+  declare formula: string // id of the open one
+  declare days: boolean // they are in sight, not the formulas
   declare shelfOpen: boolean
 
   constructor() {
@@ -40,17 +44,20 @@ export class TbHead extends BaseElement {
     this.undoLabel = undefined
     this.redoLabel = undefined
     this.layout = 'wide'
+    this.formula = ''
+    this.days = false
     this.shelfOpen = false
   }
 
   override render() {
     return html`<header>
       ${
-        this.layout === 'middle'
+        this.layout === 'middle' && !this.days
           ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>${headWords.shelf}</button>`
           : nothing
       }
       <span class="mark">${mark}<span class="word">${programName}</span></span>
+      ${this.layout === 'narrow' ? nothing : html`<nav>${this.#way(headWords.formulas, this.formula, !this.days)}${this.#way(daysName, 'days', this.days)}</nav>`}
       <div class="whose">
         <tb-grow
           label=${headWords.workbookName}
@@ -76,6 +83,9 @@ export class TbHead extends BaseElement {
       }
     </header>`
   }
+
+  #way = (name: string, to: string, isHere: boolean) =>
+    html`<a href="#${to}" aria-current=${isHere ? 'page' : nothing}>${name}</a>`
 
   #step(want: 'undo' | 'redo', what: string | undefined) {
     const name = stepWords[want](what)
@@ -135,6 +145,18 @@ export class TbHead extends BaseElement {
     .mark svg {
       color: var(--accent);
       flex: none;
+    }
+    nav {
+      white-space: nowrap;
+      margin-right: 14px;
+    }
+    a {
+      padding: 10px;
+      color: inherit;
+      text-decoration: none;
+    }
+    [aria-current] {
+      box-shadow: inset 0 -2px var(--accent);
     }
     .whose {
       display: flex;

@@ -3,7 +3,7 @@ import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { wish } from '../base/events.js'
 import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
-import { placesName, placeWords, remarksCounted } from './words.js'
+import { daysName, placesName, placeWords, remarksCounted } from './words.js'
 
 export type PlaceName = 'shelf' | 'sheet' | 'tally'
 
@@ -15,7 +15,7 @@ export class TbPlaces extends SheetElement {
     place: {},
   }
 
-  declare place: PlaceName
+  declare place: PlaceName | 'days'
 
   constructor() {
     super()
@@ -26,7 +26,7 @@ export class TbPlaces extends SheetElement {
     const { sheet, version, numbers } = this
     const remarks = sheet ? remarksOn(sheet.workedOut).length : 0
     return html`
-      ${sheet ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
+      ${sheet && this.place !== 'tally' && this.place !== 'days' ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
       <nav aria-label=${placesName}>
         ${places.map(
           name => html`<button
@@ -43,6 +43,7 @@ export class TbPlaces extends SheetElement {
             }
           </button>`,
         )}
+        <a href="#days" aria-current=${this.place === 'days' ? 'page' : nothing}>${daysName}</a>
       </nav>
     `
   }
@@ -59,10 +60,17 @@ export class TbPlaces extends SheetElement {
     }
     nav {
       display: grid;
-      grid-template-columns: repeat(3, 1fr);
+      grid-template-columns: repeat(4, 1fr);
       border-top: 1px solid var(--rule);
     }
-    button {
+    a {
+      display: grid;
+      place-items: center;
+      color: inherit;
+      text-decoration: none;
+    }
+    button,
+    a {
       min-height: 46px;
       border-radius: 0;
       border: 0;

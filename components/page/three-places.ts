@@ -16,6 +16,7 @@ export interface PlacesShown {
   readonly desk: Desk
   readonly layout: Layout
   readonly place: PlaceName // the one in sight, where they come one at a time
+  readonly days: boolean // in place of the three
   readonly drawer: boolean // the shelf lies over the sheet
   readonly numbers: NumberStyle
   readonly version: number
@@ -35,6 +36,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
   const { sheet } = desk
   const narrow = layout === 'narrow'
   const seen = (name: PlaceName) => !narrow || place === name
+  if (shown.days) return dayPlace(shown)
   const closeDrawer = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape' || !drawer) return
     event.preventDefault()
@@ -66,7 +68,6 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              ?folds=${layout !== 'wide'}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(examples, readOnly)
@@ -90,14 +91,26 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
     ${narrow ? foot(shown) : nothing}`
 }
 
+function dayPlace(shown: PlacesShown): TemplateResult {
+  const { desk, layout, numbers, readOnly } = shown
+  void import('../day/tb-days.js') // fetched when first gone to
+  return html`<tb-days
+      .workbook=${desk.workbook}
+      .larder=${desk.larder}
+      .numbers=${numbers}
+      ?readOnly=${readOnly}
+    ></tb-days>
+    ${layout === 'narrow' ? foot(shown) : nothing}`
+}
+
 /** What lies at the foot of a phone's page: the working that is open, the main readings, the way from place to place. */
-function foot({ desk: { sheet }, numbers, version, place, asked }: PlacesShown): TemplateResult {
+function foot({ desk: { sheet }, numbers, version, place, days, asked }: PlacesShown): TemplateResult {
   const working =
     asked &&
     keyed(asked, html`<tb-working foot .sheet=${sheet} .version=${version} .cell=${asked.cell}></tb-working>`)
   return html`<div class="foot">
     ${working ?? nothing}
-    <tb-places .sheet=${sheet} .version=${version} .numbers=${numbers} place=${place}></tb-places>
+    <tb-places .sheet=${sheet} .version=${version} .numbers=${numbers} place=${days ? 'days' : place}></tb-places>
   </div>`
 }
 

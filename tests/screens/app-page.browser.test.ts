@@ -86,7 +86,10 @@ describe('The page', () => {
   it('opens with the examples at the first start and says how to go on', async () => {
     await start()
     equal(openName(), 'Mill wheat')
-    match(textOf(root().querySelector('.lesson')), /This is an example\. Change any number/)
+    match(
+      textOf(root().querySelector('.lesson')),
+      /An example\. What is bold and underlined is typed: change it/,
+    )
     match(document.title, /Mill wheat/)
     const got = root().querySelector<HTMLElement>('.lesson button')!
     got.focus()
@@ -286,14 +289,15 @@ describe('The page', () => {
     ] as const) {
       await go(word)
       equal(seen(), place)
-      const strip = foot.shadowRoot!.querySelector('tb-tally')!.shadowRoot!.querySelector('dl')!
-      match(textOf(strip), /70\.5 %.*1\.88 %.*10\.3 %/)
-      ok(strip.getBoundingClientRect().bottom <= innerHeight)
+      const strip = foot.shadowRoot!.querySelector('tb-tally')?.shadowRoot?.querySelector('dl')
+      equal(Boolean(strip), place !== 'aside') // it would be there twice
+      if (strip) match(textOf(strip), /70\.5 %.*1\.88 %.*10\.3 %/)
+      ok(foot.getBoundingClientRect().bottom <= innerHeight)
     }
   })
 
-  it('opens the shelf as a drawer on a tablet; Escape closes it', async () => {
-    await setViewport({ width: 768, height: 1024 })
+  it('opens the shelf as a drawer on a tablet held sideways; Escape closes it', async () => {
+    await setViewport({ width: 1024, height: 768 })
     await start()
     equal(shelf(), null)
     const opener = button(/^Shelf$/)!

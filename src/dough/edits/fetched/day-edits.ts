@@ -66,7 +66,7 @@ function put(label: string, day: Day, index?: number): Transaction {
 const named = (name: string): string => name.trim() || refuseDay({ code: 'dayWithoutName' })
 
 /** `value` without what is undefined, as a document is kept. */
-const tidied = <T extends object>(value: { readonly [K in keyof T]: T[K] | undefined }): T =>
+export const tidied = <T extends object>(value: { readonly [K in keyof T]?: T[K] | undefined }): T =>
   Object.fromEntries(Object.entries(value).filter(([, at]) => at !== undefined)) as T
 
 /** Some fields of a thing; undefined takes away one that it can do without. */
@@ -93,7 +93,7 @@ export function copyDay(workbook: Workbook, id: string, date: string, name?: str
   refuseFor(problemOfDay(moved))
   const apart = daysBetween(before.date, date)
   const wished = (before.mixes ?? [])
-    .map(({ water: _water, lines: _lines, ...mix }): DayMix => mix)
+    .map(({ water: _water, room: _room, lines: _lines, ...mix }): DayMix => mix)
     .filter(({ wanted, rise }) => wanted !== undefined || rise !== undefined)
   const { mixes: _measured, ...rest } = moved
   return put(dayLabels.copy(moved.name, before.date), {

@@ -68,10 +68,16 @@ export function instantOf({ date, minutes }: Local, zone: string): number {
 export const dateAfter = (date: string, days: number): string =>
   new Date(Date.parse(`${date}T00:00Z`) + days * day * minute).toISOString().slice(0, 10)
 
-/** Minutes since midnight of `8:00`, `08:30`, `8.30`, `8h30` or `8`; undefined for anything else. */
+const clock =
+  /^\s*(?<hours>\d{1,2})(?:\s*[:.,h]\s*(?<minutes>[0-5]\d)?|(?<bare>[0-5]\d))?\s*h?\s*(?:(?<half>[ap])\.?\s?m\.?)?\s*$/i
+
+/** Minutes since midnight of `8:00`, `08:30`, `8.30`, `8h30`, `830`, `8` or `8:30 pm`; undefined for anything else. */
 export function readClock(text: string): number | undefined {
-  const [, hours, minutes = '0'] = /^\s*([01]?\d|2[0-3])(?:\s*[:.h]\s*([0-5]\d)?)?\s*h?\s*$/i.exec(text) ?? []
-  return hours === undefined ? undefined : Number(hours) * 60 + Number(minutes)
+  const { hours, minutes, bare, half } = clock.exec(text)?.groups ?? {}
+  const hour = Number(hours)
+  if (hours === undefined || hour > 23 || (half && (hour < 1 || hour > 12))) return undefined
+  const of24 = half ? (hour % 12) + (half.toLowerCase() === 'p' ? 12 : 0) : hour
+  return of24 * 60 + Number(minutes ?? bare ?? 0)
 }
 
 /** `8:00`, `22:30`, of minutes since midnight, to the nearest minute. */

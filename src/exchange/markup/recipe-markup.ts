@@ -2,9 +2,9 @@ import { type StepPlan, stepsOf } from '../../day/method/stage-steps.js'
 import { stepWords } from '../../day/method/words.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from '../text/printed.js'
 import { isNotConfirmedNote } from '../values/not-confirmed.js'
 import { methodTimes, stepDuration } from './method-times.js'
-import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from './printed.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
 
 interface Direction {

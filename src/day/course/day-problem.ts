@@ -1,9 +1,18 @@
-import type { Day, DayBread } from '../../dough/document/day.js'
+import type { Day } from '../../dough/document/day.js'
 import { type Formula, nameKey } from '../../dough/document/formula.js'
 import type { AloneGroup, TimeHold, TimeProblem } from '../../times/index.js'
 import { stagePlans } from '../method/stage-steps.js'
 import { dateAfter, instantOf, readClock, readLocal } from './clock.js'
-import { type Bread, type Build, buildKey, Course, type Taker, takingMoments } from './course.js'
+import {
+  type Bread,
+  type Build,
+  buildKey,
+  Course,
+  ovenOf,
+  piecesOf,
+  type Taker,
+  takingMoments,
+} from './course.js'
 import { DayNetwork } from './day-network.js'
 
 /** What a hold of the problem is there for. */
@@ -35,16 +44,11 @@ const oneDay = 24 * 60
 /** The key under which stages of one name are made together. */
 export const sharedKey = (stageName: string): string => nameKey(stageName)
 
-const piecesOf = ({ batch }: DayBread): number | undefined =>
-  batch.make === 'pieces' || batch.make === 'baked pieces'
-    ? batch.pieces.reduce((sum, p) => sum + p.count, 0)
-    : undefined
-
 function breadsOf(day: Day, formulas: ReadonlyMap<string, Formula>, leeway: number): Bread[] {
   return day.breads.flatMap(bread => {
     const formula = formulas.get(bread.formula)
     if (!formula) return []
-    const oven = day.ovens.find(o => o.id === bread.oven) ?? day.ovens[0]!
+    const oven = ovenOf(day, bread)
     return [{ id: bread.id, formula, stages: stagePlans(formula, leeway), pieces: piecesOf(bread), oven }]
   })
 }

@@ -1,4 +1,4 @@
-import type { Day, Oven } from '../../dough/document/day.js'
+import type { Day, DayBread, Oven } from '../../dough/document/day.js'
 import type { Formula, Stage } from '../../dough/document/formula.js'
 import type { StagePlan, StepPlan } from '../method/stage-steps.js'
 import type { Length } from '../method/step-time.js'
@@ -31,6 +31,16 @@ export interface Taker {
 const exactly = (minutes: number): Length => ({ least: minutes, usual: minutes, most: minutes })
 const noTime = exactly(0)
 const leastGap = { least: 0, most: Number.POSITIVE_INFINITY }
+
+/** How many pieces are made of a bread; undefined where its batch is none of pieces. */
+export const piecesOf = ({ batch }: DayBread): number | undefined =>
+  batch.make === 'pieces' || batch.make === 'baked pieces'
+    ? batch.pieces.reduce((sum, p) => sum + p.count, 0)
+    : undefined
+
+/** The oven that a bread is baked in. */
+export const ovenOf = (day: Day, bread: DayBread | undefined): Oven =>
+  day.ovens.find(o => o.id === bread?.oven) ?? day.ovens[0]!
 
 /** Writes down what happens in the builds of a day. `leeway` is how far a wait of one time moves, a fraction of 1. */
 export class Course {
@@ -115,18 +125,20 @@ export class Course {
   /** A stage that later ones take: what comes last, where it is a wait, lasts for each of them within its bounds. */
   earlier(build: Build, takers: readonly Taker[]): void {
     const { steps } = build.plan
-    for (const [i, { step }] of steps.entries()) {
-      const isLast = i === steps.length - 1
-      const isOpen = isLast && step.kind === 'wait'
-      const ends = isOpen ? undefined : isLast ? `${build.key} done` : Course.momentOf(build, i + 1)
-      const event = this.#event(build, i, ends)
-      if (!isLast) continue
+    const last = steps.length - 1
+    const isOpen = steps[last]?.step.kind === 'wait'
+    const ends = (i: number) => (i < last ? Course.momentOf(build, i + 1) : `${build.key} done`)
+    for (const i of steps.keys()) {
+      const event = this.#event(build, i, i === last && isOpen ? undefined : ends(i))
+      if (i < last) continue
       for (const { moment, bread } of takers) {
         const reason = { of: 'ripe', event, taker: bread } as const
-        if (!isOpen) this.#net.span(ends!, moment, noTime, reason)
+        if (!isOpen) this.#net.span(ends(i), moment, noTime, reason)
         else this.#net.span(event.begins, moment, event.length ?? noTime, reason)
       }
     }
+    const bake = steps.findIndex(s => s.step.kind === 'bake')
+    this.#bake(build, bake, undefined, ends)
   }
 
   /**
