@@ -1,5 +1,5 @@
 import type { TypedText } from '../../src/storage/index.js'
-import { wish } from './events.js'
+import { wish } from '../base/events.js'
 import { focusedIn } from './focused-in.js'
 
 type Field = HTMLInputElement | HTMLTextAreaElement
