@@ -3,7 +3,7 @@ import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { askEdit } from '../base/events.js'
+import { askEdit, type Edit } from '../base/events.js'
 import { sentenceStyles } from '../styles/sentence-styles.js'
 import {
   allOf,
@@ -21,15 +21,17 @@ import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import { readNumber, readPart, readWeight } from '../typed/typed-numbers.js'
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
 export class TbBatchFields extends SheetElement {
   static override properties = {
+    edit: { attribute: false },
     draft: { state: true },
   }
 
+  declare edit: ((batch: Batch) => Edit) | undefined // where it is not the formula's own batch
   declare draft: Draft
   readonly #fields = new TypedFields(this)
   #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
@@ -74,11 +76,15 @@ export class TbBatchFields extends SheetElement {
           ? html`<p class="unfinished quiet">${fieldWords.unfinished}</p>`
           : nothing
       }
-      <tb-keep-back
-        .sheet=${sheet}
-        .version=${this.version}
-        .numbers=${this.numbers}
-      ></tb-keep-back>`
+      ${
+        this.edit
+          ? nothing
+          : html`<tb-keep-back
+            .sheet=${sheet}
+            .version=${this.version}
+            .numbers=${this.numbers}
+          ></tb-keep-back>`
+      }`
   }
 
   #amount(sheet: FigureSheet) {
@@ -93,6 +99,7 @@ export class TbBatchFields extends SheetElement {
         return html`${this.#fields.field({
           name: 'factor',
           label: fieldWords.timesWritten,
+          typedAs: `factor ${make}`,
           kept: this.draft.factor,
           short: true,
           take: typed => this.#takeNumber(typed, notTakenWords.factor, factor => ({ factor })),
@@ -106,6 +113,7 @@ export class TbBatchFields extends SheetElement {
     return this.#fields.field({
       name,
       label,
+      typedAs: `${name} ${this.draft.make}`,
       kept: this.draft[name],
       unit: 'g',
       take: typed => this.#takeWeight(typed, grams => ({ [name]: grams })),
@@ -131,6 +139,7 @@ export class TbBatchFields extends SheetElement {
       (shape, at) => html`<p class="line">
           ${this.#fields.field({
             name: `count-${shape.key}`,
+            typedAs: `count-${at} ${make}`,
             label: fieldWords.count(numberOf(at)),
             kept: shape.count,
             short: true,
@@ -140,6 +149,7 @@ export class TbBatchFields extends SheetElement {
           ${fieldWords.piecesOf}
           ${this.#fields.field({
             name: `weight-${shape.key}`,
+            typedAs: `weight-${at} ${make}`,
             label: fieldWords.weightOfPiece(numberOf(at)),
             kept: shape.weight,
             unit: 'g',
@@ -165,6 +175,7 @@ export class TbBatchFields extends SheetElement {
         ${this.#fields.field({
           name,
           label: fieldWords.perCent(words),
+          typedAs: `${name} ${this.draft.make}`,
           kept: this.draft[name],
           unit: '%',
           short: true,
@@ -172,6 +183,14 @@ export class TbBatchFields extends SheetElement {
         })}
       </p>
       ${this.#fields.faults(name)}`
+  }
+
+  /** Has the field of that name, as one makes so, there to be typed in. */
+  openField(name: string, make: string): void {
+    if (make in wayWords && make !== this.draft.make)
+      this.#say(inAnotherWay(this.draft, make as Make, this.sheet!, this.numbers))
+    const shape = Number(/^(?:count|weight)-(\d+)$/.exec(name)?.[1] ?? 0)
+    if (shape === this.draft.shapes.length) this.#addShape()
   }
 
   #with(shape: Shape, fields: Partial<Shape>): Partial<Draft> {
@@ -205,7 +224,7 @@ export class TbBatchFields extends SheetElement {
     if (!batch) return undefined
     const shown = this.#shown
     this.#shown = { formula: id, batch } // so that what is typed in other fields stays
-    const refusal = askEdit(this, workbook => setBatch(workbook, id, batch))
+    const refusal = askEdit(this, this.edit?.(batch) ?? (workbook => setBatch(workbook, id, batch)))
     if (!refusal) return undefined
     this.draft = before
     this.#shown = shown

@@ -8,7 +8,9 @@ export interface TypedField {
   readonly kept: string // what it shows unless something else is being typed
   readonly unit?: string // after it
   readonly short?: boolean // two or three digits are usual
+  readonly keys?: 'text' // that a phone shows; left out: those of numbers
   readonly isReadOnly?: boolean
+  readonly typedAs?: string // what its text is kept under while it is not taken, where that is not its name
   /** Takes what was typed, or says in a sentence why not. */
   take(typed: string): string | undefined
 }
@@ -39,13 +41,15 @@ export class TypedFields {
     const fault = this.#faults.get(field.name)
     return html`<span class="typed"><input
       id=${field.name}
+      data-typed="batch ${field.typedAs ?? field.name}"
       class=${field.short ? 'short' : ''}
-      inputmode="decimal"
+      inputmode=${field.keys ?? 'decimal'}
       enterkeyhint="done"
       autocomplete="off"
       aria-label=${field.label}
       aria-invalid=${fault ? 'true' : nothing}
       aria-describedby=${fault ? `${field.name}-fault` : nothing}
+      .defaultValue=${field.kept}
       .value=${live(fault?.typed ?? field.kept)}
       ?readonly=${field.isReadOnly ?? false}
       @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}

@@ -30,10 +30,10 @@ const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly rem
 
 /**
  * Reads a text that was pasted, or the bytes of a file that was dropped, as the page does: formulas that Tarebook wrote
- * (CSV, plain text, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where that is known.
- * Numbers are read whichever decimal sign they have; every line says what was guessed of it, each guess by the code of the
- * reader it comes from (`LineReason` of a recipe, the `Reason` of a table) with its figures and its sentence. Never throws.
- * Needs no browser.
+ * (CSV, plain text, Markdown, HTML, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where
+ * that is known. Numbers are read whichever decimal sign they have; every line says what was guessed of it, each guess by
+ * the code of the reader it comes from (`LineReason` of a recipe, the `Reason` of a table) with its figures and its
+ * sentence. Never throws. Needs no browser.
  */
 export function arrive(source: string | Uint8Array, options: ArriveOptions = {}): Arrivals {
   const { larder = larderWith([]), remembered = {}, watch, earlier, as, mapping } = options

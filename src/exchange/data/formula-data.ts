@@ -13,7 +13,7 @@ import {
   that,
   truth,
 } from './fields.js'
-import { tooLarge } from './largest.js'
+import { tooLarge } from './too-long.js'
 
 const mostShapes = 5000 // of pieces
 
