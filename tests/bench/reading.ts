@@ -42,7 +42,7 @@ export const readingRows = (now: Now): Row[] =>
     const twice = once + once
     const read = (text: string) => () => arrive(text).rows.length
     const words = () => (twice.match(/[\p{L}\d]+|[^\s\p{L}\d]/gu) ?? []).length
-    const times = timeInTurns(now, [read(twice), read(once), words], 9)
+    const times = timeInTurns(now, [read(twice), read(once), words], 5)
     const inMs = times.map(time => time / 1000)
     const [long = 0, short = 0, found = 0] = inMs
     return [

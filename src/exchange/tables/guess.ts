@@ -166,10 +166,9 @@ function columnsOf(
   names: Names,
 ): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const guessed = (rows: readonly ForeignRow[], columns: number) =>
-    new ColumnGuesser(headings, rows, looksOf(rows, columns, names), delimiter, names)
-  const [first, ...others] = besideIn(headings, looksOf(sample, width, names))
-  if (first === undefined) return guessed(sample, width)
+  const looks = looksOf(sample, width, names)
+  const [first, ...others] = besideIn(headings, looks)
+  if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
   // tables side by side hold the same things: one guess for all, by the rows of all
   const size = others[0]! - first
   const together = [first, ...others].flatMap(start =>
@@ -178,7 +177,8 @@ function columnsOf(
       cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
     })),
   )
-  const { uses, guesses } = guessed(together, first + size)
+  const looksTogether = looksOf(together, first + size, names)
+  const { uses, guesses } = new ColumnGuesser(headings, together, looksTogether, delimiter, names)
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
