@@ -1,5 +1,5 @@
-import type { Problem } from '../../src/dough/document/formula.js'
-import type { KeeperState, TypedText } from '../../src/storage/index.js'
+import type { KeeperNews, KeeperState, TypedText } from '../../src/storage/index.js'
+import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
 import { nothingTyped, type TypedTold } from '../desk/typed-again.js'
 import { noticeWords } from './notice-words.js'
@@ -15,17 +15,18 @@ export interface Notice {
 /** What the notices are made of, and what their buttons do. */
 export interface Circumstances {
   readonly kept: KeeperState
-  readonly problems: readonly Problem[] // of storage
+  readonly problems: readonly KeeperNews[] // of storage; those that were not dismissed
   readonly newVersion: (() => void) | undefined
   readonly deleted: string // the name of a formula just deleted
   readonly typed: TypedTold | undefined
   readonly goTo: (formula: string) => void // and puts back what was typed there
   readonly forgetTyped: (text: TypedText) => void
+  readonly downloadDamaged: () => void
   readonly download: () => void
   readonly tryAgain: () => void
   readonly takeOver: () => void
   readonly undo: () => void
-  readonly dismiss: (what: 'deleted' | 'problems' | 'typed') => void
+  readonly dismiss: (what: 'deleted' | 'typed' | KeeperNews) => void
 }
 
 /** The notices across the page, the gravest first. */
@@ -47,12 +48,13 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
       actions: [{ label: noticeWords.editHere, run: now.takeOver }, ...(kept.unsaved ? [download] : [])],
     })
   }
-  for (const { message } of now.problems) {
+  for (const news of now.problems) {
+    const isStored = /(?:Damaged|Unreadable)$/.test(news.code)
     notices.push({
       tone: 'warning',
-      text: message,
-      actions: [],
-      dismiss: () => now.dismiss('problems'),
+      text: newsInWords(news),
+      actions: isStored ? [{ label: noticeWords.downloadDamaged, run: now.downloadDamaged }] : [],
+      dismiss: () => now.dismiss(news),
     })
   }
   const { again, elsewhere, lost } = now.typed ?? nothingTyped

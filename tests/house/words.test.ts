@@ -24,6 +24,7 @@ import { dataSentences } from '../../src/exchange/data/words.js'
 import { lineSentences, recipeSentences, restSentences } from '../../src/exchange/recipe/words.js'
 import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
+import { damageSentences } from '../../src/storage/record/words.js'
 import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
 
@@ -33,6 +34,7 @@ const allSentences: Readonly<Record<string, object>> = {
   cautionSentences,
   cellSentences,
   csvSentences,
+  damageSentences,
   dataSentences,
   dayEditSentences,
   daySentences,
