@@ -1,9 +1,9 @@
 import type { Workbook } from '../../src/dough/document/workbook.js'
 
-/** Hands a text to the browser's downloads as a file of JSON. */
-function download(text: string, name: string): void {
+/** Hands a text to the browser's downloads as a file. */
+export function downloadFile(text: string, type: string, name: string): void {
   const link = document.createElement('a')
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json;charset=utf-8' }))
+  link.href = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }))
   link.download = name
   link.click()
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000) // Safari reads the file after the click has returned
@@ -12,11 +12,11 @@ function download(text: string, name: string): void {
 /** Hands all of a workbook to the browser's downloads, larder and days too. */
 export async function downloadWorkbook(workbook: Workbook): Promise<void> {
   const { writeWorkbookFile } = await import('../../src/exchange/data/workbook-file.js')
-  download(writeWorkbookFile(workbook), 'tarebook.json')
+  downloadFile(writeWorkbookFile(workbook), 'application/json', 'tarebook.json')
 }
 
 /** Hands parts of the storage to the browser's downloads, whatever is in them. */
 export async function downloadParts(parts: ReadonlyMap<string, unknown>): Promise<void> {
   const { asJson } = await import('../../src/storage/record/as-json.js')
-  download(asJson(parts), 'tarebook-damaged.json')
+  downloadFile(asJson(parts), 'application/json', 'tarebook-damaged.json')
 }

@@ -24,7 +24,9 @@ export const shapesOf = (pieces: readonly Pieces[], style: NumberStyle): ShapeSa
     weight: sayWhole(weight, style),
   }))
 
-function toMake(batch: Batch, sheet: FigureSheet, style: NumberStyle): TemplateResult {
+/** `Make 6 pieces of 900 g`, what was given standing out. */
+export function makeProse(sheet: FigureSheet, style: NumberStyle): TemplateResult {
+  const batch: Batch = sheet.formula.batch ?? { make: 'as written' }
   switch (batch.make) {
     case 'as written': {
       const dough = sheet.reading('doughWeight')
@@ -68,7 +70,7 @@ export function batchProse(sheet: FigureSheet, style: NumberStyle): TemplateResu
     ...(typeof keepBack === 'number' ? [keepWords.grams(sayWhole(keepBack, style), name)] : []),
     ...(loss ? [keepWords.lost(sayPart(loss, style), name)] : []),
   ])
-  return batchSentence([toMake(batch, sheet, style), ...(lost ? [lost] : []), ...kept])
+  return batchSentence([makeProse(sheet, style), ...(lost ? [lost] : []), ...kept])
 }
 
 export const earlierStages = (formula: Formula): readonly Stage[] => formula.stages.slice(0, -1)

@@ -3,7 +3,7 @@ import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { askEdit } from '../base/events.js'
+import { askEdit, type Edit } from '../base/events.js'
 import { sentenceStyles } from '../styles/sentence-styles.js'
 import {
   allOf,
@@ -27,9 +27,11 @@ import { TypedFields } from '../controls/typed-fields.js'
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
 export class TbBatchFields extends SheetElement {
   static override properties = {
+    edit: { attribute: false },
     draft: { state: true },
   }
 
+  declare edit: ((batch: Batch) => Edit) | undefined // where it is not the formula's own batch
   declare draft: Draft
   readonly #fields = new TypedFields(this)
   #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
@@ -74,11 +76,15 @@ export class TbBatchFields extends SheetElement {
           ? html`<p class="unfinished quiet">${fieldWords.unfinished}</p>`
           : nothing
       }
-      <tb-keep-back
-        .sheet=${sheet}
-        .version=${this.version}
-        .numbers=${this.numbers}
-      ></tb-keep-back>`
+      ${
+        this.edit
+          ? nothing
+          : html`<tb-keep-back
+            .sheet=${sheet}
+            .version=${this.version}
+            .numbers=${this.numbers}
+          ></tb-keep-back>`
+      }`
   }
 
   #amount(sheet: FigureSheet) {
@@ -218,7 +224,7 @@ export class TbBatchFields extends SheetElement {
     if (!batch) return undefined
     const shown = this.#shown
     this.#shown = { formula: id, batch } // so that what is typed in other fields stays
-    const refusal = askEdit(this, workbook => setBatch(workbook, id, batch))
+    const refusal = askEdit(this, this.edit?.(batch) ?? (workbook => setBatch(workbook, id, batch)))
     if (!refusal) return undefined
     this.draft = before
     this.#shown = shown

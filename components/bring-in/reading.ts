@@ -3,7 +3,7 @@ import type { FromReader, Source, ToReader } from '../../src/exchange/arriving/a
 import { type Arrivals, arrive } from '../../src/exchange/arriving/arrive.js'
 import type { Arrived, Way } from '../../src/exchange/arriving/arriving.js'
 import type { RememberedColumns } from '../../src/exchange/arriving/remembered-columns.js'
-import { newReadingWorker } from './in-worker.js'
+import { newWorker } from '../base/workers.js'
 
 /** How far a reading is: of rows, some of which are looked at twice. */
 export interface Progress {
@@ -35,7 +35,7 @@ export class Reading {
     this.#settle?.(undefined) // what is under way is no longer wanted
     if (this.#worker) return this.#ask({ way })
     if (!this.#arrivals) {
-      this.#worker = newReadingWorker()
+      this.#worker = newWorker('reading-worker')
       const { source, remembered } = this
       if (this.#worker) return this.#ask({ source, larder: this.larder.ingredients, remembered, way }, way)
     }

@@ -1,25 +1,8 @@
 import { css } from 'lit'
-import { belowWide, slim } from '../styles/breakpoints.js'
+import { slim } from '../styles/breakpoints.js'
 
 /** The card where a sheet of paper is wider than the screen: to be read there, and set for the paper when it is printed. */
 export const cardNarrowStyles = css`
-  @media screen and ${belowWide} {
-    .paper:not(.fitted) {
-      width: auto;
-      min-height: 0;
-      margin: 0;
-      padding: 18px 16px 40px;
-      box-shadow: none;
-      font-size: 16px;
-      & footer {
-        font-size: 0.9em;
-      }
-    }
-    .bar {
-      position: static;
-      padding: 8px 16px;
-    }
-  }
   @media screen and ${slim} {
     .paper:not(.fitted) {
       & h1 {

@@ -1,66 +1,13 @@
 import { css } from 'lit'
 
-/** A page black on white, its figures to be read at arm's length; on the screen it lies on the ground of the app. */
+/** A card's figures, to be read at arm's length. */
 export const cardStyles = css`
-  :host {
-    display: block;
-  }
-  .bar {
-    position: sticky;
-    top: 0;
-    z-index: 1;
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px 20px;
-    align-items: center;
-    padding: 10px 24px;
-    background: var(--board);
-    border-bottom: 1px solid var(--rule-strong);
-  }
-  .bar .choice {
-    display: flex;
-    gap: 8px;
-    align-items: center;
-    min-height: var(--target);
-    color: var(--ink);
-    font-size: var(--size-text);
-    cursor: pointer;
-  }
-  .choice input {
-    width: 20px;
-    height: 20px;
-    min-height: 0;
-    margin: 0;
-    accent-color: var(--accent);
+  .paper {
+    --figure: 1.75; /* times the size of the page's type */
   }
   .bar tb-measures {
     flex: 1 1 100%;
     padding-bottom: 4px;
-  }
-  .pages {
-    margin: 0;
-    font-size: var(--size-small);
-    color: var(--ink-soft);
-  }
-  .bar .main {
-    margin-left: auto;
-    padding-inline: 20px;
-  }
-  .paper {
-    color-scheme: light;
-    --ink: #000;
-    --ink-soft: #000;
-    --apart: 0.75em;
-    --figure: 1.75; /* times the size of the page's type */
-    width: calc(var(--width) * 1mm);
-    min-height: calc(var(--height) * 1mm);
-    margin: 28px auto 48px;
-    padding: calc(var(--margin) * 1mm);
-    color: #000;
-    background: #fff;
-    box-shadow: 0 0 0 1px var(--rule-strong);
-    font-size: 14pt;
-    line-height: 1.3;
   }
   .paper[data-type='1'] {
     font-size: 11.8pt;
@@ -97,34 +44,6 @@ export const cardStyles = css`
       font-size: 0.95em;
       line-height: 1.2;
     }
-  }
-  .paper.fitted {
-    position: absolute;
-    visibility: hidden;
-    width: calc((var(--width) - 2 * var(--margin)) * 1mm - 1px); /* a printer's is rounded, and may break a line earlier */
-    min-height: 0;
-    margin: 0;
-    padding: 0;
-  }
-  .paper p {
-    margin: 0;
-  }
-  .paper header {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: baseline;
-    justify-content: space-between;
-    gap: 0 2em;
-    padding-bottom: 0.35em;
-    border-bottom: 3px solid #000;
-  }
-  h1 {
-    margin: 0;
-    font-size: 2.5em;
-    font-weight: 700;
-    line-height: 1.1;
-    letter-spacing: -0.015em;
-    overflow-wrap: anywhere;
   }
   .batch {
     font-size: 1.15em;
@@ -287,17 +206,5 @@ export const cardStyles = css`
   .paper footer section + section,
   .paper footer p + section {
     margin-top: 0.35em;
-  }
-  @media print {
-    .bar {
-      display: none;
-    }
-    .paper {
-      width: auto;
-      min-height: 0;
-      margin: 0;
-      padding: 0;
-      box-shadow: none;
-    }
   }
 `

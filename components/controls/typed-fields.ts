@@ -8,6 +8,7 @@ export interface TypedField {
   readonly kept: string // what it shows unless something else is being typed
   readonly unit?: string // after it
   readonly short?: boolean // two or three digits are usual
+  readonly keys?: 'text' // that a phone shows; left out: those of numbers
   readonly isReadOnly?: boolean
   readonly typedAs?: string // what its text is kept under while it is not taken, where that is not its name
   /** Takes what was typed, or says in a sentence why not. */
@@ -42,7 +43,7 @@ export class TypedFields {
       id=${field.name}
       data-typed="batch ${field.typedAs ?? field.name}"
       class=${field.short ? 'short' : ''}
-      inputmode="decimal"
+      inputmode=${field.keys ?? 'decimal'}
       enterkeyhint="done"
       autocomplete="off"
       aria-label=${field.label}

@@ -13,10 +13,13 @@ import type { GridPlace } from '../grid/tb-grid.js'
 import { type ShelfReading, ShelfReadings } from './shelf-readings.js'
 import { deskWords } from './words.js'
 
+/** Where something is edited: a place of the grid, or a day by its id. */
+export type EditPlace = Partial<GridPlace> & { readonly day?: string }
+
 /** Where the baker was when an edit was made. */
 export interface DeskPlace {
   readonly formula: string // id
-  readonly at: Partial<GridPlace> | undefined // undefined: not in the grid
+  readonly at: EditPlace | undefined // undefined: neither in the grid nor on a day
 }
 
 /** What happened on the desk: the step, and a sentence that says it. */
@@ -46,19 +49,23 @@ export class Desk {
   #own: Workbook['larder']
   readonly #shelf: ShelfReadings
 
-  /** `onEvent` hears of every change of the workbook, `onReadings` of readings of the shelf that came later. */
+  /**
+   * `onEvent` hears of every change of the workbook, `onReadings` of readings of the shelf that came later; `open` is the
+   * formula to begin with, by its id. No other is worked out at once.
+   */
   constructor(
     workbook: Workbook,
     numbers: NumberStyle,
     onEvent: (event: DeskEvent) => void,
     onReadings: () => void,
+    open = '',
   ) {
     this.history = new History<DeskPlace>(workbook)
     this.numbers = numbers
     this.#own = workbook.larder
     this.larder = larderWith(workbook.larder)
     this.#shelf = new ShelfReadings(this.larder, onReadings)
-    this.open('')
+    this.open(open)
     this.history.subscribe(event => {
       const before = { hydration: this.#hydration(), holds: this.formula?.holds ?? [] }
       this.#follow(event.workbook)
@@ -92,7 +99,7 @@ export class Desk {
     return this.workbook.scale ?? usualScale
   }
 
-  edit(transaction: Transaction, place?: Partial<GridPlace>): void {
+  edit(transaction: Transaction, place?: EditPlace): void {
     this.history.apply(transaction, { formula: place?.formula ?? this.formula?.id ?? '', at: place })
   }
 

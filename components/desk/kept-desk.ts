@@ -10,8 +10,7 @@ import {
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
-import type { GridPlace } from '../grid/tb-grid.js'
-import { Desk, type DeskEvent, type DeskPlace } from './desk.js'
+import { Desk, type DeskEvent, type DeskPlace, type EditPlace } from './desk.js'
 import { deskWords } from './words.js'
 
 /** The workbook that a first start opens with. */
@@ -71,8 +70,8 @@ export class KeptDesk {
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
     await fetchSpokenFor(workbook.formulas)
-    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings)
-    this.desk.open(open || (keeper.left.at(-1)?.formula ?? ''))
+    const first = open || (keeper.left.at(-1)?.formula ?? '')
+    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, first)
     this.fresh = examples !== undefined && examples.formulas.length > 0
     this.tell.refreshed()
     this.examples = (examples ?? (await loadExamples())).formulas
@@ -94,8 +93,8 @@ export class KeptDesk {
     }
     try {
       const transaction = request.edit(desk.workbook)
-      // Only the grid gives a place.
-      if (transaction) desk.edit(transaction, request.place as Partial<GridPlace> | undefined)
+      // Only the grid and the days give a place.
+      if (transaction) desk.edit(transaction, request.place as EditPlace | undefined)
     } catch (error) {
       if (error instanceof Refusal) request.refusal = error.message
       else if (error instanceof RangeError) request.refusal = deskWords.gone

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { hasBatch } from '../batch/weighed-shown.js'
-import type { NameCompletion } from './name-completion.js'
+import type { Completion } from '../controls/completion.js'
 import { jottingWords, weightsAsWritten, whatAJottingIs } from './words.js'
 
 /** What the two fields of a jotting show, and what is done with their keys. */
@@ -13,7 +13,7 @@ export interface JottingFields {
   readonly nameFaulty: boolean
   readonly textFaulty: boolean
   readonly hints: readonly [name: string, text: string] // what an empty line shows
-  readonly completion: NameCompletion
+  readonly completion: Completion
   readonly field: () => HTMLInputElement | null // of the calculation
   readonly typedName: (event: InputEvent) => void
   readonly typedText: (event: Event) => void

@@ -1,6 +1,8 @@
+import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import type { KeeperNews, KeeperState, TypedText } from '../../src/storage/index.js'
 import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
+import { downloadParts, downloadWorkbook } from '../base/download.js'
 import { nothingTyped, type TypedTold } from '../desk/typed-again.js'
 import { noticeWords } from './notice-words.js'
 
@@ -21,8 +23,8 @@ export interface Circumstances {
   readonly typed: TypedTold | undefined
   readonly goTo: (formula: string) => void // and puts back what was typed there
   readonly forgetTyped: (text: TypedText) => void
-  readonly downloadDamaged: () => void
-  readonly download: () => void
+  readonly workbook: Workbook | undefined // to be downloaded where it is not kept
+  readonly damaged: () => Promise<ReadonlyMap<string, unknown>> // parts of the storage
   readonly tryAgain: () => void
   readonly takeOver: () => void
   readonly undo: () => void
@@ -32,7 +34,10 @@ export interface Circumstances {
 /** The notices across the page, the gravest first. */
 export function standingNotices(now: Circumstances): readonly Notice[] {
   const { kept } = now
-  const download = { label: noticeWords.download, run: now.download }
+  const download = {
+    label: noticeWords.download,
+    run: () => void downloadWorkbook(now.workbook ?? emptyWorkbook),
+  }
   const notices: Notice[] = []
   if (kept.status === 'refused' || kept.status === 'full') {
     notices.push({
@@ -53,7 +58,9 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       tone: 'warning',
       text: newsInWords(news),
-      actions: isStored ? [{ label: noticeWords.downloadDamaged, run: now.downloadDamaged }] : [],
+      actions: isStored
+        ? [{ label: noticeWords.downloadDamaged, run: () => void now.damaged().then(downloadParts) }]
+        : [],
       dismiss: () => now.dismiss(news),
     })
   }

@@ -5,7 +5,7 @@ import { BaseElement } from '../base/base-element.js'
 import type { EditRequest, Wish } from '../base/events.js'
 import { focusedIn } from '../base/focused-in.js'
 import { partNotFetched } from '../base/words.js'
-import type { Desk, DeskEvent } from '../desk/desk.js'
+import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import type { TypedAgain } from '../desk/typed-again.js'
 import { OpenWorking } from '../working/open-working.js'
@@ -15,13 +15,13 @@ import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js
 import type { Circumstances } from './standing-notices.js'
 import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
-import type { GridPlace } from '../grid/tb-grid.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
-import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
+import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
+const isOfDays = (): boolean => location.hash.startsWith('#days')
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
 export class TbApp extends BaseElement {
@@ -72,7 +72,7 @@ export class TbApp extends BaseElement {
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
     this.layout = layoutNow()
-    this.place = 'sheet'
+    this.place = isOfDays() ? 'days' : 'sheet'
     this.version = 0
     this.readingsCame = 0
     this.teaching = false
@@ -179,9 +179,13 @@ export class TbApp extends BaseElement {
     if (place.at !== undefined) void this.#find(place.at)
   }
 
-  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time. */
-  async #find(place: Partial<GridPlace>): Promise<void> {
-    this.place = 'sheet'
+  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time; or to a day. */
+  async #find(place: DeskPlace['at'] & {}): Promise<void> {
+    if (place.day) {
+      location.hash = `days/${place.day}`
+      return
+    }
+    this.#turnTo('sheet')
     await this.updateComplete
     await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
   }
@@ -241,10 +245,15 @@ export class TbApp extends BaseElement {
     if (!this.desk) return
     this.desk.open(id)
     this.version += 1
-    this.place = 'sheet'
+    this.#turnTo('sheet')
     scrollTo({ top: 0 }) // its name first, and its first reading
-    this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
-    if (this.desk.formula) location.hash = this.desk.formula.id
+    this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
+  }
+
+  /** Shows a place, with its address. */
+  #turnTo(place: PlaceName): void {
+    this.place = place
+    location.hash = place === 'days' ? place : (this.desk?.formula?.id ?? '')
   }
 
   async #nameIt(): Promise<void> {
@@ -254,11 +263,12 @@ export class TbApp extends BaseElement {
 
   #learnt = (): void => {
     this.teaching = false
+    void this.#find({}) // its button is gone
   }
 
   #go = (to: PlaceName): void => {
     const from = this.place
-    this.place = to
+    this.#turnTo(to)
     if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
     if (this.layout !== 'middle') return
     void this.updateComplete.then(() => {
@@ -273,6 +283,8 @@ export class TbApp extends BaseElement {
     const at = focusedIn(this)
     if (at?.matches('input, textarea')) at.blur()
     const id = idInAddress()
+    if (isOfDays()) this.place = 'days'
+    else if (this.place === 'days') this.place = 'sheet'
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)
   }
@@ -285,6 +297,7 @@ export class TbApp extends BaseElement {
   protected override updated(): void {
     this.desk?.shown()
     this.#typed?.check()
+    if (this.place === 'days') return // which has a title of its own
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
   }
@@ -294,6 +307,7 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
+      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
         .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
@@ -301,7 +315,7 @@ export class TbApp extends BaseElement {
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
         .layout=${layout}
-        ?shelfOpen=${drawer}
+        .place=${place}
         .numbers=${numbers}
       ></tb-head>
       <tb-notices .now=${this.#circumstances()}></tb-notices>
@@ -342,10 +356,6 @@ export class TbApp extends BaseElement {
     `
   }
 
-  #download(work: (file: typeof import('../base/download.js')) => Promise<void>): void {
-    import('../base/download.js').then(work).catch(() => this.#say(partNotFetched))
-  }
-
   #circumstances(): Circumstances {
     return {
       kept: this.kept,
@@ -358,8 +368,8 @@ export class TbApp extends BaseElement {
       forgetTyped: text => this.#typed?.forget(text),
       newVersion: this.newVersion,
       deleted: this.deleted,
-      download: () => this.#download(file => file.downloadWorkbook(this.desk!.workbook)),
-      downloadDamaged: () => this.#download(async file => file.downloadParts(await this.#kept.damaged())),
+      workbook: this.desk?.workbook,
+      damaged: this.#kept.damaged,
       tryAgain: this.#kept.tryAgain,
       takeOver: this.#kept.takeOver,
       undo: () => this.#step('undo'),

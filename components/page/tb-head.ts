@@ -6,7 +6,8 @@ import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { Layout } from './layout.js'
-import { headWords, keptWords, programName, stepWords } from './words.js'
+import type { PlaceName } from './tb-places.js'
+import { headWords, keptWords, placeWords, programName, stepWords } from './words.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: headWords.larder, detail: { want: 'larder' } },
@@ -23,7 +24,7 @@ export class TbHead extends BaseElement {
     undoLabel: { attribute: false },
     redoLabel: { attribute: false },
     layout: { reflect: true },
-    shelfOpen: { type: Boolean },
+    place: {},
   }
 
   declare name: string // of the workbook
@@ -31,7 +32,7 @@ export class TbHead extends BaseElement {
   declare undoLabel: string | undefined
   declare redoLabel: string | undefined
   declare layout: Layout
-  declare shelfOpen: boolean
+  declare place: PlaceName
 
   constructor() {
     super()
@@ -40,17 +41,18 @@ export class TbHead extends BaseElement {
     this.undoLabel = undefined
     this.redoLabel = undefined
     this.layout = 'wide'
-    this.shelfOpen = false
+    this.place = 'sheet'
   }
 
   override render() {
     return html`<header>
       ${
-        this.layout === 'middle'
-          ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>${headWords.shelf}</button>`
+        this.layout === 'middle' && this.place !== 'days'
+          ? html`<button id="shelf" class="lined" aria-expanded=${this.place === 'shelf'} @click=${this.#shelf}>${headWords.shelf}</button>`
           : nothing
       }
       <span class="mark">${mark}<span class="word">${programName}</span></span>
+      ${this.layout === 'narrow' ? nothing : html`<nav>${this.#way('sheet', headWords.formulas)}${this.#way('days', placeWords.days)}</nav>`}
       <div class="whose">
         <tb-grow
           field="workbook"
@@ -78,6 +80,11 @@ export class TbHead extends BaseElement {
     </header>`
   }
 
+  #way = (to: 'sheet' | 'days', name: string) => {
+    const isHere = (to === 'days') === (this.place === 'days')
+    return html`<button aria-current=${isHere ? 'page' : nothing} @click=${() => wish(this, { want: 'go', to })}>${name}</button>`
+  }
+
   #step(want: 'undo' | 'redo', what: string | undefined) {
     const name = stepWords[want](what)
     return html`<button
@@ -100,7 +107,7 @@ export class TbHead extends BaseElement {
     this.renderRoot.querySelector<HTMLElement>('#shelf')?.focus()
   }
 
-  #shelf = (): void => wish(this, { want: 'go', to: this.shelfOpen ? 'sheet' : 'shelf' })
+  #shelf = (): void => wish(this, { want: 'go', to: this.place === 'shelf' ? 'sheet' : 'shelf' })
 
   #rename = (event: CustomEvent<string>): void => {
     const refusal = askEdit(this, () => renameWorkbook(event.detail))
@@ -136,6 +143,13 @@ export class TbHead extends BaseElement {
     .mark svg {
       color: var(--accent);
       flex: none;
+    }
+    nav {
+      flex: none;
+      margin-right: 14px;
+    }
+    [aria-current] {
+      box-shadow: inset 0 -2px var(--accent);
     }
     .whose {
       display: flex;

@@ -5,9 +5,9 @@ import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
 import { placesName, placeWords, remarksCounted } from './words.js'
 
-export type PlaceName = 'shelf' | 'sheet' | 'tally'
+export type PlaceName = 'shelf' | 'sheet' | 'tally' | 'days'
 
-const places: readonly PlaceName[] = ['shelf', 'sheet', 'tally']
+const places: readonly PlaceName[] = ['shelf', 'sheet', 'tally', 'days']
 
 /** The foot of a phone's page: the three main readings, always in sight, and the way from place to place. */
 export class TbPlaces extends SheetElement {
@@ -26,7 +26,7 @@ export class TbPlaces extends SheetElement {
     const { sheet, version, numbers } = this
     const remarks = sheet ? remarksOn(sheet.workedOut).length : 0
     return html`
-      ${sheet ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
+      ${sheet && this.place !== 'tally' && this.place !== 'days' ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
       <nav aria-label=${placesName}>
         ${places.map(
           name => html`<button
@@ -59,7 +59,7 @@ export class TbPlaces extends SheetElement {
     }
     nav {
       display: grid;
-      grid-template-columns: repeat(3, 1fr);
+      grid-template-columns: repeat(4, 1fr);
       border-top: 1px solid var(--rule);
     }
     button {

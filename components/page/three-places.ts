@@ -35,16 +35,19 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
   const { sheet } = desk
   const narrow = layout === 'narrow'
   const seen = (name: PlaceName) => !narrow || place === name
+  if (place === 'days') return dayPlace(shown)
   const closeDrawer = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape' || !drawer) return
     event.preventDefault()
     shown.go('sheet')
   }
   return html`<div class="places" @keydown=${closeDrawer}>
+      ${seen('sheet') ? nothing : html`<h1 class="unseen">${placeWords[place]}</h1>`}
       ${
         layout === 'middle' && !drawer
           ? nothing
           : html`<tb-shelf
+            role=${narrow ? 'main' : nothing}
             ?hidden=${!seen('shelf')}
             .formulas=${desk.workbook.formulas}
             .current=${desk.formula?.id ?? ''}
@@ -66,7 +69,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              ?folds=${layout !== 'wide'}
+              .leeway=${desk.workbook.leeway}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(examples, readOnly)
@@ -74,7 +77,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       </main>
       ${
         sheet
-          ? html`<aside aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
+          ? html`<div class="aside" role=${narrow ? 'main' : 'complementary'} aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
             <tb-tally
               .sheet=${sheet}
               .version=${version}
@@ -83,11 +86,23 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .asked=${asked}
               ?apart=${narrow}
             ></tb-tally>
-          </aside>`
+          </div>`
           : nothing
       }
     </div>
     ${narrow ? foot(shown) : nothing}`
+}
+
+function dayPlace(shown: PlacesShown): TemplateResult {
+  const { desk, layout, numbers, readOnly } = shown
+  void import('../day/tb-days.js') // fetched when first gone to
+  return html`<tb-days
+      .workbook=${desk.workbook}
+      .larder=${desk.larder}
+      .numbers=${numbers}
+      ?readOnly=${readOnly}
+    ></tb-days>
+    ${layout === 'narrow' ? foot(shown) : nothing}`
 }
 
 /** What lies at the foot of a phone's page: the working that is open, the main readings, the way from place to place. */

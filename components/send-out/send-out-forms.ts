@@ -101,7 +101,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
     takes: 'a formula',
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
-      const { recipeMarkup, recipeScript } = await import('../../src/exchange/text/recipe-markup.js')
+      const { recipeMarkup, recipeScript } = await import('../../src/exchange/markup/recipe-markup.js')
       const sheet = sheetsOf(sent)[0]!
       return {
         text: sent.jsonAlone ? `${JSON.stringify(recipeMarkup(sheet), null, 2)}\n` : recipeScript(sheet),

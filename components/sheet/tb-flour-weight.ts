@@ -55,7 +55,7 @@ export class TbFlourWeight extends SheetElement {
           @change=${this.#enter}
           @keydown=${this.#key}
         /> g</span>
-        <span>${flourWeightWords.inFinalDough}</span>
+        <span class="unseen">${flourWeightWords.inFinalDough}</span>
       </p>
       ${this.refusal ? html`<p id="refusal">${this.refusal}</p>` : nothing}`
   }
@@ -120,12 +120,11 @@ export class TbFlourWeight extends SheetElement {
       font-size: inherit;
     }
     input {
-      width: 3.9em;
+      width: 4.2em;
       margin-right: 2px;
       padding: 1px 6px;
       text-align: right;
-      font-size: var(--size-figure);
-      font-weight: 620;
+      font-weight: 640;
       color: var(--ink);
       background: none;
       border: 0;
@@ -139,8 +138,7 @@ export class TbFlourWeight extends SheetElement {
       border-bottom: 3px double var(--warn);
     }
     b {
-      font-size: var(--size-figure);
-      font-weight: 400;
+      font-weight: 640;
       color: var(--ink);
     }
     #refusal {

@@ -21,6 +21,9 @@ const copied = ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifes
 /** Built under names made of their contents, which the page is given: scripts, styles, and what reads large files. */
 const entries = ['main.ts', 'styles.css', 'reading-worker.ts']
 
+/** Likewise, but by itself: what it shares with the page would otherwise part the page's one file. */
+const apart = 'day-worker.ts'
+
 /** @type {BuildOptions} */
 const shared = {
   bundle: true,
@@ -125,11 +128,24 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     assetNames: '[name]-[hash]',
     metafile: true,
   })
+  const outputs = { ...metafile.outputs }
+  if (existsSync(join(source, apart))) {
+    const { metafile: own } = await build({
+      ...shared,
+      entryPoints: [join(source, apart)],
+      outdir,
+      minify,
+      define,
+      entryNames: '[name]-[hash]',
+      metafile: true,
+    })
+    Object.assign(outputs, own.outputs)
+  }
   for (const name of copied) {
     if (existsSync(join(source, name))) await copyFile(join(source, name), join(outdir, name))
   }
   const html = await readFile(join(source, 'index.html'), 'utf8')
-  await writeFile(join(outdir, 'index.html'), withBuiltNames(html, metafile))
+  await writeFile(join(outdir, 'index.html'), withBuiltNames(html, outputs))
   await writeFile(join(dirname(outdir), 'meta.json'), JSON.stringify(metafile))
 
   const files = (await readdir(outdir)).filter(name => !name.endsWith('.LEGAL.txt')).sort()
@@ -154,26 +170,26 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
  * Points the page at the built script and styles, leaves its comments and indentation out, and has the browser fetch the script's parts at once
  * rather than one after the other.
  * @param {string} html
- * @param {Metafile} metafile
+ * @param {Metafile['outputs']} outputs
  */
-function withBuiltNames(html, metafile) {
+function withBuiltNames(html, outputs) {
   /** @type {Set<string>} */
   const parts = new Set()
   /** @param {string} path */
   const addPartsOf = path => {
-    for (const { path: part, kind } of metafile.outputs[path]?.imports ?? []) {
+    for (const { path: part, kind } of outputs[path]?.imports ?? []) {
       if (kind !== 'import-statement' || parts.has(part)) continue
       parts.add(part)
       addPartsOf(part)
     }
   }
   let page = html
-  for (const [path, { entryPoint }] of Object.entries(metafile.outputs)) {
+  for (const [path, { entryPoint }] of Object.entries(outputs)) {
     const name = basename(entryPoint ?? '')
-    if (!entries.includes(name)) continue
+    if (name !== apart && !entries.includes(name)) continue
     if (!page.includes(`"${name}"`)) throw new Error(`index.html does not mention "${name}".`)
     page = page.replace(`"${name}"`, `"${basename(path)}"`)
-    if (name !== 'reading-worker.ts') addPartsOf(path) // that is fetched when something is brought in
+    if (!name.endsWith('-worker.ts')) addPartsOf(path) // those are fetched when they are wanted
   }
   const links = [...parts].map(part => `<link rel="modulepreload" href="${basename(part)}">\n`).join('')
   const lean = page.replace(/<!--[\s\S]*?-->/g, '').replace(/\n\s+/g, '\n')

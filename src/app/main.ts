@@ -1,5 +1,4 @@
 import { numberStyleOf } from '../../components/base/numbers.js'
-import { offerReadingWorker } from '../../components/bring-in/in-worker.js'
 import '../../components/page/tb-app.js'
 import { keepOffline } from './offline.js'
 
@@ -11,9 +10,6 @@ app.database = asked.get('database') || 'tarebook'
 const examples = import('./first-start.js') // fetched while the database opens: a first start waits for both
 examples.catch(() => {}) // told where they are wanted
 app.loadExamples = async () => (await examples).firstStart()
-
-const worker = document.querySelector<HTMLMetaElement>('meta[name="reading-worker"]')!.content
-offerReadingWorker(() => new Worker(new URL(worker, document.baseURI), { type: 'module' }))
 
 void app.start()
 

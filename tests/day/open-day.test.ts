@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { readLocal } from '../../src/day/plan/clock.js'
+import { readLocal } from '../../src/day/course/clock.js'
 import { openDay } from '../../src/day/plan/open-day.js'
 import { remarkSentence } from '../../src/day/plan/words.js'
 import { near } from './near.js'
@@ -235,4 +235,28 @@ test('a bread whose formula is gone is left out and said, and the others are pla
   const alone = openDay({ ...day, breads: [day.breads[1]!] }, [formula])
   assert.deepEqual(sheet.moments, alone.moments)
   assert.deepEqual(sheet.remarks.slice(1), alone.remarks)
+})
+
+test('what an earlier stage bakes takes the oven as well', () => {
+  const formula = bread(
+    'Seed loaf',
+    `Toasted seeds:
+       Seeds 100 g
+       bake Toast: 20 min
+     Final dough:
+       Flour 500 g
+       Toasted seeds 100 g
+       hands Mix: 10 min
+       bake Bake: 40 min`,
+  )
+  const other = bread('Flat loaf', 'Final dough:\n Flour 500 g\n hands Mix: 10 min\n bake Bake: 20 min')
+  // seeds 7:50–8:10, mixing to 8:20, baking to 9:00; the other would bake 7:50–8:10, and comes out by 7:40 for the oven to recover
+  const day = saturday([[formula, 1]])
+  const second = { ...day.breads[0]!, id: 'b2', formula: other.id, ready: '8:10' }
+  const { plan } = openDay({ ...day, breads: [...day.breads, second] }, [formula, other])
+  const at = (does: string, bread: string) =>
+    plan!.events.find(e => e.step.does === does && e.breads[0] === bread)!
+  const start = Date.parse('2026-12-05T00:00Z') / 60_000
+  near(at('Toast', 'b1').from - start, 7 * 60 + 50)
+  near(at('Bake', 'b2').until - start, 7 * 60 + 40)
 })

@@ -1,5 +1,4 @@
 import '../../components/bring-in/tb-bring-in'
-import { offerReadingWorker } from '../../components/bring-in/in-worker'
 import type { TbBringIn } from '../../components/bring-in/tb-bring-in'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'
@@ -17,6 +16,14 @@ const rows = (count: number) => {
   return `Zutat;Menge;Stufe;Bread\n${Array.from({ length: count }, row).join('')}`
 }
 
+const Native = globalThis.Worker
+
+/** Has the page start this in place of its worker. */
+function offerWorker(how: () => Worker): void {
+  const stand = (): Worker => how()
+  globalThis.Worker = stand as unknown as typeof Worker
+}
+
 describe('Bringing in a large file', () => {
   let opened: Opened<TbBringIn>
   let started: number
@@ -27,13 +34,16 @@ describe('Bringing in a large file', () => {
     dressPage()
     const page = await (await fetch('/site/index.html')).text()
     address = `/site/${/content="(reading-worker-[^"]+)"/.exec(page)![1]}`
+    const named = document.createElement('meta')
+    Object.assign(named, { name: 'reading-worker', content: address })
+    document.head.append(named)
   })
   beforeEach(() => {
     started = 0
     answers = 0
-    offerReadingWorker(() => {
+    offerWorker(() => {
       started += 1
-      const worker = new Worker(address, { type: 'module' })
+      const worker = new Native(address, { type: 'module' })
       worker.addEventListener('message', ({ data }) => {
         if ('arrived' in data) answers += 1
       })
@@ -133,14 +143,14 @@ describe('Bringing in a large file', () => {
   })
 
   it('is read on the page where there are no workers, or the worker cannot be fetched', async () => {
-    offerReadingWorker(() => {
+    offerWorker(() => {
       throw new Error('no workers here')
     })
     await show(rows(8000))
     await waitUntil(seen, 'it is read', 10_000)
     match(textOf(seen()), /8000 lines/)
     opened.remove()
-    offerReadingWorker(() => new Worker('/site/not-there.js', { type: 'module' }))
+    offerWorker(() => new Native('/site/not-there.js', { type: 'module' }))
     await show(rows(8000))
     await waitUntil(seen, 'it is read', 10_000)
     match(textOf(seen()), /8000 lines/)

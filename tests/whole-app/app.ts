@@ -109,14 +109,28 @@ export class OpenApp {
       `${ingredient} in ${stage} has ${column}`,
     )
     this.focused?.blur() // as the pointer will: until then WebKit scrolls back to a field that was typed in
-    const { left, top, height } = await inPlace(cell)
-    // Not where the last click was: two at one place are a double one, which opens the cell.
-    this.#aside = 40 - this.#aside
-    await sendMouse({
-      type: 'click',
-      position: [Math.round(left + this.#aside), Math.round(top + height / 2)],
-    })
+    // What is fetched late may move the cell from under the pointer; then it is clicked where it is now.
+    for (let hit = false, tries = 0; !hit && tries < 5; tries++) {
+      const { left, top, height } = await inPlace(cell)
+      // Not where the last click was: two at one place are a double one, which opens the cell.
+      this.#aside = 40 - this.#aside
+      const at: [number, number] = [Math.round(left + this.#aside), Math.round(top + height / 2)]
+      hit = await this.#hits(cell, () => sendMouse({ type: 'click', position: at }))
+    }
     await waitUntil(() => this.focused === cell, `${ingredient} in ${stage} is reached`)
+  }
+
+  /** Whether what the pointer does falls on the element. */
+  async #hits(element: Element, act: () => Promise<unknown>): Promise<boolean> {
+    let hit = false
+    const look = (event: Event) => {
+      hit = event.composedPath().includes(element)
+    }
+    const page = this.frame.contentWindow!
+    page.addEventListener('pointerdown', look, true)
+    await act()
+    page.removeEventListener('pointerdown', look, true)
+    return hit
   }
 }
 

@@ -1,6 +1,9 @@
-import type { DayProblem } from '../plan/day-problem.js'
+import type { Day } from '../../dough/document/day.js'
+import { ovenDays } from '../plan/loads.js'
 import type { PlannedDay, PlannedEvent } from '../plan/planned.js'
 import { eventWords } from '../plan/words.js'
+import type { NameOf } from './bread-names.js'
+import { outWords } from './words.js'
 
 /** What a calendar file is made with. */
 export interface CalendarOptions {
@@ -43,47 +46,69 @@ const utc = (instant: number): string =>
 /** What is done by hand, and when the oven is filled: what a baker has to be reminded of. */
 export const eventsOfHands = ({ events }: PlannedDay): PlannedEvent[] => events.filter(e => e.kind !== 'wait')
 
+/** An event of the calendar. Instants: minutes since 1970, UTC. */
+interface Entry {
+  readonly key: string // the same for the same thing of the same day
+  readonly title: string
+  readonly about: string
+  readonly from: number
+  readonly until: number
+}
+
+function entriesOf(plan: PlannedDay, nameOf: NameOf): Entry[] {
+  const hands = eventsOfHands(plan).map((event): Entry => {
+    const { begins, from, until, breads, stageName, step } = event
+    const title = `${breads.map(nameOf).join(', ')}: ${eventWords(event)}`
+    const about = [stageName, step.text, step.note].filter(Boolean).join('\n')
+    return { key: begins, title, about, from, until }
+  })
+  const heating = ovenDays(plan).flatMap(({ oven, heating }): Entry[] =>
+    heating ? [{ key: `heating ${oven.id}`, title: outWords.heat(oven.name), about: '', ...heating }] : [],
+  )
+  return [...hands, ...heating].sort((a, b) => a.from - b.from)
+}
+
+function eventLines({ key, title, about, from, until }: Entry, day: Day, options: CalendarOptions): string[] {
+  const { now, alarm } = options
+  const made = now.getTime() / 60_000
+  return [
+    'BEGIN:VEVENT',
+    `UID:${escaped(`${day.id} ${key}`.replace(/\s+/g, '-'))}@tarebook`,
+    `DTSTAMP:${utc(made)}`,
+    `SEQUENCE:${Math.floor(made)}`, // a calendar takes what is later for the newer state of the same event
+    `DTSTART:${utc(from)}`,
+    `DTEND:${utc(Math.max(until, from + 1))}`,
+    `SUMMARY:${escaped(title)}`,
+    ...(about ? [`DESCRIPTION:${escaped(about)}`] : []),
+    ...(alarm === undefined ? [] : alarmLines(title, alarm)),
+    'END:VEVENT',
+  ]
+}
+
+const alarmLines = (title: string, minutes: number): string[] => [
+  'BEGIN:VALARM',
+  'ACTION:DISPLAY',
+  `DESCRIPTION:${escaped(title)}`,
+  `TRIGGER:-PT${Math.max(0, Math.round(minutes))}M`,
+  'END:VALARM',
+]
+
 /**
- * A day as a calendar file (RFC 5545): one event for each step of hands and each load, times in UTC, so that every
- * calendar shows them in its own zone. The same day gives the same identifiers: brought in again it takes the old one's place.
+ * A day as a calendar file (RFC 5545): one event for each step of hands, each load and the heating of an oven; times in UTC, so
+ * that every calendar shows them in its own zone. The same day gives the same identifiers: brought in again it takes the old
+ * one's place. There has to be something to do on the day: a calendar without events is none.
  */
-export function writeCalendar(
-  plan: PlannedDay,
-  { breads }: Pick<DayProblem, 'breads'>,
-  { now, alarm }: CalendarOptions,
-): string {
+export function writeCalendar(plan: PlannedDay, nameOf: NameOf, options: CalendarOptions): string {
   const { day } = plan
-  const nameOf = (id: string) => breads.find(b => b.id === id)?.formula.name ?? ''
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
     'PRODID:-//Tarebook//Bake day//EN',
     'CALSCALE:GREGORIAN',
     'METHOD:PUBLISH',
+    ...(day.name ? [`X-WR-CALNAME:${escaped(day.name)}`] : []),
+    ...entriesOf(plan, nameOf).flatMap(entry => eventLines(entry, day, options)),
+    'END:VCALENDAR',
   ]
-  if (day.name) lines.push(`X-WR-CALNAME:${escaped(day.name)}`)
-  for (const event of eventsOfHands(plan)) {
-    const { begins, from, until, breads: of, stageName, step } = event
-    const title = `${of.map(nameOf).join(', ')}: ${eventWords(event)}`
-    lines.push(
-      'BEGIN:VEVENT',
-      `UID:${escaped(`${day.id} ${begins}`.replace(/\s+/g, '-'))}@tarebook`,
-      `DTSTAMP:${utc(now.getTime() / 60_000)}`,
-      `DTSTART:${utc(from)}`,
-      `DTEND:${utc(Math.max(until, from + 1))}`,
-      `SUMMARY:${escaped(title)}`,
-      `DESCRIPTION:${escaped([stageName, step.text, step.note].filter(Boolean).join('\n'))}`,
-    )
-    if (alarm !== undefined)
-      lines.push(
-        'BEGIN:VALARM',
-        'ACTION:DISPLAY',
-        `DESCRIPTION:${escaped(title)}`,
-        `TRIGGER:-PT${Math.max(0, Math.round(alarm))}M`,
-        'END:VALARM',
-      )
-    lines.push('END:VEVENT')
-  }
-  lines.push('END:VCALENDAR')
   return `${lines.map(folded).join('\r\n')}\r\n`
 }

@@ -1,11 +1,13 @@
 import { type Day, usualLeeway } from '../../dough/document/day.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { solveTimes, type TimeConflict } from '../../times/index.js'
-import { instantOf, localOf, localText, readClock } from './clock.js'
+import { instantOf, localOf, localText, readClock } from '../course/clock.js'
+import type { Bread } from '../course/course.js'
+import type { DayEvent } from '../course/day-network.js'
+import type { DayProblem } from '../course/day-problem.js'
 import { type DayConflict, dayConflict } from './day-conflict.js'
-import { type DayProblem, dayProblem } from './day-problem.js'
 import { type PlannedDay, type PlannedEvent, plannedDay } from './planned.js'
+import { type Found, Planning, type PlanningOf, writtenFor } from './planning.js'
 import { type TimeWorking, workingOf } from './time-working.js'
 import { type ToWeigh, Weights } from './weigh-list.js'
 import { conflictSentence, type DayRemark, remarksOn } from './words.js'
@@ -21,11 +23,14 @@ export interface DayMoment {
 /** A day with its times, kept up to date as it changes. */
 export interface DaySheet {
   readonly day: Day
+  readonly breads: readonly Bread[] // those whose formulas are there, in the order of the day
   readonly plan: PlannedDay | undefined // undefined: a conflict, or nothing to do
   readonly conflict: DayConflict | undefined
   readonly conflictSentence: string // '' where there is none
   readonly remarks: readonly DayRemark[]
   readonly moments: readonly DayMoment[] // by the clock
+  /** What begins at a moment, whether or not its time is known. */
+  stepAt(moment: string): DayEvent | undefined
   /** How a time came about. Throws RangeError for a moment that is not of this day. */
   working(moment: string): TimeWorking
   /** Keeps a moment at a clock time of the date it is on now. Throws RangeError for what is no time or moment. */
@@ -37,7 +42,7 @@ export interface DaySheet {
 
 /**
  * Plans a day: when each step of its formulas begins. All that belongs together is worked out here, without a page; a
- * long search is better run in slices, by `dayProblem` and `Search` of the times.
+ * long search is better run in slices, by `Planning`.
  */
 export const openDay = (
   day: Day,
@@ -46,53 +51,58 @@ export const openDay = (
   leeway = usualLeeway,
 ): DaySheet => new WorkedDay(day, formulas, larder, leeway)
 
-/** What is planned of a day, or why it cannot be: every bread ready at its minute, or else near it. */
-export function planDay(
-  day: Day,
-  formulas: ReadonlyMap<string, Formula>,
-  leeway: number,
-): { written: DayProblem; plan: PlannedDay | undefined; conflict: TimeConflict | undefined } {
-  const strict = dayProblem(day, formulas, { leeway, strict: true })
-  if (strict.network.events.length === 0) return { written: strict, plan: undefined, conflict: undefined }
-  const answer = solveTimes(strict.problem)
-  if (answer.kind === 'plan')
-    return { written: strict, plan: plannedDay(day, strict, answer), conflict: undefined }
-  const takesTurns = strict.breads.length > 1 || strict.network.events.some(e => e.load && e.load.of > 1)
-  if (takesTurns && answer.groups.length) {
-    const near = dayProblem(day, formulas, { leeway, strict: false })
-    const nearly = solveTimes(near.problem)
-    if (nearly.kind === 'plan')
-      return { written: near, plan: plannedDay(day, near, nearly), conflict: undefined }
-  }
-  return { written: strict, plan: undefined, conflict: answer }
+/** The same of a day that was planned before, in slices or in a worker. */
+export const openFound = (of: PlanningOf, larder: Larder | undefined, found: Found): DaySheet =>
+  new WorkedDay(of.day, of.formulas, larder, of.leeway, found)
+
+/** Plans a day at once, however long it takes. */
+function planDay(of: PlanningOf): Found {
+  const planning = new Planning(of)
+  while (!planning.step());
+  return planning.found()
 }
 
 class WorkedDay implements DaySheet {
   #day: Day
-  readonly #formulas: ReadonlyMap<string, Formula>
+  readonly #formulas: readonly Formula[]
   readonly #leeway: number
   readonly #weights: Weights
   #written!: DayProblem
   #plan: PlannedDay | undefined
   #conflict: DayConflict | undefined
 
-  constructor(day: Day, formulas: readonly Formula[], larder: Larder | undefined, leeway: number) {
+  constructor(
+    day: Day,
+    formulas: readonly Formula[],
+    larder: Larder | undefined,
+    leeway: number,
+    found?: Found,
+  ) {
     this.#day = day
-    this.#formulas = new Map(formulas.map(f => [f.id, f]))
+    this.#formulas = formulas
     this.#leeway = leeway
     this.#weights = new Weights(formulas, larder)
-    this.#replan()
+    this.#take(found ?? planDay({ day, formulas, leeway }))
+  }
+
+  #take(found: Found): void {
+    const of = { day: this.#day, formulas: this.#formulas, leeway: this.#leeway }
+    const written = writtenFor(found, of)
+    const { answer } = found
+    this.#written = written
+    this.#plan = answer?.kind === 'plan' ? plannedDay(of.day, written, answer) : undefined
+    this.#conflict = answer?.kind === 'conflict' ? dayConflict(written, answer) : undefined
   }
 
   #replan(): void {
-    const { written, plan, conflict } = planDay(this.#day, this.#formulas, this.#leeway)
-    this.#written = written
-    this.#plan = plan
-    this.#conflict = conflict && dayConflict(written, conflict)
+    this.#take(planDay({ day: this.#day, formulas: this.#formulas, leeway: this.#leeway }))
   }
 
   get day(): Day {
     return this.#day
+  }
+  get breads(): readonly Bread[] {
+    return this.#written.breads
   }
   get plan(): PlannedDay | undefined {
     return this.#plan
@@ -116,6 +126,9 @@ class WorkedDay implements DaySheet {
       return [{ name: begins, instant: from, local: localText(localOf(from, zone)), held }]
     })
   }
+
+  stepAt = (moment: string): DayEvent | undefined =>
+    this.#written.network.events.find(e => e.begins === moment)
 
   #event(moment: string): PlannedEvent {
     const event = this.#plan?.events.find(e => e.begins === moment)

@@ -86,6 +86,7 @@ const mix = (value: unknown, tell: Tell): Fields | undefined =>
         wanted: { read: celsius },
         rise: { read: number(0) },
         water: { read: celsius },
+        room: { read: celsius },
         lines: { read: list(item => (ofLine(item) ? item : undefined), 'line', tell) },
       },
       tell,

@@ -31,7 +31,7 @@ const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly rem
 
 /**
  * Reads a text that was pasted, or the bytes of a file that was dropped, as the page does: formulas that Tarebook wrote
- * (CSV, plain text, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where that is known.
+ * (CSV, plain text, Markdown, HTML, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where that is known.
  * Numbers are read whichever decimal sign they have; every line says what was guessed. Never throws. Needs no browser.
  */
 export function arrive(source: string | Uint8Array, options: ArriveOptions = {}): Arrivals {

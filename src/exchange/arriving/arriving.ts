@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import type { Workbook } from '../../dough/document/workbook.js'
 import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { tooLarge } from '../data/largest.js'
+import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
 import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from '../recipe/index.js'
 import {
@@ -20,7 +20,7 @@ import {
   type TotalCheck,
   type Watch,
 } from '../tables/index.js'
-import { isPlainText, readPlainText } from '../text/read-plain-text.js'
+import { ownTextReader } from '../text/own-text.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
 import { arrivingProblem } from './words.js'
@@ -118,7 +118,8 @@ export class Arrival {
         return { as: 'workbook', ...readWorkbookFile(this.text) }
       case 'formulas': {
         const { text, larder } = this
-        return { as: 'formulas', ...(isPlainText(text) ? readPlainText(text) : readFormulas(text, larder)) }
+        const read = ownTextReader(text)
+        return { as: 'formulas', ...(read ? read(text) : readFormulas(text, larder)) }
       }
       case 'recipe':
         return this.#recipe()
@@ -182,7 +183,7 @@ export class Arrival {
   #kind(watch: Watch): ArrivalKind {
     const { text } = this
     if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
-    if (isPlainText(text)) return 'formulas'
+    if (ownTextReader(text)) return 'formulas'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'

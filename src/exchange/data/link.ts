@@ -5,9 +5,9 @@ import type { Larder } from '../../dough/document/larder.js'
 import type { Worded } from '../../engine/index.js'
 import { withOwnMeanings } from '../values/own-meanings.js'
 import { whyHostile } from './hostile.js'
-import { tooLarge } from './largest.js'
 import { withIds, withoutIds } from './new-ids.js'
 import { fromBase64Url, type NotPacked, notPacked, pack, toBase64Url, unpack } from './packed.js'
+import { tooLarge } from './too-long.js'
 import { type DataDiagnostic, dataProblem } from './words.js'
 
 const version = 1

@@ -8,7 +8,7 @@ import { type Formula, newId, type Problem } from '../../dough/document/formula.
 import { optionsOf, type Workbook, withDays } from '../../dough/document/workbook.js'
 import type { Worded } from '../../engine/index.js'
 import { whyHostile } from './hostile.js'
-import { tooLarge } from './largest.js'
+import { tooLarge } from './too-long.js'
 import { type DataDiagnostic, type DataItem, dataProblem } from './words.js'
 
 const formatName = 'tarebook workbook file'

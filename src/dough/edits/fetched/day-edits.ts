@@ -66,7 +66,7 @@ function put(label: string, day: Day, index?: number): Transaction {
 const named = (name: string): string => name.trim() || refuseDay({ code: 'dayWithoutName' })
 
 /** `value` without what is undefined, as a document is kept. */
-const tidied = <T extends object>(value: { readonly [K in keyof T]: T[K] | undefined }): T =>
+export const tidied = <T extends object>(value: { readonly [K in keyof T]?: T[K] | undefined }): T =>
   Object.fromEntries(Object.entries(value).filter(([, at]) => at !== undefined)) as T
 
 /** Some fields of a thing; undefined takes away one that it can do without. */
@@ -93,7 +93,7 @@ export function copyDay(workbook: Workbook, id: string, date: string, name?: str
   refuseFor(problemOfDay(moved))
   const apart = daysBetween(before.date, date)
   const wished = (before.mixes ?? [])
-    .map(({ water: _water, lines: _lines, ...mix }): DayMix => mix)
+    .map(({ water: _water, room: _room, lines: _lines, ...mix }): DayMix => mix)
     .filter(({ wanted, rise }) => wanted !== undefined || rise !== undefined)
   const { mixes: _measured, ...rest } = moved
   return put(dayLabels.copy(moved.name, before.date), {
@@ -193,6 +193,30 @@ export function releaseMoment(
   const day = dayIn(workbook, id)
   const holds = day.holds.filter(hold => hold.moment !== moment)
   return holds.length === day.holds.length ? undefined : put(dayLabels.release(what), { ...day, holds })
+}
+
+/**
+ * Makes the stages of one name together, or each by itself again: `key` as the day keeps it, `name` in the baker's words.
+ * `others` are the builds that are no more when they are made with the first; what was held of them is let go. Undefined when it
+ * is so already.
+ */
+export function makeTogether(
+  workbook: Workbook,
+  id: string,
+  { key, name }: { readonly key: string; readonly name: string },
+  others: readonly { readonly bread: string; readonly stage: string }[] | undefined, // undefined: each by itself
+): Transaction | undefined {
+  const day = dayIn(workbook, id)
+  if (day.together.includes(key) === (others !== undefined)) return undefined
+  const rest = day.together.filter(one => one !== key)
+  if (!others) return put(dayLabels.makeApart(name), { ...day, together: rest })
+  const isGone = (moment: string) =>
+    others.some(({ bread, stage }) => moment.startsWith(`${bread} ${stage} `))
+  return put(dayLabels.makeTogether(name), {
+    ...day,
+    together: [...rest, key],
+    holds: day.holds.filter(({ moment }) => !isGone(moment)),
+  })
 }
 
 /**

@@ -1,0 +1,91 @@
+import { lengthText, localOf } from '../../src/day/course/clock.js'
+import { readStep } from '../../src/day/method/step-text.js'
+import type { DaySheet } from '../../src/day/plan/open-day.js'
+import type { PlannedEvent } from '../../src/day/plan/planned.js'
+import { boundsText, eventWords } from '../../src/day/plan/words.js'
+import type { Day } from '../../src/dough/document/day.js'
+import { type NumberStyle, showGrams } from '../base/numbers.js'
+import { clockOf, clockWords, degrees, standingWords, stepOfBread } from './words.js'
+
+/** A thing of the day as the list shows it. */
+export interface ClockRow {
+  readonly key: string // its own
+  readonly event: PlannedEvent
+  readonly what: string // `Mix`
+  readonly of: string // `Mill wheat, Levain`: the bread where the day has several, the stage where it is not the final dough
+  readonly named: string // `Mix of Mill wheat`, apart from the list
+  readonly time: string // `14:38`
+  readonly typed: string // the time it is held at; '' where it follows
+  readonly length: string // `37 min of 30–60 min`
+  readonly about: string // stage, temperature, what to look for
+  readonly weigh: string // what goes in
+}
+
+/** The rows of one date. */
+export interface ClockDate {
+  readonly date: string // `2026-12-05`
+  readonly rows: readonly ClockRow[]
+}
+
+/** `4:15`, of a hold kept as `2026-12-05T04:15`. */
+const heldClock = (at: string): string => at.slice(11).replace(/^0(?=\d)/, '')
+
+/** A planned day by the clock. `now` is the day as it stands: what is held in it may not fit the plan. */
+export function clockDates(sheet: DaySheet, now: Day, style: NumberStyle): ClockDate[] {
+  const dates: { date: string; rows: ClockRow[] }[] = []
+  for (const event of sheet.plan?.events ?? []) {
+    const { date } = localOf(Math.round(event.from), sheet.day.zone)
+    if (dates.at(-1)?.date !== date) dates.push({ date, rows: [] })
+    dates.at(-1)!.rows.push(rowOf(event, sheet, now, style))
+  }
+  return dates
+}
+
+function rowOf(event: PlannedEvent, sheet: DaySheet, now: Day, style: NumberStyle): ClockRow {
+  const { begins, load, breads, from, until } = event
+  const names = breads.map(id => sheet.breads.find(b => b.id === id)?.formula.name ?? '')
+  const bread = now.breads.length > 1 ? names.join(', ') : ''
+  const isFinal = sheet.breads.some(b => b.stages.some(p => p.isFinal && p.stage.id === event.stage))
+  const held = now.holds.find(hold => hold.moment === begins)
+  return {
+    key: `${begins} ${load?.number ?? ''}`,
+    event,
+    what: eventWords(event),
+    of: [bread, isFinal ? '' : event.stageName].filter(Boolean).join(', '),
+    named: stepOfBread(event, bread),
+    time: clockOf(from, sheet.day),
+    typed: held ? heldClock(held.at) : '',
+    length: lengthOf(event, until - from),
+    about: aboutOf(event),
+    weigh: weighOf(event, sheet, style),
+  }
+}
+
+function lengthOf({ kind, length }: PlannedEvent, minutes: number): string {
+  const said = lengthText(minutes)
+  return kind === 'wait' && length ? clockWords.of(said, boundsText(length)) : said
+}
+
+function aboutOf({ scaled, step, kind, load, time }: PlannedEvent): string {
+  const { celsius } = readStep(step.text)
+  const said = [
+    ...(load?.pieces !== undefined && kind === 'bake' ? [clockWords.pieces(load.pieces)] : []),
+    ...(scaled && (scaled.standing !== 'kitchen' || scaled.written !== undefined)
+      ? [`${standingWords[scaled.standing]}, ${degrees(scaled.celsius)}`]
+      : []),
+    ...(kind !== 'wait' && time === undefined && celsius !== undefined
+      ? [clockWords.at(degrees(celsius))]
+      : []),
+    ...(step.note.trim() && time === undefined ? [step.note.trim()] : []),
+  ]
+  return said.join(' · ')
+}
+
+function weighOf({ begins }: PlannedEvent, sheet: DaySheet, style: NumberStyle): string {
+  return sheet
+    .weighList(begins)
+    .map(({ ingredient, grams }) =>
+      grams === undefined ? ingredient : `${ingredient} ${showGrams(grams, style)}\u00a0g`,
+    )
+    .join(', ')
+}

@@ -1,0 +1,180 @@
+import { type DaySheet, openFound } from '../../src/day/plan/open-day.js'
+import {
+  type Found,
+  type FromPlanner,
+  Planning,
+  type PlanningOf,
+  type ToPlanner,
+} from '../../src/day/plan/planning.js'
+import { type Day, usualLeeway } from '../../src/dough/document/day.js'
+import type { Formula } from '../../src/dough/document/formula.js'
+import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
+import type { SearchProgress, TimePlan } from '../../src/times/index.js'
+import { newWorker } from '../base/workers.js'
+
+/** How a day stands. */
+export interface DayState {
+  readonly opened: DaySheet | undefined // with its times, or why there are none; undefined while they are looked for
+  readonly lastGood: DaySheet | undefined // the last one that had times
+  readonly progress: SearchProgress | undefined // while they are looked for
+  readonly stopped: boolean // by the baker, before all was looked through
+}
+
+const nothing: DayState = { opened: undefined, lastGood: undefined, progress: undefined, stopped: false }
+const atOnce = 12 // milliseconds that the page may look for times itself
+const slice = 8 // the same at a time, where there is no worker
+const sliceProblems = 4
+
+const sameItems = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a.length === b.length && a.every((item, i) => item === b[i])
+
+/** Keeps the times of one day at a time: small ones at once, others in a worker, where it can be stopped. */
+export class DayPlanner {
+  state = nothing
+  readonly #changed: () => void
+  #of: (PlanningOf & { readonly larder: Larder }) | undefined
+  #answer: TimePlan | undefined // the last
+  #worker: Worker | undefined
+  #asks = 0
+  #here: Planning | undefined // where there is no worker
+
+  /** `changed` is called when the state is another one without having been asked for. */
+  constructor(changed: () => void) {
+    this.#changed = changed
+  }
+
+  /** Plans a day as it stands; does nothing where it is as it was. */
+  plan(day: Day, { formulas: all, leeway = usualLeeway }: Workbook, larder: Larder): void {
+    const ids = new Set(day.breads.map(bread => bread.formula))
+    const formulas = all.filter(formula => ids.has(formula.id)).map(withoutStates)
+    const before = this.#of
+    const isSame = before?.day.id === day.id
+    if (
+      isSame &&
+      before.day === day &&
+      before.leeway === leeway &&
+      before.larder === larder &&
+      sameItems(before.formulas, formulas)
+    )
+      return
+    if (!isSame) this.#answer = undefined
+    this.#of = { day, formulas, leeway, larder, earlier: this.#answer }
+    this.state = { ...nothing, lastGood: isSame ? this.state.lastGood : undefined }
+    this.#asks += 1
+    this.#here = undefined
+    this.#plan()
+  }
+
+  #plan(): void {
+    const planning = new Planning(this.#of!)
+    const end = performance.now() + atOnce
+    let done = false
+    while (!done && performance.now() < end) done = planning.step(sliceProblems)
+    // Why there is no plan is quickly found for one bread; for several it may take long.
+    if (done && (planning.hasPlan || this.#of!.day.breads.length < 2)) return this.#take(planning.found())
+    this.state = { ...this.state, progress: planning.progress }
+    this.#worker ??= this.#start()
+    if (this.#worker) this.#send({ ask: this.#asks, ...this.#of! })
+    else this.#goOn(planning, this.#asks)
+  }
+
+  #start(): Worker | undefined {
+    const worker = newWorker('day-worker')
+    if (!worker) return undefined
+    worker.onmessage = ({ data }: MessageEvent<FromPlanner>) => {
+      if (data.ask !== this.#asks) return
+      if ('found' in data) this.#take(data.found)
+      else this.state = { ...this.state, progress: data.progress }
+      this.#changed()
+    }
+    worker.onerror = () => {
+      // It could not be fetched, say: the page looks for the times itself.
+      worker.terminate()
+      this.#worker = undefined
+      if (this.#of && this.state.progress) this.#goOn(new Planning(this.#of), this.#asks)
+    }
+    return worker
+  }
+
+  #send(message: ToPlanner & { readonly larder?: Larder }): void {
+    const { larder: _larder, ...sent } = message // the page's own
+    this.#worker!.postMessage(sent)
+  }
+
+  #goOn(planning: Planning, ask: number): void {
+    if (ask !== this.#asks) return
+    this.#here = planning
+    const end = performance.now() + slice
+    let done = false
+    while (!done && performance.now() < end) done = planning.step(sliceProblems)
+    if (done) this.#take(planning.found())
+    else {
+      this.state = { ...this.state, progress: planning.progress }
+      setTimeout(() => this.#goOn(planning, ask), slice)
+    }
+    this.#changed()
+  }
+
+  #take(found: Found): void {
+    const opened = openFound(this.#of!, this.#of!.larder, found)
+    const { answer } = found
+    if (answer?.kind === 'plan') this.#answer = answer
+    this.#here = undefined
+    this.state = {
+      opened,
+      lastGood: opened.plan ? opened : this.state.lastGood,
+      progress: undefined,
+      stopped: this.state.stopped,
+    }
+  }
+
+  /** Looks no further: the best found is taken; where there is none yet, the last good plan stays. */
+  stop(): void {
+    const { progress } = this.state
+    if (!progress) return
+    this.state = { ...this.state, stopped: true }
+    if (this.#here?.hasPlan) {
+      this.#asks += 1
+      this.#take(this.#here.found())
+    } else if (this.#here) this.#giveUp()
+    else if (progress.cost < Number.POSITIVE_INFINITY) this.#send({ stop: this.#asks })
+    else this.#giveUp()
+    this.#changed()
+  }
+
+  /** Looks once more, from the beginning. */
+  again(): void {
+    if (!this.#of) return
+    this.state = { ...nothing, lastGood: this.state.lastGood }
+    this.#asks += 1
+    this.#plan()
+    this.#changed()
+  }
+
+  #giveUp(): void {
+    this.close()
+    this.#asks += 1
+    this.state = { ...this.state, opened: undefined, progress: undefined }
+  }
+
+  close(): void {
+    this.#worker?.terminate()
+    this.#worker = undefined
+    this.#here = undefined
+  }
+}
+
+const known = new WeakMap<Formula, Formula>()
+
+/** A formula as a day needs it: what was kept of it earlier does not go to the worker. */
+function withoutStates(formula: Formula): Formula {
+  if (!formula.states) return formula
+  let bare = known.get(formula)
+  if (!bare) {
+    const { states: _states, ...rest } = formula
+    bare = rest
+    known.set(formula, bare)
+  }
+  return bare
+}

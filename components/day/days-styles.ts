@@ -1,0 +1,82 @@
+import { css } from 'lit'
+import { belowWide, narrow } from '../styles/breakpoints.js'
+
+/** The list of days beside the open one; where there is no room for both, one or the other. */
+export const daysStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns: clamp(232px, 19vw, 284px) minmax(0, 1fr);
+    align-items: start;
+  }
+  tb-day-list {
+    position: sticky;
+    top: var(--head);
+    max-height: calc(100vh - var(--head));
+    padding: 28px 10px 32px var(--edge);
+    overflow-y: auto;
+    scrollbar-width: thin;
+  }
+  tb-day,
+  .empty {
+    min-height: calc(100vh - var(--head));
+    border-left: 1px solid var(--rule);
+    background: var(--board);
+  }
+  .empty {
+    padding: 8vh 40px 40px;
+  }
+  .empty h1 {
+    margin: 0 0 8px;
+    font-size: var(--size-title);
+    font-weight: 640;
+    line-height: 1.15;
+    letter-spacing: -0.015em;
+  }
+  .empty p {
+    max-width: 56ch;
+    margin: 0;
+  }
+  @media ${belowWide} {
+    :host {
+      display: block;
+    }
+    tb-day-list {
+      position: static;
+      max-height: none;
+      max-width: 560px;
+      padding-right: var(--edge);
+    }
+    tb-day,
+    .empty {
+      border: 0;
+    }
+    :host(:not([chosen=''])) tb-day-list,
+    :host([chosen='']) tb-day {
+      display: none;
+    }
+    .empty {
+      min-height: 0;
+      padding: 0 var(--edge) 40px;
+      background: none;
+    }
+  }
+  @media ${narrow} {
+    :host {
+      padding-bottom: 64px; /* the foot of the page */
+    }
+    tb-day-list {
+      padding-block: 18px 24px;
+    }
+  }
+  @media print {
+    :host {
+      display: block;
+    }
+    tb-day-list {
+      display: none;
+    }
+    tb-day {
+      border: 0;
+    }
+  }
+`

@@ -1,0 +1,227 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import { localOf } from '../../src/day/course/clock.js'
+import { dateText } from '../../src/day/out/day-text.js'
+import { movedSentences } from '../../src/day/plan/moved.js'
+import type { PlannedDay } from '../../src/day/plan/planned.js'
+import type { Day } from '../../src/dough/document/day.js'
+import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
+import { changeDay, renameDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
+import { BaseElement } from '../base/base-element.js'
+import { askEdit, type Edit, say } from '../base/events.js'
+import { showDecimals } from '../base/numbers.js'
+import '../controls/tb-grow.js'
+import { adviceOf } from './day-advice.js'
+import type { DayState } from './day-planner.js'
+import { dayStyles } from './day-styles.js'
+import { factsInWords } from './facts-in-words.js'
+import './facts/tb-day-facts.js'
+import './tb-by-clock.js'
+import { remarksSaid } from './remarks-said.js'
+import { today } from './tb-day-list.js'
+import { clockOf, daysWords, dayWords } from './words.js'
+
+/** A day: what it is, how it fits, and its list by the clock. On a phone what it is stands as one sentence to be opened. */
+export class TbDay extends BaseElement {
+  static override properties = {
+    day: { attribute: false },
+    state: { attribute: false },
+    workbook: { attribute: false },
+    larder: { attribute: false },
+    open: { state: true },
+  }
+
+  declare day: Day
+  declare state: DayState
+  declare workbook: Workbook
+  declare larder: Larder
+  declare open: boolean // its facts, where there is little room
+
+  #shown = '' // id of the day
+
+  constructor() {
+    super()
+    this.open = false
+  }
+
+  protected override willUpdate(): void {
+    if (this.day.id === this.#shown) return
+    this.#shown = this.day.id
+    this.open = this.day.breads.length === 0
+  }
+
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() => import('../water/tb-temperatures.js'))
+  }
+
+  override render() {
+    const { day, state, workbook, larder, numbers, readOnly, open } = this
+    return html`<main>
+        <a class="all" href="#days">${daysWords.all}</a>
+        <h1>
+          <tb-grow
+            label=${dayWords.name}
+            .value=${day.name}
+            ?readOnly=${readOnly}
+            @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => renameDay(w, day.id, event.detail))}
+          ></tb-grow>
+        </h1>
+        <tb-grow
+          class="own"
+          manyLines
+          label=${dayWords.note}
+          hint=${readOnly ? '' : dayWords.noteHint}
+          .value=${day.note}
+          ?readOnly=${readOnly}
+          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
+        ></tb-grow>
+        <p class="said">
+          ${factsInWords(day, workbook, numbers)}
+          <button aria-expanded=${open} aria-controls="facts" @click=${this.#toggle}>
+            ${open ? dayWords.done : dayWords.change}
+          </button>
+        </p>
+        <section id="facts" class=${open ? 'open' : ''} aria-label=${dayWords.facts}>
+          <tb-day-facts
+            .day=${day}
+            .workbook=${workbook}
+            .larder=${larder}
+            .numbers=${numbers}
+            today=${today()}
+            ?readOnly=${readOnly}
+          ></tb-day-facts>
+        </section>
+        ${this.#standing()}
+        <section class="clock" aria-labelledby="by-the-clock">
+          <h2 id="by-the-clock">${dayWords.byTheClock}</h2>
+          ${this.#nothingYet()}
+          <tb-by-clock
+            .day=${day}
+            .state=${state}
+            .numbers=${numbers}
+            ?readOnly=${readOnly}
+            ?old=${!state.opened?.plan}
+          ></tb-by-clock>
+        </section>
+      </main>
+      <aside aria-label=${dayWords.remarks}>${this.#remarks()}
+        ${
+          day.breads.length
+            ? html`<tb-temperatures
+              .day=${day}
+              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .workbook=${workbook}
+              .larder=${larder}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-temperatures>`
+            : nothing
+        }
+      </aside>`
+  }
+
+  /** Whether it fits: what moved; or what cannot be together, and what would do; or that it is being looked for. */
+  #standing(): TemplateResult | typeof nothing {
+    const { opened, progress, stopped, lastGood } = this.state
+    if (progress) return this.#looking(progress.relaxed)
+    if (!opened)
+      return stopped
+        ? html`<div class="note warn">
+            <p>${dayWords.stoppedEmpty}</p>
+            <p class="do"><button class="lined" @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>
+            ${this.#ofLastGood()}
+          </div>`
+        : nothing
+    if (opened.conflict)
+      return html`<div class="note warn" role="group" aria-label=${dayWords.doesNotFit}>
+        <p role="alert">${opened.conflictSentence}</p>
+        ${
+          this.readOnly
+            ? nothing
+            : html`<p class="do">
+              ${adviceOf(opened).map(({ words, edit }) => html`<button class="lined" @click=${() => this.#ask(edit)}>${words}</button>`)}
+            </p>`
+        }
+        ${lastGood ? this.#ofLastGood() : nothing}
+      </div>`
+    if (!opened.plan) return nothing
+    return html`<div class="note">
+      <p>${this.#fits(opened.plan)}</p>
+      ${stopped || !opened.plan.proven ? html`<p>${dayWords.stopped} <button @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>` : nothing}
+    </div>`
+  }
+
+  #ofLastGood(): TemplateResult | typeof nothing {
+    return this.state.lastGood ? html`<p>${dayWords.lastGood}</p>` : nothing
+  }
+
+  #looking(tried: number): TemplateResult {
+    const said = this.state.lastGood
+      ? dayWords.lookingOn(showDecimals(tried, this.numbers, 0))
+      : dayWords.looking
+    return html`<div class="note">
+      <p>${said} <button @click=${() => this.#tellUp('tb-stop')}>${dayWords.stop}</button></p>
+    </div>`
+  }
+
+  /** `All of it fits. You begin on Friday at 6:00; because nobody is up before 6:00, …` */
+  #fits(plan: PlannedDay): string {
+    const { day } = plan
+    const first = plan.events[0]!.from
+    const { date } = localOf(first, day.zone)
+    const when = dayWords.at(dateText(date, this.numbers.language), clockOf(first, day))
+    const name = (id: string) =>
+      day.breads.length > 1 ? (this.state.opened?.breads.find(b => b.id === id)?.formula.name ?? '') : ''
+    const moved = movedSentences(plan, name)
+    const isPast = first < Date.now() / 60_000
+    return [
+      moved.length ? dayWords.fits : dayWords.fitsAtUsual,
+      isPast ? dayWords.beginsPast(when) : dayWords.begins(when),
+      ...moved,
+    ].join(' ')
+  }
+
+  #nothingYet(): TemplateResult | typeof nothing {
+    const { opened } = this.state
+    if (this.day.breads.length === 0) return html`<p class="quiet">${dayWords.noBreads}</p>`
+    const isEmpty = opened && !opened.plan && !opened.conflict
+    return isEmpty ? html`<p class="quiet">${dayWords.noSteps}</p>` : nothing
+  }
+
+  #remarks(): TemplateResult | typeof nothing {
+    const sheet = this.state.opened ?? this.state.lastGood
+    const said = sheet ? remarksSaid(sheet) : []
+    if (said.length === 0) return nothing
+    return html`<h2>${dayWords.remarks}</h2>
+      <ul>${said.map(sentence => html`<li>${sentence}</li>`)}</ul>`
+  }
+
+  #toggle = (): void => {
+    this.open = !this.open
+  }
+
+  #tellUp(name: 'tb-stop' | 'tb-again'): void {
+    this.dispatchEvent(new CustomEvent(name))
+  }
+
+  #ask(edit: Edit): void {
+    const refusal = askEdit(this, edit, { day: this.day.id })
+    if (refusal) say(this, refusal)
+  }
+
+  /** Puts the focus into its name. */
+  async nameIt(): Promise<void> {
+    await this.updateComplete
+    this.renderRoot.querySelector('tb-grow')?.focus()
+  }
+
+  static override styles = dayStyles
+}
+customElements.define('tb-day', TbDay)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-day': TbDay
+  }
+}

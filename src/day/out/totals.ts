@@ -1,0 +1,27 @@
+import { type Formula, nameKey, sameName } from '../../dough/document/formula.js'
+import type { DaySheet } from '../plan/open-day.js'
+
+/** What a day needs of one ingredient. */
+export interface TotalToWeigh {
+  readonly ingredient: string
+  readonly grams: number | undefined // unrounded; undefined: not known of all of it
+}
+
+/** What all breads of a planned day need of each ingredient; what one stage takes of another is in that one's own. */
+export function totalsToWeigh(opened: DaySheet, formulas: readonly Formula[]): TotalToWeigh[] {
+  const stagesOf = (bread: string) => {
+    const id = opened.day.breads.find(b => b.id === bread)?.formula
+    return formulas.find(f => f.id === id)?.stages ?? []
+  }
+  const totals = new Map<string, TotalToWeigh>()
+  for (const { begins, breads } of opened.plan?.events.filter(e => e.time === undefined) ?? []) {
+    const stages = breads.flatMap(stagesOf)
+    for (const { ingredient, grams } of opened.weighList(begins)) {
+      if (stages.some(stage => sameName(stage.name, ingredient))) continue
+      const known = totals.get(nameKey(ingredient)) ?? { ingredient, grams: 0 }
+      const sum = known.grams === undefined || grams === undefined ? undefined : known.grams + grams
+      totals.set(nameKey(ingredient), { ...known, grams: sum })
+    }
+  }
+  return [...totals.values()].sort((a, b) => (b.grams ?? 0) - (a.grams ?? 0))
+}

@@ -1,0 +1,50 @@
+import { movedSentence } from './moved-words.js'
+import type { PlannedDay, PlannedEvent } from './planned.js'
+
+/** Waits of a bread that are all shorter than usual, or all longer. */
+export interface MovedWaits {
+  readonly breads: readonly string[] // ids
+  readonly count: number
+  readonly least: number // parts of their leeway, fractions of 1
+  readonly most: number
+  readonly shorter: boolean
+}
+
+const isOther = 0.5 // minutes off the usual from which a wait is called shorter or longer
+
+/** How far a wait is from its usual, as a part of its leeway; undefined where it has none or is at it. */
+export function partMoved({ kind, length, from, until }: PlannedEvent): number | undefined {
+  if (kind !== 'wait' || !length) return undefined
+  const [off, leeway] = [until - from - length.usual, length.most - length.least]
+  return leeway < isOther || Math.abs(off) < isOther ? undefined : off / leeway
+}
+
+/** The waits of a day that are not at their usual, bread by bread, the shorter ones first. */
+export function movedWaits({ events }: PlannedDay): MovedWaits[] {
+  const parts = new Map<string, { readonly breads: readonly string[]; readonly of: number[] }>()
+  for (const event of events) {
+    const part = partMoved(event)
+    if (part === undefined) continue
+    const key = `${part > 0} ${event.breads.join(' ')}`
+    const { of } = parts.get(key) ?? { of: [] }
+    parts.set(key, { breads: event.breads, of: [...of, part] })
+  }
+  return [...parts.values()]
+    .map(({ breads, of }) => {
+      const sizes = of.map(Math.abs)
+      return {
+        breads,
+        count: of.length,
+        least: Math.min(...sizes),
+        most: Math.max(...sizes),
+        shorter: of[0]! < 0,
+      }
+    })
+    .sort((a, b) => Number(b.shorter) - Number(a.shorter))
+}
+
+/** What moved on a day and why, a sentence each; none where every wait is at its usual. `nameOf` gives a bread's name, '' where it need not be said. */
+export const movedSentences = (plan: PlannedDay, nameOf: (bread: string) => string): string[] =>
+  movedWaits(plan).map((moved, i) =>
+    movedSentence(moved, moved.breads.map(nameOf).filter(Boolean), i === 0 ? plan : undefined),
+  )

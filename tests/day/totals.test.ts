@@ -1,0 +1,52 @@
+import assert from 'node:assert/strict'
+import { test } from 'node:test'
+import { totalsToWeigh } from '../../src/day/out/totals.js'
+import { openDay } from '../../src/day/plan/open-day.js'
+import { near } from './near.js'
+import { bread, saturday } from './notation.js'
+
+test('all that a day needs of an ingredient is added over stages and breads, and no stage is weighed twice', () => {
+  const wheat = bread(
+    'Mill wheat',
+    `Levain:
+       Ripe starter 40 g
+       Bread flour 100 g
+       Water 80 g
+       hands Mix: 10 min
+       wait Ripen: 8–10 h
+     Final dough:
+       Bread flour 800 g
+       Water 560 g
+       Salt 20 g
+       Levain 220 g
+       hands Mix: 10 min
+       hands Salt: 5 min, adds Salt
+       wait Proof: 2–6 h
+       bake Bake: 45 min, 2 at once`,
+  )
+  const flat = bread(
+    'Flatbread',
+    'Final dough:\n bread  flour 600 g\n Water 400 g\n hands Mix: 10 min\n bake Bake: 5 min',
+  )
+  // 1,600 g of wheat dough × 9/4 for four of 900 g; 1,000 g of flatbread × 9/10 for one
+  const day = saturday([
+    [wheat, 4],
+    [flat, 1],
+  ])
+  const totals = totalsToWeigh(openDay(day, [wheat, flat]), [wheat, flat])
+  assert.deepEqual(
+    totals.map(t => t.ingredient),
+    ['Bread flour', 'Water', 'Ripe starter', 'Salt'],
+  )
+  for (const [i, grams] of [900 * 2.25 + 540, 640 * 2.25 + 360, 40 * 2.25, 20 * 2.25].entries())
+    near(totals[i]!.grams!, grams, 1e-9)
+})
+
+test('what is not known of one bread is not known in all', () => {
+  const wheat = bread(
+    'Mill wheat',
+    'Final dough:\n Bread flour 600 g\n Seeds 1 handful\n hands Mix: 10 min\n bake Bake: 45 min',
+  )
+  const totals = totalsToWeigh(openDay(saturday([[wheat, 1]]), [wheat]), [wheat])
+  assert.equal(totals.find(t => t.ingredient === 'Seeds')!.grams, undefined)
+})
