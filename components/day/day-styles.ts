@@ -95,6 +95,10 @@ export const dayStyles = css`
   aside li p {
     margin: 0;
   }
+  tb-temperatures {
+    display: grid;
+    margin-bottom: 22px;
+  }
   .own {
     margin: 0 0 8px -8px;
     color: var(--ink-soft);

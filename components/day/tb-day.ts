@@ -7,6 +7,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { changeDay, renameDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
@@ -48,6 +49,10 @@ export class TbDay extends BaseElement {
     if (this.day.id === this.#shown) return
     this.#shown = this.day.id
     this.open = this.day.breads.length === 0
+  }
+
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() => import('../water/tb-temperatures.js'))
   }
 
   override render() {
@@ -100,7 +105,20 @@ export class TbDay extends BaseElement {
           ></tb-by-clock>
         </section>
       </main>
-      <aside aria-label=${dayWords.remarks}>${this.#remarks()}</aside>`
+      <aside aria-label=${dayWords.remarks}>${this.#remarks()}
+        ${
+          day.breads.length
+            ? html`<tb-temperatures
+              .day=${day}
+              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .workbook=${workbook}
+              .larder=${larder}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-temperatures>`
+            : nothing
+        }
+      </aside>`
   }
 
   /** Whether it fits: what moved; or what cannot be together, and what would do; or that it is being looked for. */

@@ -6,6 +6,8 @@ import type { EditRequest, Wish } from '../base/events.js'
 import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
+import type { TypedAgain } from '../desk/typed-again.js'
+import { focusedIn } from '../typed/focused-in.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
@@ -16,7 +18,7 @@ import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
-import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
+import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 const isOfDays = (): boolean => location.hash.startsWith('#days')
@@ -59,6 +61,8 @@ export class TbApp extends BaseElement {
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
+  #typed: TypedAgain | undefined // fetched when the page is idle
+  #isTyped = false // something, perhaps before it was there
   readonly #gone = new AbortController() // from the page, for good
   #stopListening: () => void = () => {}
 
@@ -76,6 +80,10 @@ export class TbApp extends BaseElement {
     this.problemsSeen = false
     this.dragging = false
     this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
+    this.addEventListener('input', () => {
+      if (!this.#isTyped) this.requestUpdate()
+      this.#isTyped = true
+    })
     this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
     this.addEventListener('tb-alone', event =>
       this.toggleAttribute('alone', (event as CustomEvent<boolean>).detail),
@@ -124,8 +132,9 @@ export class TbApp extends BaseElement {
     this.teaching = this.#kept.fresh
     this.#takeLink()
     await fetchWhenIdle(async () => {
-      const [{ listenToPage }] = await Promise.all([
+      const [{ listenToPage }, { TypedAgain }] = await Promise.all([
         import('./page-gestures.js'),
+        import('../desk/typed-again.js'),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
       ])
@@ -139,6 +148,8 @@ export class TbApp extends BaseElement {
         },
       }
       listenToPage(gestures, this.#gone.signal)
+      this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
+      await this.#typed.restore()
     })
   }
 
@@ -235,7 +246,7 @@ export class TbApp extends BaseElement {
     this.version += 1
     this.#turnTo('sheet')
     scrollTo({ top: 0 }) // its name first, and its first reading
-    this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
+    this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
   }
 
   /** Shows a place, with its address. */
@@ -251,6 +262,7 @@ export class TbApp extends BaseElement {
 
   #learnt = (): void => {
     this.teaching = false
+    void this.#find({}) // its button is gone
   }
 
   #go = (to: PlaceName): void => {
@@ -266,6 +278,9 @@ export class TbApp extends BaseElement {
 
   #followAddress = (): void => {
     this.#takeLink()
+    // What is being typed is of the formula that goes.
+    const at = focusedIn(this)
+    if (at?.matches('input, textarea')) at.blur()
     const id = idInAddress()
     if (isOfDays()) this.place = 'days'
     else if (this.place === 'days') this.place = 'sheet'
@@ -280,6 +295,7 @@ export class TbApp extends BaseElement {
 
   protected override updated(): void {
     this.desk?.shown()
+    this.#typed?.check()
     if (this.place === 'days') return // which has a title of its own
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
@@ -290,9 +306,10 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
+      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
-        .kept=${this.kept}
+        .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
         .undoLabel=${desk?.history.undoLabel}
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
@@ -342,6 +359,12 @@ export class TbApp extends BaseElement {
     return {
       kept: this.kept,
       problems: this.problemsSeen ? [] : this.#kept.problems,
+      typed: this.#typed?.told,
+      goTo: formula => {
+        this.#open(formula)
+        void this.updateComplete.then(() => this.#typed?.restore())
+      },
+      forgetTyped: text => this.#typed?.forget(text),
       newVersion: this.newVersion,
       deleted: this.deleted,
       formulas: this.desk?.workbook.formulas ?? [],
@@ -350,6 +373,7 @@ export class TbApp extends BaseElement {
       undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
+        else if (what === 'typed') this.#typed?.seen()
         else this.problemsSeen = true
       },
     }

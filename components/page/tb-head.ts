@@ -55,6 +55,7 @@ export class TbHead extends BaseElement {
       ${this.layout === 'narrow' ? nothing : html`<nav>${this.#way('sheet', headWords.formulas)}${this.#way('days', placeWords.days)}</nav>`}
       <div class="whose">
         <tb-grow
+          field="workbook"
           label=${headWords.workbookName}
           hint=${headWords.nameIt}
           .value=${this.name}

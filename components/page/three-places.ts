@@ -42,10 +42,12 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
     shown.go('sheet')
   }
   return html`<div class="places" @keydown=${closeDrawer}>
+      ${seen('sheet') ? nothing : html`<h1 class="unseen">${placeWords[place]}</h1>`}
       ${
         layout === 'middle' && !drawer
           ? nothing
           : html`<tb-shelf
+            role=${narrow ? 'main' : nothing}
             ?hidden=${!seen('shelf')}
             .formulas=${desk.workbook.formulas}
             .current=${desk.formula?.id ?? ''}
@@ -75,7 +77,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       </main>
       ${
         sheet
-          ? html`<aside aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
+          ? html`<div class="aside" role=${narrow ? 'main' : 'complementary'} aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
             <tb-tally
               .sheet=${sheet}
               .version=${version}
@@ -84,7 +86,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .asked=${asked}
               ?apart=${narrow}
             ></tb-tally>
-          </aside>`
+          </div>`
           : nothing
       }
     </div>

@@ -41,6 +41,7 @@ export function keptWords(kept: KeeperState, time: (at: Date) => string): string
   }
 }
 
+export const skipToSheet = 'Go to the sheet'
 export const placesName = 'Places'
 export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally', days: 'Days' } as const
 /** Behind a count of remarks, for those who listen. */

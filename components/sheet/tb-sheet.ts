@@ -40,16 +40,19 @@ export class TbSheet extends SheetElement {
       <div class="head">
         <h1>
           <tb-grow
+            field="name"
             label=${sheetWords.formulaName}
             .value=${formula.name}
             ?readOnly=${readOnly}
             @tb-entered=${this.#rename}
+          @tb-left=${() => this.goTo({})}
           ></tb-grow>
         </h1>
         ${
           readOnly && !formula.states?.length
             ? nothing
             : html`<tb-fold
+              data-opens="state"
               words=${sheetWords.keptStates}
               .count=${formula.states?.length ?? 0}
               .of=${formula.id}
@@ -71,6 +74,7 @@ export class TbSheet extends SheetElement {
           ? nothing
           : html`<tb-grow
             class="note"
+            field="note"
             wide
             folds
             label=${sheetWords.formulaNote}

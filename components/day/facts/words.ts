@@ -33,8 +33,9 @@ export const factWords = {
   shelfEmpty: 'There is no formula on the shelf to bake. Write one first.',
   together: (stage: string, breads: readonly string[]): string =>
     `Make ${stage} once for ${breads.slice(0, -1).join(', ')} and ${breads.at(-1)}`,
-  notTheSame: (stage: string): string =>
-    `${stage} is no longer the same in all of them. It is made as in the first.`,
+  byMethodOf: (bread: string): string => `Its steps are those of ${bread}.`,
+  madeOtherwise: (stage: string, breads: readonly string[]): string =>
+    `${stage} of ${breads.join(', ')} is made up otherwise, and made by itself.`,
   kitchen: 'Kitchen',
   kitchenDegrees: 'Temperature of the kitchen, °C',
   fridge: 'fridge',
