@@ -34,6 +34,8 @@ export const dayWords = {
   change: 'Change',
   done: 'Done',
   byTheClock: 'By the clock',
+  drawn: 'The day drawn',
+  out: 'Take it along',
   noBreads: 'Add a bread, and its steps stand here by the clock.',
   noSteps: 'None of these breads has a method yet. Write its steps on the formula, under the stages.',
   remarks: 'To know',
