@@ -148,6 +148,9 @@ export class TbDayFeedings extends BaseElement {
       letter-spacing: 0.02em;
       color: var(--ink-soft);
     }
+    section {
+      max-width: 40rem;
+    }
     h3,
     p {
       margin: 0;

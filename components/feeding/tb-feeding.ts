@@ -59,7 +59,7 @@ export class TbFeeding extends BaseElement {
   declare builds: readonly BuildOf[] // the first is shown, the others share it and are fed alike
   declare version: number // goes up when the sheets' figures changed
   declare day: FeedingDay | undefined
-  declare place: number | undefined // °C where it stands on a day; undefined: as its step is written
+  declare place: number | undefined // °C where it stands on a day, which has to say it; undefined: typed, or as its step is written
   declare typed: TypedClocks
   declare celsius: number | undefined // typed
   declare count: number // of builds it goes through
@@ -179,7 +179,8 @@ export class TbFeeding extends BaseElement {
     }
       <p class="line">
         ${times.map((time, i) => html`<span class="pair">${this.#timeWords(stages, i)} ${this.#time(stages, i, time)}</span>`)}
-        <span class="pair">${feedingWords.standsAt} ${this.#degrees(celsius)}</span>
+        <span class="pair">${feedingWords.standsAt}
+          ${this.day ? sayCelsius(celsius, this.numbers) : this.#degrees(celsius)}</span>
       </p>
       ${this.#fields.faults(...names, 'celsius')}`
   }
