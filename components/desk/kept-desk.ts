@@ -1,6 +1,12 @@
-import type { Formula, Problem } from '../../src/dough/document/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
 import { Refusal } from '../../src/dough/edits/edits.js'
-import { type Keeper, type KeeperState, openKeeper, type TypedText } from '../../src/storage/index.js'
+import {
+  type Keeper,
+  type KeeperNews,
+  type KeeperState,
+  openKeeper,
+  type TypedText,
+} from '../../src/storage/index.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
@@ -43,7 +49,7 @@ export class KeptDesk {
   }
 
   /** What storage could not make sense of. */
-  get problems(): readonly Problem[] {
+  get problems(): readonly KeeperNews[] {
     return this.#keeper?.problems ?? []
   }
 
@@ -121,6 +127,12 @@ export class KeptDesk {
   get atRisk(): boolean {
     return this.#keeper?.atRisk ?? false
   }
+
+  /** What is stored and could not be read, by its key and as it is. */
+  damaged = async (): Promise<ReadonlyMap<string, unknown>> => (await this.#keeper?.damaged()) ?? new Map()
+
+  /** Fetches what keeping needs only later. */
+  fetchRest = async (): Promise<void> => void (await this.#keeper?.fetchRest())
 
   takeOver = (): void => void this.#keeper?.takeOver()
   tryAgain = (): void => void this.#keeper?.flush()

@@ -200,6 +200,7 @@ export class TbFeeding extends BaseElement {
       label: feedingWords.clockLabel(this.#timeWords(stages, i), how),
       kept: time === undefined ? '' : clockText(this.#clock.of(time)),
       short: true,
+      keys: 'text',
       take: text => {
         const clock = readClock(text)
         if (text.trim() !== '' && clock === undefined) return feedingWords.notAClock

@@ -7,6 +7,7 @@ export const helpWords = {
   is: 'Is',
   press: 'Press',
   to: 'To',
+  licences: 'Licences of Tarebook and of what is built into it',
 } as const
 
 /** Headings, in order. */

@@ -1,7 +1,8 @@
-import type { Formula, Problem } from '../../src/dough/document/formula.js'
-import type { KeeperState, TypedText } from '../../src/storage/index.js'
+import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
+import type { KeeperNews, KeeperState, TypedText } from '../../src/storage/index.js'
+import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
-import { downloadFormulas } from '../base/download.js'
+import { downloadParts, downloadWorkbook } from '../base/download.js'
 import { nothingTyped, type TypedTold } from '../desk/typed-again.js'
 import { noticeWords } from './notice-words.js'
 
@@ -16,23 +17,27 @@ export interface Notice {
 /** What the notices are made of, and what their buttons do. */
 export interface Circumstances {
   readonly kept: KeeperState
-  readonly problems: readonly Problem[] // of storage
+  readonly problems: readonly KeeperNews[] // of storage; those that were not dismissed
   readonly newVersion: (() => void) | undefined
   readonly deleted: string // the name of a formula just deleted
   readonly typed: TypedTold | undefined
   readonly goTo: (formula: string) => void // and puts back what was typed there
   readonly forgetTyped: (text: TypedText) => void
-  readonly formulas: readonly Formula[] // to be downloaded where they are not kept
+  readonly workbook: Workbook | undefined // to be downloaded where it is not kept
+  readonly damaged: () => Promise<ReadonlyMap<string, unknown>> // parts of the storage
   readonly tryAgain: () => void
   readonly takeOver: () => void
   readonly undo: () => void
-  readonly dismiss: (what: 'deleted' | 'problems' | 'typed') => void
+  readonly dismiss: (what: 'deleted' | 'typed' | KeeperNews) => void
 }
 
 /** The notices across the page, the gravest first. */
 export function standingNotices(now: Circumstances): readonly Notice[] {
   const { kept } = now
-  const download = { label: noticeWords.download, run: () => void downloadFormulas(now.formulas) }
+  const download = {
+    label: noticeWords.download,
+    run: () => void downloadWorkbook(now.workbook ?? emptyWorkbook),
+  }
   const notices: Notice[] = []
   if (kept.status === 'refused' || kept.status === 'full') {
     notices.push({
@@ -48,12 +53,15 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
       actions: [{ label: noticeWords.editHere, run: now.takeOver }, ...(kept.unsaved ? [download] : [])],
     })
   }
-  for (const { message } of now.problems) {
+  for (const news of now.problems) {
+    const isStored = /(?:Damaged|Unreadable)$/.test(news.code)
     notices.push({
       tone: 'warning',
-      text: message,
-      actions: [],
-      dismiss: () => now.dismiss('problems'),
+      text: newsInWords(news),
+      actions: isStored
+        ? [{ label: noticeWords.downloadDamaged, run: () => void now.damaged().then(downloadParts) }]
+        : [],
+      dismiss: () => now.dismiss(news),
     })
   }
   const { again, elsewhere, lost } = now.typed ?? nothingTyped

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit'
-import type { KeeperState } from '../../src/storage/index.js'
+import type { KeeperNews, KeeperState } from '../../src/storage/index.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import type { EditRequest, Wish } from '../base/events.js'
@@ -35,7 +35,7 @@ export class TbApp extends BaseElement {
     readingsCame: { state: true },
     teaching: { state: true },
     deleted: { state: true },
-    problemsSeen: { state: true },
+    seen: { state: true },
     dragging: { type: Boolean, reflect: true },
   }
 
@@ -48,7 +48,7 @@ export class TbApp extends BaseElement {
   declare readingsCame: number // how often the shelf had some that were still to be worked out
   declare teaching: boolean // the first start's line about the examples is in sight
   declare deleted: string // name of a formula just deleted, to be taken back
-  declare problemsSeen: boolean
+  declare seen: ReadonlySet<KeeperNews> // notices that were dismissed
   declare dragging: boolean
 
   readonly #kept = new KeptDesk({
@@ -77,7 +77,7 @@ export class TbApp extends BaseElement {
     this.readingsCame = 0
     this.teaching = false
     this.deleted = ''
-    this.problemsSeen = false
+    this.seen = new Set()
     this.dragging = false
     this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
     this.addEventListener('input', () => {
@@ -135,6 +135,7 @@ export class TbApp extends BaseElement {
       const [{ listenToPage }, { TypedAgain }] = await Promise.all([
         import('./page-gestures.js'),
         import('../desk/typed-again.js'),
+        this.#kept.fetchRest(),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
       ])
@@ -358,7 +359,7 @@ export class TbApp extends BaseElement {
   #circumstances(): Circumstances {
     return {
       kept: this.kept,
-      problems: this.problemsSeen ? [] : this.#kept.problems,
+      problems: this.#kept.problems.filter(news => !this.seen.has(news)),
       typed: this.#typed?.told,
       goTo: formula => {
         this.#open(formula)
@@ -367,14 +368,15 @@ export class TbApp extends BaseElement {
       forgetTyped: text => this.#typed?.forget(text),
       newVersion: this.newVersion,
       deleted: this.deleted,
-      formulas: this.desk?.workbook.formulas ?? [],
+      workbook: this.desk?.workbook,
+      damaged: this.#kept.damaged,
       tryAgain: this.#kept.tryAgain,
       takeOver: this.#kept.takeOver,
       undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
         else if (what === 'typed') this.#typed?.seen()
-        else this.problemsSeen = true
+        else this.seen = new Set(this.seen).add(what)
       },
     }
   }
