@@ -128,7 +128,7 @@ export class TbDayFeedings extends BaseElement {
       }
       return { label: '', changes }
     }
-    return { zone, times, hold }
+    return { id, zone, times, hold }
   }
 
   #toggle(key: string): void {

@@ -33,6 +33,7 @@ export interface BuildOf {
 
 /** What follows from a day: when each build of a chain is fed and the last is taken, instants; in which zone. */
 export interface FeedingDay {
+  readonly id: string
   readonly zone: string
   readonly times: ReadonlyMap<string, { readonly fed: number; readonly ripe: number }> // by the stage's id
   /** Keeps what was typed as times of the day: when builds are fed, by their stages' ids, and when the last is ripe; instants. */
@@ -337,15 +338,16 @@ export class TbFeeding extends BaseElement {
     const held = new Map(stages.flatMap((stage, i) => (this.typed.has(i) ? [[stage, times[i]!]] : [])))
     const ripe = this.typed.has(stages.length) ? times[stages.length] : undefined
     const hold = this.day?.hold(held, ripe)
-    const refusal = askEdit(this, workbook => {
+    const place = this.day && { day: this.day.id }
+    const make: Edit = workbook => {
       const parts = this.builds.flatMap((build, i) => {
         const each = i === 0 ? fed : this.#fed(build, celsius)
         return each && !('code' in each) ? [feedBuilds(build.sheet, each)] : []
       })
       const times = hold?.(workbook)
       return together(parts[0]!.label, times ? [...parts, times] : parts)
-    })
-    say(this, refusal ?? feedingWords.fedSo)
+    }
+    say(this, askEdit(this, make, place) ?? feedingWords.fedSo)
   }
 
   static override styles = feedingStyles
