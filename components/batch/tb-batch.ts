@@ -38,6 +38,7 @@ export class TbBatch extends SheetElement {
             ? nothing
             : html`<button
               id="toggle"
+              data-opens="batch"
               aria-expanded=${isOpen}
               aria-controls="form"
               aria-label=${isOpen ? batchWords.doneWithThis : batchWords.changeThis}
@@ -92,6 +93,7 @@ export class TbBatch extends SheetElement {
       padding: 4px 8px;
       color: var(--accent);
       font-size: var(--size-text);
+      white-space: nowrap;
       text-decoration: underline;
       text-decoration-thickness: 1px;
       text-underline-offset: 3px;

@@ -25,7 +25,7 @@ const shapesWords = (shapes: readonly ShapeSaid[]) =>
 /** How much to make. Weights come with their unit. */
 export const makeWords = {
   asWritten: (dough: string | undefined): TemplateResult =>
-    html`Make it as written${dough === undefined ? nothing : html`: ${dough} of dough`}`,
+    html`As written${dough === undefined ? nothing : html`: ${dough} of dough`}`,
   pieces: (shapes: readonly ShapeSaid[]): TemplateResult => html`Make ${shapesWords(shapes)}`,
   bakedPieces: (shapes: readonly ShapeSaid[]): TemplateResult => html`Make ${shapesWords(shapes)} when baked`,
   dough: (weight: string): TemplateResult => html`Make <b>${weight}</b> of dough`,

@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { slim } from '../styles/breakpoints.js'
 
 /** A quiet disclosure that stands in a row with others; what it opens takes the width of the row, beneath them all. */
 export class TbFold extends BaseElement {
@@ -68,6 +69,13 @@ export class TbFold extends BaseElement {
     }
     [aria-expanded='true']::before {
       transform: rotate(90deg);
+    }
+    @media ${slim} {
+      button {
+        padding-inline: 6px;
+        gap: 4px;
+        font-size: var(--size-fine);
+      }
     }
     span {
       font-variant-numeric: tabular-nums;

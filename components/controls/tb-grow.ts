@@ -3,42 +3,61 @@ import { BaseElement } from '../base/base-element.js'
 
 /**
  * A text field that looks like the text it holds and grows with it. Fires `tb-entered` with the new text when the
- * baker leaves it changed, or presses Enter where it is one line; Escape puts the old text back.
+ * baker leaves it changed, or presses Enter where it is one line (then `tb-left` says that the focus may go on); Escape
+ * puts the old text back.
  */
 export class TbGrow extends BaseElement {
   static override properties = {
     value: {},
     label: {},
     hint: {},
+    field: {},
     manyLines: { type: Boolean },
     typed: { state: true },
+    cut: { state: true },
   }
 
   declare value: string
   declare label: string
   declare hint: string // shown while there is no text
+  declare field: string // what its text is kept under while it is not entered
   declare manyLines: boolean
   declare typed: string | undefined // what stands in the field while it is being edited
+  declare cut: boolean // there is more of it than is shown
 
   constructor() {
     super()
     this.value = ''
     this.label = ''
     this.hint = ''
+    this.field = ''
     this.manyLines = false
     this.typed = undefined
+    this.cut = false
+  }
+
+  // Its width says how many lines it has, so it is looked at whenever that changes.
+  #measured = new ResizeObserver(() => {
+    const field = this.renderRoot.querySelector('.field')!
+    this.cut = field.scrollHeight > field.clientHeight + 1
+  })
+
+  protected override firstUpdated(): void {
+    if (this.hasAttribute('folds')) this.#measured.observe(this.renderRoot.querySelector('textarea')!)
   }
 
   override render() {
     const text = this.typed ?? this.value
-    return html`<span class="field" data-text=${`${text || this.hint} `}
+    return html`<span class=${this.cut ? 'field cut' : 'field'} data-text=${`${text || this.hint} `}
       ><textarea
         rows="1"
+        data-typed=${this.field}
         aria-label=${this.label}
         placeholder=${this.hint || nothing}
         spellcheck="false"
         enterkeyhint=${this.manyLines ? 'enter' : 'done'}
         ?readonly=${this.readOnly}
+        .defaultValue=${this.value}
         .value=${text}
         @input=${this.#input}
         @change=${this.#enter}
@@ -74,6 +93,7 @@ export class TbGrow extends BaseElement {
       event.preventDefault()
       this.#enter()
       this.#field.blur()
+      this.dispatchEvent(new CustomEvent('tb-left'))
     } else if (event.key === 'Escape') {
       this.typed = undefined
       this.#field.value = this.value
@@ -95,16 +115,20 @@ export class TbGrow extends BaseElement {
     :host([wide]) .field {
       display: grid;
     }
-    /* A long note is cut, its end fading, until somebody goes into it. */
+    /* A long note is cut after two lines, the end of the second fading, until somebody goes into it. */
     :host([folds]:not(:focus-within)) .field {
-      max-height: 5.8em;
+      max-height: calc(2lh + 4px);
       overflow: clip;
-      mask-image: linear-gradient(#000 4.6em, transparent 5.8em);
+    }
+    :host([folds]:not(:focus-within)) .field.cut {
+      mask:
+        linear-gradient(#000 0 0) top / 100% calc(1lh + 4px) no-repeat,
+        linear-gradient(90deg, #000 72%, transparent 98%) bottom / 100% 1lh no-repeat;
     }
     @media print {
       :host([folds]) .field {
         max-height: none !important;
-        mask-image: none !important;
+        mask: none !important;
       }
     }
     .field::after {

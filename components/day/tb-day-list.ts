@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import { dateAfter } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { dateAfter } from '../../src/day/plan/clock.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 import { addDay, copyDay, newDay, removeDay } from '../../src/dough/edits/fetched/day-edits.js'
@@ -56,7 +56,6 @@ export class TbDayList extends BaseElement {
     const { days } = this
     return html`<nav aria-label=${daysWords.days}>
       <h2>${daysWords.days}</h2>
-      ${days.length ? nothing : html`<p class="quiet">${daysWords.none}</p>`}
       ${
         this.removed
           ? html`<p class="removed">

@@ -1,10 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { localOf } from '../../src/day/plan/clock.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
-import { type DayRemark, remarkSentence } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
@@ -20,6 +19,7 @@ import { dayStyles } from './day-styles.js'
 import { factsInWords } from './facts-in-words.js'
 import './facts/tb-day-facts.js'
 import './tb-by-clock.js'
+import { remarksSaid } from './remarks-said.js'
 import { today } from './tb-day-list.js'
 import { clockOf, daysWords, dayWords } from './words.js'
 
@@ -55,6 +55,12 @@ export class TbDay extends BaseElement {
     this.open = this.day.breads.length === 0
   }
 
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() =>
+      Promise.all([import('../lanes/index.js'), import('../water/tb-temperatures.js')]),
+    )
+  }
+
   override render() {
     const { day, state, workbook, larder, numbers, readOnly, open } = this
     return html`<main>
@@ -67,6 +73,15 @@ export class TbDay extends BaseElement {
             @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => renameDay(w, day.id, event.detail))}
           ></tb-grow>
         </h1>
+        <tb-grow
+          class="own"
+          manyLines
+          label=${dayWords.note}
+          hint=${readOnly ? '' : dayWords.noteHint}
+          .value=${day.note}
+          ?readOnly=${readOnly}
+          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
+        ></tb-grow>
         <p class="said">
           ${factsInWords(day, workbook, numbers)}
           <button aria-expanded=${open} aria-controls="facts" @click=${this.#toggle}>
@@ -98,15 +113,18 @@ export class TbDay extends BaseElement {
         </section>
       </main>
       <aside aria-label=${dayWords.remarks}>${this.#remarks()} ${this.#beside()}
-        <tb-grow
-          class="note"
-          manyLines
-          label=${dayWords.note}
-          hint=${dayWords.noteHint}
-          .value=${day.note}
-          ?readOnly=${readOnly}
-          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
-        ></tb-grow>
+        ${
+          day.breads.length
+            ? html`<tb-temperatures
+              .day=${day}
+              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .workbook=${workbook}
+              .larder=${larder}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-temperatures>`
+            : nothing
+        }
       </aside>`
   }
 
@@ -124,7 +142,7 @@ export class TbDay extends BaseElement {
         : nothing
     if (opened.conflict)
       return html`<div class="note warn" role="group" aria-label=${dayWords.doesNotFit}>
-        <p>${opened.conflictSentence}</p>
+        <p role="alert">${opened.conflictSentence}</p>
         ${
           this.readOnly
             ? nothing
@@ -139,10 +157,6 @@ export class TbDay extends BaseElement {
       <p>${this.#fits(opened.plan)}</p>
       ${stopped || !opened.plan.proven ? html`<p>${dayWords.stopped} <button @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>` : nothing}
     </div>`
-  }
-
-  protected override firstUpdated(): void {
-    void fetchWhenIdle(() => import('../lanes/index.js'))
   }
 
   /** The day as it is, or the last one that had times. */
@@ -221,15 +235,11 @@ export class TbDay extends BaseElement {
   }
 
   #remarks(): TemplateResult | typeof nothing {
-    const remarks = (this.state.opened ?? this.state.lastGood)?.remarks ?? []
-    const shown = remarks.filter(({ code }) => code !== 'not proven') // is said above
-    if (shown.length === 0) return nothing
+    const sheet = this.state.opened ?? this.state.lastGood
+    const said = sheet ? remarksSaid(sheet) : []
+    if (said.length === 0) return nothing
     return html`<h2>${dayWords.remarks}</h2>
-      <ul>${shown.map(remark => html`<li>${this.#remark(remark)}</li>`)}</ul>`
-  }
-
-  #remark(remark: DayRemark): TemplateResult {
-    return html`<p>${remarkSentence(remark)}</p>`
+      <ul>${said.map(sentence => html`<li>${sentence}</li>`)}</ul>`
   }
 
   #toggle = (): void => {

@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues } from 'lit'
-import { lengthText } from '../../src/day/plan/clock.js'
+import { lengthText } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { TimeWorking } from '../../src/day/plan/time-working.js'
 import { BaseElement } from '../base/base-element.js'

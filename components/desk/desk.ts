@@ -49,19 +49,23 @@ export class Desk {
   #own: Workbook['larder']
   readonly #shelf: ShelfReadings
 
-  /** `onEvent` hears of every change of the workbook, `onReadings` of readings of the shelf that came later. */
+  /**
+   * `onEvent` hears of every change of the workbook, `onReadings` of readings of the shelf that came later; `open` is the
+   * formula to begin with, by its id. No other is worked out at once.
+   */
   constructor(
     workbook: Workbook,
     numbers: NumberStyle,
     onEvent: (event: DeskEvent) => void,
     onReadings: () => void,
+    open = '',
   ) {
     this.history = new History<DeskPlace>(workbook)
     this.numbers = numbers
     this.#own = workbook.larder
     this.larder = larderWith(workbook.larder)
     this.#shelf = new ShelfReadings(this.larder, onReadings)
-    this.open('')
+    this.open(open)
     this.history.subscribe(event => {
       const before = { hydration: this.#hydration(), holds: this.formula?.holds ?? [] }
       this.#follow(event.workbook)

@@ -1,4 +1,4 @@
-import { localOf } from '../../src/day/plan/clock.js'
+import { localOf } from '../../src/day/course/clock.js'
 import { type OvenLoad, ovenDays } from '../../src/day/plan/loads.js'
 import { nightsIn, type PlannedDay, type PlannedEvent } from '../../src/day/plan/planned.js'
 

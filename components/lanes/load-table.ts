@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { localOf } from '../../src/day/course/clock.js'
 import type { NameOf } from '../../src/day/out/bread-names.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { localOf } from '../../src/day/plan/clock.js'
 import type { OvenDay, OvenLoad } from '../../src/day/plan/loads.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { clockWords, loadWords } from './words.js'

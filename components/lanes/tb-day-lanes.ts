@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, svg, type TemplateResult } from 'lit'
+import { localOf } from '../../src/day/course/clock.js'
 import { breadNames } from '../../src/day/out/bread-names.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { localOf } from '../../src/day/plan/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'

@@ -1,6 +1,6 @@
+import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
+import { piecesOf } from '../../src/day/course/course.js'
 import type { NameOf } from '../../src/day/out/bread-names.js'
-import { clockText, lengthText, localOf } from '../../src/day/plan/clock.js'
-import { piecesOf } from '../../src/day/plan/course.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Lane, LanePart } from './lane-layout.js'

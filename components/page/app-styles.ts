@@ -7,6 +7,16 @@ export const appStyles = css`
       --edge: 28px;
       --head: 57px; /* height of tb-head; the app keeps it true */
     }
+    .skip {
+      position: fixed;
+      inset: 8px auto auto 8px;
+      z-index: 9;
+      background: var(--board);
+    }
+    .skip:not(:focus) {
+      clip-path: inset(50%);
+      pointer-events: none;
+    }
     tb-head {
       position: sticky;
       top: 0;
@@ -29,7 +39,7 @@ export const appStyles = css`
     main {
       --sheet-top: var(--head);
       min-height: calc(100vh - var(--head));
-      padding: 28px 32px 40px;
+      padding: 12px 32px 40px;
       background: var(--board);
       border-right: 1px solid var(--rule);
     }
@@ -38,12 +48,12 @@ export const appStyles = css`
       padding-inline: 40px;
     }
     tb-shelf {
-      padding: 28px 10px 32px var(--edge);
+      padding: 20px 10px 32px var(--edge);
     }
-    aside {
-      padding: 28px var(--edge) 32px 28px;
+    .aside {
+      padding: 20px var(--edge) 32px 28px;
     }
-    :host([layout='wide']) :is(tb-shelf, aside) {
+    :host([layout='wide']) :is(tb-shelf, .aside) {
       position: sticky;
       top: var(--head);
       max-height: calc(100vh - var(--head));
@@ -58,7 +68,7 @@ export const appStyles = css`
       & main {
         padding: 20px 20px 40px;
       }
-      & aside {
+      & .aside {
         padding: 22px 20px 32px;
         position: sticky;
         top: var(--head);
@@ -96,7 +106,7 @@ export const appStyles = css`
       & tb-shelf {
         padding: 18px 8px 24px 16px;
       }
-      & aside {
+      & .aside {
         padding: 18px 16px 24px;
       }
       & .foot {
@@ -105,23 +115,42 @@ export const appStyles = css`
         z-index: 5;
       }
     }
+    /* So low that what is fixed would leave no room for the lines */
+    @media (max-height: 480px) {
+      tb-head,
+      tb-notices,
+      :host([layout='narrow']) .foot {
+        position: static;
+      }
+      main {
+        --sheet-top: auto;
+      }
+      :host([layout='narrow']) .places {
+        padding-bottom: 0;
+      }
+    }
     /* A dialog that is a page of its own: all else is out of sight, on paper too. */
     :host([alone]) :is(tb-head, tb-notices, .places, .foot, .shade, .toast) {
       display: none !important;
     }
     .lesson {
       display: flex;
-      flex-wrap: wrap;
       align-items: center;
-      justify-content: space-between;
-      gap: 2px 16px;
-      margin: 0 0 18px;
-      padding: 0 0 10px;
+      gap: 16px;
+      margin: 0 0 8px;
+      padding: 0 0 4px;
       border-bottom: 2px solid var(--accent);
-      font-size: var(--size-text);
+      font-size: var(--size-small);
     }
-    .lesson span {
-      flex: 1 1 20rem;
+    .typed {
+      text-decoration: underline;
+      text-underline-offset: 3px;
+    }
+    .lesson > span {
+      flex: 1 1 0;
+    }
+    :host([layout='wide']) .own {
+      display: none; /* the button is in sight */
     }
     .lesson button {
       color: var(--accent);
@@ -173,7 +202,7 @@ export const appStyles = css`
           display: none;
         }
         & main,
-        & aside {
+        & .aside {
           display: block !important;
           position: static;
           min-height: 0;
@@ -183,7 +212,7 @@ export const appStyles = css`
           border: 0;
           background: none;
         }
-        & aside {
+        & .aside {
           max-width: 420px;
           break-inside: avoid;
         }

@@ -41,9 +41,9 @@ export function keptWords(kept: KeeperState, time: (at: Date) => string): string
   }
 }
 
-export const daysName = 'Days'
+export const skipToSheet = 'Go to the sheet'
 export const placesName = 'Places'
-export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally' } as const
+export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally', days: 'Days' } as const
 /** Behind a count of remarks, for those who listen. */
 export const remarksCounted = (count: number): string => (count === 1 ? ' remark' : ' remarks')
 
@@ -52,6 +52,7 @@ export const deletedSentence = (formula: string): string => `Deleted ${formula}.
 export const dropHint = 'Drop the file to bring its formulas in.'
 
 /** Of the first start. */
-export const lesson = (): TemplateResult => html`This is an example. Change any number and the rest follows;
-  <b>New formula</b> on the shelf starts your own.`
+export const lesson =
+  (): TemplateResult => html`An example. What is <b class="typed">bold and underlined</b> is typed: change it and the rest follows.
+  <span class="own"><b>New formula</b> starts your own.</span>`
 export const lessonLearnt = 'Got it'

@@ -36,12 +36,12 @@ export class TbDoughBar extends SheetElement {
       if (!(grams > 0)) return nothing
       const place = { x: `${(from / whole) * 100}%`, width: `${(grams / whole) * 100}%` }
       from += grams
-      return svg`<rect class=${what} x=${place.x} width=${place.width} height="40"></rect>${
-        carried ? svg`<rect class="hatch" x=${place.x} width=${place.width} height="40"></rect>` : nothing
+      return svg`<rect class=${what} x=${place.x} width=${place.width} height="18"></rect>${
+        carried ? svg`<rect class="hatch" x=${place.x} width=${place.width} height="18"></rect>` : nothing
       }`
     }
-    const seam = () => svg`<rect class="seam" x=${`${(from / whole) * 100}%`} width="2" height="40"></rect>`
-    return html`<svg role="img" aria-label=${words} width="100%" height="52">
+    const seam = () => svg`<rect class="seam" x=${`${(from / whole) * 100}%`} width="2" height="18"></rect>`
+    return html`<svg role="img" aria-label=${words} width="100%" height="18">
       <defs>
         <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect class="stroke" width="2.5" height="7"></rect>
@@ -50,10 +50,6 @@ export class TbDoughBar extends SheetElement {
       ${piece('flour', parts.flour - parts.flourCarried)}${piece('flour', parts.flourCarried, true)}
       ${seam()}${piece('water', parts.waterCarried, true)}${piece('water', parts.water - parts.waterCarried)}
       ${seam()}${piece('salt', parts.salt)}${parts.other > 0 ? seam() : nothing}${piece('other', parts.other)}
-      ${Array.from({ length: 11 }, (_, i) => {
-        const x = i === 10 ? 'calc(100% - 1px)' : `${i * 10}%`
-        return svg`<rect class="tick" style="x: ${x}" y="43" width="1" height=${i % 5 ? 4 : 8}></rect>`
-      })}
     </svg>`
   }
 
@@ -105,14 +101,11 @@ export class TbDoughBar extends SheetElement {
       fill: var(--board);
       transform: translateX(-1px);
     }
-    .tick {
-      fill: var(--rule-strong);
-    }
     figcaption {
       display: flex;
       flex-wrap: wrap;
-      gap: 4px 22px;
-      padding-top: 4px;
+      gap: 2px 20px;
+      padding-top: 5px;
       font-size: var(--size-small);
       color: var(--ink-soft);
     }
@@ -128,9 +121,6 @@ export class TbDoughBar extends SheetElement {
     @media (forced-colors: active) {
       svg {
         forced-color-adjust: none;
-      }
-      .tick {
-        fill: CanvasText;
       }
     }
     @media print {

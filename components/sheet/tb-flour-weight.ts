@@ -8,7 +8,7 @@ import { showGrams, showNumber } from '../base/numbers.js'
 import { flourWeightWords } from './words.js'
 
 /** What reads a typed weight; fetched when the page is idle. */
-const typedNumbers = () => import('../base/typed-numbers.js')
+const typedNumbers = () => import('../typed/typed-numbers.js')
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
 export class TbFlourWeight extends SheetElement {
@@ -41,19 +41,21 @@ export class TbFlourWeight extends SheetElement {
         <label for="weight">${flourWeightWords.flourWeighs}</label>
         <span class="typed"><input
           id="weight"
+          data-typed="flour"
           inputmode="decimal"
           enterkeyhint="done"
           autocomplete="off"
           aria-invalid=${this.refusal ? 'true' : nothing}
           aria-describedby=${this.refusal ? 'refusal' : nothing}
           size="6"
+          .defaultValue=${this.#kept}
           .value=${this.#kept}
           ?readonly=${this.readOnly}
           @focus=${this.#focus}
           @change=${this.#enter}
           @keydown=${this.#key}
         /> g</span>
-        <span>${flourWeightWords.inFinalDough}</span>
+        <span class="unseen">${flourWeightWords.inFinalDough}</span>
       </p>
       ${this.refusal ? html`<p id="refusal">${this.refusal}</p>` : nothing}`
   }
@@ -118,12 +120,11 @@ export class TbFlourWeight extends SheetElement {
       font-size: inherit;
     }
     input {
-      width: 3.9em;
+      width: 4.2em;
       margin-right: 2px;
       padding: 1px 6px;
       text-align: right;
-      font-size: var(--size-figure);
-      font-weight: 620;
+      font-weight: 640;
       color: var(--ink);
       background: none;
       border: 0;
@@ -137,8 +138,7 @@ export class TbFlourWeight extends SheetElement {
       border-bottom: 3px double var(--warn);
     }
     b {
-      font-size: var(--size-figure);
-      font-weight: 400;
+      font-weight: 640;
       color: var(--ink);
     }
     #refusal {

@@ -4,7 +4,7 @@ import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
 import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say } from '../base/events.js'
-import { belowWide, broader, narrow, slim } from '../styles/breakpoints.js'
+import { narrow, slim } from '../styles/breakpoints.js'
 import '../batch/tb-batch.js'
 import './tb-flour-weight.js'
 import '../controls/tb-fold.js'
@@ -18,18 +18,17 @@ import { sheetWords } from './words.js'
 export class TbSheet extends SheetElement {
   static override properties = {
     touched: { attribute: false },
-    folds: { type: Boolean },
+    leeway: { attribute: false },
     lit: { attribute: false },
   }
 
   declare touched: Touched // of the sheet, since it was last given
-  declare folds: boolean // where room is short, a long note leaves it to the lines
+  declare leeway: number | undefined // how far waits of the workbook move
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
     super()
     this.touched = allTouched
-    this.folds = false
     this.lit = new Set()
   }
 
@@ -38,34 +37,22 @@ export class TbSheet extends SheetElement {
     if (!sheet) return nothing
     const { formula } = sheet
     return html`
-      <h1>
-        <tb-grow
-          label=${sheetWords.formulaName}
-          .value=${formula.name}
-          ?readOnly=${readOnly}
-          @tb-entered=${this.#rename}
-        ></tb-grow>
-      </h1>
-      ${
-        readOnly && !formula.note
-          ? nothing
-          : html`<tb-grow
-            class="note"
-            wide
-            ?folds=${this.folds}
-            label=${sheetWords.formulaNote}
-            hint=${sheetWords.addNote}
-            manyLines
-            .value=${formula.note}
+      <div class="head">
+        <h1>
+          <tb-grow
+            field="name"
+            label=${sheetWords.formulaName}
+            .value=${formula.name}
             ?readOnly=${readOnly}
-            @tb-entered=${this.#note}
-          ></tb-grow>`
-      }
-      <div class="folds">
+            @tb-entered=${this.#rename}
+          @tb-left=${() => this.goTo({})}
+          ></tb-grow>
+        </h1>
         ${
           readOnly && !formula.states?.length
             ? nothing
             : html`<tb-fold
+              data-opens="state"
               words=${sheetWords.keptStates}
               .count=${formula.states?.length ?? 0}
               .of=${formula.id}
@@ -82,18 +69,36 @@ export class TbSheet extends SheetElement {
             ></tb-fold>`
         }
       </div>
-      <tb-flour-weight
-        .sheet=${sheet}
-        .version=${version}
-        .numbers=${numbers}
-        ?readOnly=${readOnly}
-      ></tb-flour-weight>
-      <tb-batch
-        .sheet=${sheet}
-        .version=${version}
-        .numbers=${numbers}
-        ?readOnly=${readOnly}
-      ></tb-batch>
+      ${
+        readOnly && !formula.note
+          ? nothing
+          : html`<tb-grow
+            class="note"
+            field="note"
+            wide
+            folds
+            label=${sheetWords.formulaNote}
+            hint=${sheetWords.addNote}
+            manyLines
+            .value=${formula.note}
+            ?readOnly=${readOnly}
+            @tb-entered=${this.#note}
+          ></tb-grow>`
+      }
+      <div class="make">
+        <tb-flour-weight
+          .sheet=${sheet}
+          .version=${version}
+          .numbers=${numbers}
+          ?readOnly=${readOnly}
+        ></tb-flour-weight>
+        <tb-batch
+          .sheet=${sheet}
+          .version=${version}
+          .numbers=${numbers}
+          ?readOnly=${readOnly}
+        ></tb-batch>
+      </div>
       <tb-dough-bar .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-dough-bar>
       <tb-grid
         .sheet=${sheet}
@@ -113,6 +118,7 @@ export class TbSheet extends SheetElement {
             role="group"
             aria-label=${sheetWords.method}
             .sheet=${sheet}
+            .leeway=${this.leeway}
             .version=${version}
             .numbers=${numbers}
             ?readOnly=${readOnly}
@@ -213,7 +219,16 @@ export class TbSheet extends SheetElement {
     :host {
       display: block;
     }
+    /* The folds stand beside the name; what they open takes a row beneath. */
+    .head {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: baseline;
+      gap: 0 12px;
+    }
     h1 {
+      flex: 1 1 8.5rem;
+      min-width: 0;
       margin: 0 0 0 -9px;
       font-size: var(--size-title);
       font-weight: 640;
@@ -221,15 +236,20 @@ export class TbSheet extends SheetElement {
       letter-spacing: -0.015em;
     }
     .note {
-      margin: 2px 0 0 -9px;
+      margin: 0 0 0 -9px;
       color: var(--ink-soft);
-      max-width: 68ch;
+      max-width: 84ch;
     }
-    .folds {
+    .make {
       display: flex;
       flex-wrap: wrap;
-      gap: 0 14px;
-      margin-top: 4px;
+      align-items: baseline;
+      gap: 2px 18px;
+      margin: 2px 0 6px;
+    }
+    tb-batch {
+      flex: 1 1 16em;
+      min-width: 0;
     }
     tb-method,
     tb-jottings {
@@ -239,25 +259,19 @@ export class TbSheet extends SheetElement {
     :is(tb-method, tb-jottings):not(:defined) {
       min-height: 100px;
     }
-    tb-flour-weight {
-      margin: 8px 0 4px;
-    }
-    tb-batch {
-      margin: 0 0 14px;
-    }
-    /* As high as with two rows of words, or three, from before it is fetched, so that nothing moves when it comes */
+    /* As high as with one row of words, or two, from before it is fetched, so that nothing moves when it comes */
     tb-dough-bar {
       display: block;
-      min-height: 6.375rem;
+      min-height: 3.125rem;
     }
-    @media ${slim}, ${broader} and ${belowWide} {
+    @media ${slim} {
       tb-dough-bar {
-        min-height: 7.9375rem;
+        min-height: 4.75rem;
       }
     }
     tb-grid {
       display: block;
-      margin: 22px 0 28px;
+      margin: 4px 0 28px;
     }
     tb-cautions {
       padding-top: 14px;
@@ -266,12 +280,6 @@ export class TbSheet extends SheetElement {
     @media ${narrow} {
       h1 {
         font-size: var(--size-figure);
-      }
-      tb-flour-weight {
-        margin: 10px 0 10px;
-      }
-      tb-grid {
-        margin-top: 14px;
       }
     }
   `

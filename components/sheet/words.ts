@@ -5,7 +5,7 @@ export const sheetWords = {
   formulaNote: 'Note on the formula',
   addNote: 'Add a note',
   keptStates: 'Kept states',
-  gramsOrPercentages: 'Grams or percentages',
+  gramsOrPercentages: 'Grams or %',
   jottings: 'Jottings', // of the place for them, until they are fetched
   method: 'Method', // likewise
 } as const

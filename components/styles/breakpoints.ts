@@ -4,7 +4,7 @@ import { unsafeCSS } from 'lit'
  * The three widths at which the page is laid out anew, as media conditions for styles and scripts: slim (a phone held
  * upright), narrow (one place at a time), wide (shelf, sheet and tally side by side). In between: sheet and tally.
  */
-const narrowest = { narrow: 720, wide: 1100, slim: 480 } as const // px at which it is no longer slim or narrow, and is wide
+const narrowest = { narrow: 900, wide: 1100, slim: 480 } as const // px at which it is no longer slim or narrow, and is wide
 
 export const isSlim = `(max-width: ${narrowest.slim - 1}px)`
 export const isNarrow = `(max-width: ${narrowest.narrow - 1}px)`

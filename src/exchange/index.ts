@@ -12,6 +12,7 @@ export {
   restorePlan,
 } from './data/restore.js'
 export { readWorkbookFile, type WorkbookRead, writeWorkbookFile } from './data/workbook-file.js'
+export { type RecipeMarkup, recipeMarkup, recipeScript } from './markup/recipe-markup.js'
 export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
 export {
   type ColumnUse,
@@ -31,5 +32,6 @@ export {
 export { writeHtml } from './text/html-table.js'
 export { writeMarkdown } from './text/markdown.js'
 export { writePlainText } from './text/plain-text.js'
+export { readHtml } from './text/read-html.js'
+export { readMarkdown } from './text/read-markdown.js'
 export { isPlainText, readPlainText } from './text/read-plain-text.js'
-export { type RecipeMarkup, recipeMarkup, recipeScript } from './text/recipe-markup.js'

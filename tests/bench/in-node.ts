@@ -1,6 +1,7 @@
 /** The engine's rows in Node, to be run with --expose-gc. */
 import { doughRows } from './dough'
 import { engineRows } from './engine'
+import { readingRows } from './reading'
 import { timesRows } from './times'
 
 const collect = (globalThis as { gc?: () => void }).gc
@@ -17,6 +18,7 @@ process.stdout.write(
       ...engineRows(() => performance.now(), memory),
       ...doughRows(() => performance.now()),
       ...timesRows(() => performance.now()),
+      ...readingRows(() => performance.now()),
     ],
     null,
     1,

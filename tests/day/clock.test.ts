@@ -9,7 +9,7 @@ import {
   localText,
   readClock,
   readLocal,
-} from '../../src/day/plan/clock.js'
+} from '../../src/day/course/clock.js'
 import { randomOf } from '../random.js'
 
 const at = (text: string, zone: string) => instantOf(readLocal(text)!, zone)

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { readLocal } from '../../src/day/plan/clock.js'
+import { readLocal } from '../../src/day/course/clock.js'
 import { openDay } from '../../src/day/plan/open-day.js'
 import { remarkSentence } from '../../src/day/plan/words.js'
 import { near } from './near.js'

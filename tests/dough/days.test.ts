@@ -127,9 +127,10 @@ test('temperatures of a mixing are said, said otherwise, and follow again', () =
 })
 
 test('a day like an earlier one has its breads, holds as far from it, wishes but no measurements', () => {
-  const copied = after(mixed, copyDay(mixed, saturday.id, '2027-01-02'))
+  const measured = after(mixed, setMix(mixed, at, rye.stages[0]!.id, { room: 17 }))
+  const copied = after(measured, copyDay(measured, saturday.id, '2027-01-02'))
   const [first, second] = copied.days!
-  assert.equal(first, mixed.days![0])
+  assert.equal(first, measured.days![0])
   assert.notEqual(second!.id, first!.id)
   assert.deepEqual(second, {
     ...first!,

@@ -4,11 +4,11 @@ import { usualFractions } from '../../src/dough/about/household.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { sheetFigures } from '../../src/exchange/csv/sheet-figures.js'
 import { writeFormulas } from '../../src/exchange/index.js'
+import { recipeMarkup } from '../../src/exchange/markup/recipe-markup.js'
 import { writeHousehold } from '../../src/exchange/text/household-text.js'
 import { writeHtml } from '../../src/exchange/text/html-table.js'
 import { writeMarkdown } from '../../src/exchange/text/markdown.js'
 import { writePlainText } from '../../src/exchange/text/plain-text.js'
-import { recipeMarkup } from '../../src/exchange/text/recipe-markup.js'
 import { formulaOf } from '../dough/notation.js'
 
 const bread = formulaOf(`

@@ -24,6 +24,7 @@ const mixing = {
   bread: 'b1',
   stage: rye.stages[0]!.id,
   wanted: 28,
+  room: 17.5,
   lines: [{ line: rye.stages[0]!.lines[0]!.id, celsius: 19 }],
 }
 const full: Day = {

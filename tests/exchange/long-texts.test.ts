@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readFormulas } from '../../src/exchange/index.js'
+import { statedTimes } from '../../src/exchange/markup/stated-times.js'
 import { readPlainText } from '../../src/exchange/text/read-plain-text.js'
-import { statedTimes } from '../../src/exchange/text/stated-times.js'
 import { growsInStep, workOf } from '../work.js'
 
 const heads = 'Loaf\n═══\n\nDough\n───\nIngredient  %  Grams  As typed  Note\n'

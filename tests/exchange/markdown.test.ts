@@ -52,7 +52,7 @@ test('a formula is written as Markdown with a table for each stage', () => {
       | Ingredient | % | Grams | As typed | Note |
       | --- | ---: | ---: | --- | --- |
       | Bread flour | 100.0 | 1000 | | |
-      | Water | 69.0 | 690 | | |
+      | Water | 69.0 | 690 | 69% | |
       | Salt | 1.2 | 12 | 2 tsp | |
       | Levain | 21.0 | 210 | | |
 
@@ -83,7 +83,7 @@ test('a formula is written as Markdown with a table for each stage', () => {
   )
 })
 
-test('a batch has a column of its own, and what is made and held is said in words', () => {
+test('a batch has a column of its own, and what is made and held is told with the settings', () => {
   const [, final] = mill.stages
   const written = writeMarkdown(
     openFormula({
@@ -93,8 +93,8 @@ test('a batch has a column of its own, and what is made and held is said in word
     }),
   )
   assert.match(written, /^\| Ingredient \| % \| Grams \| Batch, g \| As typed \| Note \|$/m)
-  assert.match(written, /^\* Make 3,824 g of dough$/m)
-  assert.match(written, /^\* Held: true hydration held at 75 %; Water gives$/m)
+  assert.match(written, /^\| Make \| 3824 g dough \| \| \|$/m)
+  assert.match(written, /^\| Hold true hydration \| 75% \| Water \| gives \|$/m)
 })
 
 test('no text of a formula is markup, a cell more, or a formula in an office program (seed 41)', () => {

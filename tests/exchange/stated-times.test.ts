@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { minutesOfStep, statedTimes } from '../../src/exchange/text/stated-times.js'
+import { minutesOfStep, statedTimes } from '../../src/exchange/markup/stated-times.js'
 
 const bakes: readonly (readonly [note: string, cookTime: string | undefined])[] = [
   ['Bake 40 min.', 'PT40M'],

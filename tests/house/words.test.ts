@@ -3,6 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { test } from 'node:test'
 import { methodCautionSentences } from '../../src/day/method/words.js'
+import { feedingSentences } from '../../src/day/mixing/feeding-words.js'
+import { mixingSentences } from '../../src/day/mixing/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
 import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
@@ -22,8 +24,10 @@ import { arrivingSentences } from '../../src/exchange/arriving/words.js'
 import { csvSentences } from '../../src/exchange/csv/words.js'
 import { dataSentences } from '../../src/exchange/data/words.js'
 import { lineSentences, recipeSentences, restSentences } from '../../src/exchange/recipe/words.js'
+import { stepReasonSentences } from '../../src/exchange/steps/words.js'
 import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
+import { damageSentences } from '../../src/storage/record/words.js'
 import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
 
@@ -33,24 +37,28 @@ const allSentences: Readonly<Record<string, object>> = {
   cautionSentences,
   cellSentences,
   csvSentences,
+  damageSentences,
   dataSentences,
   dayEditSentences,
   daySentences,
   documentSentences,
   editSentences,
   expressionSentences,
+  feedingSentences,
   graphSentences,
   guessSentences,
   householdSentences,
   jottingSentences,
   lineSentences,
   methodCautionSentences,
+  mixingSentences,
   outlineSentences,
   rebaseSentences,
   recipeSentences,
   remarkSentences,
   restSentences,
   sheetSentences,
+  stepReasonSentences,
   storageSentences,
   tableSentences,
   textSentences,

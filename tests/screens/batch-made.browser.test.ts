@@ -17,7 +17,7 @@ describe('How much to make', () => {
 
   it('is a sentence until it is changed', async () => {
     desk = await BatchDesk.open(millWheat())
-    equal(desk.prose, 'Make it as written: 1,921 g of dough.')
+    equal(desk.prose, 'As written: 1,921 g of dough.')
     equal(desk.isOpen, false)
     equal(desk.control('Change how much to make').ariaExpanded, 'false')
   })
@@ -113,7 +113,7 @@ describe('How much to make', () => {
       equal(desk.prose, prose)
       near(build(), dough, 1e-5)
       await desk.choose('as written')
-      equal(desk.prose, 'Make it as written: 1,921 g of dough.')
+      equal(desk.prose, 'As written: 1,921 g of dough.')
     })
 
   it('is all of whichever ingredient is chosen', async () => {
@@ -196,7 +196,7 @@ describe('How much to make', () => {
     history.apply(setBatch(history.workbook, desk.formula.id, { make: 'factor', factor: 3 }))
     await desk.undo()
     await desk.undo()
-    equal(desk.prose, 'Make it as written: 1,921 g of dough.')
+    equal(desk.prose, 'As written: 1,921 g of dough.')
     equal(desk.control<HTMLSelectElement>('Make').value, 'as written')
   })
 
@@ -205,7 +205,7 @@ describe('How much to make', () => {
     desk.batch.readOnly = true
     await desk.settled()
     equal(desk.batch.shadowRoot!.querySelector('button'), null)
-    equal(textOf(desk.batch.shadowRoot!.querySelector('.prose')), 'Make it as written: 1,921 g of dough.')
+    equal(textOf(desk.batch.shadowRoot!.querySelector('.prose')), 'As written: 1,921 g of dough.')
   })
 
   it('is opened and closed with the mouse', async () => {

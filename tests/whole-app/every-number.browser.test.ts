@@ -105,7 +105,7 @@ describe('Any number can be typed, and every number shows its working', function
     await app.click('button', 'Keep this state')
     await app.find('button', /^Bring back/)
     const before = tally()
-    await app.click('button', 'Grams or percentages')
+    await app.click('button', 'Grams or %')
     await app.click('button', 'Write in grams')
     await waitUntil(
       () => gramsOf('Levain', 'Water').length > 0 && app.cell('Levain', 'Bread flour', grams),

@@ -4,13 +4,12 @@ export type From = 'ready' | 'begin' | 'both'
 export const fromWords: Readonly<Record<From, string>> = {
   ready: 'Ready by',
   begin: 'Begin at',
-  both: 'Begin and be ready at',
+  both: 'Within',
 }
 
 /** Of the sentences in which a day is told, and of their fields. */
 export const factWords = {
   from: 'Planned from',
-  and: 'and',
   on: 'on',
   ready: 'Time it is to be ready',
   begin: 'Time it begins',
@@ -56,20 +55,20 @@ export const factWords = {
   ovenName: 'Name of the oven',
   atOnceCount: (oven: string): string => `Pieces that ${oven} holds at once; left empty, all`,
   holds: 'holds',
-  atOnce: 'at once;',
+  atOnce: 'at once',
   between: (oven: string): string => `Minutes ${oven} takes from one load to the next`,
-  betweenLoads: 'min between loads,',
+  betweenLoads: 'min between loads',
   change: (oven: string): string => `Minutes ${oven} takes to another temperature`,
-  toChange: 'min to another temperature,',
+  toChange: 'min to another temperature',
   heating: (oven: string): string => `Minutes ${oven} takes to heat up`,
   toHeat: 'min to heat up',
   oven: 'Oven',
   newOven: (number: number): string => `Oven ${number}`,
   addOven: 'Add an oven',
   leaveOutOven: (oven: string): string => `Leave out ${oven}`,
-  leeway: 'A wait of one time may move by',
+  leeway: 'a wait of one time moves by',
   leewayOf: 'Part by which a wait of one time may move, per cent',
-  leewayUnit: '% either way, on every day',
+  leewayUnit: '% either way, on all days',
   minutes: 'min',
 } as const
 

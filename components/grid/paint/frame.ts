@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Column, RowGroup, Table } from '../table/table.js'
-import { addStageLabel, gridName, headings, helpByKeys, helpByTouch } from './words.js'
+import { addStageLabel, gridName, headings, helpByKeys, helpByTouch, helpOnTyped } from './words.js'
 
 /** What the grid's events come to. */
 export interface Handlers {
@@ -58,7 +58,7 @@ export function frameTemplate(
         : html`<div class="after">
           <button class="lined" @click=${handlers.addStage}>${addStageLabel}</button>
           <p id="help">
-            <span class="by-keys">${helpByKeys}</span><span class="by-touch">${helpByTouch}</span>
+            <b>${helpOnTyped}</b> <span class="by-keys">${helpByKeys}</span><span class="by-touch">${helpByTouch}</span>
           </p>
         </div>`
     }`

@@ -15,6 +15,8 @@ export const gridName = (formula: string): string => `${formula}, stages and lin
 export const addStageLabel = 'Add a stage'
 export const helpByKeys =
   'Type to replace, Enter to edit, Alt+Enter to see how a number is worked out. Escape, then Tab leaves the sheet.'
+/** How what was typed looks beside the rest. */
+export const helpOnTyped = 'Bold and underlined: typed. The rest is worked out.'
 export const helpByTouch = 'Tap a cell, then tap it again to change it.'
 
 /** Of rows. What begins with a space or a comma goes on from what is seen, for those who listen. */

@@ -4,8 +4,8 @@ export const gridStyles = css`
   :host {
     display: block;
     --pad: clamp(9px, 1.3vw, 12px);
-    --row: 42px;
-    --above: 9px; /* a line's text stands in the middle of a row of one line */
+    --row: 38px;
+    --above: 7px; /* a line's text stands in the middle of a row of one line */
     --ingredient: auto;
     --percent: 14%;
     --weight: 14%;
@@ -45,7 +45,7 @@ export const gridStyles = css`
     background: var(--sheet-ground, var(--board));
   }
   thead th {
-    padding: 10px var(--pad) 7px;
+    padding: 6px var(--pad) 5px;
     border-bottom: 2px solid var(--ink);
     color: var(--ink-soft);
     font-size: 0.82rem;
@@ -59,13 +59,16 @@ export const gridStyles = css`
   thead th.wholeDough,
   thead th.batch {
     text-align: end;
-    padding-inline: 0 calc(var(--pad) + 1.4ch);
+    padding-inline: 0 calc(var(--pad) + 1ch);
   }
 
   thead th small {
     display: block;
     font-size: 0.95em;
     font-weight: 400;
+  }
+  thead th.wholeDough {
+    padding-inline-end: calc(var(--pad) + 0.5ch);
   }
   :host([narrow]) small.above,
   :host(:not([narrow])) small.beneath {
@@ -91,7 +94,7 @@ export const gridStyles = css`
     border-bottom-width: 0;
   }
   tr > td.actions {
-    padding: 2px 4px;
+    padding: 0 4px;
     text-align: end;
     vertical-align: top;
   }
@@ -112,12 +115,12 @@ export const gridStyles = css`
   /* Stages */
   tr.stage > * {
     height: auto;
-    padding-block: 30px 8px;
+    padding-block: 14px 3px;
     border-bottom: 1px solid var(--rule-strong);
     vertical-align: bottom;
   }
   tbody:first-of-type tr.stage > * {
-    padding-top: 18px;
+    padding-top: 6px;
   }
   tr.stage > td.actions {
     vertical-align: bottom;
@@ -145,7 +148,8 @@ export const gridStyles = css`
   }
   small.note {
     display: block;
-    line-height: 1.3;
+    margin-top: -2px;
+    line-height: 1.2;
   }
   td.note {
     color: var(--ink-soft);
@@ -190,7 +194,7 @@ export const gridStyles = css`
     padding-block: 0 10px;
   }
   tr.stage + tr.problem td {
-    padding-top: 10px;
+    padding-top: 6px;
   }
   small.waits {
     display: block;
@@ -231,6 +235,19 @@ export const gridStyles = css`
   tr.add > * {
     border-bottom-color: var(--rule-strong);
   }
+  /* Under a pointer it says so only where the pointer or the focus is; a stage without lines says so at once. */
+  @media (hover: hover) and (pointer: fine) {
+    tr.add > * {
+      --row: 32px;
+      --above: 4px;
+    }
+    tr.line ~ tr.add .held {
+      opacity: 0;
+    }
+    tbody:is(:hover, :focus-within) tr.add .held {
+      opacity: 1;
+    }
+  }
   tr.sum > * {
     border-bottom: 0;
     color: var(--ink-soft);
@@ -269,6 +286,9 @@ export const gridStyles = css`
     .by-touch {
       display: inline;
     }
+  }
+  #help b {
+    font-weight: 500;
   }
   #help {
     margin: 0;

@@ -22,7 +22,7 @@ export type Width = 'wide' | 'cramped' | 'narrow'
 export function columnsFor(width: Width, readOnly: boolean, batch: boolean): readonly Column[] {
   const left: Readonly<Record<Width, readonly Column[]>> = {
     wide: batch ? [] : ['batch'],
-    cramped: batch ? ['note'] : ['batch'],
+    cramped: batch ? ['note'] : ['note', 'batch'],
     narrow: ['note', 'wholeDough', batch ? 'weight' : 'batch'],
   }
   return allColumns.filter(c => !left[width].includes(c) && !(readOnly && c === 'actions'))

@@ -8,7 +8,8 @@ import { methodCaution } from './words.js'
 /** Something in a method to keep in mind at the bench. */
 export type MethodCaution = ReturnType<typeof methodCaution>
 
-const warmestStarter = 35 // °C: at 35 the yeasts of a sourdough no longer grow
+/** °C above which a levain is too warm: at 35 the yeasts of a sourdough no longer grow. */
+export const warmestStarter = 35
 
 // The public rule for perishable food: no more than 2 h in all between 4 and 60 °C, no more than 1 h above 32 °C.
 const [coldest, hottest, hot] = [usualFridge, 60, 32]
@@ -22,21 +23,32 @@ interface Stood {
 
 const nothing: Stood = { warm: 0, hot: 0 }
 
-/** How long a step is warm at its usual time; where it does not say how warm it stands, it stands in the room. */
-function warmIn({ read, step }: StepPlan): Stood {
-  const minutes = read.length?.usual ?? 0
-  const { celsius, inFridge } = read
-  const isCold = inFridge || (celsius !== undefined && (celsius <= coldest || celsius >= hottest))
+/** How long a step takes and how warm it stands, °C; where that is not known, it stands in the room. */
+export interface StepStanding {
+  readonly minutes: number
+  readonly celsius: number | undefined
+}
+
+/** Steps as they are planned, by their ids; those that are not there are taken as they are written. */
+export type StandingOf = (step: string) => StepStanding | undefined
+
+const asWritten = ({ read }: StepPlan): StepStanding => ({
+  minutes: read.length?.usual ?? 0,
+  celsius: read.inFridge ? usualFridge : read.celsius,
+})
+
+function warmIn({ step }: StepPlan, { minutes, celsius }: StepStanding): Stood {
+  const isCold = celsius !== undefined && (celsius <= coldest || celsius >= hottest)
   if (step.kind === 'bake' || isCold) return nothing
   return { warm: minutes, hot: celsius !== undefined && celsius > hot ? minutes : 0 }
 }
 
 /** What something that goes in at a step has stood when its stage is done, or goes into the oven. */
-function stoodFrom(steps: readonly StepPlan[], from: number, before: Stood): Stood {
+function stoodFrom(steps: readonly StepPlan[], from: number, before: Stood, standing: StandingOf): Stood {
   const oven = steps.findIndex(({ step }) => step.kind === 'bake')
   return steps
     .slice(from, oven < 0 ? undefined : oven)
-    .map(warmIn)
+    .map(plan => warmIn(plan, standing(plan.step.id) ?? asWritten(plan)))
     .reduce((sum, { warm, hot }) => ({ warm: sum.warm + warm, hot: sum.hot + hot }), before)
 }
 
@@ -46,7 +58,11 @@ const longer = (a: Stood, b: Stood): Stood => ({
 })
 
 /** What of each stage has stood longest of all that is perishable in it, earlier stages counted; undefined where nothing is. */
-function perishableIn(sheet: FigureSheet, stages: readonly StagePlan[]): Map<string, Stood | undefined> {
+function perishableIn(
+  sheet: FigureSheet,
+  stages: readonly StagePlan[],
+  standing: StandingOf,
+): Map<string, Stood | undefined> {
   const stood = new Map<string, Stood | undefined>()
   const stageNames = new Set(sheet.formula.stages.map(({ name }) => nameKey(name)))
   const of = (plan: StagePlan): Stood | undefined => {
@@ -55,7 +71,7 @@ function perishableIn(sheet: FigureSheet, stages: readonly StagePlan[]): Map<str
     stood.set(stage.id, undefined) // while a stage that is made of itself is looked at
     const taken = takes.flatMap(({ from, step }) => {
       const before = of(stages.find(other => other.stage.id === from)!)
-      return before ? [stoodFrom(steps, step, before)] : []
+      return before ? [stoodFrom(steps, step, before, standing)] : []
     })
     const own = stage.lines
       .filter(
@@ -64,7 +80,7 @@ function perishableIn(sheet: FigureSheet, stages: readonly StagePlan[]): Map<str
       )
       .map(line => {
         const at = steps.findIndex(({ lines }) => lines.includes(line))
-        return stoodFrom(steps, Math.max(0, at), nothing)
+        return stoodFrom(steps, Math.max(0, at), nothing, standing)
       })
     const all = [...taken, ...own]
     const longest = all.length > 0 ? all.reduce(longer) : undefined
@@ -89,28 +105,32 @@ function withStarter(sheet: FigureSheet, stages: readonly StagePlan[]): Set<stri
 
 /**
  * What the method of a formula gives cause to mind: a wait in which a starter is too warm, and milk or egg that stands
- * longer in the warm than the public rule for perishable food has it, all stages and steps counted at their usual times.
+ * longer in the warm than the public rule for perishable food has it, all stages and steps counted at their usual times, or
+ * as `planned` has them.
  */
-export function methodCautions(sheet: FigureSheet): readonly MethodCaution[] {
+export function methodCautions(sheet: FigureSheet, planned?: StandingOf): readonly MethodCaution[] {
   const { formula } = sheet
   if (!formula.stages.some(({ method }) => method?.length)) return []
   const stages = stagePlans(formula, 0)
+  const standing = planned ?? (() => undefined)
+  const by = planned ? 'plan' : 'method'
   const cautions: MethodCaution[] = []
   const starters = withStarter(sheet, stages)
   for (const { stage, steps } of stages)
-    for (const { step, read } of steps) {
-      const { celsius } = read
+    for (const plan of steps) {
+      const { step } = plan
+      const { celsius } = standing(step.id) ?? asWritten(plan)
       if (step.kind === 'wait' && celsius !== undefined && celsius > warmestStarter && starters.has(stage.id))
         cautions.push(methodCaution({ code: 'starterTooWarm', step, stage: stage.name, celsius }))
     }
   const taken = new Set(stages.flatMap(({ takes }) => takes.map(({ from }) => from)))
-  const perishable = perishableIn(sheet, stages)
+  const perishable = perishableIn(sheet, stages, standing)
   for (const { stage } of stages.filter(plan => !taken.has(plan.stage.id))) {
     const stood = perishable.get(stage.id) ?? nothing
     if (stood.warm > mostMinutes.warm)
-      cautions.push(methodCaution({ code: 'perishableWarm', stage: stage.name, minutes: stood.warm }))
+      cautions.push(methodCaution({ code: 'perishableWarm', by, stage: stage.name, minutes: stood.warm }))
     if (stood.hot > mostMinutes.hot)
-      cautions.push(methodCaution({ code: 'perishableHot', stage: stage.name, minutes: stood.hot }))
+      cautions.push(methodCaution({ code: 'perishableHot', by, stage: stage.name, minutes: stood.hot }))
   }
   return cautions
 }

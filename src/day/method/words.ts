@@ -21,17 +21,24 @@ export type MethodCautionDiagnostic =
       readonly stage: string
       readonly celsius: number
     }
-  | { readonly code: 'perishableWarm' | 'perishableHot'; readonly stage: string; readonly minutes: number }
+  | {
+      readonly code: 'perishableWarm' | 'perishableHot'
+      readonly by: 'method' | 'plan' // where its times are from
+      readonly stage: string
+      readonly minutes: number
+    }
+
+const timesOf = { method: 'By its method', plan: 'As it is planned' } as const
 
 const hours = (minutes: number): string => `${Number((minutes / 60).toFixed(1))} h`
 
 export const methodCautionSentences: Sentences<MethodCautionDiagnostic> = {
   starterTooWarm: ({ step, stage, celsius }) =>
     `${stepName(step)} of ${stage} stands at ${Number(celsius.toFixed(1))} °C. From about 35 °C up the yeasts of a starter no longer grow: let it stand cooler.`,
-  perishableWarm: ({ stage, minutes }) =>
-    `By its method, what is in ${stage} stands ${hours(minutes)} in all between 4 and 60 °C before it is baked, with egg or milk in it; the usual public rule is no more than 2 h. Shorten what is warm, or let more of it pass in the fridge.`,
-  perishableHot: ({ stage, minutes }) =>
-    `By its method, what is in ${stage} stands ${hours(minutes)} above 32 °C with egg or milk in it; the usual public rule is no more than 1 h. Let it stand cooler.`,
+  perishableWarm: ({ by, stage, minutes }) =>
+    `${timesOf[by]}, what is in ${stage} stands ${hours(minutes)} in all between 4 and 60 °C before it is baked, with egg or milk in it; the usual public rule is no more than 2 h. Shorten what is warm, or let more of it pass in the fridge.`,
+  perishableHot: ({ by, stage, minutes }) =>
+    `${timesOf[by]}, what is in ${stage} stands ${hours(minutes)} above 32 °C with egg or milk in it; the usual public rule is no more than 1 h. Let it stand cooler.`,
 }
 
 /** What each caution is about, to stand before its sentence. */

@@ -48,6 +48,16 @@ function heatOfStage(stage: StagePlan, gramsOf: GramsOf): number {
   return weight > 0 ? held / weight : (flour + water) / 2
 }
 
+const boiling = /\bboil(?:ing|ed)\b|\bbouillant|\bkochend/i
+
+/** Whether it is water that is poured on boiling: how warm it has to be is no question. */
+export const isBoiling = ({ line, countsAs }: LinePlan): boolean =>
+  countsAs?.kind === 'water' && boiling.test(line.ingredient)
+
+/** Whether it is milk to be poured: a dough without water is brought to its temperature by that. */
+export const isMilk = ({ ingredient }: LinePlan): boolean =>
+  ingredient?.kind === 'dairy' && ingredient.moisture >= 0.8
+
 /** Whether it is usually kept cold: milk, eggs, fresh cheese. */
 export const isKeptCold = ({ ingredient }: LinePlan): boolean =>
   ingredient !== undefined &&

@@ -1,7 +1,7 @@
 import { madeAlike } from '../../dough/about/made-alike.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, finalDoughOf, type Stage, sameName } from '../../dough/document/formula.js'
-import { sharedKey } from '../plan/day-problem.js'
+import { sharedKey } from '../course/day-problem.js'
 
 /** A stage of a bread. */
 export interface BuildAt {

@@ -1,5 +1,5 @@
 import type { Oven } from '../../dough/document/day.js'
-import { localOf } from '../plan/clock.js'
+import { localOf } from '../course/clock.js'
 import { ovenDays } from '../plan/loads.js'
 import type { PlannedDay, PlannedEvent } from '../plan/planned.js'
 

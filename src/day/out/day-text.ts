@@ -1,4 +1,4 @@
-import { clockText, lengthText, localOf } from '../plan/clock.js'
+import { clockText, lengthText, localOf } from '../course/clock.js'
 import type { PlannedDay } from '../plan/planned.js'
 import { eventWords } from '../plan/words.js'
 import type { NameOf } from './bread-names.js'

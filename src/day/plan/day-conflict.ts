@@ -1,6 +1,6 @@
 import type { NearestTime, Shortfall } from '../../times/index.js'
-import type { Reason } from './day-network.js'
-import type { DayProblem, HoldReason } from './day-problem.js'
+import type { Reason } from '../course/day-network.js'
+import type { DayProblem, HoldReason } from '../course/day-problem.js'
 import type { ConflictFound } from './planning.js'
 
 /** Why a day has no times: the smallest set of what cannot be together. */

@@ -1,6 +1,6 @@
 import type { Oven } from '../../dough/document/day.js'
+import { ovenOf, piecesOf } from '../course/course.js'
 import { readStep } from '../method/step-text.js'
-import { ovenOf, piecesOf } from './course.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
 /** What goes into an oven at once, and when. Instants: minutes since 1970, UTC. */

@@ -1,8 +1,8 @@
 import type { Day } from '../../dough/document/day.js'
 import type { TimePlan } from '../../times/index.js'
-import type { DayEvent } from './day-network.js'
-import type { DayProblem } from './day-problem.js'
-import { nightsOf } from './day-problem.js'
+import type { DayEvent } from '../course/day-network.js'
+import type { DayProblem } from '../course/day-problem.js'
+import { nightsOf } from '../course/day-problem.js'
 
 /** A thing of the day with its times. Instants: minutes since 1970, UTC. */
 export interface PlannedEvent extends DayEvent {

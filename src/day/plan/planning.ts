@@ -11,7 +11,7 @@ import {
   type TimeConflict,
   type TimePlan,
 } from '../../times/index.js'
-import { type DayProblem, dayProblem } from './day-problem.js'
+import { type DayProblem, dayProblem } from '../course/day-problem.js'
 
 /** Why there are no times, with what would do. */
 export interface ConflictFound extends TimeConflict {

@@ -1,5 +1,5 @@
-import { clockText, lengthText, localOf } from './clock.js'
-import type { DayProblem } from './day-problem.js'
+import { clockText, lengthText, localOf } from '../course/clock.js'
+import type { DayProblem } from '../course/day-problem.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 import { anchorWords, becauseOf, eventWords, stretchWords } from './words.js'
 

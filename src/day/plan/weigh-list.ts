@@ -3,8 +3,8 @@ import { type Formula, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
+import type { DayProblem } from '../course/day-problem.js'
 import { stepsOf } from '../method/stage-steps.js'
-import type { DayProblem } from './day-problem.js'
 import type { PlannedEvent } from './planned.js'
 
 /** Something to be weighed at a step. */

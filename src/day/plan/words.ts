@@ -1,10 +1,10 @@
 import type { Day } from '../../dough/document/day.js'
+import { clockText, lengthText, localOf } from '../course/clock.js'
+import type { DayEvent } from '../course/day-network.js'
+import type { DayProblem, HoldReason } from '../course/day-problem.js'
 import type { Length } from '../method/step-time.js'
 import { stepName } from '../method/words.js'
-import { clockText, lengthText, localOf } from './clock.js'
 import type { DayConflict } from './day-conflict.js'
-import type { DayEvent } from './day-network.js'
-import type { DayProblem, HoldReason } from './day-problem.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
 /** `Mix`, `Bulk, second time of four`, `Bake, load 2 of 3`. */
@@ -25,7 +25,7 @@ export function boundsText({ least, most }: Length): string {
   if (most - least < 0.5) return lengthText(least)
   const inHours = least >= 60 && least % 30 === 0 && most % 30 === 0
   if (inHours) return `${least / 60}–${most / 60} h`
-  return most < 60
+  return most <= 90
     ? `${Math.round(least)}–${Math.round(most)} min`
     : `${lengthText(least)}–${lengthText(most)}`
 }

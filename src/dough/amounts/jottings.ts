@@ -12,6 +12,7 @@ import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
 import { readingsInDoubt } from '../lexicon/plain-numbers.js'
 import { unitWords } from '../lexicon/unit-words.js'
+import { namedFirst } from './named-first.js'
 import { amountProblem } from './words.js'
 
 /** A jotting with what follows from its text alone. */
@@ -40,35 +41,37 @@ export const readingDimension = (name: string): Dimension | undefined => {
   return reading && (isWeightReading(reading) ? 'weight' : 'number')
 }
 
-/** The jottings by name; of two with one name the first is meant. */
-export function planJottings(jottings: readonly Jotting[]): Map<string, JottingPlan> {
+/** The jottings by name; of two with one name the first is meant. None is read where there is a reason for it. */
+export function planJottings(jottings: readonly Jotting[], unread?: Worded): Map<string, JottingPlan> {
   const parsed = new Map<string, { jotting: Jotting; expression?: Expression; problem?: Worded }>()
   for (const jotting of jottings) {
     const name = nameFor(jotting.name)
-    if (!parsed.has(name)) parsed.set(name, { jotting, ...understood(jotting.text) })
+    if (parsed.has(name)) continue
+    parsed.set(name, { jotting, ...(unread ? { problem: unread } : understood(jotting.text)) })
   }
   const plans = new Map<string, JottingPlan>()
-  const open = new Set<string>()
-  const planOf = (name: string): JottingPlan | undefined => {
-    const one = parsed.get(name)
-    if (!one || plans.has(name) || open.has(name)) return plans.get(name)
-    open.add(name)
-    const { jotting, expression } = one
-    const measured = expression ? measure(expression) : { dimension: 'number' as const, problem: one.problem }
-    plans.set(name, { jotting, name, expression, ...measured })
-    return plans.get(name)
-  }
   const measure = (expression: Expression): { dimension: Dimension; problem: Worded | undefined } => {
     try {
       // A name that is neither a reading nor a jotting is a line or a total of a stage: a weight.
-      const of = (name: string) => planOf(name)?.dimension ?? readingDimension(name) ?? 'weight'
+      const of = (name: string) => plans.get(name)?.dimension ?? readingDimension(name) ?? 'weight'
       return { dimension: dimensionOf(expression, of), problem: undefined }
     } catch (error) {
       if (error instanceof ExpressionError) return { dimension: 'number', problem: error.problem }
       throw error
     }
   }
-  for (const name of parsed.keys()) planOf(name)
+  const plan = (name: string): void => {
+    const { jotting, expression, problem } = parsed.get(name)!
+    const measured = expression ? measure(expression) : { dimension: 'number' as const, problem }
+    plans.set(name, { jotting, name, expression, ...measured })
+  }
+  for (const name of parsed.keys())
+    namedFirst(
+      name,
+      one => plans.has(one) || !parsed.has(one),
+      one => parsed.get(one)?.expression?.names ?? [],
+      plan,
+    )
   return plans
 }
 

@@ -20,7 +20,8 @@ function writeJotting(
   const cell = cellOf.jotting(name)
   const unknown = expression?.names.map(n => meaningInJotting(n, outline)).find(m => m.kind === 'unknown')
   const why = unknown?.kind === 'unknown' ? unknown.problem : problem
-  if (why || !expression) {
+  if (outline.tooMuch) out.fail(cell, jotting.name, outline.tooMuch)
+  else if (why || !expression) {
     const near = nearName(jotting.text, outline)
     out.fail(cell, jotting.name, near ?? why ?? cellProblem({ code: 'nothingJotted' }))
   } else

@@ -87,7 +87,7 @@ export class LineCells {
     return undefined
   }
 
-  #near = ({ line, stage }: LinePlan) => nearName(line.amount, this.outline, stage)
+  #near = ({ line, stage }: LinePlan) => this.outline.tooMuch ?? nearName(line.amount, this.outline, stage)
 
   #half(line: LinePlan, name: string, half: Half, words: string, of: (line: LinePlan) => string): void {
     const problem = 'problem' in half ? half.problem : this.#unknownIn(line)

@@ -50,8 +50,10 @@ export function ovenProblem({ atOnce, between, change, heating }: Oven): DayProb
 }
 
 /** Why nothing such can be said of a mixing; undefined when it can. */
-export function mixProblem({ wanted, rise, water, lines = [] }: DayMix): DayProblem | undefined {
-  const said = [wanted, water, ...lines.map(({ celsius }) => celsius)].filter(value => value !== undefined)
+export function mixProblem({ wanted, rise, water, room, lines = [] }: DayMix): DayProblem | undefined {
+  const said = [wanted, water, room, ...lines.map(({ celsius }) => celsius)].filter(
+    value => value !== undefined,
+  )
   if (!said.every(isCelsius)) return dayProblem({ code: 'temperatureOutOfRange' })
   return rise === undefined || isRise(rise) ? undefined : dayProblem({ code: 'riseOutOfRange' })
 }

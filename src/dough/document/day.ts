@@ -35,6 +35,7 @@ export interface DayMix {
   readonly wanted?: number // of the dough
   readonly rise?: number // that mixing makes
   readonly water?: number // measured: then the dough's temperature follows
+  readonly room?: number // while it is mixed; left out: the day's kitchen
   readonly lines?: readonly { readonly line: string; readonly celsius: number }[]
 }
 

@@ -1,5 +1,6 @@
 import { type Expression, ExpressionError, straight, type Tree, type Worded } from '../../engine/index.js'
 import type { Amount } from '../amounts/amounts.js'
+import { namedFirst } from '../amounts/named-first.js'
 import { meaningOf } from './names.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
 
@@ -71,12 +72,11 @@ export interface PartsRevised {
 export class LinearParts {
   readonly #splits = new Map<LinePlan, Split>()
   readonly #speaking = new Set<LinePlan>() // lines whose amounts name lines of their stage
-  readonly #open = new Set<LinePlan>()
   readonly #outline: Outline
 
   constructor(outline: Outline) {
     this.#outline = outline
-    for (const stage of outline.stages) for (const line of stage.lines) this.#splitOf(line)
+    for (const stage of outline.stages) for (const line of stage.lines) this.#split(line)
   }
 
   get splits(): ReadonlyMap<LinePlan, Split> {
@@ -94,7 +94,7 @@ export class LinearParts {
       this.#speaking.delete(line)
     }
     // In the order of the lines: where a circle is entered decides what it comes to.
-    for (const stage of stages) for (const line of stage.lines) if (before.has(line)) this.#splitOf(line)
+    for (const stage of stages) for (const line of stage.lines) if (before.has(line)) this.#split(line)
     const changed = [...before].filter(([line, split]) => !sameSplit(split, this.#splits.get(line)!))
     const reshaped = changed.filter(([line, split]) => !sameShape(split, this.#splits.get(line)!))
     return {
@@ -103,15 +103,28 @@ export class LinearParts {
     }
   }
 
+  /** A line that speaks of itself through others is a weight to them. */
   #splitOf(line: LinePlan): Split {
-    const known = this.#splits.get(line)
-    if (known) return known
-    if (this.#open.has(line)) return { fixed: 'weight', slope: 'none', by: nothing }
-    this.#open.add(line)
-    const split = this.#takeApart(line)
-    this.#open.delete(line)
-    this.#splits.set(line, split)
-    return split
+    return this.#splits.get(line) ?? { fixed: 'weight', slope: 'none', by: nothing }
+  }
+
+  /** Takes apart what a line names, then the line. */
+  #split(line: LinePlan): void {
+    namedFirst(
+      line,
+      one => this.#splits.has(one),
+      one => this.#namedBy(one),
+      one => this.#splits.set(one, this.#takeApart(one)),
+    )
+  }
+
+  #namedBy(line: LinePlan): LinePlan[] {
+    const { amount, gives } = line
+    if (gives || !amount || 'problem' in amount) return []
+    return amount.expression.names.flatMap(name => {
+      const meant = meaningOf(name, line, this.#outline)
+      return meant.kind === 'lines' ? meant.lines : []
+    })
   }
 
   #takeApart(line: LinePlan): Split {

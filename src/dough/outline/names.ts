@@ -53,19 +53,32 @@ const totals: ReadonlyMap<string, Count> = new Map([
 ])
 
 /** The names by which a calculation can speak of things, each once: those of the dough first, or of the stage it stands in. */
-export function namesToUse({ final, stages, jottings }: Outline, at: StagePlan = final): string[] {
-  const linesOf = (stage: StagePlan) =>
-    stage.lines.filter(l => l.line.ingredient).map(l => nameFor(l.line.ingredient))
-  const earlier = stages
+export const namesToUse = (outline: Outline): string[] => [
+  ...new Set([...namesIn(outline.final, outline), ...namesElsewhere(outline)]),
+]
+
+const linesOf = (stage: StagePlan): string[] =>
+  stage.lines.filter(l => l.line.ingredient).map(l => nameFor(l.line.ingredient))
+
+/** The names that stand in a stage for something of it or of the whole formula. */
+export const namesIn = (stage: StagePlan, { jottings }: Outline): string[] => [
+  ...linesOf(stage),
+  ...jottings.keys(),
+  ...readingsByName.keys(),
+  'flour',
+  'water',
+  'salt',
+]
+
+/** The names of what is in earlier stages, each after its stage's. */
+export const namesElsewhere = ({ final, stages }: Outline): string[] =>
+  stages
     .filter(s => s !== final)
     .flatMap(s =>
       ['weight', ...linesOf(s), ...totals.keys()]
         .filter(name => !name.startsWith('total_'))
         .map(name => `${nameFor(s.stage.name)}.${name}`),
     )
-  const dough = [...linesOf(at), ...jottings.keys(), ...readingsByName.keys(), 'flour', 'water', 'salt']
-  return [...new Set([...dough, ...earlier])]
-}
 
 const called = new WeakMap<StagePlan, ReadonlyMap<string, readonly LinePlan[]>>()
 

@@ -1,5 +1,5 @@
 import type { Worded } from '../../engine/index.js'
-import { namesToUse } from './names.js'
+import { namesElsewhere, namesIn } from './names.js'
 import type { Outline, StagePlan } from './outline.js'
 import { outlineProblem } from './words.js'
 
@@ -10,20 +10,28 @@ const bare = (name: string): string =>
     .replace(/[\p{M}\s_-]/gu, '')
     .toLowerCase()
 
-const known = new WeakMap<StagePlan, ReadonlyMap<string, string>>()
+type Bare = ReadonlyMap<string, string>
+
+const known = new WeakMap<StagePlan | Outline, Bare>() // of a stage, and of all stages an outline has
+
+function bareNames(of: StagePlan | Outline, names: () => string[]): Bare {
+  const bared = known.get(of) ?? new Map(names().map(name => [bare(name), name]))
+  known.set(of, bared)
+  return bared
+}
 
 /**
  * Asks for the name that an amount in a stage, or a jotting, means by words that are none, `total flour` or
  * `total-flour`; undefined where there is no such name.
  */
 export function nearName(text: string, outline: Outline, stage = outline.final): Worded | undefined {
-  const names = known.get(stage) ?? new Map(namesToUse(outline, stage).map(name => [bare(name), name]))
-  known.set(stage, names)
+  const elsewhere = bareNames(outline, () => namesElsewhere(outline))
+  const here = bareNames(stage, () => namesIn(stage, outline))
   const words = [...text.slice(0, 512).matchAll(/[\p{L}\p{M}\p{N}_.]+/gu)] // no expression is longer
   for (const [i, { index }] of words.entries())
     for (const last of words.slice(i, i + 6).reverse()) {
       const written = text.slice(index, last.index + last[0].length)
-      const name = names.get(bare(written))
+      const name = elsewhere.get(bare(written)) ?? here.get(bare(written))
       if (name && name !== written.toLowerCase()) return outlineProblem({ code: 'nearName', written, name })
     }
   return undefined

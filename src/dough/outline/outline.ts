@@ -10,6 +10,7 @@ import {
   type Stage,
 } from '../document/formula.js'
 import type { Ingredient, Larder } from '../document/larder.js'
+import { tooLarge } from './too-large.js'
 import { type OutlineDiagnostic, outlineProblem } from './words.js'
 
 /** What is counted through the stages, per gram of an ingredient or of a stage. */
@@ -29,11 +30,14 @@ export type Count = (typeof counts)[number]
 export type Counted = Count | `all ${string}`
 export type Brings = Readonly<Partial<Record<Count, number>>> // gram a gram; left out: 0
 
+/** An amount that is not understood, or not worked out. */
+export type AmountUnread = Omit<AmountProblem, 'problem'> & { readonly problem: Worded }
+
 /** A line with what it stands for. */
 export interface LinePlan {
   readonly line: Line
   readonly stage: StagePlan
-  readonly amount: Amount | AmountProblem | undefined // undefined: nothing typed
+  readonly amount: Amount | AmountUnread | undefined // undefined: nothing typed
   readonly source: StagePlan | undefined // the stage it takes, if it is one
   readonly ingredient: Ingredient | undefined // as the larder has it
   readonly countsAs: CountsAs | undefined // undefined: a stage, or unknown
@@ -62,6 +66,7 @@ export interface Outline {
   readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
+  readonly tooMuch: Worded<OutlineDiagnostic> | undefined // why it is not worked out
   stageNamed(name: string): StagePlan | undefined
 }
 
@@ -109,14 +114,14 @@ function planLine(
   line: Line,
   stage: StagePlan,
   source: StagePlan | undefined,
-  { holds }: Formula,
+  holds: ReadonlyMap<string, Hold>,
   meanings: ReadonlyMap<string, CountsAs>,
   larder: Larder,
   dimensions: Dimensions,
 ): LinePlan {
   const ingredient = source ? undefined : larder.find(line.ingredient)
   const amount = readAmount(line.amount, dimensions, namesOf(line, ingredient))
-  const gives = stage.isFinal ? holds?.find(h => h.line === line.id) : undefined
+  const gives = stage.isFinal ? holds.get(line.id) : undefined
   if (source)
     return { line, stage, amount, source, ingredient: undefined, countsAs: undefined, brings: {}, gives }
   const countsAs = meanings.get(nameKey(line.ingredient)) ?? ingredient?.countsAs
@@ -148,17 +153,14 @@ function baseOf(lines: readonly LinePlan[]): { base: LinePlan[]; baseIsFlour: bo
 
 /** The stages in an order in which each comes after those it takes; members of a circle are left out. */
 export function inOrder(stages: readonly StagePlan[]): StagePlan[] {
-  const done = new Set<StagePlan>()
-  const order: StagePlan[] = []
-  for (let grew = true; grew; ) {
-    grew = false
-    for (const stage of stages) {
-      if (done.has(stage) || !stage.lines.every(l => !l.source || done.has(l.source))) continue
-      done.add(stage)
-      order.push(stage)
-      grew = true
+  const waitsFor = new Map(stages.map(stage => [stage, stage.lines.filter(l => l.source).length]))
+  const order = stages.filter(stage => waitsFor.get(stage) === 0)
+  for (const { takenBy } of order)
+    for (const { stage } of takenBy) {
+      const left = waitsFor.get(stage)! - 1
+      waitsFor.set(stage, left)
+      if (left === 0) order.push(stage)
     }
-  }
   return order
 }
 
@@ -198,21 +200,24 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   for (const plan of plans)
     if (!byName.has(nameKey(plan.stage.name))) byName.set(nameKey(plan.stage.name), plan)
   const stageNamed = (name: string) => byName.get(nameKey(name))
-  const jottings = planJottings(formula.jottings ?? [])
+  const tooMuch = tooLarge(formula)
+  const jottings = planJottings(formula.jottings ?? [], tooMuch)
   const dimensions = dimensionsOf(jottings)
   // of two for one ingredient the first holds
   const meanings = new Map(
     [...formula.meanings].reverse().map(({ ingredient, countsAs }) => [nameKey(ingredient), countsAs]),
   )
+  // of two for one line likewise
+  const holds = new Map((tooMuch ? [] : [...(formula.holds ?? [])].reverse()).map(h => [h.line, h]))
   for (const plan of plans) {
     plan.lines = plan.stage.lines.map(line =>
-      planLine(line, plan, stageNamed(line.ingredient), formula, meanings, larder, dimensions),
+      planLine(line, plan, stageNamed(line.ingredient), holds, meanings, larder, dimensions),
     )
     Object.assign(plan, baseOf(plan.lines))
   }
-  const takers = plans.flatMap(p => p.lines.filter(l => l.source))
-  for (const plan of plans) plan.takenBy = takers.filter(l => l.source === plan)
-  for (const plan of plans) {
+  for (const { lines } of plans)
+    for (const line of lines) (line.source?.takenBy as LinePlan[] | undefined)?.push(line)
+  for (const plan of tooMuch ? [] : plans) {
     const path = circleOf(plan)
     if (!path) continue
     plan.circle = outlineProblem({ code: 'stageCircle', path: path.map(s => s.stage.name) })
@@ -227,5 +232,5 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const giving = final.lines.filter(l => l.gives)
   const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
   const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
-  return { formula, larder, stages: plans, final, giving, jottings, counted, stageNamed }
+  return { formula, larder, stages: plans, final, giving, jottings, counted, tooMuch, stageNamed }
 }

@@ -1,6 +1,7 @@
 import { readAmount } from '../amounts/amounts.js'
 import { dimensionsOf } from '../amounts/jottings.js'
 import type { Formula, Hold, Line, Stage } from '../document/formula.js'
+import { tooMuchNamed } from './named-lines.js'
 import { type LinePlan, namesOf, type Outline, type StagePlan } from './outline.js'
 
 /** What was revised of a formula where no name, no order and no meaning in it is another. */
@@ -23,6 +24,7 @@ type Open<T> = { -readonly [K in keyof T]: T[K] }
 export function revise(outline: Outline, formula: Formula): Revision | undefined {
   const before = outline.formula
   const isKept =
+    !outline.tooMuch &&
     formula.id === before.id &&
     isRevisedHolds(outline, formula.holds) &&
     formula.meanings === before.meanings &&
@@ -30,11 +32,22 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
     formula.stages.length === before.stages.length
   if (!isKept || !formula.stages.every((stage, i) => isRevision(outline.stages[i]!, stage))) return undefined
 
+  const dimensions = dimensionsOf(outline.jottings)
+  const read = new Map<LinePlan, LinePlan['amount']>()
+  for (const [i, stage] of formula.stages.entries()) {
+    const plan = outline.stages[i]!
+    if (plan.stage === stage) continue
+    for (const [at, { amount }] of stage.lines.entries()) {
+      const line = plan.lines[at]!
+      if (line.line.amount !== amount)
+        read.set(line, readAmount(amount, dimensions, namesOf(line.line, line.ingredient)))
+    }
+  }
+  if (tooMuchNamed(outline, read)) return undefined
+
   const stages: StagePlan[] = []
   const lines = new Set<LinePlan>()
-  const amounts: LinePlan[] = []
   let batch = formula.batch !== before.batch
-  const dimensions = dimensionsOf(outline.jottings)
   for (const [i, stage] of formula.stages.entries()) {
     const plan = outline.stages[i]! as Open<StagePlan>
     if (plan.stage === stage) continue
@@ -45,10 +58,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
       const revised = plan.lines[at]! as Open<LinePlan>
       if (revised.line === line) continue
       lines.add(revised)
-      if (revised.line.amount !== line.amount) {
-        revised.amount = readAmount(line.amount, dimensions, namesOf(line, revised.ingredient))
-        amounts.push(revised)
-      }
+      if (read.has(revised)) revised.amount = read.get(revised)
       revised.line = line
     }
   }
@@ -65,7 +75,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
   return {
     stages,
     lines: [...lines],
-    amounts,
+    amounts: [...read.keys()],
     holds,
     batch,
     flourWeight: formula.flourWeight !== before.flourWeight,

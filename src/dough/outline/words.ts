@@ -7,11 +7,15 @@ export type OutlineDiagnostic =
   | { readonly code: 'unknownName' | 'unknownStage'; readonly name: string }
   | { readonly code: 'unknownInAmount' | 'unknownInStage'; readonly name: string; readonly stage: string }
   | { readonly code: 'unitOfNothing'; readonly unit: string }
+  | { readonly code: 'tooMuch'; readonly what: Countable; readonly count: number; readonly most: number }
   | {
       readonly code: 'stageInUnits' | 'unitNotInLarder' | 'ingredientNotInLarder'
       readonly unit: string
       readonly ingredient: string
     }
+
+/** What a formula may have too much of. `namings`: lines that are named in amounts. */
+export type Countable = 'lines' | 'stages' | 'jottings' | 'holds' | 'namings'
 
 const measureWords = (unit: string, ingredient: string): string =>
   unit === 'each' ? `one ${ingredient} weighs` : `a ${unit} of ${ingredient} weighs`
@@ -26,6 +30,8 @@ export const outlineSentences: Sentences<OutlineDiagnostic> = {
     `Nothing in ${stage} is called ${name}. Write a weight such as 90 g, a percentage such as 20 %, or the name of a line.`,
   unknownInStage: ({ name, stage }) => `Nothing in ${stage} is called ${name}.`,
   unitOfNothing: ({ unit }) => `A ${unit} of what? Write it in grams.`,
+  tooMuch: ({ what, count, most }) =>
+    `${count} ${what === 'namings' ? 'times a line is named in an amount' : what}: a formula is worked out with up to ${most}. Take some out, or make two formulas of it.`,
   stageInUnits: ({ unit, ingredient }) =>
     `Nobody has said what a ${unit} of ${ingredient || 'this line'} weighs; write it in grams or per cent.`,
   unitNotInLarder: ({ unit, ingredient }) =>

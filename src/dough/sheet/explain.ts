@@ -6,7 +6,7 @@ import type { FigureProblem } from './figures.js'
 import { sheetProblem } from './words.js'
 import type { WorkedOut } from './worked-out.js'
 
-type Seen = Pick<WorkedOut, 'plan' | 'outline'>
+type Seen = Pick<WorkedOut, 'plan' | 'outline' | 'noticed'>
 
 /** The lines that give whose weights lie on a circle. */
 const givingOn = ({ outline }: Seen, path: readonly string[]): LinePlan[] =>
@@ -15,8 +15,14 @@ const givingOn = ({ outline }: Seen, path: readonly string[]): LinePlan[] =>
 /** Why there is no number, with cells called by their words; undefined for a number. */
 export function explain(seen: Seen, value: CellValue): Worded | undefined {
   if (typeof value === 'number') return undefined
-  const { path } = value
-  if (value.kind !== 'cycle' || !path) return value
+  if (value.kind !== 'cycle' || !value.path) return value
+  const { circles } = seen.noticed
+  const known = circles.get(value) ?? inCircle(seen, value.path)
+  circles.set(value, known)
+  return known
+}
+
+function inCircle(seen: Seen, path: readonly string[]): Worded {
   const words = path.map(cell => seen.plan.cells.get(cell)?.words ?? cell)
   const steps = words.filter((word, i) => word !== words[i - 1])
   if (steps.length > 1 && steps.length === words.length && steps[0] !== steps.at(-1)) steps.push(steps[0]!)

@@ -1,3 +1,4 @@
+import type { CellError, Worded } from '../../engine/index.js'
 import type { Problem } from '../document/formula.js'
 import type { LinePlan } from '../outline/outline.js'
 
@@ -6,10 +7,12 @@ export class Noticed {
   readonly ofLines = new Map<LinePlan, readonly Problem[]>()
   ofMeanings: readonly Problem[] | undefined
   all: readonly Problem[] | undefined
+  circles = new WeakMap<CellError, Worded>() // each in words: one for all cells on it
 
   /** To be called with the lines that are touched. */
   forget(lines: Iterable<LinePlan>): void {
     this.all = undefined
+    this.circles = new WeakMap()
     for (const line of lines) this.ofLines.delete(line)
   }
 }

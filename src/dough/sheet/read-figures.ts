@@ -1,7 +1,8 @@
+import type { JottingPlan } from '../amounts/jottings.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { measured, tidy } from '../document/words.js'
 import { cellOf, linesCalled } from '../outline/names.js'
-import { isBase, type LinePlan, type StagePlan } from '../outline/outline.js'
+import { isBase, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { placed } from './explain.js'
 import type { DoughParts, FigureProblem, JottingFigures, LineFigures, StageFigures } from './figures.js'
 import { sheetProblem } from './words.js'
@@ -70,9 +71,17 @@ export function stageFigures(
   }
 }
 
+const byId = new WeakMap<Outline['jottings'], ReadonlyMap<string, JottingPlan>>()
+
+function jottingOf({ outline: { jottings } }: WorkedOut, id: string): JottingPlan | undefined {
+  const plans = byId.get(jottings) ?? new Map([...jottings.values()].map(plan => [plan.jotting.id, plan]))
+  byId.set(jottings, plans)
+  return plans.get(id)
+}
+
 /** Of a jotting by its id. */
 export function jottingFigures(seen: WorkedOut, id: string): JottingFigures {
-  const plan = [...seen.outline.jottings.values()].find(j => j.jotting.id === id)
+  const plan = jottingOf(seen, id)
   if (!plan) {
     const problem = sheetProblem({ code: 'jottingTwice' })
     return { value: undefined, measures: 'number', said: '–', problem }

@@ -1,7 +1,7 @@
 import type { Worded } from '../../engine/index.js'
 import { isAsWritten } from '../cells/batch-cells.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
-import { type Place, type Problem, sameName } from '../document/formula.js'
+import { nameKey, type Place, type Problem } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
@@ -21,6 +21,7 @@ export function remarksOn(seen: WorkedOut): readonly Problem[] {
 function found(seen: WorkedOut): Problem[] {
   const problems: Problem[] = []
   const { outline, noticed } = seen
+  if (outline.tooMuch) return [problem(outline, 'error', outline.tooMuch)]
   const at =
     (stage?: StagePlan, line?: LinePlan): Say =>
     (severity, told) =>
@@ -153,12 +154,13 @@ function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Sa
 
 function onMeanings(seen: WorkedOut, say: Say): void {
   const { formula, larder } = seen.outline
+  const used = new Set(formula.stages.flatMap(s => s.lines.map(l => nameKey(l.ingredient))))
   for (const { ingredient, countsAs } of formula.meanings) {
     const known = larder.find(ingredient)
     if (
       !known ||
       JSON.stringify(bringsOf(known.countsAs, undefined)) === JSON.stringify(bringsOf(countsAs, undefined)) ||
-      !formula.stages.some(s => s.lines.some(l => sameName(l.ingredient, ingredient)))
+      !used.has(nameKey(ingredient))
     )
       continue
     say('remark', remark({ code: 'meaningUnlikeLarder', ingredient, countsAs }))

@@ -5,8 +5,9 @@ import type { Formula } from '../document/formula.js'
 import { type Larder, larderOf } from '../document/larder.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { usualLarder } from '../larder/usual-larder.js'
+import { workableOutline } from '../outline/named-lines.js'
 import { cellOf, namesToUse } from '../outline/names.js'
-import { type LinePlan, type Outline, outlineOf } from '../outline/outline.js'
+import type { LinePlan, Outline } from '../outline/outline.js'
 import { type Revision, revise } from '../outline/revise.js'
 import { explain } from './explain.js'
 import type {
@@ -46,7 +47,7 @@ export class WorkedSheet implements FigureSheet {
 
   constructor(formula: Formula, larder: Larder = larderOf(usualLarder), scale: Scale = usualScale) {
     this.#scale = scale
-    this.#outline = outlineOf(formula, larder)
+    this.#outline = workableOutline(formula, larder)
     this.#plan = new CellPlan(this.#outline)
     this.#plans = new PlansById(this.#outline.stages)
     this.workedOut = this.#seen()
@@ -98,7 +99,7 @@ export class WorkedSheet implements FigureSheet {
 
   /** Plans everything anew, and defines what is not as it was. */
   #anew(formula: Formula, larder: Larder, scale: Scale): Touched {
-    const outline = outlineOf(formula, larder)
+    const outline = workableOutline(formula, larder)
     const plan = new CellPlan(outline)
     const edits = plan.after(this.#plan)
     this.#noteGood(outline.giving) // what a line weighed before it began to give
@@ -220,14 +221,15 @@ export class WorkedSheet implements FigureSheet {
 
   #seen(): WorkedOut {
     const [graph, plan, outline] = [this.#graph, this.#plan, this.#outline]
+    const noticed = new Noticed()
     return {
       graph,
       plan,
       outline,
       lastUpdate: () => this.#lastUpdate,
-      explain: value => explain({ plan, outline }, value),
+      explain: value => explain({ plan, outline, noticed }, value),
       weighed: line => this.weighed(line),
-      noticed: new Noticed(),
+      noticed,
     }
   }
 }

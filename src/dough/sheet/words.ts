@@ -7,12 +7,16 @@ export type SheetDiagnostic =
   | { readonly code: 'noFlourYet' | 'noFlourLine' | 'jottingTwice' }
   | { readonly code: 'jottingAlsoALine'; readonly ingredient: string; readonly jotting: string }
 
+const spelled = 12 // steps of a circle that are spelled out
+
 export const sheetSentences: Sentences<SheetDiagnostic> = {
   figuresInCircle: ({ path, holds }) => {
     const way = holds.length
       ? `Release the hold (${holds.join(', ')}), or give one of them a number.`
       : 'Give one of them a number.'
-    return `${path.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
+    const more = path.length - spelled
+    const steps = more > 1 ? [...path.slice(0, spelled - 1), `${more} more`, path.at(-1)] : path
+    return `${steps.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
   },
   aroseElsewhere: ({ at, why }) => `${at}: ${why.message}`,
   noFlourYet: 'There is no flour in the formula yet.',

@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import type { Workbook } from '../../dough/document/workbook.js'
 import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { tooLarge } from '../data/largest.js'
+import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
 import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from '../recipe/index.js'
 import {
@@ -11,6 +11,7 @@ import {
   type ForeignTable,
   type Guess,
   guessTable,
+  hasColumns,
   headingsKey,
   headingUse,
   type Mapping,
@@ -20,7 +21,7 @@ import {
   type TotalCheck,
   type Watch,
 } from '../tables/index.js'
-import { isPlainText, readPlainText } from '../text/read-plain-text.js'
+import { ownTextReader } from '../text/own-text.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
 import { arrivingProblem } from './words.js'
@@ -72,8 +73,19 @@ export type Arrived =
   | { readonly as: 'refused'; readonly why: string }
 
 const longestRecipe = 200_000 // characters; some hundred pages
+const mostRows = 2000 // … with text on them
+const mostPieces = 40_000 // words, numbers and signs
 const firstRows = 12
 const longestCell = 200 // characters of it that are shown
+
+function isLongerThanRecipe(text: string): boolean {
+  const count = (pattern: RegExp) => (text.match(pattern) ?? []).length
+  if (text.length > longestRecipe || count(/[\p{L}\d]+|[^\s\p{L}\d]/gu) > mostPieces) return true
+  return count(/\S.*/g) > mostRows
+}
+
+/** Where HTML was pasted as a text, its rows on rows of their own. */
+const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
@@ -118,7 +130,8 @@ export class Arrival {
         return { as: 'workbook', ...readWorkbookFile(this.text) }
       case 'formulas': {
         const { text, larder } = this
-        return { as: 'formulas', ...(isPlainText(text) ? readPlainText(text) : readFormulas(text, larder)) }
+        const read = ownTextReader(text)
+        return { as: 'formulas', ...(read ? read(text) : readFormulas(text, larder)) }
       }
       case 'recipe':
         return this.#recipe()
@@ -128,11 +141,8 @@ export class Arrival {
   }
 
   #recipe(): Arrived {
-    if (this.text.length > longestRecipe)
-      return {
-        as: 'refused',
-        why: arrivingProblem({ code: 'longerThanRecipe' }).message,
-      }
+    if (isLongerThanRecipe(inRows(this.text)))
+      return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
     const { formula, lines, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
@@ -154,7 +164,7 @@ export class Arrival {
   }
 
   #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(this.text, this.larder)
+    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
     return this.#recipeRead
   }
 
@@ -182,12 +192,12 @@ export class Arrival {
   #kind(watch: Watch): ArrivalKind {
     const { text } = this
     if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
-    if (isPlainText(text)) return 'formulas'
+    if (ownTextReader(text)) return 'formulas'
+    if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (table.delimiter === '') return 'recipe'
-    if (text.length > longestRecipe) return 'table'
+    if (isLongerThanRecipe(inRows(text))) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
     if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
       return 'table'

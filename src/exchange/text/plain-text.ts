@@ -1,19 +1,9 @@
-import {
-  type Formula,
-  finalDoughOf,
-  type Stage,
-  type Step,
-  usualFlourWeight,
-} from '../../dough/document/formula.js'
+import type { Step } from '../../dough/document/formula.js'
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
-import { makeText } from '../values/batch-text.js'
-import { countsAsText } from '../values/counts-as.js'
-import { distinct } from '../values/distinct.js'
-import { holdSetting, holdText } from '../values/hold-text.js'
 import { withOwnMeanings } from '../values/own-meanings.js'
-import { gramsText, percentText } from '../values/written-weights.js'
 import { cautionsSaid, usualList } from './cautions-said.js'
+import { formulaSettings, settingLine, stageSettings } from './own-settings.js'
 import {
   aligned,
   block,
@@ -25,14 +15,12 @@ import {
   stageLine,
   titleLine,
 } from './plain-cells.js'
-import { inColumn, type PrintedStage, printedOf, readingSaid } from './printed.js'
+import { figureColumns, type PrintedStage, printedOf, readingSaid } from './printed.js'
 
 const underlined = (text: string, sign: string): string[] => [
   text,
   sign.repeat(Math.max(3, Math.min(60, [...text].length))),
 ]
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** The headings over a stage's lines; the reader finds its cells by them. */
 export const headings = {
@@ -48,19 +36,7 @@ export const headings = {
 export const stepHeadings: readonly string[] = ['Method', 'Kind', 'As typed', 'Note']
 
 function stageText({ stage, name, facts, lines, method }: PrintedStage, hasBatch: boolean): string[] {
-  const names = distinct(lines.map(({ ingredient }) => ingredient))
-  const percent = inColumn(
-    lines.map(l => l.percent),
-    '%',
-  )
-  const grams = inColumn(
-    lines.map(l => l.grams),
-    'g',
-  )
-  const batch = inColumn(
-    lines.map(l => l.batch),
-    'g',
-  )
+  const { percent, grams, batch } = figureColumns(lines)
   const with_ = (figure: string | undefined, unit: string) =>
     figure === undefined ? nothing : `${figure} ${unit}`
   const rows = lines.map((line, at) => [
@@ -83,8 +59,7 @@ function stageText({ stage, name, facts, lines, method }: PrintedStage, hasBatch
   return [
     ...underlined(cell(name), stageLine),
     ...(facts.length ? [`Weighs: ${facts.join(', ')}`] : []),
-    ...settingsOf(stage),
-    ...stage.lines.flatMap((line, at) => (line.base ? [`Base: ${cell(names[at]!)}`] : [])),
+    ...stageSettings(stage).map(settingLine),
     ...aligned([head, ...rows], new Set(hasBatch ? [1, 2, 3] : [1, 2])),
     ...methodText(method),
   ]
@@ -99,43 +74,6 @@ function methodText(method: readonly Step[]): string[] {
     note === '' ? '' : cell(note),
   ])
   return aligned([stepHeadings, ...rows], new Set())
-}
-
-/** What is set for a stage. */
-function settingsOf({ ferments, keepBack, loss }: Stage): string[] {
-  const settings: string[] = []
-  if (ferments !== undefined) settings.push(`Ferments: ${ferments ? 'yes' : 'no'}`)
-  if (keepBack !== undefined)
-    settings.push(`Keep-back: ${keepBack === 'seed' ? keepBack : gramsText(keepBack)}`)
-  if (loss !== undefined) settings.push(`Loss: ${percentText(loss)}`)
-  return settings
-}
-
-/** What is set for the whole formula, in words that are read again. */
-function ownSettings(formula: Formula): string[] {
-  const { flourWeight, batch, holds = [], meanings, jottings = [], keptSettings } = formula
-  const lines: string[] = []
-  if (flourWeight !== usualFlourWeight) lines.push(`Flour weight: ${flourWeight} g`)
-  if (batch && batch.make === 'all of')
-    lines.push(`Make: all of ${gramsText(batch.grams)}  ${cell(batch.ingredient)}`)
-  else if (batch && batch.make !== 'as written') lines.push(`Make: ${makeText(batch)}`)
-  if (batch?.loss !== undefined) lines.push(`Loss: ${percentText(batch.loss)}`)
-  if (batch?.bakeLoss !== undefined) lines.push(`Bake loss: ${percentText(batch.bakeLoss)}`)
-  const final = finalDoughOf(formula)
-  const names = distinct(final.lines.map(({ ingredient }) => ingredient))
-  for (const hold of holds) {
-    const name = names[final.lines.findIndex(({ id }) => id === hold.line)]
-    if (name !== undefined)
-      lines.push(`${capital(holdSetting(hold))}: ${holdText(hold)}  ${cell(name)}  gives`)
-  }
-  for (const { ingredient, countsAs } of meanings)
-    lines.push(`Counts as ${countsAsText(countsAs)}: ${cell(ingredient)}`)
-  for (const { name, text } of jottings) lines.push(`Jotting: ${cell(name)}  is  ${cell(text)}`)
-  for (const { stage, setting, amount, note, ingredient } of keptSettings) {
-    const cells = [stage, setting, amount, note, ...(ingredient === undefined ? [] : [ingredient])]
-    lines.push(`Kept setting: ${cells.map(cell).join('  ')}`)
-  }
-  return lines
 }
 
 function noteText(note: string): string[] {
@@ -157,7 +95,7 @@ export function writePlainText(sheet: FigureSheet, list: ListName = usualList): 
     readingSaid(r, r.value),
     ...(r.weighed === undefined ? [] : [`${readingSaid(r, r.weighed)} as weighed`]),
   ])
-  const settings = ownSettings(withOwnMeanings(sheet.formula, sheet.larder))
+  const settings = formulaSettings(withOwnMeanings(sheet.formula, sheet.larder)).map(settingLine)
   const lines = [
     ...underlined(cell(printed.name), titleLine),
     ...noteText(printed.note),

@@ -70,6 +70,22 @@ export function inColumn(values: readonly (number | undefined)[], unit: 'g' | '%
   })
 }
 
+/** The figures of a stage's lines, a column each. */
+export const figureColumns = (lines: readonly PrintedLine[]) => ({
+  percent: inColumn(
+    lines.map(line => line.percent),
+    '%',
+  ),
+  grams: inColumn(
+    lines.map(line => line.grams),
+    'g',
+  ),
+  batch: inColumn(
+    lines.map(line => line.batch),
+    'g',
+  ),
+})
+
 function factsOf(sheet: FigureSheet, stage: Stage, hasBatch: boolean): string[] {
   const { weight, build, needed, ferments } = sheet.stage(stage.id)
   const facts: string[] = []

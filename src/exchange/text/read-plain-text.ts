@@ -213,11 +213,17 @@ const isStepHead = (line: string): boolean => {
   return cells.length === stepHeadings.length && cells.every((cell, at) => cell === stepHeadings[at])
 }
 
-const linesOf = (text: string): string[] =>
+/** A line of a text, with the row it is told by. */
+export interface TextLine {
+  readonly row: number
+  readonly text: string
+}
+
+const linesOf = (text: string): TextLine[] =>
   text
     .replace(/^\ufeff/, '')
     .split(/\r\n?|\n/)
-    .map(line => line.trimEnd())
+    .map((line, at) => ({ row: at + 1, text: line.trimEnd() }))
 
 /** Whether a text is one that `writePlainText` wrote, and not some other recipe. */
 export const isPlainText = (text: string): boolean =>
@@ -228,21 +234,26 @@ export const isPlainText = (text: string): boolean =>
  * typed is read, the figures beside it are not. `row` of a problem is a line of the text. Never throws.
  */
 export function readPlainText(text: string): FormulasRead {
+  return readPlainLines(text.length > mostCharacters ? undefined : linesOf(text))
+}
+
+/** The same of lines that are parted already; undefined where they are too many. */
+export function readPlainLines(found: readonly TextLine[] | undefined): FormulasRead {
   const problems: Problem[] = []
   const say = (row: number, diagnostic: TextDiagnostic) =>
     void problems.push({ ...textProblem(diagnostic), where: { row }, severity: 'error' })
-  const lines = text.length > mostCharacters ? [] : linesOf(text)
-  if (text.length > mostCharacters || lines.length > mostLines) {
+  if (!found || found.length > mostLines) {
     say(1, { code: 'textTooLong' })
     return { formulas: [], problems }
   }
+  const lines = found.map(({ text }) => text)
   const read: FormulaRead[] = []
   let formula: FormulaRead | undefined
   let stage: StageRead | undefined // until a blank line ends it
   let isBlock: 'note' | 'other' | undefined // lines behind `> ` belong to this
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at]!
-    const row = at + 1
+    const { row } = found[at]!
     if (line === '') {
       stage = undefined
       isBlock = undefined

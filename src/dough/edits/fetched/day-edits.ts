@@ -93,7 +93,7 @@ export function copyDay(workbook: Workbook, id: string, date: string, name?: str
   refuseFor(problemOfDay(moved))
   const apart = daysBetween(before.date, date)
   const wished = (before.mixes ?? [])
-    .map(({ water: _water, lines: _lines, ...mix }): DayMix => mix)
+    .map(({ water: _water, room: _room, lines: _lines, ...mix }): DayMix => mix)
     .filter(({ wanted, rise }) => wanted !== undefined || rise !== undefined)
   const { mixes: _measured, ...rest } = moved
   return put(dayLabels.copy(moved.name, before.date), {

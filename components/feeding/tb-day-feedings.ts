@@ -1,0 +1,190 @@
+import { css, html, nothing, type TemplateResult } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { clockText, lengthText, localOf, localText } from '../../src/day/course/clock.js'
+import { type DayFeeding, feedingsOn } from '../../src/day/mixing/fed-on-day.js'
+import type { PlannedDay } from '../../src/day/plan/planned.js'
+import type { Day } from '../../src/dough/document/day.js'
+import { sameName } from '../../src/dough/document/formula.js'
+import { applyChanges, type Transaction, type Workbook } from '../../src/dough/document/workbook.js'
+import { holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { BaseElement } from '../base/base-element.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
+import type { BuildOf, FeedingDay } from './tb-feeding.js'
+import './tb-feeding.js'
+import { feedingWords } from './words.js'
+
+/** The builds of a day that are fed from a seed: when, and the seed that their times want. */
+export class TbDayFeedings extends BaseElement {
+  static override properties = {
+    day: { attribute: false },
+    plan: { attribute: false },
+    sheetOf: { attribute: false },
+    open: { state: true },
+  }
+
+  declare day: Day
+  declare plan: PlannedDay | undefined
+  declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
+  declare open: ReadonlySet<string> // keys of the builds that are open
+
+  #shown = ''
+
+  constructor() {
+    super()
+    this.open = new Set()
+  }
+
+  protected override willUpdate(): void {
+    if (this.day.id === this.#shown) return
+    this.#shown = this.day.id
+    this.open = new Set()
+  }
+
+  override render() {
+    const feedings = feedingsOn(this.day, this.plan, this.sheetOf)
+    return html`<section aria-labelledby="heading">
+      <h2 id="heading">${feedingWords.heading}</h2>
+      ${feedings.length ? nothing : html`<p>${feedingWords.none}</p>`}
+      ${repeat(feedings, keyOf, feeding => this.#feeding(feeding, feedings))}
+    </section>`
+  }
+
+  #feeding(feeding: DayFeeding, all: readonly DayFeeding[]): TemplateResult {
+    const { breads, stageName, fed, ripe, celsius } = feeding
+    const key = keyOf(feeding)
+    const isOpen = this.open.has(key)
+    const name = feedingWords.build(
+      stageName,
+      breads.map(bread => this.sheetOf(bread)?.formula.name ?? ''),
+    )
+    const times =
+      fed && ripe
+        ? feedingWords.planned(
+            this.#clock(fed.at),
+            this.#clock(ripe.at),
+            lengthText(ripe.at - fed.at),
+            sayCelsius(celsius, this.numbers),
+          )
+        : ''
+    return html`<div class="build" data-build=${key}>
+      <h3>
+        <button aria-expanded=${isOpen} aria-controls=${key} @click=${() => this.#toggle(key)}>
+          <span>${name}</span> <span class="times">${times}</span>
+        </button>
+      </h3>
+      <div id=${key} ?hidden=${!isOpen}>
+        ${
+          isOpen
+            ? html`<tb-feeding
+              .builds=${this.#builds(feeding)}
+              .day=${this.#dayOf(feeding, all)}
+              .place=${celsius}
+              .numbers=${this.numbers}
+              ?readOnly=${this.readOnly}
+            ></tb-feeding>`
+            : nothing
+        }
+      </div>
+    </div>`
+  }
+
+  #clock(instant: number): string {
+    return clockText(localOf(instant, this.day.zone).minutes)
+  }
+
+  /** The build in each formula that shares it. */
+  #builds({ breads, stage, stageName }: DayFeeding): BuildOf[] {
+    const builds: BuildOf[] = []
+    for (const [i, bread] of breads.entries()) {
+      const sheet = this.sheetOf(bread)
+      const own = i === 0 ? stage : sheet?.formula.stages.find(({ name }) => sameName(name, stageName))?.id
+      const isNew = builds.every(build => build.sheet.formula.id !== sheet?.formula.id)
+      if (sheet && own !== undefined && isNew) builds.push({ sheet, stage: own })
+    }
+    return builds
+  }
+
+  #dayOf({ bread, stage, ripe }: DayFeeding, all: readonly DayFeeding[]): FeedingDay {
+    const { id, zone } = this.day
+    const own = all.filter(feeding => feeding.breads.includes(bread))
+    const fedOf = (of: string) => own.find(feeding => feeding.stage === of)?.fed
+    const times = new Map(
+      own.flatMap(({ stage: of, fed, ripe: taken }) =>
+        fed && taken ? [[of, { fed: fed.at, ripe: taken.at }] as const] : [],
+      ),
+    )
+    const hold = (fed: ReadonlyMap<string, number>, until: number | undefined) => (workbook: Workbook) => {
+      const wanted = [...fed].map(([of, at]) => ({ moment: fedOf(of)?.moment, at, of }))
+      wanted.push({ moment: ripe?.moment, at: until ?? Number.NaN, of: stage })
+      const changes: Transaction['changes'][number][] = []
+      let now = workbook
+      for (const { moment, at } of wanted) {
+        if (moment === undefined || Number.isNaN(at)) continue
+        const held = holdMoment(now, id, moment, localText(localOf(at, zone)))
+        if (!held) continue
+        changes.push(...held.changes)
+        now = applyChanges(now, held.changes).workbook
+      }
+      return { label: '', changes }
+    }
+    return { zone, times, hold }
+  }
+
+  #toggle(key: string): void {
+    const open = new Set(this.open)
+    if (!open.delete(key)) open.add(key)
+    this.open = open
+  }
+
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    h2 {
+      margin: 0 0 6px;
+      font-size: var(--size-fine);
+      font-weight: 600;
+      letter-spacing: 0.02em;
+      color: var(--ink-soft);
+    }
+    h3,
+    p {
+      margin: 0;
+    }
+    p {
+      max-width: 62ch;
+      font-size: var(--size-small);
+      color: var(--ink-soft);
+    }
+    .build {
+      border-top: 1px solid var(--rule);
+    }
+    h3 {
+      font-size: var(--size-text);
+      font-weight: 600;
+    }
+    h3 button {
+      display: flex;
+      flex-direction: column;
+      width: 100%;
+            padding: 7px 0;
+      text-align: left;
+      font-weight: inherit;
+    }
+    .times {
+      font-size: var(--size-small);
+      font-weight: 400;
+      color: var(--ink-soft);
+    }
+  `
+}
+customElements.define('tb-day-feedings', TbDayFeedings)
+
+const keyOf = ({ bread, stage }: DayFeeding): string => `${bread}-${stage}`
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-day-feedings': TbDayFeedings
+  }
+}

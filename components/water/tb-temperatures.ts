@@ -1,0 +1,62 @@
+import { css, html, type PropertyValues } from 'lit'
+import type { PlannedDay } from '../../src/day/plan/planned.js'
+import { Weights } from '../../src/day/plan/weigh-list.js'
+import type { Day } from '../../src/dough/document/day.js'
+import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
+import { BaseElement } from '../base/base-element.js'
+import '../feeding/tb-day-feedings.js'
+import './tb-waits.js'
+import './tb-water.js'
+
+/** All that has to do with temperature on a day: the water of its mixings, its feedings, and what its waits come to. */
+export class TbTemperatures extends BaseElement {
+  static override properties = {
+    day: { attribute: false },
+    plan: { attribute: false },
+    workbook: { attribute: false },
+    larder: { attribute: false },
+  }
+
+  declare day: Day
+  declare plan: PlannedDay | undefined // undefined: there are no times
+  declare workbook: Workbook
+  declare larder: Larder
+
+  #weights: Weights | undefined
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get('workbook')
+    const isSame = before?.formulas === this.workbook.formulas && !changed.has('larder')
+    if (!this.#weights || (changed.has('workbook') && !isSame) || changed.has('larder'))
+      this.#weights = new Weights(this.workbook.formulas, this.larder)
+  }
+
+  override render() {
+    const { day, plan, numbers, readOnly } = this
+    const sheetOf = (bread: string) => this.#weights!.sheet(day, bread)
+    return html`<tb-water .day=${day} .sheetOf=${sheetOf} .numbers=${numbers} ?readOnly=${readOnly}></tb-water>
+      <tb-day-feedings
+        .day=${day}
+        .plan=${plan}
+        .sheetOf=${sheetOf}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-day-feedings>
+      <tb-waits .day=${day} .plan=${plan} .sheetOf=${sheetOf} .numbers=${numbers}></tb-waits>`
+  }
+
+  static override styles = css`
+    :host {
+      display: grid;
+      gap: 26px;
+    }
+  `
+}
+customElements.define('tb-temperatures', TbTemperatures)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-temperatures': TbTemperatures
+  }
+}

@@ -1,0 +1,146 @@
+import { css, html, nothing, type TemplateResult } from 'lit'
+import { clockText, localOf } from '../../src/day/course/clock.js'
+import { type MethodCaution, methodCautions } from '../../src/day/method/cautions.js'
+import { lengthOf, readStep } from '../../src/day/method/step-text.js'
+import type { PlannedDay } from '../../src/day/plan/planned.js'
+import { standingIn, type WaitLook, waitLooks } from '../../src/day/plan/wait-looks.js'
+import { boundsText, eventWords } from '../../src/day/plan/words.js'
+import type { Day } from '../../src/dough/document/day.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { BaseElement } from '../base/base-element.js'
+import { showDecimals } from '../base/numbers.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
+import { waitWords } from './words.js'
+
+/** The waits of a planned day in which something ferments: what to look for, then from when to when, and what was scaled from what. */
+export class TbWaits extends BaseElement {
+  static override properties = {
+    day: { attribute: false },
+    plan: { attribute: false },
+    sheetOf: { attribute: false },
+  }
+
+  declare day: Day
+  declare plan: PlannedDay | undefined
+  declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
+
+  override render() {
+    const { plan } = this
+    if (!plan) return nothing
+    const looks = waitLooks(plan, this.sheetOf)
+    const cautions = this.#cautions(plan)
+    return html`<section aria-labelledby="heading">
+        <h2 id="heading">${waitWords.heading}</h2>
+        ${looks.length ? html`<ol>${looks.map(look => this.#wait(look))}</ol>` : html`<p>${waitWords.none}</p>`}
+      </section>
+      ${
+        cautions.length
+          ? html`<section aria-labelledby="cautions">
+              <h2 id="cautions">${waitWords.cautions}</h2>
+              ${cautions.map(
+                ({ of, caution }) => html`<p class="caution"><b>${of}</b> ${caution.message}</p>`,
+              )}
+            </section>`
+          : nothing
+      }`
+  }
+
+  /** What each formula of the day gives cause to mind as it is planned. */
+  #cautions(plan: PlannedDay): { readonly of: string; readonly caution: MethodCaution }[] {
+    const standing = standingIn(plan)
+    const seen = new Set<string>()
+    return this.day.breads.flatMap(({ id }) => {
+      const sheet = this.sheetOf(id)
+      if (!sheet || seen.has(sheet.formula.id)) return []
+      seen.add(sheet.formula.id)
+      return methodCautions(sheet, standing).map(caution => ({ of: sheet.formula.name, caution }))
+    })
+  }
+
+  #wait({ event, scaled, length, lookFor }: WaitLook): TemplateResult {
+    const { zone } = this.day
+    const clock = (instant: number) => clockText(localOf(instant, zone).minutes)
+    const { from, until, breads, stageName } = event
+    const names = breads.map(bread => this.sheetOf(bread)?.formula.name ?? '')
+    return html`<li>
+      <h3>${waitWords.title(eventWords({ ...event, load: undefined }), stageName, names)}</h3>
+      ${lookFor ? html`<p class="look">${waitWords.lookFor(lookFor)}</p>` : nothing}
+      <p>
+        ${waitWords.length(boundsText(length))}. ${waitWords.between(clock(from + length.least), clock(from + length.most), clock(until))}
+      </p>
+      ${this.#scaled(event, scaled)}
+    </li>`
+  }
+
+  #scaled({ step }: WaitLook['event'], { written, celsius, factor, extrapolated }: WaitLook['scaled']) {
+    if (written === undefined || (factor === 1 && !extrapolated)) return nothing
+    const { numbers } = this
+    const read = readStep(step.text)
+    const bounds = lengthOf(step, read, 0)
+    const [from, here] = [sayCelsius(written, numbers), sayCelsius(celsius, numbers)]
+    return html`<p class="scaled">
+      ${
+        factor === 1 || !bounds
+          ? waitWords.unknown(from, here)
+          : waitWords.scaled(boundsText(bounds), from, here, showDecimals(factor, numbers, 2))
+      }
+      ${extrapolated && factor !== 1 ? waitWords.guess : nothing}
+    </p>`
+  }
+
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    section + section {
+      margin-top: 16px;
+    }
+    h2 {
+      margin: 0 0 6px;
+      font-size: var(--size-fine);
+      font-weight: 600;
+      letter-spacing: 0.02em;
+      color: var(--ink-soft);
+    }
+    h3,
+    p,
+    ol {
+      margin: 0;
+    }
+    ol {
+      padding: 0;
+      list-style: none;
+    }
+    li {
+      padding: 8px 0;
+      border-top: 1px solid var(--rule);
+    }
+    h3 {
+      font-size: var(--size-text);
+      font-weight: 600;
+    }
+    p {
+      max-width: 62ch;
+      font-size: var(--size-small);
+      color: var(--ink-soft);
+      overflow-wrap: anywhere;
+    }
+    .look {
+      font-size: var(--size-text);
+      color: var(--ink);
+    }
+    .caution {
+      margin-top: 6px;
+      padding-left: 10px;
+      border-left: 3px solid var(--warn);
+      color: var(--ink);
+    }
+  `
+}
+customElements.define('tb-waits', TbWaits)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-waits': TbWaits
+  }
+}

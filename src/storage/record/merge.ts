@@ -1,0 +1,90 @@
+import { newId } from '../../dough/document/formula.js'
+import { sameData } from '../../dough/document/same-data.js'
+import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../../dough/document/workbook.js'
+import { fromAnotherTab } from './words.js'
+
+interface Named {
+  readonly id: string
+  readonly name: string
+}
+
+/** The workbook that keeps what two tabs did, and the names of the copies that took. */
+export interface Merged {
+  readonly workbook: Workbook
+  readonly copies: readonly string[]
+}
+
+/**
+ * Brings edits made here and not yet saved (`base` → `mine`) together with what another tab saved meanwhile
+ * (`base` → `theirs`), and loses nothing:
+ * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
+ * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
+ * larder's ingredients and the days. Theirs decides the workbook's name, its scale, its leeway, its fields of later versions and the order where both
+ * changed them.
+ */
+export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
+  const copies: string[] = []
+  const decides = (name: 'name' | keyof WorkbookOptions) =>
+    sameData(theirs[name], base[name]) ? mine : theirs
+  const shelf: Workbook = {
+    ...optionsOf({
+      scale: decides('scale').scale,
+      leeway: decides('leeway').leeway,
+      later: decides('later').later,
+    }),
+    name: decides('name').name,
+    formulas: mergeLists(
+      base.formulas,
+      mine.formulas,
+      theirs.formulas,
+      (there, copy) => [there, copy],
+      copies,
+    ),
+    // In a larder the later of two with one other name wins: that stays theirs.
+    larder: mergeLists(base.larder, mine.larder, theirs.larder, (there, copy) => [copy, there], copies),
+  }
+  const [baseDays, myDays, theirDays] = [base, mine, theirs].map(({ days = [] }) => days)
+  const days = mergeLists(baseDays!, myDays!, theirDays!, (there, copy) => [there, copy], copies)
+  const workbook = withDays(shelf, days)
+  const asTheirs =
+    workbook.name === theirs.name &&
+    sameData(optionsOf(workbook), optionsOf(theirs)) &&
+    sameItems(workbook.formulas, theirs.formulas) &&
+    sameItems(workbook.larder, theirs.larder) &&
+    sameItems(days, theirDays!)
+  return { workbook: asTheirs ? theirs : workbook, copies }
+}
+
+const sameItems = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a.length === b.length && a.every((item, i) => item === b[i])
+
+const byId = <T extends Named>(list: readonly T[]): Map<string, T> =>
+  new Map(list.map(item => [item.id, item]))
+
+function mergeLists<T extends Named>(
+  base: readonly T[],
+  mine: readonly T[],
+  theirs: readonly T[],
+  beside: (there: T, copy: T) => readonly T[],
+  copies: string[],
+): readonly T[] {
+  const [inBase, inMine, inTheirs] = [byId(base), byId(mine), byId(theirs)]
+  const sameOrder = sameItems([...inBase.keys()], [...inTheirs.keys()])
+  const [first, second] = sameOrder ? [inMine, inTheirs] : [inTheirs, inMine]
+  const ids = new Set([...first.keys(), ...second.keys()])
+
+  const copyOf = (item: T): T => {
+    const copy = { ...item, id: newId(), name: fromAnotherTab(item.name) }
+    copies.push(copy.name)
+    return copy
+  }
+
+  return [...ids].flatMap(id => {
+    const [was, here, there] = [inBase.get(id), inMine.get(id), inTheirs.get(id)]
+    if (sameData(was, there) || sameData(here, there))
+      return here ? [sameData(here, there) ? there! : here] : []
+    if (sameData(was, here)) return there ? [there] : []
+    if (there && here) return beside(there, copyOf(here))
+    return [there ?? here!]
+  })
+}
