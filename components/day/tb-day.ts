@@ -2,12 +2,13 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
+import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
-import { type DayRemark, remarkSentence } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { changeDay, renameDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
@@ -18,6 +19,7 @@ import { dayStyles } from './day-styles.js'
 import { factsInWords } from './facts-in-words.js'
 import './facts/tb-day-facts.js'
 import './tb-by-clock.js'
+import { remarksSaid } from './remarks-said.js'
 import { today } from './tb-day-list.js'
 import { clockOf, daysWords, dayWords } from './words.js'
 
@@ -29,6 +31,7 @@ export class TbDay extends BaseElement {
     workbook: { attribute: false },
     larder: { attribute: false },
     open: { state: true },
+    chosen: { state: true },
   }
 
   declare day: Day
@@ -36,6 +39,7 @@ export class TbDay extends BaseElement {
   declare workbook: Workbook
   declare larder: Larder
   declare open: boolean // its facts, where there is little room
+  declare chosen: string | undefined // name of the moment gone to from the drawing
 
   #shown = '' // id of the day
 
@@ -47,7 +51,14 @@ export class TbDay extends BaseElement {
   protected override willUpdate(): void {
     if (this.day.id === this.#shown) return
     this.#shown = this.day.id
+    this.chosen = undefined
     this.open = this.day.breads.length === 0
+  }
+
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() =>
+      Promise.all([import('../lanes/index.js'), import('../water/tb-temperatures.js')]),
+    )
   }
 
   override render() {
@@ -62,6 +73,15 @@ export class TbDay extends BaseElement {
             @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => renameDay(w, day.id, event.detail))}
           ></tb-grow>
         </h1>
+        <tb-grow
+          class="own"
+          manyLines
+          label=${dayWords.note}
+          hint=${readOnly ? '' : dayWords.noteHint}
+          .value=${day.note}
+          ?readOnly=${readOnly}
+          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
+        ></tb-grow>
         <p class="said">
           ${factsInWords(day, workbook, numbers)}
           <button aria-expanded=${open} aria-controls="facts" @click=${this.#toggle}>
@@ -79,6 +99,7 @@ export class TbDay extends BaseElement {
           ></tb-day-facts>
         </section>
         ${this.#standing()}
+        ${this.#drawn()}
         <section class="clock" aria-labelledby="by-the-clock">
           <h2 id="by-the-clock">${dayWords.byTheClock}</h2>
           ${this.#nothingYet()}
@@ -91,16 +112,19 @@ export class TbDay extends BaseElement {
           ></tb-by-clock>
         </section>
       </main>
-      <aside aria-label=${dayWords.remarks}>${this.#remarks()}
-        <tb-grow
-          class="note"
-          manyLines
-          label=${dayWords.note}
-          hint=${dayWords.noteHint}
-          .value=${day.note}
-          ?readOnly=${readOnly}
-          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
-        ></tb-grow>
+      <aside aria-label=${dayWords.remarks}>${this.#remarks()} ${this.#beside()}
+        ${
+          day.breads.length
+            ? html`<tb-temperatures
+              .day=${day}
+              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .workbook=${workbook}
+              .larder=${larder}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-temperatures>`
+            : nothing
+        }
       </aside>`
   }
 
@@ -118,7 +142,7 @@ export class TbDay extends BaseElement {
         : nothing
     if (opened.conflict)
       return html`<div class="note warn" role="group" aria-label=${dayWords.doesNotFit}>
-        <p>${opened.conflictSentence}</p>
+        <p role="alert">${opened.conflictSentence}</p>
         ${
           this.readOnly
             ? nothing
@@ -133,6 +157,44 @@ export class TbDay extends BaseElement {
       <p>${this.#fits(opened.plan)}</p>
       ${stopped || !opened.plan.proven ? html`<p>${dayWords.stopped} <button @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>` : nothing}
     </div>`
+  }
+
+  /** The day as it is, or the last one that had times. */
+  get #planned(): DaySheet | undefined {
+    const { opened, lastGood } = this.state
+    return opened?.plan ? opened : lastGood
+  }
+
+  #drawn(): TemplateResult | typeof nothing {
+    if (!this.#planned?.plan) return nothing
+    return html`<section class="drawn" aria-label=${dayWords.drawn}>
+      <tb-day-lanes
+        .opened=${this.#planned}
+        .workbook=${this.workbook}
+        .numbers=${this.numbers}
+        .chosen=${this.chosen}
+        @tb-moment=${this.#goTo}
+      ></tb-day-lanes>
+    </section>`
+  }
+
+  /** The loads, and what leaves of the day. */
+  #beside(): TemplateResult | typeof nothing {
+    const opened = this.#planned
+    if (!opened?.plan) return nothing
+    const { workbook, numbers } = this
+    return html`<section class="loads" @tb-moment=${this.#goTo}>
+        <tb-day-loads .opened=${opened} .workbook=${workbook} .numbers=${numbers}></tb-day-loads>
+      </section>
+      <section class="out" aria-labelledby="out">
+        <h2 id="out">${dayWords.out}</h2>
+        <tb-day-out .opened=${opened} .workbook=${workbook} .numbers=${numbers}></tb-day-out>
+      </section>`
+  }
+
+  #goTo = ({ detail }: CustomEvent<string>): void => {
+    this.chosen = detail
+    this.renderRoot.querySelector('tb-by-clock')?.goTo(detail)
   }
 
   #ofLastGood(): TemplateResult | typeof nothing {
@@ -173,15 +235,11 @@ export class TbDay extends BaseElement {
   }
 
   #remarks(): TemplateResult | typeof nothing {
-    const remarks = (this.state.opened ?? this.state.lastGood)?.remarks ?? []
-    const shown = remarks.filter(({ code }) => code !== 'not proven') // is said above
-    if (shown.length === 0) return nothing
+    const sheet = this.state.opened ?? this.state.lastGood
+    const said = sheet ? remarksSaid(sheet) : []
+    if (said.length === 0) return nothing
     return html`<h2>${dayWords.remarks}</h2>
-      <ul>${shown.map(remark => html`<li>${this.#remark(remark)}</li>`)}</ul>`
-  }
-
-  #remark(remark: DayRemark): TemplateResult {
-    return html`<p>${remarkSentence(remark)}</p>`
+      <ul>${said.map(sentence => html`<li>${sentence}</li>`)}</ul>`
   }
 
   #toggle = (): void => {

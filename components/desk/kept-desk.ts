@@ -1,6 +1,12 @@
-import type { Formula, Problem } from '../../src/dough/document/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
 import { Refusal } from '../../src/dough/edits/edits.js'
-import { type Keeper, type KeeperState, openKeeper } from '../../src/storage/index.js'
+import {
+  type Keeper,
+  type KeeperNews,
+  type KeeperState,
+  openKeeper,
+  type TypedText,
+} from '../../src/storage/index.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
@@ -43,7 +49,7 @@ export class KeptDesk {
   }
 
   /** What storage could not make sense of. */
-  get problems(): readonly Problem[] {
+  get problems(): readonly KeeperNews[] {
     return this.#keeper?.problems ?? []
   }
 
@@ -64,7 +70,8 @@ export class KeptDesk {
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
     await fetchSpokenFor(workbook.formulas)
-    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, open)
+    const first = open || (keeper.left.at(-1)?.formula ?? '')
+    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, first)
     this.fresh = examples !== undefined && examples.formulas.length > 0
     this.tell.refreshed()
     this.examples = (examples ?? (await loadExamples())).formulas
@@ -103,6 +110,29 @@ export class KeptDesk {
     if (done?.place) desk.open(done.place.formula)
     return done?.place
   }
+
+  /** What was left in fields when the page went away. */
+  get left(): readonly TypedText[] {
+    return this.#keeper?.left ?? []
+  }
+
+  /** Has what is being typed kept too. */
+  type(texts: readonly TypedText[]): void {
+    // The examples of a first start are not stored before something is done to them.
+    if (texts.length > 0 && this.desk && !this.readOnly) this.#keeper?.keep(this.desk.workbook)
+    this.#keeper?.type(texts)
+  }
+
+  /** Whether closing the page now may lose something. */
+  get atRisk(): boolean {
+    return this.#keeper?.atRisk ?? false
+  }
+
+  /** What is stored and could not be read, by its key and as it is. */
+  damaged = async (): Promise<ReadonlyMap<string, unknown>> => (await this.#keeper?.damaged()) ?? new Map()
+
+  /** Fetches what keeping needs only later. */
+  fetchRest = async (): Promise<void> => void (await this.#keeper?.fetchRest())
 
   takeOver = (): void => void this.#keeper?.takeOver()
   tryAgain = (): void => void this.#keeper?.flush()

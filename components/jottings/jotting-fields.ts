@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { hasBatch } from '../batch/weighed-shown.js'
-import type { NameCompletion } from './name-completion.js'
+import type { Completion } from '../controls/completion.js'
 import { jottingWords, weightsAsWritten, whatAJottingIs } from './words.js'
 
 /** What the two fields of a jotting show, and what is done with their keys. */
@@ -13,7 +13,7 @@ export interface JottingFields {
   readonly nameFaulty: boolean
   readonly textFaulty: boolean
   readonly hints: readonly [name: string, text: string] // what an empty line shows
-  readonly completion: NameCompletion
+  readonly completion: Completion
   readonly field: () => HTMLInputElement | null // of the calculation
   readonly typedName: (event: InputEvent) => void
   readonly typedText: (event: Event) => void
@@ -28,6 +28,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       class="name"
       data-of=${id}
       data-field="name"
+      data-typed="jotting ${id} name"
       aria-label=${jottingWords.nameOf(name)}
       aria-describedby=${`error-${id}`}
       aria-invalid=${of.nameFaulty}
@@ -37,6 +38,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       spellcheck="false"
       enterkeyhint="next"
       ?readonly=${readOnly}
+      .defaultValue=${name}
       .value=${name}
       @input=${of.typedName}
       @keydown=${of.key}
@@ -45,6 +47,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       ><input
         data-of=${id}
         data-field="text"
+        data-typed="jotting ${id} text"
         role="combobox"
         aria-autocomplete="list"
         aria-haspopup="listbox"
@@ -60,6 +63,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
         spellcheck="false"
         enterkeyhint="done"
         ?readonly=${readOnly}
+        .defaultValue=${of.text}
         .value=${of.text}
         @input=${of.typedText}
         @keydown=${of.key}

@@ -3,22 +3,6 @@ import { narrow } from '../styles/breakpoints.js'
 
 /** Jottings as lines of a notebook: name = calculation, and what it comes to at the right. */
 export const jottingStyles = css`
-  :host {
-    display: block;
-  }
-  h2 {
-    margin: 0 0 2px;
-    font-size: var(--size-fine);
-    font-weight: 600;
-    letter-spacing: 0.02em;
-    color: var(--ink-soft);
-  }
-  .hint {
-    margin: 2px 0 4px;
-    max-width: 62ch;
-    font-size: var(--size-small);
-    color: var(--ink-soft);
-  }
   .hint code {
     font: inherit;
     color: var(--ink);
@@ -36,29 +20,6 @@ export const jottingStyles = css`
       'error error error error error' auto / minmax(96px, 26%) auto minmax(0, 1fr) minmax(104px, auto) var(--target);
     align-items: center;
     border-bottom: 1px solid var(--rule);
-  }
-  .new {
-    border-bottom-style: dashed;
-  }
-  input {
-    width: 100%;
-    min-width: 0;
-    min-height: max(40px, var(--target));
-    padding: 4px 8px;
-    background: none;
-    border: 1px solid transparent;
-    border-radius: 3px;
-  }
-  input:hover:not([readonly]) {
-    border-color: var(--rule-strong);
-  }
-  input:focus-visible {
-    background: var(--board);
-    outline-offset: -1px;
-  }
-  input::placeholder {
-    color: var(--ink-soft);
-    opacity: 1;
   }
   [aria-invalid='true'] {
     border-color: var(--warn);
@@ -126,35 +87,6 @@ export const jottingStyles = css`
   .error:empty {
     display: none;
   }
-  .names {
-    position: absolute;
-    z-index: 3;
-    top: calc(100% + 2px);
-    left: 0;
-    min-width: 180px;
-    max-width: 100%;
-    padding: 4px;
-    background: var(--board);
-    border: 1px solid var(--rule-strong);
-    border-radius: var(--radius);
-    box-shadow: 0 6px 20px rgb(30 20 10 / 0.14);
-  }
-  [role='option'] {
-    display: flex;
-    align-items: center;
-    min-height: max(32px, calc(var(--target) - 4px));
-    padding: 2px 10px;
-    border-radius: 4px;
-    cursor: pointer;
-    overflow-wrap: anywhere;
-  }
-  [role='option']:hover,
-  [aria-selected='true'] {
-    background: var(--accent-wash);
-  }
-  [aria-selected='true'] {
-    box-shadow: inset 3px 0 0 var(--accent);
-  }
   @media ${narrow} {
     .jotting {
       grid-template:
@@ -173,15 +105,7 @@ export const jottingStyles = css`
       grid-row: 1;
     }
   }
-  @media (forced-colors: active) {
-    [aria-selected='true'] {
-      outline: 2px solid Highlight;
-      outline-offset: -2px;
-    }
-  }
   @media print {
-    .new,
-    .hint,
     .remove {
       display: none;
     }

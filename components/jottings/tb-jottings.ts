@@ -12,9 +12,11 @@ import { nameFor } from '../../src/engine/index.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
 import { asTheyWrite } from '../base/numbers.js'
+import { Completion } from '../controls/completion.js'
+import { nameAt } from '../grid/editing/amount-names.js'
+import { lineStyles } from '../styles/line-styles.js'
 import { jottingFields, jottingHint } from './jotting-fields.js'
 import { jottingStyles } from './jotting-styles.js'
-import { NameCompletion } from './name-completion.js'
 import { emptyLineWords, jottingWords } from './words.js'
 
 type Field = 'name' | 'text'
@@ -33,7 +35,11 @@ export class TbJottings extends FetchedElement {
   }
 
   declare fault: Fault | undefined // why what was typed last is not kept
-  readonly #completion = new NameCompletion(() => this.requestUpdate())
+  readonly #completion = new Completion(() => this.requestUpdate(), {
+    label: jottingWords.namesToUse,
+    most: 8,
+    wordIn: ({ value, selectionStart }) => nameAt(value, selectionStart ?? value.length),
+  })
   #formula = '' // whose jottings are shown
 
   constructor() {
@@ -268,7 +274,7 @@ export class TbJottings extends FetchedElement {
     this.#input(this.#jottings[at]?.id ?? fresh, 'name')?.focus()
   }
 
-  static override styles = jottingStyles
+  static override styles = [lineStyles, jottingStyles]
 }
 customElements.define('tb-jottings', TbJottings)
 

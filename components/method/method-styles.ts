@@ -4,20 +4,12 @@ import { narrow } from '../styles/breakpoints.js'
 /** A method as numbered lines: what is done, how it passes, its time; beneath, quietly, what is understood. */
 export const methodStyles = css`
   :host {
-    display: block;
+    --grip: 24px; /* what a step is dragged by */
   }
-  h2 {
-    margin: 0 0 2px;
-    font-size: var(--size-fine);
-    font-weight: 600;
-    letter-spacing: 0.02em;
-    color: var(--ink-soft);
-  }
-  .hint {
-    margin: 2px 0 4px;
-    max-width: 62ch;
-    font-size: var(--size-small);
-    color: var(--ink-soft);
+  @media (pointer: coarse) {
+    :host {
+      --grip: 44px;
+    }
   }
   h3 {
     margin: 10px 0 0;
@@ -41,7 +33,7 @@ export const methodStyles = css`
     display: grid;
     grid-template:
       'number does kind text menu' auto
-      '. read read note .' auto / 1.6em minmax(96px, 32%) 6.6rem minmax(0, 1fr) var(--target);
+      '. read read note .' auto / calc(1.2em + var(--grip)) minmax(96px, 32%) 6.6rem minmax(0, 1fr) var(--target);
     align-items: center;
     padding: 2px 0;
     border-bottom: 1px solid var(--rule);
@@ -53,37 +45,41 @@ export const methodStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
-  .new {
-    border-bottom-style: dashed;
+  .handle {
+    grid-area: number;
+    justify-self: end;
+    display: grid;
+    place-items: center;
+    min-width: var(--grip);
+    min-height: var(--target);
+    color: var(--ink-soft);
+    cursor: grab;
+    touch-action: none;
+  }
+  .handle:active {
+    cursor: grabbing;
+  }
+  .dragged {
+    background: var(--accent-wash);
+  }
+  .mark {
+    box-shadow: 0 -3px 0 var(--accent);
   }
   .new::before {
     content: '';
   }
-  input {
-    width: 100%;
-    min-width: 0;
+  input,
+  textarea {
     min-height: max(36px, var(--target));
-    padding: 4px 8px;
-    background: none;
-    border: 1px solid transparent;
-    border-radius: 3px;
-  }
-  input:hover:not([readonly]) {
-    border-color: var(--rule-strong);
-  }
-  input:focus-visible {
-    background: var(--board);
-    outline-offset: -1px;
-  }
-  input::placeholder {
-    color: var(--ink-soft);
-    opacity: 1;
   }
   .does {
     grid-area: does;
+    position: relative;
+    min-width: 0;
     font-weight: 600;
   }
-  .new .does {
+  .new .does,
+  .names {
     font-weight: 400;
   }
   .kind {
@@ -99,6 +95,27 @@ export const methodStyles = css`
   }
   .text {
     grid-area: text;
+  }
+  .grow {
+    display: grid;
+    min-width: 0;
+  }
+  .grow::after {
+    content: attr(data-text);
+    visibility: hidden;
+    padding: 6px 8px;
+    border: 1px solid transparent;
+    white-space: pre-wrap;
+  }
+  .grow::after,
+  textarea {
+    grid-area: 1 / 1;
+    overflow-wrap: anywhere;
+  }
+  textarea {
+    padding: 6px 8px;
+    resize: none;
+    overflow: hidden;
   }
   .new .text {
     grid-column: kind / menu;
@@ -129,7 +146,7 @@ export const methodStyles = css`
     font-size: var(--size-small);
     color: var(--ink-soft);
   }
-  .step:not(:focus-within) .note:placeholder-shown {
+  .step:not(:focus-within) .note:has(:placeholder-shown) {
     display: none; /* there for who is in the step */
   }
   @media ${narrow} {
@@ -138,15 +155,14 @@ export const methodStyles = css`
         'number does kind menu' auto
         '. text text text' auto
         '. read read read' auto
-        '. note note note' auto / 1.6em minmax(0, 1fr) 6.6rem var(--target);
+        '. note note note' auto / calc(1.2em + var(--grip)) minmax(0, 1fr) 6.6rem var(--target);
     }
     .new .text {
       grid-column: 2 / -1;
     }
   }
   @media print {
-    .new,
-    .hint,
+    .handle,
     tb-menu {
       display: none;
     }

@@ -14,20 +14,34 @@ import {
 } from '../../src/dough/edits/fetched/method-edits.js'
 import { askEdit, say } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
+import { Completion } from '../controls/completion.js'
 import '../controls/tb-fold.js'
 import '../controls/tb-menu.js'
 import { feedingWords } from '../feeding/words.js'
+import { lineStyles } from '../styles/line-styles.js'
 import { methodStyles } from './method-styles.js'
+import { StepDrag } from './step-drag.js'
+import { dragHandle, plainField, putInto, type TextField, wordsField } from './step-fields.js'
 import { kindWords, methodWords, tradeSteps, understood } from './words.js'
 
-type Field = 'does' | 'kind' | 'text' | 'note'
+type Field = TextField | 'kind'
+const tradeWords = Object.keys(tradeSteps)
 const fresh = '' // in place of a step's id: the line on which the next is written
 
 /** The steps of each stage, as lines to write on; beneath each what is understood of it. */
 export class TbMethod extends FetchedElement {
   static override properties = {
+    leeway: { attribute: false },
     unnamed: { state: true },
   }
+
+  declare leeway: number | undefined // how far a wait of one time moves, a fraction of 1; undefined: as is usual
+  readonly #words = new Completion(() => this.requestUpdate(), {
+    label: methodWords.wordsToUse,
+    most: 8,
+    wordIn: ({ value }) => ({ text: value, from: 0 }),
+  })
+  readonly #drag = new StepDrag(this, (step, from, to) => void this.#move(step, to - from))
 
   declare unnamed: string // id of the stage whose new step has a time and no name yet
 
@@ -45,7 +59,6 @@ export class TbMethod extends FetchedElement {
     return html`<section aria-labelledby="heading">
       <h2 id="heading">${methodWords.heading}</h2>
       ${has ? nothing : html`<p class="hint">${methodWords.hint}</p>`}
-      <datalist id="words">${Object.keys(tradeSteps).map(word => html`<option value=${word}></option>`)}</datalist>
       ${repeat(
         stages.filter(s => !readOnly || s.method?.length),
         s => s.id,
@@ -55,7 +68,7 @@ export class TbMethod extends FetchedElement {
   }
 
   #stage(stage: Stage): TemplateResult {
-    const steps = stepsOf(stage, usualLeeway)
+    const steps = stepsOf(stage, this.leeway ?? usualLeeway)
     return html`<h3>${stage.name}</h3>
       <ol aria-label=${methodWords.of(stage.name)} data-stage=${stage.id} @focusout=${this.#left} @keydown=${this.#key}>
         ${repeat(
@@ -81,38 +94,51 @@ export class TbMethod extends FetchedElement {
   #step(stage: Stage, plan: StepPlan, at: number, count: number): TemplateResult {
     const { step } = plan
     const name = methodWords.step(at + 1, step.does)
-    return html`<li class="step" data-step=${step.id} aria-label=${name}>
-      ${this.#field(step, 'does', methodWords.does, '')}
+    const mark = this.#markOf(stage, at)
+    const isDragged = this.#drag.dragged?.step === step.id
+    return html`<li class=${`step ${mark}${isDragged ? ' dragged' : ''}`} data-step=${step.id} aria-label=${name}>
+      ${this.readOnly || count < 2 ? nothing : dragHandle(step.does, this.#drag)}
+      ${this.#field(stage.id, step, 'does', methodWords.does, '')}
       ${this.#kind(step)}
-      ${this.#field(step, 'text', methodWords.text, methodWords.textHint)}
+      ${this.#field(stage.id, step, 'text', methodWords.text, methodWords.textHint)}
       ${this.readOnly ? nothing : html`<tb-menu .label=${methodWords.actions(step.does)} .items=${this.#actions(stage, step, at, count)}></tb-menu>`}
       <p class="read">${this.#read(stage, plan)}</p>
-      ${this.readOnly && !step.note ? nothing : this.#field(step, 'note', methodWords.note, methodWords.noteHint)}
+      ${this.readOnly && !step.note ? nothing : this.#field(stage.id, step, 'note', methodWords.note, methodWords.noteHint)}
     </li>`
   }
 
   /** The line beneath the last step of a stage. */
   #freshLine(stage: Stage): TemplateResult {
     const step: Step = { id: fresh, does: '', kind: 'hands', text: '', note: '' }
-    return html`<li class="step new" data-step=${fresh} aria-label=${methodWords.newStep(stage.name)}>
-      ${this.#field(step, 'does', methodWords.does, methodWords.doesHint)}
-      ${this.#field(step, 'text', methodWords.text, methodWords.textHint)}
+    const mark = this.#markOf(stage, stage.method?.length ?? 0)
+    return html`<li class=${`step new ${mark}`} data-step=${fresh} aria-label=${methodWords.newStep(stage.name)}>
+      ${this.#field(stage.id, step, 'does', methodWords.does, methodWords.doesHint)}
+      ${this.#field(stage.id, step, 'text', methodWords.text, methodWords.textHint)}
       ${this.unnamed === stage.id ? html`<p class="read wrong">${methodWords.withoutName}</p>` : nothing}
     </li>`
   }
 
-  #field(step: Step, field: Exclude<Field, 'kind'>, label: string, hint: string): TemplateResult {
-    return html`<input
-      class=${field}
-      data-field=${field}
-      aria-label=${label}
-      placeholder=${hint || nothing}
-      list=${field === 'does' ? 'words' : nothing}
-      autocomplete="off"
-      enterkeyhint="next"
-      .value=${step[field]}
-      ?readonly=${this.readOnly}
-    />`
+  #field(stage: string, step: Step, field: TextField, label: string, hint: string): TemplateResult {
+    const { readOnly } = this
+    const of = `${stage} ${step.id}`
+    if (field !== 'does' || readOnly)
+      return plainField({ of, field, value: step[field], label, hint, readOnly })
+    return wordsField({
+      of,
+      value: step.does,
+      label,
+      hint,
+      all: tradeWords,
+      words: this.#words,
+      input: () => this.#input(stage, step.id, 'does'),
+    })
+  }
+
+  /** Whether the step that is dragged would go before the place `at` of a stage's method. */
+  #markOf({ method = [] }: Stage, at: number): string {
+    const { step, from, to } = this.#drag.dragged ?? {}
+    const isHere = to === at && to !== from && to !== from! + 1 && method.some(({ id }) => id === step)
+    return isHere ? 'mark' : ''
   }
 
   #kind(step: Step): TemplateResult {
@@ -169,6 +195,7 @@ export class TbMethod extends FetchedElement {
     if (!document.hasFocus()) return // the window alone has lost it
     const from = this.#where(event.target)
     const to = this.#where(event.relatedTarget)
+    this.#words.close()
     if (!from || from.field === 'kind') return
     if (from.step === fresh && to?.step === fresh && to.stage === from.stage) return
     this.#keep(from.stage, from.step, from.field)
@@ -183,11 +210,11 @@ export class TbMethod extends FetchedElement {
   }
 
   /** Keeps what a field holds; false where a new step is left without what is done. */
-  #keep(stage: string, step: string, field: Exclude<Field, 'kind'>): boolean {
+  #keep(stage: string, step: string, field: TextField): boolean {
     if (this.readOnly || !this.sheet) return true
     if (step === fresh) return this.#add(stage)
     const found = this.#place(step)
-    const value = this.#input(stage, step, field)?.value.trim()
+    const value = this.#input(stage, step, field)?.value.replace(/\s+/g, ' ').trim()
     if (!found || value === undefined) return true
     this.#ask(workbook => changeStep(workbook, found.at, { [field]: value }))
     return true
@@ -198,11 +225,11 @@ export class TbMethod extends FetchedElement {
     const name = does.value.trim()
     this.unnamed = !name && text.value.trim() ? stage : ''
     if (!name) return !this.unnamed
-    const known = Object.keys(tradeSteps).find(word => word.toLowerCase() === name.toLowerCase())
+    const known = tradeWords.find(word => word.toLowerCase() === name.toLowerCase())
     const step = newStep(name, known ? tradeSteps[known]! : 'hands', text.value.trim())
     const at = { formula: this.sheet!.formula.id, stage }
     if (!this.#ask(workbook => addStep(workbook, at, step))) return false
-    for (const field of [does, text]) field.value = ''
+    for (const field of [does, text]) putInto(field, '')
     say(this, methodWords.added(name))
     return true
   }
@@ -212,7 +239,10 @@ export class TbMethod extends FetchedElement {
     const from = this.#where(event.target)
     if (!from || from.field === 'kind') return
     const { stage, step, field, input } = from
-    if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
+    if (field === 'does' && this.#wordKey(event, `${stage} ${step}`, input)) {
+      event.preventDefault()
+      event.stopPropagation()
+    } else if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
       event.preventDefault()
       if (step !== fresh) void this.#move(step, event.key === 'ArrowUp' ? -1 : 1, field)
     } else if (event.key === 'Enter') {
@@ -223,12 +253,26 @@ export class TbMethod extends FetchedElement {
       if (input.value === kept) return
       event.preventDefault()
       event.stopPropagation()
-      input.value = kept
+      putInto(input, kept)
     }
   }
 
+  /** Keys of the list of words; down in an empty field opens it. */
+  #wordKey(event: KeyboardEvent, of: string, input: HTMLInputElement): boolean {
+    if (event.altKey || this.readOnly) return false
+    if (this.#words.key(event, input)) {
+      void this.updateComplete.then(() =>
+        this.renderRoot.querySelector('.names [aria-selected=true]')?.scrollIntoView({ block: 'nearest' }),
+      )
+      return event.key !== 'Tab'
+    }
+    if (event.key !== 'ArrowDown' || input.value !== '') return false
+    this.#words.offer(of, tradeWords)
+    return this.#words.key(event, input)
+  }
+
   /** Goes on from what is done to its time, from there to the next step. */
-  async #enter(stage: string, step: string, field: Exclude<Field, 'kind'>): Promise<void> {
+  async #enter(stage: string, step: string, field: TextField): Promise<void> {
     if (field === 'does') {
       if (step !== fresh) this.#keep(stage, step, field)
       return this.#input(stage, step, 'text')?.focus()
@@ -240,14 +284,15 @@ export class TbMethod extends FetchedElement {
     this.#input(stage, next, 'does')?.focus()
   }
 
-  async #move(step: string, by: -1 | 1, field: Field = 'does'): Promise<void> {
+  async #move(step: string, by: number, field: Field = 'does'): Promise<void> {
     const found = this.#place(step)
     if (!found) return
     this.#keep(found.stage.id, step, field === 'kind' ? 'does' : field)
     if (!this.#ask(workbook => moveStep(workbook, found.at, by))) return
     await this.updateComplete
     const method = this.#place(step)?.stage.method ?? []
-    say(this, methodWords.moved(found.step.does, method.findIndex(s => s.id === step) + 1))
+    const at = method.findIndex(s => s.id === step)
+    say(this, methodWords.moved(found.step.does, at + 1, method.length, method[at - 1]?.does))
     this.#input(found.stage.id, step, field)?.focus()
   }
 
@@ -267,7 +312,7 @@ export class TbMethod extends FetchedElement {
     return !refusal
   }
 
-  static override styles = methodStyles
+  static override styles = [lineStyles, methodStyles]
 }
 customElements.define('tb-method', TbMethod)
 

@@ -54,7 +54,11 @@ export const methodWords = {
   moveDown: 'Move down',
   remove: 'Remove',
   added: (does: string) => `${does} added.`,
-  moved: (does: string, number: number) => `${does} is step ${number} now.`,
+  moveHere: (does: string) => `Drag to move ${does || 'this step'}`,
+  wordsToUse: 'Words of the trade',
+  /** `after`: what is done before it now; undefined at the beginning. */
+  moved: (does: string, number: number, count: number, after: string | undefined) =>
+    `Moved ${does || 'the step'} to place ${number} of ${count}${after === undefined ? '' : `, after ${after || 'a step'}`}.`,
   removed: (does: string) => `${does} removed.`,
   withoutName: 'Say what is done, such as Mix or Bulk.',
   noTime: 'No time yet: write one, such as 30 min or 3.5–4.5 h.',

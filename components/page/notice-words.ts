@@ -2,11 +2,19 @@ export const noticeWords = {
   notices: 'Notices',
   dismiss: 'Dismiss',
   dismissThis: (notice: string): string => `Dismiss: ${notice}`,
-  download: 'Download CSV',
+  download: 'Download the workbook',
+  downloadDamaged: 'Download as it is',
   tryAgain: 'Try again',
   editHere: 'Edit here',
   newVersion: 'A new version of Tarebook is ready.',
   reload: 'Reload',
   deleted: (formula: string): string => `Deleted ${formula}.`,
   undo: 'Undo',
+  /** `fields`: their names. */
+  typedAgain: (fields: readonly string[]): string =>
+    `What you had typed and not entered is in its field again: ${fields.join('; ')}. Enter it, or press Escape there.`,
+  typedElsewhere: (formula: string): string => `Something you typed in ${formula} is not entered yet.`,
+  goThere: 'Go there',
+  typedLost: (text: string): string => `You had typed “${text}”, and the field it stood in is gone.`,
+  copy: 'Copy it',
 } as const

@@ -1,60 +1,33 @@
-import { type Formula, newId, type Problem } from '../dough/document/formula.js'
+import type { Day } from '../dough/document/day.js'
+import { newId } from '../dough/document/formula.js'
+import { sameData } from '../dough/document/same-data.js'
 import type { Workbook } from '../dough/document/workbook.js'
+import { Pace } from './disk/pace.js'
+import { askToPersist, onPageLeave } from './disk/page.js'
+import { databaseParts, type PartStore } from './disk/parts.js'
 import { guarded } from './guarded.js'
-import { type Merged, merge } from './merge.js'
-import { askToPersist, onPageLeave } from './page.js'
-import { databaseParts, type PartStore } from './parts.js'
+import type { Keeper, KeeperOptions } from './keeping.js'
+import type { KeeperNews } from './news.js'
+import type * as Coming from './record/coming-together.js'
+import type { Merged } from './record/merge.js'
+import type { ReadData } from './record/read-part.js'
 import {
   ChangedElsewhere,
   changesTo,
+  damagedParts,
   headKey,
+  holdDays,
   nothingStored,
   readStored,
   type Stored,
   unsavedKey,
   WrittenByNewer,
-} from './record.js'
+} from './record/record.js'
+import { type TypedText, typedKey } from './record/typed-texts.js'
 import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
-import { openTabs, type TabEvents, type Tabs } from './tabs.js'
-import { takeIn, unsavedEdits, unsavedFormulas } from './unsaved.js'
+import { openTabs, type Tabs } from './tabs.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
 
-/** Keeps a workbook in the browser's storage. */
-export interface Keeper {
-  /** The workbook as it stands: what `keep` was last given, or what came from another tab since. */
-  readonly workbook: Workbook
-  readonly state: KeeperState
-  /** Whether the database had no workbook when it was opened. */
-  readonly fresh: boolean
-  /** What could not be read, and what was kept as a copy because two tabs had changed it. */
-  readonly problems: readonly Problem[]
-  /** The browser's answer to keeping the workbook when disk space runs low; undefined until asked, at the first edit. */
-  readonly persisted: boolean | undefined
-  /** To be called after every edit. Saves 400 ms after the last, or at once when the page is left. */
-  keep(workbook: Workbook): void
-  /** Saves now, also after a failure. Resolves when that has ended; `state` says how. */
-  flush(): Promise<void>
-  /** Makes this the tab that edits. */
-  takeOver(): Promise<void>
-  /** Saves and lets go of database and lock. */
-  close(): Promise<void>
-}
-
-export interface KeeperOptions {
-  readonly database: string // name of the IndexedDB database and of the lock
-  readonly onState: (state: KeeperState) => void
-  /** The workbook changed other than by `keep`; `why` is a sentence for the baker. */
-  readonly onWorkbook?: (workbook: Workbook, why: string) => void
-  /** Awaited before formulas that were read are taken in; must not reject. */
-  readonly prepare?: (formulas: readonly Formula[]) => Promise<void>
-  // What follows is the browser's unless given, as tests do.
-  readonly parts?: PartStore
-  readonly tabs?: (database: string, events: TabEvents) => Tabs
-  readonly onLeave?: (listener: () => void) => () => void
-  readonly persist?: () => Promise<boolean>
-}
-
-const idle = 400 // milliseconds
 const mostTries = 5 // of a save while other tabs keep saving in between
 
 /** Loads the workbook and resolves when it can be shown; a failure to load or save is a state, never a rejection. */
@@ -79,14 +52,18 @@ class StorageKeeper implements Keeper {
   #stored: Stored = nothingStored
   #unheard: readonly Stored[] = [] // saves under way, or failed by report, that may yet be on the disk
   readonly #takenIn = new Set<string>() // keys of unsaved edits that the next save makes needless
-  #copies: readonly Problem[] = []
+  #copies: readonly KeeperNews[] = []
+  #together: typeof Coming | undefined
+  #readDay: ReadData<Day> = () => undefined // until there are days
   #loaded = false
   #holds = false // the right to write; the role follows when the workbook has been reloaded
   #role: KeeperFacts['role'] = 'reader'
   #saving = false
   #failure: 'refused' | 'full' | undefined
   #asked = false // for persistence
-  #timer: ReturnType<typeof setTimeout> | undefined
+  readonly #pace = new Pace(() => void this.flush())
+  #typed: readonly TypedText[] = []
+  #typedStored = this.#typed // as far as this tab has written it
   #turn: Promise<unknown> = Promise.resolve()
 
   constructor(options: KeeperOptions) {
@@ -117,24 +94,30 @@ class StorageKeeper implements Keeper {
     if (this.#dirty) void this.flush()
   }
 
-  get problems(): readonly Problem[] {
-    return [...this.#stored.problems, ...this.#copies]
+  get problems(): readonly KeeperNews[] {
+    return [...this.#stored.damage, ...this.#copies]
+  }
+
+  async damaged(): Promise<ReadonlyMap<string, unknown>> {
+    return damagedParts(this.#stored, await this.#parts.read())
   }
 
   keep(workbook: Workbook): void {
     if (workbook === this.workbook) return
     this.workbook = workbook
     this.#askToPersist()
-    this.#saveSoon()
+    void this.fetchRest().catch(() => {})
+    this.#pace.soon()
     this.#tell()
   }
 
   async flush(): Promise<void> {
-    clearTimeout(this.#timer)
+    if (this.#dirty || this.#isTyping) this.#pace.begun()
     for (let before: Stored | undefined; this.#dirty && before !== this.#stored; ) {
       before = this.#stored
       await this.#inTurn(() => this.#save())
     }
+    if (this.#isTyping) await this.#inTurn(() => this.#saveTyped())
   }
 
   async takeOver(): Promise<void> {
@@ -146,6 +129,29 @@ class StorageKeeper implements Keeper {
     await this.flush()
     this.#tabs.leave()
     this.#parts.close()
+  }
+
+  get left(): readonly TypedText[] {
+    return this.#stored.typed
+  }
+
+  type(texts: readonly TypedText[]): void {
+    if (sameData(texts, this.#typed)) return
+    this.#typed = texts
+    this.#pace.soon()
+    this.#tell()
+  }
+
+  get atRisk(): boolean {
+    const { state } = this
+    if (state.status === 'waiting' || state.status === 'saving') return this.#pace.isLate
+    return (
+      state.status === 'refused' || state.status === 'full' || (state.status === 'read-only' && state.unsaved)
+    )
+  }
+
+  get #isTyping(): boolean {
+    return this.#typed !== this.#typedStored
   }
 
   get #dirty(): boolean {
@@ -163,11 +169,6 @@ class StorageKeeper implements Keeper {
     await this.#turn
   }
 
-  #saveSoon(): void {
-    clearTimeout(this.#timer)
-    this.#timer = setTimeout(() => void this.flush(), idle)
-  }
-
   async #save(): Promise<void> {
     this.#saving = true
     for (let tries = 0; this.#dirty && this.#mayWrite && tries < mostTries; tries++) {
@@ -179,8 +180,24 @@ class StorageKeeper implements Keeper {
     this.#tell()
   }
 
+  /** Saves what is being typed where no edit was to be saved: with an edit it goes along. */
+  async #saveTyped(): Promise<void> {
+    if (!this.#isTyping || !this.#mayWrite) return
+    const typed = this.#typed
+    try {
+      await this.#parts.put({ puts: new Map([[typedKey, typed]]), removes: [] })
+      this.#typedStored = typed
+      if (!this.#dirty) this.#failure = undefined
+      this.#pace.ended()
+    } catch (error) {
+      this.#failed(error)
+    }
+    this.#tell()
+  }
+
   async #write(): Promise<'ended' | 'changed elsewhere'> {
     const { workbook } = this
+    const typed = this.#typed
     const takenIn = [...this.#takenIn]
     let attempt: Stored | undefined
     try {
@@ -188,7 +205,9 @@ class StorageKeeper implements Keeper {
         const changes = changesTo(workbook, head, [this.#stored, ...this.#unheard], takenIn)
         attempt = changes.stored
         this.#unheard = [...this.#unheard, attempt].slice(-mostTries)
-        return changes
+        // In one with the edit: what was entered is not being typed any more, and is never in neither.
+        if (typed === this.#typedStored) return changes
+        return { ...changes, puts: new Map(changes.puts).set(typedKey, typed) }
       })
     } catch (error) {
       if (error instanceof ChangedElsewhere) return 'changed elsewhere'
@@ -196,9 +215,11 @@ class StorageKeeper implements Keeper {
       return 'ended'
     }
     this.#stored = attempt!
+    this.#typedStored = typed
     for (const key of takenIn) this.#takenIn.delete(key)
     this.#unheard = []
     this.#failure = undefined
+    this.#pace.ended()
     this.#tabs.saved()
     return 'ended'
   }
@@ -213,13 +234,16 @@ class StorageKeeper implements Keeper {
   async #reload(): Promise<boolean> {
     let theirs: Stored
     try {
-      theirs = readStored(await this.#parts.read(), this.#stored)
+      const parts = await this.#parts.read()
+      await this.#fetchDays(parts)
+      theirs = readStored(parts, this.#stored, this.#readDay)
     } catch (error) {
       this.#failed(error)
       this.#tell()
       return false
     }
-    await this.#prepare([...theirs.workbook.formulas, ...unsavedFormulas(theirs)])
+    const together = this.#loaded || theirs.unsaved.size > 0 ? await this.fetchRest() : undefined
+    await this.#prepare([...theirs.workbook.formulas, ...(together?.unsavedFormulas(theirs) ?? [])])
     const { mark } = theirs.head ?? {}
     const known = mark === this.#stored.head?.mark && theirs.newer === this.#stored.newer
     const left = this.#holds ? [...theirs.unsaved].filter(([key]) => !this.#takenIn.has(key)) : []
@@ -237,10 +261,11 @@ class StorageKeeper implements Keeper {
       this.workbook = merged.workbook
       copies.push(...merged.copies)
     }
-    if (this.#dirty || emptied) mergeWith(merge(base.workbook, this.workbook, theirs.workbook))
+    if (together && (this.#dirty || emptied))
+      mergeWith(together.merge(base.workbook, this.workbook, theirs.workbook))
     else this.workbook = theirs.workbook
     for (const [key, edits] of left) {
-      const merged = takeIn(edits, theirs, this.workbook)
+      const merged = together?.takeIn(edits, theirs, this.workbook, this.#readDay)
       if (!merged) continue // unreadable, or of a newer version: left where it is
       this.#takenIn.add(key)
       mergeWith(merged)
@@ -249,13 +274,28 @@ class StorageKeeper implements Keeper {
     if (!this.#dirty) this.#failure = undefined // of an earlier load
 
     const kept = copies.map(copy => storageProblem({ code: 'keptAsCopy', copy }))
-    const news = kept.map((told): Problem => ({ ...told, where: {}, severity: 'warning' }))
-    this.#copies = [...this.#copies, ...news]
+    this.#copies = [...this.#copies, ...kept]
     if (this.workbook !== before && this.#loaded) {
       this.#onWorkbook(this.workbook, loadLabels.changedElsewhere(kept.map(told => told.message)))
     }
     this.#tell()
     return true
+  }
+
+  /** Fetches what brings edits of two tabs together, and what writes down those of a page that goes away. */
+  async fetchRest(): Promise<typeof Coming> {
+    this.#together ??= await import('./record/coming-together.js')
+    return this.#together
+  }
+
+  /** Fetches what reads days, where there may be any: most workbooks have none, and a page begins without it. */
+  async #fetchDays(parts: ReadonlyMap<string, unknown>): Promise<void> {
+    if (!holdDays(parts)) return
+    try {
+      this.#readDay = (await import('../dough/data/day-data.js')).readDayData
+    } catch (error) {
+      console.warn(storageFault, error) // the days stay stored, and are told as not read
+    }
   }
 
   async #gained(): Promise<void> {
@@ -281,11 +321,15 @@ class StorageKeeper implements Keeper {
   }
 
   #leave(): void {
-    if (this.#dirty && this.#mayWrite && this.#loaded) {
-      const key = unsavedKey(newId())
-      const edits = unsavedEdits(this.workbook, this.#stored, this.#unheard)
-      this.#parts.put(key, edits, [...this.#takenIn]).catch(error => this.#failed(error))
-      this.#takenIn.add(key)
+    if ((this.#dirty || this.#isTyping) && this.#mayWrite && this.#loaded) {
+      const puts = new Map<string, unknown>([[typedKey, this.#typed]])
+      const removes = this.#dirty && this.#together ? [...this.#takenIn] : []
+      if (this.#dirty && this.#together) {
+        const key = unsavedKey(newId())
+        puts.set(key, this.#together.unsavedEdits(this.workbook, this.#stored, this.#unheard))
+        this.#takenIn.add(key)
+      }
+      this.#parts.put({ puts, removes }).catch(error => this.#failed(error))
     }
     void this.flush()
   }
@@ -307,7 +351,7 @@ class StorageKeeper implements Keeper {
       loaded: this.#loaded,
       newer: this.#stored.newer,
       role: this.#role,
-      dirty: this.#dirty,
+      dirty: this.#dirty || (this.#isTyping && this.#mayWrite),
       saving: this.#saving,
       failure: this.#failure,
       savedAt: this.#stored.head?.savedAt,

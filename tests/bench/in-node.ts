@@ -2,6 +2,7 @@
 import { doughRows } from './dough'
 import { engineRows } from './engine'
 import { fuzzRows } from './fuzz-rows'
+import { readingRows } from './reading'
 import type { Row } from './row'
 import { timesRows } from './times'
 
@@ -15,7 +16,7 @@ const memory = () => {
 }
 const now = () => performance.now()
 const parts: Readonly<Record<string, () => Row[] | Promise<Row[]>>> = {
-  node: () => [...engineRows(now, memory), ...doughRows(now), ...timesRows(now)],
+  node: () => [...engineRows(now, memory), ...doughRows(now), ...timesRows(now), ...readingRows(now)],
   fuzz: () => fuzzRows(now),
 }
 const wanted = process.argv.slice(2)

@@ -25,7 +25,7 @@ function looked(text: string) {
   assert.equal(inFormula.length, read.lines.length)
   const byId = new Map(inFormula.map(line => [line.id, line]))
   for (const line of read.lines) {
-    const { ingredient, amount, note } = byId.get(line.lineId)!
+    const { ingredient, amount, note } = byId.get(line.id)!
     assert.deepEqual([ingredient, amount, note], [line.ingredient, line.amount, line.note])
     assert.ok(rows[line.row - 1]!.includes(line.source) && line.source !== '', what)
     assert.match(ingredient, /\S/, what)
@@ -34,7 +34,7 @@ function looked(text: string) {
       const known = readAmount(amount)!
       assert.ok('expression' in known, `${amount}: ${'problem' in known ? known.problem : ''} in ${what}`)
     }
-    for (const guess of line.guesses) assert.match(guess, /\.$/)
+    for (const { message } of line.guesses) assert.match(message, /\.$/)
   }
   for (const { message } of read.problems) assert.match(message, /^[A-Z].*\.$/s)
   return read

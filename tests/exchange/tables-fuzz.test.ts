@@ -10,6 +10,7 @@ import {
   stageMarks,
 } from '../../src/exchange/tables/index.js'
 import { randomOf } from '../random'
+import { inWords } from './notation'
 
 type Random = ReturnType<typeof randomOf>
 
@@ -33,7 +34,7 @@ function holdsTogether(table: ForeignTable, mapping: Mapping): void {
     if (formulas.length > 0) for (const { row } of wrong) assert.ok(told.has(row), `row ${row} is told`)
   }
   for (const { row, became, why } of rows)
-    if (became === 'not understood') assert.match(why ?? '', /^[A-Z].*\.$/s, `row ${row}`)
+    if (became === 'not understood') assert.match(inWords(why), /^[A-Z].*\.$/s, `row ${row}`)
   for (const { sentence } of totals) assert.match(sentence, /^[A-Z].*\.$/s)
   for (const { message, where } of problems) {
     assert.match(message, /\.$/)

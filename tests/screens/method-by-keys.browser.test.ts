@@ -1,9 +1,10 @@
 import '../../components/method/tb-method'
-import { setViewport } from '@web/test-runner-commands'
+import { sendMouse, setViewport } from '@web/test-runner-commands'
 import type { TbMethod } from '../../components/method/tb-method'
 import { openFormula } from '../../src/dough/formula-sheet'
-import { deepEqual, equal, match, ok } from '../assert'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { millWheat } from './breads'
 import { sizes } from './dialogs'
 import { Around, dressPage, english, passesAxe, textOf } from './mount'
@@ -39,7 +40,7 @@ describe('The method', () => {
       ({ kind, does, text }) => `${kind} ${does}: ${text}`,
     ) ?? []
   const lists = () => [...root().querySelectorAll('ol')]
-  const lines = () => [...lists().at(-1)!.querySelectorAll('li')]
+  const lines = () => [...lists().at(-1)!.querySelectorAll(':scope > li')]
   const input = (line: number, field: string) =>
     lines().at(line)!.querySelector<HTMLInputElement>(`[data-field=${field}]`)!
   const read = (line: number) => textOf(lines().at(line)!.querySelector('.read'))
@@ -98,6 +99,91 @@ describe('The method', () => {
     deepEqual(kept(), ['wait Bulk: 4 h', 'hands Mix: 10 min', 'bake Bake: 45 min'])
   })
 
+  it('says where a step went', async () => {
+    await show(['hands Mix: 10 min', 'wait Bulk: 4 h', 'bake Bake: 45 min'])
+    const said: string[] = []
+    method.addEventListener('tb-say', event => said.push((event as CustomEvent<string>).detail))
+    input(0, 'does').focus()
+    await keys('Alt+ArrowDown')
+    await keys('Alt+ArrowUp')
+    deepEqual(said, ['Moved Mix to place 2 of 3, after Bulk.', 'Moved Mix to place 1 of 3.'])
+  })
+
+  async function pointTo(at: Element | null, below = 0) {
+    const { left, top, width, height } = at!.getBoundingClientRect()
+    await sendMouse({
+      type: 'move',
+      position: [Math.round(left + width / 2), Math.round(top + height / 2 + below)],
+    })
+    await method.updateComplete
+  }
+  const handle = (line: number) => lines()[line]!.querySelector('.handle')
+
+  it('is dragged by its handle to where a mark stands, and taken back', async () => {
+    await show(['hands Mix: 10 min', 'wait Bulk: 4 h', 'bake Bake: 45 min'])
+    await pointTo(handle(0))
+    await sendMouse({ type: 'down' })
+    await pointTo(lines()[2]!, 12)
+    deepEqual(
+      lines().map(line => line.classList.contains('mark')),
+      [false, false, false, true],
+    )
+    await sendMouse({ type: 'up' })
+    await waitUntil(() => kept()[2] === 'hands Mix: 10 min', 'it has moved')
+    deepEqual(kept(), ['wait Bulk: 4 h', 'bake Bake: 45 min', 'hands Mix: 10 min'])
+    equal(root().querySelector('.mark, .dragged'), null)
+    around.history.undo()
+    deepEqual(kept(), ['hands Mix: 10 min', 'wait Bulk: 4 h', 'bake Bake: 45 min'])
+  })
+
+  it('stays where it was when Escape is pressed on the way, or it is let go at its own place', async () => {
+    await show(['hands Mix: 10 min', 'wait Bulk: 4 h', 'bake Bake: 45 min'])
+    await pointTo(handle(2))
+    await sendMouse({ type: 'down' })
+    await pointTo(lines()[0]!, -8)
+    ok(lines()[0]!.classList.contains('mark'))
+    await keys('Escape')
+    equal(root().querySelector('.mark, .dragged'), null)
+    await sendMouse({ type: 'up' })
+    await pointTo(handle(1))
+    await sendMouse({ type: 'down' })
+    await pointTo(lines()[0]!, 14)
+    equal(root().querySelector('.mark'), null, 'its own place has no mark')
+    await sendMouse({ type: 'up' })
+    deepEqual(kept(), ['hands Mix: 10 min', 'wait Bulk: 4 h', 'bake Bake: 45 min'])
+  })
+
+  const offered = () => [...root().querySelectorAll('[role=option]')].map(textOf)
+
+  it('offers the words of the trade while what is done is typed, and they are chosen by keys', async () => {
+    await show()
+    input(-1, 'does').focus()
+    await typed('Pr')
+    deepEqual(offered(), ['Preshape', 'Proof'])
+    await keys('ArrowDown', 'ArrowDown')
+    equal(input(-1, 'does').getAttribute('aria-activedescendant'), 'name-1')
+    await keys('Enter')
+    equal(input(-1, 'does').value, 'Proof')
+    deepEqual(offered(), [])
+    isAt(-1, 'does')
+    await keys('Enter')
+    await typed('1 h')
+    await keys('Enter')
+    deepEqual(kept(), ['wait Proof: 1 h'])
+    await keys('ArrowDown')
+    equal(offered().length, 22, 'in an empty field, all of them')
+    await keys('Escape')
+    deepEqual(offered(), [])
+    await typed('rest')
+    deepEqual(offered(), ['Bench rest'])
+    await typed(' in the tin')
+    deepEqual(offered(), [])
+    await keys('Enter')
+    await typed('5 min')
+    await keys('Enter')
+    deepEqual(kept(), ['wait Proof: 1 h', 'hands rest in the tin: 5 min'])
+  })
+
   it('a step is removed by its menu, and the focus stays in the method', async () => {
     await show(['hands Mix: 10 min', 'wait Bulk: 4 h'])
     const menu = lines()[0]!.querySelector('tb-menu')!
@@ -144,7 +230,7 @@ describe('The method', () => {
   })
 
   for (const { width, height } of sizes)
-    it(`has no faults that axe finds, at ${width} × ${height}`, async () => {
+    itOnce(`has no faults that axe finds, at ${width} × ${height}`, async () => {
       await setViewport({ width, height })
       await show(['hands Mix: 10 min', 'wait Bulk: what', 'bake Bake: 45 min at 230 °C'])
       await passesAxe(method)

@@ -1,7 +1,8 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
-import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
-import type { PartStore } from '../../src/storage/parts.js'
+import type { PartChanges, PartStore } from '../../src/storage/disk/parts.js'
+import { openKeeper } from '../../src/storage/keeper.js'
+import type { Keeper } from '../../src/storage/keeping.js'
 import type { TabEvents, Tabs } from '../../src/storage/tabs.js'
 
 /** What a disk may do to a write. `unheard`: it is written, and the browser reports a failure all the same. */
@@ -15,7 +16,7 @@ export class Disk implements PartStore {
   beforeCommit: (() => void) | undefined
 
   /** A page of its own sees the parts through a `Disk` of its own. */
-  constructor(readonly parts = new Map<string, unknown>()) {}
+  constructor(public parts = new Map<string, unknown>()) {}
 
   async read(): Promise<ReadonlyMap<string, unknown>> {
     if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
@@ -38,9 +39,9 @@ export class Disk implements PartStore {
     if (fault === 'unheard') throw new DOMException('The connection closed.', 'AbortError')
   }
 
-  async put(key: string, part: unknown, removes: readonly string[]): Promise<void> {
+  async put({ puts, removes }: PartChanges): Promise<void> {
     if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
-    this.parts.set(key, structuredClone(part))
+    for (const [at, part] of puts) this.parts.set(at, structuredClone(part))
     for (const at of removes) this.parts.delete(at)
   }
 
@@ -93,5 +94,6 @@ export async function keeperOn(
     ...(options.prepare && { prepare: options.prepare }),
     persist: options.persist ?? (async () => false),
   })
+  await keeper.fetchRest() // as a page does when it is idle
   return { keeper, said, loaded, others: others!, leave: () => leave() }
 }

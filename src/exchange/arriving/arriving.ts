@@ -11,6 +11,7 @@ import {
   type ForeignTable,
   type Guess,
   guessTable,
+  hasColumns,
   headingsKey,
   headingUse,
   type Mapping,
@@ -72,8 +73,15 @@ export type Arrived =
   | { readonly as: 'refused'; readonly why: string }
 
 const longestRecipe = 200_000 // characters; some hundred pages
+const mostRows = 2000 // … with text on them
+const mostPieces = 40_000 // words, numbers and signs
 const firstRows = 12
 const longestCell = 200 // characters of it that are shown
+
+const isLongerThanRecipe = (text: string): boolean =>
+  text.length > longestRecipe ||
+  (text.match(/\S.*/g) ?? []).length > mostRows ||
+  (text.match(/[\p{L}\d]+|[^\s\p{L}\d]/gu) ?? []).length > mostPieces
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
@@ -129,11 +137,8 @@ export class Arrival {
   }
 
   #recipe(): Arrived {
-    if (this.text.length > longestRecipe)
-      return {
-        as: 'refused',
-        why: arrivingProblem({ code: 'longerThanRecipe' }).message,
-      }
+    if (isLongerThanRecipe(this.text))
+      return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
     const { formula, lines, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
@@ -184,11 +189,11 @@ export class Arrival {
     const { text } = this
     if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
     if (ownTextReader(text)) return 'formulas'
+    if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (table.delimiter === '') return 'recipe'
-    if (text.length > longestRecipe) return 'table'
+    if (isLongerThanRecipe(text)) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
     if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
       return 'table'

@@ -26,7 +26,7 @@ export const fetchedLabels = {
     `Keep back ${keepBack === 'seed' ? 'as much as the seed' : grams(keepBack)} of ${stage}`,
   addStep: (does: string, stage: string) => `Add ${does || 'a step'} to the method of ${stage}`,
   changeStep: (does: string) => `Change ${does || 'a step'}`,
-  moveStep: (does: string, by: -1 | 1) => `Move ${does || 'a step'} ${by < 0 ? 'up' : 'down'}`,
+  moveStep: (does: string, by: number) => `Move ${does || 'a step'} ${by < 0 ? 'up' : 'down'}`,
   removeStep: (does: string) => `Remove ${does || 'a step'}`,
   stageLoss: (stage: string, loss: number) => `${stage}: ${per100(loss)} lost`,
   jotDown: (name: string) => `Jot down ${name}`,

@@ -63,12 +63,11 @@ export function changeStep(
   return put(fetchedLabels.changeStep(after.does), at, stage, method.with(index, after))
 }
 
-/** Moves a step one up or down in its method; undefined where it is at the end already. */
-export function moveStep(workbook: Workbook, at: StepAt, by: -1 | 1): Transaction | undefined {
+/** Moves a step up (below 0) or down in its method, past so many others; undefined where there is no such place. */
+export function moveStep(workbook: Workbook, at: StepAt, by: number): Transaction | undefined {
   const { stage, method, index } = stepIn(workbook, at)
-  const other = method[index + by]
-  if (!other) return undefined
-  const moved = method.with(index, other).with(index + by, method[index]!)
+  if (by === 0 || !method[index + by]) return undefined
+  const moved = method.toSpliced(index, 1).toSpliced(index + by, 0, method[index]!)
   return put(fetchedLabels.moveStep(method[index]!.does, by), at, stage, moved)
 }
 

@@ -1,31 +1,48 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { nameAt } from '../grid/editing/amount-names.js'
-import { jottingWords } from './words.js'
 
-const most = 8
+/** What is completed in a field. */
+export interface Completing {
+  readonly label: string // of the list, for those who listen
+  readonly most: number // names that are offered at once
+  /** What is being typed of a name, and where it begins; undefined where the field holds none. */
+  readonly wordIn: (field: HTMLInputElement) => { readonly text: string; readonly from: number } | undefined
+}
 
-/** The names that go on from what is being typed in a calculation, and the one of them that is chosen. */
-export class NameCompletion {
+/** The names that go on from what is being typed in a field, and the one of them that is chosen. */
+export class Completion {
   names: readonly string[] = [] // none: the list is closed
   at = -1 // of the chosen one; -1 for none
   of = '' // what the field is of
   #from = 0 // where the name being typed begins
 
   /** `changed` is called when the list is to be drawn anew. */
-  constructor(private readonly changed: () => void) {}
+  constructor(
+    private readonly changed: () => void,
+    private readonly how: Completing,
+  ) {}
 
   /** Looks at a field after something was typed in it. */
   look(field: HTMLInputElement, of: string, all: readonly string[]): void {
-    const typed = nameAt(field.value, field.selectionStart ?? field.value.length)
+    const typed = this.how.wordIn(field)
     const wanted = typed?.text.toLowerCase() ?? ''
+    const begins = (name: string) => name.toLowerCase().startsWith(wanted)
     const meets = (name: string) =>
-      name.startsWith(wanted) || name.includes(`_${wanted}`) || name.includes(`.${wanted}`)
-    const found = wanted ? all.filter(name => name !== wanted && meets(name)) : []
-    this.#from = typed?.from ?? 0
-    this.of = of
+      begins(name) || ['_', '.', ' '].some(gap => name.toLowerCase().includes(`${gap}${wanted}`))
+    const found = wanted ? all.filter(name => name.toLowerCase() !== wanted && meets(name)) : []
     // What begins so stands first.
-    const [first, rest] = [found.filter(n => n.startsWith(wanted)), found.filter(n => !n.startsWith(wanted))]
-    this.names = [...first, ...rest].slice(0, most)
+    const [first, rest] = [found.filter(begins), found.filter(name => !begins(name))]
+    this.#show([...first, ...rest].slice(0, this.how.most), of, typed?.from ?? 0)
+  }
+
+  /** Offers all of them, in a field where nothing is typed yet. */
+  offer(of: string, all: readonly string[]): void {
+    this.#show(all, of, 0)
+  }
+
+  #show(names: readonly string[], of: string, from: number): void {
+    this.names = names
+    this.of = of
+    this.#from = from
     this.at = -1
     this.changed()
   }
@@ -65,7 +82,7 @@ export class NameCompletion {
       const there = field()
       if (there) this.take(at, there)
     }
-    return html`<ul class="names" role="listbox" id="names" aria-label=${jottingWords.namesToUse}>
+    return html`<ul class="names" role="listbox" id="names" aria-label=${this.how.label}>
       ${this.names.map(
         (name, at) => html`<li
           role="option"
