@@ -12,6 +12,7 @@ import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
 import { readingsInDoubt } from '../lexicon/plain-numbers.js'
 import { unitWords } from '../lexicon/unit-words.js'
+import { expressionProblem } from './expression-words.js'
 import { namedFirst } from './named-first.js'
 import { amountProblem } from './words.js'
 
@@ -56,7 +57,8 @@ export function planJottings(jottings: readonly Jotting[], unread?: Worded): Map
       const of = (name: string) => plans.get(name)?.dimension ?? readingDimension(name) ?? 'weight'
       return { dimension: dimensionOf(expression, of), problem: undefined }
     } catch (error) {
-      if (error instanceof ExpressionError) return { dimension: 'number', problem: error.problem }
+      if (error instanceof ExpressionError)
+        return { dimension: 'number', problem: expressionProblem(error.problem) }
       throw error
     }
   }
@@ -85,6 +87,10 @@ function understood(text: string): { expression: Expression } | { problem: Worde
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     const doubt = readingsInDoubt(text)
-    return { problem: doubt ? amountProblem({ code: 'amountInTwoWays', ...doubt }) : error.problem }
+    return {
+      problem: doubt
+        ? amountProblem({ code: 'amountInTwoWays', ...doubt })
+        : expressionProblem(error.problem),
+    }
   }
 }
