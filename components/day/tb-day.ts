@@ -117,7 +117,7 @@ export class TbDay extends BaseElement {
           day.breads.length
             ? html`<tb-temperatures
               .day=${day}
-              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .plan=${state.opened?.plan ?? state.lastGood?.plan}
               .workbook=${workbook}
               .larder=${larder}
               .numbers=${numbers}

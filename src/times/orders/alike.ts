@@ -3,7 +3,7 @@ import type { AloneGroup, TimeProblem, TimeUse } from '../problem/time-problem.j
 /** A span as one of its moments sees it. */
 interface End {
   readonly other: string // the moment at its other end
-  readonly seen: string // which end this is, and its bounds
+  readonly sign: string // which end this is, and its bounds
 }
 
 /** Parts of a problem that are alike: each could stand in the place of another. */
@@ -59,15 +59,15 @@ class Mirror {
   readonly #held = new Map<string, string>() // within which times, by moment
   readonly #used = new Map<string, string[]>() // by which groups, by moment
   readonly #uses = new Set<string>()
-  readonly #looked = new Map<string, string>() // how each moment looks
+  readonly #seen = new Map<string, string>() // how each moment looks
   readonly #alone: readonly AloneGroup[]
 
   constructor({ spans, holds, alone = [] }: TimeProblem) {
     this.#alone = alone
     for (const { from, to, least, most, usual } of spans) {
       const bounds = `${least} ${most} ${usual}`
-      this.#add(this.#ends, from, { other: to, seen: `from ${bounds}` })
-      this.#add(this.#ends, to, { other: from, seen: `to ${bounds}` })
+      this.#add(this.#ends, from, { other: to, sign: `from ${bounds}` })
+      this.#add(this.#ends, to, { other: from, sign: `to ${bounds}` })
     }
     const within = new Map<string, [number, number]>()
     for (const { moment, at, from = at ?? -Infinity, until = at ?? Infinity } of holds) {
@@ -113,8 +113,8 @@ class Mirror {
     for (let next = waiting.pop(); next; next = waiting.pop()) {
       const [one, other] = next
       const left = [...(this.#ends.get(other) ?? [])]
-      for (const { other: neighbour, seen } of this.#ends.get(one) ?? []) {
-        const like = left.filter(end => end.seen === seen)
+      for (const { other: neighbour, sign } of this.#ends.get(one) ?? []) {
+        const like = left.filter(end => end.sign === sign)
         const wanted = to.get(neighbour)
         const end =
           like.find(e => e.other === (wanted ?? neighbour)) ??
@@ -134,12 +134,12 @@ class Mirror {
   }
 
   #looks(moment: string): string {
-    let known = this.#looked.get(moment)
+    let known = this.#seen.get(moment)
     if (known === undefined) {
-      const labels = this.#ends.get(moment)?.map(({ seen }) => seen) ?? []
+      const signs = this.#ends.get(moment)?.map(({ sign }) => sign) ?? []
       const used = this.#used.get(moment) ?? []
-      known = [this.#held.get(moment), ...used.sort(), ...labels.sort()].join(';')
-      this.#looked.set(moment, known)
+      known = [this.#held.get(moment), ...used.sort(), ...signs.sort()].join(';')
+      this.#seen.set(moment, known)
     }
     return known
   }
