@@ -44,7 +44,7 @@ export type Wish =
   | { readonly want: 'card'; readonly formula?: string } // a formula on one page, to print; left out: the open one
   | { readonly want: 'open'; readonly formula: string; readonly toName?: true } // toName: a new one, to be named at once
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
-  | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' }
+  | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' | 'days' }
   | { readonly want: 'find'; readonly stage?: string; readonly line?: string } // brings a place of the sheet into view
   // sets two formulas beside each other; `state` is a kept state of `left`, and right is left as it is now unless said
   | { readonly want: 'beside'; readonly left?: string; readonly right?: string; readonly state?: string }

@@ -21,8 +21,8 @@ import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import { readNumber, readPart, readWeight } from '../typed/typed-numbers.js'
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
 export class TbBatchFields extends SheetElement {
@@ -99,6 +99,7 @@ export class TbBatchFields extends SheetElement {
         return html`${this.#fields.field({
           name: 'factor',
           label: fieldWords.timesWritten,
+          typedAs: `factor ${make}`,
           kept: this.draft.factor,
           short: true,
           take: typed => this.#takeNumber(typed, notTakenWords.factor, factor => ({ factor })),
@@ -112,6 +113,7 @@ export class TbBatchFields extends SheetElement {
     return this.#fields.field({
       name,
       label,
+      typedAs: `${name} ${this.draft.make}`,
       kept: this.draft[name],
       unit: 'g',
       take: typed => this.#takeWeight(typed, grams => ({ [name]: grams })),
@@ -137,6 +139,7 @@ export class TbBatchFields extends SheetElement {
       (shape, at) => html`<p class="line">
           ${this.#fields.field({
             name: `count-${shape.key}`,
+            typedAs: `count-${at} ${make}`,
             label: fieldWords.count(numberOf(at)),
             kept: shape.count,
             short: true,
@@ -146,6 +149,7 @@ export class TbBatchFields extends SheetElement {
           ${fieldWords.piecesOf}
           ${this.#fields.field({
             name: `weight-${shape.key}`,
+            typedAs: `weight-${at} ${make}`,
             label: fieldWords.weightOfPiece(numberOf(at)),
             kept: shape.weight,
             unit: 'g',
@@ -171,6 +175,7 @@ export class TbBatchFields extends SheetElement {
         ${this.#fields.field({
           name,
           label: fieldWords.perCent(words),
+          typedAs: `${name} ${this.draft.make}`,
           kept: this.draft[name],
           unit: '%',
           short: true,
@@ -178,6 +183,14 @@ export class TbBatchFields extends SheetElement {
         })}
       </p>
       ${this.#fields.faults(name)}`
+  }
+
+  /** Has the field of that name, as one makes so, there to be typed in. */
+  openField(name: string, make: string): void {
+    if (make in wayWords && make !== this.draft.make)
+      this.#say(inAnotherWay(this.draft, make as Make, this.sheet!, this.numbers))
+    const shape = Number(/^(?:count|weight)-(\d+)$/.exec(name)?.[1] ?? 0)
+    if (shape === this.draft.shapes.length) this.#addShape()
   }
 
   #with(shape: Shape, fields: Partial<Shape>): Partial<Draft> {

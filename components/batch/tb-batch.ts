@@ -38,6 +38,7 @@ export class TbBatch extends SheetElement {
             ? nothing
             : html`<button
               id="toggle"
+              data-opens="batch"
               aria-expanded=${isOpen}
               aria-controls="form"
               aria-label=${isOpen ? batchWords.doneWithThis : batchWords.changeThis}

@@ -24,6 +24,8 @@ export const asking = (
     <label for="pasted">${askWords.paste}</label>
     <textarea
       id="pasted"
+      data-typed="pasted"
+      .defaultValue=${''}
       rows="7"
       spellcheck="false"
       autocapitalize="off"

@@ -5,7 +5,7 @@ import type { ArrivalKind, Arrived, Way } from '../../src/exchange/arriving/arri
 import { columnsToRemember } from '../../src/exchange/arriving/remembered-columns.js'
 import { formulaFromLink } from '../../src/exchange/index.js'
 import type { Mapping } from '../../src/exchange/tables/index.js'
-import { remembered } from '../../src/storage/remembered.js'
+import { remembered } from '../../src/storage/disk/remembered.js'
 import { type Progress, Reading } from './reading.js'
 import { sourceOfFile, sourceOfText } from './source-of-file.js'
 import { originWords, refusalWords } from './words.js'

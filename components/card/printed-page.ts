@@ -82,12 +82,16 @@ export abstract class PrintedPage extends BaseElement {
     if (this.shown && paper) this.fit(paper)
   }
 
+  /** px of what is laid out that one page holds. */
+  protected heightOfPage(paper: HTMLElement): number {
+    const { width, height } = papers[this.paper]
+    const pixels = paper.getBoundingClientRect().width / (width - 2 * paperMargin) // a millimetre
+    return (height - 2 * paperMargin) * almost * pixels
+  }
+
   /** Pages that the paper takes as it is laid out. */
   protected pagesOf(paper: HTMLElement): number {
-    const { width, height } = papers[this.paper]
-    const box = paper.getBoundingClientRect()
-    const millimetres = (box.height / box.width) * (width - 2 * paperMargin)
-    return Math.ceil(millimetres / ((height - 2 * paperMargin) * almost))
+    return Math.ceil(paper.getBoundingClientRect().height / this.heightOfPage(paper))
   }
 
   override render() {

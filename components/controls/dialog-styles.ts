@@ -6,7 +6,16 @@ export const dialogStyles = css`
   dialog {
     flex-direction: column;
     width: min(var(--dialog-width, 760px), calc(100vw - 32px));
+    max-height: min(88vh, 900px);
+    padding: 0;
     overflow: hidden;
+    color: var(--ink);
+    background: var(--board);
+    border: 1px solid var(--rule-strong);
+    border-radius: 10px;
+  }
+  dialog::backdrop {
+    background: rgb(20 16 12 / 0.45);
   }
   dialog[open] {
     display: flex;

@@ -2,6 +2,7 @@ import { type CSSResultGroup, html, nothing, type PropertyDeclarations, type Tem
 import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
+import { focusedIn } from '../typed/focused-in.js'
 import { dialogStyles } from './dialog-styles.js'
 import { dialogWords } from './words.js'
 
@@ -123,15 +124,9 @@ export abstract class TbDialog extends BaseElement {
       return
     }
     if (this.asking) return
-    this.#before = this.#focused()
+    this.#before = focusedIn(this)
     this.asking = true
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('footer .main')?.focus())
-  }
-
-  #focused(): HTMLElement | undefined {
-    let at = this.shadowRoot?.activeElement
-    while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement
-    return at instanceof HTMLElement ? at : undefined
   }
 
   #stay = (): void => {

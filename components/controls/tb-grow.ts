@@ -3,13 +3,15 @@ import { BaseElement } from '../base/base-element.js'
 
 /**
  * A text field that looks like the text it holds and grows with it. Fires `tb-entered` with the new text when the
- * baker leaves it changed, or presses Enter where it is one line; Escape puts the old text back.
+ * baker leaves it changed, or presses Enter where it is one line (then `tb-left` says that the focus may go on); Escape
+ * puts the old text back.
  */
 export class TbGrow extends BaseElement {
   static override properties = {
     value: {},
     label: {},
     hint: {},
+    field: {},
     manyLines: { type: Boolean },
     typed: { state: true },
     cut: { state: true },
@@ -18,6 +20,7 @@ export class TbGrow extends BaseElement {
   declare value: string
   declare label: string
   declare hint: string // shown while there is no text
+  declare field: string // what its text is kept under while it is not entered
   declare manyLines: boolean
   declare typed: string | undefined // what stands in the field while it is being edited
   declare cut: boolean // there is more of it than is shown
@@ -27,6 +30,7 @@ export class TbGrow extends BaseElement {
     this.value = ''
     this.label = ''
     this.hint = ''
+    this.field = ''
     this.manyLines = false
     this.typed = undefined
     this.cut = false
@@ -47,11 +51,13 @@ export class TbGrow extends BaseElement {
     return html`<span class=${this.cut ? 'field cut' : 'field'} data-text=${`${text || this.hint} `}
       ><textarea
         rows="1"
+        data-typed=${this.field}
         aria-label=${this.label}
         placeholder=${this.hint || nothing}
         spellcheck="false"
         enterkeyhint=${this.manyLines ? 'enter' : 'done'}
         ?readonly=${this.readOnly}
+        .defaultValue=${this.value}
         .value=${text}
         @input=${this.#input}
         @change=${this.#enter}
@@ -87,6 +93,7 @@ export class TbGrow extends BaseElement {
       event.preventDefault()
       this.#enter()
       this.#field.blur()
+      this.dispatchEvent(new CustomEvent('tb-left'))
     } else if (event.key === 'Escape') {
       this.typed = undefined
       this.#field.value = this.value

@@ -10,6 +10,7 @@ export interface TypedField {
   readonly short?: boolean // two or three digits are usual
   readonly keys?: 'text' // that a phone shows; left out: those of numbers
   readonly isReadOnly?: boolean
+  readonly typedAs?: string // what its text is kept under while it is not taken, where that is not its name
   /** Takes what was typed, or says in a sentence why not. */
   take(typed: string): string | undefined
 }
@@ -40,6 +41,7 @@ export class TypedFields {
     const fault = this.#faults.get(field.name)
     return html`<span class="typed"><input
       id=${field.name}
+      data-typed="batch ${field.typedAs ?? field.name}"
       class=${field.short ? 'short' : ''}
       inputmode=${field.keys ?? 'decimal'}
       enterkeyhint="done"
@@ -47,6 +49,7 @@ export class TypedFields {
       aria-label=${field.label}
       aria-invalid=${fault ? 'true' : nothing}
       aria-describedby=${fault ? `${field.name}-fault` : nothing}
+      .defaultValue=${field.kept}
       .value=${live(fault?.typed ?? field.kept)}
       ?readonly=${field.isReadOnly ?? false}
       @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}

@@ -12,7 +12,7 @@ export interface ClockRow {
   readonly key: string // its own
   readonly event: PlannedEvent
   readonly what: string // `Mix`
-  readonly bread: string // `Mill wheat`; '' where the day has one
+  readonly of: string // `Mill wheat, Levain`: the bread where the day has several, the stage where it is not the final dough
   readonly named: string // `Mix of Mill wheat`, apart from the list
   readonly time: string // `14:38`
   readonly typed: string // the time it is held at; '' where it follows
@@ -45,17 +45,18 @@ function rowOf(event: PlannedEvent, sheet: DaySheet, now: Day, style: NumberStyl
   const { begins, load, breads, from, until } = event
   const names = breads.map(id => sheet.breads.find(b => b.id === id)?.formula.name ?? '')
   const bread = now.breads.length > 1 ? names.join(', ') : ''
+  const isFinal = sheet.breads.some(b => b.stages.some(p => p.isFinal && p.stage.id === event.stage))
   const held = now.holds.find(hold => hold.moment === begins)
   return {
     key: `${begins} ${load?.number ?? ''}`,
     event,
     what: eventWords(event),
-    bread,
+    of: [bread, isFinal ? '' : event.stageName].filter(Boolean).join(', '),
     named: stepOfBread(event, bread),
     time: clockOf(from, sheet.day),
     typed: held ? heldClock(held.at) : '',
     length: lengthOf(event, until - from),
-    about: aboutOf(event, sheet),
+    about: aboutOf(event),
     weigh: weighOf(event, sheet, style),
   }
 }
@@ -65,17 +66,13 @@ function lengthOf({ kind, length }: PlannedEvent, minutes: number): string {
   return kind === 'wait' && length ? clockWords.of(said, boundsText(length)) : said
 }
 
-function aboutOf(
-  { stage, stageName, scaled, step, kind, load, breads, time }: PlannedEvent,
-  sheet: DaySheet,
-): string {
-  const plans = sheet.breads.find(b => b.id === breads[0])?.stages ?? []
-  const several = plans.filter(p => p.steps.length).length > 1
+function aboutOf({ scaled, step, kind, load, time }: PlannedEvent): string {
   const { celsius } = readStep(step.text)
   const said = [
-    ...(several && plans.some(p => p.stage.id === stage) ? [stageName] : []),
     ...(load?.pieces !== undefined && kind === 'bake' ? [clockWords.pieces(load.pieces)] : []),
-    ...(scaled ? [`${standingWords[scaled.standing]}, ${degrees(scaled.celsius)}`] : []),
+    ...(scaled && (scaled.standing !== 'kitchen' || scaled.written !== undefined)
+      ? [`${standingWords[scaled.standing]}, ${degrees(scaled.celsius)}`]
+      : []),
     ...(kind !== 'wait' && time === undefined && celsius !== undefined
       ? [clockWords.at(degrees(celsius))]
       : []),

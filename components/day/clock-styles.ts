@@ -85,7 +85,8 @@ export const clockStyles = css`
     min-width: 0;
     overflow-wrap: anywhere;
   }
-  .bread {
+  .of {
+    margin-left: 6px;
     color: var(--ink-soft);
   }
   small {
@@ -111,6 +112,12 @@ export const clockStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
     text-align: right;
+  }
+  .how {
+    text-decoration: underline;
+    text-decoration-style: dotted;
+    text-decoration-color: var(--rule-strong);
+    text-underline-offset: 4px;
   }
   .how:hover,
   .how[aria-expanded='true'] {

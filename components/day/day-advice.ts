@@ -1,7 +1,6 @@
 import { localOf, localText } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
-import { eventWords } from '../../src/day/plan/words.js'
-import { changeBread, changeDay, holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
+import { changeBread, changeDay, holdMoment, releaseMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { Edit } from '../base/events.js'
 import { adviceWords, clockOf, stepOfBread } from './words.js'
 
@@ -11,21 +10,32 @@ export interface Advice {
   readonly edit: Edit
 }
 
-/** What would do, each by itself, where it can be said of the day. */
+/** What would do, each by itself, where it can be said of the day: the nearest times, then letting go of what is held. */
 export function adviceOf({ day, conflict, breads, stepAt }: DaySheet): Advice[] {
-  return (conflict?.nearest ?? []).flatMap(({ time, reason }): Advice[] => {
+  const named = (moment: string): string => {
+    const event = stepAt(moment)
+    const several = day.breads.length > 1
+    const bread = several ? breads.find(b => b.id === event?.breads[0])?.formula.name : ''
+    return event ? stepOfBread(event, bread ?? '') : ''
+  }
+  const released = (conflict?.holds ?? []).flatMap((hold): Advice[] => {
+    if (hold.of !== 'held') return []
+    const { moment } = hold
+    const what = named(moment)
+    return [
+      { words: adviceWords.follow(what), edit: workbook => releaseMoment(workbook, day.id, moment, what) },
+    ]
+  })
+  const nearer = (conflict?.nearest ?? []).flatMap(({ time, reason }): Advice[] => {
     const { date } = localOf(time, day.zone)
     const clock = clockOf(time, day)
     if (reason.of === 'held') {
-      const event = stepAt(reason.moment)
-      const bread =
-        day.breads.length > 1 ? (breads.find(b => b.id === event?.breads[0])?.formula.name ?? '') : ''
-      const what = event ? stepOfBread(event, bread) : ''
+      const what = named(reason.moment)
       const at = localText(localOf(time, day.zone))
       return [
         {
           words: adviceWords.hold(what, clock),
-          edit: workbook => holdMoment(workbook, day.id, reason.moment, at, event ? eventWords(event) : what),
+          edit: workbook => holdMoment(workbook, day.id, reason.moment, at, what),
         },
       ]
     }
@@ -50,4 +60,5 @@ export function adviceOf({ day, conflict, breads, stepAt }: DaySheet): Advice[] 
       },
     ]
   })
+  return [...nearer, ...released]
 }

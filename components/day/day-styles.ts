@@ -6,13 +6,11 @@ export const dayStyles = css`
   :host {
     display: grid;
     grid-template-columns: minmax(0, 1fr) clamp(280px, 25vw, 356px);
-    align-items: start;
   }
   main {
     padding: 26px 40px 48px;
   }
   aside {
-    min-height: 100%;
     padding: 30px var(--edge) 40px 24px;
     border-left: 1px solid var(--rule);
     background: var(--ground);
@@ -54,7 +52,7 @@ export const dayStyles = css`
     text-decoration-thickness: 1px;
     text-underline-offset: 3px;
   }
-  .note:not(tb-grow) {
+  .note {
     margin: 18px 0;
     padding: 10px 14px;
     background: var(--accent-wash);
@@ -97,8 +95,12 @@ export const dayStyles = css`
   aside li p {
     margin: 0;
   }
-  tb-grow.note {
-    margin-left: -8px;
+  tb-temperatures {
+    display: grid;
+    margin-bottom: 22px;
+  }
+  .own {
+    margin: 0 0 8px -8px;
     color: var(--ink-soft);
   }
   @media ${belowWide} {

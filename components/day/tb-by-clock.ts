@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { lengthText, readClock } from '../../src/day/course/clock.js'
+import { lengthText, localOf, localText, readClock } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import { nearestDate } from '../../src/day/plan/open-day.js'
 import type { Day } from '../../src/dough/document/day.js'
@@ -11,7 +11,7 @@ import { type ClockRow, clockDates } from './clock-rows.js'
 import { clockStyles } from './clock-styles.js'
 import type { DayState } from './day-planner.js'
 import './tb-time-working.js'
-import { clockWords } from './words.js'
+import { clockOf, clockWords } from './words.js'
 
 /** A time being typed, with why it was not taken. */
 interface Typing {
@@ -72,8 +72,8 @@ export class TbByClock extends BaseElement {
     const told = this.#told
     if (!told || !state.opened) return
     this.#told = undefined
-    const { plan, conflictSentence } = state.opened
-    if (!plan) return say(this, conflictSentence)
+    const { plan } = state.opened
+    if (!plan) return // the conflict is told where it stands
     const moved = plan.events.flatMap(({ begins, from }) => {
       const off = Math.abs(from - (told.before.get(begins) ?? from))
       return off > 0.5 && begins !== told.key ? [off] : []
@@ -105,17 +105,18 @@ export class TbByClock extends BaseElement {
   }
 
   #row(row: ClockRow): TemplateResult {
-    const { key, event, what, bread, about, weigh, length, named, time, typed } = row
+    const { key, event, what, of, about, weigh, length, named, time, typed } = row
     const isAsked = this.asked === key
     const fits = !typed || typed === time
     return html`<li class=${typed ? 'typed' : ''} data-key=${key}>
       <div class="when">${this.#time(row)}</div>
       <span class="mark ${event.kind}" aria-hidden="true"></span>
       <div class="what">
-        <span class="does">${what}${bread ? html` <span class="bread">${bread}</span>` : nothing}</span>
+        <span class="does">${what}${of ? html` <span class="of">${of}</span>` : nothing}</span>
         ${weigh ? html`<small class="weigh">${weigh}</small>` : nothing}
         ${about ? html`<small>${about}</small>` : nothing}
         ${fits ? nothing : html`<small class="wrong">${clockWords.notFitting(time)}</small>`}
+        ${fits || this.readOnly ? nothing : this.#instead(row)}
         ${
           typed && !this.readOnly
             ? html`<button class="follow" aria-label=${clockWords.followThis(named)} @click=${() => this.#release(row)}>${clockWords.follow}</button>`
@@ -138,6 +139,25 @@ export class TbByClock extends BaseElement {
       }
       ${isAsked ? this.#working(row) : nothing}
     </li>`
+  }
+
+  /** What would do in place of a time that does not fit. */
+  #instead({ key, event, named }: ClockRow) {
+    const nearest = this.state.opened?.conflict?.nearest.find(
+      ({ reason }) => reason.of === 'held' && reason.moment === event.begins,
+    )
+    if (!nearest) return nothing
+    const at = localText(localOf(nearest.time, this.day.zone))
+    const clock = clockOf(nearest.time, this.day)
+    return html`<button
+      class="follow"
+      @click=${() => {
+        this.#focusOn = { key, what: 'time' }
+        this.#edit(clockWords.held(named, clock), event.begins, workbook =>
+          holdMoment(workbook, this.day.id, event.begins, at, named),
+        )
+      }}
+    >${clockWords.takeInstead(clock)}</button>`
   }
 
   #time(row: ClockRow): TemplateResult {

@@ -56,7 +56,6 @@ export class TbDayList extends BaseElement {
     const { days } = this
     return html`<nav aria-label=${daysWords.days}>
       <h2>${daysWords.days}</h2>
-      ${days.length ? nothing : html`<p class="quiet">${daysWords.none}</p>`}
       ${
         this.removed
           ? html`<p class="removed">

@@ -3,11 +3,11 @@ import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
-import { type DayRemark, remarkSentence } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { changeDay, renameDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
@@ -18,6 +18,7 @@ import { dayStyles } from './day-styles.js'
 import { factsInWords } from './facts-in-words.js'
 import './facts/tb-day-facts.js'
 import './tb-by-clock.js'
+import { remarksSaid } from './remarks-said.js'
 import { today } from './tb-day-list.js'
 import { clockOf, daysWords, dayWords } from './words.js'
 
@@ -50,6 +51,10 @@ export class TbDay extends BaseElement {
     this.open = this.day.breads.length === 0
   }
 
+  protected override firstUpdated(): void {
+    void fetchWhenIdle(() => import('../water/tb-temperatures.js'))
+  }
+
   override render() {
     const { day, state, workbook, larder, numbers, readOnly, open } = this
     return html`<main>
@@ -62,6 +67,15 @@ export class TbDay extends BaseElement {
             @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => renameDay(w, day.id, event.detail))}
           ></tb-grow>
         </h1>
+        <tb-grow
+          class="own"
+          manyLines
+          label=${dayWords.note}
+          hint=${readOnly ? '' : dayWords.noteHint}
+          .value=${day.note}
+          ?readOnly=${readOnly}
+          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
+        ></tb-grow>
         <p class="said">
           ${factsInWords(day, workbook, numbers)}
           <button aria-expanded=${open} aria-controls="facts" @click=${this.#toggle}>
@@ -92,15 +106,18 @@ export class TbDay extends BaseElement {
         </section>
       </main>
       <aside aria-label=${dayWords.remarks}>${this.#remarks()}
-        <tb-grow
-          class="note"
-          manyLines
-          label=${dayWords.note}
-          hint=${dayWords.noteHint}
-          .value=${day.note}
-          ?readOnly=${readOnly}
-          @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => changeDay(w, day.id, { note: event.detail }))}
-        ></tb-grow>
+        ${
+          day.breads.length
+            ? html`<tb-temperatures
+              .day=${day}
+              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .workbook=${workbook}
+              .larder=${larder}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-temperatures>`
+            : nothing
+        }
       </aside>`
   }
 
@@ -118,7 +135,7 @@ export class TbDay extends BaseElement {
         : nothing
     if (opened.conflict)
       return html`<div class="note warn" role="group" aria-label=${dayWords.doesNotFit}>
-        <p>${opened.conflictSentence}</p>
+        <p role="alert">${opened.conflictSentence}</p>
         ${
           this.readOnly
             ? nothing
@@ -173,15 +190,11 @@ export class TbDay extends BaseElement {
   }
 
   #remarks(): TemplateResult | typeof nothing {
-    const remarks = (this.state.opened ?? this.state.lastGood)?.remarks ?? []
-    const shown = remarks.filter(({ code }) => code !== 'not proven') // is said above
-    if (shown.length === 0) return nothing
+    const sheet = this.state.opened ?? this.state.lastGood
+    const said = sheet ? remarksSaid(sheet) : []
+    if (said.length === 0) return nothing
     return html`<h2>${dayWords.remarks}</h2>
-      <ul>${shown.map(remark => html`<li>${this.#remark(remark)}</li>`)}</ul>`
-  }
-
-  #remark(remark: DayRemark): TemplateResult {
-    return html`<p>${remarkSentence(remark)}</p>`
+      <ul>${said.map(sentence => html`<li>${sentence}</li>`)}</ul>`
   }
 
   #toggle = (): void => {

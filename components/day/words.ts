@@ -44,6 +44,20 @@ export const dayWords = {
   stopped: 'Stopped here: these are the best times found so far, there may be better ones.',
   stoppedEmpty: 'Stopped before any times were found. Change something, or look again.',
   again: 'Look again',
+  scaled: (
+    steps: string,
+    written: string,
+    celsius: string,
+    times: string | undefined,
+    isOne: boolean,
+  ): string =>
+    `${steps} ${isOne ? 'is' : 'are'} written for ${written}. At ${celsius} ${
+      times === undefined
+        ? 'the time cannot be said'
+        : `${isOne ? 'it takes' : 'they take'} ${times} times as long`
+    }.`,
+  goByTheDough: 'Go by the dough: volume, dome and smell.',
+  onlyAGuess: 'Outside 14–30 °C this is only a guess: go by the dough.',
   lastGood: 'The times below are those of the last plan that fitted. What is typed since does not fit yet.',
   doesNotFit: 'What does not fit',
   at: (date: string, clock: string): string => `${date} at ${clock}`,
@@ -65,14 +79,13 @@ export const clockWords = {
   moved: (count: number, most: string): string =>
     count === 1 ? `One other time moved, by ${most}.` : `${count} other times moved, by at most ${most}.`,
   nothingMoved: 'No other time moved.',
-  notFitting: (planned: string): string => `does not fit; ${planned} in the plan below`,
+  notFitting: (planned: string): string => `Does not fit; it is ${planned} in this plan.`,
+  takeInstead: (time: string): string => `Hold it at ${time}`,
   held: (what: string, time: string): string => `${what} held at ${time}.`,
   released: (what: string): string => `${what} follows again.`,
   of: (length: string, bounds: string): string => (length === bounds ? length : `${length} of ${bounds}`),
   at: (celsius: string): string => `at ${celsius}`,
   pieces: (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`),
-  reaches: (until: string): string => `until ${until}`,
-  holdHere: (time: string): string => `Hold it at ${time}`,
 } as const
 
 /** Where a wait stands: `in the fridge, 4 °C`. */
@@ -92,6 +105,13 @@ export function stepOfBread(
   const what = eventWords(event)
   return bread ? `${what} of ${bread}` : what
 }
+
+/** `Ripen (Levain)` */
+export const stepOf = (step: string, stage: string): string => `${step} (${stage})`
+
+/** `a, b and c` */
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 
 /** `14:38` of an instant in the day's zone. */
 export const clockOf = (instant: number, { zone }: Day): string => clockText(localOf(instant, zone).minutes)
@@ -118,6 +138,7 @@ export const adviceWords = {
     bread ? `Have ${bread} ready at ${time}` : `Be ready at ${time}`,
   begin: (time: string): string => `Begin at ${time}`,
   hold: (what: string, time: string): string => `Hold ${what} at ${time}`,
+  follow: (what: string): string => `Let ${what} follow`,
 } as const
 
 /** Of the working of a time. */

@@ -1,6 +1,6 @@
 import type { Formula, Problem } from '../../src/dough/document/formula.js'
 import { Refusal } from '../../src/dough/edits/edits.js'
-import { type Keeper, type KeeperState, openKeeper } from '../../src/storage/index.js'
+import { type Keeper, type KeeperState, openKeeper, type TypedText } from '../../src/storage/index.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
@@ -64,7 +64,8 @@ export class KeptDesk {
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
     await fetchSpokenFor(workbook.formulas)
-    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, open)
+    const first = open || (keeper.left.at(-1)?.formula ?? '')
+    this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, first)
     this.fresh = examples !== undefined && examples.formulas.length > 0
     this.tell.refreshed()
     this.examples = (examples ?? (await loadExamples())).formulas
@@ -102,6 +103,23 @@ export class KeptDesk {
     const done = desk.history[way]()
     if (done?.place) desk.open(done.place.formula)
     return done?.place
+  }
+
+  /** What was left in fields when the page went away. */
+  get left(): readonly TypedText[] {
+    return this.#keeper?.left ?? []
+  }
+
+  /** Has what is being typed kept too. */
+  type(texts: readonly TypedText[]): void {
+    // The examples of a first start are not stored before something is done to them.
+    if (texts.length > 0 && this.desk && !this.readOnly) this.#keeper?.keep(this.desk.workbook)
+    this.#keeper?.type(texts)
+  }
+
+  /** Whether closing the page now may lose something. */
+  get atRisk(): boolean {
+    return this.#keeper?.atRisk ?? false
   }
 
   takeOver = (): void => void this.#keeper?.takeOver()

@@ -19,7 +19,9 @@ export const feedingStyles = [
     .pair {
       white-space: nowrap;
     }
-    .typed input {
+    .typed input,
+    .typed input.short {
+      width: 3.7em;
       font-weight: 400;
       border-bottom: 2px solid var(--rule-strong);
     }
@@ -69,7 +71,7 @@ export const feedingStyles = [
     table {
       border-collapse: collapse;
       margin: 6px 0;
-      min-width: min(100%, 22rem);
+      width: min(100%, 24rem);
     }
     th,
     td {

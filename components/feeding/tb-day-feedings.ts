@@ -9,7 +9,7 @@ import { applyChanges, type Transaction, type Workbook } from '../../src/dough/d
 import { holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
-import { sayCelsius } from '../base/typed-degrees.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import type { BuildOf, FeedingDay } from './tb-feeding.js'
 import './tb-feeding.js'
 import { feedingWords } from './words.js'
@@ -166,16 +166,14 @@ export class TbDayFeedings extends BaseElement {
     }
     h3 button {
       display: flex;
-      flex-wrap: wrap;
-      justify-content: space-between;
-      gap: 0 12px;
+      flex-direction: column;
       width: 100%;
             padding: 7px 0;
       text-align: left;
       font-weight: inherit;
     }
     .times {
-      margin-left: auto;
+      font-size: var(--size-small);
       font-weight: 400;
       color: var(--ink-soft);
     }

@@ -17,9 +17,9 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showGrams, showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
-import { readDegrees, sayCelsius, showCelsius } from '../base/typed-degrees.js'
 import { readingWords } from '../base/words.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import { readDegrees, sayCelsius, showCelsius } from '../typed/typed-degrees.js'
 import { feedingStyles } from './feeding-styles.js'
 import { Clock, type TypedClocks, timesOf } from './feeding-times.js'
 import { workingOfFeeding } from './feeding-working.js'
@@ -243,14 +243,14 @@ export class TbFeeding extends BaseElement {
     return html`${fed.map(({ stage, feeding }) => {
       const { seedShare, hours, before, extrapolated, dilution } = feeding
       return html`<p class="seed" role="status">
-          <span class="big">${feedingWords.seed(percent(seedShare), isAlone ? undefined : this.#nameOf(stage))}</span>
+          <span class="big">${feedingWords.seed(percent(isSo ? before.seedShare : seedShare), isAlone ? undefined : this.#nameOf(stage))}</span>
           <span class="way">${feedingWords.of(hours, sayCelsius(celsius, numbers))}</span>
         </p>
         <p class="hint">
           ${isSo ? feedingWords.isSo(before.hours) : feedingWords.asItIs(before.hours, percent(before.seedShare))}
           ${extrapolated ? feedingWords.guess : nothing} ${isPublished(dilution) ? nothing : feedingWords.beyond}
         </p>
-        ${this.#weights(stage, feeding.weights)}`
+        ${isSo ? nothing : this.#weights(stage, feeding.weights)}`
     })}
       <p class="look">${this.#range(fed)}</p>
       ${isSo ? nothing : this.#does(transaction)}
@@ -317,12 +317,14 @@ export class TbFeeding extends BaseElement {
     const readings = readingsChanged(sheet, after).map(({ reading, before, after: then }) => {
       const say = (value: number | undefined) =>
         value === undefined ? '–' : `${showReading(reading, value, numbers)}\u00a0${readingUnit(reading)}`
-      return feedingWords.reading(readingWords[reading].name, say(before), say(then))
+      const { name } = readingWords[reading]
+      const [was, is] = [say(before), say(then)]
+      return was === is ? feedingWords.stays(name, is) : feedingWords.reading(name, was, is)
     })
     const others = this.builds.slice(1).map(build => build.sheet.formula.name)
     return html`<h4>${feedingWords.does}</h4>
       <ul>
-        ${[...steps, ...(readings.length ? readings : [feedingWords.nothingElse])].map(words => html`<li>${words}</li>`)}
+        ${[...steps, ...readings].map(words => html`<li>${words}</li>`)}
         ${others.length ? html`<li>${feedingWords.alsoIn(others)}</li>` : nothing}
       </ul>`
   }

@@ -36,7 +36,7 @@ export const feedingWords = {
     `As it is now, with ${share} seed, it would take ${lengthText(hours * 60)}.`,
   isSo: (hours: number) => `It is fed for that already: ripe after ${lengthText(hours * 60)}.`,
   does: 'What it does',
-  nothingElse: 'No reading of the dough changes.',
+  stays: (name: string, value: string) => `${name} stays ${value}`,
   step: (name: string, before: string, after: string) => `${name}: ${before} becomes ${after}`,
   reading: (name: string, before: string, after: string) => `${name}: ${before} → ${after}`,
   alsoIn: (names: readonly string[]) => `Also in ${listed(names)}, which shares it.`,

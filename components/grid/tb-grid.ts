@@ -20,7 +20,7 @@ import { overlayStyles } from './styles/overlay-styles.js'
 import { placeStyles } from './styles/place-styles.js'
 import { screenStyles } from './styles/screen-styles.js'
 import { variantStyles } from './styles/variant-styles.js'
-import { stageKey, type Width } from './table/table.js'
+import { type Column, stageKey, type Width } from './table/table.js'
 import type { GridElement } from './table/table-context.js'
 
 export type { GridPlace } from './editing/dispatcher.js'
@@ -128,6 +128,11 @@ export class TbGrid extends LitElement implements GridElement {
   override focus(): void {
     this.#focusWanted = true
     this.requestUpdate()
+  }
+
+  /** Opens the editor of a cell, by its column and the key of its row. */
+  openField(column: string, row: string): void {
+    this.#context.session.start({ row, column: column as Column }, 'end')
   }
 
   /** Renders at once: within a tap, or a phone does not bring up its keyboard. */

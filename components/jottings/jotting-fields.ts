@@ -28,6 +28,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       class="name"
       data-of=${id}
       data-field="name"
+      data-typed="jotting ${id} name"
       aria-label=${jottingWords.nameOf(name)}
       aria-describedby=${`error-${id}`}
       aria-invalid=${of.nameFaulty}
@@ -37,6 +38,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       spellcheck="false"
       enterkeyhint="next"
       ?readonly=${readOnly}
+      .defaultValue=${name}
       .value=${name}
       @input=${of.typedName}
       @keydown=${of.key}
@@ -45,6 +47,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
       ><input
         data-of=${id}
         data-field="text"
+        data-typed="jotting ${id} text"
         role="combobox"
         aria-autocomplete="list"
         aria-haspopup="listbox"
@@ -60,6 +63,7 @@ export function jottingFields(of: JottingFields): TemplateResult {
         spellcheck="false"
         enterkeyhint="done"
         ?readonly=${readOnly}
+        .defaultValue=${of.text}
         .value=${of.text}
         @input=${of.typedText}
         @keydown=${of.key}

@@ -1,5 +1,8 @@
 import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
+import { piecesOf } from '../../src/day/course/course.js'
+import type { NameOf } from '../../src/day/out/bread-names.js'
 import { eventWords } from '../../src/day/plan/words.js'
+import type { Day } from '../../src/dough/document/day.js'
 import type { Lane, LanePart } from './lane-layout.js'
 
 /** Names in a row: `Mill wheat, Two-build rye and Oven`. */
@@ -49,3 +52,55 @@ export function partWords(part: LanePart, zone: string, nameOf: (bread: string) 
     ? `${times} ${event.breads.map(nameOf).join(', ')}: ${eventWords(event)}`
     : `${times} ${laneWords.heating}`
 }
+
+/** Of what goes into the oven at once. */
+export const loadWords = {
+  loadsOf: (oven: string) => (oven ? `Loads of ${oven}` : 'Loads of the oven'),
+  heatUpAt: (clock: string) => `heat up at ${clock}`,
+  in: 'In',
+  goTo: (clock: string) => `${clock}, go to it in the list`,
+  out: 'Out',
+  what: 'Bread',
+  pieces: 'Pieces',
+  degrees: 'Oven',
+  load: (bread: string, number: number, of: number) => (of > 1 ? `${bread}, load ${number}` : bread),
+  ofPieces: (pieces: number | undefined, atOnce: number | undefined) =>
+    pieces === undefined ? '–' : atOnce === undefined ? `${pieces}` : `${pieces} of ${atOnce}`,
+  celsius: (degrees: number) => `${Math.round(degrees)} °C`,
+} as const
+
+/** Of the page for the wall. */
+export const dayPageWords = {
+  weights: 'Weights',
+  allTold: 'To weigh, all told',
+  made: (day: Day, nameOf: NameOf) =>
+    `${listed(
+      day.breads.map(bread => {
+        const pieces = piecesOf(bread)
+        return pieces === undefined ? nameOf(bread.id) : `${pieces} ${nameOf(bread.id)}`
+      }),
+    )}.`,
+  places: ({ ready, begin, kitchen, proofer }: Day) => {
+    const when = ready !== undefined ? `Ready ${ready}. ` : begin !== undefined ? `Begun ${begin}. ` : ''
+    const warm = proofer === undefined ? '' : `, proofer ${proofer} °C`
+    return `${when}Kitchen ${kitchen} °C${warm}.`
+  },
+} as const
+
+/** Of what leaves of a day. */
+export const dayOutWords = {
+  heading: 'Take it along',
+  calendar: 'Calendar file',
+  calendarSays:
+    'One event for each thing to do, with an alarm before it. A calendar shows it in its own time zone.',
+  alarm: 'Alarm',
+  alarms: (minutes: number | undefined) =>
+    minutes === undefined ? 'no alarm' : minutes === 0 ? 'when it begins' : `${minutes} min before`,
+  copy: 'Copy as text',
+  copied: 'The day is on the clipboard.',
+  notCopied: 'The browser does not allow copying here. Select the text and copy it.',
+  text: 'The day as text',
+  print: 'Page for the wall',
+  downloaded: (file: string) => `${file} is among your downloads.`,
+  none: 'There is nothing to take along until the day has its times.',
+} as const

@@ -4,8 +4,8 @@ import type { Ingredient, Larder } from '../../src/dough/document/larder.js'
 import { larderOf } from '../../src/dough/document/larder.js'
 import { BaseElement } from '../base/base-element.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber } from '../base/typed-numbers.js'
 import { fieldStyles } from '../styles/field-styles.js'
+import { readNumber } from '../typed/typed-numbers.js'
 import { allergenFields } from './allergen-fields.js'
 import { countsAsWords } from './counts-as-words.js'
 import {
@@ -84,6 +84,9 @@ export class TbIngredient extends BaseElement {
     this.#start = this.draft
   }
 
+  /** What a text is kept under while it is not saved. */
+  #typedAs = (field: string): string => `ingredient ${field} ${this.known?.name ?? this.called}`
+
   #set(part: Partial<Draft>): void {
     this.draft = { ...this.draft, ...part }
     const shown = Object.keys(this.errors)
@@ -107,7 +110,9 @@ export class TbIngredient extends BaseElement {
         <label for="name">${ingredientWords.name}</label>
         <input
           id="name"
+          data-typed=${this.#typedAs('name')}
           autocomplete="off"
+          .defaultValue=${this.#start?.name ?? ''}
           .value=${this.draft.name}
           ?readonly=${this.readOnly}
           aria-invalid=${this.errors.name ? 'true' : 'false'}
@@ -144,7 +149,9 @@ export class TbIngredient extends BaseElement {
         <label for="note">${ingredientWords.note}</label>
         <textarea
           id="note"
+          data-typed=${this.#typedAs('note')}
           rows="2"
+          .defaultValue=${this.#start?.note ?? ''}
           .value=${this.draft.note}
           ?readonly=${this.readOnly}
           @input=${(e: InputEvent) => this.#set({ note: (e.target as HTMLTextAreaElement).value })}
@@ -240,8 +247,10 @@ export class TbIngredient extends BaseElement {
       <span class="with-unit">
         <input
           id=${id}
+          data-typed=${this.#typedAs(field)}
           inputmode="decimal"
           autocomplete="off"
+          .defaultValue=${this.#start?.[field] ?? ''}
           .value=${this.draft[field]}
           placeholder=${this.#reckoned(field)}
           ?readonly=${this.readOnly}

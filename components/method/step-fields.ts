@@ -7,6 +7,7 @@ import { methodWords } from './words.js'
 export type TextField = 'does' | 'text' | 'note'
 
 interface Shown {
+  readonly of: string // stage and step, by their ids
   readonly value: string
   readonly label: string // for those who listen
   readonly hint: string // while it is empty; '' for none
@@ -14,6 +15,7 @@ interface Shown {
 
 /** A field of a step, as high as what is in it. */
 export const plainField = ({
+  of,
   field,
   value,
   label,
@@ -26,6 +28,8 @@ export const plainField = ({
     ><textarea
       rows="1"
       data-field=${field}
+      data-typed="step ${of} ${field}"
+      .defaultValue=${value}
       aria-label=${label}
       placeholder=${hint || nothing}
       autocomplete="off"
@@ -61,7 +65,6 @@ export function wordsField({
   words,
   input,
 }: Shown & {
-  readonly of: string // what the field is of, among all that share the list
   readonly all: readonly string[]
   readonly words: Completion
   readonly input: () => HTMLInputElement | null
@@ -70,6 +73,8 @@ export function wordsField({
   return html`<div class="does">
     <input
       data-field="does"
+      data-typed="step ${of} does"
+      .defaultValue=${value}
       role="combobox"
       aria-autocomplete="list"
       aria-haspopup="listbox"

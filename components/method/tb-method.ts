@@ -31,9 +31,11 @@ const fresh = '' // in place of a step's id: the line on which the next is writt
 /** The steps of each stage, as lines to write on; beneath each what is understood of it. */
 export class TbMethod extends FetchedElement {
   static override properties = {
+    leeway: { attribute: false },
     unnamed: { state: true },
   }
 
+  declare leeway: number | undefined // how far a wait of one time moves, a fraction of 1; undefined: as is usual
   readonly #words = new Completion(() => this.requestUpdate(), {
     label: methodWords.wordsToUse,
     most: 8,
@@ -66,7 +68,7 @@ export class TbMethod extends FetchedElement {
   }
 
   #stage(stage: Stage): TemplateResult {
-    const steps = stepsOf(stage, usualLeeway)
+    const steps = stepsOf(stage, this.leeway ?? usualLeeway)
     return html`<h3>${stage.name}</h3>
       <ol aria-label=${methodWords.of(stage.name)} data-stage=${stage.id} @focusout=${this.#left} @keydown=${this.#key}>
         ${repeat(
@@ -118,9 +120,11 @@ export class TbMethod extends FetchedElement {
 
   #field(stage: string, step: Step, field: TextField, label: string, hint: string): TemplateResult {
     const { readOnly } = this
-    if (field !== 'does' || readOnly) return plainField({ field, value: step[field], label, hint, readOnly })
+    const of = `${stage} ${step.id}`
+    if (field !== 'does' || readOnly)
+      return plainField({ of, field, value: step[field], label, hint, readOnly })
     return wordsField({
-      of: `${stage} ${step.id}`,
+      of,
       value: step.does,
       label,
       hint,

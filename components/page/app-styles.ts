@@ -7,6 +7,16 @@ export const appStyles = css`
       --edge: 28px;
       --head: 57px; /* height of tb-head; the app keeps it true */
     }
+    .skip {
+      position: fixed;
+      inset: 8px auto auto 8px;
+      z-index: 9;
+      background: var(--board);
+    }
+    .skip:not(:focus) {
+      clip-path: inset(50%);
+      pointer-events: none;
+    }
     tb-head {
       position: sticky;
       top: 0;
@@ -40,10 +50,10 @@ export const appStyles = css`
     tb-shelf {
       padding: 20px 10px 32px var(--edge);
     }
-    aside {
+    .aside {
       padding: 20px var(--edge) 32px 28px;
     }
-    :host([layout='wide']) :is(tb-shelf, aside) {
+    :host([layout='wide']) :is(tb-shelf, .aside) {
       position: sticky;
       top: var(--head);
       max-height: calc(100vh - var(--head));
@@ -58,7 +68,7 @@ export const appStyles = css`
       & main {
         padding: 20px 20px 40px;
       }
-      & aside {
+      & .aside {
         padding: 22px 20px 32px;
         position: sticky;
         top: var(--head);
@@ -96,7 +106,7 @@ export const appStyles = css`
       & tb-shelf {
         padding: 18px 8px 24px 16px;
       }
-      & aside {
+      & .aside {
         padding: 18px 16px 24px;
       }
       & .foot {
@@ -192,7 +202,7 @@ export const appStyles = css`
           display: none;
         }
         & main,
-        & aside {
+        & .aside {
           display: block !important;
           position: static;
           min-height: 0;
@@ -202,7 +212,7 @@ export const appStyles = css`
           border: 0;
           background: none;
         }
-        & aside {
+        & .aside {
           max-width: 420px;
           break-inside: avoid;
         }

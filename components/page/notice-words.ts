@@ -9,4 +9,11 @@ export const noticeWords = {
   reload: 'Reload',
   deleted: (formula: string): string => `Deleted ${formula}.`,
   undo: 'Undo',
+  /** `fields`: their names. */
+  typedAgain: (fields: readonly string[]): string =>
+    `What you had typed and not entered is in its field again: ${fields.join('; ')}. Enter it, or press Escape there.`,
+  typedElsewhere: (formula: string): string => `Something you typed in ${formula} is not entered yet.`,
+  goThere: 'Go there',
+  typedLost: (text: string): string => `You had typed “${text}”, and the field it stood in is gone.`,
+  copy: 'Copy it',
 } as const

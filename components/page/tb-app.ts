@@ -2,11 +2,12 @@ import { html, nothing } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
-import { downloadFormulas } from '../base/download.js'
 import type { EditRequest, Wish } from '../base/events.js'
 import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
+import type { TypedAgain } from '../desk/typed-again.js'
+import { focusedIn } from '../typed/focused-in.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
@@ -17,7 +18,7 @@ import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
-import { deletedSentence, dropHint, pageTitle, programName } from './words.js'
+import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
 const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 const isOfDays = (): boolean => location.hash.startsWith('#days')
@@ -30,7 +31,6 @@ export class TbApp extends BaseElement {
     newVersion: { attribute: false },
     layout: { reflect: true },
     place: { reflect: true },
-    days: { state: true },
     version: { state: true },
     readingsCame: { state: true },
     teaching: { state: true },
@@ -44,7 +44,6 @@ export class TbApp extends BaseElement {
   declare newVersion: (() => void) | undefined // set when one waits; calling it reloads the page with it
   declare layout: Layout
   declare place: PlaceName
-  declare days: boolean // they are in sight, in place of the formulas
   declare version: number // goes up with every change of the workbook or of what is open
   declare readingsCame: number // how often the shelf had some that were still to be worked out
   declare teaching: boolean // the first start's line about the examples is in sight
@@ -62,6 +61,8 @@ export class TbApp extends BaseElement {
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
+  #typed: TypedAgain | undefined // fetched when the page is idle
+  #isTyped = false // something, perhaps before it was there
   readonly #gone = new AbortController() // from the page, for good
   #stopListening: () => void = () => {}
 
@@ -71,8 +72,7 @@ export class TbApp extends BaseElement {
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
     this.layout = layoutNow()
-    this.place = 'sheet'
-    this.days = isOfDays()
+    this.place = isOfDays() ? 'days' : 'sheet'
     this.version = 0
     this.readingsCame = 0
     this.teaching = false
@@ -80,6 +80,10 @@ export class TbApp extends BaseElement {
     this.problemsSeen = false
     this.dragging = false
     this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
+    this.addEventListener('input', () => {
+      if (!this.#isTyped) this.requestUpdate()
+      this.#isTyped = true
+    })
     this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
     this.addEventListener('tb-alone', event =>
       this.toggleAttribute('alone', (event as CustomEvent<boolean>).detail),
@@ -128,8 +132,9 @@ export class TbApp extends BaseElement {
     this.teaching = this.#kept.fresh
     this.#takeLink()
     await fetchWhenIdle(async () => {
-      const [{ listenToPage }] = await Promise.all([
+      const [{ listenToPage }, { TypedAgain }] = await Promise.all([
         import('./page-gestures.js'),
+        import('../desk/typed-again.js'),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
       ])
@@ -143,6 +148,8 @@ export class TbApp extends BaseElement {
         },
       }
       listenToPage(gestures, this.#gone.signal)
+      this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
+      await this.#typed.restore()
     })
   }
 
@@ -177,7 +184,7 @@ export class TbApp extends BaseElement {
       location.hash = `days/${place.day}`
       return
     }
-    this.#go('sheet')
+    this.#turnTo('sheet')
     await this.updateComplete
     await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
   }
@@ -237,15 +244,15 @@ export class TbApp extends BaseElement {
     if (!this.desk) return
     this.desk.open(id)
     this.version += 1
-    this.place = 'sheet'
+    this.#turnTo('sheet')
     scrollTo({ top: 0 }) // its name first, and its first reading
-    this.renderRoot.querySelector('aside')?.scrollTo({ top: 0 })
-    this.#toFormulas()
+    this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
   }
 
-  #toFormulas(): void {
-    this.days = false
-    location.hash = this.desk?.formula?.id ?? ''
+  /** Shows a place, with its address. */
+  #turnTo(place: PlaceName): void {
+    this.place = place
+    location.hash = place === 'days' ? place : (this.desk?.formula?.id ?? '')
   }
 
   async #nameIt(): Promise<void> {
@@ -255,12 +262,12 @@ export class TbApp extends BaseElement {
 
   #learnt = (): void => {
     this.teaching = false
+    void this.#find({}) // its button is gone
   }
 
   #go = (to: PlaceName): void => {
     const from = this.place
-    this.place = to
-    this.#toFormulas()
+    this.#turnTo(to)
     if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
     if (this.layout !== 'middle') return
     void this.updateComplete.then(() => {
@@ -271,8 +278,12 @@ export class TbApp extends BaseElement {
 
   #followAddress = (): void => {
     this.#takeLink()
+    // What is being typed is of the formula that goes.
+    const at = focusedIn(this)
+    if (at?.matches('input, textarea')) at.blur()
     const id = idInAddress()
-    this.days = isOfDays()
+    if (isOfDays()) this.place = 'days'
+    else if (this.place === 'days') this.place = 'sheet'
     if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
       this.#open(id)
   }
@@ -284,7 +295,8 @@ export class TbApp extends BaseElement {
 
   protected override updated(): void {
     this.desk?.shown()
-    if (this.days) return
+    this.#typed?.check()
+    if (this.place === 'days') return // which has a title of its own
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
   }
@@ -294,16 +306,15 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
+      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
-        .kept=${this.kept}
+        .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
         .undoLabel=${desk?.history.undoLabel}
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}
         .layout=${layout}
-        .formula=${desk?.formula?.id ?? ''}
-        ?days=${this.days}
-        ?shelfOpen=${drawer}
+        .place=${place}
         .numbers=${numbers}
       ></tb-head>
       <tb-notices .now=${this.#circumstances()}></tb-notices>
@@ -313,7 +324,6 @@ export class TbApp extends BaseElement {
               desk,
               layout,
               place,
-              days: this.days,
               drawer,
               numbers,
               version,
@@ -349,14 +359,21 @@ export class TbApp extends BaseElement {
     return {
       kept: this.kept,
       problems: this.problemsSeen ? [] : this.#kept.problems,
+      typed: this.#typed?.told,
+      goTo: formula => {
+        this.#open(formula)
+        void this.updateComplete.then(() => this.#typed?.restore())
+      },
+      forgetTyped: text => this.#typed?.forget(text),
       newVersion: this.newVersion,
       deleted: this.deleted,
-      download: () => void downloadFormulas(this.desk?.workbook.formulas ?? []),
+      formulas: this.desk?.workbook.formulas ?? [],
       tryAgain: this.#kept.tryAgain,
       takeOver: this.#kept.takeOver,
       undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
+        else if (what === 'typed') this.#typed?.seen()
         else this.problemsSeen = true
       },
     }

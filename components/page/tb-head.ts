@@ -6,7 +6,8 @@ import '../controls/tb-grow.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { Layout } from './layout.js'
-import { daysName, headWords, keptWords, programName, stepWords } from './words.js'
+import type { PlaceName } from './tb-places.js'
+import { headWords, keptWords, placeWords, programName, stepWords } from './words.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
   { label: headWords.larder, detail: { want: 'larder' } },
@@ -23,9 +24,7 @@ export class TbHead extends BaseElement {
     undoLabel: { attribute: false },
     redoLabel: { attribute: false },
     layout: { reflect: true },
-    formula: {},
-    days: { type: Boolean },
-    shelfOpen: { type: Boolean },
+    place: {},
   }
 
   declare name: string // of the workbook
@@ -33,9 +32,7 @@ export class TbHead extends BaseElement {
   declare undoLabel: string | undefined
   declare redoLabel: string | undefined
   declare layout: Layout
-  declare formula: string // id of the open one
-  declare days: boolean // they are in sight, not the formulas
-  declare shelfOpen: boolean
+  declare place: PlaceName
 
   constructor() {
     super()
@@ -44,22 +41,21 @@ export class TbHead extends BaseElement {
     this.undoLabel = undefined
     this.redoLabel = undefined
     this.layout = 'wide'
-    this.formula = ''
-    this.days = false
-    this.shelfOpen = false
+    this.place = 'sheet'
   }
 
   override render() {
     return html`<header>
       ${
-        this.layout === 'middle' && !this.days
-          ? html`<button id="shelf" class="lined" aria-expanded=${this.shelfOpen} @click=${this.#shelf}>${headWords.shelf}</button>`
+        this.layout === 'middle' && this.place !== 'days'
+          ? html`<button id="shelf" class="lined" aria-expanded=${this.place === 'shelf'} @click=${this.#shelf}>${headWords.shelf}</button>`
           : nothing
       }
       <span class="mark">${mark}<span class="word">${programName}</span></span>
-      ${this.layout === 'narrow' ? nothing : html`<nav>${this.#way(headWords.formulas, this.formula, !this.days)}${this.#way(daysName, 'days', this.days)}</nav>`}
+      ${this.layout === 'narrow' ? nothing : html`<nav>${this.#way('sheet', headWords.formulas)}${this.#way('days', placeWords.days)}</nav>`}
       <div class="whose">
         <tb-grow
+          field="workbook"
           label=${headWords.workbookName}
           hint=${headWords.nameIt}
           .value=${this.name}
@@ -84,8 +80,10 @@ export class TbHead extends BaseElement {
     </header>`
   }
 
-  #way = (name: string, to: string, isHere: boolean) =>
-    html`<a href="#${to}" aria-current=${isHere ? 'page' : nothing}>${name}</a>`
+  #way = (to: 'sheet' | 'days', name: string) => {
+    const isHere = (to === 'days') === (this.place === 'days')
+    return html`<button aria-current=${isHere ? 'page' : nothing} @click=${() => wish(this, { want: 'go', to })}>${name}</button>`
+  }
 
   #step(want: 'undo' | 'redo', what: string | undefined) {
     const name = stepWords[want](what)
@@ -109,7 +107,7 @@ export class TbHead extends BaseElement {
     this.renderRoot.querySelector<HTMLElement>('#shelf')?.focus()
   }
 
-  #shelf = (): void => wish(this, { want: 'go', to: this.shelfOpen ? 'sheet' : 'shelf' })
+  #shelf = (): void => wish(this, { want: 'go', to: this.place === 'shelf' ? 'sheet' : 'shelf' })
 
   #rename = (event: CustomEvent<string>): void => {
     const refusal = askEdit(this, () => renameWorkbook(event.detail))
@@ -147,13 +145,8 @@ export class TbHead extends BaseElement {
       flex: none;
     }
     nav {
-      white-space: nowrap;
+      flex: none;
       margin-right: 14px;
-    }
-    a {
-      padding: 10px;
-      color: inherit;
-      text-decoration: none;
     }
     [aria-current] {
       box-shadow: inset 0 -2px var(--accent);

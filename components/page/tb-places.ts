@@ -3,11 +3,11 @@ import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { wish } from '../base/events.js'
 import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
-import { daysName, placesName, placeWords, remarksCounted } from './words.js'
+import { placesName, placeWords, remarksCounted } from './words.js'
 
-export type PlaceName = 'shelf' | 'sheet' | 'tally'
+export type PlaceName = 'shelf' | 'sheet' | 'tally' | 'days'
 
-const places: readonly PlaceName[] = ['shelf', 'sheet', 'tally']
+const places: readonly PlaceName[] = ['shelf', 'sheet', 'tally', 'days']
 
 /** The foot of a phone's page: the three main readings, always in sight, and the way from place to place. */
 export class TbPlaces extends SheetElement {
@@ -15,7 +15,7 @@ export class TbPlaces extends SheetElement {
     place: {},
   }
 
-  declare place: PlaceName | 'days'
+  declare place: PlaceName
 
   constructor() {
     super()
@@ -43,7 +43,6 @@ export class TbPlaces extends SheetElement {
             }
           </button>`,
         )}
-        <a href="#days" aria-current=${this.place === 'days' ? 'page' : nothing}>${daysName}</a>
       </nav>
     `
   }
@@ -63,14 +62,7 @@ export class TbPlaces extends SheetElement {
       grid-template-columns: repeat(4, 1fr);
       border-top: 1px solid var(--rule);
     }
-    a {
-      display: grid;
-      place-items: center;
-      color: inherit;
-      text-decoration: none;
-    }
-    button,
-    a {
+    button {
       min-height: 46px;
       border-radius: 0;
       border: 0;

@@ -16,7 +16,6 @@ export interface PlacesShown {
   readonly desk: Desk
   readonly layout: Layout
   readonly place: PlaceName // the one in sight, where they come one at a time
-  readonly days: boolean // in place of the three
   readonly drawer: boolean // the shelf lies over the sheet
   readonly numbers: NumberStyle
   readonly version: number
@@ -36,17 +35,19 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
   const { sheet } = desk
   const narrow = layout === 'narrow'
   const seen = (name: PlaceName) => !narrow || place === name
-  if (shown.days) return dayPlace(shown)
+  if (place === 'days') return dayPlace(shown)
   const closeDrawer = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape' || !drawer) return
     event.preventDefault()
     shown.go('sheet')
   }
   return html`<div class="places" @keydown=${closeDrawer}>
+      ${seen('sheet') ? nothing : html`<h1 class="unseen">${placeWords[place]}</h1>`}
       ${
         layout === 'middle' && !drawer
           ? nothing
           : html`<tb-shelf
+            role=${narrow ? 'main' : nothing}
             ?hidden=${!seen('shelf')}
             .formulas=${desk.workbook.formulas}
             .current=${desk.formula?.id ?? ''}
@@ -68,6 +69,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
+              .leeway=${desk.workbook.leeway}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(examples, readOnly)
@@ -75,7 +77,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       </main>
       ${
         sheet
-          ? html`<aside aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
+          ? html`<div class="aside" role=${narrow ? 'main' : 'complementary'} aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
             <tb-tally
               .sheet=${sheet}
               .version=${version}
@@ -84,7 +86,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .asked=${asked}
               ?apart=${narrow}
             ></tb-tally>
-          </aside>`
+          </div>`
           : nothing
       }
     </div>
@@ -104,13 +106,13 @@ function dayPlace(shown: PlacesShown): TemplateResult {
 }
 
 /** What lies at the foot of a phone's page: the working that is open, the main readings, the way from place to place. */
-function foot({ desk: { sheet }, numbers, version, place, days, asked }: PlacesShown): TemplateResult {
+function foot({ desk: { sheet }, numbers, version, place, asked }: PlacesShown): TemplateResult {
   const working =
     asked &&
     keyed(asked, html`<tb-working foot .sheet=${sheet} .version=${version} .cell=${asked.cell}></tb-working>`)
   return html`<div class="foot">
     ${working ?? nothing}
-    <tb-places .sheet=${sheet} .version=${version} .numbers=${numbers} place=${days ? 'days' : place}></tb-places>
+    <tb-places .sheet=${sheet} .version=${version} .numbers=${numbers} place=${place}></tb-places>
   </div>`
 }
 

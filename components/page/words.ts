@@ -41,9 +41,9 @@ export function keptWords(kept: KeeperState, time: (at: Date) => string): string
   }
 }
 
-export const daysName = 'Days'
+export const skipToSheet = 'Go to the sheet'
 export const placesName = 'Places'
-export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally' } as const
+export const placeWords = { shelf: 'Shelf', sheet: 'Sheet', tally: 'Tally', days: 'Days' } as const
 /** Behind a count of remarks, for those who listen. */
 export const remarksCounted = (count: number): string => (count === 1 ? ' remark' : ' remarks')
 

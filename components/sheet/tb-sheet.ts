@@ -18,10 +18,12 @@ import { sheetWords } from './words.js'
 export class TbSheet extends SheetElement {
   static override properties = {
     touched: { attribute: false },
+    leeway: { attribute: false },
     lit: { attribute: false },
   }
 
   declare touched: Touched // of the sheet, since it was last given
+  declare leeway: number | undefined // how far waits of the workbook move
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
@@ -38,16 +40,19 @@ export class TbSheet extends SheetElement {
       <div class="head">
         <h1>
           <tb-grow
+            field="name"
             label=${sheetWords.formulaName}
             .value=${formula.name}
             ?readOnly=${readOnly}
             @tb-entered=${this.#rename}
+          @tb-left=${() => this.goTo({})}
           ></tb-grow>
         </h1>
         ${
           readOnly && !formula.states?.length
             ? nothing
             : html`<tb-fold
+              data-opens="state"
               words=${sheetWords.keptStates}
               .count=${formula.states?.length ?? 0}
               .of=${formula.id}
@@ -69,6 +74,7 @@ export class TbSheet extends SheetElement {
           ? nothing
           : html`<tb-grow
             class="note"
+            field="note"
             wide
             folds
             label=${sheetWords.formulaNote}
@@ -112,6 +118,7 @@ export class TbSheet extends SheetElement {
             role="group"
             aria-label=${sheetWords.method}
             .sheet=${sheet}
+            .leeway=${this.leeway}
             .version=${version}
             .numbers=${numbers}
             ?readOnly=${readOnly}

@@ -71,11 +71,14 @@ export class TbStates extends SheetElement {
         <label for="name">${stateWords.name}</label>
         <input
           id="name"
+          data-typed="state"
+          .defaultValue=${this.#proposed}
           .value=${this.#proposed}
           aria-describedby="refusal"
           aria-invalid=${this.refusal !== ''}
           autocomplete="off"
           @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
+          @keydown=${this.#key}
         /><button class="lined">${stateWords.keep}</button>
       </form>
       <p class="refusal" id="refusal" role="status">${this.refusal}</p>
@@ -143,6 +146,14 @@ export class TbStates extends SheetElement {
   /** What else was different then. */
   #besides = (state: KeptState): readonly SettingPair[] =>
     settingsBeside(this.#worked(state).then, this.sheet!, this.numbers)
+
+  #key = (event: KeyboardEvent): void => {
+    const field = event.target as HTMLInputElement
+    if (event.key !== 'Escape' || event.isComposing || field.value === this.#proposed) return
+    event.stopPropagation()
+    field.value = this.#proposed
+    field.select()
+  }
 
   #keep = (event: Event): void => {
     event.preventDefault()

@@ -127,6 +127,8 @@ export class TbShelf extends BaseElement {
       return html`<li class="row">
         <input
           class="rename"
+          data-typed="shelf ${formula.id}"
+          .defaultValue=${formula.name}
           aria-label=${shelfWords.newNameFor(formula.name)}
           .value=${formula.name}
           @keydown=${this.#renameKey}
@@ -176,7 +178,7 @@ export class TbShelf extends BaseElement {
     }
     if (this.readOnly) return [sendOut, beside, card]
     return [
-      { label: formulaActions.rename, run: () => this.#rename(formula) },
+      { label: formulaActions.rename, run: () => this.openField(formula.id) },
       { label: formulaActions.duplicate, run: () => this.#duplicate(formula) },
       sendOut,
       beside,
@@ -231,8 +233,9 @@ export class TbShelf extends BaseElement {
     if (this.#ask(edit)) wish(this, { want: 'open', formula: copy })
   }
 
-  async #rename(formula: Formula): Promise<void> {
-    this.renaming = formula.id
+  /** Has the name of a formula typed anew. */
+  async openField(id: string): Promise<void> {
+    this.renaming = id
     await this.updateComplete
     this.renderRoot.querySelector<HTMLInputElement>('.rename')?.select()
   }

@@ -67,18 +67,6 @@ export const sharedStyles = css`
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
-  dialog {
-    color: var(--ink);
-    background: var(--board);
-    border: 1px solid var(--rule-strong);
-    border-radius: 10px;
-    padding: 0;
-    width: min(760px, calc(100vw - 24px));
-    max-height: min(88vh, 900px);
-  }
-  dialog::backdrop {
-    background: rgb(20 16 12 / 0.45);
-  }
   .quiet {
     color: var(--ink-soft);
   }

@@ -9,8 +9,8 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit } from '../base/events.js'
 import { gramDigits, type NumberStyle, percentDigits, showNumber } from '../base/numbers.js'
 import { heldToType, readingUnit } from '../base/reading-shown.js'
-import { readPart, readWeight } from '../base/typed-numbers.js'
 import { readingInSentence, readingWords } from '../base/words.js'
+import { readPart, readWeight } from '../typed/typed-numbers.js'
 import { type Giver, giversOf } from './givers.js'
 import { holdFormWords, noGiver, notAValue } from './hold-words.js'
 import { heldAt } from './holds.js'
@@ -65,6 +65,8 @@ export class TbHold extends BaseElement {
         <span class="typed"
           ><input
             id="value"
+            data-typed="hold ${reading}"
+            .defaultValue=${this.#present}
             inputmode="decimal"
             enterkeyhint="done"
             autocomplete="off"

@@ -9,7 +9,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { showDecimals } from '../base/numbers.js'
-import { sayCelsius } from '../base/typed-degrees.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { waitWords } from './words.js'
 
 /** The waits of a planned day in which something ferments: what to look for, then from when to when, and what was scaled from what. */
@@ -64,7 +64,7 @@ export class TbWaits extends BaseElement {
     const names = breads.map(bread => this.sheetOf(bread)?.formula.name ?? '')
     return html`<li>
       <h3>${waitWords.title(eventWords({ ...event, load: undefined }), stageName, names)}</h3>
-      <p class="look">${waitWords.lookFor(lookFor)}</p>
+      ${lookFor ? html`<p class="look">${waitWords.lookFor(lookFor)}</p>` : nothing}
       <p>
         ${waitWords.length(boundsText(length))}. ${waitWords.between(clock(from + length.least), clock(from + length.most), clock(until))}
       </p>

@@ -8,8 +8,8 @@ import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
 import { showGrams } from '../base/numbers.js'
-import { readDegrees, readRise, sayCelsius, showCelsius } from '../base/typed-degrees.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import { readDegrees, readRise, sayCelsius, showCelsius } from '../typed/typed-degrees.js'
 import { waterStyles } from './water-styles.js'
 import { workingOfWater } from './water-working.js'
 import { waterWords } from './words.js'
@@ -201,7 +201,7 @@ export class TbWater extends BaseElement {
     const name = `${key}-${row.name}`
     const how = said ? waterWords.typed : celsius === undefined ? waterWords.notYet : waterWords.follows
     const read = row.isRise ? readRise : readDegrees
-    return html`<li class=${said ? 'said' : ''}>
+    return html`<li class=${said ? 'said' : celsius === undefined ? 'empty' : ''}>
       <span class="what">${what}${grams === undefined ? nothing : html` <span class="grams">${this.#grams(grams)}</span>`}</span>
       ${
         said && !readOnly

@@ -38,6 +38,7 @@ export const waterStyles = css`
   h3 button {
     display: flex;
     flex-wrap: wrap;
+    align-items: baseline;
     justify-content: space-between;
     gap: 0 12px;
     width: 100%;
@@ -46,12 +47,12 @@ export const waterStyles = css`
     font-weight: inherit;
   }
   .short {
-    margin-left: auto;
+    flex: none;
     white-space: nowrap;
     font-weight: 400;
   }
   [aria-expanded='true'] .short {
-    visibility: hidden;
+    display: none; /* it stands large beneath */
   }
   .ways {
     display: flex;
@@ -118,10 +119,13 @@ export const waterStyles = css`
   .typed input:not([readonly]):hover {
     border-bottom-color: var(--rule-strong);
   }
+  .empty .typed input {
+    border-bottom-color: var(--rule-strong);
+  }
   .typed input:focus-visible {
     background: var(--board);
   }
-  .said input {
+  .said .typed input {
     font-weight: 680;
     border-bottom-color: var(--ink);
   }

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Mixing } from '../../src/day/mixing/mixing.js'
 import { type NumberStyle, showDecimals, showGrams } from '../base/numbers.js'
-import { sayCelsius } from '../base/typed-degrees.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { factorSaid, waterWorking } from './words.js'
 
 /** How the temperature of a mixing's water came about, both ways. */
@@ -15,7 +15,7 @@ export function workingOfWater(mixing: Mixing, of: string, style: NumberStyle): 
   const heatTo = (part: { grams: number; heat: number; celsius: number }) =>
     (part.grams / 1000) * part.heat * (mixed - part.celsius)
   const all = parts.reduce((sum, part) => sum + heatTo(part), 0)
-  const kilojoules = (value: number) => showDecimals(value, style, 1)
+  const kilojoules = (value: number) => showDecimals(value, style, 1).replace('-', '−')
   return html`<p>${waterWorking.byFactors(
     factors.length + 1,
     say(wanted),
@@ -43,14 +43,15 @@ export function workingOfWater(mixing: Mixing, of: string, style: NumberStyle): 
         </tbody>
       </table>
     </div>
-    <p>${waterWorking.water(
-      mixing.liquid,
-      grams(water),
-      decimals(waterHeat, 3),
-      `${kilojoules(all)}\u00a0kJ`,
-      say(celsius - mixed),
-      say(celsius),
-    )}</p>
+    <p>${waterWorking.water({
+      liquid: mixing.liquid,
+      grams: grams(water),
+      heat: decimals(waterHeat, 3),
+      takesUp: all > 0,
+      kilojoules: `${kilojoules(Math.abs(all))}\u00a0kJ`,
+      apart: say(Math.abs(celsius - mixed)),
+      celsius: say(celsius),
+    })}</p>
     ${
       ice
         ? html`<p>${freezer === undefined ? waterWorking.ice(grams(water), say(tap), say(celsius)) : waterWorking.iceFrom(say(freezer))}</p>`

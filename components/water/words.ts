@@ -56,8 +56,16 @@ export const waterWorking = {
     `By heat balance: it is mixed at ${mixed}, the ${wanted} wanted less the rise of ${rise}. To come to that takes up or gives off:`,
   columns: ['goes in', 'weight', 'heat, kJ/(kg·K)', 'from', 'kJ'],
   table: (of: string) => `Heat balance of ${of}`,
-  water: (liquid: string, grams: string, heat: string, kilojoules: string, apart: string, celsius: string) =>
-    `All together ${kilojoules}; ${grams} of ${liquid} at ${heat} kJ/(kg·K) give that by being ${apart} apart from it: ${celsius}`,
+  water: (of: {
+    liquid: string
+    grams: string
+    heat: string
+    takesUp: boolean // what goes in; otherwise it gives off
+    kilojoules: string
+    apart: string
+    celsius: string
+  }) =>
+    `All together that ${of.takesUp ? 'takes up' : 'gives off'} ${of.kilojoules}. ${of.grams} of ${of.liquid} at ${of.heat} kJ/(kg·K) ${of.takesUp ? 'give' : 'take up'} as much by being ${of.apart} ${of.takesUp ? 'warmer' : 'cooler'} than that: ${of.celsius}`,
   ice: (water: string, tap: string, wanted: string) => `Ice: ${water} × (${tap} − ${wanted}) ÷ (${tap} + 80)`,
   iceFrom: (freezer: string) =>
     `Ice: what it takes up on its way from ${freezer}, 1.958 kJ/(kg·K), in melting, 334 kJ/kg, and as water, is what the tap's water gives off.`,

@@ -1,5 +1,6 @@
+export type { PartChanges, PartStore } from './disk/parts.js'
 export { History, type HistoryEvent } from './history.js'
 export { type Keeper, type KeeperOptions, openKeeper } from './keeper.js'
-export type { PartChanges, PartStore } from './parts.js'
 export type { KeeperState } from './state.js'
 export type { TabEvents, Tabs } from './tabs.js'
+export type { TypedText } from './typed-texts.js'

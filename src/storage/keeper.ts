@@ -1,9 +1,11 @@
 import { type Formula, newId, type Problem } from '../dough/document/formula.js'
+import { sameData } from '../dough/document/same-data.js'
 import type { Workbook } from '../dough/document/workbook.js'
+import { Pace } from './disk/pace.js'
+import { askToPersist, onPageLeave } from './disk/page.js'
+import { databaseParts, type PartStore } from './disk/parts.js'
 import { guarded } from './guarded.js'
 import { type Merged, merge } from './merge.js'
-import { askToPersist, onPageLeave } from './page.js'
-import { databaseParts, type PartStore } from './parts.js'
 import {
   ChangedElsewhere,
   changesTo,
@@ -16,6 +18,7 @@ import {
 } from './record.js'
 import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
 import { openTabs, type TabEvents, type Tabs } from './tabs.js'
+import { type TypedText, typedKey } from './typed-texts.js'
 import { takeIn, unsavedEdits, unsavedFormulas } from './unsaved.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
 
@@ -30,8 +33,14 @@ export interface Keeper {
   readonly problems: readonly Problem[]
   /** The browser's answer to keeping the workbook when disk space runs low; undefined until asked, at the first edit. */
   readonly persisted: boolean | undefined
-  /** To be called after every edit. Saves 400 ms after the last, or at once when the page is left. */
+  /** To be called after every edit. Saves 400 ms after the last, 1 s after the first, at once when the page is left. */
   keep(workbook: Workbook): void
+  /** What stood in fields and was not entered when the page that edited before this one went away. */
+  readonly left: readonly TypedText[]
+  /** To be called with all that is being typed, whenever it changes: it is saved as edits are. */
+  type(texts: readonly TypedText[]): void
+  /** Whether going away now may lose something: storage fails, or has not answered for a while. */
+  readonly atRisk: boolean
   /** Saves now, also after a failure. Resolves when that has ended; `state` says how. */
   flush(): Promise<void>
   /** Makes this the tab that edits. */
@@ -54,7 +63,6 @@ export interface KeeperOptions {
   readonly persist?: () => Promise<boolean>
 }
 
-const idle = 400 // milliseconds
 const mostTries = 5 // of a save while other tabs keep saving in between
 
 /** Loads the workbook and resolves when it can be shown; a failure to load or save is a state, never a rejection. */
@@ -86,7 +94,9 @@ class StorageKeeper implements Keeper {
   #saving = false
   #failure: 'refused' | 'full' | undefined
   #asked = false // for persistence
-  #timer: ReturnType<typeof setTimeout> | undefined
+  readonly #pace = new Pace(() => void this.flush())
+  #typed: readonly TypedText[] = []
+  #typedStored = this.#typed // as far as this tab has written it
   #turn: Promise<unknown> = Promise.resolve()
 
   constructor(options: KeeperOptions) {
@@ -125,16 +135,17 @@ class StorageKeeper implements Keeper {
     if (workbook === this.workbook) return
     this.workbook = workbook
     this.#askToPersist()
-    this.#saveSoon()
+    this.#pace.soon()
     this.#tell()
   }
 
   async flush(): Promise<void> {
-    clearTimeout(this.#timer)
+    if (this.#dirty || this.#isTyping) this.#pace.begun()
     for (let before: Stored | undefined; this.#dirty && before !== this.#stored; ) {
       before = this.#stored
       await this.#inTurn(() => this.#save())
     }
+    if (this.#isTyping) await this.#inTurn(() => this.#saveTyped())
   }
 
   async takeOver(): Promise<void> {
@@ -146,6 +157,29 @@ class StorageKeeper implements Keeper {
     await this.flush()
     this.#tabs.leave()
     this.#parts.close()
+  }
+
+  get left(): readonly TypedText[] {
+    return this.#stored.typed
+  }
+
+  type(texts: readonly TypedText[]): void {
+    if (sameData(texts, this.#typed)) return
+    this.#typed = texts
+    this.#pace.soon()
+    this.#tell()
+  }
+
+  get atRisk(): boolean {
+    const { state } = this
+    if (state.status === 'waiting' || state.status === 'saving') return this.#pace.isLate
+    return (
+      state.status === 'refused' || state.status === 'full' || (state.status === 'read-only' && state.unsaved)
+    )
+  }
+
+  get #isTyping(): boolean {
+    return this.#typed !== this.#typedStored
   }
 
   get #dirty(): boolean {
@@ -163,11 +197,6 @@ class StorageKeeper implements Keeper {
     await this.#turn
   }
 
-  #saveSoon(): void {
-    clearTimeout(this.#timer)
-    this.#timer = setTimeout(() => void this.flush(), idle)
-  }
-
   async #save(): Promise<void> {
     this.#saving = true
     for (let tries = 0; this.#dirty && this.#mayWrite && tries < mostTries; tries++) {
@@ -179,8 +208,24 @@ class StorageKeeper implements Keeper {
     this.#tell()
   }
 
+  /** Saves what is being typed where no edit was to be saved: with an edit it goes along. */
+  async #saveTyped(): Promise<void> {
+    if (!this.#isTyping || !this.#mayWrite) return
+    const typed = this.#typed
+    try {
+      await this.#parts.put({ puts: new Map([[typedKey, typed]]), removes: [] })
+      this.#typedStored = typed
+      if (!this.#dirty) this.#failure = undefined
+      this.#pace.ended()
+    } catch (error) {
+      this.#failed(error)
+    }
+    this.#tell()
+  }
+
   async #write(): Promise<'ended' | 'changed elsewhere'> {
     const { workbook } = this
+    const typed = this.#typed
     const takenIn = [...this.#takenIn]
     let attempt: Stored | undefined
     try {
@@ -188,7 +233,9 @@ class StorageKeeper implements Keeper {
         const changes = changesTo(workbook, head, [this.#stored, ...this.#unheard], takenIn)
         attempt = changes.stored
         this.#unheard = [...this.#unheard, attempt].slice(-mostTries)
-        return changes
+        // In one with the edit: what was entered is not being typed any more, and is never in neither.
+        if (typed === this.#typedStored) return changes
+        return { ...changes, puts: new Map(changes.puts).set(typedKey, typed) }
       })
     } catch (error) {
       if (error instanceof ChangedElsewhere) return 'changed elsewhere'
@@ -196,9 +243,11 @@ class StorageKeeper implements Keeper {
       return 'ended'
     }
     this.#stored = attempt!
+    this.#typedStored = typed
     for (const key of takenIn) this.#takenIn.delete(key)
     this.#unheard = []
     this.#failure = undefined
+    this.#pace.ended()
     this.#tabs.saved()
     return 'ended'
   }
@@ -281,11 +330,15 @@ class StorageKeeper implements Keeper {
   }
 
   #leave(): void {
-    if (this.#dirty && this.#mayWrite && this.#loaded) {
-      const key = unsavedKey(newId())
-      const edits = unsavedEdits(this.workbook, this.#stored, this.#unheard)
-      this.#parts.put(key, edits, [...this.#takenIn]).catch(error => this.#failed(error))
-      this.#takenIn.add(key)
+    if ((this.#dirty || this.#isTyping) && this.#mayWrite && this.#loaded) {
+      const puts = new Map<string, unknown>([[typedKey, this.#typed]])
+      const removes = this.#dirty ? [...this.#takenIn] : []
+      if (this.#dirty) {
+        const key = unsavedKey(newId())
+        puts.set(key, unsavedEdits(this.workbook, this.#stored, this.#unheard))
+        this.#takenIn.add(key)
+      }
+      this.#parts.put({ puts, removes }).catch(error => this.#failed(error))
     }
     void this.flush()
   }
@@ -307,7 +360,7 @@ class StorageKeeper implements Keeper {
       loaded: this.#loaded,
       newer: this.#stored.newer,
       role: this.#role,
-      dirty: this.#dirty,
+      dirty: this.#dirty || (this.#isTyping && this.#mayWrite),
       saving: this.#saving,
       failure: this.#failure,
       savedAt: this.#stored.head?.savedAt,

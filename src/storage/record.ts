@@ -1,7 +1,7 @@
 import { newId, type Problem } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
 import { emptyWorkbook, optionsOf, type Workbook, withDays } from '../dough/document/workbook.js'
-import type { PartChanges } from './parts.js'
+import type { PartChanges } from './disk/parts.js'
 import {
   hasTexts,
   isDay,
@@ -12,6 +12,7 @@ import {
   optionsIn,
   readFormula,
 } from './read-part.js'
+import { type TypedText, typedIn, typedKey } from './typed-texts.js'
 import { type StorageDiagnostic, storageProblem } from './words.js'
 
 /** The key of the part that holds everything but the formulas and the days, and their order. */
@@ -48,6 +49,7 @@ export interface Stored {
   readonly damagedDays: readonly string[] // likewise
   readonly damagedIngredients: readonly unknown[] // written back as they were
   readonly unsaved: ReadonlyMap<string, unknown> // by key: edits that pages left behind
+  readonly typed: readonly TypedText[] // what was being typed when it was last written
   readonly newer: boolean // written by a version of Tarebook that this one must not write over
   readonly problems: readonly Problem[]
 }
@@ -59,6 +61,7 @@ export const nothingStored: Stored = {
   damagedDays: [],
   damagedIngredients: [],
   unsaved: new Map(),
+  typed: [],
   newer: false,
   problems: [],
 }
@@ -170,6 +173,7 @@ export function readStored(parts: ReadonlyMap<string, unknown>, known: Stored = 
     damagedDays,
     damagedIngredients,
     unsaved: new Map([...parts].filter(([key]) => key.startsWith(unsavedKey('')))),
+    typed: typedIn(parts.get(typedKey)),
     newer: isNewer(part),
     problems,
   }

@@ -1,4 +1,7 @@
-/** `npm run bench`: prints one table of what was measured in Node, in Chromium and of the built page. It informs. */
+/**
+ * `npm run bench`: prints one table of what was measured in Node, in Chromium, of the built page and in each engine. It
+ * informs. `node tests/bench/run.mjs [node] [chromium] [page] [engines]` measures some of it.
+ */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
@@ -6,6 +9,7 @@ import { build } from 'esbuild'
 import { launch } from 'puppeteer-core'
 import { serve } from '../../src/app/server.mjs'
 import { browserArguments, findBrowser } from '../browsers/chromium.mjs'
+import { engineRows } from './engines.mjs'
 import { pageRows } from './page.mjs'
 
 /**
@@ -96,6 +100,9 @@ function print(table) {
   }
 }
 
+const parts = process.argv.slice(2)
+const wanted = /** @param {string} part */ part => parts.length === 0 || parts.includes(part)
+
 const started = Date.now()
 const browser = await launch({
   executablePath: findBrowser(),
@@ -103,9 +110,10 @@ const browser = await launch({
 })
 try {
   const table = [['where', 'what', 'measured', 'baseline', 'ratio', 'budget', '']]
-  for (const row of await nodeRows()) table.push(cells('Node', row))
-  for (const row of await chromiumRows(browser)) table.push(cells('Chromium', row))
-  for (const row of await pageRows(browser, folder)) table.push(cells('page', row))
+  if (wanted('node')) for (const row of await nodeRows()) table.push(cells('Node', row))
+  if (wanted('chromium')) for (const row of await chromiumRows(browser)) table.push(cells('Chromium', row))
+  if (wanted('page')) for (const row of await pageRows(browser, folder)) table.push(cells('page', row))
+  if (wanted('engines')) for (const row of await engineRows(folder)) table.push(cells('engines', row))
   print(table)
   const { version } = process
   console.log(

@@ -94,5 +94,6 @@ export const chromiumSeats = executablePath => async origin => {
   const page = await browser.newPage()
   await page.emulateFocusedPage(true) // it has the focus as soon as it is there
   await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])
-  return { page, close: () => browser.close() }
+  const evaluate = /** @param {string} script */ script => page.evaluate(`(() => {${script}})()`)
+  return { page, evaluate, close: () => browser.close() }
 }

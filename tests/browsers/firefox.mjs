@@ -95,5 +95,6 @@ export const firefoxSeats = executablePath => async () => {
       await override('prefersColorSchemeOverride', scheme || 'none')
     },
   }
-  return { page: testPage, close: () => browser.close() }
+  const evaluate = /** @param {string} script */ script => page.evaluate(`(() => {${script}})()`)
+  return { page: testPage, evaluate, close: () => browser.close() }
 }

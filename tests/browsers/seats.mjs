@@ -30,7 +30,12 @@
  *   reset(): Promise<void>,
  * }} mouse
  */
-/** @typedef {{ page: TestPage, close: () => Promise<void> }} Seat */
+/**
+ * @typedef {object} Seat
+ * @property {TestPage} page
+ * @property {(script: string) => Promise<any>} evaluate runs the body of a function in the page
+ * @property {() => Promise<void>} close
+ */
 
 /**
  * @param {string} name of the browser

@@ -13,6 +13,7 @@ const capabilities = [
   ],
   ['undo, redo', [whole('by-hand', 'an amount'), whole('first-job', 'comes back by undo')]],
   ['go from cell to cell, move a line', [whole('by-hand', 'arrows go')]],
+  ['copy, cut and paste blocks of cells', [whole('blocks')]],
   ['hold a reading', [whole('every-number', 'holds true')]],
   ['batch and keep-back', [whole('every-number', 'makes six')]],
   ['working', [whole('every-number', 'shows how')]],

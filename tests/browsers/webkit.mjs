@@ -121,6 +121,7 @@ export const webKitSeats = driverPath => async () => {
   }
   return {
     page,
+    evaluate: script => session.evaluate(script),
     async close() {
       await session.end().catch(() => {}) // its window may have gone already
       for (const each of [driver, manager, screen]) each.kill()

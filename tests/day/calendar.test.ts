@@ -24,8 +24,8 @@ const quick = (name = 'Mill wheat') =>
   )
 
 const planned = (day: Day, formulas: readonly Formula[]) => {
-  const sheet = openDay(day, formulas)
-  return { plan: sheet.plan!, nameOf: breadNames(day, formulas) }
+  const { plan } = openDay(day, formulas)
+  return { plan: plan!, nameOf: breadNames(day, formulas) }
 }
 
 test('a calendar has an event for each step of hands and each load, in UTC, with what RFC 5545 asks of one', () => {

@@ -32,11 +32,12 @@ const rooms: Record<string, string> = {
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method course plan mixing out',
   'src/exchange': 'values steps csv data text markup recipe tables arriving .',
+  'src/storage': 'disk .',
   components:
-    'styles base controls working larder batch tally beside ' +
+    'styles base typed controls working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
-    'sheet desk shelf card lanes send-out day/facts day page',
+    'sheet desk shelf card send-out lanes day/facts day page',
 }
 
 const mostInRoom = 15

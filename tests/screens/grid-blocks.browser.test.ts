@@ -161,4 +161,25 @@ describe('Blocks of cells', () => {
     await paste(copy)
     equal(desk.sheet.formula.stages[1]!.lines[0]!.note, '=2+3')
   })
+
+  it('pastes many rows as one step while the page goes on, and no more than a formula may have', async () => {
+    const rows = (count: number) => Array.from({ length: count }, (_, i) => `Seed ${i}\t${i + 1}\n`).join('')
+    await goTo(desk.grid, 'Add an ingredient 2')
+    await paste(rows(4993)) // eight lines are there
+    match(desk.said.at(-1)!, /^Nothing was pasted: the formula would have 5001 lines, and .* at most 5000\./)
+    equal(desk.done.length, 0)
+    let paints = 0
+    const count = () => {
+      paints += 1
+      if (desk.done.length === 0) requestAnimationFrame(count)
+    }
+    requestAnimationFrame(count)
+    await paste(rows(1500))
+    await waitUntil(() => desk.said.at(-1) === '3000 pasted.', 'all are pasted')
+    ok(paints > 2, `the page was painted ${paints} times meanwhile`)
+    const lines = () => desk.sheet.formula.stages[1]!.lines
+    equal(`${lines().length} ${lines().at(-1)!.ingredient} ${lines().at(-1)!.amount}`, '1505 Seed 1499 1500%')
+    await press('Control+z')
+    equal(lines().length, 5)
+  })
 })

@@ -1,4 +1,5 @@
 import { sendMouse, setViewport } from '@web/test-runner-commands'
+import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok } from '../assert'
 import { press, type } from '../keys'
 import { amounts, cell, type Desk, field, focusIn, goTo, middleOf, setUp, shows } from './grid-desk'
@@ -195,7 +196,7 @@ describe('Typing in the grid', () => {
     })
     await settled()
     match(amounts(desk.sheet, 0), /; Rye starter$/)
-    equal(focusIn(desk.grid), 'Rye starter / percent')
+    equal(focusIn(desk.grid), 'Rye starter / weight') // the levain is written in grams
   })
 
   it('takes a name the larder does not know, marks it in words and offers to define it', async () => {
@@ -280,6 +281,40 @@ describe('Typing in the grid', () => {
     await press('Control+z')
     ok(field(desk.grid), 'the editor is still open')
     equal(desk.wishes.length, 4)
+  })
+
+  it('Tab from a new name goes to the grams where the dough is written in them', async () => {
+    const lines = ['Flour: 500 g', 'Water: 350 g', 'Salt: 10 g']
+    const inGrams = (formula: Formula): Formula => ({
+      ...formula,
+      stages: [
+        {
+          ...formula.stages[1]!,
+          lines: lines.map((text, i) => {
+            const [ingredient, amount] = text.split(': ')
+            return { id: `g${i}`, ingredient: ingredient!, amount: amount!, note: '' }
+          }),
+        },
+      ],
+    })
+    desk = await setUp(undefined, { change: inGrams })
+    await goTo(desk.grid, 'Add an ingredient')
+    await type('Honey')
+    await press('Tab')
+    await settled()
+    equal(focusIn(desk.grid), 'Honey / weight')
+    await type('30')
+    await press('Enter')
+    await settled()
+    equal(desk.sheet.formula.stages[0]!.lines[3]!.amount, '30 g')
+  })
+
+  it('Tab from the last cell of the last line goes to a new line of its stage', async () => {
+    await goTo(desk.grid, 'Water 1', 'note')
+    await type('warm')
+    await press('Tab')
+    await settled()
+    equal(focusIn(desk.grid), 'Add an ingredient to Levain / ingredient')
   })
 
   it('undo of a line begun goes to where it was', async () => {

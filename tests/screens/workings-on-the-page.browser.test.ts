@@ -38,7 +38,7 @@ describe('Holds and workings on the page', () => {
 
   const root = () => app.shadowRoot!
   const sheet = () => root().querySelector('tb-sheet')!
-  const tally = () => root().querySelector('aside tb-tally') as HTMLElementTagNameMap['tb-tally'] | null
+  const tally = () => root().querySelector('.aside tb-tally') as HTMLElementTagNameMap['tb-tally'] | null
   const strip = () => root().querySelector('tb-places')!.shadowRoot!.querySelector('tb-tally')!
   const working = () => tally()?.shadowRoot?.querySelector('tb-working') ?? root().querySelector('tb-working')
   const title = () => textOf(working()?.shadowRoot?.querySelector('h3'))

@@ -1,5 +1,5 @@
 import { get, promisifyRequest, set } from 'idb-keyval'
-import { openDatabase } from '../../src/storage/database'
+import { openDatabase } from '../../src/storage/disk/database'
 import { equal } from '../assert'
 
 const failure = (work: Promise<unknown>): Promise<string> =>

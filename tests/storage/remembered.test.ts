@@ -1,5 +1,5 @@
 import { test } from 'node:test'
-import { remembered, type Texts } from '../../src/storage/remembered'
+import { remembered, type Texts } from '../../src/storage/disk/remembered'
 import { deepEqual, equal } from '../assert'
 
 class StandIn implements Texts {

@@ -1,7 +1,7 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import type { PartChanges, PartStore } from '../../src/storage/disk/parts.js'
 import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
-import type { PartStore } from '../../src/storage/parts.js'
 import type { TabEvents, Tabs } from '../../src/storage/tabs.js'
 
 /** What a disk may do to a write. `unheard`: it is written, and the browser reports a failure all the same. */
@@ -38,9 +38,9 @@ export class Disk implements PartStore {
     if (fault === 'unheard') throw new DOMException('The connection closed.', 'AbortError')
   }
 
-  async put(key: string, part: unknown, removes: readonly string[]): Promise<void> {
+  async put({ puts, removes }: PartChanges): Promise<void> {
     if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
-    this.parts.set(key, structuredClone(part))
+    for (const [at, part] of puts) this.parts.set(at, structuredClone(part))
     for (const at of removes) this.parts.delete(at)
   }
 

@@ -56,16 +56,30 @@ export const factStyles = css`
   .pair {
     white-space: nowrap;
   }
+  .line {
+    column-gap: 8px;
+  }
+  .line:has(> .pair + .pair) {
+    column-gap: 20px;
+  }
   .typed input {
-    width: 3.4em;
+    width: 3.8em;
     text-align: center;
   }
   .typed input.short {
-    width: 2.9em;
+    width: 2.8em;
   }
-  .date input {
-    width: 9.6em;
+  .date .typed input {
+    width: 11.5em;
     text-align: left;
+  }
+  .name .typed:first-child input {
+    width: 6em;
+    text-align: left;
+  }
+  .seldom {
+    font-size: var(--size-small);
+    white-space: normal;
   }
   .follows .typed input {
     font-weight: 400;
@@ -77,14 +91,13 @@ export const factStyles = css`
     padding: 4px;
     color: var(--ink-soft);
   }
-  .named {
-    color: var(--ink);
-    font-weight: 620;
-    margin-left: -8px;
+  .add > tb-menu {
+    margin-left: -9px;
+    color: var(--accent);
   }
-  .add button,
-  .add tb-menu {
-    margin-left: -8px;
+  .line > button.add {
+    margin-left: auto;
+    font-size: var(--size-small);
   }
   .form {
     margin: 0 0 10px;

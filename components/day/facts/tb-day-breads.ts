@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { clockText, readClock } from '../../../src/day/course/clock.js'
 import { sharedStages } from '../../../src/day/mixing/shared-stages.js'
+import { breadNames } from '../../../src/day/out/bread-names.js'
 import { Weights } from '../../../src/day/plan/weigh-list.js'
 import type { Batch } from '../../../src/dough/document/batch.js'
 import type { Day, DayBread } from '../../../src/dough/document/day.js'
@@ -11,16 +12,16 @@ import type { Workbook } from '../../../src/dough/document/workbook.js'
 import {
   addBread,
   changeBread,
-  changeDay,
   type Fields,
+  makeTogether,
   removeBread,
 } from '../../../src/dough/edits/fetched/day-edits.js'
 import type { FigureSheet } from '../../../src/dough/sheet/figures.js'
 import { BaseElement } from '../../base/base-element.js'
 import { askEdit, say, wish } from '../../base/events.js'
 import { showNumber } from '../../base/numbers.js'
-import { readNumber, readWeight } from '../../base/typed-numbers.js'
 import { makeProse, sayGrams } from '../../batch/batch-prose.js'
+import { readNumber, readWeight } from '../../typed/typed-numbers.js'
 import '../../batch/tb-batch-fields.js'
 import '../../controls/tb-menu.js'
 import { TypedFields } from '../../controls/typed-fields.js'
@@ -226,25 +227,24 @@ export class TbDayBreads extends BaseElement {
 
   /** Stages that are the same in several breads, to be made once. */
   #together(): TemplateResult[] {
-    const { together, breads } = this.day
-    const nameOf = (id: string) => this.#name(breads.find(bread => bread.id === id)!)
-    return sharedStages(this.day, id => this.#sheet(id))
-      .filter(({ key, isSame }) => isSame || together.includes(key))
-      .map(({ key, name, breads: of, isSame }) => {
-        const isMade = together.includes(key)
-        const keys = isMade ? together.filter(other => other !== key) : [...together, key]
-        return html`<p class="line">
-          <label class="check"
-            ><input
-              type="checkbox"
-              .checked=${isMade}
-              ?disabled=${this.readOnly}
-              @change=${() => this.#tell(workbook => changeDay(workbook, this.day.id, { together: keys }))}
-            />${factWords.together(name, of.map(nameOf))}</label
-          >
-          ${isSame ? nothing : html`<span class="fault">${factWords.notTheSame(name)}</span>`}
-        </p>`
-      })
+    const nameOf = breadNames(this.day, this.workbook.formulas)
+    return sharedStages(this.day, this.workbook.formulas).map(stage => {
+      const { key, name, builds, otherwise, isTogether, sameMethod } = stage
+      const breads = builds.map(({ bread }) => bread)
+      const others = isTogether ? undefined : builds.slice(1)
+      return html`<p class="line">
+        <label class="check"
+          ><input
+            type="checkbox"
+            .checked=${isTogether}
+            ?disabled=${this.readOnly}
+            @change=${() => this.#tell(workbook => makeTogether(workbook, this.day.id, { key, name }, others))}
+          />${factWords.together(name, (breads.length > 1 ? breads : [...breads, ...otherwise]).map(nameOf))}</label
+        >
+        ${isTogether && !sameMethod ? html`<span>${factWords.byMethodOf(nameOf(breads[0]!))}</span>` : nothing}
+        ${isTogether && otherwise.length ? html`<span class="fault">${factWords.madeOtherwise(name, otherwise.map(nameOf))}</span>` : nothing}
+      </p>`
+    })
   }
 
   #add(): TemplateResult {

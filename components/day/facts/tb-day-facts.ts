@@ -8,9 +8,9 @@ import { changeDay, type Fields, setLeeway } from '../../../src/dough/edits/fetc
 import { BaseElement } from '../../base/base-element.js'
 import { askEdit, say } from '../../base/events.js'
 import { showNumber } from '../../base/numbers.js'
-import { readNumber, readPart } from '../../base/typed-numbers.js'
 import { TypedFields } from '../../controls/typed-fields.js'
 import { sentenceStyles } from '../../styles/sentence-styles.js'
+import { readNumber, readPart } from '../../typed/typed-numbers.js'
 import { factStyles } from './facts-styles.js'
 import { dateToRead, readDate } from './read-date.js'
 import './tb-day-breads.js'
@@ -55,9 +55,11 @@ export class TbDayFacts extends BaseElement {
         .numbers=${numbers}
         ?readOnly=${readOnly}
       ></tb-day-breads>
-      ${this.#kitchen()}${this.#nights()}
-      <tb-day-ovens .day=${day} .numbers=${numbers} ?readOnly=${readOnly}></tb-day-ovens>
-      ${this.#leeway()}`
+      <p class="line">${this.#kitchen()}</p>
+      ${this.#fields.faults('kitchen', 'fridge', 'proofer')}
+      <p class="line">${this.#nights()}${this.#leeway()}</p>
+      ${this.#fields.faults(...day.asleep.flatMap((_, i) => [`from${i}`, `until${i}`]), 'bakers', 'leeway')}
+      <tb-day-ovens .day=${day} .numbers=${numbers} ?readOnly=${readOnly}></tb-day-ovens>`
   }
 
   #when(): TemplateResult {
@@ -68,7 +70,7 @@ export class TbDayFacts extends BaseElement {
           ${Object.entries(fromWords).map(([way, words]) => html`<option value=${way} .selected=${way === from}>${words}</option>`)}
         </select>
         ${day.begin === undefined ? nothing : this.#clock('begin', factWords.begin, day.begin, begin => ({ begin }))}
-        ${from === 'both' ? factWords.and : nothing}
+        ${from === 'both' ? factWords.to : nothing}
         ${day.ready === undefined ? nothing : this.#clock('ready', factWords.ready, day.ready, ready => ({ ready }))}
         ${factWords.on}
         <span class="date">${this.#fields.field({
@@ -94,7 +96,6 @@ export class TbDayFacts extends BaseElement {
       name,
       label,
       kept,
-      short: true,
       isReadOnly: this.readOnly,
       take: typed => {
         const minutes = readClock(typed)
@@ -105,12 +106,9 @@ export class TbDayFacts extends BaseElement {
 
   #kitchen(): TemplateResult {
     const { day } = this
-    return html`<p class="line">
-        ${factWords.kitchen} ${this.#celsius('kitchen', factWords.kitchenDegrees, day.kitchen)},
-        ${factWords.fridge} ${this.#celsius('fridge', factWords.fridgeDegrees, day.fridge)},
-        ${factWords.proofer} ${this.#celsius('proofer', factWords.prooferDegrees, day.proofer)}
-      </p>
-      ${this.#fields.faults('kitchen', 'fridge', 'proofer')}`
+    return html`<span class="pair">${factWords.kitchen} ${this.#celsius('kitchen', factWords.kitchenDegrees, day.kitchen)}</span>
+      <span class="pair">${factWords.fridge} ${this.#celsius('fridge', factWords.fridgeDegrees, day.fridge)}</span>
+      <span class="pair">${factWords.proofer} ${this.#celsius('proofer', factWords.prooferDegrees, day.proofer)}</span>`
   }
 
   #celsius(name: 'kitchen' | 'fridge' | 'proofer', label: string, kept: number | undefined): TemplateResult {
@@ -135,47 +133,48 @@ export class TbDayFacts extends BaseElement {
     const at = (index: number, fields: Partial<(typeof asleep)[number]>): Fields<Day> => ({
       asleep: asleep.map((night, i) => (i === index ? { ...night, ...fields } : night)),
     })
-    return html`<p class="line">
-        ${asleep.length ? factWords.asleep : factWords.nobodySleeps}
-        ${asleep.map(
-          ({ from, until }, i) =>
-            html`<span class="pair">${this.#clock(`from${i}`, factWords.asleepFrom, from, clock => at(i, { from: clock }))}${
-              factWords.to
-            }${this.#clock(`until${i}`, factWords.asleepUntil, until, clock => at(i, { until: clock }))}${
-              this.readOnly
-                ? nothing
-                : html`<button
-                  class="out"
-                  aria-label=${factWords.leaveOutNight}
-                  title=${factWords.leaveOutNight}
-                  @click=${() => this.#tell({ asleep: asleep.filter((_, n) => n !== i) })}
-                >${cross}</button>`
-            }</span>`,
-        )}
-        ${
-          this.readOnly || asleep.length
-            ? nothing
-            : html`<button @click=${() => this.#tell({ asleep: [usualNight] })}>${factWords.addNight}</button>`
-        }
-        <span class="pair bakers">${this.#fields.field({
-          name: 'bakers',
-          label: factWords.bakersCount,
-          kept: showNumber(bakers, this.numbers),
-          short: true,
-          isReadOnly: this.readOnly,
-          take: typed => {
-            const count = readNumber(typed, this.numbers) ?? 0
-            return Number.isInteger(count) && count >= 1
-              ? this.#change({ bakers: count })
-              : notTakenFacts.bakers
-          },
-        })} ${factWords.bakers(bakers)}</span>
-      </p>
-      ${this.#fields.faults(...asleep.flatMap((_, i) => [`from${i}`, `until${i}`]), 'bakers')}`
+    return html`${
+      asleep.length
+        ? asleep.map(
+            ({ from, until }, i) => html`<span class="pair">
+                ${factWords.asleep} ${this.#clock(`from${i}`, factWords.asleepFrom, from, clock => at(i, { from: clock }))}${
+                  factWords.to
+                }${this.#clock(`until${i}`, factWords.asleepUntil, until, clock => at(i, { until: clock }))}${
+                  this.readOnly
+                    ? nothing
+                    : html`<button
+                      class="out"
+                      aria-label=${factWords.leaveOutNight}
+                      title=${factWords.leaveOutNight}
+                      @click=${() => this.#tell({ asleep: asleep.filter((_, n) => n !== i) })}
+                    >${cross}</button>`
+                }</span>`,
+          )
+        : html`<span class="pair"
+              >${factWords.nobodySleeps}${
+                this.readOnly
+                  ? nothing
+                  : html`<button @click=${() => this.#tell({ asleep: [usualNight] })}>${factWords.addNight}</button>`
+              }</span
+            >`
+    }
+      <span class="pair bakers">${this.#fields.field({
+        name: 'bakers',
+        label: factWords.bakersCount,
+        kept: showNumber(bakers, this.numbers),
+        short: true,
+        isReadOnly: this.readOnly,
+        take: typed => {
+          const count = readNumber(typed, this.numbers) ?? 0
+          return Number.isInteger(count) && count >= 1
+            ? this.#change({ bakers: count })
+            : notTakenFacts.bakers
+        },
+      })} ${factWords.bakers(bakers)}</span>`
   }
 
   #leeway(): TemplateResult {
-    return html`<p class="line">
+    return html`<span class="pair seldom">
         ${factWords.leeway}
         ${this.#fields.field({
           name: 'leeway',
@@ -189,9 +188,7 @@ export class TbDayFacts extends BaseElement {
             return this.#ask(() => setLeeway(part === usualLeeway ? undefined : part))
           },
         })}
-        ${factWords.leewayUnit}
-      </p>
-      ${this.#fields.faults('leeway')}`
+        ${factWords.leewayUnit}</span>`
   }
 
   #chooseFrom = (event: Event): void => {

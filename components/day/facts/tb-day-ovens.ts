@@ -5,10 +5,9 @@ import { changeDay, type Fields, newOven, tidied } from '../../../src/dough/edit
 import { BaseElement } from '../../base/base-element.js'
 import { askEdit, say } from '../../base/events.js'
 import { showNumber } from '../../base/numbers.js'
-import { readNumber } from '../../base/typed-numbers.js'
-import '../../controls/tb-grow.js'
 import { TypedFields } from '../../controls/typed-fields.js'
 import { sentenceStyles } from '../../styles/sentence-styles.js'
+import { readNumber } from '../../typed/typed-numbers.js'
 import { factStyles } from './facts-styles.js'
 import { readMinutes } from './typed-facts.js'
 import { factWords, notTakenFacts } from './words.js'
@@ -32,31 +31,34 @@ export class TbDayOvens extends BaseElement {
     return html`${repeat(
       ovens,
       ({ id }) => id,
-      oven => this.#oven(oven, ovens.length > 1),
-    )}
-    ${this.readOnly ? nothing : html`<p class="line add"><button @click=${this.#add}>${factWords.addOven}</button></p>`}`
+      (oven, at) => this.#oven(oven, ovens.length > 1, at === ovens.length - 1),
+    )}`
   }
 
-  #oven(oven: Oven, isOneOfSeveral: boolean): TemplateResult {
+  #oven(oven: Oven, isOneOfSeveral: boolean, isLast: boolean): TemplateResult {
     const { id } = oven
     const name = oven.name || factWords.oven
     const faults = ['atOnce', 'between', 'change', 'heating'].map(field => `${field}-${id}`)
     return html`<p class="line">
-        <tb-grow
-          class="named"
-          label=${factWords.ovenName}
-          hint=${factWords.oven}
-          .value=${oven.name}
-          ?readOnly=${this.readOnly}
-          @tb-entered=${(event: CustomEvent<string>) => this.#tell(oven, { name: event.detail })}
-        ></tb-grow>
-        ${factWords.holds} ${this.#atOnce(oven, name)} ${factWords.atOnce}
-        ${this.#minutes(oven, 'between', factWords.between(name))} ${factWords.betweenLoads}
-        ${this.#minutes(oven, 'change', factWords.change(name))} ${factWords.toChange}
-        ${this.#minutes(oven, 'heating', factWords.heating(name))} ${factWords.toHeat}
+        <span class="pair name">${this.#fields.field({
+          name: `name-${id}`,
+          label: factWords.ovenName,
+          kept: name,
+          keys: 'text',
+          isReadOnly: this.readOnly,
+          take: typed => this.#change(oven, { name: typed.trim() }),
+        })} ${factWords.holds} ${this.#atOnce(oven, name)} ${factWords.atOnce}</span>
+        <span class="pair">${this.#minutes(oven, 'between', factWords.between(name))} ${factWords.betweenLoads}</span>
+        <span class="pair">${this.#minutes(oven, 'change', factWords.change(name))} ${factWords.toChange}</span>
+        <span class="pair">${this.#minutes(oven, 'heating', factWords.heating(name))} ${factWords.toHeat}</span>
         ${
           isOneOfSeveral && !this.readOnly
             ? html`<button aria-label=${factWords.leaveOutOven(name)} @click=${() => this.#leaveOut(oven)}>${factWords.leaveOut}</button>`
+            : nothing
+        }
+        ${
+          isLast && !this.readOnly
+            ? html`<button class="add" @click=${this.#add}>${factWords.addOven}</button>`
             : nothing
         }
       </p>
@@ -102,11 +104,6 @@ export class TbDayOvens extends BaseElement {
 
   #ovens(ovens: readonly Oven[]): string | undefined {
     return askEdit(this, workbook => changeDay(workbook, this.day.id, { ovens }), { day: this.day.id })
-  }
-
-  #tell(oven: Oven, fields: Partial<Oven>): void {
-    const refusal = this.#change(oven, fields)
-    if (refusal) say(this, refusal)
   }
 
   #add = (): void => {

@@ -1,7 +1,7 @@
 import { readTime } from '../../../src/day/method/step-time.js'
 import { isCelsius } from '../../../src/dough/document/day-checks.js'
 import type { NumberStyle } from '../../base/numbers.js'
-import { readNumber } from '../../base/typed-numbers.js'
+import { readNumber } from '../../typed/typed-numbers.js'
 
 /** The temperature a baker typed, °C: `21`, `70 °F`; undefined when it is none of a bakehouse. */
 export function readCelsius(typed: string, style: NumberStyle): number | undefined {

@@ -4,13 +4,12 @@ export type From = 'ready' | 'begin' | 'both'
 export const fromWords: Readonly<Record<From, string>> = {
   ready: 'Ready by',
   begin: 'Begin at',
-  both: 'Begin and be ready at',
+  both: 'Within',
 }
 
 /** Of the sentences in which a day is told, and of their fields. */
 export const factWords = {
   from: 'Planned from',
-  and: 'and',
   on: 'on',
   ready: 'Time it is to be ready',
   begin: 'Time it begins',
@@ -34,8 +33,9 @@ export const factWords = {
   shelfEmpty: 'There is no formula on the shelf to bake. Write one first.',
   together: (stage: string, breads: readonly string[]): string =>
     `Make ${stage} once for ${breads.slice(0, -1).join(', ')} and ${breads.at(-1)}`,
-  notTheSame: (stage: string): string =>
-    `${stage} is no longer the same in all of them. It is made as in the first.`,
+  byMethodOf: (bread: string): string => `Its steps are those of ${bread}.`,
+  madeOtherwise: (stage: string, breads: readonly string[]): string =>
+    `${stage} of ${breads.join(', ')} is made up otherwise, and made by itself.`,
   kitchen: 'Kitchen',
   kitchenDegrees: 'Temperature of the kitchen, °C',
   fridge: 'fridge',
@@ -55,20 +55,20 @@ export const factWords = {
   ovenName: 'Name of the oven',
   atOnceCount: (oven: string): string => `Pieces that ${oven} holds at once; left empty, all`,
   holds: 'holds',
-  atOnce: 'at once;',
+  atOnce: 'at once',
   between: (oven: string): string => `Minutes ${oven} takes from one load to the next`,
-  betweenLoads: 'min between loads,',
+  betweenLoads: 'min between loads',
   change: (oven: string): string => `Minutes ${oven} takes to another temperature`,
-  toChange: 'min to another temperature,',
+  toChange: 'min to another temperature',
   heating: (oven: string): string => `Minutes ${oven} takes to heat up`,
   toHeat: 'min to heat up',
   oven: 'Oven',
   newOven: (number: number): string => `Oven ${number}`,
   addOven: 'Add an oven',
   leaveOutOven: (oven: string): string => `Leave out ${oven}`,
-  leeway: 'A wait of one time may move by',
+  leeway: 'a wait of one time moves by',
   leewayOf: 'Part by which a wait of one time may move, per cent',
-  leewayUnit: '% either way, on every day',
+  leewayUnit: '% either way, on all days',
   minutes: 'min',
 } as const
 

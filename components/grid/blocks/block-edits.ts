@@ -1,6 +1,6 @@
+import { enterCells } from '../../../src/dough/edits/fetched/many-cells.js'
 import { removeLines } from '../../../src/dough/edits/fetched/row-edits.js'
 import type { Edit } from '../../base/events.js'
-import { enterIn, inTurn } from '../editing/cell-edits.js'
 import type { Extent } from '../moving/extent.js'
 import type { Column, LineRow } from '../table/table.js'
 
@@ -13,12 +13,23 @@ export function clearBlock(formula: string, extent: Extent, columns: readonly Co
   const lines = extent.rows.filter(row => row.kind === 'line')
   const ats = lines.map(row => ({ formula, stage: row.stage, line: row.line.id }))
   if (coversRows(extent, columns)) return workbook => (ats.length ? removeLines(workbook, ats) : undefined)
-  const edits = lines.flatMap(row =>
-    extent.columns.flatMap(column =>
-      holds(row, column) ? [enterIn(formula, row.stage, row.line.id, column, '', '.')] : [],
+  const typed = lines.map(row => ({
+    stage: row.stage,
+    line: row.line.id,
+    cells: extent.columns.flatMap(column =>
+      column !== 'batch' && column !== 'actions' && holds(row, column)
+        ? [{ column, text: '', kept: '' }]
+        : [],
     ),
-  )
-  return workbook => inTurn(workbook, label, edits)
+  }))
+  return workbook =>
+    enterCells(
+      workbook,
+      formula,
+      typed.filter(({ cells }) => cells.length),
+      '.',
+      label,
+    )
 }
 
 /** Whether a cell holds something typed. */

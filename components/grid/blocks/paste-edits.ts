@@ -1,9 +1,15 @@
-import { amountAsKept, plainPercent, readAmount } from '../../../src/dough/amounts/amounts.js'
+import {
+  amountAsKept,
+  type Dimensions,
+  plainPercent,
+  readAmount,
+} from '../../../src/dough/amounts/amounts.js'
 import '../../../src/dough/amounts/spoken-at-once.js'
+import { dimensionsOf, planJottings } from '../../../src/dough/amounts/jottings.js'
 import { typedNumber } from '../../../src/dough/amounts/typed.js'
-import { addLine, newLine } from '../../../src/dough/edits/edits.js'
-import type { Edit } from '../../base/events.js'
-import { enterIn, inTurn } from '../editing/cell-edits.js'
+import type { Formula, Line } from '../../../src/dough/document/formula.js'
+import { newLine } from '../../../src/dough/edits/edits.js'
+import type { CellTyped, LineTyped } from '../../../src/dough/edits/fetched/many-cells.js'
 import type { Extent } from '../moving/extent.js'
 import {
   type AddRow,
@@ -15,31 +21,36 @@ import {
   type Table,
 } from '../table/table.js'
 import type { Pasted, PastedCell } from './forms.js'
-import { editLabels, type PasteCount } from './words.js'
+import type { PasteCount } from './words.js'
+
+/** What is to be typed, line after line: worked out bit by bit, with the number of rows done so far between the bits. */
+export type PastePlan = Generator<number, readonly LineTyped[]>
+
+const rowsAtATime = 20
 
 /**
  * Puts a block with its top left at a cell: over the lines of that stage, and past its last line into new ones.
- * The edit counts into `count`.
+ * Counts into `count`.
  */
-export function pasteBlock(
-  formula: string,
+export function* planBlock(
+  formula: Formula,
   table: Table,
   columns: readonly Column[],
   start: { readonly row: LineRow | AddRow; readonly column: Column },
   pasted: Pasted,
   count: PasteCount,
-): Edit {
+): PastePlan {
   const stage = stageOf(start.row)
-  const lines = table.rows.filter(row => row.kind === 'line' && row.stage === stage) as readonly LineRow[]
-  const first = start.row.kind === 'line' ? lines.indexOf(start.row) : lines.length
+  const lines = linesFrom(table, start.row)
   const places = placesOf(pasted, columns.slice(columns.indexOf(start.column)))
-  const edits: Edit[] = []
+  const reader = new TextReader(formula, pasted.decimal, count)
+  const typed: LineTyped[] = []
   for (const [i, cells] of pasted.rows.entries()) {
+    if (i % rowsAtATime === 0) yield i
     if (cells.every(c => c.text === '')) continue
-    const existing = lines[first + i]
-    const line = existing ? existing.line : newLine()
-    if (!existing) edits.push(() => addLine({ formula, stage }, line))
+    const existing = lines[i]
     const amount = amountBrought(cells, places, start.row, existing?.figures.typedIn)
+    const entered: CellTyped[] = []
     for (const [j, { text }] of cells.entries()) {
       const column = places[j]
       if (!column) {
@@ -51,14 +62,68 @@ export function pasteBlock(
         if (text !== '' && (column !== 'wholeDough' || start.row.isFinal)) count.pasted += 1
         continue
       }
-      count.pasted += 1
-      const brought = isAmount(column) ? ungrouped(text, pasted.decimal) : text
-      if (!understood(brought, column, pasted.decimal)) count.notUnderstood += 1
-      edits.push(enterIn(formula, stage, line.id, column, brought, pasted.decimal))
+      entered.push(...reader.read(text, column))
     }
+    typed.push(
+      existing ? { stage, line: existing.line.id, cells: entered } : begin(stage, newLine(), entered),
+    )
   }
-  count.pasted -= count.notUnderstood
-  return workbook => inTurn(workbook, editLabels.paste, edits, sentence => count.refusals.push(sentence))
+  return typed
+}
+
+const begin = (stage: string, begun: Line, cells: readonly CellTyped[]): LineTyped => ({
+  stage,
+  line: begun.id,
+  begun,
+  cells,
+})
+
+/** The lines of a row's stage, from that row on. */
+function linesFrom(table: Table, row: LineRow | AddRow): readonly LineRow[] {
+  const stage = stageOf(row)
+  const lines = table.rows.filter((r): r is LineRow => r.kind === 'line' && r.stage === stage)
+  return row.kind === 'line' ? lines.slice(lines.indexOf(row)) : []
+}
+
+/** How many lines a formula has when a block is pasted at a row. */
+export const linesAfter = (formula: Formula, table: Table, row: LineRow | AddRow, { rows }: Pasted): number =>
+  formula.stages.reduce((sum, { lines }) => sum + lines.length, 0) +
+  Math.max(0, rows.length - linesFrom(table, row).length)
+
+/** Reads texts for cells, and counts what is understood. */
+class TextReader {
+  readonly #jottings: Dimensions
+
+  constructor(
+    formula: Formula,
+    readonly decimal: '.' | ',',
+    readonly count: PasteCount,
+  ) {
+    this.#jottings = dimensionsOf(planJottings(formula.jottings ?? []))
+  }
+
+  /** What is to be typed into a cell; nothing where nothing can be. */
+  read(text: string, column: Column): CellTyped[] {
+    if (column === 'batch' || column === 'actions') return []
+    if (!isAmount(column)) {
+      this.count.pasted += 1
+      return [{ column, text }]
+    }
+    const { decimal } = this
+    const brought = ungrouped(text, decimal)
+    const kept = column === 'wholeDough' ? '' : amountAsKept(brought, column, decimal, this.#jottings)
+    const understood =
+      column === 'wholeDough'
+        ? brought === '' || plainPercent(brought, decimal) !== undefined
+        : isAmountRead(kept)
+    this.count[understood ? 'pasted' : 'notUnderstood'] += 1
+    return [{ column, text: brought, kept }]
+  }
+}
+
+function isAmountRead(kept: string): boolean {
+  const amount = readAmount(kept)
+  return !amount || !('problem' in amount)
 }
 
 /** The columns a pasted block goes to: those it was copied from, when it begins in the same one. */
@@ -71,13 +136,6 @@ function placesOf({ columns }: Pasted, shown: readonly Column[]): readonly Colum
 function ungrouped(text: string, decimal: '.' | ','): string {
   const value = /[.,]\d{3}(?!\d)/.test(text) ? typedNumber(text, decimal) : undefined
   return value === undefined ? text : String(value).replace('.', decimal)
-}
-
-function understood(text: string, column: Column, decimal: '.' | ','): boolean {
-  if (column === 'wholeDough') return text === '' || plainPercent(text, decimal) !== undefined
-  if (!isAmount(column)) return true
-  const amount = readAmount(amountAsKept(text, column, decimal))
-  return !amount || !('problem' in amount)
 }
 
 /**
@@ -101,18 +159,16 @@ function amountBrought(
 }
 
 /** Puts one text into every cell of a block. */
-export function fillBlock(formula: string, extent: Extent, pasted: Pasted, count: PasteCount): Edit {
+export function* planFill(formula: Formula, extent: Extent, pasted: Pasted, count: PasteCount): PastePlan {
   const [text, columns] = [pasted.rows[0]?.[0]?.text ?? '', extent.columns]
-  const edits: Edit[] = []
-  for (const row of extent.rows) {
+  const reader = new TextReader(formula, pasted.decimal, count)
+  const typed: LineTyped[] = []
+  for (const [i, row] of extent.rows.entries()) {
+    if (i % rowsAtATime === 0) yield i
     if (row.kind !== 'line') continue
     const amount = columns.find(c => isAmount(c) && (c !== 'wholeDough' || row.isFinal)) // a line has one
-    for (const column of columns) {
-      if (column === 'batch' || column === 'actions' || (isAmount(column) && column !== amount)) continue
-      const brought = isAmount(column) ? ungrouped(text, pasted.decimal) : text
-      count[understood(brought, column, pasted.decimal) ? 'pasted' : 'notUnderstood'] += 1
-      edits.push(enterIn(formula, row.stage, row.line.id, column, brought, pasted.decimal))
-    }
+    const cells = columns.filter(c => !isAmount(c) || c === amount).flatMap(c => reader.read(text, c))
+    typed.push({ stage: row.stage, line: row.line.id, cells })
   }
-  return workbook => inTurn(workbook, editLabels.paste, edits, sentence => count.refusals.push(sentence))
+  return typed
 }

@@ -5,6 +5,11 @@ export const copiedWords = 'Copied.'
 export const copyRefused = 'The browser did not let Tarebook copy. Press Ctrl+C, or ⌘C.'
 export const pasteRefused = 'The browser did not let Tarebook read the clipboard. Press Ctrl+V, or ⌘V.'
 export const nothingToPaste = 'There is no text to paste.'
+export const tooLongToPaste = (most: number): string =>
+  `This is too long to paste: at most ${most / 1e6} million characters. Bring it in as a file, or paste less at once.`
+export const tooManyToPaste = (lines: number, most: number): string =>
+  `Nothing was pasted: the formula would have ${lines} lines, and a formula has at most ${most}. Paste fewer, or make two formulas of it.`
+export const pastingWords = (done: number, of: number): string => `Pasting: ${done} of ${of} rows.`
 export const noPlaceToPaste = 'Paste on a line, or on “Add an ingredient”.'
 export const nothingToClear = 'There is nothing typed here to clear.'
 export const removedWords = (lines: number): string =>
@@ -17,6 +22,8 @@ export const sumName = (isFinal: boolean): string => (isFinal ? 'Dough' : 'Sum')
 export const ingredientHeading = /^ingredients?$/i
 export const anyHeading =
   /^(ingredient|ingredients|% of flour|percent|%|grams|g|weight|% whole dough|batch|note|notes|)$/i
+
+const mostRefusals = 3 // that are spelled out
 
 /** What became of a paste: cells, and the sentences of those that were refused. */
 export interface PasteCount {
@@ -34,5 +41,11 @@ export function pasteWords({ pasted, notUnderstood, leftOut, refusals }: Readonl
   const parts = [`${Math.max(0, pasted - refusals.length)} pasted`]
   if (notUnderstood) parts.push(`${notUnderstood} not understood`)
   if (leftOut) parts.push(`${leftOut} left out, past the last column`)
-  return [`${parts.join(', ')}.`, ...refusals].join(' ')
+  const sentences = [...new Set(refusals)]
+  const more = sentences.length - mostRefusals
+  return [
+    `${parts.join(', ')}.`,
+    ...sentences.slice(0, mostRefusals),
+    ...(more > 0 ? [`${more} more were refused likewise.`] : []),
+  ].join(' ')
 }

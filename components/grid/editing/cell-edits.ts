@@ -5,7 +5,6 @@ import {
   enterIngredient,
   enterNote,
   newLine,
-  Refusal,
   renameStage,
   together,
 } from '../../../src/dough/edits/edits.js'
@@ -13,32 +12,22 @@ import type { Edit } from '../../base/events.js'
 import { type Column, isAmount, type Row } from '../table/table.js'
 import { addLabel, addLineLabel } from './words.js'
 
-/** Edits made one upon the other, as one transaction; what a cell refuses is told and left as it was. */
-export function inTurn(
-  workbook: Workbook,
-  label: string,
-  edits: readonly Edit[],
-  refused?: (sentence: string) => void,
-): Transaction | undefined {
+/** Edits made one upon the other, as one transaction. */
+function inTurn(workbook: Workbook, label: string, edits: readonly Edit[]): Transaction | undefined {
   const parts: Transaction[] = []
   let now = workbook
   for (const edit of edits) {
-    try {
-      const part = edit(now)
-      if (!part) continue
-      now = applyChanges(now, part.changes).workbook
-      parts.push(part)
-    } catch (error) {
-      if (!(error instanceof Refusal && refused)) throw error
-      refused(error.message)
-    }
+    const part = edit(now)
+    if (!part) continue
+    now = applyChanges(now, part.changes).workbook
+    parts.push(part)
   }
   if (parts.length === 0) return undefined
   return together(parts.length === 1 ? parts[0]!.label : label, parts)
 }
 
 /** Types `text` into a column of a line. */
-export function enterIn(
+function enterIn(
   formula: string,
   stage: string,
   line: string,

@@ -35,7 +35,8 @@ export function textOf(row: Row, column: Column, style: NumberStyle): string {
 
 /** The editor of a cell. It lies over the cell and is as wide as it needs; the cell keeps its place below. */
 export function editorTemplate(editing: Editing, label: string): TemplateResult {
-  const { column, refusal, choices, chosen, textKeys, completes } = editing
+  const { row, column, was, refusal, choices, chosen, textKeys, completes } = editing
+  const typedAs = `cell ${column} ${row}`
   const invalid = refusal ? 'true' : nothing
   const described = refusal ? 'refusal' : nothing
   return html`<div class="editor ${column}">
@@ -44,6 +45,8 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
         ? html`<textarea
           class="field"
           id=${fieldId}
+          data-typed=${typedAs}
+          .defaultValue=${was}
           rows="1"
           aria-label=${label}
           aria-invalid=${invalid}
@@ -53,6 +56,8 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
         : html`<input
           class="field"
           id=${fieldId}
+          data-typed=${typedAs}
+          .defaultValue=${was}
           aria-label=${label}
           aria-invalid=${invalid}
           aria-describedby=${described}

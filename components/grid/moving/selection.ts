@@ -2,7 +2,7 @@ import { cellColumn, rowAt, type Spot } from '../table/table.js'
 import type { TableContext } from '../table/table-context.js'
 import { type Block, type Extent, extentOf } from './extent.js'
 import type { Direction, Leave } from './key-map.js'
-import { nextToType, step } from './steps.js'
+import { amountOfNewLine, nextToType, step } from './steps.js'
 
 export interface MovingContext extends TableContext {
   readonly selection: Selection
@@ -79,7 +79,8 @@ export class Selection {
   onward(from: Spot, to: Leave): Spot | undefined {
     const { table, columns } = this.#context
     if (to === 'stay') return from
-    if (to === 'next' || to === 'previous') return nextToType(table, columns, from, to === 'next' ? 1 : -1)
+    if (to === 'next') return amountOfNewLine(table, columns, from) ?? nextToType(table, columns, from, 1)
+    if (to === 'previous') return nextToType(table, columns, from, -1)
     return step(table, columns, from, to, 1)
   }
 

@@ -1,4 +1,4 @@
-import { type Column, cellColumn, type Spot, type Table, takesTyping } from '../table/table.js'
+import { type Column, cellColumn, rowAt, type Spot, type Table, takesTyping } from '../table/table.js'
 import type { Direction } from './key-map.js'
 
 const clamp = (n: number, length: number): number => Math.max(0, Math.min(n, length - 1))
@@ -48,6 +48,26 @@ export function step(
     case 'end':
       return { row: table.rows[table.rows.length - 1]?.key ?? from.row, column: last }
   }
+}
+
+/** Whether a stage's amounts are all typed in grams, so that another line's will be as well. */
+const isInGrams = (table: Table, stage: string): boolean => {
+  const typed = table.rows.flatMap(r =>
+    r.kind === 'line' && r.stage === stage ? (r.figures.typedIn ?? []) : [],
+  )
+  return typed.length > 0 && typed.every(column => column === 'weight')
+}
+
+/** Where the amount of a line is typed that has a name and no amount yet; undefined where the next cell is that place. */
+export function amountOfNewLine(
+  table: Table,
+  columns: readonly Column[],
+  { row: key, column }: Spot,
+): Spot | undefined {
+  const row = rowAt(table, key)
+  if (row?.kind !== 'line' || column !== 'ingredient' || row.line.amount || !columns.includes('weight'))
+    return undefined
+  return isInGrams(table, row.stage) ? { row: key, column: 'weight' } : undefined
 }
 
 /** The next cell that can be typed in, to the right or the left and on through the rows; undefined past the last. */

@@ -1,5 +1,6 @@
+import { madeAlike } from '../../dough/about/made-alike.js'
 import type { Day } from '../../dough/document/day.js'
-import { type Formula, nameKey } from '../../dough/document/formula.js'
+import { type Formula, nameKey, type Stage, sameName } from '../../dough/document/formula.js'
 import type { AloneGroup, TimeHold, TimeProblem } from '../../times/index.js'
 import { stagePlans } from '../method/stage-steps.js'
 import { dateAfter, instantOf, readClock, readLocal } from './clock.js'
@@ -57,16 +58,14 @@ function breadsOf(day: Day, formulas: ReadonlyMap<string, Formula>, leeway: numb
 function buildsOf(day: Day, breads: readonly Bread[]) {
   const builds: Build[] = []
   const of = new Map<string, Build>() // by bread and stage
-  const shared = new Map<string, Build>()
   for (const bread of breads) {
     for (const plan of bread.stages) {
       const key = buildKey(bread.id, plan.stage)
-      const share = sharedKey(plan.stage.name)
-      const together = !plan.isFinal && day.together.includes(share) ? shared.get(share) : undefined
+      const isShared = !plan.isFinal && day.together.includes(sharedKey(plan.stage.name))
+      const together = isShared && builds.find(build => isForAll(build, bread, plan.stage))
       if (together) {
         const more = { ...together, breads: [...together.breads, bread.id] }
         builds[builds.indexOf(together)] = more
-        shared.set(share, more)
         for (const [name, build] of of) if (build === together) of.set(name, more)
         of.set(key, more)
         continue
@@ -74,11 +73,17 @@ function buildsOf(day: Day, breads: readonly Bread[]) {
       const build = { key, bread, plan, breads: [bread.id] }
       builds.push(build)
       of.set(key, build)
-      if (!plan.isFinal && !shared.has(share)) shared.set(share, build)
     }
   }
   return { builds, of }
 }
+
+/** Whether a build is one that another bread's stage can be made with. */
+const isForAll = ({ plan, breads, bread: first }: Build, bread: Bread, stage: Stage): boolean =>
+  !plan.isFinal &&
+  !breads.includes(bread.id) &&
+  sameName(plan.stage.name, stage.name) &&
+  madeAlike(first.formula, plan.stage.id, bread.formula, stage.id)
 
 /** The nights of a day's zone that touch a stretch of time, as instants. */
 export function nightsOf(

@@ -92,11 +92,18 @@ export interface ReadingChange {
   readonly after: number | undefined
 }
 
-/** What an edit does to the readings: those that are otherwise by more than a hundred-thousandth. */
+const alwaysTold: readonly ReadingName[] = ['trueHydration', 'prefermentedFlour']
+const sameReading = 1e-5
+
+/** Whether a reading is otherwise by more than a hundred-thousandth. */
+const isChanged = ({ before, after }: ReadingChange): boolean =>
+  before === undefined || after === undefined
+    ? before !== after
+    : Math.abs(before - after) > sameReading * Math.max(Math.abs(before), 1e-3)
+
+/** What an edit does to the readings: to true hydration and prefermented flour, and to all others that change. */
 export function readingsChanged(before: FigureSheet, after: FigureSheet): ReadingChange[] {
   return readingNames
     .map(reading => ({ reading, before: before.reading(reading), after: after.reading(reading) }))
-    .filter(({ before: a, after: b }) =>
-      a === undefined || b === undefined ? a !== b : Math.abs(a - b) > 1e-5 * Math.max(Math.abs(a), 1e-3),
-    )
+    .filter(change => alwaysTold.includes(change.reading) || isChanged(change))
 }

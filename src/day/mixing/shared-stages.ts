@@ -1,60 +1,77 @@
+import { madeAlike } from '../../dough/about/made-alike.js'
 import type { Day } from '../../dough/document/day.js'
-import { finalDoughOf, nameKey, type Stage } from '../../dough/document/formula.js'
-import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { type Formula, finalDoughOf, type Stage, sameName } from '../../dough/document/formula.js'
 import { sharedKey } from '../course/day-problem.js'
 
-/** A stage that several breads of a day have. */
+/** A stage of a bread. */
+export interface BuildAt {
+  readonly bread: string // id
+  readonly stage: string // id
+}
+
+/** A stage that several breads of a day have alike: it can be made at once for all of them. */
 export interface SharedStage {
-  readonly key: string // as `Day.together` has it
+  readonly key: string // under which a day keeps that it is made together
   readonly name: string
-  readonly breads: readonly string[] // ids
-  readonly isSame: boolean // of one make-up in all of them
+  readonly builds: readonly BuildAt[] // at least two, or one that was alike before; the first one's method is followed
+  readonly otherwise: readonly string[] // ids of breads whose stage of that name is like no other
+  readonly isTogether: boolean
+  readonly sameMethod: boolean
 }
 
-const sameShare = 1e-9
+const methodText = (stage: Stage): string =>
+  (stage.method ?? []).map(({ kind, does, text }) => `${kind} ${does.trim()}: ${text.trim()}`).join('\n')
 
-/** What a stage is made of: names with their shares of its weight; undefined where that is not known. */
-function makeUp(
-  { id, lines }: Stage,
-  sheet: FigureSheet,
-): (readonly [name: string, share: number])[] | undefined {
-  const { weight } = sheet.stage(id)
-  if (!weight) return undefined
-  const shares = lines.map(
-    line => [nameKey(line.ingredient), (sheet.line(line.id).weight ?? Number.NaN) / weight] as const,
-  )
-  return shares.every(([, share]) => Number.isFinite(share)) ? shares : undefined
+/** A stage before the final dough, of a bread of the day. */
+interface Named {
+  readonly bread: string
+  readonly formula: Formula
+  readonly stage: Stage
 }
 
-/** The stages that more than one bread of a day has by name, in the order in which they come. */
-export function sharedStages(
-  { breads }: Day,
-  sheetOf: (bread: string) => FigureSheet | undefined,
-): SharedStage[] {
-  const found = new Map<string, { name: string; of: { bread: string; made: ReturnType<typeof makeUp> }[] }>()
-  for (const { id } of breads) {
-    const sheet = sheetOf(id)
-    if (!sheet) continue
-    const { formula } = sheet
-    for (const stage of formula.stages) {
-      if (stage === finalDoughOf(formula)) continue
-      const key = sharedKey(stage.name)
-      const entry = found.get(key) ?? { name: stage.name, of: [] }
-      entry.of.push({ bread: id, made: makeUp(stage, sheet) })
-      found.set(key, entry)
-    }
-  }
-  return [...found].flatMap(([key, { name, of }]) => {
-    if (of.length < 2) return []
-    const first = of[0]!.made
-    const isSame = of.every(
-      ({ made }) =>
-        first !== undefined &&
-        made?.length === first.length &&
-        made.every(
-          ([line, share], i) => line === first[i]![0] && Math.abs(share - first[i]![1]) <= sameShare,
-        ),
+/** The first of each name of each bread's earlier stages: by that name it is taken. */
+function earlierStages(day: Day, formulas: readonly Formula[]): Named[] {
+  return day.breads.flatMap(bread => {
+    const formula = formulas.find(f => f.id === bread.formula)
+    const earlier = formula?.stages.filter(stage => stage !== finalDoughOf(formula)) ?? []
+    return earlier
+      .filter((s, i) => earlier.findIndex(other => sameName(other.name, s.name)) === i)
+      .map(stage => ({ bread: bread.id, formula: formula!, stage }))
+  })
+}
+
+/** Those of one make-up, each group in the order of the breads. */
+function groupsOf(named: readonly Named[]): Named[][] {
+  const groups: Named[][] = []
+  for (const one of named) {
+    const group = groups.find(([first]) =>
+      madeAlike(first!.formula, first!.stage.id, one.formula, one.stage.id),
     )
-    return [{ key, name, breads: of.map(({ bread }) => bread), isSame }]
+    if (group) group.push(one)
+    else groups.push([one])
+  }
+  return groups
+}
+
+/** The stages of a day that can be made together, in the order in which they come; those that no longer can, where they were. */
+export function sharedStages(day: Day, formulas: readonly Formula[]): SharedStage[] {
+  const all = earlierStages(day, formulas)
+  const keys = [...new Set(all.map(({ stage }) => sharedKey(stage.name)))]
+  return keys.flatMap((key): SharedStage[] => {
+    const groups = groupsOf(all.filter(({ stage }) => sharedKey(stage.name) === key))
+    const isTogether = day.together.includes(key)
+    const shared = groups.filter(group => group.length > 1)
+    const told = shared.length === 0 && isTogether && groups.length > 1 ? groups.slice(0, 1) : shared
+    const otherwise = groups.flatMap(group =>
+      group.length > 1 || told.includes(group) ? [] : group.map(({ bread }) => bread),
+    )
+    return told.map(group => ({
+      key,
+      name: group[0]!.stage.name,
+      builds: group.map(({ bread, stage }) => ({ bread, stage: stage.id })),
+      otherwise,
+      isTogether,
+      sameMethod: new Set(group.map(({ stage }) => methodText(stage))).size === 1,
+    }))
   })
 }

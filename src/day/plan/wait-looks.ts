@@ -6,13 +6,12 @@ import type { Length } from '../method/step-time.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 import { type Look, lookWords } from './wait-words.js'
 
-/** A wait of a day in which something ferments: from when to when it may be done, and by what to tell. */
+/** A wait of a day in which something ferments, or that was scaled: from when to when it may be done, and by what to tell. */
 export interface WaitLook {
   readonly event: PlannedEvent
   readonly scaled: Scaled
   readonly length: Length // minutes, on this day
-  readonly lookFor: string // the baker's own words, where the step has them
-  readonly own: boolean // they are the baker's own
+  readonly lookFor: string // the baker's own words, where the step has them; '' where nothing ferments
 }
 
 // End of bulk: the target rise falls as the dough is warmer (trade figures): °C, part of its volume.
@@ -50,7 +49,7 @@ function lookAt(sheet: FigureSheet, { stage, step, length }: PlannedEvent, scale
   return (length?.usual ?? 0) >= longBulk ? { of: 'bulk', rise: riseAt(scaled.celsius) } : undefined
 }
 
-/** The waits of a planned day in which something ferments, by the clock. `sheetOf` gives the formula of a bread. */
+/** The waits of a planned day in which something ferments or that were scaled, by the clock. `sheetOf` gives the formula of a bread. */
 export function waitLooks(
   { events }: PlannedDay,
   sheetOf: (bread: string) => FigureSheet | undefined,
@@ -62,9 +61,8 @@ export function waitLooks(
     seen.add(begins)
     const sheet = sheetOf(breads[0]!)
     const look = sheet && lookAt(sheet, event, scaled)
-    const own = step.note.trim()
-    if (!look && !(own && scaled.factor !== 1)) return []
-    return [{ event, scaled, length, lookFor: own || lookWords(look!), own: own !== '' }]
+    if (!look && scaled.factor === 1 && !scaled.extrapolated) return []
+    return [{ event, scaled, length, lookFor: step.note.trim() || (look ? lookWords(look) : '') }]
   })
 }
 

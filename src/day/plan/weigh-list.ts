@@ -1,5 +1,5 @@
 import type { Day } from '../../dough/document/day.js'
-import { type Formula, type Line, sameName } from '../../dough/document/formula.js'
+import { type Formula, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
@@ -46,24 +46,28 @@ export class Weights {
     const stage = first?.formula.stages.find(s => s.id === event.stage)
     const step = stage && stepsOf(stage, 0).find(s => s.step.id === event.step.id)
     if (!step || event.time !== undefined || (event.load && event.load.number > 1)) return []
-    const place = new Map(stage.lines.map((line, i) => [line.id, i]))
-    return step.lines.map(line => {
-      const parts = event.breads.map(bread => {
-        const formula = breads.find(b => b.id === bread)!.formula
-        const own = formula.stages.find(s => sameName(s.name, stage.name))?.lines[place.get(line.id)!]
-        return { line: own, grams: own && this.sheet(day, bread)?.line(own.id).batch }
-      })
-      return this.#added(line, parts)
+    const builds = event.breads.map(bread => {
+      const formula = breads.find(b => b.id === bread)!.formula
+      const own = formula.stages.find(s => sameName(s.name, stage.name))
+      const sheet = this.sheet(day, bread)
+      const grams = own?.lines.reduce((sum, { id }) => sum + (sheet?.line(id).batch ?? Number.NaN), 0)
+      return { own, grams }
     })
-  }
-
-  #added(line: Line, parts: readonly { line: Line | undefined; grams: number | undefined }[]): ToWeigh {
-    const known = parts.every(p => p.grams !== undefined)
-    return {
-      ingredient: line.ingredient,
-      grams: known ? parts.reduce((sum, p) => sum + p.grams!, 0) : undefined,
-      note: line.note,
-      lines: parts.flatMap(p => (p.line ? [p.line.id] : [])),
-    }
+    const [{ grams: build }] = builds as [(typeof builds)[0]]
+    const all = builds.reduce((sum, { grams = Number.NaN }) => sum + grams, 0)
+    return step.lines.map(line => {
+      const own = this.sheet(day, first!.id)?.line(line.id).batch
+      // Of one make-up: each line of the whole is as much more as the whole is.
+      const grams = builds.length === 1 || own === undefined ? own : (own * all) / build!
+      const lines = builds.flatMap(({ own }) =>
+        own ? own.lines.filter(({ ingredient }) => sameName(ingredient, line.ingredient)) : [],
+      )
+      return {
+        ingredient: line.ingredient,
+        grams: grams === undefined || Number.isNaN(grams) ? undefined : grams,
+        note: line.note,
+        lines: builds.length === 1 ? [line.id] : lines.map(({ id }) => id),
+      }
+    })
   }
 }

@@ -25,7 +25,7 @@ export function boundsText({ least, most }: Length): string {
   if (most - least < 0.5) return lengthText(least)
   const inHours = least >= 60 && least % 30 === 0 && most % 30 === 0
   if (inHours) return `${least / 60}–${most / 60} h`
-  return most < 60
+  return most <= 90
     ? `${Math.round(least)}–${Math.round(most)} min`
     : `${lengthText(least)}–${lengthText(most)}`
 }

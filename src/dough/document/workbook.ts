@@ -74,6 +74,9 @@ export type Change =
       readonly index?: number
     }
 
+/** A line is put at an id of its stage, or taken away. */
+export type LineChange = Extract<Change, { of: 'line' }>
+
 /** An edit as the baker knows it: undone, saved and announced as one. */
 export interface Transaction {
   readonly label: string // what was done, in words: `Change salt in Final dough`
@@ -113,7 +116,10 @@ function inFormula(workbook: Workbook, id: string, edit: (formula: Formula) => F
 }
 
 /** One change made, and the change that takes it back. Throws RangeError when its place is gone. */
-function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inverse: Change } {
+function applyOne(
+  workbook: Workbook,
+  change: Exclude<Change, LineChange>,
+): { workbook: Workbook; inverse: Change } {
   switch (change.of) {
     case 'workbook': {
       const { name, scale, leeway, later, ...rest } = workbook
@@ -157,20 +163,59 @@ function applyOne(workbook: Workbook, change: Change): { workbook: Workbook; inv
         inverse: { of: 'stage', formula: formula.id, id: change.id, ...inverse },
       }
     }
-    case 'line': {
-      const formula = need(workbook.formulas, change.formula, 'formula')
-      const stage = need(formula.stages, change.stage, 'stage')
-      const { list, inverse } = put(stage.lines, change.id, change.value, change.index)
-      const edited = { ...stage, lines: list }
-      return {
-        workbook: inFormula(workbook, formula.id, f => ({
-          ...f,
-          stages: f.stages.map(s => (s.id === stage.id ? edited : s)),
-        })),
-        inverse: { of: 'line', formula: formula.id, stage: stage.id, id: change.id, ...inverse },
-      }
-    }
   }
+}
+
+const isOneStages = (a: LineChange, b: Change | undefined): b is LineChange =>
+  b?.of === 'line' && b.formula === a.formula && b.stage === a.stage
+
+/** The lines of a stage while many changes are made to them: none goes through them all to find its line. */
+class LinesOpen {
+  readonly lines: Line[]
+  readonly #at: Map<string, number>
+
+  constructor({ lines }: Stage) {
+    this.lines = [...lines]
+    this.#at = new Map(lines.map(({ id }, at) => [id, at]))
+  }
+
+  /** Does as `put`, and gives the same inverse. */
+  put(id: string, value: Line | undefined, index?: number): Put<Line>['inverse'] {
+    const { lines } = this
+    const at = this.#at.get(id)
+    const inverse = at === undefined ? {} : { value: lines[at]!, index: at }
+    const last = lines.length - (at === undefined ? 0 : 1)
+    const to = Math.max(0, Math.min(index ?? at ?? last, last))
+    if (value && at === to) lines[at] = value
+    else {
+      if (at !== undefined) lines.splice(at, 1)
+      if (value) lines.splice(to, 0, value)
+      this.#at.delete(id)
+      for (let i = Math.min(at ?? to, to); i < lines.length; i++) this.#at.set(lines[i]!.id, i)
+    }
+    return inverse
+  }
+}
+
+/** Lines of one stage changed one after the other, and the changes that take them back, the first one first. */
+function applyToLines(
+  workbook: Workbook,
+  changes: readonly LineChange[],
+): { workbook: Workbook; inverse: readonly Change[] } {
+  const [{ formula: id, stage: stageId }] = changes as readonly [LineChange]
+  const formula = need(workbook.formulas, id, 'formula')
+  const stage = need(formula.stages, stageId, 'stage')
+  const open = changes.length > 1 ? new LinesOpen(stage) : undefined
+  let { lines } = stage
+  const inverse = changes.map(({ index, value, ...place }): Change => {
+    if (open) return { ...place, ...open.put(place.id, value, index) }
+    const one = put(lines, place.id, value, index)
+    lines = one.list
+    return { ...place, ...one.inverse }
+  })
+  const edited = { ...stage, lines: open?.lines ?? lines }
+  const stages = formula.stages.map(s => (s.id === stageId ? edited : s))
+  return { workbook: inFormula(workbook, id, f => ({ ...f, stages })), inverse }
 }
 
 /**
@@ -183,10 +228,16 @@ export function applyChanges(
 ): { workbook: Workbook; inverse: readonly Change[] } {
   const inverse: Change[] = []
   let now = workbook
-  for (const change of changes) {
-    const done = applyOne(now, change)
+  for (let at = 0; at < changes.length; ) {
+    const change = changes[at]!
+    const run: LineChange[] = []
+    if (change.of === 'line')
+      for (let next: Change | undefined = change; isOneStages(change, next); next = changes[at + run.length])
+        run.push(next)
+    const done = change.of === 'line' ? applyToLines(now, run) : applyOne(now, change)
     now = done.workbook
-    inverse.unshift(done.inverse)
+    for (const back of [done.inverse].flat()) inverse.push(back)
+    at += run.length || 1
   }
-  return { workbook: now, inverse }
+  return { workbook: now, inverse: inverse.reverse() }
 }

@@ -1,5 +1,5 @@
 import type { Formula, Line, Stage } from '../document/formula.js'
-import type { Change, Transaction, Workbook } from '../document/workbook.js'
+import type { LineChange, Transaction, Workbook } from '../document/workbook.js'
 import { refuse } from './words.js'
 
 /** A line by ids. */
@@ -40,7 +40,7 @@ export function lineIn(workbook: Workbook, at: LineAt): Line {
 }
 
 /** Puts a line at its id, where it is, last, or at `index`. */
-export const putLine = (at: StageAt, line: Line, index?: number): Change => ({
+export const putLine = (at: StageAt, line: Line, index?: number): LineChange => ({
   of: 'line',
   formula: at.formula,
   stage: at.stage,
@@ -48,7 +48,7 @@ export const putLine = (at: StageAt, line: Line, index?: number): Change => ({
   value: line,
   ...(index === undefined ? {} : { index }),
 })
-export const takeLine = (at: LineAt): Change => ({
+export const takeLine = (at: LineAt): LineChange => ({
   of: 'line',
   formula: at.formula,
   stage: at.stage,

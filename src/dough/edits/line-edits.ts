@@ -109,7 +109,7 @@ function namesFollow(formula: Formula, stage: Stage, line: Line, to: string): Ch
 }
 
 /** The names Levain, Final dough, Levain, each taking the next, when a line named `name` in `stage` closes a circle. */
-function pathBack(formula: Formula, stage: Stage, name: string): string[] | undefined {
+export function pathBack(formula: Formula, stage: Stage, name: string): string[] | undefined {
   const stageNamed = (n: string) => formula.stages.find(s => sameName(s.name, n))
   const first = stageNamed(name)
   if (!first) return undefined

@@ -1,10 +1,10 @@
 import type { Worded } from '../../engine/index.js'
 import type { Formula } from '../document/formula.js'
 import { largest } from '../document/largest.js'
-import { type OutlineDiagnostic, outlineProblem } from './words.js'
+import { type Countable, type OutlineDiagnostic, outlineProblem } from './words.js'
 
 /** Why so many of something are not worked out in one formula; undefined where they are. */
-export const above = (what: keyof typeof largest, count: number): Worded<OutlineDiagnostic> | undefined =>
+export const above = (what: Countable, count: number): Worded<OutlineDiagnostic> | undefined =>
   count > largest[what] ? outlineProblem({ code: 'tooMuch', what, count, most: largest[what] }) : undefined
 
 /** Why a formula is too large to be worked out, whatever is written in it. */

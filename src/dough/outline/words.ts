@@ -15,7 +15,7 @@ export type OutlineDiagnostic =
     }
 
 /** What a formula may have too much of. `namings`: lines that are named in amounts. */
-type Countable = 'lines' | 'stages' | 'jottings' | 'holds' | 'namings'
+export type Countable = 'lines' | 'stages' | 'jottings' | 'holds' | 'namings'
 
 const measureWords = (unit: string, ingredient: string): string =>
   unit === 'each' ? `one ${ingredient} weighs` : `a ${unit} of ${ingredient} weighs`

@@ -136,10 +136,10 @@ function foldsOf(draft: StepDraft, { folds, lengths }: Clause): void {
       reasons.push({ code: 'foldTimes' })
     }
   }
+  if (every === undefined && within === undefined) return // twice, whenever that may be
   if (every === undefined && times !== undefined) {
     const isWithin = lengths.some(({ use }) => use === 'within')
-    every =
-      within === undefined ? 30 : Math.max(5, Math.round(within / (isWithin ? times : times + 1) / 5) * 5)
+    every = Math.max(5, Math.round(within! / (isWithin ? times : times + 1) / 5) * 5)
     if (!isWithin) reasons.push({ code: 'foldSpacing' })
   }
   if (!times || !every) return

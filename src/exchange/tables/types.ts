@@ -1,4 +1,5 @@
 import type { Formula, Problem } from '../../dough/document/formula.js'
+import { largest } from '../../dough/document/largest.js'
 import type { DecimalMark } from '../values/decimals.js'
 import type { Reason } from './words.js'
 
@@ -111,7 +112,12 @@ export interface Watch {
 }
 
 /** More than this is refused with a sentence; a row with a longer cell is not understood. */
-export const usualLimits = { characters: 5_000_000, rows: 100_000, columns: 250, cell: 2000 } // characters of a cell
+export const usualLimits = {
+  characters: largest.characters as number,
+  rows: 100_000,
+  columns: 250,
+  cell: 2000,
+} // characters of a cell
 export type Limits = Readonly<typeof usualLimits>
 
 const every = 2000

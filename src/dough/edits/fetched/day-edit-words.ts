@@ -32,6 +32,8 @@ export const dayLabels = {
   removeBread: (bread: string, day: string) => `Take ${bread} off ${day}`,
   hold: (what: string, clock: string) => `Hold ${what} at ${clock}`,
   release: (what: string) => `Release ${what}`,
+  makeTogether: (stage: string) => `Make ${stage} together`,
+  makeApart: (stage: string) => `Make ${stage} for each by itself`,
   mix: (stage: string) => `Temperatures of ${stage}`,
   leeway: (part: number) => `Waits move by ${per100(part)}`,
   aBread: 'a bread',

@@ -196,6 +196,30 @@ export function releaseMoment(
 }
 
 /**
+ * Makes the stages of one name together, or each by itself again: `key` as the day keeps it, `name` in the baker's words.
+ * `others` are the builds that are no more when they are made with the first; what was held of them is let go. Undefined when it
+ * is so already.
+ */
+export function makeTogether(
+  workbook: Workbook,
+  id: string,
+  { key, name }: { readonly key: string; readonly name: string },
+  others: readonly { readonly bread: string; readonly stage: string }[] | undefined, // undefined: each by itself
+): Transaction | undefined {
+  const day = dayIn(workbook, id)
+  if (day.together.includes(key) === (others !== undefined)) return undefined
+  const rest = day.together.filter(one => one !== key)
+  if (!others) return put(dayLabels.makeApart(name), { ...day, together: rest })
+  const isGone = (moment: string) =>
+    others.some(({ bread, stage }) => moment.startsWith(`${bread} ${stage} `))
+  return put(dayLabels.makeTogether(name), {
+    ...day,
+    together: [...rest, key],
+    holds: day.holds.filter(({ moment }) => !isGone(moment)),
+  })
+}
+
+/**
  * Says or measures something of a mixing, °C; what is undefined follows again. Undefined when it is as it was. Throws Refusal for a
  * bread that is gone and for what is no temperature.
  */

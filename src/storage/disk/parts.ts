@@ -16,30 +16,27 @@ export interface PartStore {
    * with no other write in between. Resolves when it is on disk. `decide` may throw to change nothing.
    */
   write(key: string, decide: (stored: unknown) => PartChanges): Promise<void>
-  /** Puts a part and removes others without a look at what is stored: what a page that goes away still gets done. */
-  put(key: string, part: unknown, removes: readonly string[]): Promise<void>
+  /** Puts and removes parts without a look at what is stored: what a page that goes away still gets done. */
+  put(changes: PartChanges): Promise<void>
   close(): void
 }
 
 /** The parts in the IndexedDB database `name`. Rejects at the first use where a browser has or allows none. */
 export function databaseParts(name: string): PartStore {
   const { useStore, close } = openDatabase(name)
+  const make = (store: IDBObjectStore, { puts, removes }: PartChanges): void => {
+    for (const [at, part] of puts) store.put(part, at)
+    for (const at of removes) store.delete(at)
+    store.transaction.commit()
+  }
   return {
     read: async () =>
       new Map((await entries<IDBValidKey, unknown>(useStore)).map(([key, part]) => [String(key), part])),
     write: (key, decide) =>
       useStore('readwrite', async store => {
-        const { puts, removes } = decide(await promisifyRequest(store.get(key)))
-        for (const [at, part] of puts) store.put(part, at)
-        for (const at of removes) store.delete(at)
-        store.transaction.commit()
+        make(store, decide(await promisifyRequest(store.get(key))))
       }),
-    put: (key, part, removes) =>
-      useStore('readwrite', store => {
-        store.put(part, key)
-        for (const at of removes) store.delete(at)
-        store.transaction.commit()
-      }),
+    put: changes => useStore('readwrite', store => make(store, changes)),
     close,
   }
 }

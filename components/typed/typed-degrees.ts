@@ -1,4 +1,4 @@
-import { type NumberStyle, showDecimals } from './numbers.js'
+import { type NumberStyle, showDecimals } from '../base/numbers.js'
 import { readNumber } from './typed-numbers.js'
 
 /** A temperature as it is shown, without its unit: `24`, `27.4`. */

@@ -1,0 +1,174 @@
+import type { TypedText } from '../../src/storage/index.js'
+import { wish } from '../base/events.js'
+import { focusedIn } from './focused-in.js'
+
+type Field = HTMLInputElement | HTMLTextAreaElement
+
+/** A text that stands in its field again, or one whose field is no more. */
+export interface Restored {
+  readonly text: TypedText
+  readonly label: string | undefined // of the field; undefined where there is none
+}
+
+/** What the page tells, and is told, of what is being typed. */
+export interface TypingPage {
+  readonly page: HTMLElement // all fields are in it
+  readonly open: () => string // id of the open formula
+  readonly told: (texts: readonly TypedText[]) => void // all that stands in fields and is not entered
+}
+
+/** Kinds of fields that are of no formula. */
+const ofNone = new Set(['workbook', 'shelf', 'ingredient', 'pasted'])
+const longest = 100 // steps of waiting for a field to be there, 50 milliseconds each
+
+/**
+ * What is being typed, in whatever field of the page: one with `data-typed` whose value is not its default value, which is
+ * what is kept. It is entered or let go when the two are the same again, or the field is gone.
+ */
+export class BeingTyped {
+  readonly #of: TypingPage
+  readonly #fields = new Map<Field, { readonly formula: string; readonly field: string }>()
+  readonly #again = new Set<Field>() // filled here, so that the browser sees no change to tell of
+  #waiting: readonly TypedText[] // whose field is not there yet, or not any more
+
+  /** `left`: what stood in fields when the page went away; to be put back by `restore`. */
+  constructor(of: TypingPage, left: readonly TypedText[], signal: AbortSignal) {
+    this.#of = of
+    this.#waiting = left
+    const { page } = of
+    page.addEventListener('input', event => this.#typed(event.composedPath()[0]), { signal })
+    page.addEventListener('change', event => this.#again.delete(event.composedPath()[0] as Field), { signal })
+    page.addEventListener('focusout', event => this.#enter(event.composedPath()[0]), { signal })
+    page.addEventListener('keydown', this.#key, { signal })
+    page.addEventListener('click', this.#soon, { signal })
+    this.#typed(focusedIn(page)) // before anything listened
+  }
+
+  /** To be called whenever the page was updated. */
+  check(): void {
+    for (const field of this.#fields.keys())
+      if (!field.isConnected || field.value === field.defaultValue) this.#fields.delete(field)
+    for (const field of this.#again) if (!this.#fields.has(field)) this.#again.delete(field)
+    this.#of.told([...this.#waiting, ...this.#texts()])
+  }
+
+  /** Puts what was left back into the fields of the open formula and into those of none. */
+  async restore(): Promise<readonly Restored[]> {
+    const open = this.#of.open()
+    const restored: Restored[] = []
+    for (const text of this.#waiting) {
+      if (text.formula && text.formula !== open) continue
+      const field = await this.#reveal(text.field)
+      if (field) this.#fill(field, text)
+      restored.push({ text, label: field && labelOf(field) })
+    }
+    this.check()
+    return restored
+  }
+
+  /** What waits for another formula to be opened. */
+  get elsewhere(): readonly TypedText[] {
+    return this.#waiting.filter(({ formula }) => formula !== '' && formula !== this.#of.open())
+  }
+
+  /** Lets go of a text that has no field. */
+  forget(text: TypedText): void {
+    this.#waiting = this.#waiting.filter(other => other !== text)
+    this.check()
+  }
+
+  #texts(): TypedText[] {
+    return [...this.#fields].map(([field, place]) => ({ ...place, text: field.value }))
+  }
+
+  #typed(target: EventTarget | null | undefined): void {
+    if (!isField(target) || target.readOnly) return
+    const field = target.dataset.typed!
+    const formula = ofNone.has(field.split(' ')[0]!) ? '' : this.#of.open()
+    if (!this.#fields.has(target)) this.#fields.set(target, { formula, field })
+    this.check()
+  }
+
+  readonly #soon = (): void => void setTimeout(() => this.check())
+
+  /** A field that was filled here is entered like one that was typed in: the browser tells only of that. */
+  #enter(target: EventTarget | undefined): void {
+    if (isField(target) && this.#again.delete(target) && target.value !== target.defaultValue)
+      target.dispatchEvent(new Event('change', { bubbles: true }))
+    this.#soon()
+  }
+
+  readonly #key = (event: KeyboardEvent): void => {
+    const [target] = event.composedPath()
+    if (event.key === 'Enter' && target instanceof HTMLInputElement && !target.form && !event.isComposing)
+      setTimeout(() => this.#enter(target))
+    this.#soon()
+  }
+
+  #fill(field: Field, text: TypedText): void {
+    this.#waiting = this.#waiting.filter(other => other !== text)
+    if (field.value === text.text) return
+    field.value = text.text
+    this.#again.add(field)
+    field.dispatchEvent(new Event('input', { bubbles: true, composed: true }))
+    field.focus({ preventScroll: true })
+    field.setSelectionRange(text.text.length, text.text.length) // to go on, not to type over it
+    field.scrollIntoView({ block: 'nearest' })
+  }
+
+  /** The field of that name, opened where it lies in something closed. */
+  async #reveal(name: string): Promise<Field | undefined> {
+    const { page } = this.#of
+    const [kind, second, ...rest] = name.split(' ')
+    for (let step = 0; step < longest; step++) {
+      const field = findIn(page, `[data-typed="${CSS.escape(name)}"]`)
+      if (isField(field)) return field
+      if (step === 0) this.#openFor(kind!, second ?? '', rest.join(' '))
+      if (kind === 'batch') findIn<OpensField>(page, 'tb-batch-fields')?.openField?.(second!, rest.join(' '))
+      // What lies beneath the sheet is fetched when it is in sight.
+      const beneath = { jotting: 'tb-jottings', step: 'tb-method' }[kind!]
+      if (beneath) findIn(page, beneath)?.scrollIntoView({ block: 'nearest' })
+      await new Promise(resolve => setTimeout(resolve, 50))
+    }
+    return undefined
+  }
+
+  #openFor(kind: string, second: string, rest: string): void {
+    const { page } = this.#of
+    if (kind === 'pasted') wish(page, { want: 'bring-in' })
+    else if (kind === 'ingredient') wish(page, { want: 'define', ingredient: rest })
+    else if (kind === 'cell' || kind === 'shelf')
+      findIn<OpensField>(page, kind === 'cell' ? 'tb-grid' : 'tb-shelf')?.openField?.(second, rest)
+    else {
+      const opens =
+        kind === 'hold' ? `[data-hold="${CSS.escape(second)}"]` : `[data-opens="${CSS.escape(kind)}"]`
+      const opener = findIn(page, opens)
+      ;(opener?.shadowRoot?.querySelector('button') ?? opener)?.click()
+    }
+  }
+}
+
+/** An element with fields that are there only while they are typed in. */
+interface OpensField extends HTMLElement {
+  openField?(name: string, of: string): void
+}
+
+const isField = (target: EventTarget | null | undefined): target is Field =>
+  (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) &&
+  Boolean(target.dataset.typed)
+
+const labelOf = (field: Field): string =>
+  field.getAttribute('aria-label') ?? field.labels?.[0]?.textContent?.trim() ?? ''
+
+/** The first element that matches, through all shadow roots. */
+function findIn<E extends HTMLElement = HTMLElement>(root: ParentNode, selector: string): E | undefined {
+  const here = root.querySelector<E>(selector)
+  if (here) return here
+  const shadow = root instanceof Element ? root.shadowRoot : null
+  for (const inner of [...(shadow ? [shadow] : []), ...root.querySelectorAll('*')]) {
+    const next = inner instanceof Element ? inner.shadowRoot : inner
+    const found = next && findIn<E>(next, selector)
+    if (found) return found
+  }
+  return undefined
+}

@@ -1,0 +1,117 @@
+import { equal, ok, waitUntil } from '../assert.js'
+import { press, type } from '../keys.js'
+import { OpenApp } from './app.js'
+
+/** What stands in a field and is not entered when the page goes away, in each kind of field. */
+
+type Typed = HTMLInputElement | HTMLTextAreaElement
+const final = 'Final dough'
+
+describe('What was typed and not entered', function () {
+  this.timeout(60_000)
+  let app: OpenApp
+
+  before(async () => {
+    app = await OpenApp.open(`typed-and-left-${Date.now()}`)
+  })
+  after(() => app.close())
+
+  const saved = () => waitUntil(() => app.maybe('.kept', /^Saved/), 'all is saved')
+  const field = (name: string) => app.find(`[data-typed="${name}"]`) as Promise<Typed>
+
+  /** How one gets into each field, and under what name its text is kept. */
+  const fields: Readonly<Record<string, () => Promise<void>>> = {
+    'a cell': async () => {
+      await app.goTo(final, 'Water', /% of flour/)
+      await press('Enter', 'Control+a')
+    },
+    'the note': async () => {
+      await app.click('[data-typed=note]')
+      await press('Control+a')
+    },
+    'the name': async () => {
+      await app.click('[data-typed=name]')
+      await press('Control+a')
+    },
+    'the name of the workbook': async () => {
+      await app.click('[data-typed=workbook]')
+      await press('Control+a')
+    },
+    'the weight of the flour': async () => {
+      await app.click('[data-typed=flour]')
+      await press('Control+a')
+    },
+    'the hold of a reading': async () => {
+      await app.click('button[data-hold=salt]')
+      await field('hold salt')
+      await press('Control+a')
+    },
+    'the batch': async () => {
+      await app.click('[data-opens=batch]')
+      ;(await app.find('#make')).focus()
+      await type('pieces')
+      await app.click('[data-typed="batch count-0 pieces"]')
+      await press('Control+a')
+    },
+    'a new step': async () => {
+      ;(await app.find('tb-method')).scrollIntoView()
+      await app.click('[data-typed^="step "][data-field=does][data-typed$="  does"]')
+    },
+    'a new jotting': async () => {
+      ;(await app.find('tb-jottings')).scrollIntoView()
+      await app.click('[data-typed="jotting  name"]')
+    },
+    'the name of a state to keep': async () => {
+      await app.click('button', /^Kept states/)
+      await app.click('[data-typed=state]')
+      await press('Control+a')
+    },
+    'an own ingredient': async () => {
+      await app.click('button', 'Larder')
+      await app.click('button', 'New ingredient')
+      await app.click('[data-typed^="ingredient note"]')
+    },
+    'a pasted text': async () => {
+      await app.click('button', 'Bring in')
+      await app.click('[data-typed=pasted]')
+    },
+  }
+
+  for (const [kind, goThere] of Object.entries(fields)) {
+    it(`stands in its field again: ${kind}`, async () => {
+      await goThere()
+      const text = kind === 'the batch' || kind === 'a cell' ? '123' : 'half typed'
+      await type(text)
+      await waitUntil(() => (app.focused as Typed | null)?.value === text, `${text} is typed`)
+      const name = app.focused!.dataset.typed!
+      ok(name, 'the field has a name')
+      await saved()
+      await app.reload()
+      const again = await field(name)
+      await waitUntil(() => again.value === text, `${kind} has ${text} again, not ${again.value}`)
+      const label = await app.find('p', /is in its field again/)
+      equal(label.textContent!.split(';').length, 1, 'nothing is left of the field before')
+      await waitUntil(() => app.focused === again, 'it has the focus')
+      await press('Escape')
+      if (app.maybe('button', 'Leave without it')) await app.click('button', 'Leave without it')
+      await waitUntil(() => !again.isConnected || again.value !== text, 'it is let go')
+      await saved()
+    })
+  }
+
+  it('is entered like anything typed when its field is left', async () => {
+    await app.click('[data-typed=note]')
+    await press('Control+a')
+    await type('A note of six words here')
+    await saved()
+    await app.reload()
+    const note = await field('note')
+    await waitUntil(() => app.focused === note, 'it has the focus')
+    await app.goTo(final, 'Water', /% of flour/)
+    await waitUntil(() => note.defaultValue === 'A note of six words here', 'it is the note')
+    await app.find('button[aria-label^="Undo"]', /note/i)
+    await saved()
+    await app.reload()
+    equal((await field('note')).value, 'A note of six words here')
+  })
+})
