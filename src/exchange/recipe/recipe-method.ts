@@ -81,7 +81,8 @@ export class MethodRows {
     const isFlour = (name: string) => larder.find(name)?.countsAs?.kind === 'flour'
     const isEarlier = ({ under }: RowUnder) => under !== undefined && under !== stages.at(-1)
     const facts = this.#rows.length > 0 ? this.#facts.filter(isEarlier) : this.#facts
-    const told = [...this.#rows, ...facts]
+    const all = stages.length > 0 ? [...this.#rows, ...facts] : [] // what has no lines is no formula
+    const told = all
       .sort((a, b) => a.row - b.row)
       .map(({ row, text, under }): MethodRow => {
         const stage = under ? stages.indexOf(under) : -1

@@ -261,11 +261,12 @@ function stepRead(draft: StepDraft, tongue: Tongue): MethodStep {
  */
 export function readMethod(rows: readonly MethodRow[], stages: readonly MethodStage[]): MethodRead {
   const some = rows.slice(0, mostRows)
-  const tongue = tongueOf(
-    [...some.map(({ text }) => text.slice(0, 2000)), ...stages.flatMap(({ lines }) => lines)]
+  const join = (texts: readonly string[]) =>
+    texts
+      .map(text => text.slice(0, 2000))
       .join(' ')
-      .normalize('NFC'),
-  )
+      .normalize('NFC')
+  const tongue = tongueOf(join(some.map(({ text }) => text)), join(stages.flatMap(({ lines }) => lines)))
   const reader = new MethodReader(stages.length > 0 ? stages : [{ name: '', lines: [] }], tongue)
   for (const [i, row] of some.entries()) reader.row(row, some[i + 1])
   return {
