@@ -4,11 +4,11 @@ import { larderName } from '../../dough/larder/spelled-names.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
-import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
+import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/recipe-method.js'
+import { type Candidate, Candidates, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
-import { MethodRows, type RecipeStep } from './recipe-method.js'
 import { type Row, rowOf } from './recipe-row.js'
 import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
@@ -94,7 +94,7 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
 class Draft {
   readonly rest: RestOfRecipe[] = []
   readonly #stages = new Map<string, StageDraft>()
-  readonly #notes: { readonly row?: number; readonly text: string }[] = []
+  readonly #notes: NoteAt[] = []
   readonly #method = new MethodRows()
   #title = ''
   #stage = this.#open({ name: '', kind: undefined }, undefined)
@@ -153,13 +153,6 @@ class Draft {
     this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
   }
 
-  /** What of the notes is not in the method. */
-  #noteBeside({ isIn, left }: ReturnType<MethodRows['read']>): string {
-    return this.#notes
-      .flatMap(({ row, text }) => (row === undefined || !isIn(row) ? [text] : (left.get(row) ?? [])))
-      .join('\n')
-  }
-
   #problems(): Problem[] {
     const rows = this.rest.filter(({ as, why }) => as === 'not understood' && why)
     return rows.map(({ row, why }) => {
@@ -176,7 +169,7 @@ class Draft {
     const formula: Formula = {
       id: newId(),
       name: this.#title || unnamed.formula,
-      note: this.#noteBeside(method),
+      note: method.beside(this.#notes).join('\n'),
       flourWeight: usualFlourWeight,
       stages:
         stages.length > 0
