@@ -11,6 +11,7 @@ import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { Desk, type DeskEvent, type DeskPlace, type EditPlace } from './desk.js'
+import { rememberHere, type WasHere, wasHere } from './was-here.js'
 import { deskWords } from './words.js'
 
 /** The workbook that a first start opens with. */
@@ -40,6 +41,8 @@ export class KeptDesk {
   state: KeeperState = { status: 'loading' }
   examples: readonly Formula[] = []
   fresh = false // the workbook was made of the examples just now
+  gone: WasHere | undefined // there was a workbook here, and the browser has none any more
+  unread: string | undefined // why nothing is known of what is stored
   #keeper: Keeper | undefined
 
   constructor(private readonly tell: KeptDeskEvents) {}
@@ -59,12 +62,15 @@ export class KeptDesk {
       database,
       onState: state => {
         this.state = state
+        this.#remember(database)
         this.tell.refreshed()
       },
       prepare: fetchSpokenFor,
       onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
     })
     this.#keeper = keeper
+    if (keeper.fresh) this.gone = wasHere(database)
+    if (keeper.unread && 'reason' in keeper.state) this.unread = keeper.state.reason.message
     const examples = keeper.fresh ? await loadExamples() : undefined
     const workbook = examples
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
@@ -81,6 +87,14 @@ export class KeptDesk {
   #changed(event: DeskEvent): void {
     if (event.event.way !== 'load') this.#keeper?.keep(event.event.workbook)
     this.tell.changed(event)
+  }
+
+  #remember(database: string): void {
+    const { state } = this
+    if (state.status !== 'saved' || !state.at || !this.#keeper) return
+    this.unread = undefined
+    const { formulas } = this.#keeper.workbook
+    rememberHere(database, { savedAt: state.at.toISOString(), formulas: formulas.length })
   }
 
   /** Makes the edit asked for, or says in the request why not. */

@@ -35,9 +35,10 @@ worker.addEventListener('install', event => {
 
 worker.addEventListener('activate', event => {
   const clear = async () => {
+    // The one before stays: a tab that is still of it fetches late parts of it.
     const names = await caches.keys()
-    const old = names.filter(name => name.startsWith(ours) && name !== current)
-    await Promise.all(old.map(name => caches.delete(name)))
+    const others = names.filter(name => name.startsWith(ours) && name !== current)
+    await Promise.all(others.slice(0, -1).map(name => caches.delete(name)))
     await worker.clients.claim()
   }
   event.waitUntil(clear())
@@ -59,7 +60,8 @@ worker.addEventListener('fetch', event => {
     const kept =
       request.mode === 'navigate'
         ? await cache.match(addressOf('index.html'))
-        : await cache.match(request, { ignoreSearch: true })
+        : ((await cache.match(request, { ignoreSearch: true })) ??
+          (await caches.match(request, { ignoreSearch: true })))
     return kept ? withoutRedirect(kept) : fetch(request)
   }
   event.respondWith(answer())

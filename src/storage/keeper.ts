@@ -24,7 +24,7 @@ import {
   WrittenByNewer,
 } from './record/record.js'
 import { type TypedText, typedKey } from './record/typed-texts.js'
-import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
+import { type Failure, type KeeperFacts, type KeeperState, stateOf } from './state.js'
 import { openTabs, type Tabs } from './tabs.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
 
@@ -59,7 +59,8 @@ class StorageKeeper implements Keeper {
   #holds = false // the right to write; the role follows when the workbook has been reloaded
   #role: KeeperFacts['role'] = 'reader'
   #saving = false
-  #failure: 'refused' | 'full' | undefined
+  #failure: Failure | undefined
+  unread = true
   #asked = false // for persistence
   readonly #pace = new Pace(() => void this.flush())
   #typed: readonly TypedText[] = []
@@ -87,8 +88,7 @@ class StorageKeeper implements Keeper {
     if (await this.#tabs.enter()) this.#holds = true
     if (this.#holds) this.#role = 'writer'
     await this.#inTurn(() => this.#reload())
-    this.fresh =
-      this.#failure === undefined && this.#stored.head === undefined && this.#stored.damagedHead === undefined
+    this.fresh = !this.unread && this.#stored.head === undefined && this.#stored.damagedHead === undefined
     this.#loaded = true
     this.#tell()
     if (this.#dirty) void this.flush()
@@ -112,6 +112,7 @@ class StorageKeeper implements Keeper {
   }
 
   async flush(): Promise<void> {
+    if (this.unread) await this.#inTurn(() => this.#reload())
     if (this.#dirty || this.#isTyping) this.#pace.begun()
     for (let before: Stored | undefined; this.#dirty && before !== this.#stored; ) {
       before = this.#stored
@@ -225,8 +226,11 @@ class StorageKeeper implements Keeper {
   }
 
   #failed(error: unknown): void {
-    if (error instanceof WrittenByNewer) this.#stored = { ...this.#stored, newer: true }
-    else this.#failure = nameOf(error) === 'QuotaExceededError' ? 'full' : 'refused'
+    const name = nameOf(error)
+    if (error instanceof WrittenByNewer || name === 'VersionError')
+      this.#stored = { ...this.#stored, newer: true }
+    else if (name === 'QuotaExceededError') this.#failure = 'full'
+    else this.#failure = this.unread && name !== 'SecurityError' ? 'unread' : 'refused'
     console.warn(storageFault, error)
   }
 
@@ -244,10 +248,15 @@ class StorageKeeper implements Keeper {
     }
     const together = this.#loaded || theirs.unsaved.size > 0 ? await this.fetchRest() : undefined
     await this.#prepare([...theirs.workbook.formulas, ...(together?.unsavedFormulas(theirs) ?? [])])
+    this.unread = false
     const { mark } = theirs.head ?? {}
     const known = mark === this.#stored.head?.mark && theirs.newer === this.#stored.newer
     const left = this.#holds ? [...theirs.unsaved].filter(([key]) => !this.#takenIn.has(key)) : []
-    if (this.#loaded && known && left.length === 0) return true
+    if (this.#loaded && known && left.length === 0) {
+      if (!this.#dirty) this.#failure = undefined
+      this.#tell()
+      return true
+    }
 
     for (const key of this.#takenIn) if (!theirs.unsaved.has(key)) this.#takenIn.delete(key) // by another tab
     // After "delete site data" the workbook on the screen is the only one: it is new to the storage.

@@ -13,6 +13,8 @@ export interface Keeper {
   readonly state: KeeperState
   /** Whether the database had no workbook when it was opened. */
   readonly fresh: boolean
+  /** Whether what is stored could not be read at all, so that nothing is known of it. */
+  readonly unread: boolean
   /** What could not be read, and what was kept as a copy because two tabs had changed it; worded by `newsInWords`. */
   readonly problems: readonly KeeperNews[]
   /** What is stored and could not be read, or not all of it: by its key, as it is. */
