@@ -21,6 +21,8 @@ import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
 import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
+const isOfDays = (): boolean => location.hash.startsWith('#days')
+
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
 export class TbApp extends BaseElement {
   static override properties = {
