@@ -1,5 +1,6 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import { Refusal } from '../../src/dough/edits/edits.js'
+import type { Steps } from '../../src/storage/history.js'
 import {
   type Keeper,
   type KeeperNews,
@@ -7,6 +8,7 @@ import {
   openKeeper,
   type TypedText,
 } from '../../src/storage/index.js'
+import type * as StoredSteps from '../../src/storage/record/stored-steps.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
@@ -44,6 +46,7 @@ export class KeptDesk {
   gone: WasHere | undefined // there was a workbook here, and the browser has none any more
   unread: string | undefined // why nothing is known of what is stored
   #keeper: Keeper | undefined
+  #storedSteps: typeof StoredSteps | undefined // fetched when the page is idle
 
   constructor(private readonly tell: KeptDeskEvents) {}
 
@@ -66,6 +69,7 @@ export class KeptDesk {
         this.tell.refreshed()
       },
       prepare: fetchSpokenFor,
+      stepsToKeep: () => this.desk && this.#storedSteps?.stepsToKeep(this.desk.history.steps),
       onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
     })
     this.#keeper = keeper
@@ -146,7 +150,17 @@ export class KeptDesk {
   damaged = async (): Promise<ReadonlyMap<string, unknown>> => (await this.#keeper?.damaged()) ?? new Map()
 
   /** Fetches what keeping needs only later. */
-  fetchRest = async (): Promise<void> => void (await this.#keeper?.fetchRest())
+  fetchRest = async (): Promise<void> => {
+    const [stored] = await Promise.all([
+      import('../../src/storage/record/stored-steps.js'),
+      this.#keeper?.fetchRest(),
+    ])
+    this.#storedSteps = stored
+    const steps = stored.readSteps(this.#keeper?.steps)
+    if (steps && this.desk?.workbook === this.#keeper?.workbook)
+      this.desk?.history.takeUp(steps as Steps<DeskPlace>)
+    this.tell.refreshed()
+  }
 
   takeOver = (): void => void this.#keeper?.takeOver()
   tryAgain = (): void => void this.#keeper?.flush()

@@ -20,6 +20,7 @@ import {
   nothingStored,
   readStored,
   type Stored,
+  stepsKey,
   unsavedKey,
   WrittenByNewer,
 } from './record/record.js'
@@ -45,6 +46,7 @@ class StorageKeeper implements Keeper {
   readonly #onState: (state: KeeperState) => void
   readonly #onWorkbook: (workbook: Workbook, why: string) => void
   readonly #prepare: NonNullable<KeeperOptions['prepare']>
+  readonly #stepsToKeep: () => unknown
   readonly #persist: () => Promise<boolean>
   readonly #parts: PartStore
   readonly #tabs: Tabs
@@ -71,6 +73,7 @@ class StorageKeeper implements Keeper {
     this.#onState = guarded(options.onState)
     this.#onWorkbook = guarded(options.onWorkbook ?? (() => {}))
     this.#prepare = options.prepare ?? (async () => {})
+    this.#stepsToKeep = options.stepsToKeep ?? (() => undefined)
     this.#persist = options.persist ?? askToPersist
     this.#parts = options.parts ?? databaseParts(options.database)
     this.#tabs = (options.tabs ?? openTabs)(options.database, {
@@ -151,6 +154,10 @@ class StorageKeeper implements Keeper {
     )
   }
 
+  get steps(): unknown {
+    return this.workbook === this.#stored.workbook ? this.#stored.steps : undefined
+  }
+
   get #isTyping(): boolean {
     return this.#typed !== this.#typedStored
   }
@@ -207,8 +214,11 @@ class StorageKeeper implements Keeper {
         attempt = changes.stored
         this.#unheard = [...this.#unheard, attempt].slice(-mostTries)
         // In one with the edit: what was entered is not being typed any more, and is never in neither.
-        if (typed === this.#typedStored) return changes
-        return { ...changes, puts: new Map(changes.puts).set(typedKey, typed) }
+        const puts = new Map(changes.puts)
+        if (typed !== this.#typedStored) puts.set(typedKey, typed)
+        const steps = workbook === this.workbook ? this.#stepsToKeep() : undefined
+        if (steps) puts.set(stepsKey, { mark: changes.stored.head!.mark, steps })
+        return { ...changes, puts }
       })
     } catch (error) {
       if (error instanceof ChangedElsewhere) return 'changed elsewhere'
