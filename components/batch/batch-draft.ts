@@ -3,7 +3,7 @@ import { type Formula, finalDoughOf, nameKey, sameName } from '../../src/dough/d
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
+import { readNumber, readPart, readWeight } from '../typed/typed-numbers.js'
 
 export type Make = Batch['make']
 

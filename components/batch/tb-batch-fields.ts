@@ -21,8 +21,8 @@ import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber, readPart, readWeight } from '../base/typed-numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import { readNumber, readPart, readWeight } from '../typed/typed-numbers.js'
 
 /** How much to make and what to keep back, in sentences with fields. Each change is one edit. */
 export class TbBatchFields extends SheetElement {

@@ -2,8 +2,8 @@ import { type CSSResultGroup, html, nothing, type PropertyDeclarations, type Tem
 import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
+import { focusedIn } from '../typed/focused-in.js'
 import { dialogStyles } from './dialog-styles.js'
-import { focusedIn } from './focused-in.js'
 import { dialogWords } from './words.js'
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come

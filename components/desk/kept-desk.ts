@@ -1,6 +1,5 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import { Refusal } from '../../src/dough/edits/edits.js'
-import type { Steps } from '../../src/storage/history.js'
 import {
   type Keeper,
   type KeeperNews,
@@ -8,6 +7,7 @@ import {
   openKeeper,
   type TypedText,
 } from '../../src/storage/index.js'
+import type { Steps } from '../../src/storage/record/steps.js'
 import type * as StoredSteps from '../../src/storage/record/stored-steps.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'

@@ -4,7 +4,7 @@ import { ripeningStep } from '../../src/day/mixing/fed-build.js'
 import type { Feeding } from '../../src/day/mixing/feeding.js'
 import type { Stage } from '../../src/dough/document/formula.js'
 import { type NumberStyle, showDecimals, showPercent } from '../base/numbers.js'
-import { sayCelsius } from '../base/typed-degrees.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { feedingWorking } from './words.js'
 
 /** How the seed of a build came about. */

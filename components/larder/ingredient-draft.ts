@@ -4,7 +4,7 @@ import { guessCountsAs } from '../../src/dough/larder/counts-as-guess.js'
 import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/substances.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber } from '../base/typed-numbers.js'
+import { readNumber } from '../typed/typed-numbers.js'
 import { faultWords } from './words.js'
 
 export type Kind = CountsAs['kind']

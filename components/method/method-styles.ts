@@ -68,7 +68,8 @@ export const methodStyles = css`
   .new::before {
     content: '';
   }
-  input {
+  input,
+  textarea {
     min-height: max(36px, var(--target));
   }
   .does {
@@ -94,6 +95,27 @@ export const methodStyles = css`
   }
   .text {
     grid-area: text;
+  }
+  .grow {
+    display: grid;
+    min-width: 0;
+  }
+  .grow::after {
+    content: attr(data-text);
+    visibility: hidden;
+    padding: 6px 8px;
+    border: 1px solid transparent;
+    white-space: pre-wrap;
+  }
+  .grow::after,
+  textarea {
+    grid-area: 1 / 1;
+    overflow-wrap: anywhere;
+  }
+  textarea {
+    padding: 6px 8px;
+    resize: none;
+    overflow: hidden;
   }
   .new .text {
     grid-column: kind / menu;
@@ -124,7 +146,7 @@ export const methodStyles = css`
     font-size: var(--size-small);
     color: var(--ink-soft);
   }
-  .step:not(:focus-within) .note:placeholder-shown {
+  .step:not(:focus-within) .note:has(:placeholder-shown) {
     display: none; /* there for who is in the step */
   }
   @media ${narrow} {

@@ -13,7 +13,7 @@ interface Shown {
   readonly hint: string // while it is empty; '' for none
 }
 
-/** A field of a step. */
+/** A field of a step, as high as what is in it. */
 export const plainField = ({
   of,
   field,
@@ -21,18 +21,39 @@ export const plainField = ({
   label,
   hint,
   readOnly,
-}: Shown & { readonly field: TextField; readonly readOnly: boolean }): TemplateResult => html`<input
-    class=${field}
-    data-field=${field}
-    data-typed="step ${of} ${field}"
-    .defaultValue=${value}
-    aria-label=${label}
-    placeholder=${hint || nothing}
-    autocomplete="off"
-    enterkeyhint="next"
-    .value=${value}
-    ?readonly=${readOnly}
-  />`
+}: Shown & {
+  readonly field: TextField
+  readonly readOnly: boolean
+}): TemplateResult => html`<span class=${`grow ${field}`} data-text=${`${value || hint} `}
+    ><textarea
+      rows="1"
+      data-field=${field}
+      data-typed="step ${of} ${field}"
+      .defaultValue=${value}
+      aria-label=${label}
+      placeholder=${hint || nothing}
+      autocomplete="off"
+      spellcheck="false"
+      enterkeyhint="next"
+      .value=${value}
+      ?readonly=${readOnly}
+      @input=${grown}
+    ></textarea
+  ></span>`
+
+// A hidden copy of the text gives the field its size: `field-sizing: content` is not in Firefox yet.
+const grown = ({ target }: Event): void => fit(target as HTMLTextAreaElement)
+
+function fit(field: HTMLInputElement | HTMLTextAreaElement): void {
+  const { parentElement, value, placeholder } = field
+  if (parentElement?.dataset.text !== undefined) parentElement.dataset.text = `${value || placeholder} `
+}
+
+/** Puts a text into a field, which is as high as that wants. */
+export function putInto(field: HTMLInputElement, text: string): void {
+  field.value = text
+  fit(field)
+}
 
 /** What is done, with words offered while it is typed. */
 export function wordsField({

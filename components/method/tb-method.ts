@@ -21,7 +21,7 @@ import { feedingWords } from '../feeding/words.js'
 import { lineStyles } from '../styles/line-styles.js'
 import { methodStyles } from './method-styles.js'
 import { StepDrag } from './step-drag.js'
-import { dragHandle, plainField, type TextField, wordsField } from './step-fields.js'
+import { dragHandle, plainField, putInto, type TextField, wordsField } from './step-fields.js'
 import { kindWords, methodWords, tradeSteps, understood } from './words.js'
 
 type Field = TextField | 'kind'
@@ -214,7 +214,7 @@ export class TbMethod extends FetchedElement {
     if (this.readOnly || !this.sheet) return true
     if (step === fresh) return this.#add(stage)
     const found = this.#place(step)
-    const value = this.#input(stage, step, field)?.value.trim()
+    const value = this.#input(stage, step, field)?.value.replace(/\s+/g, ' ').trim()
     if (!found || value === undefined) return true
     this.#ask(workbook => changeStep(workbook, found.at, { [field]: value }))
     return true
@@ -229,7 +229,7 @@ export class TbMethod extends FetchedElement {
     const step = newStep(name, known ? tradeSteps[known]! : 'hands', text.value.trim())
     const at = { formula: this.sheet!.formula.id, stage }
     if (!this.#ask(workbook => addStep(workbook, at, step))) return false
-    for (const field of [does, text]) field.value = ''
+    for (const field of [does, text]) putInto(field, '')
     say(this, methodWords.added(name))
     return true
   }
@@ -253,7 +253,7 @@ export class TbMethod extends FetchedElement {
       if (input.value === kept) return
       event.preventDefault()
       event.stopPropagation()
-      input.value = kept
+      putInto(input, kept)
     }
   }
 

@@ -8,7 +8,7 @@ import { showGrams, showNumber } from '../base/numbers.js'
 import { flourWeightWords } from './words.js'
 
 /** What reads a typed weight; fetched when the page is idle. */
-const typedNumbers = () => import('../base/typed-numbers.js')
+const typedNumbers = () => import('../typed/typed-numbers.js')
 
 /** What 100 % weighs in the final dough: to be set where its flours are all percentages, said where they are not. */
 export class TbFlourWeight extends SheetElement {

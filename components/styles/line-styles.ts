@@ -21,7 +21,8 @@ export const lineStyles = css`
   .new {
     border-bottom-style: dashed;
   }
-  input {
+  input,
+  textarea {
     width: 100%;
     min-width: 0;
     min-height: max(40px, var(--target));
@@ -30,14 +31,14 @@ export const lineStyles = css`
     border: 1px solid transparent;
     border-radius: 3px;
   }
-  input:hover:not([readonly]) {
+  :is(input, textarea):hover:not([readonly]) {
     border-color: var(--rule-strong);
   }
-  input:focus-visible {
+  :is(input, textarea):focus-visible {
     background: var(--board);
     outline-offset: -1px;
   }
-  input::placeholder {
+  ::placeholder {
     color: var(--ink-soft);
     opacity: 1;
   }

@@ -9,7 +9,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { showDecimals } from '../base/numbers.js'
-import { sayCelsius } from '../base/typed-degrees.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { waitWords } from './words.js'
 
 /** The waits of a planned day in which something ferments: what to look for, then from when to when, and what was scaled from what. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Mixing } from '../../src/day/mixing/mixing.js'
 import { type NumberStyle, showDecimals, showGrams } from '../base/numbers.js'
-import { sayCelsius } from '../base/typed-degrees.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { factorSaid, waterWorking } from './words.js'
 
 /** How the temperature of a mixing's water came about, both ways. */

@@ -9,6 +9,7 @@ import { basename, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { build } from 'esbuild'
+import { licencesOf } from './licences.mjs'
 
 /** @import { BuildOptions, Metafile } from 'esbuild' */
 /** @typedef {{ raw: number, gzip: number, brotli: number }} Bytes */
@@ -30,7 +31,7 @@ const shared = {
   format: 'esm',
   target: 'es2022', // `esnext` would ship syntax that current browsers refuse
   loader: { '.csv': 'text' },
-  legalComments: 'linked', // licences lie beside the code, not in it
+  legalComments: 'none', // licences lie beside the code: licences.txt
   logLevel: 'warning',
 }
 
@@ -47,7 +48,6 @@ const examples = {
         ...shared,
         entryPoints: [join(here, 'example-files.ts')],
         platform: 'node',
-        legalComments: 'none',
         write: false,
       })
       const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64')
@@ -148,8 +148,10 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
   const html = await readFile(join(source, 'index.html'), 'utf8')
   await writeFile(join(outdir, 'index.html'), withBuiltNames(html, outputs))
   await writeFile(join(dirname(outdir), 'meta.json'), JSON.stringify(metafile))
+  const own = await readFile(join(here, '..', '..', 'LICENSE'), 'utf8')
+  await writeFile(join(outdir, 'licences.txt'), await licencesOf(metafile, own))
 
-  const files = (await readdir(outdir)).filter(name => !name.endsWith('.LEGAL.txt')).sort()
+  const files = (await readdir(outdir)).sort()
   if (existsSync(join(source, 'worker.ts'))) {
     await build({
       ...shared,

@@ -57,11 +57,10 @@ worker.addEventListener('fetch', event => {
   if (request.method !== 'GET' || !request.url.startsWith(worker.registration.scope)) return
   const answer = async () => {
     const cache = await caches.open(current)
-    const kept =
-      request.mode === 'navigate'
-        ? await cache.match(addressOf('index.html'))
-        : ((await cache.match(request, { ignoreSearch: true })) ??
-          (await caches.match(request, { ignoreSearch: true })))
+    const asked =
+      (await cache.match(request, { ignoreSearch: true })) ??
+      (request.mode === 'navigate' ? undefined : await caches.match(request, { ignoreSearch: true }))
+    const kept = asked ?? (request.mode === 'navigate' && (await cache.match(addressOf('index.html'))))
     return kept ? withoutRedirect(kept) : fetch(request)
   }
   event.respondWith(answer())

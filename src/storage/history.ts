@@ -1,5 +1,6 @@
 import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
+import type { Step, Steps } from './record/steps.js'
 import { loadLabels } from './words.js'
 
 /** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */
@@ -9,20 +10,6 @@ export interface HistoryEvent<P = unknown> {
   readonly transaction: Transaction
   readonly way: 'do' | 'undo' | 'redo' | 'load'
   readonly place?: P // where the edit was made, as its caller gave it
-}
-
-/** An edit that was made, and what takes it back. */
-export interface Step<P> {
-  readonly label: string
-  readonly changes: readonly Change[]
-  readonly inverse: readonly Change[]
-  readonly place: P | undefined
-}
-
-/** The edits that can be taken back, and those that can be done again; each the latest last. */
-export interface Steps<P> {
-  readonly done: readonly Step<P>[]
-  readonly undone: readonly Step<P>[]
 }
 
 const mostSteps = 500

@@ -42,6 +42,34 @@ describe('The built app', () => {
     ok(policy?.content.startsWith("default-src 'self'"))
   })
 
+  const away = 'http://127.0.0.2:9/of-another-origin'
+  const element = (name: string, fields: Record<string, string>) => () => {
+    const made = Object.assign(view.document.createElement(name), fields)
+    view.document.body.append(made)
+  }
+  const tries: readonly (readonly [directive: string, attempt: () => unknown])[] = [
+    ['connect-src', () => view.fetch(away).catch(() => {})],
+    ['img-src', element('img', { src: away })],
+    ['media-src', element('video', { src: away })],
+    ['style-src-elem', element('link', { rel: 'stylesheet', href: away })],
+    ['script-src-elem', element('script', { src: away })],
+    ['script-src-elem', element('script', { textContent: 'globalThis.ran = true' })],
+    ['script-src-attr', element('div', { innerHTML: '<img src="data:," onerror="globalThis.ran = true">' })],
+    ['frame-src', element('iframe', { src: away })],
+    ['object-src', element('object', { data: away })],
+    ['base-uri', element('base', { href: away })],
+  ]
+  for (const [directive, attempt] of tries)
+    it(`lets nothing in it ask another origin or run a text: ${directive}`, async () => {
+      const blocked: string[] = []
+      const hear = (event: SecurityPolicyViolationEvent) => void blocked.push(event.effectiveDirective)
+      view.document.addEventListener('securitypolicyviolation', hear)
+      attempt()
+      await waitUntil(() => blocked.includes(directive), 'the browser has kept it from it')
+      view.document.removeEventListener('securitypolicyviolation', hear)
+      equal('ran' in view, false)
+    })
+
   it('has one polite region for announcements from the start', () => {
     equal(view.document.querySelectorAll('[aria-live="polite"]').length, 1)
   })

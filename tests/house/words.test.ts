@@ -12,6 +12,7 @@ import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
 import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.js'
+import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
@@ -45,6 +46,7 @@ const allSentences: Readonly<Record<string, object>> = {
   editSentences,
   expressionSentences,
   feedingSentences,
+  fetchedEditSentences,
   graphSentences,
   guessSentences,
   householdSentences,

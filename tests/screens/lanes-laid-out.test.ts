@@ -126,9 +126,9 @@ test('as wide as there is room, and never with an hour too narrow to read', () =
   assert.equal(wide.width, 900)
   assert.equal(wide.x(at('2026-12-05T00:00')), 360) // 6 of 15 hours
   assert.equal(wide.hours, 1)
-  const narrow = new Geometry(lanes, 300)
-  assert.equal(narrow.width, 15 * 22)
-  assert.equal(narrow.hours, 2)
+  const narrow = new Geometry(lanes, 200)
+  assert.equal(narrow.width, 15 * 16)
+  assert.equal(narrow.hours, 3)
 })
 
 test('a place near a narrow step means it, inside a wait far from one the wait, and far from all nothing', () => {

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { asTheyWrite, numberStyleOf, showNumber } from '../../components/base/numbers'
-import { readNumber } from '../../components/base/typed-numbers'
+import { readNumber } from '../../components/typed/typed-numbers'
 
 for (const language of ['C', 'en-US@posix', 'fr_FR', ''])
   test(`a browser whose language is “${language}” writes numbers in English`, () => {

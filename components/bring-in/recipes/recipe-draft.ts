@@ -14,14 +14,14 @@ export interface LineSaid {
 export type RecipeSaid = ReadonlyMap<string, LineSaid>
 
 /** Is there no amount yet, neither read nor said? */
-export const needsAmount = ({ lineId, amount }: RecipeLine, said: RecipeSaid): boolean => {
-  const { amount: typed = amount, isOut } = said.get(lineId) ?? {}
+export const needsAmount = ({ id, amount }: RecipeLine, said: RecipeSaid): boolean => {
+  const { amount: typed = amount, isOut } = said.get(id) ?? {}
   return typed.trim() === '' && !isOut
 }
 
 /** Is something of the line still to be said? Without an amount nothing can be right. */
 export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
-  const { isRight, isOut } = said.get(line.lineId) ?? {}
+  const { isRight, isOut } = said.get(line.id) ?? {}
   return needsAmount(line, said) || (line.guesses.length > 0 && !isRight && !isOut)
 }
 
@@ -32,7 +32,7 @@ export function recipeFormula(
   said: RecipeSaid,
   name: string,
 ): Formula {
-  const byId = new Map(lines.map(line => [line.lineId, line]))
+  const byId = new Map(lines.map(line => [line.id, line]))
   const guessed: string[] = []
   const stages = formula.stages.map(
     (stage): Stage => ({

@@ -10,6 +10,7 @@ import {
 import type { Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
+import { longestTyped } from '../lexicon/digits.js'
 import { readingsInDoubt } from '../lexicon/plain-numbers.js'
 import { unitWords } from '../lexicon/unit-words.js'
 import { namedFirst } from './named-first.js'
@@ -84,7 +85,7 @@ function understood(text: string): { expression: Expression } | { problem: Worde
     return { expression: parse(text, { units: unitWords, percentOf: null }) }
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
-    const doubt = readingsInDoubt(text)
+    const doubt = text.length > longestTyped ? undefined : readingsInDoubt(text)
     return { problem: doubt ? amountProblem({ code: 'amountInTwoWays', ...doubt }) : error.problem }
   }
 }

@@ -133,7 +133,7 @@ export function nameKey(name: string): string {
   if (key === undefined) {
     if (keys.size > 5000) keys.clear()
     key = name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()
-    keys.set(name, key)
+    if (name.length < 200) keys.set(name, key)
   }
   return key
 }

@@ -1,27 +1,24 @@
 import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '../../dough/document/formula.js'
-import { type Larder, larderOf } from '../../dough/document/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
+import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
 import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { type Row, rowOf } from './recipe-row.js'
+import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
-import type { RestReason } from './words.js'
-import { lineReason, recipeProblem, restReason } from './words.js'
+import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
-/** One line that was read, with the text it comes from. */
-export interface RecipeLine {
-  readonly lineId: string
+/** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
+export interface RecipeLine extends Omit<Found, 'guesses' | 'said'> {
+  readonly id: string // of the formula's line
   readonly row: number // 1-based
-  readonly source: string // exact text of the recipe
-  readonly ingredient: string
-  readonly amount: string // decimal point; '' where it has to be asked for
-  readonly note: string
-  readonly guesses: readonly string[] // sentences on what was guessed or is to be asked; to be confirmed
-  readonly said: readonly string[] // … on what is certain: a second measure that agrees
+  readonly guesses: readonly Worded<LineReason>[] // what was guessed or is to be asked; to be confirmed
+  readonly said: readonly Worded<LineReason>[] // what is certain: a second measure that agrees
 }
 
 /** A row of which no line was made. */
@@ -29,7 +26,7 @@ export interface RestOfRecipe {
   readonly row: number
   readonly text: string
   readonly as: 'heading' | 'step' | 'note' | 'amount' | 'blank' | 'not understood'
-  readonly why?: string
+  readonly why?: Worded<RestReason>
 }
 
 /** What a recipe's text came to. Every row is among the lines or in the rest, never in both. */
@@ -42,16 +39,12 @@ export interface RecipeRead {
 
 const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
-const usual = larderOf(usualLarder)
 
 type Fate = RestOfRecipe['as']
 const fates: Readonly<Partial<Record<Kind, Fate>>> = {
-  step: 'step',
-  note: 'note',
-  fact: 'note',
-  amount: 'amount',
+  ...{ title: 'heading', stage: 'heading', list: 'heading', method: 'heading', remarks: 'heading' },
+  ...{ step: 'step', note: 'note', fact: 'note', amount: 'amount' },
 }
-const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
 
 /** A row with text, and what it was taken for. */
 interface ReadRow {
@@ -64,7 +57,7 @@ interface ReadRow {
 /** What the rows with text were taken for. */
 function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
   const filled = texts.flatMap((text, at) => {
-    const row = text.length > longestRow ? undefined : rowOf(text)
+    const row = text.length > longestRow || text.trim() === '' ? undefined : rowOf(text)
     return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
   })
   const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
@@ -97,6 +90,7 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
+  readonly #problems: Problem[] = []
   readonly #stages = new Map<string, StageDraft>()
   readonly #notes: string[] = []
   #title = ''
@@ -134,7 +128,7 @@ class Draft {
       if (opens) this.#stage = this.#open(stage!, heading)
       if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
     } else if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push(text.trim())
-    this.put(at, text, headings.has(kind) ? 'heading' : (fates[kind] ?? 'not understood'), why)
+    this.put(at, text, fates[kind] ?? 'not understood', why)
   }
 
   #titleOf(text: string, { name, remark }: StageHeading): string {
@@ -145,16 +139,11 @@ class Draft {
   }
 
   put(at: number, text: string, as: Fate, reason?: RestReason): void {
-    const why = reason && restReason(reason).message
-    this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
-  }
-
-  #problems(): Problem[] {
-    const rows = this.rest.filter(({ as }) => as === 'not understood')
-    return rows.map(({ row, why = '' }) => {
-      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
-      return { ...problem, where: { row }, severity: 'warning' }
-    })
+    const [row, why] = [at + 1, reason && restReason(reason)]
+    this.rest.push({ row, text, as, ...(why ? { why } : {}) })
+    if (as !== 'not understood' || !why) return
+    const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why.message })
+    this.#problems.push({ ...problem, where: { row }, severity: 'warning' })
   }
 
   finish(): RecipeRead {
@@ -173,26 +162,19 @@ class Draft {
       meanings,
       keptSettings: [],
     }
-    const lines = stages
-      .flatMap(stage => stage.lines)
-      .sort((a, b) => a.row - b.row)
-      .map(
-        ({ id: lineId, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
-          lineId,
-          row,
-          source,
-          ingredient,
-          amount,
-          note,
-          guesses: guesses.map(reason => lineReason(reason).message),
-          said: said.map(reason => lineReason(reason).message),
-        }),
-      )
+    const drafts = stages.flatMap(stage => stage.lines).sort((a, b) => a.row - b.row)
+    const lines = drafts.map(
+      (line): RecipeLine => ({
+        ...line,
+        guesses: line.guesses.map(lineReason),
+        said: line.said.map(lineReason),
+      }),
+    )
     const taken = new Set(lines.map(line => line.row))
     const rest = this.rest.filter(({ row }) => !taken.has(row))
     const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
     const none: Problem[] = lines.length > 0 ? [] : [{ ...problem, where: {}, severity: 'error' }]
-    return { formula, lines, rest, problems: [...none, ...this.#problems()] }
+    return { formula, lines, rest, problems: [...none, ...this.#problems] }
   }
 }
 
@@ -201,7 +183,7 @@ class Draft {
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
  * line, and amounts nobody can know are left empty.
  */
-export function readRecipe(text: string, larder: Larder = usual): RecipeRead {
+export function readRecipe(text: string, larder: Larder = larderWith([])): RecipeRead {
   const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
   const rows = readRows(texts, larder)
   const draft = new Draft(larder)

@@ -5,8 +5,8 @@ import { readIngredientData } from '../../dough/data/ingredient-data.js'
 import { isPlain } from '../../dough/data/plain.js'
 import type { Formula, Stage } from '../../dough/document/formula.js'
 import type { Change, Workbook } from '../../dough/document/workbook.js'
-import type { Step, Steps } from '../history.js'
 import { hasTexts, optionsIn } from './read-part.js'
+import type { Step, Steps } from './steps.js'
 
 const most = 50 // steps that outlive the page
 const mostLines = 20_000 // of the formulas in them, so that a save stays quick

@@ -1,5 +1,5 @@
 import { typedGrams, typedNumber, typedPart } from '../../src/dough/amounts/typed.js'
-import type { NumberStyle } from './numbers.js'
+import type { NumberStyle } from '../base/numbers.js'
 
 /**
  * The number a baker typed into a field of numbers, or undefined when it is none. A single sign before

@@ -1,0 +1,14 @@
+/** Tests in the browser that ask nothing of an engine. */
+
+declare const __WTR_CONFIG__: { testFrameworkConfig?: { asks?: boolean } }
+
+/** Whether this engine is the one of those running that is asked what is asked once. */
+export const isAskedOnce = __WTR_CONFIG__.testFrameworkConfig?.asks === true
+
+/**
+ * A test that runs in one engine: of names, roles and colours, say, which are the same in each. `browsers/report.mjs`
+ * knows the suite it is in.
+ */
+export function itOnce(title: string, test: () => Promise<void>): void {
+  if (isAskedOnce) describe('in one engine', () => void it(title, test))
+}
