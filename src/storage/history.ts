@@ -1,6 +1,6 @@
 import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
-import type { Step, Steps } from './record/steps.js'
+import type { Step, Steps } from './record/undo-steps.js'
 import { loadLabels } from './words.js'
 
 /** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */

@@ -6,7 +6,7 @@ import { isPlain } from '../../dough/data/plain.js'
 import type { Formula, Stage } from '../../dough/document/formula.js'
 import type { Change, Workbook } from '../../dough/document/workbook.js'
 import { hasTexts, optionsIn } from './read-part.js'
-import type { Step, Steps } from './steps.js'
+import type { Step, Steps } from './undo-steps.js'
 
 const most = 50 // steps that outlive the page
 const mostLines = 20_000 // of the formulas in them, so that a save stays quick
