@@ -7,8 +7,8 @@ import {
   openKeeper,
   type TypedText,
 } from '../../src/storage/index.js'
-import type { Steps } from '../../src/storage/record/undo-steps.js'
 import type * as StoredSteps from '../../src/storage/record/stored-steps.js'
+import type { Steps } from '../../src/storage/record/undo-steps.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'

@@ -164,13 +164,12 @@ export class TbApp extends BaseElement {
     })
   }
 
-  /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */
+  /** A formula that came with the address is shown; it stays there until it is put on the shelf or let go. */
   #takeLink(): void {
-    const { hash, pathname, search } = location
+    const { hash } = location
     if (!hash.startsWith('#formula=') || !this.desk) return
     const open = this.desk.formula?.id
-    history.replaceState(null, '', `${pathname}${search}${open ? `#${open}` : ''}`)
-    void this.updateComplete.then(() => this.#show('bring-in', { link: hash }))
+    void this.updateComplete.then(() => this.#show('bring-in', { link: hash, open }))
   }
 
   #changed({ event: { transaction, way, before }, sentence }: DeskEvent): void {
