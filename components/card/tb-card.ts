@@ -79,12 +79,13 @@ export class TbCard extends PrintedPage {
     paper.classList.remove('tight')
     while (type < smallest && pagesWith(type, least) > 1) type++
     paper.classList.toggle('tight', pagesWith(type, least) > 1)
-    this.pages = pagesWith(type, least)
-    if (this.pages > 1) {
+    let pages = pagesWith(type, least)
+    if (pages > 1) {
       paper.classList.remove('tight')
-      this.pages = pagesWith(1, 10)
+      pages = pagesWith(1, 10)
     } else footSizes.some(foot => pagesWith(type, foot) === 1)
     paper.classList.remove('fitted')
+    this.pages = pages // once: each other number on the way would have the page drawn and fitted again, for ever
   }
 
   protected override page() {

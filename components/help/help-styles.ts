@@ -125,6 +125,12 @@ export const helpStyles = css`
   .terms dd {
     max-width: 66ch;
   }
+  .licences a {
+    display: inline-flex;
+    align-items: center;
+    min-height: var(--target);
+    color: inherit;
+  }
   @media ${narrow} {
     .body {
       display: block;

@@ -242,6 +242,18 @@ describe('The printed card', () => {
     match(textOf(find('.pages')), /^[2-3] pages$/)
   })
 
+  it('says how many pages a very long formula takes, whichever type it was tried in', async () => {
+    const [levain, final] = bread().stages
+    const stages = Array.from({ length: 40 }, (_, n) => ({
+      ...levain!,
+      id: `${n}`,
+      name: `Build ${n}`,
+      lines: levain!.lines.map(l => ({ ...l, id: `${l.id} ${n}`, note: 'well stirred '.repeat(20) })),
+    }))
+    await show(bread({ stages: [...stages, levain!, final!] }))
+    match(textOf(find('.pages')), /^\d\d pages$/)
+  })
+
   it('is black on white in print, whatever the screen is, without its bar', async () => {
     await emulateMedia({ colorScheme: 'dark' })
     await show(six[0]!)
