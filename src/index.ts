@@ -1,4 +1,5 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
+import './dough/larder/usual-notes.js'
 
 export { type DayMoment, type DaySheet, openDay } from './day/plan/open-day.js'
 export type { TimeWorking } from './day/plan/time-working.js'
