@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { openDay, openFound } from '../../src/day/plan/open-day.js'
 import { Planning } from '../../src/day/plan/planning.js'
+import { Weights } from '../../src/day/plan/weigh-list.js'
 import { bread, momentOf, saturday } from './notation.js'
 
 const quick = (name: string) =>
@@ -31,7 +32,7 @@ test('a day planned in slices of one problem, and sent across as plain data, is 
   while (!planning.step(1)) slices += 1
   assert.ok(slices > 1)
   const sent = structuredClone(planning.found())
-  const sheet = openFound(of(6), undefined, sent)
+  const sheet = openFound(of(6), new Weights(formulas, undefined), sent)
   const atOnce = openDay(of(6).day, formulas)
   assert.ok(sheet.plan)
   assert.deepEqual(sheet.moments, atOnce.moments)
@@ -53,8 +54,8 @@ test('an earlier answer is begun from', () => {
   const again = new Planning({ ...of(6), earlier: answer })
   while (!again.step());
   assert.deepEqual(
-    openFound(of(6), undefined, again.found()).moments.map(m => m.local),
-    openFound(of(6), undefined, planning.found()).moments.map(m => m.local),
+    openFound(of(6), new Weights(formulas, undefined), again.found()).moments.map(m => m.local),
+    openFound(of(6), new Weights(formulas, undefined), planning.found()).moments.map(m => m.local),
   )
 })
 

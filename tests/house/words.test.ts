@@ -6,6 +6,7 @@ import { methodCautionSentences } from '../../src/day/method/words.js'
 import { feedingSentences } from '../../src/day/mixing/feeding-words.js'
 import { mixingSentences } from '../../src/day/mixing/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
+import { expressionSentences } from '../../src/dough/amounts/expression-words.js'
 import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
@@ -17,10 +18,9 @@ import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
+import { figureSentences } from '../../src/dough/sheet/figure-words.js'
 import { remarkSentences } from '../../src/dough/sheet/remark-words.js'
 import { sheetSentences } from '../../src/dough/sheet/words.js'
-import { expressionSentences } from '../../src/engine/expression/words.js'
-import { graphSentences } from '../../src/engine/graph/words.js'
 import { arrivingSentences } from '../../src/exchange/arriving/words.js'
 import { csvSentences } from '../../src/exchange/csv/words.js'
 import { dataSentences } from '../../src/exchange/data/words.js'
@@ -47,7 +47,7 @@ const allSentences: Readonly<Record<string, object>> = {
   expressionSentences,
   feedingSentences,
   fetchedEditSentences,
-  graphSentences,
+  figureSentences,
   guessSentences,
   householdSentences,
   jottingSentences,

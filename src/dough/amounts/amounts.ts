@@ -13,6 +13,7 @@ import { type DecimalMark, longestTyped } from '../lexicon/digits.js'
 import { folded } from '../lexicon/folded.js'
 import { inDoubt, plainNumbers, readingsInDoubt, typedText } from '../lexicon/plain-numbers.js'
 import { isEstimate, knownUnits, unitWords } from '../lexicon/unit-words.js'
+import { expressionProblem } from './expression-words.js'
 import { readingDimension } from './jottings.js'
 import { isSpokenRead, readSpoken } from './spoken-reader.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
@@ -83,7 +84,7 @@ function inTwoWays(text: string): AmountProblem | undefined {
     : problem
 }
 
-/** Why an expression is not understood, with an amount that would be where the engine's sentence has none. */
+/** Why an expression is not understood, with an amount that would be where the sentence of the expression has none. */
 function whyNot(error: ExpressionError | undefined, text: string): AmountProblem {
   if (!error) return refused({ code: 'notAnAmount', typed: text }, text)
   const { problem } = error
@@ -93,7 +94,7 @@ function whyNot(error: ExpressionError | undefined, text: string): AmountProblem
   const isSaid = problem.code === 'operatorMissing' && /\d|\S\s+\S+\s+\S/.test(text)
   if (isSaid || problem.code === 'symbolWithoutMeaning')
     return refused({ code: 'notAnAmount', typed: text }, text)
-  return { problem, typedIn: 'weight', typed: text }
+  return { problem: expressionProblem(problem), typedIn: 'weight', typed: text }
 }
 
 function read(text: string, jottings: Dimensions, names: readonly string[]): Amount | AmountProblem {

@@ -13,6 +13,7 @@ import { isWeightReading, readingWords } from '../document/words.js'
 import { longestTyped } from '../lexicon/digits.js'
 import { readingsInDoubt } from '../lexicon/plain-numbers.js'
 import { unitWords } from '../lexicon/unit-words.js'
+import { expressionProblem } from './expression-words.js'
 import { namedFirst } from './named-first.js'
 import { amountProblem } from './words.js'
 
@@ -57,7 +58,8 @@ export function planJottings(jottings: readonly Jotting[], unread?: Worded): Map
       const of = (name: string) => plans.get(name)?.dimension ?? readingDimension(name) ?? 'weight'
       return { dimension: dimensionOf(expression, of), problem: undefined }
     } catch (error) {
-      if (error instanceof ExpressionError) return { dimension: 'number', problem: error.problem }
+      if (error instanceof ExpressionError)
+        return { dimension: 'number', problem: expressionProblem(error.problem) }
       throw error
     }
   }
@@ -86,6 +88,10 @@ function understood(text: string): { expression: Expression } | { problem: Worde
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     const doubt = text.length > longestTyped ? undefined : readingsInDoubt(text)
-    return { problem: doubt ? amountProblem({ code: 'amountInTwoWays', ...doubt }) : error.problem }
+    return {
+      problem: doubt
+        ? amountProblem({ code: 'amountInTwoWays', ...doubt })
+        : expressionProblem(error.problem),
+    }
   }
 }

@@ -114,7 +114,10 @@ export const usualFlourWeight = 1000
 
 /** A new id: short, unique in a workbook. */
 export function newId(): string {
-  return crypto.randomUUID().slice(0, 13)
+  // Not `randomUUID`: browsers have that on secure pages only.
+  const bytes = crypto.getRandomValues(new Uint8Array(6))
+  const hex = Array.from(bytes, byte => byte.toString(16).padStart(2, '0')).join('')
+  return `${hex.slice(0, 8)}-${hex.slice(8)}`
 }
 
 export const finalDoughOf = (formula: Formula): Stage => formula.stages[formula.stages.length - 1]!
