@@ -103,7 +103,8 @@ function aboutOf({ scaled, step, kind, load, time }: PlannedEvent): string[] {
   ]
 }
 
-function weighOf({ begins }: PlannedEvent, sheet: DaySheet, style: NumberStyle): string {
+function weighOf({ begins, load }: PlannedEvent, sheet: DaySheet, style: NumberStyle): string {
+  if (load && load.number > 1) return '' // it went in for all loads at the first
   return sheet
     .weighList(begins)
     .map(({ ingredient, grams }) =>

@@ -117,7 +117,7 @@ export class TbDay extends BaseElement {
           day.breads.length
             ? html`<tb-temperatures
               .day=${day}
-              .plan=${state.opened?.plan ?? state.lastGood?.plan}
+              .plan=${this.#planned?.plan}
               .workbook=${workbook}
               .larder=${larder}
               .numbers=${numbers}

@@ -37,6 +37,23 @@ describe('The built app', () => {
     equal(asked.filter(address => new URL(address).origin !== location.origin).join(), '')
   })
 
+  it('fetches nothing of the days for one who edits formulas', async () => {
+    await waitUntil(
+      () => view.document.querySelector('tb-app')?.shadowRoot?.querySelector('tb-dialogs:defined'),
+      'what is fetched when the page is idle is there',
+    )
+    const asked = view.performance.getEntriesByType('resource').map(entry => entry.name)
+    const scripts = asked.filter(name => name.endsWith('.js'))
+    ok(scripts.length > 3)
+    equal(scripts.filter(name => name.includes('day-worker')).join(), '')
+    const texts = await Promise.all(scripts.map(async name => (await fetch(name)).text()))
+    const defined = texts.flatMap(text =>
+      [...text.matchAll(/define\("(tb-[\w-]+)"/g)].map(([, name]) => name),
+    )
+    ok(defined.includes('tb-app'))
+    equal(defined.filter(name => /^tb-(?:days|day|by-clock|temperatures)(?:-|$)/.test(name!)).join(), '')
+  })
+
   it('says in the page itself that no other origin may be asked', () => {
     const policy = view.document.querySelector<HTMLMetaElement>('meta[http-equiv="Content-Security-Policy"]')
     ok(policy?.content.startsWith("default-src 'self'"))

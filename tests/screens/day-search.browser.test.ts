@@ -122,14 +122,6 @@ describe('Looking for the times of a day', () => {
     const planner = await worker()
     const first = planner.asked
     await open.enter('Temperature of the kitchen', '25')
-    console.log(
-      open
-        .all('.fault')
-        .map(e => e.textContent)
-        .join('|'),
-      open.focused?.outerHTML.slice(0, 200),
-      open.all<HTMLInputElement>('input', 'Temperature of the kitchen')[0]!.value,
-    )
     await waitUntil(() => planner.asked.ask !== first.ask, 'the changed day is asked for')
     equal(planner.asked.day.kitchen, 25)
     planner.answer(first)

@@ -52,11 +52,11 @@ export const openDay = (
   formulas: readonly Formula[],
   larder?: Larder,
   leeway = usualLeeway,
-): DaySheet => new WorkedDay(day, formulas, larder, leeway)
+): DaySheet => new WorkedDay({ day, formulas, leeway }, new Weights(formulas, larder))
 
-/** The same of a day that was planned before, in slices or in a worker. */
-export const openFound = (of: PlanningOf, larder: Larder | undefined, found: Found): DaySheet =>
-  new WorkedDay(of.day, of.formulas, larder, of.leeway, found)
+/** The same of a day that was planned before, in slices or in a worker; `weights` of its formulas, which know those they have worked out. */
+export const openFound = (of: PlanningOf, weights: Weights, found: Found): DaySheet =>
+  new WorkedDay(of, weights, found)
 
 /** Plans a day at once, however long it takes. */
 function planDay(of: PlanningOf): Found {
@@ -74,17 +74,11 @@ class WorkedDay implements DaySheet {
   #plan: PlannedDay | undefined
   #conflict: DayConflict | undefined
 
-  constructor(
-    day: Day,
-    formulas: readonly Formula[],
-    larder: Larder | undefined,
-    leeway: number,
-    found?: Found,
-  ) {
+  constructor({ day, formulas, leeway }: PlanningOf, weights: Weights, found?: Found) {
     this.#day = day
     this.#formulas = formulas
     this.#leeway = leeway
-    this.#weights = new Weights(formulas, larder)
+    this.#weights = weights
     this.#take(found ?? planDay({ day, formulas, leeway }))
   }
 
