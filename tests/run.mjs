@@ -5,7 +5,7 @@
  * took longest.
  */
 import { spawn } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readdirSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, statSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 
@@ -96,10 +96,13 @@ async function testInBrowsers(files) {
   const { engines } = await import('./browsers/engines.mjs')
   const { bundle, runIn } = await import('./browsers/run.mjs')
   const { tableStands } = await import('./browsers/table.mjs')
+  const { Turns } = await import('./browsers/turns.mjs')
   const chosen = engines.filter(({ name }) => !browser || name.toLowerCase() === browser)
   if (chosen.length === 0) throw new Error(`There is no engine ${browser}.`)
+  // Those of many tests first, so that at the end no engine is left alone with one.
+  const longestFirst = files.toSorted((a, b) => statSync(b).size - statSync(a).size)
   /** @param {Engine} engine */
-  const filesOf = ({ takes = () => true }) => files.filter(takes)
+  const filesOf = ({ takes = () => true }) => longestFirst.filter(takes)
   const there = chosen
     .filter(engine => filesOf(engine).length > 0)
     .flatMap(engine => {
@@ -107,7 +110,9 @@ async function testInBrowsers(files) {
       if (!program) missing.push(engine)
       return program ? [{ engine, program }] : []
     })
-  const atOnce = Math.max(1, Math.floor(Math.min(4 * there.length, availableParallelism()) / there.length))
+  // More than cores: a page mostly waits for its browser, and that for the page.
+  const atOnce = Math.min(8, availableParallelism() + 2)
+  const turns = new Turns(atOnce)
   await inFolder(async outdir => {
     await bundle(files, outdir)
     /** @type {Map<string, Count>} */
@@ -115,7 +120,11 @@ async function testInBrowsers(files) {
     await Promise.all(
       there.map(({ engine, program }) =>
         report(`Tests in ${engine.name}`, async () => {
-          const count = await runIn(engine, program, filesOf(engine), outdir, atOnce)
+          const count = await runIn(engine, program, filesOf(engine), outdir, {
+            atOnce: Math.ceil(atOnce / there.length),
+            turns,
+            asks: engine === there[0]?.engine,
+          })
           counts.set(engine.name, count)
           return passes(count)
         }),

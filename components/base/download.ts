@@ -1,4 +1,4 @@
-import type { Formula } from '../../src/dough/document/formula.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 
 /** Hands a text to the browser's downloads as a file. */
 export function downloadFile(text: string, type: string, name: string): void {
@@ -9,8 +9,14 @@ export function downloadFile(text: string, type: string, name: string): void {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000) // Safari reads the file after the click has returned
 }
 
-/** Hands formulas to the browser's downloads as one CSV file. */
-export async function downloadFormulas(formulas: readonly Formula[]): Promise<void> {
-  const { writeFormulas } = await import('../../src/exchange/index.js')
-  downloadFile(writeFormulas(formulas), 'text/csv', 'tarebook.csv')
+/** Hands all of a workbook to the browser's downloads, larder and days too. */
+export async function downloadWorkbook(workbook: Workbook): Promise<void> {
+  const { writeWorkbookFile } = await import('../../src/exchange/data/workbook-file.js')
+  downloadFile(writeWorkbookFile(workbook), 'application/json', 'tarebook.json')
+}
+
+/** Hands parts of the storage to the browser's downloads, whatever is in them. */
+export async function downloadParts(parts: ReadonlyMap<string, unknown>): Promise<void> {
+  const { asJson } = await import('../../src/storage/record/as-json.js')
+  downloadFile(asJson(parts), 'application/json', 'tarebook-damaged.json')
 }

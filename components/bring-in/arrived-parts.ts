@@ -49,7 +49,7 @@ export function restOfRecipe(rest: readonly RestOfRecipe[]): TemplateResult | ty
       ({ words, rows }) => html`<details>
         <summary>${words} <span class="count">${rows.length}</span></summary>
         <ul>
-          ${rows.slice(0, shown).map(({ row, text, why }) => html`<li>${text.trim()} <small>${why ? partWords.rowBecause(row, why) : partWords.row(row)}</small></li>`)}
+          ${rows.slice(0, shown).map(({ row, text, why }) => html`<li>${text.trim()} <small>${why ? partWords.rowBecause(row, why.message) : partWords.row(row)}</small></li>`)}
         </ul>
         ${rows.length > shown ? html`<p class="hint">${partWords.more(rows.length - shown)}</p>` : nothing}
       </details>`,

@@ -63,8 +63,13 @@ export class TbBringIn extends TbDialog {
     this.#forget()
   }
 
+  #link: string | undefined // in the address
+  #openId: string | undefined // of the formula that is open beneath; '' of none
+
   /** Opens at the choice of a file, or with what a file, a text or the fragment of a link holds. */
-  show(detail: { file?: File; text?: string; link?: string } = {}): void {
+  show(detail: { file?: File; text?: string; link?: string; open?: string } = {}): void {
+    this.#link = detail.link
+    this.#openId = detail.open
     this.#intake.clear()
     this.#forget()
     this.pasted = ''
@@ -77,6 +82,12 @@ export class TbBringIn extends TbDialog {
 
   override close(): void {
     this.#intake.clear()
+    // Until now a page loaded anew would have shown it again.
+    if (this.#link && location.hash === this.#link) {
+      const { pathname, search } = location
+      history.replaceState(null, '', `${pathname}${search}${this.#openId ? `#${this.#openId}` : ''}`)
+    }
+    this.#link = undefined
     super.close()
   }
 

@@ -6,6 +6,7 @@ import {
   type PlanningOf,
   type ToPlanner,
 } from '../../src/day/plan/planning.js'
+import { Weights } from '../../src/day/plan/weigh-list.js'
 import { type Day, usualLeeway } from '../../src/dough/document/day.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
@@ -34,6 +35,7 @@ export class DayPlanner {
   state = nothing
   readonly #changed: () => void
   #of: (PlanningOf & { readonly larder: Larder }) | undefined
+  #weights: Weights | undefined // of the formulas and the larder there are
   #answer: TimePlan | undefined // the last
   #worker: Worker | undefined
   #asks = 0
@@ -59,6 +61,8 @@ export class DayPlanner {
     )
       return
     if (!isSame) this.#answer = undefined
+    if (!this.#weights || before?.larder !== larder || !sameItems(before.formulas, formulas))
+      this.#weights = new Weights(formulas, larder)
     this.#of = { day, formulas, leeway, larder, earlier: this.#answer }
     this.state = { ...nothing, lastGood: isSame ? this.state.lastGood : undefined }
     this.#asks += 1
@@ -117,7 +121,7 @@ export class DayPlanner {
   }
 
   #take(found: Found): void {
-    const opened = openFound(this.#of!, this.#of!.larder, found)
+    const opened = openFound(this.#of!, this.#weights!, found)
     const { answer } = found
     if (answer?.kind === 'plan') this.#answer = answer
     this.#here = undefined

@@ -79,8 +79,13 @@ export const dayStyles = css`
   .note .do button {
     background: var(--board);
   }
-  .clock {
+  .clock,
+  .drawn {
     margin-top: 22px;
+  }
+  .loads,
+  .out {
+    margin: 0 0 22px;
   }
   aside ul {
     list-style: none;
@@ -121,6 +126,13 @@ export const dayStyles = css`
     }
   }
   @media ${narrow} {
+    main {
+      display: flex;
+      flex-direction: column;
+    }
+    .drawn {
+      order: 1; /* the list comes first */
+    }
     .said {
       display: block;
     }

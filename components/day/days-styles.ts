@@ -25,47 +25,40 @@ export const daysStyles = css`
   .empty {
     padding: 8vh 40px 40px;
   }
-  .empty h1 {
+  h1:not(.unseen) {
     margin: 0 0 8px;
     font-size: var(--size-title);
     font-weight: 640;
     line-height: 1.15;
     letter-spacing: -0.015em;
   }
-  .empty p {
+  main > p {
     max-width: 56ch;
-    margin: 0;
+    margin: 0 0 22px;
   }
   @media ${belowWide} {
     :host {
       display: block;
     }
+    .alone {
+      max-width: 620px;
+      padding: 28px var(--edge) 40px;
+    }
     tb-day-list {
       position: static;
       max-height: none;
-      max-width: 560px;
-      padding-right: var(--edge);
+      padding: 0;
     }
-    tb-day,
-    .empty {
+    tb-day {
       border: 0;
-    }
-    :host(:not([chosen=''])) tb-day-list,
-    :host([chosen='']) tb-day {
-      display: none;
-    }
-    .empty {
-      min-height: 0;
-      padding: 0 var(--edge) 40px;
-      background: none;
     }
   }
   @media ${narrow} {
     :host {
       padding-bottom: 64px; /* the foot of the page */
     }
-    tb-day-list {
-      padding-block: 18px 24px;
+    .alone {
+      padding-top: 18px;
     }
   }
   @media print {

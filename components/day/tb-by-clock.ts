@@ -195,6 +195,16 @@ export class TbByClock extends BaseElement {
     ></tb-time-working>`
   }
 
+  /** Puts the focus on a moment's time, or where that cannot be typed on its length; false where the list has no such moment. */
+  goTo(moment: string): boolean {
+    const row = this.#rows.find(({ event }) => event.begins === moment)
+    if (!row) return false
+    this.#at(row.key)
+      ?.querySelector<HTMLElement>(this.readOnly ? '.how' : '.time')
+      ?.focus()
+    return true
+  }
+
   #ask({ key }: ClockRow): void {
     if (this.asked === key) this.#focusOn = { key, what: 'how' }
     this.asked = this.asked === key ? '' : key

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
+import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
@@ -30,6 +31,7 @@ export class TbDay extends BaseElement {
     workbook: { attribute: false },
     larder: { attribute: false },
     open: { state: true },
+    chosen: { state: true },
   }
 
   declare day: Day
@@ -37,6 +39,7 @@ export class TbDay extends BaseElement {
   declare workbook: Workbook
   declare larder: Larder
   declare open: boolean // its facts, where there is little room
+  declare chosen: string | undefined // name of the moment gone to from the drawing
 
   #shown = '' // id of the day
 
@@ -48,11 +51,14 @@ export class TbDay extends BaseElement {
   protected override willUpdate(): void {
     if (this.day.id === this.#shown) return
     this.#shown = this.day.id
+    this.chosen = undefined
     this.open = this.day.breads.length === 0
   }
 
   protected override firstUpdated(): void {
-    void fetchWhenIdle(() => import('../water/tb-temperatures.js'))
+    void fetchWhenIdle(() =>
+      Promise.all([import('../lanes/index.js'), import('../water/tb-temperatures.js')]),
+    )
   }
 
   override render() {
@@ -93,6 +99,7 @@ export class TbDay extends BaseElement {
           ></tb-day-facts>
         </section>
         ${this.#standing()}
+        ${this.#drawn()}
         <section class="clock" aria-labelledby="by-the-clock">
           <h2 id="by-the-clock">${dayWords.byTheClock}</h2>
           ${this.#nothingYet()}
@@ -105,12 +112,12 @@ export class TbDay extends BaseElement {
           ></tb-by-clock>
         </section>
       </main>
-      <aside aria-label=${dayWords.remarks}>${this.#remarks()}
+      <aside aria-label=${dayWords.remarks}>${this.#remarks()} ${this.#beside()}
         ${
           day.breads.length
             ? html`<tb-temperatures
               .day=${day}
-              .plan=${(state.opened ?? state.lastGood)?.plan}
+              .plan=${this.#planned?.plan}
               .workbook=${workbook}
               .larder=${larder}
               .numbers=${numbers}
@@ -150,6 +157,44 @@ export class TbDay extends BaseElement {
       <p>${this.#fits(opened.plan)}</p>
       ${stopped || !opened.plan.proven ? html`<p>${dayWords.stopped} <button @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>` : nothing}
     </div>`
+  }
+
+  /** The day as it is, or the last one that had times. */
+  get #planned(): DaySheet | undefined {
+    const { opened, lastGood } = this.state
+    return opened?.plan ? opened : lastGood
+  }
+
+  #drawn(): TemplateResult | typeof nothing {
+    if (!this.#planned?.plan) return nothing
+    return html`<section class="drawn" aria-label=${dayWords.drawn}>
+      <tb-day-lanes
+        .opened=${this.#planned}
+        .workbook=${this.workbook}
+        .numbers=${this.numbers}
+        .chosen=${this.chosen}
+        @tb-moment=${this.#goTo}
+      ></tb-day-lanes>
+    </section>`
+  }
+
+  /** The loads, and what leaves of the day. */
+  #beside(): TemplateResult | typeof nothing {
+    const opened = this.#planned
+    if (!opened?.plan) return nothing
+    const { workbook, numbers } = this
+    return html`<section class="loads" @tb-moment=${this.#goTo}>
+        <tb-day-loads .opened=${opened} .workbook=${workbook} .numbers=${numbers}></tb-day-loads>
+      </section>
+      <section class="out" aria-labelledby="out">
+        <h2 id="out">${dayWords.out}</h2>
+        <tb-day-out .opened=${opened} .workbook=${workbook} .numbers=${numbers}></tb-day-out>
+      </section>`
+  }
+
+  #goTo = ({ detail }: CustomEvent<string>): void => {
+    this.chosen = detail
+    this.renderRoot.querySelector('tb-by-clock')?.goTo(detail)
   }
 
   #ofLastGood(): TemplateResult | typeof nothing {

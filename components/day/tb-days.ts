@@ -1,28 +1,31 @@
-import { html, nothing, type PropertyValues } from 'lit'
+import { html, type TemplateResult } from 'lit'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
+import { hashFrom } from '../base/hash.js'
+import { isWide } from '../styles/breakpoints.js'
 import { DayPlanner } from './day-planner.js'
 import { daysStyles } from './days-styles.js'
 import './tb-day.js'
 import { latestFirst, today } from './tb-day-list.js'
 import { daysWords } from './words.js'
 
-const idInAddress = (): string => decodeURIComponent(location.hash.slice('#days/'.length))
+const idInAddress = (): string => hashFrom('#days/'.length)
 
 /** The days: their list, and the one that the address names; beside the list, where there is room, the next to come. */
 export class TbDays extends BaseElement {
   static override properties = {
     workbook: { attribute: false },
     larder: { attribute: false },
-    chosen: { reflect: true },
+    chosen: { state: true },
   }
 
   declare workbook: Workbook
   declare larder: Larder
   declare chosen: string // id of the day in the address, '' for none that is there
 
+  readonly #wide = matchMedia(isWide)
   readonly #planner = new DayPlanner(() => this.requestUpdate())
   #address = '' // as it was last looked at
   #toName = false
@@ -35,11 +38,13 @@ export class TbDays extends BaseElement {
   override connectedCallback(): void {
     super.connectedCallback()
     window.addEventListener('hashchange', this.#followAddress)
+    this.#wide.addEventListener('change', this.#followAddress)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     window.removeEventListener('hashchange', this.#followAddress)
+    this.#wide.removeEventListener('change', this.#followAddress)
     this.#planner.close()
   }
 
@@ -51,10 +56,10 @@ export class TbDays extends BaseElement {
     return this.workbook.days ?? []
   }
 
-  /** The day that is chosen, or the next to come. */
+  /** The day that is chosen; beside the list, where none is, the next to come. */
   get #open(): Day | undefined {
     const chosen = this.#days.find(({ id }) => id === this.chosen)
-    if (chosen) return chosen
+    if (chosen || !this.#wide.matches) return chosen
     const latest = latestFirst(this.#days)
     return latest.findLast(({ date }) => date >= today()) ?? latest[0]
   }
@@ -68,7 +73,7 @@ export class TbDays extends BaseElement {
     if (day) this.#planner.plan(day, this.workbook, this.larder)
   }
 
-  protected override updated(_changed: PropertyValues<this>): void {
+  protected override updated(): void {
     document.title = daysWords.title(this.#open?.name ?? daysWords.days)
     if (this.#toName && this.chosen) {
       this.#toName = false
@@ -78,29 +83,43 @@ export class TbDays extends BaseElement {
 
   override render() {
     const day = this.#open
-    const { numbers, readOnly, workbook, larder } = this
+    if (this.#wide.matches) return html`${this.#list(day)}${day ? this.#day(day) : this.#none()}`
+    if (day) return this.#day(day)
+    return html`<main class="alone">
+      ${this.#days.length ? html`<h1 class="unseen">${daysWords.days}</h1>` : this.#noneSaid()} ${this.#list(day)}
+    </main>`
+  }
+
+  #list(day: Day | undefined): TemplateResult {
     return html`<tb-day-list
-        .days=${this.#days}
-        .current=${day?.id ?? ''}
-        .numbers=${numbers}
-        ?readOnly=${readOnly}
-        @tb-name=${this.#nameIt}
-      ></tb-day-list>
-      ${
-        day
-          ? html`<tb-day
-            .day=${day}
-            .state=${this.#planner.state}
-            .workbook=${workbook}
-            .larder=${larder}
-            .numbers=${numbers}
-            ?readOnly=${readOnly}
-            @tb-stop=${() => this.#planner.stop()}
-            @tb-again=${() => this.#planner.again()}
-          ></tb-day>`
-          : nothing
-      }
-      ${day ? nothing : html`<main class="empty"><h1>${daysWords.none}</h1><p>${daysWords.how}</p></main>`}`
+      .days=${this.#days}
+      .current=${day?.id ?? ''}
+      .numbers=${this.numbers}
+      ?readOnly=${this.readOnly}
+      @tb-name=${this.#nameIt}
+    ></tb-day-list>`
+  }
+
+  #day(day: Day): TemplateResult {
+    return html`<tb-day
+      .day=${day}
+      .state=${this.#planner.state}
+      .workbook=${this.workbook}
+      .larder=${this.larder}
+      .numbers=${this.numbers}
+      ?readOnly=${this.readOnly}
+      @tb-stop=${() => this.#planner.stop()}
+      @tb-again=${() => this.#planner.again()}
+    ></tb-day>`
+  }
+
+  #none(): TemplateResult {
+    return html`<main class="empty">${this.#noneSaid()}</main>`
+  }
+
+  #noneSaid(): TemplateResult {
+    return html`<h1>${daysWords.none}</h1>
+      <p>${daysWords.how}</p>`
   }
 
   #nameIt = (): void => {

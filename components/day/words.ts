@@ -34,6 +34,8 @@ export const dayWords = {
   change: 'Change',
   done: 'Done',
   byTheClock: 'By the clock',
+  drawn: 'The day drawn',
+  out: 'Take it along',
   noBreads: 'Add a bread, and its steps stand here by the clock.',
   noSteps: 'None of these breads has a method yet. Write its steps on the formula, under the stages.',
   remarks: 'To know',
@@ -85,6 +87,9 @@ export const clockWords = {
   released: (what: string): string => `${what} follows again.`,
   of: (length: string, bounds: string): string => (length === bounds ? length : `${length} of ${bounds}`),
   at: (celsius: string): string => `at ${celsius}`,
+  water: (liquid: 'water' | 'milk', celsius: string, wanted: string): string =>
+    `${liquid} at ${celsius} for a dough of ${wanted}`,
+  written: (bounds: string, celsius: string): string => `${bounds} written for ${celsius}`,
   pieces: (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`),
 } as const
 

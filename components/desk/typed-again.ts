@@ -1,5 +1,5 @@
 import type { TypedText } from '../../src/storage/index.js'
-import { BeingTyped, type Restored } from '../typed/being-typed.js'
+import { BeingTyped, type Restored } from './being-typed.js'
 import type { KeptDesk } from './kept-desk.js'
 
 /** What is told of texts that were left in fields when the page went away. */

@@ -128,7 +128,7 @@ export class TbDayFeedings extends BaseElement {
       }
       return { label: '', changes }
     }
-    return { zone, times, hold }
+    return { id, zone, times, hold }
   }
 
   #toggle(key: string): void {
@@ -147,6 +147,9 @@ export class TbDayFeedings extends BaseElement {
       font-weight: 600;
       letter-spacing: 0.02em;
       color: var(--ink-soft);
+    }
+    section {
+      max-width: 40rem;
     }
     h3,
     p {

@@ -33,6 +33,7 @@ export interface BuildOf {
 
 /** What follows from a day: when each build of a chain is fed and the last is taken, instants; in which zone. */
 export interface FeedingDay {
+  readonly id: string
   readonly zone: string
   readonly times: ReadonlyMap<string, { readonly fed: number; readonly ripe: number }> // by the stage's id
   /** Keeps what was typed as times of the day: when builds are fed, by their stages' ids, and when the last is ripe; instants. */
@@ -59,7 +60,7 @@ export class TbFeeding extends BaseElement {
   declare builds: readonly BuildOf[] // the first is shown, the others share it and are fed alike
   declare version: number // goes up when the sheets' figures changed
   declare day: FeedingDay | undefined
-  declare place: number | undefined // °C where it stands on a day; undefined: as its step is written
+  declare place: number | undefined // °C where it stands on a day, which has to say it; undefined: typed, or as its step is written
   declare typed: TypedClocks
   declare celsius: number | undefined // typed
   declare count: number // of builds it goes through
@@ -179,7 +180,8 @@ export class TbFeeding extends BaseElement {
     }
       <p class="line">
         ${times.map((time, i) => html`<span class="pair">${this.#timeWords(stages, i)} ${this.#time(stages, i, time)}</span>`)}
-        <span class="pair">${feedingWords.standsAt} ${this.#degrees(celsius)}</span>
+        <span class="pair">${feedingWords.standsAt}
+          ${this.day ? sayCelsius(celsius, this.numbers) : this.#degrees(celsius)}</span>
       </p>
       ${this.#fields.faults(...names, 'celsius')}`
   }
@@ -199,6 +201,7 @@ export class TbFeeding extends BaseElement {
       label: feedingWords.clockLabel(this.#timeWords(stages, i), how),
       kept: time === undefined ? '' : clockText(this.#clock.of(time)),
       short: true,
+      keys: 'text',
       take: text => {
         const clock = readClock(text)
         if (text.trim() !== '' && clock === undefined) return feedingWords.notAClock
@@ -335,15 +338,16 @@ export class TbFeeding extends BaseElement {
     const held = new Map(stages.flatMap((stage, i) => (this.typed.has(i) ? [[stage, times[i]!]] : [])))
     const ripe = this.typed.has(stages.length) ? times[stages.length] : undefined
     const hold = this.day?.hold(held, ripe)
-    const refusal = askEdit(this, workbook => {
+    const place = this.day && { day: this.day.id }
+    const make: Edit = workbook => {
       const parts = this.builds.flatMap((build, i) => {
         const each = i === 0 ? fed : this.#fed(build, celsius)
         return each && !('code' in each) ? [feedBuilds(build.sheet, each)] : []
       })
       const times = hold?.(workbook)
       return together(parts[0]!.label, times ? [...parts, times] : parts)
-    })
-    say(this, refusal ?? feedingWords.fedSo)
+    }
+    say(this, askEdit(this, make, place) ?? feedingWords.fedSo)
   }
 
   static override styles = feedingStyles

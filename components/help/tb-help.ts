@@ -4,6 +4,7 @@ import { TbDialog } from '../controls/tb-dialog.js'
 import { gridKeys } from '../grid/moving/words.js'
 import { helpStyles } from './help-styles.js'
 import {
+  aboutDays,
   aboutKeys,
   amountWords,
   cautions,
@@ -50,7 +51,8 @@ export class TbHelp extends TbDialog {
         </ul>
       </nav>
       <div class="text">
-        ${this.#write()} ${this.#amounts()} ${this.#true()} ${this.#keys()} ${this.#ways()} ${this.#kept()} ${this.#cautions()}
+        ${this.#write()} ${this.#amounts()} ${this.#true()} ${this.#keys()} ${this.#days()} ${this.#ways()} ${this.#kept()} ${this.#cautions()}
+        <p><a href="licences.txt" target="_blank" rel="noopener">${helpWords.licences}</a></p>
       </div>
     </div>`
   }
@@ -109,6 +111,11 @@ export class TbHelp extends TbDialog {
           )}
         </tbody>
       </table>`
+  }
+
+  #days() {
+    return html`${this.#title('days')}
+      ${aboutDays()}`
   }
 
   #ways() {

@@ -7,6 +7,7 @@ export const helpWords = {
   is: 'Is',
   press: 'Press',
   to: 'To',
+  licences: 'Licences of Tarebook and of what is built into it',
 } as const
 
 /** Headings, in order. */
@@ -15,6 +16,7 @@ export const sectionWords = {
   amounts: 'Amounts',
   true: 'True hydration',
   keys: 'Keys of the sheet',
+  days: 'Days',
   ways: 'Making, sending, keeping',
   kept: 'Where it is kept',
   cautions: 'Cautions',
@@ -100,6 +102,20 @@ export const whatTrueHydrationIs = (figures: ExampleFigures): TemplateResult => 
 
 export const aboutKeys = (): TemplateResult =>
   html`<p><b>Escape, then Tab, leaves the grid.</b> On a Mac use ⌘ where Ctrl is written.</p>`
+
+export const aboutDays = (): TemplateResult => html`<p>
+    Under <b>Days</b>, say which formulas are baked on a day, how much of each, and when they are to be ready or when you
+    begin. From the steps of their methods follows when each begins, around the hours you sleep, your hands and the oven.
+  </p>
+  <p>
+    Type a time in its place and it is held, the rest follows; Delete lets it follow again. The length beside a step
+    shows how its time came about. What cannot be together is said, with the nearest time that would do.
+  </p>
+  <p>
+    Beside the list stands how warm the water has to be for each mixing, and how much seed each levain wants for its
+    time. Every temperature there follows from the day until it is typed; emptied, it follows again. Times that come from
+    temperature are ranges: what you see goes before the clock.
+  </p>`
 
 export const whereItIsKept = (): TemplateResult => html`<p>
     Everything is kept in this browser, on this device, and goes nowhere else. Every edit is saved by itself.

@@ -6,8 +6,10 @@ export const loadTableStyles = css`
     width: 100%;
     border-collapse: collapse;
     margin: 0 0 10px;
+    font-size: var(--size-small);
   }
   caption {
+    font-size: var(--size-text);
     padding: 0 0 4px;
     text-align: left;
     font-weight: 620;
@@ -43,6 +45,7 @@ export const loadTableStyles = css`
     padding-right: 0;
   }
   .on {
+    padding-top: 8px;
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
@@ -56,11 +59,5 @@ export const loadTableStyles = css`
     text-decoration: underline;
     text-decoration-color: var(--rule-strong);
     text-underline-offset: 3px;
-  }
-  .remark {
-    margin: 0 0 8px;
-    padding-left: 10px;
-    border-left: 3px solid var(--warn);
-    font-size: var(--size-small);
   }
 `

@@ -44,12 +44,16 @@ function row(
   { zone, numbers, nameOf, go }: LoadsShown,
 ): TemplateResult {
   const { moment, bread, from, until, number, of, pieces, atOnce, celsius } = load
-  const date = localOf(from, zone).date
-  const isNew = before !== undefined && localOf(before.from, zone).date !== date
   const clock = clockWords(from, zone)
-  const isOpen = pieces !== undefined && atOnce !== undefined && pieces < atOnce
-  return html`<tr class=${isOpen ? 'open' : ''}>
-    <td>${before === undefined || isNew ? html`<span class="on">${dateText(date, numbers.language, 'short')}</span> ` : nothing}${go ? go(moment, clock) : clock}</td>
+  const date = localOf(from, zone).date
+  const isOpen = of > 1 && pieces !== undefined && atOnce !== undefined && pieces < atOnce
+  return html`${
+    before && localOf(before.from, zone).date === date
+      ? nothing
+      : html`<tr><th class="on" scope="rowgroup" colspan="5">${dateText(date, numbers.language)}</th></tr>`
+  }
+  <tr class=${isOpen ? 'open' : ''}>
+    <td>${go ? go(moment, clock) : clock}</td>
     <td>${clockWords(until, zone)}</td>
     <th scope="row">${loadWords.load(nameOf(bread), number, of)}</th>
     <td class="figure">${loadWords.ofPieces(pieces, atOnce)}</td>

@@ -2,14 +2,13 @@ import { css, html, nothing, type PropertyDeclarations } from 'lit'
 import { breadNames } from '../../src/day/out/bread-names.js'
 import { ovenDays } from '../../src/day/plan/loads.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
-import { remarkSentence } from '../../src/day/plan/words.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
 import { loadTable } from './load-table.js'
 import { loadTableStyles } from './load-table-styles.js'
 import { loadWords } from './words.js'
 
-/** What goes into each oven at once, and when; a load that is not full is remarked on. A time pressed is told as `tb-moment`. */
+/** What goes into each oven at once, and when; one that is not full stands out. A time pressed is told as `tb-moment`. */
 export class TbDayLoads extends BaseElement {
   static override properties: PropertyDeclarations = {
     opened: { attribute: false },
@@ -31,15 +30,13 @@ export class TbDayLoads extends BaseElement {
     if (!plan || ovens.length === 0) return nothing
     const { zone } = plan.day
     const nameOf = breadNames(plan.day, this.workbook.formulas)
-    const notFull = opened!.remarks.filter(({ code }) => code === 'load not full')
-    return html`${loadTable(ovens, {
+    return loadTable(ovens, {
       zone,
       numbers,
       nameOf,
       go: (moment, clock) =>
         html`<button aria-label=${loadWords.goTo(`${clock}`)} @click=${() => this.#choose(moment)}>${clock}</button>`,
-    })}
-    ${notFull.map(remark => html`<p class="remark">${remarkSentence(remark)}</p>`)}`
+    })
   }
 
   #choose(moment: string): void {

@@ -89,7 +89,6 @@ export const dayPageWords = {
 
 /** Of what leaves of a day. */
 export const dayOutWords = {
-  heading: 'Take it along',
   calendar: 'Calendar file',
   calendarSays:
     'One event for each thing to do, with an alarm before it. A calendar shows it in its own time zone.',

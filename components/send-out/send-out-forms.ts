@@ -130,10 +130,11 @@ export function formsFor(what: 'a formula' | 'formulas' | 'the workbook'): reado
 /** A file name any system takes. */
 export function fileName(name: string, form: Form, jsonAlone: boolean): string {
   const plain = name
-    .replace(/[\p{Cc}\\/:*?"<>|]/gu, ' ')
+    .replace(/[\p{Cc}\p{Cs}\\/:*?"<>|\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu, ' ') // nor what turns its end about
     .replace(/\s+/g, ' ')
     .replace(/^[. ]+|[. ]+$/g, '')
     .slice(0, 80)
   const extension = jsonAlone ? 'json' : form.file?.extension
-  return `${plain || sendOutWords.fileName}.${extension}`
+  const isDevice = /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/i.test(plain) // to Windows
+  return `${!plain || isDevice ? sendOutWords.fileName : plain}.${extension}`
 }

@@ -9,6 +9,7 @@ import { basename, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { build } from 'esbuild'
+import { licencesOf } from './licences.mjs'
 
 /** @import { BuildOptions, Metafile } from 'esbuild' */
 /** @typedef {{ raw: number, gzip: number, brotli: number }} Bytes */
@@ -30,7 +31,7 @@ const shared = {
   format: 'esm',
   target: 'es2022', // `esnext` would ship syntax that current browsers refuse
   loader: { '.csv': 'text' },
-  legalComments: 'linked', // licences lie beside the code, not in it
+  legalComments: 'none', // licences lie beside the code: licences.txt
   logLevel: 'warning',
 }
 
@@ -47,7 +48,6 @@ const examples = {
         ...shared,
         entryPoints: [join(here, 'example-files.ts')],
         platform: 'node',
-        legalComments: 'none',
         write: false,
       })
       const code = Buffer.from(outputFiles[0]?.contents ?? []).toString('base64')
@@ -144,11 +144,14 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
   for (const name of copied) {
     if (existsSync(join(source, name))) await copyFile(join(source, name), join(outdir, name))
   }
+  await buildRescue(source, outdir, { minify, define }, outputs)
   const html = await readFile(join(source, 'index.html'), 'utf8')
   await writeFile(join(outdir, 'index.html'), withBuiltNames(html, outputs))
   await writeFile(join(dirname(outdir), 'meta.json'), JSON.stringify(metafile))
+  const own = await readFile(join(here, '..', '..', 'LICENSE'), 'utf8')
+  await writeFile(join(outdir, 'licences.txt'), await licencesOf(metafile, own))
 
-  const files = (await readdir(outdir)).filter(name => !name.endsWith('.LEGAL.txt')).sort()
+  const files = (await readdir(outdir)).sort()
   if (existsSync(join(source, 'worker.ts'))) {
     await build({
       ...shared,
@@ -164,6 +167,30 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     })
   }
   return { outdir, files, metafile }
+}
+
+/**
+ * The page for when the other does not start: it shares no file of script with it.
+ * @param {string} source
+ * @param {string} outdir
+ * @param {BuildOptions} options
+ * @param {Metafile['outputs']} outputs of the page; its styles are the same
+ */
+async function buildRescue(source, outdir, options, outputs) {
+  const page = join(source, 'rescue.html')
+  if (!existsSync(page)) return
+  const { metafile } = await build({
+    ...shared,
+    ...options,
+    entryPoints: [join(source, 'rescue.ts')],
+    outdir,
+    entryNames: '[name]-[hash]',
+    metafile: true,
+  })
+  let html = await readFile(page, 'utf8')
+  for (const [path, { entryPoint }] of Object.entries({ ...outputs, ...metafile.outputs }))
+    if (entryPoint) html = html.replace(`"${basename(entryPoint)}"`, `"${basename(path)}"`)
+  await writeFile(join(outdir, 'rescue.html'), html)
 }
 
 /**

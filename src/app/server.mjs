@@ -1,10 +1,13 @@
 /** Hands out a folder of files on this machine only. */
-import { createReadStream } from 'node:fs'
-import { stat } from 'node:fs/promises'
+import { open, realpath } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import { extname, join, normalize, resolve, sep } from 'node:path'
+import { pipeline } from 'node:stream/promises'
 
-/** @import { IncomingMessage, Server, ServerResponse } from 'node:http' */
+/**
+ * @import { FileHandle } from 'node:fs/promises'
+ * @import { IncomingMessage, Server, ServerResponse } from 'node:http'
+ */
 
 const portsToTry = 50
 
@@ -39,31 +42,88 @@ export function pathInside(folder, url) {
   return full.startsWith(root + sep) ? full : undefined
 }
 
+/** What a page cannot say of itself: who may show it within another page, and what a link out of it tells. */
+const saidByHeaders = {
+  'content-security-policy': "frame-ancestors 'none'",
+  'x-frame-options': 'DENY', // the same, for older browsers
+  'referrer-policy': 'no-referrer',
+  'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+  'x-content-type-options': 'nosniff',
+}
+
+/**
+ * Whether a request is for this machine by a name of its own. Any other name may be one that somebody else has given it,
+ * whose pages could then read what this server hands out.
+ * @param {string | undefined} host with its port
+ */
+const isOwnHost = host => /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i.test(host ?? '')
+
+/**
+ * Opens the file that is asked for; nothing where there is none, or a link leads out of the folder.
+ * @param {string} folder
+ * @param {string} url
+ * @returns {Promise<{ path: string, file: FileHandle, size: number } | undefined>}
+ */
+async function fileAt(folder, url) {
+  const path = pathInside(folder, url)
+  if (path === undefined) return undefined
+  /** @type {FileHandle | undefined} */
+  let file
+  try {
+    const [real, root] = await Promise.all([realpath(path), realpath(folder)])
+    if (!real.startsWith(root + sep)) return undefined
+    file = await open(real)
+    const { size } = await found(file)
+    return { path, file, size }
+  } catch {
+    await file?.close()
+    return undefined
+  }
+}
+
+/** @param {FileHandle} file */
+async function found(file) {
+  const stats = await file.stat()
+  if (!stats.isFile()) throw new Error('It is no file.')
+  return stats
+}
+
 /**
  * @param {string} folder
  * @returns {(request: IncomingMessage, response: ServerResponse) => Promise<void>}
  */
 export function handler(folder) {
   return async (request, response) => {
+    const says = { 'content-type': 'text/plain; charset=utf-8', ...saidByHeaders }
+    if (!isOwnHost(request.headers.host)) {
+      response.writeHead(421, says).end('Tarebook is at localhost, and has no other name here.\n')
+      return
+    }
     if (request.method !== 'GET' && request.method !== 'HEAD') {
-      response.writeHead(405, { allow: 'GET, HEAD' }).end('Tarebook only hands out files.\n')
+      response.writeHead(405, { ...says, allow: 'GET, HEAD' }).end('Tarebook only hands out files.\n')
       return
     }
-    const path = pathInside(folder, request.url ?? '/')
-    const found = path === undefined ? undefined : await stat(path).catch(() => undefined)
-    if (path === undefined || !found?.isFile()) {
-      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('There is no such page.\n')
+    const asked = await fileAt(folder, request.url ?? '/')
+    if (!asked) {
+      response.writeHead(404, says).end('There is no such page.\n')
       return
     }
+    const { path, file, size } = asked
     const hashed = /-[A-Z0-9]{8}\.\w+$/.test(path) // the name changes whenever the content does
     response.writeHead(200, {
+      ...says,
       'content-type': types[extname(path)] ?? 'application/octet-stream',
-      'content-length': found.size,
+      'content-length': size,
       'cache-control': hashed ? 'public, max-age=31536000, immutable' : 'no-cache',
-      'x-content-type-options': 'nosniff',
     })
-    if (request.method === 'HEAD') response.end()
-    else createReadStream(path).pipe(response)
+    if (request.method === 'HEAD' || size === 0) {
+      response.end()
+      await file.close()
+    } else {
+      // As long as it was said to be; whoever breaks it off has no more of it, and the file is closed all the same.
+      await pipeline(file.createReadStream({ end: size - 1 }), response).catch(() => response.destroy())
+    }
   }
 }
 

@@ -1,67 +1,33 @@
-import { type Formula, newId, type Problem } from '../dough/document/formula.js'
+import type { Day } from '../dough/document/day.js'
+import { newId } from '../dough/document/formula.js'
 import { sameData } from '../dough/document/same-data.js'
 import type { Workbook } from '../dough/document/workbook.js'
 import { Pace } from './disk/pace.js'
 import { askToPersist, onPageLeave } from './disk/page.js'
 import { databaseParts, type PartStore } from './disk/parts.js'
 import { guarded } from './guarded.js'
-import { type Merged, merge } from './merge.js'
+import type { Keeper, KeeperOptions } from './keeping.js'
+import type { KeeperNews } from './news.js'
+import type * as Coming from './record/coming-together.js'
+import type { Merged } from './record/merge.js'
+import type { ReadData } from './record/read-part.js'
 import {
   ChangedElsewhere,
   changesTo,
+  damagedParts,
   headKey,
+  holdDays,
   nothingStored,
   readStored,
   type Stored,
+  stepsKey,
   unsavedKey,
   WrittenByNewer,
-} from './record.js'
-import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
-import { openTabs, type TabEvents, type Tabs } from './tabs.js'
-import { type TypedText, typedKey } from './typed-texts.js'
-import { takeIn, unsavedEdits, unsavedFormulas } from './unsaved.js'
+} from './record/record.js'
+import { type TypedText, typedKey } from './record/typed-texts.js'
+import { type Failure, type KeeperFacts, type KeeperState, stateOf } from './state.js'
+import { openTabs, type Tabs } from './tabs.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
-
-/** Keeps a workbook in the browser's storage. */
-export interface Keeper {
-  /** The workbook as it stands: what `keep` was last given, or what came from another tab since. */
-  readonly workbook: Workbook
-  readonly state: KeeperState
-  /** Whether the database had no workbook when it was opened. */
-  readonly fresh: boolean
-  /** What could not be read, and what was kept as a copy because two tabs had changed it. */
-  readonly problems: readonly Problem[]
-  /** The browser's answer to keeping the workbook when disk space runs low; undefined until asked, at the first edit. */
-  readonly persisted: boolean | undefined
-  /** To be called after every edit. Saves 400 ms after the last, 1 s after the first, at once when the page is left. */
-  keep(workbook: Workbook): void
-  /** What stood in fields and was not entered when the page that edited before this one went away. */
-  readonly left: readonly TypedText[]
-  /** To be called with all that is being typed, whenever it changes: it is saved as edits are. */
-  type(texts: readonly TypedText[]): void
-  /** Whether going away now may lose something: storage fails, or has not answered for a while. */
-  readonly atRisk: boolean
-  /** Saves now, also after a failure. Resolves when that has ended; `state` says how. */
-  flush(): Promise<void>
-  /** Makes this the tab that edits. */
-  takeOver(): Promise<void>
-  /** Saves and lets go of database and lock. */
-  close(): Promise<void>
-}
-
-export interface KeeperOptions {
-  readonly database: string // name of the IndexedDB database and of the lock
-  readonly onState: (state: KeeperState) => void
-  /** The workbook changed other than by `keep`; `why` is a sentence for the baker. */
-  readonly onWorkbook?: (workbook: Workbook, why: string) => void
-  /** Awaited before formulas that were read are taken in; must not reject. */
-  readonly prepare?: (formulas: readonly Formula[]) => Promise<void>
-  // What follows is the browser's unless given, as tests do.
-  readonly parts?: PartStore
-  readonly tabs?: (database: string, events: TabEvents) => Tabs
-  readonly onLeave?: (listener: () => void) => () => void
-  readonly persist?: () => Promise<boolean>
-}
 
 const mostTries = 5 // of a save while other tabs keep saving in between
 
@@ -80,6 +46,7 @@ class StorageKeeper implements Keeper {
   readonly #onState: (state: KeeperState) => void
   readonly #onWorkbook: (workbook: Workbook, why: string) => void
   readonly #prepare: NonNullable<KeeperOptions['prepare']>
+  readonly #stepsToKeep: () => unknown
   readonly #persist: () => Promise<boolean>
   readonly #parts: PartStore
   readonly #tabs: Tabs
@@ -87,12 +54,15 @@ class StorageKeeper implements Keeper {
   #stored: Stored = nothingStored
   #unheard: readonly Stored[] = [] // saves under way, or failed by report, that may yet be on the disk
   readonly #takenIn = new Set<string>() // keys of unsaved edits that the next save makes needless
-  #copies: readonly Problem[] = []
+  #copies: readonly KeeperNews[] = []
+  #together: typeof Coming | undefined
+  #readDay: ReadData<Day> = () => undefined // until there are days
   #loaded = false
   #holds = false // the right to write; the role follows when the workbook has been reloaded
   #role: KeeperFacts['role'] = 'reader'
   #saving = false
-  #failure: 'refused' | 'full' | undefined
+  #failure: Failure | undefined
+  unread = true
   #asked = false // for persistence
   readonly #pace = new Pace(() => void this.flush())
   #typed: readonly TypedText[] = []
@@ -103,6 +73,7 @@ class StorageKeeper implements Keeper {
     this.#onState = guarded(options.onState)
     this.#onWorkbook = guarded(options.onWorkbook ?? (() => {}))
     this.#prepare = options.prepare ?? (async () => {})
+    this.#stepsToKeep = options.stepsToKeep ?? (() => undefined)
     this.#persist = options.persist ?? askToPersist
     this.#parts = options.parts ?? databaseParts(options.database)
     this.#tabs = (options.tabs ?? openTabs)(options.database, {
@@ -120,26 +91,31 @@ class StorageKeeper implements Keeper {
     if (await this.#tabs.enter()) this.#holds = true
     if (this.#holds) this.#role = 'writer'
     await this.#inTurn(() => this.#reload())
-    this.fresh =
-      this.#failure === undefined && this.#stored.head === undefined && this.#stored.damagedHead === undefined
+    this.fresh = !this.unread && this.#stored.head === undefined && this.#stored.damagedHead === undefined
     this.#loaded = true
     this.#tell()
     if (this.#dirty) void this.flush()
   }
 
-  get problems(): readonly Problem[] {
-    return [...this.#stored.problems, ...this.#copies]
+  get problems(): readonly KeeperNews[] {
+    return [...this.#stored.damage, ...this.#copies]
+  }
+
+  async damaged(): Promise<ReadonlyMap<string, unknown>> {
+    return damagedParts(this.#stored, await this.#parts.read())
   }
 
   keep(workbook: Workbook): void {
     if (workbook === this.workbook) return
     this.workbook = workbook
     this.#askToPersist()
+    void this.fetchRest().catch(() => {})
     this.#pace.soon()
     this.#tell()
   }
 
   async flush(): Promise<void> {
+    if (this.unread) await this.#inTurn(() => this.#reload())
     if (this.#dirty || this.#isTyping) this.#pace.begun()
     for (let before: Stored | undefined; this.#dirty && before !== this.#stored; ) {
       before = this.#stored
@@ -176,6 +152,10 @@ class StorageKeeper implements Keeper {
     return (
       state.status === 'refused' || state.status === 'full' || (state.status === 'read-only' && state.unsaved)
     )
+  }
+
+  get steps(): unknown {
+    return this.workbook === this.#stored.workbook ? this.#stored.steps : undefined
   }
 
   get #isTyping(): boolean {
@@ -234,8 +214,11 @@ class StorageKeeper implements Keeper {
         attempt = changes.stored
         this.#unheard = [...this.#unheard, attempt].slice(-mostTries)
         // In one with the edit: what was entered is not being typed any more, and is never in neither.
-        if (typed === this.#typedStored) return changes
-        return { ...changes, puts: new Map(changes.puts).set(typedKey, typed) }
+        const puts = new Map(changes.puts)
+        if (typed !== this.#typedStored) puts.set(typedKey, typed)
+        const steps = workbook === this.workbook ? this.#stepsToKeep() : undefined
+        if (steps) puts.set(stepsKey, { mark: changes.stored.head!.mark, steps })
+        return { ...changes, puts }
       })
     } catch (error) {
       if (error instanceof ChangedElsewhere) return 'changed elsewhere'
@@ -253,8 +236,11 @@ class StorageKeeper implements Keeper {
   }
 
   #failed(error: unknown): void {
-    if (error instanceof WrittenByNewer) this.#stored = { ...this.#stored, newer: true }
-    else this.#failure = nameOf(error) === 'QuotaExceededError' ? 'full' : 'refused'
+    const name = nameOf(error)
+    if (error instanceof WrittenByNewer || name === 'VersionError')
+      this.#stored = { ...this.#stored, newer: true }
+    else if (name === 'QuotaExceededError') this.#failure = 'full'
+    else this.#failure = this.unread && name !== 'SecurityError' ? 'unread' : 'refused'
     console.warn(storageFault, error)
   }
 
@@ -262,17 +248,25 @@ class StorageKeeper implements Keeper {
   async #reload(): Promise<boolean> {
     let theirs: Stored
     try {
-      theirs = readStored(await this.#parts.read(), this.#stored)
+      const parts = await this.#parts.read()
+      await this.#fetchDays(parts)
+      theirs = readStored(parts, this.#stored, this.#readDay)
     } catch (error) {
       this.#failed(error)
       this.#tell()
       return false
     }
-    await this.#prepare([...theirs.workbook.formulas, ...unsavedFormulas(theirs)])
+    const together = this.#loaded || theirs.unsaved.size > 0 ? await this.fetchRest() : undefined
+    await this.#prepare([...theirs.workbook.formulas, ...(together?.unsavedFormulas(theirs) ?? [])])
+    this.unread = false
     const { mark } = theirs.head ?? {}
     const known = mark === this.#stored.head?.mark && theirs.newer === this.#stored.newer
     const left = this.#holds ? [...theirs.unsaved].filter(([key]) => !this.#takenIn.has(key)) : []
-    if (this.#loaded && known && left.length === 0) return true
+    if (this.#loaded && known && left.length === 0) {
+      if (!this.#dirty) this.#failure = undefined
+      this.#tell()
+      return true
+    }
 
     for (const key of this.#takenIn) if (!theirs.unsaved.has(key)) this.#takenIn.delete(key) // by another tab
     // After "delete site data" the workbook on the screen is the only one: it is new to the storage.
@@ -286,10 +280,11 @@ class StorageKeeper implements Keeper {
       this.workbook = merged.workbook
       copies.push(...merged.copies)
     }
-    if (this.#dirty || emptied) mergeWith(merge(base.workbook, this.workbook, theirs.workbook))
+    if (together && (this.#dirty || emptied))
+      mergeWith(together.merge(base.workbook, this.workbook, theirs.workbook))
     else this.workbook = theirs.workbook
     for (const [key, edits] of left) {
-      const merged = takeIn(edits, theirs, this.workbook)
+      const merged = together?.takeIn(edits, theirs, this.workbook, this.#readDay)
       if (!merged) continue // unreadable, or of a newer version: left where it is
       this.#takenIn.add(key)
       mergeWith(merged)
@@ -298,13 +293,28 @@ class StorageKeeper implements Keeper {
     if (!this.#dirty) this.#failure = undefined // of an earlier load
 
     const kept = copies.map(copy => storageProblem({ code: 'keptAsCopy', copy }))
-    const news = kept.map((told): Problem => ({ ...told, where: {}, severity: 'warning' }))
-    this.#copies = [...this.#copies, ...news]
+    this.#copies = [...this.#copies, ...kept]
     if (this.workbook !== before && this.#loaded) {
       this.#onWorkbook(this.workbook, loadLabels.changedElsewhere(kept.map(told => told.message)))
     }
     this.#tell()
     return true
+  }
+
+  /** Fetches what brings edits of two tabs together, and what writes down those of a page that goes away. */
+  async fetchRest(): Promise<typeof Coming> {
+    this.#together ??= await import('./record/coming-together.js')
+    return this.#together
+  }
+
+  /** Fetches what reads days, where there may be any: most workbooks have none, and a page begins without it. */
+  async #fetchDays(parts: ReadonlyMap<string, unknown>): Promise<void> {
+    if (!holdDays(parts)) return
+    try {
+      this.#readDay = (await import('../dough/data/day-data.js')).readDayData
+    } catch (error) {
+      console.warn(storageFault, error) // the days stay stored, and are told as not read
+    }
   }
 
   async #gained(): Promise<void> {
@@ -332,10 +342,10 @@ class StorageKeeper implements Keeper {
   #leave(): void {
     if ((this.#dirty || this.#isTyping) && this.#mayWrite && this.#loaded) {
       const puts = new Map<string, unknown>([[typedKey, this.#typed]])
-      const removes = this.#dirty ? [...this.#takenIn] : []
-      if (this.#dirty) {
+      const removes = this.#dirty && this.#together ? [...this.#takenIn] : []
+      if (this.#dirty && this.#together) {
         const key = unsavedKey(newId())
-        puts.set(key, unsavedEdits(this.workbook, this.#stored, this.#unheard))
+        puts.set(key, this.#together.unsavedEdits(this.workbook, this.#stored, this.#unheard))
         this.#takenIn.add(key)
       }
       this.#parts.put({ puts, removes }).catch(error => this.#failed(error))

@@ -17,6 +17,7 @@ import { launcherOf } from './seats.mjs'
  * @import { TestRunnerConfig } from '@web/test-runner'
  * @import { Count } from '../node.mjs'
  * @import { Engine } from './engines.mjs'
+ * @import { Turns } from './turns.mjs'
  */
 
 /**
@@ -69,10 +70,11 @@ function apart() {
  * @param {string} program its path
  * @param {string[]} files as they were bundled
  * @param {string} outdir of the bundles; all that lies there is served
- * @param {number} atOnce how many files run side by side
+ * @param {{ atOnce: number, turns: Turns, asks: boolean }} how how many of its files run side by side, when it is their turn
+ *   among those of all engines; and whether it is the one that is asked what is asked once
  * @returns {Promise<Count>}
  */
-export async function runIn({ name, seats }, program, files, outdir, atOnce) {
+export async function runIn({ name, seats }, program, files, outdir, { atOnce, turns, asks }) {
   /** @type {Count} */
   const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
   const runner = await startTestRunner({
@@ -83,26 +85,27 @@ export async function runIn({ name, seats }, program, files, outdir, atOnce) {
       rootDir: outdir,
       port: await freePort(), // several runners at once would find the same one
       files: files.map(f => `${outdir}/${f.replace(/\.ts$/, '.js')}`),
-      browsers: [launcherOf(name, Math.min(atOnce, files.length), seats(program))],
-      browserStartTimeout: 120_000,
+      browsers: [launcherOf(name, Math.min(atOnce, files.length), turns, seats(program))],
+      browserStartTimeout: 900_000, // in which it waits for its turn
       testsStartTimeout: 60_000,
       testsFinishTimeout: 240_000,
       middleware: [apart()],
       browserLogs: true,
       staticLogging: true,
       testFramework: { config: { ui: 'bdd', timeout: '40000' } },
+      testRunnerHtml: tests =>
+        `<!DOCTYPE html><html><head></head><body><script>globalThis.isAskedOnce = ${asks}</script><script type="module" src="${tests}"></script></body></html>`,
       plugins: [a11ySnapshotPlugin()],
       reporters: [shortReporter(count)],
       logger: quietLogger,
     },
   })
   if (!runner) throw new Error(`The tests in ${name} did not start.`)
-  const started = Date.now()
   /** @type {Map<string, number>} */
   const began = new Map()
   runner.sessions.on('session-status-updated', ({ id, status, testFile }) => {
-    if (status === 'INITIALIZING') began.set(id, Date.now())
-    if (status === 'FINISHED') count.times.set(sourceOf(testFile), Date.now() - (began.get(id) ?? started))
+    if (String(status) === 'TEST_STARTED') began.set(id, Date.now())
+    if (status === 'FINISHED') count.times.set(sourceOf(testFile), Date.now() - (began.get(id) ?? Date.now()))
   })
   await new Promise(resolve => runner.on('stopped', resolve))
   return count

@@ -6,6 +6,7 @@
 /**
  * @import { BrowserLauncher } from '@web/test-runner-core'
  * @import { KeyInput, MediaFeature, MouseButton } from 'puppeteer-core'
+ * @import { Turns } from './turns.mjs'
  */
 
 /**
@@ -38,12 +39,19 @@
  */
 
 /**
+ * A test that has ended leaves its page whatever was typed there: the page asks, and nobody else would answer.
+ * @param {import('puppeteer-core').Page} page
+ */
+export const leaveUnasked = page => page.on('dialog', dialog => void dialog.accept())
+
+/**
  * @param {string} name of the browser
- * @param {number} concurrency how many files run at once
+ * @param {number} concurrency how many files run at once, each when it is its turn
+ * @param {Turns} turns
  * @param {(origin: string) => Promise<Seat>} open where pages of that origin may use the clipboard
  * @returns {BrowserLauncher & { getPage(id: string): TestPage }}
  */
-export function launcherOf(name, concurrency, open) {
+export function launcherOf(name, concurrency, turns, open) {
   /** @type {Set<Seat>} */
   const all = new Set()
   /** @type {Seat[]} */
@@ -53,9 +61,14 @@ export function launcherOf(name, concurrency, open) {
 
   /** @param {string} url */
   const newSeat = async url => {
-    const seat = await open(new URL(url).origin)
-    all.add(seat)
-    return seat
+    try {
+      const seat = await open(new URL(url).origin)
+      all.add(seat)
+      return seat
+    } catch (error) {
+      turns.giveBack()
+      throw error
+    }
   }
 
   /** @param {string} id */
@@ -70,6 +83,7 @@ export function launcherOf(name, concurrency, open) {
     type: 'puppeteer', // the commands know what to do with such a page
     concurrency,
     async startSession(id, url) {
+      await turns.take()
       const seat = free.pop() ?? (await newSeat(url))
       taken.set(id, seat)
       await seat.page.setViewport({ width: 800, height: 600 })
@@ -82,10 +96,14 @@ export function launcherOf(name, concurrency, open) {
     async stopSession(id) {
       const seat = seatOf(id)
       taken.delete(id)
-      await seat.page.goto('about:blank')
-      await seat.page.emulateMediaType()
-      await seat.page.emulateMediaFeatures()
-      free.push(seat)
+      try {
+        await seat.page.goto('about:blank')
+        await seat.page.emulateMediaType()
+        await seat.page.emulateMediaFeatures()
+        free.push(seat)
+      } finally {
+        turns.giveBack()
+      }
       return {}
     },
     async startDebugSession() {

@@ -19,6 +19,7 @@ const capabilities = [
   ['working', [whole('every-number', 'shows how')]],
   ['jotting', [whole('every-number', 'works out a jotting')]],
   ['kept state, beside, write in grams', [whole('every-number', 'keeps a state')]],
+  ['plan a day; hold a time, take advice', [whole('day-planned')]],
   ['every way in', [whole('arrive-and-leave'), whole('restore-a-workbook')]],
   ['every way out', [whole('leave-each-way'), whole('first-job', 'goes out')]],
   ['larder', [whole('by-hand', 'a new ingredient')]],

@@ -23,8 +23,30 @@ test('a recipe arrives as one formula, each line beside its words, with what was
     guessed.map(row => row.ingredient),
     ['Salt'],
   )
-  match(guessed[0]!.guesses[0]!.message, /0\.3 g/)
-  ok(guessed[0]!.guesses[0]!.code)
+  deepEqual(guessed[0]!.guesses, [
+    {
+      ...{ code: 'estimate', typed: 'a pinch', number: 1, unit: 'pinch', read: '0.3 g' },
+      message: 'A pinch was taken as 0.3 g; weigh yours.',
+    },
+  ])
+})
+
+test('guesses carry the code and the figures of the reader they come from', () => {
+  const guesses = (text: string) =>
+    arrive(text).rows.flatMap(({ ingredient, guesses }) => guesses.map(one => ({ ingredient, ...one })))
+  const [range, both] = guesses('Mill loaf\n\n600–650 ml water\n2 cups (260 g) bread flour\n')
+  const { message, ...figures } = range!
+  deepEqual(figures, {
+    ...{ ingredient: 'Water', code: 'range', typed: '600–650 ml', number: 600, unit: 'ml' },
+    ...{ low: '600 ml', high: '650 ml', read: '625 ml' },
+  })
+  match(message, /625 ml/)
+  deepEqual([both!.code, both!.ingredient], ['alsoWeighed', 'Bread flour'])
+  const [also] = guesses('Ingredient,Levain,Final dough\nBread flour,100,820\nWater,80,\nSalt,,20\n')
+  deepEqual(also, {
+    ...{ ingredient: 'Bread flour', code: 'alsoIn', amount: '820 g', hasAmount: true, stage: 'Final dough' },
+    message: 'Also 820 g in Final dough.',
+  })
 })
 
 test('a table arrives with its rows as they stand, and its decimal sign found out', () => {
@@ -38,6 +60,18 @@ test('a table arrives with its rows as they stand, and its decimal sign found ou
       ['Salz\t30 g', 'Salz', '30 g'],
     ],
   )
+})
+
+test('the source of a page is read by its rows, and its tags are no words', () => {
+  for (const text of [
+    '<table><tr><td>Bread flour</td><td>500 g</td></tr><tr><td>Water</td><td>350 g</td></tr></table>',
+    '<ul>\n<li>500 g <b>bread flour</b></li><li>350 g water</li>\n</ul>',
+    '<p>500 g bread flour<br/>350 g water</p>',
+  ])
+    deepEqual(
+      arrive(text).rows.map(({ ingredient, amount }) => `${ingredient} ${amount}`),
+      ['Bread flour 500 g', 'Water 350 g'],
+    )
 })
 
 test('what Tarebook wrote arrives as it left', () => {

@@ -49,6 +49,10 @@ export const text = (strings: TemplateStringsArray): string => {
   return lines.map(l => l.slice(indent)).join('\n')
 }
 
+/** What reasons say, one behind the other. */
+export const inWords = (reasons: readonly { readonly message: string }[] = []): string =>
+  reasons.map(({ message }) => message).join(' ')
+
 export const told = (problems: readonly Problem[]): string[] =>
   problems.map(({ where, severity, message }) => `${where.row ?? '-'} ${severity}: ${message}`)
 

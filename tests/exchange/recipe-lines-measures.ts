@@ -4,7 +4,7 @@ import type { RecipeLineCase } from './recipe-lines.js'
 export const linesOfMeasures: readonly RecipeLineCase[] = [
   [
     '500g/1lb 2oz strong white bread flour, plus extra for dusting',
-    'Strong white bread flour | 500 g | 1lb 2oz as written, plus extra for dusting ? Also given as',
+    'Strong white bread flour | 500 g | 1lb 2oz as written, plus extra for dusting = Also given as',
   ],
   ['1 (7 g) sachet fast-action yeast', 'Fast-action yeast | 7 g | sachet'],
   [
@@ -82,7 +82,7 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['warm water, 320ml', 'Water | 320 ml | warm'],
   ['lukewarm water: 320 ml', 'Water | 320 ml | lukewarm'],
   ['320 mL warm water (about 38°C/100°F)', 'Water | 320 ml | warm, about 38°C/100°F'],
-  ['1⅓ cups (320 mL) warm water', 'Water | 320 ml | 1⅓ cups as written, warm ? Also given as'],
+  ['1⅓ cups (320 mL) warm water', 'Water | 320 ml | 1⅓ cups as written, warm = Also given as'],
   ['1 1/3 cups warm water (105-110°F)', 'Water | 1 1/3 cup | warm, 105-110°F'],
   ['3 to 3 1/2 cups bread flour', 'Bread flour | 3.25 cup | 3 to 3 1/2 cups as written ? is a range'],
   ['2 1/4 tsp (1 packet) active dry yeast', 'Active dry yeast | 2 1/4 tsp | 1 packet'],
@@ -95,9 +95,9 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['1 x 400ml can coconut milk', 'coconut milk | 400 ml | can ? 1 times'],
   ['¾ pint milk', 'Milk | 1.5 cup | ? was read as'],
   ['2 fl oz oil', 'oil | 2 fl oz |'],
-  ['10fl oz/285ml tepid water', 'Water | 285 ml | 10fl oz as written, tepid ? Also given as'],
+  ['10fl oz/285ml tepid water', 'Water | 285 ml | 10fl oz as written, tepid = Also given as'],
   ['1oz/30g butter, softened', 'Butter | 30 g | 1oz as written, softened ? Also given as'],
-  ['55g/2oz caster sugar', 'Caster sugar | 55 g | 2oz as written ? Also given as'],
+  ['55g/2oz caster sugar', 'Caster sugar | 55 g | 2oz as written = Also given as'],
   ['1 dessertspoon black treacle', 'Black treacle | 2 tsp | ? Converted'],
   ['1½ level teaspoons salt', 'Salt | 1 1/2 tsp | level'],
   [
@@ -126,7 +126,7 @@ export const linesOfMeasures: readonly RecipeLineCase[] = [
   ['Yeast, instant: 4 g', 'Instant yeast | 4 g |'],
   ['Yeast (instant) 4 g', 'Instant yeast | 4 g |'],
   ['Salt: 2 tsp (12 g)', 'Salt | 12 g | 2 tsp as written = Also given as'],
-  ['Water: 1½ cups (360 g), lukewarm', 'Water | 360 g | 1½ cups as written, lukewarm ? Also given as'],
+  ['Water: 1½ cups (360 g), lukewarm', 'Water | 360 g | 1½ cups as written, lukewarm = Also given as'],
   ['Honey 2 Tbsp.', 'Honey | 2 tbsp |'],
   ['Honey (2 tbsp)', 'Honey | 2 tbsp |'],
   ['Eggs – 3', 'Eggs | 3 each |'],

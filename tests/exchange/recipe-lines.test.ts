@@ -2,6 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readAmount } from '../../src/dough/amounts/amounts.js'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
+import { inWords } from './notation.js'
 import { recipeLines } from './recipe-lines.js'
 import { linesKeptApart } from './recipe-lines-kept-apart.js'
 import { moreLinesKeptApart } from './recipe-lines-kept-apart-more.js'
@@ -19,9 +20,9 @@ for (const [text, ...read] of recipeLines)
     )
     lines.forEach(({ amount, guesses, said, source }, i) => {
       const [, guess, certain] = expected[i]!
-      if (guess === undefined) assert.doesNotMatch(guesses.join(' '), /range|count as|type an? |Also given/)
-      else assert.ok(guesses.join(' ').includes(guess), guesses.join(' ') || 'nothing is guessed')
-      assert.ok(said.join(' ').includes(certain ?? ''), said.join(' ') || 'nothing is said')
+      if (guess === undefined) assert.doesNotMatch(inWords(guesses), /range|count as|type an? |Also given/)
+      else assert.ok(inWords(guesses).includes(guess), inWords(guesses) || 'nothing is guessed')
+      assert.ok(inWords(said).includes(certain ?? ''), inWords(said) || 'nothing is said')
       if (certain === undefined) assert.deepEqual(said, [])
       assert.ok(text.includes(source), source)
       if (amount !== '') assert.ok('expression' in readAmount(amount)!, amount)
@@ -32,7 +33,7 @@ for (const [text, ...read] of recipeLines)
 for (const text of ofTheDough)
   test(`${JSON.stringify(text)} is not asked to be left out`, () => {
     const guesses = readRecipe(text).lines.flatMap(line => line.guesses)
-    assert.doesNotMatch(guesses.join(' '), /leave it out/)
+    assert.doesNotMatch(inWords(guesses), /leave it out/)
   })
 
 /** The number of an amount worked out, so that `1 1/4 cup` is `1.25 cup`. */

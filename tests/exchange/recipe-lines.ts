@@ -114,10 +114,10 @@ export const recipeLines: readonly RecipeLineCase[] = [
     '4 cups (500 g) flour',
     'flour | 500 g | 4 cups as written ? count as flour = 500 g by the larder’s All-purpose flour: the same',
   ],
-  ['1 cup / 240 ml water', 'Water | 240 ml | 1 cup as written ? 1.42 % less'],
+  ['1 cup / 240 ml water', 'Water | 240 ml | 1 cup as written = 1.42 % less'],
   ['4 oz / 113 g butter', 'Butter | 113 g | 4 oz as written = 0.352 % more'],
   ['1 1/2 tsp (9g) salt', 'Salt | 9 g | 1 1/2 tsp as written = the same'],
-  ['500g/1lb 2oz bread flour', 'Bread flour | 500 g | 1lb 2oz as written ? 2.06 % more'],
+  ['500g/1lb 2oz bread flour', 'Bread flour | 500 g | 1lb 2oz as written = 2.06 % more'],
   ['800 g (28.2 oz) bread flour', 'Bread flour | 800 g | 28.2 oz as written = 28.2 oz: 0.0679 % less'],
   [
     '60 g (1/2 cup, 2.1 oz) bread flour',

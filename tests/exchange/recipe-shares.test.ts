@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
+import { inWords } from './notation.js'
 
 const withRow = (row: string): string =>
   [
@@ -77,14 +78,14 @@ the rest of the levain
 1 tbsp sesame seeds`)
   const rest = lines.find(l => l.source === 'the rest of the levain')!
   assert.equal(rest.amount, '150 g')
-  assert.match(rest.guesses.join(), /The rest of Levain was taken: its lines add to 250 g, 100 g of it/)
+  assert.match(inWords(rest.guesses), /The rest of Levain was taken: its lines add to 250 g, 100 g of it/)
 })
 
 test('a share of what has no stage, or cannot be weighed, is asked for', () => {
   for (const row of ['all of the soaker', 'half the butter', 'le reste de l’eau', 'all of the levain']) {
     const { lines, rest } = readRecipe(row)
     assert.deepEqual([lines.length, rest.length, lines[0]!.amount], [1, 0, ''])
-    assert.match(lines[0]!.guesses.join(), /type one/)
+    assert.match(inWords(lines[0]!.guesses), /type one/)
   }
 })
 

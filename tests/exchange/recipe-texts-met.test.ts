@@ -142,6 +142,128 @@ const cases: readonly Case[] = [
     'Final dough: Bread flour 400 g, Water 200 g',
   ],
   [
+    'a heading among lines needs neither colon nor blank row',
+    text`
+    Pain du moulin
+    Pour le levain
+    50 g de farine T65
+    50 g d’eau
+    Dorure (facultatif)
+    1 œuf
+    pour le pain
+    500 g de farine T65
+    100 g de levain`,
+    'Levain: Farine T65 50 g, Eau 50 g',
+    'Dorure: Oeuf 1 each',
+    'Pain: Farine T65 500 g, Levain 100 g',
+  ],
+  [
+    'ingredients of one sort, and those of a stage, are headings',
+    text`
+    Mill rolls
+    Ingredients (night sponge)
+    100 g bread flour
+    60 g water
+    Dry ingredients
+    400 g bread flour
+    9 g salt
+    Wet ingredients
+    220 g milk
+    160 g night sponge`,
+    'Night sponge: Bread flour 100 g, Water 60 g',
+    'Dry ingredients: Bread flour 400 g, Salt 9 g',
+    'Wet ingredients: Milk 220 g, Night sponge 160 g',
+  ],
+  [
+    'a share behind a heading is none of a line',
+    text`
+    Levain 20%
+    100 g bread flour
+    100 g water
+    Dough 80%
+    800 g bread flour
+    500 g water
+    200 g levain`,
+    'Levain: Bread flour 100 g, Water 100 g',
+    'Dough: Bread flour 800 g, Water 500 g, Levain 200 g',
+  ],
+  [
+    'steps and stars mark headings, and how many loaves is no name',
+    text`
+    * Poolish *
+    100 g bread flour
+    100 g water
+    Step 2 – Dough for 2 loaves (1.1 kg)
+    500 g bread flour
+    300 g water
+    200 g poolish`,
+    'Poolish: Bread flour 100 g, Water 100 g',
+    'Dough: Bread flour 500 g, Water 300 g, Poolish 200 g',
+  ],
+  [
+    'ingrédients pour tant de pains',
+    text`
+    Ingrédients pour 8 petits pains
+    500 g de farine T65
+    300 g de lait`,
+    'Final dough: Farine T65 500 g, Lait 300 g',
+  ],
+  [
+    'a heading may begin with what was done to the stage',
+    text`
+    Mill loaf
+    Mature levain
+    50 g bread flour
+    50 g water
+    Soaked seeds
+    30 g linseed
+    40 g water
+    Dough
+    500 g bread flour
+    100 g mature levain`,
+    'Mature levain: Bread flour 50 g, Water 50 g',
+    'Soaked seeds: Linseed 30 g, Water 40 g',
+    'Dough: Bread flour 500 g, Mature levain 100 g',
+  ],
+  [
+    'days over amounts are stages',
+    text`
+    Day 1
+    100 g bread flour
+    100 g water
+    Day 2
+    500 g bread flour
+    300 g water`,
+    'Day 1: Bread flour 100 g, Water 100 g',
+    'Day 2: Bread flour 500 g, Water 300 g',
+  ],
+  [
+    'jours sur des quantités',
+    text`
+    Jour 1
+    100 g de farine T65
+    100 g d’eau
+    Jour 2
+    500 g de farine T65
+    Jour 3
+    Cuire 40 minutes.`,
+    'Jour 1: Farine T65 100 g, Eau 100 g',
+    'Jour 2: Farine T65 500 g',
+  ],
+  [
+    'what stands above is taken first in the dough below',
+    text`
+    Preferment
+    100 g bread flour
+    60 g water
+
+    Final dough
+    preferment (above)
+    500 g bread flour`,
+    'Preferment: Bread flour 100 g, Water 60 g',
+    'Final dough: Preferment 160 g, Bread flour 500 g',
+  ],
+  [
     'names and amounts stand on rows of their own',
     text`
     Bread flour

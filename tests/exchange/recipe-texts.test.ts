@@ -338,7 +338,7 @@ test('amounts in the steps of a recipe that has a list are not taken, and that i
     row: 4,
     text: 'Mix with 300 g of the water.',
     as: 'step',
-    why: 'The amounts in it were not taken as lines.',
+    why: { code: 'amountsNotTaken', message: 'The amounts in it were not taken as lines.' },
     inMethod: true,
   })
 })

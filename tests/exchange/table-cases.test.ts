@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { type ForeignTable, guessTable, readTable } from '../../src/exchange/tables/index.js'
-import { shown } from './notation'
+import { inWords, shown } from './notation'
 import { foreignTables } from './table-cases'
 import { doubtfulTables } from './table-cases-doubtful'
 import { layoutTables } from './table-cases-layouts'
@@ -45,12 +45,12 @@ test('a row that goes into two stages says so of both, and a column can be left 
   assert.deepEqual(guessed.mapping.columns, ['ingredient', 'of a stage', 'of a stage'])
   const { rows } = readTable(guessed, guessed.mapping)
   assert.deepEqual(
-    rows.map(({ became, stage, amount, why }) => [became, stage, amount, why]),
+    rows.map(({ became, stage, amount, why }) => [became, stage, amount, inWords(why)]),
     [
-      ['headings', undefined, undefined, undefined],
+      ['headings', undefined, undefined, ''],
       ['line', 'Levain', '100 g', 'Also 820 g in Final dough.'],
-      ['line', 'Levain', '80 g', undefined],
-      ['line', 'Final dough', '20 g', undefined],
+      ['line', 'Levain', '80 g', ''],
+      ['line', 'Final dough', '20 g', ''],
     ],
   )
   const otherwise = {

@@ -88,7 +88,7 @@ test('a cell that is too long loses its row and nothing else', () => {
     formulas[0]!.stages[0]!.lines.map(({ ingredient }) => ingredient),
     ['Water', 'Honey'],
   )
-  assert.match(rows[2]!.why!, /^Row 3 has a cell of 2,004 characters; 2,000 are the most\.$/)
+  assert.match(rows[2]!.why![0]!.message, /^Row 3 has a cell of 2,004 characters; 2,000 are the most\.$/)
 })
 
 test('a quotation mark that is never closed loses what follows, with the row where it opens', () => {
@@ -250,5 +250,29 @@ test('totals by their many names are compared with what they total', () => {
   ])
   assert.deepEqual(totals(';Total seeds;90'), [
     'The file says Total seeds 90 g; it was not compared, for it is not known what Total seeds adds up.',
+  ])
+})
+
+test('names are read as recipes have them: turned round, warm, with a remark', () => {
+  const linesOf = (text: string) =>
+    read(text).formulas[0]!.stages[0]!.lines.map(({ ingredient, amount, note }) =>
+      [ingredient, amount, note].filter(Boolean).join(' | '),
+    )
+  assert.deepEqual(
+    linesOf(
+      'Ingredient;g\nFlour, Bread;500\nlukewarm water;300\nButter, Unsalted;50\nSalt (fine);10\nHill meal, sifted;5',
+    ),
+    [
+      'Bread flour | 500 g',
+      'Water | 300 g | lukewarm',
+      'Unsalted butter | 50 g',
+      'Fine salt | 10 g',
+      'Hill meal, sifted | 5 g',
+    ],
+  )
+  assert.deepEqual(linesOf('Ingrédient;g\nbeurre, doux;60\nEau tiède (28 °C);300\nSel 2,1;9'), [
+    'Beurre doux | 60 g',
+    'Eau | 300 g | tiède, 28 °C',
+    'Sel 2,1 | 9 g',
   ])
 })

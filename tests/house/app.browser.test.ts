@@ -37,10 +37,55 @@ describe('The built app', () => {
     equal(asked.filter(address => new URL(address).origin !== location.origin).join(), '')
   })
 
+  it('fetches nothing of the days for one who edits formulas', async () => {
+    await waitUntil(
+      () => view.document.querySelector('tb-app')?.shadowRoot?.querySelector('tb-dialogs:defined'),
+      'what is fetched when the page is idle is there',
+    )
+    const asked = view.performance.getEntriesByType('resource').map(entry => entry.name)
+    const scripts = asked.filter(name => name.endsWith('.js'))
+    ok(scripts.length > 3)
+    equal(scripts.filter(name => name.includes('day-worker')).join(), '')
+    const texts = await Promise.all(scripts.map(async name => (await fetch(name)).text()))
+    const defined = texts.flatMap(text =>
+      [...text.matchAll(/define\("(tb-[\w-]+)"/g)].map(([, name]) => name),
+    )
+    ok(defined.includes('tb-app'))
+    equal(defined.filter(name => /^tb-(?:days|day|by-clock|temperatures)(?:-|$)/.test(name!)).join(), '')
+  })
+
   it('says in the page itself that no other origin may be asked', () => {
     const policy = view.document.querySelector<HTMLMetaElement>('meta[http-equiv="Content-Security-Policy"]')
     ok(policy?.content.startsWith("default-src 'self'"))
   })
+
+  const away = 'http://127.0.0.2:9/of-another-origin'
+  const element = (name: string, fields: Record<string, string>) => () => {
+    const made = Object.assign(view.document.createElement(name), fields)
+    view.document.body.append(made)
+  }
+  const tries: readonly (readonly [directive: string, attempt: () => unknown])[] = [
+    ['connect-src', () => view.fetch(away).catch(() => {})],
+    ['img-src', element('img', { src: away })],
+    ['media-src', element('video', { src: away })],
+    ['style-src-elem', element('link', { rel: 'stylesheet', href: away })],
+    ['script-src-elem', element('script', { src: away })],
+    ['script-src-elem', element('script', { textContent: 'globalThis.ran = true' })],
+    ['script-src-attr', element('div', { innerHTML: '<img src="data:," onerror="globalThis.ran = true">' })],
+    ['frame-src', element('iframe', { src: away })],
+    ['object-src', element('object', { data: away })],
+    ['base-uri', element('base', { href: away })],
+  ]
+  for (const [directive, attempt] of tries)
+    it(`lets nothing in it ask another origin or run a text: ${directive}`, async () => {
+      const blocked: string[] = []
+      const hear = (event: SecurityPolicyViolationEvent) => void blocked.push(event.effectiveDirective)
+      view.document.addEventListener('securitypolicyviolation', hear)
+      attempt()
+      await waitUntil(() => blocked.includes(directive), 'the browser has kept it from it')
+      view.document.removeEventListener('securitypolicyviolation', hear)
+      equal('ran' in view, false)
+    })
 
   it('has one polite region for announcements from the start', () => {
     equal(view.document.querySelectorAll('[aria-live="polite"]').length, 1)

@@ -28,11 +28,12 @@ const mayImport: Record<string, readonly string[]> = {
 /** The rooms of each part, in an order in which each imports only from those before it. `.` is the part's own folder. */
 const rooms: Record<string, string> = {
   'src/engine': 'expression graph .',
-  'src/dough': 'document lexicon amounts larder outline cells sheet workings edits edits/fetched about .',
+  'src/dough':
+    'document lexicon amounts larder outline cells sheet workings edits edits/fetched data about .',
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method course plan mixing out',
   'src/exchange': 'values steps csv data text markup recipe tables arriving .',
-  'src/storage': 'disk .',
+  'src/storage': 'disk record .',
   components:
     'styles base typed controls working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water help ' +

@@ -56,6 +56,12 @@ describe('Without a network', () => {
     deepEqual(missing, [])
   })
 
+  it('the licences are kept, and shown where they are asked for', async () => {
+    const page = await open('/site/licences.txt')
+    match(page.body.textContent!, /^Tarebook\n/)
+    ok(await cache.match(new URL('/site/licences.txt', location.href)), 'they are kept')
+  })
+
   it('the parts that are fetched later are kept too', async () => {
     const kept = (await cache.keys()).map(request => new URL(request.url).pathname)
     const scripts = kept.filter(path => path.endsWith('.js'))

@@ -4,6 +4,7 @@ import type { TbApp } from '../../components/page/tb-app'
 import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
 import { dressPage, english, passesAxe, textOf } from './mount'
 
@@ -337,7 +338,7 @@ describe('The page', () => {
     [390, 844],
   ] as const) {
     for (const colorScheme of ['light', 'dark'] as const) {
-      it(`has nothing that axe finds at ${width} pixels, ${colorScheme}`, async () => {
+      itOnce(`has nothing that axe finds at ${width} pixels, ${colorScheme}`, async () => {
         await emulateMedia({ colorScheme })
         await setViewport({ width, height })
         await start()

@@ -2,6 +2,7 @@ import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { amounts, cell, type Desk, field, focusIn, goTo, setUp, shows, sixLoaves } from './grid-desk'
 import { passesAxe } from './mount'
 
@@ -152,7 +153,7 @@ describe('The batch in the grid', () => {
     })
 
   for (const scheme of ['light', 'dark'] as const)
-    it(`passes axe in the ${scheme} scheme, wide and narrow`, async () => {
+    itOnce(`passes axe in the ${scheme} scheme, wide and narrow`, async () => {
       await emulateMedia({ colorScheme: scheme })
       desk = await setUp(long, { change: sixLoaves })
       await goTo(desk.grid, 'Water 2', 'batch')

@@ -1,6 +1,7 @@
 import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { amounts, cell, type Desk, field, focusIn, goTo, held, setUp, shows } from './grid-desk'
 import { passesAxe } from './mount'
 
@@ -180,7 +181,7 @@ describe('Holds in the grid', () => {
   })
 
   for (const scheme of ['light', 'dark'] as const)
-    it(`passes axe in the ${scheme} scheme: lines that give, without an answer, narrow`, async () => {
+    itOnce(`passes axe in the ${scheme} scheme: lines that give, without an answer, narrow`, async () => {
       await emulateMedia({ colorScheme: scheme })
       desk = await setUp(undefined, { change: both })
       await goTo(desk.grid, 'Salt', 'weight')

@@ -1,6 +1,7 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
+import { itOnce } from '../once'
 import { cell, type Desk, field, focusIn, goTo, held, middleOf, setUp, sixLoaves } from './grid-desk'
 import { passesAxe } from './mount'
 
@@ -153,7 +154,7 @@ describe('Asking the grid how a number is worked out', () => {
   })
 
   for (const scheme of ['light', 'dark'] as const)
-    it(`passes axe in the ${scheme} scheme: lit, with the way to the working`, async () => {
+    itOnce(`passes axe in the ${scheme} scheme: lit, with the way to the working`, async () => {
       await emulateMedia({ colorScheme: scheme })
       desk = await setUp(undefined, { change: held(['trueHydration', 0.75, 'Water']) })
       desk.grid.lit = new Set(desk.sheet.formula.stages[1]!.lines.map(l => l.id))

@@ -46,6 +46,14 @@ describe('The help', () => {
     match(words(), /min\(5%; 40 g\)/)
   })
 
+  it('leads to the licences of what is built in', async () => {
+    await show()
+    const link = opened.find<HTMLAnchorElement>('.text a')
+    equal(link.getAttribute('href'), 'licences.txt')
+    const answer = await fetch('/site/licences.txt')
+    match(await answer.text(), /^Tarebook\n[\s\S]*\nlit-html [\d.]+ \(BSD-3-Clause\)\n/)
+  })
+
   it('says how the keyboard leaves the sheet, where data is kept and what to beware of', async () => {
     await show()
     match(words(), /Escape, then Tab, leaves the grid/)

@@ -10,6 +10,7 @@ import type { FormulaSheet } from '../../src/dough/formula-sheet'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
 import { Around, dressPage, english, passesAxe, textOf } from './mount'
 
@@ -244,7 +245,7 @@ describe('A hold on a reading', () => {
     [768, 1024],
     [390, 844],
   ] as const) {
-    it(`has nothing that axe finds at ${width} pixels, held and being held`, async () => {
+    itOnce(`has nothing that axe finds at ${width} pixels, held and being held`, async () => {
       await setViewport({ width, height })
       await show(millWheat())
       await choose('Hold levain on flour')

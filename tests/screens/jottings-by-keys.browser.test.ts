@@ -7,7 +7,7 @@ import { deepEqual, equal, match, ok } from '../assert'
 import { press, type } from '../keys'
 import { millWheat } from './breads'
 import { sizes } from './dialogs'
-import { Around, dressPage, english, passesAxe, textOf } from './mount'
+import { Around, dressPage, english, passesAxeInBoth, textOf } from './mount'
 
 describe('Jottings', () => {
   let around: Around
@@ -282,10 +282,7 @@ describe('Jottings', () => {
     ok(options().length > 0)
     for (const size of sizes) {
       await setViewport(size)
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await emulateMedia({ colorScheme })
-        await passesAxe(jottings)
-      }
+      await passesAxeInBoth(jottings)
       ok(document.documentElement.scrollWidth <= innerWidth, `nothing sticks out at ${size.width} px`)
       for (const target of root().querySelectorAll('button, input')) {
         const { width, height } = target.getBoundingClientRect()

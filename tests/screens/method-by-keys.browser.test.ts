@@ -4,6 +4,7 @@ import type { TbMethod } from '../../components/method/tb-method'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { millWheat } from './breads'
 import { sizes } from './dialogs'
 import { Around, dressPage, english, passesAxe, textOf } from './mount'
@@ -229,7 +230,7 @@ describe('The method', () => {
   })
 
   for (const { width, height } of sizes)
-    it(`has no faults that axe finds, at ${width} × ${height}`, async () => {
+    itOnce(`has no faults that axe finds, at ${width} × ${height}`, async () => {
       await setViewport({ width, height })
       await show(['hands Mix: 10 min', 'wait Bulk: what', 'bake Bake: 45 min at 230 °C'])
       await passesAxe(method)

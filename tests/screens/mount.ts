@@ -1,3 +1,4 @@
+import { emulateMedia } from '@web/test-runner-commands'
 import axe from 'axe-core'
 import type { EditRequest, Wish } from '../../components/base/events'
 import pageStyles from '../../src/app/styles.css' with { type: 'text' }
@@ -5,6 +6,7 @@ import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook'
 import { Refusal } from '../../src/dough/edits/edits'
 import { History } from '../../src/storage/index'
 import { equal } from '../assert'
+import { isAskedOnce } from '../once'
 
 export const english = { language: 'en', decimal: '.' } as const
 
@@ -55,6 +57,14 @@ export async function passesAxe(context: Element | Document, wholePage = false):
   })
   const found = violations.map(v => `${v.id}: ${v.nodes.map(n => n.target.join(' ')).join(' | ')}`)
   equal(found.join('\n'), '')
+}
+
+/** The same in the light scheme and in the dark, which is asked of one engine: names, roles and colours are those of each. */
+export async function passesAxeInBoth(context: Element | Document): Promise<void> {
+  for (const colorScheme of isAskedOnce ? (['light', 'dark'] as const) : []) {
+    await emulateMedia({ colorScheme })
+    await passesAxe(context)
+  }
 }
 
 /** The text a reader sees, with single spaces. */

@@ -13,7 +13,7 @@ import { deepEqual, equal, match, near, ok } from '../assert'
 import { press, type } from '../keys'
 import { millWheat, straightDough } from './breads'
 import { sizes } from './dialogs'
-import { Around, dressPage, passesAxe, textOf } from './mount'
+import { Around, dressPage, passesAxeInBoth, textOf } from './mount'
 
 let around: Around
 let fold: TbFold
@@ -65,10 +65,7 @@ const waterOf = (formula: Formula) => formula.stages.at(-1)!.lines.find(l => l.i
 async function holdsUp() {
   for (const size of sizes) {
     await setViewport(size)
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await emulateMedia({ colorScheme })
-      await passesAxe(fold)
-    }
+    await passesAxeInBoth(fold)
     ok(document.documentElement.scrollWidth <= innerWidth, `nothing sticks out at ${size.width} px`)
     for (const target of [toggle(), ...element.shadowRoot!.querySelectorAll('button, input')]) {
       const { width, height } = target.getBoundingClientRect()

@@ -5,6 +5,7 @@ import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok } from '../assert'
 import { press } from '../keys'
+import { itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
 import { Around, dressPage, english, passesAxe, textOf } from './mount'
 
@@ -87,7 +88,7 @@ describe('The tally', () => {
     [768, 1024],
     [390, 844],
   ] as const) {
-    it(`has nothing that axe finds at ${width} pixels`, async () => {
+    itOnce(`has nothing that axe finds at ${width} pixels`, async () => {
       await setViewport({ width, height })
       await show(straightDough('Bread flour = 97%\nWater = 70%\nMystery powder = ', 'Odd'))
       await passesAxe(tally)

@@ -9,6 +9,7 @@ import type { CellName } from '../../src/dough/workings/working'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { lineOf } from '../dough/notation'
 import { press } from '../keys'
+import { itOnce } from '../once'
 import { millWheat } from './breads'
 import { Around, dressPage, passesAxe, textOf } from './mount'
 
@@ -163,7 +164,7 @@ describe('A working', () => {
     [768, 1024],
     [390, 844],
   ] as const) {
-    it(`has nothing that axe finds at ${width} pixels, at its start and followed`, async () => {
+    itOnce(`has nothing that axe finds at ${width} pixels, at its start and followed`, async () => {
       await setViewport({ width, height })
       await show('trueHydration')
       await passesAxe(working)

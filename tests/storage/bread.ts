@@ -4,11 +4,11 @@ import type { Transaction, Workbook } from '../../src/dough/document/workbook.js
 /** A formula with these lines in its final dough: `loaf('Miche', 'flour 100%', 'salt 2%')`. Its id is its name. */
 export function loaf(name: string, ...lines: readonly string[]): Formula {
   const stage = {
-    id: `${name} dough`,
+    id: `${name}-dough`,
     name: 'Final dough',
     lines: lines.map(text => {
       const [ingredient = '', amount = ''] = text.split(' ')
-      return { id: `${name} ${ingredient}`, ingredient, amount, note: '' }
+      return { id: `${name}-${ingredient}`, ingredient, amount, note: '' }
     }),
   }
   return { id: name, name, note: '', flourWeight: 1000, stages: [stage], meanings: [], keptSettings: [] }

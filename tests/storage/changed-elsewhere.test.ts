@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { merge } from '../../src/storage/merge.js'
+import { merge } from '../../src/storage/record/merge.js'
 import { inWords, loaf, withFormula, workbookOf } from './bread.js'
 import { Disk, keeperOn } from './stand-ins.js'
 
@@ -97,9 +97,14 @@ test('what is read is prepared before it is taken in, with what a page that went
   const gate = new Promise<void>(resolve => {
     go = resolve
   })
+  let asked = () => {}
+  const isAsked = new Promise<void>(resolve => {
+    asked = resolve
+  })
   const opened = keeperOn(new Disk(new Map(disk.parts)), {
     prepare: formulas => {
       prepared.push(...formulas.map(f => inWords(workbookOf(f))))
+      asked()
       return gate
     },
   })
@@ -107,6 +112,7 @@ test('what is read is prepared before it is taken in, with what a page that went
   void opened.then(() => {
     isOpen = true
   })
+  await isAsked
   await new Promise(resolve => setImmediate(resolve))
   assert.deepEqual(prepared.map(shown), ['A 1%', 'B 1%', 'A half'])
   assert.equal(isOpen, false)

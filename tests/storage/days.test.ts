@@ -4,7 +4,8 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { addDay, renameDay, setLeeway } from '../../src/dough/edits/fetched/day-edits.js'
 import { History } from '../../src/storage/history.js'
-import { merge } from '../../src/storage/merge.js'
+import { newsInWords } from '../../src/storage/news.js'
+import { merge } from '../../src/storage/record/merge.js'
 import { saturday } from '../day/notation.js'
 import { loaf, workbookOf } from './bread.js'
 import { Disk, keeperOn } from './stand-ins.js'
@@ -63,43 +64,42 @@ test('a database from before days is read as before, and a version from before l
   assert.deepEqual(names((await keeperOn(planned)).keeper.workbook), ['a'])
 })
 
+const unread = ' could not be read. What is stored of it is kept, and can be downloaded as it is.'
+
 for (const [what, damaged, said] of [
-  [
-    'without a zone',
-    { ...day('a'), zone: undefined },
-    'The day “a” could not be read. What is stored of it is kept.',
-  ],
-  [
-    'without an oven',
-    { ...day('a'), ovens: [] },
-    'The day “a” could not be read. What is stored of it is kept.',
-  ],
-  ['of another id', { ...day('a'), id: 'b' }, 'The day “a” could not be read. What is stored of it is kept.'],
-  ['that is a number', 5, 'A day could not be read. What is stored of it is kept.'],
-  [
-    'with a bread that is a text',
-    { ...day('a'), breads: ['Miche'] },
-    'The day “a” could not be read. What is stored of it is kept.',
-  ],
-  [
-    'with mixings that are none',
-    { ...day('a'), mixes: 'x' },
-    'The day “a” could not be read. What is stored of it is kept.',
-  ],
+  ['without a zone', { ...day('a'), zone: undefined }, `The day “a”${unread}`],
+  ['of another id', { ...day('a'), id: 'b' }, `The day “a”${unread}`],
+  ['that is a number', 5, `A day${unread}`],
 ] as const)
   test(`a day ${what} is told and stays stored, and the others load`, async () => {
     const disk = await diskWith(withDays(day('a'), day('b')))
     disk.parts.set('day a', damaged)
     const { keeper } = await keeperOn(disk)
     assert.deepEqual(names(keeper.workbook), ['b'])
-    assert.deepEqual(
-      keeper.problems.map(p => p.message),
-      [said],
-    )
+    assert.deepEqual(keeper.problems.map(newsInWords), [said])
     keeper.keep({ ...keeper.workbook, name: 'Mill' })
     await keeper.flush()
     assert.deepEqual(disk.parts.get('day a'), damaged)
     assert.deepEqual((disk.parts.get('workbook') as { days: unknown }).days, ['b', 'a'])
+  })
+
+for (const [what, damaged, said] of [
+  ['without an oven', { ...day('a'), ovens: [] }, 'ovens'],
+  ['with breads that are texts', { ...day('a'), breads: ['Miche', 'Rye'] }, '2 breads'],
+  ['with mixings that are none', { ...day('a'), mixes: 'x' }, 'mixes'],
+] as const)
+  test(`a day ${what} loads without them, is told, and stays stored as it was beside itself`, async () => {
+    const disk = await diskWith(withDays(day('a'), day('b')))
+    disk.parts.set('day a', damaged)
+    const { keeper } = await keeperOn(disk)
+    assert.deepEqual(names(keeper.workbook), ['a', 'b'])
+    assert.deepEqual(keeper.problems.map(newsInWords), [
+      `The day “a” is damaged. Not read of it: ${said}. The rest is here; what was stored is kept, and can be downloaded as it is.`,
+    ])
+    keeper.keep({ ...keeper.workbook, name: 'Mill' })
+    await keeper.flush()
+    assert.deepEqual([...(await keeper.damaged()).values()], [damaged])
+    assert.deepEqual((await keeperOn(disk)).keeper.problems, [])
   })
 
 test('a day that the order names and that is missing is told, one that it does not name is there', async () => {

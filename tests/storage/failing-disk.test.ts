@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { beforeEach, mock, test } from 'node:test'
+import { newsInWords } from '../../src/storage/news.js'
 import { inWords, loaf, withFormula, workbookOf } from './bread.js'
 import { Disk, keeperOn } from './stand-ins.js'
 
@@ -19,8 +20,8 @@ beforeEach(async () => {
 const onDisk = async () => inWords((await keeperOn(disk)).keeper.workbook)
 
 for (const [fault, status, reason] of [
-  ['interrupted', 'refused', /will not keep the workbook\. Download it as CSV/],
-  ['full', 'full', /storage is full.*Download the workbook as CSV/],
+  ['interrupted', 'refused', /will not keep the workbook\. Download it before/],
+  ['full', 'full', /storage is full.*Download the workbook, then/],
   ['unheard', 'refused', /will not keep/],
 ] as const) {
   test(`a save that is ${fault} is said in words, and the next save has all of it`, async () => {
@@ -62,7 +63,7 @@ test('without storage the workbook is edited in memory, and a sentence says so',
     status: 'refused',
     reason: {
       code: 'storageRefused',
-      message: 'This browser will not keep the workbook. Download it as CSV before closing this tab.',
+      message: 'This browser will not keep the workbook. Download it before closing this tab.',
     },
   })
 })
@@ -83,7 +84,10 @@ test('a formula that cannot be read is said, and stays stored as it is', async (
   disk.parts.set('formula Miche', damaged)
   const { keeper } = await keeperOn(disk)
   assert.equal(inWords(keeper.workbook), 'Baguette flour 100%')
-  assert.match(keeper.problems[0]!.message, /“Miche” could not be read\. What is stored of it is kept/)
+  assert.match(
+    newsInWords(keeper.problems[0]!),
+    /“Miche” could not be read\. What is stored of it is kept, and can be downloaded/,
+  )
 
   keeper.keep(withFormula(keeper.workbook, loaf('Rye', 'rye 100%')))
   await keeper.flush()
@@ -96,7 +100,7 @@ test('a shelf that cannot be read leaves its formulas, and is put aside at the n
   disk.parts.set('workbook', 'scrambled')
   const { keeper } = await keeperOn(disk)
   assert.equal(inWords(keeper.workbook), 'Miche flour 100%; Baguette flour 100%')
-  assert.match(keeper.problems[0]!.message, /could not be read/)
+  assert.match(newsInWords(keeper.problems[0]!), /could not be read/)
 
   keeper.keep(withFormula(keeper.workbook, salted))
   await keeper.flush()
@@ -166,4 +170,36 @@ test('a listener that fails keeps nothing from being saved', async () => {
   others.saved()
   assert.ok(report.mock.callCount() > 2)
   assert.equal(await onDisk(), 'Miche flour 100% salt 2%; Baguette flour 100%')
+})
+
+for (const [name, code] of [
+  ['SecurityError', 'storageRefused'],
+  ['UnknownError', 'storageUnread'],
+  ['NotFoundError', 'storageUnread'],
+  ['VersionError', 'storedByNewerVersion'],
+] as const)
+  test(`a start on which reading fails with ${name} says so, and knows nothing of what is stored`, async () => {
+    const before = structuredClone(disk.parts)
+    disk.refusal = new DOMException('No.', name)
+    disk.refuses = true
+    const { keeper } = await keeperOn(disk)
+    assert.equal(keeper.unread, true)
+    assert.equal(keeper.fresh, false)
+    assert.equal('reason' in keeper.state && keeper.state.reason.code, code)
+    await keeper.flush()
+    assert.deepEqual(disk.parts, before)
+  })
+
+test('storage that can be read after all brings the workbook to the page', async () => {
+  disk.refuses = true
+  disk.refusal = new DOMException('No.', 'UnknownError')
+  const { keeper, loaded } = await keeperOn(disk)
+  await keeper.flush()
+  assert.equal(keeper.unread, true)
+  disk.refuses = false
+  await keeper.flush()
+  assert.equal(keeper.unread, false)
+  assert.equal(keeper.state.status, 'saved')
+  assert.equal(loaded.length, 1)
+  assert.equal(inWords(keeper.workbook), 'Miche flour 100%; Baguette flour 100%')
 })

@@ -3,7 +3,7 @@ import { test } from 'node:test'
 import { applyChanges } from '../../src/dough/document/workbook.js'
 import { Refusal, renameWorkbook } from '../../src/dough/edits/edits.js'
 import { setScale } from '../../src/dough/edits/fetched/batch-edits.js'
-import { merge } from '../../src/storage/merge.js'
+import { merge } from '../../src/storage/record/merge.js'
 import { loaf, workbookOf } from './bread.js'
 import { Disk, keeperOn } from './stand-ins.js'
 

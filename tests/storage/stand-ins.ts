@@ -1,7 +1,8 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { PartChanges, PartStore } from '../../src/storage/disk/parts.js'
-import { type Keeper, openKeeper } from '../../src/storage/keeper.js'
+import { openKeeper } from '../../src/storage/keeper.js'
+import type { Keeper } from '../../src/storage/keeping.js'
 import type { TabEvents, Tabs } from '../../src/storage/tabs.js'
 
 /** What a disk may do to a write. `unheard`: it is written, and the browser reports a failure all the same. */
@@ -11,19 +12,20 @@ type Fault = 'interrupted' | 'full' | 'unheard' | 'never ends'
 export class Disk implements PartStore {
   readonly written: string[][] = [] // the keys of each write
   refuses = false
+  refusal = new DOMException('No storage here.', 'SecurityError')
   fault: Fault | undefined // of the next write
   beforeCommit: (() => void) | undefined
 
   /** A page of its own sees the parts through a `Disk` of its own. */
-  constructor(readonly parts = new Map<string, unknown>()) {}
+  constructor(public parts = new Map<string, unknown>()) {}
 
   async read(): Promise<ReadonlyMap<string, unknown>> {
-    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    if (this.refuses) throw this.refusal
     return structuredClone(this.parts)
   }
 
   async write(key: string, decide: Parameters<PartStore['write']>[1]): Promise<void> {
-    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    if (this.refuses) throw this.refusal
     const { puts, removes } = decide(structuredClone(this.parts.get(key)))
     await Promise.resolve() // a disk takes its time
     this.beforeCommit?.()
@@ -39,7 +41,7 @@ export class Disk implements PartStore {
   }
 
   async put({ puts, removes }: PartChanges): Promise<void> {
-    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    if (this.refuses) throw this.refusal
     for (const [at, part] of puts) this.parts.set(at, structuredClone(part))
     for (const at of removes) this.parts.delete(at)
   }
@@ -93,5 +95,6 @@ export async function keeperOn(
     ...(options.prepare && { prepare: options.prepare }),
     persist: options.persist ?? (async () => false),
   })
+  await keeper.fetchRest() // as a page does when it is idle
   return { keeper, said, loaded, others: others!, leave: () => leave() }
 }

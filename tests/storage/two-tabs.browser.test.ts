@@ -1,6 +1,7 @@
 import { promisifyRequest } from 'idb-keyval'
 import type { Workbook } from '../../src/dough/document/workbook'
 import { type Keeper, openKeeper } from '../../src/storage/index'
+import { newsInWords } from '../../src/storage/news'
 import { equal, match, ok, waitUntil } from '../assert'
 import { inWords, loaf, withFormula, workbookOf } from './bread'
 
@@ -141,7 +142,7 @@ describe('Two tabs with one workbook', () => {
       inWords(first.workbook),
       'Miche flour 100% salt 1.8%; Miche (from another tab) flour 100% salt 2%; Rye rye 100%',
     )
-    match(first.problems[0]?.message ?? '', /kept as “Miche \(from another tab\)”/)
+    match(newsInWords(first.problems[0]!), /kept as “Miche \(from another tab\)”/)
 
     await first.takeOver()
     await becomes(first, 'saved')

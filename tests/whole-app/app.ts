@@ -9,7 +9,7 @@ export class OpenApp {
   private constructor(readonly database: string) {}
 
   /**
-   * Opens the app over a database of that name and waits until it has drawn a sheet or an empty shelf. `page` is its
+   * Opens the app over a database of that name and waits until it has drawn a sheet, an empty shelf or days. `page` is its
    * address, without its offline worker unless another is given.
    */
   static async open(
@@ -34,7 +34,11 @@ export class OpenApp {
   }
 
   async #drawn(): Promise<void> {
-    await waitUntil(() => this.maybe('tb-grid, tb-empty-shelf'), 'the app has drawn its sheet', 15000)
+    await waitUntil(
+      () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day'),
+      'the app has drawn its place',
+      15000,
+    )
   }
 
   /** Begins a blank formula from the shelf; its name has the focus. */

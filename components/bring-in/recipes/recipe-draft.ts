@@ -60,14 +60,14 @@ function methodAsSaid(
 }
 
 /** Is there no amount yet, neither read nor said? */
-export const needsAmount = ({ lineId, amount }: RecipeLine, said: RecipeSaid): boolean => {
-  const { amount: typed = amount, isOut } = said.get(lineId) ?? {}
+export const needsAmount = ({ id, amount }: RecipeLine, said: RecipeSaid): boolean => {
+  const { amount: typed = amount, isOut } = said.get(id) ?? {}
   return typed.trim() === '' && !isOut
 }
 
 /** Is something of the line still to be said? Without an amount nothing can be right. */
 export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
-  const { isRight, isOut } = said.get(line.lineId) ?? {}
+  const { isRight, isOut } = said.get(line.id) ?? {}
   return needsAmount(line, said) || (line.guesses.length > 0 && !isRight && !isOut)
 }
 
@@ -80,7 +80,7 @@ export function recipeFormula(
   steps: readonly RecipeStep[] = [],
   ofSteps: StepsSaid = new Map(),
 ): Formula {
-  const byId = new Map(lines.map(line => [line.lineId, line]))
+  const byId = new Map(lines.map(line => [line.id, line]))
   const guessed: string[] = []
   const stages = formula.stages.map((stage): Stage => {
     const { method: _asRead, ...rest } = stage

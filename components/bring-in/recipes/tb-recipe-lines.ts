@@ -50,22 +50,22 @@ export class TbRecipeLines extends LitElement {
 
   /** A line without an amount stays as it is, and is asked for one. */
   #confirm(line: RecipeLine): void {
-    const { lineId } = line
-    if (needsAmount(line, this.said)) return this.#focus(`amount-${lineId}`)
+    const { id } = line
+    if (needsAmount(line, this.said)) return this.#focus(`amount-${id}`)
     const open = this.#open
-    const at = open.findIndex(other => other.lineId === lineId)
+    const at = open.findIndex(other => other.id === id)
     const next = open[at + 1] ?? open[at - 1]
-    this.#say(lineId, { isRight: true })
-    this.#focus(next ? `yes-${next.lineId}` : 'state')
+    this.#say(id, { isRight: true })
+    this.#focus(next ? `yes-${next.id}` : 'state')
   }
 
   #confirmAll = (): void => {
     const said = new Map(this.said)
     const needy = this.#needy
     for (const line of this.#open)
-      if (!needy.includes(line)) said.set(line.lineId, { ...said.get(line.lineId), isRight: true })
+      if (!needy.includes(line)) said.set(line.id, { ...said.get(line.id), isRight: true })
     this.#tell(said)
-    this.#focus(needy.length > 0 ? `amount-${needy[0]!.lineId}` : 'state')
+    this.#focus(needy.length > 0 ? `amount-${needy[0]!.id}` : 'state')
   }
 
   #leaveOut(id: string, isOut: boolean): void {
@@ -84,7 +84,7 @@ export class TbRecipeLines extends LitElement {
   override render() {
     const open = this.#open.length
     const needy = this.#needy.length
-    const read = new Map(this.lines.map(line => [line.lineId, line]))
+    const read = new Map(this.lines.map(line => [line.id, line]))
     return html`
       <div class="state">
         <p id="state" tabindex="-1">
@@ -175,22 +175,23 @@ export class TbRecipeLines extends LitElement {
           ${isOut ? lineWords.putBack : lineWords.leaveOut}
         </button>
       ${line.note ? html`<p class="note">${lineWords.note(line.note)}</p>` : nothing}
-      ${read && read.said.length > 0 ? html`<p class="note">${read.said.join(' ')}</p>` : nothing}
+      ${read && read.said.length > 0 ? html`<p class="note">${read.said.map(({ message }) => message).join(' ')}</p>` : nothing}
       ${read && !isOut ? this.#guesses(read, ingredient, isRight === true) : nothing}
     </li>`
   }
 
   #guesses(read: RecipeLine, ingredient: string, isRight: boolean): TemplateResult | typeof nothing {
-    const { lineId, guesses } = read
+    const { id, guesses } = read
     if (!isOpen(read, this.said))
       return isRight && guesses.length > 0 ? html`<p class="right">${lineWords.rightAsSaid}</p>` : nothing
     const needs = needsAmount(read, this.said)
-    const why = guesses.length > 0 ? guesses : [lineWords.typeAmount(ingredient)]
+    const why =
+      guesses.length > 0 ? guesses.map(({ message }) => message) : [lineWords.typeAmount(ingredient)]
     return html`<div class="guess">
-      <p id="why-${lineId}"><b>${needs ? lineWords.needsAmount : lineWords.guessed}</b> ${why.join(' ')}</p>
+      <p id="why-${id}"><b>${needs ? lineWords.needsAmount : lineWords.guessed}</b> ${why.join(' ')}</p>
       <button
         class="lined"
-        id="yes-${lineId}"
+        id="yes-${id}"
         aria-label=${lineWords.isRightThis(ingredient)}
         @click=${() => this.#confirm(read)}
       >

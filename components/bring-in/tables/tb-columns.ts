@@ -4,11 +4,11 @@ import {
   type ColumnUse,
   columnUses,
   type Guess,
-  inWords,
   type Mapping,
   type RowRead,
   type StageMarks,
   stageMarks,
+  tableReason,
 } from '../../../src/exchange/tables/index.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
@@ -70,7 +70,7 @@ export class TbColumns extends LitElement {
     if (!isAsGuessed) return html`<p class="why" id=${id}>${columnsWords.asYouSaid}</p>`
     if (!guess) return html`<p class="why" id=${id}></p>`
     return html`<p class="why" id=${id}>
-      ${guess.ask ? html`<b class="look">${columnsWords.pleaseLook}</b> ` : nothing}${inWords(guess.reason)}
+      ${guess.ask ? html`<b class="look">${columnsWords.pleaseLook}</b> ` : nothing}${tableReason(guess.reason).message}
     </p>`
   }
 
@@ -135,7 +135,8 @@ export class TbColumns extends LitElement {
   }
 
   #became(read: RowRead): TemplateResult {
-    const { became, ingredient, amount, stage, formula, text, why } = read
+    const { became, ingredient, amount, stage, formula, text } = read
+    const why = (read.why ?? []).map(({ message }) => message).join(' ')
     const said =
       became === 'line'
         ? html`<b>${ingredient}</b> ${amount ? html`<b>${asTheyWrite(amount, this.numbers)}</b>` : rowWords.withoutAmount}${stage ? html` <span class="quiet">${rowWords.inStage(stage)}</span>` : nothing}${why ? '.' : nothing}`

@@ -13,12 +13,15 @@ function names(language: string, part: 'month' | 'weekday'): string[] {
   return dates.map(date => folded(style.format(date)))
 }
 
-/** Which of some names a word begins, where it is the only one; at least three letters of it. */
-function among(word: string, all: readonly string[]): number | undefined {
-  if (word.length < 3) return undefined
+/** Which of some names a word begins, where it is the only one. */
+function among(word: string, all: readonly string[], atLeast: number): number | undefined {
+  if (word.length < atLeast) return undefined
   const found = all.flatMap((name, i) => (name.startsWith(word) ? [i] : []))
   return found.length === 1 ? found[0] : undefined
 }
+
+/** What may stand in a date besides. */
+const beside = /^(?:of|the|de|du|den|der|le|st|nd|rd|th|er)$/
 
 const isoOf = (year: number, month: number, day: number): string | undefined => {
   const date = new Date(Date.UTC(year, month, day))
@@ -46,14 +49,19 @@ export function readDate(typed: string, today: string, language: string): string
     if (text === folded(relative.format(days, 'day'))) return dateAfter(today, days)
   const words = text.match(/\p{L}+/gu) ?? []
   const numbers = (text.match(/\d+/g) ?? []).map(Number)
-  let month: number | undefined
-  let weekday: number | undefined
-  for (const word of words) {
-    const [ofMonth, ofWeek] = [among(word, names(language, 'month')), among(word, names(language, 'weekday'))]
-    if (ofMonth !== undefined) month ??= ofMonth
-    else if (ofWeek !== undefined) weekday ??= ofWeek
-    else if (!/^(?:of|the|de|du|den|der|le|st|nd|rd|th|er)$/.test(word)) return undefined
-  }
+  const read = words.map(word => ({
+    word,
+    month: among(word, names(language, 'month'), 3),
+    weekday: among(word, names(language, 'weekday'), 2),
+  }))
+  const isOdd = (w: (typeof read)[number]) =>
+    w.month === undefined && w.weekday === undefined && !beside.test(w.word)
+  if (read.some(isOdd)) return undefined
+  // `mar.` is mardi where another word is the month, and mars where none is.
+  const ofMonth =
+    read.find(w => w.month !== undefined && w.weekday === undefined) ?? read.find(w => w.month !== undefined)
+  const weekday = read.find(w => w.weekday !== undefined && w !== ofMonth)?.weekday
+  let month = ofMonth?.month
   if (numbers.length === 0) {
     if (weekday === undefined || month !== undefined) return undefined
     const now = (new Date(noon(today)).getUTCDay() + 6) % 7

@@ -1,3 +1,4 @@
+import { safeCell } from '../../../src/exchange/values/safe-cell.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
 import type { Extent } from '../moving/extent.js'
@@ -57,8 +58,7 @@ function texts(row: Row, columns: readonly Column[], style: NumberStyle): string
 }
 
 /** An office program must not take a text for something to work out. */
-const safe = (text: string): string =>
-  /^[=+\-@\t\r\n]/.test(text) && !/^-?[\d.,]+$/.test(text) ? `'${text}` : text
+const safe = (text: string): string => (/^-?[\d.,]+$/.test(text) ? text : safeCell(text))
 
 const escaped = (text: string): string =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/\n/g, '<br>')

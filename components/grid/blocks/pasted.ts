@@ -1,3 +1,4 @@
+import { plainCell } from '../../../src/exchange/values/safe-cell.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { allColumns } from '../table/table.js'
 import { type Held, type OwnBlock, ownAttribute, type Pasted, type PastedCell } from './forms.js'
@@ -29,13 +30,10 @@ async function readForeign(html: string, plain: string, style: NumberStyle): Pro
   const body = head && isHeading(head) ? rest : rows
   if (body.length === 0) return undefined
   return {
-    rows: body.map(r => r.map(text => ({ text: unsafe(text), computed: false }))),
+    rows: body.map(r => r.map(text => ({ text: plainCell(text), computed: false }))),
     decimal: style.decimal,
   }
 }
-
-/** Undoes what is done against office programs when a block is copied. */
-const unsafe = (text: string): string => text.replace(/^'(?=[=+\-@\t\r\n])/, '')
 
 /** Tab-separated text as rows. Its reader is fetched when there is more than one cell. */
 async function textRows(plain: string): Promise<string[][]> {

@@ -13,11 +13,12 @@ export interface CalendarOptions {
 
 const encoder = new TextEncoder()
 
-/** A text value (RFC 5545, 3.3.11): backslashes, semicolons, commas and line ends escaped, other controls left out. */
+/** A text value (RFC 5545, 3.3.11): backslashes, semicolons, commas and line ends escaped, other controls left out, and halves of characters. */
 const escaped = (text: string): string =>
   text
     .replace(/[\\;,]/g, '\\$&')
     .replace(/\r\n?|\n/g, '\\n')
+    .replace(/\p{Cs}/gu, '\ufffd')
     // biome-ignore lint/suspicious/noControlCharactersInRegex: those that the standard leaves out of texts
     .replace(/[\u0000-\u0008\u000b-\u001f\u007f]/g, '')
 

@@ -1,6 +1,7 @@
 import { type Day, usualLeeway } from '../../dough/document/day.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { instantOf, localOf, localText, readClock } from '../course/clock.js'
 import type { Bread } from '../course/course.js'
 import type { DayEvent } from '../course/day-network.js'
@@ -38,6 +39,8 @@ export interface DaySheet {
   release(moment: string): void
   /** What goes in at a step, in the order of its stage; grams of the batch. Throws RangeError as `working`. */
   weighList(moment: string): readonly ToWeigh[]
+  /** The figures of a bread by its id: its formula with the day's batch. Undefined for one that is not there. */
+  figures(bread: string): FigureSheet | undefined
 }
 
 /**
@@ -49,11 +52,11 @@ export const openDay = (
   formulas: readonly Formula[],
   larder?: Larder,
   leeway = usualLeeway,
-): DaySheet => new WorkedDay(day, formulas, larder, leeway)
+): DaySheet => new WorkedDay({ day, formulas, leeway }, new Weights(formulas, larder))
 
-/** The same of a day that was planned before, in slices or in a worker. */
-export const openFound = (of: PlanningOf, larder: Larder | undefined, found: Found): DaySheet =>
-  new WorkedDay(of.day, of.formulas, larder, of.leeway, found)
+/** The same of a day that was planned before, in slices or in a worker; `weights` of its formulas, which know those they have worked out. */
+export const openFound = (of: PlanningOf, weights: Weights, found: Found): DaySheet =>
+  new WorkedDay(of, weights, found)
 
 /** Plans a day at once, however long it takes. */
 function planDay(of: PlanningOf): Found {
@@ -71,17 +74,11 @@ class WorkedDay implements DaySheet {
   #plan: PlannedDay | undefined
   #conflict: DayConflict | undefined
 
-  constructor(
-    day: Day,
-    formulas: readonly Formula[],
-    larder: Larder | undefined,
-    leeway: number,
-    found?: Found,
-  ) {
+  constructor({ day, formulas, leeway }: PlanningOf, weights: Weights, found?: Found) {
     this.#day = day
     this.#formulas = formulas
     this.#leeway = leeway
-    this.#weights = new Weights(formulas, larder)
+    this.#weights = weights
     this.#take(found ?? planDay({ day, formulas, leeway }))
   }
 
@@ -157,6 +154,10 @@ class WorkedDay implements DaySheet {
 
   weighList(moment: string): readonly ToWeigh[] {
     return this.#weights.of(this.#day, this.#written, this.#event(moment))
+  }
+
+  figures(bread: string): FigureSheet | undefined {
+    return this.#weights.sheet(this.#day, bread)
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Ingredient } from '../document/larder.js'
 import { type Measure, millilitres, multiples, weightUnits } from '../lexicon/units.js'
+import type { Figure } from '../lexicon/written-figures.js'
 
 const scaled = (weight: number | undefined, factor: number): number | undefined =>
   weight === undefined ? undefined : weight * factor
@@ -38,4 +39,14 @@ export function gramsPerMeasure(ingredient: Ingredient, measure: Measure): numbe
       return scaled(gramsPerMeasure(ingredient, of), times)
     }
   }
+}
+
+/** Grams of an amount: a weight's own, or those of a measure where the ingredient has it; undefined of shares. */
+export function gramsIn(
+  { grams, unit, value }: Pick<Figure, 'grams' | 'unit' | 'value'>,
+  ingredient: Ingredient | undefined,
+): number | undefined {
+  if (grams !== undefined || unit === '' || unit === '%' || !ingredient) return grams
+  const one = gramsPerMeasure(ingredient, unit as Measure)
+  return one === undefined ? undefined : one * value
 }

@@ -122,9 +122,14 @@ function asStated(own: Ingredient): Ingredient {
   return usual && isUnlisted(usual) ? own : unsaid
 }
 
+let everybodys: Larder | undefined
 /**
- * The usual larder with the baker's own ingredients over it. An own one whose allergens are empty lists without
- * `noneListed` comes without allergens; the workbook it is in stays as it is, to the byte.
+ * The usual larder with the baker's own ingredients over it; without any of them it is one and the same. An own one
+ * whose allergens are empty lists without `noneListed` comes without allergens; the workbook it is in stays as it is,
+ * to the byte.
  */
-export const larderWith = (own: readonly Ingredient[]): Larder =>
-  larderOf([...usualLarder, ...own.map(asStated)])
+export function larderWith(own: readonly Ingredient[]): Larder {
+  if (own.length > 0) return larderOf([...usualLarder, ...own.map(asStated)])
+  everybodys ??= larderOf(usualLarder)
+  return everybodys
+}

@@ -18,6 +18,7 @@ const isHundred = (word: string): boolean => hundreds.has(word)
 const thousands = new Set('thousand mille tausend'.split(' '))
 const isThousand = (word: string): boolean => thousands.has(word)
 const inOne = /hundert|tausend|und/
+const severalInOne = /hundert|tausend|-/
 
 /** Whether a word may begin a number. */
 export const beginsCardinal = (key: string): boolean =>
@@ -52,6 +53,7 @@ function germanTens(word: string): number | undefined {
 /** The words of a number in one token: `quatre-vingt-dix`, `zweihundertfunfzig`. */
 function partsOf(token: Token | undefined): string[] {
   if (token?.kind !== 'word' || token.key.length > 60) return token?.text === '-' && !token.gap ? [] : ['']
+  if (!severalInOne.test(token.key)) return [token.key]
   return token.key
     .replace(/hundert|tausend/g, ' $& ')
     .replace(/ und(?=\p{L})/gu, ' ')

@@ -22,6 +22,7 @@ const grouped = /^\d{1,3}(?:[.,]\d{3})+$/
  */
 export function readDigits(written: string): Digits | undefined {
   if (written.length > 24) return undefined
+  if (written.length < 16 && /^\d+$/.test(written)) return plain(written)
   const [raw = '', exponent] = written.toLowerCase().split('e')
   if (exponent !== undefined) {
     const base = readDigits(raw)
@@ -54,3 +55,6 @@ export function settled<N extends Digits>(number: N, asThousands: boolean): N {
     ? { ...number, ...other, other: { value, text } }
     : number
 }
+
+/** Characters of the longest text that is looked at as a number or an amount somebody typed. */
+export const longestTyped = 1000

@@ -27,7 +27,7 @@ export const kitchenUnits: ReadonlyMap<string, UnitWord> = new Map([
 /** Words that say how a number or a measure is meant: about, heaped, small; in a recipe they go into the note. */
 export const aboutWords: ReadonlySet<string> = new Set([
   ...typedAboutWords,
-  ...'c heaping levelled full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits big little belle belles leger legere heavy healthy hefty fat plump packed demi-sel pleine presque maximum minimum max knapp knappe knapper gut gute guter gestrichen gestrichene gestrichener gehauft gehaufte gehaufter kleine kleiner kleines grosser grosses leicht'.split(
+  ...'c heaping levelled full bare nearly almost exactly precisely ras rase rases bombee bombees bonne bonnes bon bons grosse grosses gros petite petites petit petits grand grande grands grandes big little belle belles leger legere heavy healthy hefty fat plump packed demi-sel pleine presque maximum minimum max knapp knappe knapper gut gute guter gestrichen gestrichene gestrichener gehauft gehaufte gehaufter kleine kleiner kleines grosser grosses leicht'.split(
     ' ',
   ),
 ])

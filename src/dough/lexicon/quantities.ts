@@ -17,6 +17,7 @@ import type { DecimalMark } from './digits.js'
 import { kitchenLexicon, loneMeasures } from './kitchen-measures.js'
 import { aboutSigns, dozens, halfWords, numberWords, partWords } from './number-words.js'
 import {
+  isOneSystem,
   type Reading,
   sizeOf,
   skipAbout,
@@ -71,6 +72,9 @@ function rangeEnd(tokens: readonly Token[], at: number, between: boolean, about:
 function isRange(first: Term, end: Term | undefined): end is Term {
   if (!end || end.unit?.kind === 'not an amount') return false
   if (first.unit && end.unit && sortOf(first.unit) !== sortOf(end.unit)) return false
+  // `500 ml – 2 cups` is one amount said twice
+  const areUnits = first.unit?.kind === 'unit' && end.unit?.kind === 'unit'
+  if (areUnits && !isOneSystem(first.unit, end.unit!)) return false
   const isLarger = first.unit !== undefined && sizeOf(first.unit) < sizeOf(end.unit)
   return first.number.value < end.number.value || isLarger
 }
@@ -88,7 +92,7 @@ const mayBegin = (word: string): boolean => starts.has(word) || beginsCardinal(w
 /** Asked first because most tokens start no amount. */
 const mayStart = ({ kind, key, text }: Token): boolean =>
   kind === 'word'
-    ? mayBegin(key) || mayBegin(key.split('-', 1)[0]!) || glued.test(key)
+    ? mayBegin(key) || (key.includes('-') && mayBegin(key.split('-', 1)[0]!)) || glued.test(key)
     : kind !== 'mark' || aboutSigns.has(text)
 
 /** What is counted off: `day 1`, `étape 2`. */
@@ -131,6 +135,10 @@ export function quantityAt(
   const sum = first.term.unit
     ? sumFrom(tokens, first, about, reading, belongs)
     : { terms: [first.term] as const, to: first.to }
+  // `3/4 cup plus 2 tbsp to 1 1/8 cups`
+  const last = sum.terms.length > 1 ? rangeEnd(tokens, sum.to, false, words, reading) : undefined
+  if (last && isRange(first.term, last.term))
+    return { from, to: last.to, terms: sum.terms, upTo: last.term, about: [...about, ...words] }
   // `de 5 g` that is no range
   return { from: between && about.length === 0 ? at : from, about, ...sum }
 }

@@ -73,6 +73,9 @@ export function unitAt(
   if (sign && (first.text !== '#' || isGlued(first)))
     return { unit: sign, to: Math.min(sign === degrees ? at + 2 : at + 1, tokens.length) }
   if (first.kind !== 'word') return undefined
+  // `1 1/2 tea. salt`, and not two tea bags
+  if (first.key === 'tea' && tokens[at + 1]?.text === '.' && isGlued(tokens[at + 1]))
+    return { unit: { kind: 'unit', unit: 'tsp' }, to: at + 2 }
   const words: string[] = []
   const ends: number[] = []
   for (let i = at; words.length < mostUnitWords && tokens[i]?.kind === 'word'; ) {
@@ -85,6 +88,8 @@ export function unitAt(
     const to = ends[count - 1]!
     const unit =
       (count === 1 ? caseUnits[first.text] : undefined) ?? units.get(words.slice(0, count).join(' '))
+    // `1 c. à …` of a spoon that is not known is no cup
+    if (count === 1 && first.key === 'c' && tokens[to]?.low === 'à') return undefined
     // `l’eau` and `d’huile` are no litre and no unit
     if (unit && (first.key.length > 3 || !isApostrophe(tokens[to]))) return { unit, to }
   }
@@ -208,7 +213,7 @@ export function sortOf(unit: UnitWord | undefined): string {
 
 const metric = new Set(['g', 'kg', 'mg', 'ml', 'cl', 'dl', 'l'])
 /** Both metric, or neither: of `1 lb 450 g` the second is the first said otherwise. */
-const isOneSystem = (a: UnitWord | undefined, b: UnitWord): boolean =>
+export const isOneSystem = (a: UnitWord | undefined, b: UnitWord): boolean =>
   a?.kind === 'unit' && b.kind === 'unit' && metric.has(a.unit) === metric.has(b.unit)
 
 const joins = new Set(['plus', '+', 'and', 'et', 'und', '&'])

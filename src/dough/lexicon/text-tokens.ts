@@ -45,17 +45,17 @@ export const withPlainDigits = (text: string): string =>
 
 function tokenOf(kind: Token['kind'], row: string, before: number, at: number, end: number): Token {
   const text = row.slice(at, end)
-  const low = isPlain(text) ? text.toLowerCase() : text.normalize('NFC').toLowerCase()
-  const space = at === before ? '' : row.slice(before, at)
+  const isSimple = kind !== 'word' || isPlain(text)
+  const low = (isSimple ? text : text.normalize('NFC')).toLowerCase()
   return {
     kind,
     text,
     low,
-    key: folded(text),
+    key: isSimple ? low : folded(text),
     at,
     end,
-    gap: space !== '',
-    wide: space.length >= 3 || space.includes('\t'),
+    gap: at > before,
+    wide: at - before >= 3 || (at > before && row.slice(before, at).includes('\t')),
   }
 }
 

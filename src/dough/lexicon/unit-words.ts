@@ -33,12 +33,15 @@ const spellings: readonly (readonly [unit: Unit | '%', words: string, guess?: Un
   ['l', 'l|lt|ltr|litre|litres|liter|liters'],
   [
     'tsp',
-    'tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cuillere a cafe|cuilleres a cafe|cuilleree a cafe|cuillerees a cafe|cuill a cafe|cuil a cafe|c a cafe|c a c|cac|c c|cuillere a the|cuilleres a the|c a the|cc|tl|teeloffel|teeloeffel|kaffeeloffel',
+    'tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cuillere a cafe|cuilleres a cafe|cuilleree a cafe|cuillerees a cafe|cuill a cafe|cuil a cafe|c a cafe|c a c|cac|ca c|c c|cuillere a the|cuilleres a the|c a the|cc|tl|teeloffel|teeloeffel|kaffeeloffel',
   ],
-  ['dessertspoon', 'dessertspoon|dessertspoons|dsp|cuillere a dessert|cuilleres a dessert|dessertloffel'],
+  [
+    'dessertspoon',
+    'dessertspoon|dessertspoons|dsp|cuillere a dessert|cuilleres a dessert|c a dessert|cuil a dessert|cuill a dessert|dessertloffel',
+  ],
   [
     'tbsp',
-    'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuillere a table|cuilleres a table|c a table|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|cas|cs|c s|el|essloffel|essloeffel',
+    'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuillere a table|cuilleres a table|c a table|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|ca s|cas|cs|c s|el|essloffel|essloeffel',
   ],
   ['cup', 'cup|cups|cupful|cupfuls|c'],
   ['cup', 'tasse|tasses|tassen', 'other cup'],

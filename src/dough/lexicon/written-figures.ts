@@ -110,22 +110,24 @@ export function figureOf(quantity: Quantity, bare: BareUnit): Figure {
     const value = first.value * times
     return figure(value, amountText(numberText(value), first.unit), first.unit, 0, first.step * times)
   }
+  const signs = terms.map(term => (term.minus ? '-' : '+'))
+  const value = parts.reduce((sum, part, i) => sum + Number(`${signs[i]}1`) * valueIn(part, first.unit), 0)
+  const sum = parts.map((p, i) => `${i > 0 ? ` ${signs[i]} ` : ''}${amountText(p.text, p.unit)}`).join('')
   if (upTo) {
     const end = partOf(upTo, bare)
-    const low = valueIn(first, end.unit)
-    const middle = numberText((low + end.value) / 2)
+    const low = valueIn({ ...first, value }, end.unit)
+    // sixteen tablespoons are a cup but for the rounding of their sizes
+    const exact = parts.length > 1 ? Number(low.toPrecision(5)) : low
+    const middle = numberText((exact + end.value) / 2)
     const read = amountText(middle, end.unit)
     guesses.push(...end.guesses, {
       code: 'range',
-      low: amountText(first.text, first.unit),
+      low: sum,
       high: amountText(end.text, end.unit),
       read,
     })
     return figure(Number(middle), read, end.unit, Math.abs(end.value - low), end.step)
   }
-  const signs = terms.map(term => (term.minus ? '-' : '+'))
-  const value = parts.reduce((sum, part, i) => sum + Number(`${signs[i]}1`) * valueIn(part, first.unit), 0)
-  const sum = parts.map((p, i) => `${i > 0 ? ` ${signs[i]} ` : ''}${amountText(p.text, p.unit)}`).join('')
   const last = parts.at(-1)!
   return figure(value, sum, first.unit, 0, last.step * ((sizeIn(last.unit) ?? 1) / (sizeIn(first.unit) ?? 1)))
 }

@@ -10,10 +10,11 @@ export interface WrittenNumber extends Digits {
   readonly whole?: true // digits alone
 }
 
-const fractionOf = (character: string): readonly [number, number] => {
-  const [over, under] = character.normalize('NFKD').split('⁄')
+const fractionOf = (sign: string): readonly [number, number] => {
+  const [over, under] = sign.normalize('NFKD').split('⁄')
   return [Number(over), Number(under)]
 }
+const fractions = new Map(Array.from('¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞', sign => [sign, fractionOf(sign)]))
 
 const isSlash = (token: Token | undefined) => token?.text === '/' || token?.text === '⁄'
 const isHyphen = (token: Token | undefined) => token?.text === '-' || token?.text === '‑'
@@ -28,11 +29,12 @@ type Fraction = readonly [over: number, under: number, to: number]
 /** `1/2` or `½` at a place: over, under, and the token after. */
 function fractionAt(tokens: readonly Token[], at: number): Fraction | undefined {
   const first = tokens[at]
-  if (first?.kind === 'fraction') return [...fractionOf(first.text), at + 1]
-  const over = smallAt(first)
+  const sign = first?.kind === 'fraction' ? fractions.get(first.text) : undefined
+  if (sign) return [...sign, at + 1]
   const slash = tokens[at + 1]
-  const under = smallAt(tokens[at + 2])
-  if (over === undefined || under === undefined || !isSlash(slash)) return undefined
+  if (!isSlash(slash)) return undefined
+  const [over, under] = [smallAt(first), smallAt(tokens[at + 2])]
+  if (over === undefined || under === undefined) return undefined
   const close = isGlued(slash) && isGlued(tokens[at + 2])
   const usual = parts.has(under) && over > 0 && over < 16
   return usual && (close || slash!.text === '⁄') ? [over, under, at + 3] : undefined
@@ -75,6 +77,7 @@ const mixed = (value: number, text: string, [over, under, to]: Fraction): Writte
 /** Digits grouped by spaces or apostrophes, `1 000`, `1'250`: whole, and the token after. */
 function groups(tokens: readonly Token[], at: number): WrittenNumber | undefined {
   let text = tokens[at]!.text
+  if (tokens[at + 1]?.kind !== 'number' && !isApostrophe(tokens[at + 1])) return undefined
   if (!/^[1-9]\d{0,2}$/.test(text)) return undefined
   let i = at + 1
   let mark: DecimalMark | undefined
@@ -86,6 +89,9 @@ function groups(tokens: readonly Token[], at: number): WrittenNumber | undefined
     text += next.text.replace(',', '.')
     i = tied ? i + 2 : i + 1
   }
+  // `Flour 500 100` without a unit are two columns
+  if (tokens[at]!.text.length === 3 && text.length === 6 && !mark && tokens[i]?.kind !== 'word')
+    return undefined
   // `1 100/3` is a mixed number
   if (i === at + 1 || text.length > 18 || (isSlash(tokens[i]) && isGlued(tokens[i]))) return undefined
   return { ...plain(text), ...(mark ? { mark } : {}), to: i }
@@ -108,7 +114,9 @@ function inDigits(tokens: readonly Token[], at: number): WrittenNumber | undefin
   const read = readDigits(first.text)
   if (!read) return undefined
   if (!/^\d+$/.test(first.text)) return { ...read, to: at + 1 }
-  const next = isHyphen(tokens[at + 1]) && isGlued(tokens[at + 1]) ? at + 2 : at + 1
+  // `1-1/2`, and `1 – 1/2`, which is no range: the half is less than one
+  const isTied = isHyphen(tokens[at + 1]) ? isGlued(tokens[at + 1]) : tokens[at + 1]?.text === '–'
+  const next = isTied ? at + 2 : at + 1
   const part = fractionAt(tokens, next) ?? andPart(tokens, at + 1)
   if (part && part[0] < part[1]) return mixed(read.value, read.text, part)
   return dozenAt(tokens, at + 1, read.value) ?? { ...read, whole: true, to: at + 1 }
@@ -160,6 +168,7 @@ function inWords(tokens: readonly Token[], at: number, wholeAt: WholeAt): Writte
 /** `anderthalb`, `zweieinhalb`, `dreiviertel`. */
 function inOneWord(key: string, at: number): WrittenNumber | undefined {
   if (key === 'dreiviertel') return { value: 0.75, text: '3/4', to: at + 1 }
+  if (!key.endsWith('halb')) return undefined
   const [, before] = /^(ander|\p{L}{3,8}?)(?:t|ein)halb$/u.exec(key) ?? []
   const whole = before === 'ander' ? 1 : numberWords.get(before ?? '')
   return whole ? mixed(whole, String(whole), [1, 2, at + 1]) : undefined
@@ -189,7 +198,8 @@ export function numberAt(
   const lists: Known = known.get(wholeAt) ?? new WeakMap()
   known.set(wholeAt, lists)
   const numbers = lists.get(tokens) ?? []
-  lists.set(tokens, numbers)
-  numbers[at] ??= (token.kind === 'word' ? inWords(tokens, at, wholeAt) : inDigits(tokens, at)) ?? null
+  if (numbers.length === 0) lists.set(tokens, numbers)
+  if (numbers[at] === undefined)
+    numbers[at] = (token.kind === 'word' ? inWords(tokens, at, wholeAt) : inDigits(tokens, at)) ?? null
   return numbers[at] ?? undefined
 }

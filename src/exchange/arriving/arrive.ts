@@ -1,6 +1,6 @@
 import type { Formula, Problem } from '../../dough/document/formula.js'
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import type { Watch } from '../tables/index.js'
 import { arrivalFrom } from './arrival-source.js'
 import type { Arrival, Arrived, Way } from './arriving.js'
@@ -26,18 +26,19 @@ export interface Arrivals {
   readonly remark?: string // on the file's encoding, in a sentence
 }
 
-const usual = larderOf(usualLarder)
 /** What was worked out of a text, for reading it in another way. */
 const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly remark?: string }>()
 
 /**
  * Reads a text that was pasted, or the bytes of a file that was dropped, as the page does: formulas that Tarebook wrote
- * (CSV, plain text, Markdown, HTML, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where that is known.
- * A recipe's own method, English or French, comes as steps of the stages they belong to, with the times, temperatures and
- * repetitions its sentences state; what is guessed of a step has its reason. Numbers are read whichever decimal sign they have; every line says what was guessed. Never throws. Needs no browser.
+ * (CSV, plain text, Markdown, HTML, a workbook file), a table from elsewhere, or a recipe in words; `as` says which, where
+ * that is known. A recipe's own method, English or French, comes as steps of the stages they belong to, with the times,
+ * temperatures and repetitions its sentences state; what is guessed of a step has its reason. Numbers are read whichever decimal sign they have; every line says what was guessed of it, each guess by
+ * the code of the reader it comes from (`LineReason` of a recipe, the `Reason` of a table) with its figures and its
+ * sentence. Never throws. Needs no browser.
  */
 export function arrive(source: string | Uint8Array, options: ArriveOptions = {}): Arrivals {
-  const { larder = usual, remembered = {}, watch, earlier, as, mapping } = options
+  const { larder = larderWith([]), remembered = {}, watch, earlier, as, mapping } = options
   const from =
     (earlier && arrivals.get(earlier)) ??
     arrivalFrom(typeof source === 'string' ? { text: source } : { bytes: source }, larder, remembered)

@@ -17,6 +17,7 @@ import {
   type ForeignTable,
   type Guess,
   guessTable,
+  hasColumns,
   headingsKey,
   headingUse,
   type Mapping,
@@ -79,8 +80,19 @@ export type Arrived =
   | { readonly as: 'refused'; readonly why: string }
 
 const longestRecipe = 200_000 // characters; some hundred pages
+const mostRows = 2000 // … with text on them
+const mostPieces = 40_000 // words, numbers and signs
 const firstRows = 12
 const longestCell = 200 // characters of it that are shown
+
+function isLongerThanRecipe(text: string): boolean {
+  const count = (pattern: RegExp) => (text.match(pattern) ?? []).length
+  if (text.length > longestRecipe || count(/[\p{L}\d]+|[^\s\p{L}\d]/gu) > mostPieces) return true
+  return count(/\S.*/g) > mostRows
+}
+
+/** Where HTML was pasted as a text, its rows on rows of their own. */
+const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
@@ -136,11 +148,8 @@ export class Arrival {
   }
 
   #recipe(): Arrived {
-    if (this.text.length > longestRecipe)
-      return {
-        as: 'refused',
-        why: arrivingProblem({ code: 'longerThanRecipe' }).message,
-      }
+    if (isLongerThanRecipe(inRows(this.text)))
+      return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
     const { formula, lines, steps, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
@@ -162,7 +171,7 @@ export class Arrival {
   }
 
   #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(this.text, this.larder)
+    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
     return this.#recipeRead
   }
 
@@ -191,11 +200,11 @@ export class Arrival {
     const { text } = this
     if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
     if (ownTextReader(text)) return 'formulas'
+    if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (table.delimiter === '') return 'recipe'
-    if (text.length > longestRecipe) return 'table'
+    if (isLongerThanRecipe(inRows(text))) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
     if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
       return 'table'

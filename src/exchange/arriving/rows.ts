@@ -3,7 +3,6 @@ import type { Formula, Step } from '../../dough/document/formula.js'
 import type { Worded } from '../../engine/index.js'
 import type { RecipeLine, RecipeStep } from '../recipe/index.js'
 import type { ForeignTable, RowRead } from '../tables/index.js'
-import { arrivingProblem } from './words.js'
 
 /** A line that was read, beside what it was read from. */
 export interface ArrivedRow {
@@ -11,7 +10,7 @@ export interface ArrivedRow {
   readonly ingredient: string
   readonly amount: string // as a line keeps it: decimal point, with its unit; '' where it has to be asked for
   readonly stage: string // the stage its line stands in, by name
-  readonly guesses: readonly Reason[] // what was guessed or is to be asked, to be confirmed
+  readonly guesses: readonly Reason[] // what was guessed or is to be asked, to be confirmed: `range`, `noAmount`, …
 }
 
 /** A step that was read, beside what it was read from. */
@@ -35,11 +34,8 @@ export function arrivedSteps(formulas: readonly Formula[], read: readonly Recipe
   )
 }
 
-/** Why something was read as it was: by code and figures, with its sentence. */
+/** Why something was read as it was: its reader's code for it and the figures, with the sentence made of them. */
 export type Reason = Worded
-
-/** A sentence of a reader as what it told. */
-const told = (sentence: string): Reason => arrivingProblem({ code: 'readSo', sentence })
 
 /** The lines of formulas that Tarebook wrote. */
 export const ownRows = (formulas: readonly Formula[]): ArrivedRow[] =>
@@ -58,18 +54,18 @@ export const ownRows = (formulas: readonly Formula[]): ArrivedRow[] =>
 /** The lines of a recipe. */
 export function recipeRows(formula: Formula, lines: readonly RecipeLine[]): ArrivedRow[] {
   const stages = new Map(formula.stages.flatMap(({ name, lines: of }) => of.map(line => [line.id, name])))
-  return lines.map(({ lineId, source, ingredient, amount, guesses }) => ({
+  return lines.map(({ id, source, ingredient, amount, guesses }) => ({
     text: source,
     ingredient,
     amount,
-    stage: stages.get(lineId) ?? '',
-    guesses: guesses.map(told),
+    stage: stages.get(id) ?? '',
+    guesses,
   }))
 }
 
 /** The rows of a table that became lines. */
 export const tableRows = (table: ForeignTable, rows: readonly RowRead[]): ArrivedRow[] =>
-  rows.flatMap(({ became, ingredient = '', amount = '', stage = '', why }, at) =>
+  rows.flatMap(({ became, ingredient = '', amount = '', stage = '', why = [] }, at) =>
     became === 'line'
       ? [
           {
@@ -77,7 +73,7 @@ export const tableRows = (table: ForeignTable, rows: readonly RowRead[]): Arrive
             ingredient,
             amount,
             stage,
-            guesses: why ? [told(why)] : [],
+            guesses: why,
           },
         ]
       : [],

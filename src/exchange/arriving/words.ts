@@ -3,7 +3,7 @@ import { type Sentences, wording } from '../../engine/index.js'
 /** Why something that arrives is not read, or how. */
 export type ArrivingDiagnostic =
   | { readonly code: 'longerThanRecipe' | 'officeFile' | 'notATextFile' | 'readAsWestern' }
-  | { readonly code: 'notRead' | 'readSo'; readonly sentence: string } // as the reader said it
+  | { readonly code: 'notRead'; readonly sentence: string } // as the reader said it
 
 export const arrivingSentences: Sentences<ArrivingDiagnostic> = {
   longerThanRecipe: () =>
@@ -14,7 +14,6 @@ export const arrivingSentences: Sentences<ArrivingDiagnostic> = {
   readAsWestern: () =>
     'The file is not in UTF-8; it was read as Western (Windows-1252). Look at names with accents before you add it.',
   notRead: ({ sentence }) => sentence,
-  readSo: ({ sentence }) => sentence,
 }
 
 /** A diagnostic of this room with its sentence. */

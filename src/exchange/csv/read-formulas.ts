@@ -1,5 +1,5 @@
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import type { Worded } from '../../engine/index.js'
 import { type Column, columnOf } from './columns.js'
 import { readTable, type TableRow } from './csv-table.js'
@@ -38,7 +38,7 @@ function missingColumns(columns: ReadonlyMap<Column, number>, headings: TableRow
  *   loss`, and `hold` with a reading, for which the ingredient names the line of the final dough that gives. Those
  *   that are not understood, not possible or not known are kept, with a problem that says so.
  */
-export function readFormulas(csv: string, larder: Larder = larderOf(usualLarder)): FormulasRead {
+export function readFormulas(csv: string, larder: Larder = larderWith([])): FormulasRead {
   if (isBlank(csv)) return nothing(csvProblem({ code: 'csvEmpty' }))
   const table = readTable(csv, cell => columnOf(cell) !== undefined)
   const [headings, ...body] = table.rows

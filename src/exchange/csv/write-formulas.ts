@@ -6,8 +6,8 @@ import {
   type Stage,
   usualFlourWeight,
 } from '../../dough/document/formula.js'
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { makeText } from '../values/batch-text.js'
 import { countsAsText } from '../values/counts-as.js'
 import { plainAmount } from '../values/decimals.js'
@@ -169,7 +169,7 @@ function rowsOf(
  *   namesakes a number, since in a file only the name tells them apart.
  */
 export function writeFormulas(formulas: readonly Formula[], options: WriteOptions = {}): string {
-  const larder = options.larder ?? larderOf(usualLarder)
+  const larder = options.larder ?? larderWith([])
   const names = distinct(formulas.map(({ name }) => named(name, unnamed.formula)))
   const rows = formulas.flatMap((formula, at) =>
     rowsOf(formula, larder, options.figures?.(formula)).map(cells =>

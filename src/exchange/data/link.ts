@@ -1,12 +1,14 @@
+import { readFormulaData } from '../../dough/data/formula-data.js'
+import type { LeftOut } from '../../dough/data/left-out.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { Worded } from '../../engine/index.js'
 import { withOwnMeanings } from '../values/own-meanings.js'
-import { whyHostile } from './fields.js'
-import { readFormulaData } from './formula-data.js'
+import { whyHostile } from './hostile.js'
 import { withIds, withoutIds } from './new-ids.js'
 import { fromBase64Url, type NotPacked, notPacked, pack, toBase64Url, unpack } from './packed.js'
-import { type DataDiagnostic, dataProblem, type LeftOut } from './words.js'
+import { tooLarge } from './too-long.js'
+import { type DataDiagnostic, dataProblem } from './words.js'
 
 const version = 1
 /** What every browser and most messages let through (RFC 9110, section 4.1, asks for 8,000 octets at least). */
@@ -65,7 +67,7 @@ export async function formulaFromLink(
   const formula = whyHostile(value)
     ? undefined
     : readFormulaData(value, told => remarks.push(told), 'a state')
-  if (!formula) return damaged
+  if (!formula || tooLarge(formula)) return damaged
   return {
     formula: withIds(formula),
     remarks: remarks.map(told => dataProblem({ ...told, item: 'formula' })),

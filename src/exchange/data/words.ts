@@ -1,26 +1,6 @@
+import type { LeftOut } from '../../dough/data/left-out.js'
 import { type Sentences, wording } from '../../engine/index.js'
 import { quoted } from '../csv/row.js'
-
-/** What is a list in the data of a formula or a day. */
-export type Listed =
-  | 'line'
-  | 'stage'
-  | 'meaning'
-  | 'setting'
-  | 'hold'
-  | 'jotting'
-  | 'step'
-  | 'kept state'
-  | 'bread'
-  | 'oven'
-  | 'night'
-  | 'mixing'
-
-/** What was left out of a formula, an ingredient or a day. */
-export type LeftOut =
-  | { readonly code: 'fieldNotUnderstood'; readonly field: string }
-  | { readonly code: 'itemsUnreadable'; readonly listed: Listed; readonly count: number }
-  | { readonly code: 'idsRepeated' }
 
 /** What it was left out of: by its name, or its place in the file from 1; of a link there is only one. */
 export interface DataItem {

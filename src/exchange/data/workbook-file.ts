@@ -1,12 +1,15 @@
+import { readDayData } from '../../dough/data/day-data.js'
+import { type Fields, isFields, type Tell } from '../../dough/data/fields.js'
+import { readFormulaData } from '../../dough/data/formula-data.js'
+import { readIngredientData } from '../../dough/data/ingredient-data.js'
+import type { LeftOut } from '../../dough/data/left-out.js'
 import { isLeeway, isScale } from '../../dough/document/checks.js'
-import { newId, type Problem } from '../../dough/document/formula.js'
+import { type Formula, newId, type Problem } from '../../dough/document/formula.js'
 import { optionsOf, type Workbook, withDays } from '../../dough/document/workbook.js'
 import type { Worded } from '../../engine/index.js'
-import { readDayData } from './day-data.js'
-import { type Fields, isFields, type Tell, whyHostile } from './fields.js'
-import { readFormulaData } from './formula-data.js'
-import { readIngredientData } from './ingredient-data.js'
-import { type DataDiagnostic, type DataItem, dataProblem, type LeftOut } from './words.js'
+import { whyHostile } from './hostile.js'
+import { tooLarge } from './too-long.js'
+import { type DataDiagnostic, type DataItem, dataProblem } from './words.js'
 
 const formatName = 'tarebook workbook file'
 const formatVersion = 1
@@ -126,6 +129,11 @@ function versionProblem(version: unknown): Worded<DataDiagnostic> | undefined {
   return undefined
 }
 
+function readFormula(value: unknown, tell: Tell): Formula | undefined {
+  const formula = readFormulaData(value, tell)
+  return formula && !tooLarge(formula) ? formula : undefined
+}
+
 /**
  * The workbook in the text of a workbook file. Each field is looked at: a formula, an ingredient of the larder or a day
  * that is damaged is left out with a problem, and what it can do without is left out of it. Never throws.
@@ -172,7 +180,7 @@ export function readWorkbookFile(text: string): WorkbookRead {
       leeway: waits,
       later: Object.keys(later).length > 0 ? later : undefined,
     }),
-    formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormulaData, told) : [],
+    formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormula, told) : [],
     larder: readItems(larder, 'ingredient', readIngredientData, told),
   }
   return {

@@ -1,12 +1,12 @@
-import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import { gramsIn } from '../../dough/amounts/measures.js'
 import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
 import { numberText } from '../../dough/lexicon/digits.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
-import { type Measure, millilitres } from '../../dough/lexicon/units.js'
+import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
 import { amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
-import type { Comparison, LineReason } from './words.js'
+import type { LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */
 export interface Taken {
@@ -34,11 +34,17 @@ const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
 const fats = /butter|margarine|shortening|beurre/i
-const agreement = 1 // per cent that two measures of one thing may differ by and still say the same
+const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
 const nothing = { text: '', value: 0, unit: '' } as const
 
 /** In a note beside the weights of a batch a measure must not be taken for what that one needs. */
 const asWritten = (measures: string): string => `${measures} as written`
+
+/** What an amount weighs in grams, and by which ingredient of the larder where it is a measure. */
+interface Weighed {
+  readonly grams: number | undefined
+  readonly by?: string
+}
 
 /** The amounts of an ingredient of a name. */
 class Amounts {
@@ -83,30 +89,29 @@ class Amounts {
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
   }
 
-  /** What an amount weighs, in grams; `by` an ingredient of the larder. */
-  #weighed({ figure: { grams, unit, value } }: Read): { grams: number; by?: string } | undefined {
-    if (grams !== undefined) return { grams }
+  #weighed({ figure }: Read): Weighed {
     const isFlour = guessCountsAs(this.name) === 'flour'
     const likely = this.#known ?? (isFlour ? this.larder.find('All-purpose flour') : undefined)
-    const one = likely && gramsPerMeasure(likely, unit as Measure)
-    return likely && one !== undefined ? { grams: one * value, by: likely.name } : undefined
+    const isKnown = likely && figure.grams === undefined
+    return { grams: gramsIn(figure, likely), ...(isKnown ? { by: likely.name } : {}) }
   }
 
   /** How an amount given besides the one that is taken compares with it. */
-  compared(taken: Read, other: Read): Comparison {
-    const plain = { code: 'alsoGiven' as const, typed: other.typed, taken: taken.figure.text, agrees: false }
-    if (taken.rank < 2) return plain
-    const [here, there] = [taken, other].map(read => {
-      const { unit, value } = read.figure
-      const areVolumes = taken.figure.unit in millilitres && other.figure.unit in millilitres
-      return areVolumes
-        ? { grams: value * millilitres[unit as keyof typeof millilitres] }
-        : this.#weighed(read)
-    })
-    if (!here || !there || !(here.grams > 0)) return { ...plain, unknown: true }
-    const more = (there.grams / here.grams - 1) * 100
-    const weighs = 'by' in there ? { grams: there.grams, by: there.by! } : {}
-    return { ...plain, ...weighs, more, agrees: Math.abs(more) <= agreement }
+  compared(taken: Read, other: Read): { readonly reason: LineReason; readonly agrees: boolean } {
+    const of = { typed: other.typed, taken: taken.figure.text }
+    if (taken.rank < 2) return { reason: { code: 'alsoGiven', ...of }, agrees: false }
+    const areVolumes = taken.figure.unit in millilitres && other.figure.unit in millilitres
+    const [here, there] = [taken, other].map(read =>
+      areVolumes ? { grams: read.figure.value * sizeIn(read.figure.unit)! } : this.#weighed(read),
+    ) as [Weighed, Weighed]
+    const { grams, by } = there
+    if (!here.grams || grams === undefined)
+      return { reason: { code: 'alsoNotCompared', ...of }, agrees: false }
+    const more = (grams / here.grams - 1) * 100
+    const reason: LineReason = by
+      ? { code: 'alsoWeighed', ...of, grams, by, more }
+      : { code: 'alsoMeasured', ...of, more }
+    return { reason, agrees: Math.abs(more) <= agreement }
   }
 }
 
@@ -141,8 +146,8 @@ export function settle(all: readonly Taken[], name: string, larder: Larder) {
   return {
     amount: figure.text,
     ...share,
-    guesses: [...reasons, ...together, ...comparisons.filter(c => !c.agrees)],
-    said: comparisons.filter(c => c.agrees),
+    guesses: [...reasons, ...together, ...comparisons.filter(c => !c.agrees).map(c => c.reason)],
+    said: comparisons.filter(c => c.agrees).map(c => c.reason),
     notes,
   }
 }

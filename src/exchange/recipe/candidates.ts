@@ -1,26 +1,13 @@
 import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { Kind } from '../steps/recipe-method.js'
+import { kitchen } from '../values/kitchen-words.js'
 import { namesBread } from '../values/stage-kinds.js'
 import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
-import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
-import { kitchen } from './kitchen-words.js'
+import { type Heading, headingOf, inlineStage, isDayNumber, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
-
-/** What a row may be. */
-export type Kind =
-  | 'title'
-  | 'stage'
-  | 'list' // the heading of one
-  | 'method' // … of the steps
-  | 'remarks' // … of notes
-  | 'line'
-  | 'amount' // of the name on the row beside it
-  | 'step'
-  | 'note'
-  | 'fact' // of the whole: a yield, a total, a time
-  | 'unknown'
 
 /** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
 const weights = {
@@ -126,7 +113,7 @@ export class Candidates {
     const lines = this.#lines(row, at, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
     const heads = this.#headings(row, at, isName)
-    if (heads.some(({ kind }) => kind === 'list' || kind === 'method')) return heads
+    if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, plain)]
     const best = bestOf(all)
@@ -138,8 +125,12 @@ export class Candidates {
   #headings(row: Row, at: number, isName: boolean): Candidate[] {
     const isFirst = at === 0
     const heading = headingOf(row)
-    if (heading && heading.opens !== 'stage')
-      return [candidate(heading.opens, [heading.sure ? 'heading of a part' : 'short'])]
+    if (heading && heading.opens !== 'stage') {
+      // `Day 1` is of the method, but over amounts a stage
+      const isDay = isDayNumber(row.tokens) && this.rows[at + 1]?.quantities[0]?.from === 0
+      const opens = isDay ? 'stage' : heading.opens
+      return [candidate(opens, [heading.sure ? 'heading of a part' : 'short'], { stage: heading.stage })]
+    }
     if (!heading) {
       const stage = { name: nameIn(row), kind: undefined, remark: '' }
       return isFirst && isShortName(row) && !isName ? [candidate('title', ['first row'], { stage })] : []
@@ -213,9 +204,12 @@ export class Candidates {
     // a row among lines that names a stage read before takes that one
     const name = nameIn(row)
     const isDefinite = kitchen.definite.has(words[0]!.key) && !this.apart[at]
+    const parts = named(name, row)
+    if (words.some(t => kitchen.above.has(t.key)))
+      return [candidate('line', ['takes an earlier stage'], { parts })]
     return this.#stages.has(nameKey(name)) || isDefinite
-      ? [candidate('line', ['takes an earlier stage'], { parts: named(name, row), needs: 'a line above' })]
-      : [candidate('line', ['a name beside lines'], { parts: named(name, row), needs: 'a neighbour' })]
+      ? [candidate('line', ['takes an earlier stage'], { parts, needs: 'a line above' })]
+      : [candidate('line', ['a name beside lines'], { parts, needs: 'a neighbour' })]
   }
 
   /** The ingredients of sentences, before any list of them. */

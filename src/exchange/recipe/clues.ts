@@ -1,8 +1,9 @@
+import { isApostrophe } from '../../dough/lexicon/text-tokens.js'
+import { kitchen, uses } from '../values/kitchen-words.js'
+import { bare, isState, joined, noteStart, purposeIn } from '../values/line-names.js'
 import { isBread, kindOfWord } from '../values/stage-kinds.js'
-import { kitchen, uses } from './kitchen-words.js'
-import { bare, isState, joined, purposeIn } from './line-names.js'
 import { sentencesOf } from './pieces.js'
-import type { Row } from './recipe-row.js'
+import { closingOf, isOpening, type Row } from './recipe-row.js'
 
 const mostWordsOfPhrase = 4
 const mostWordsOfName = 5 // of a row that names something and says no more
@@ -14,7 +15,7 @@ export function opensWith(row: Row, phrases: ReadonlySet<string>): number | unde
   for (let i = 0; i < row.tokens.length && words.length < mostWordsOfPhrase; i++) {
     const token = row.tokens[i]!
     if (token.kind === 'word') words.push(token.key)
-    else if (token.text !== "'" && token.text !== '’') break
+    else if (!isApostrophe(token) && !(i === 0 && isOpening(token))) break
     if (phrases.has(words.join(' '))) after = i + 1
   }
   return after
@@ -70,9 +71,13 @@ export function ofSentence(row: Row) {
   ] as const
 }
 
-/** `cut into four pieces`, `to yield about 4 cups`, `sifted`: of the ingredient above. */
-export const isAside = (row: Row): boolean =>
-  isState(row.tokens) || (opensWith(row, kitchen.asides) !== undefined && row.tokens[1]?.text !== ':')
+/** `cut into four pieces`, `to yield about 4 cups`, `sifted`, `beaten, for the top`: of the ingredient above. */
+export function isAside(row: Row): boolean {
+  const { tokens } = row
+  const isBracket = isOpening(tokens[0]) && closingOf(row, 0, tokens.length) === tokens.length - 1
+  const isDone = isState(tokens.slice(0, noteStart(tokens, 1)))
+  return isBracket || isDone || (opensWith(row, kitchen.asides) !== undefined && tokens[1]?.text !== ':')
+}
 
 /** Does an order follow at a token: `mix …`? */
 export function isOrder({ tokens }: Row, from: number): boolean {

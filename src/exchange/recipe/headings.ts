@@ -1,7 +1,7 @@
-import { isApostrophe, type Token } from '../../dough/lexicon/text-tokens.js'
-import { kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
-import { kitchen } from './kitchen-words.js'
-import { joined } from './line-names.js'
+import { isApostrophe, type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
+import { kitchen } from '../values/kitchen-words.js'
+import { isState, joined, noteStart, purposeIn } from '../values/line-names.js'
+import { isBread, kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
 import { closingOf, type Row } from './recipe-row.js'
 
 /** A stage's name, as a heading gives it. */
@@ -26,26 +26,31 @@ const capital = (text: string): string => {
   return small.charAt(0).toUpperCase() + small.slice(1)
 }
 
-/** `Day 2 – dough`: the token after the day, where something follows. */
-function afterDay(tokens: readonly Token[]): number {
-  const isDay = tokens[0]?.key === 'day' || tokens[0]?.key === 'jour'
-  return isDay && tokens.length > 3 && tokens[2]!.kind === 'mark' ? 3 : 0
-}
+export const isDayNumber = ([day]: readonly Token[]): boolean => day?.key === 'day' || day?.key === 'jour'
 
-/** The words before a parenthesis, a colon or a dash, and what follows as a remark. */
+/** `Day 2 – dough`: the token after the day, where something follows. */
+const afterDay = (tokens: readonly Token[]): number =>
+  isDayNumber(tokens) && tokens.length > 3 && tokens[2]!.kind === 'mark' ? 3 : 0
+
+/** The words before a parenthesis, a colon, a dash or a figure, and what follows as a remark. */
 function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
   const { tokens } = row
   const start = afterDay(tokens)
   let to = tokens.length - (row.colon ? 1 : 0)
-  const at = tokens.findIndex(
-    (t, i) => i < to && i > start && ('(:,'.includes(t.text) || ('–—-'.includes(t.text) && t.gap)),
-  )
+  const isPercent = (i: number) =>
+    tokens[i + 1]?.text === '%' && i + 2 >= to && kindOf(tokens.slice(start, i)) !== undefined
+  const isMany = (i: number) =>
+    row.when === undefined && /^(?:for|pour)$/.test(tokens[i]!.key) && tokens[i + 1]?.kind === 'number'
+  const at = tokens.findIndex(({ text, gap }, i) => {
+    const isSign = '(:,'.includes(text) || ('–—-'.includes(text) && gap)
+    return i < to && i > start && (isSign || isPercent(i) || isMany(i))
+  })
   const headTo = at < 0 ? to : at
   let from = headTo
-  if (tokens[from]?.text === '(' && closingOf(tokens, from, to) >= to - 1) {
+  if (tokens[from]?.text === '(' && closingOf(row, from, to) >= to - 1) {
     from++
     if (tokens[to - 1]?.text === ')') to--
-  } else if (from < to) from++
+  } else if (tokens[from]?.kind === 'mark') from++
   const remark = from < to ? row.text.slice(tokens[from]!.at, tokens[to - 1]!.end) : ''
   return { head: tokens.slice(start, headTo), headTo, remark }
 }
@@ -84,14 +89,23 @@ export function headingOf(row: Row): Heading | undefined {
   const { name, led } = nameIn(head)
   const stage = { name: capital(joined(name)), kind: kindOf(name), remark }
   const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
+  const ofStage = kindOf(tokensOf(remark))
+  if (ofStage && kitchen.listHeadings.has(key))
+    return { opens: 'stage', stage: { name: capital(remark), kind: ofStage, remark: '' }, sure: true }
   if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
   if (kitchen.methodHeadings.has(key)) return { opens: 'method', stage, sure: true }
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
   if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
-  if (saysHowMuch(row, headTo, marked)) return undefined
-  const sure = marked || (led && stage.kind !== undefined)
-  const plain = words.length <= 4 && !row.bulleted && !'.!?'.includes(row.tokens.at(-1)!.text)
+  // `preferment (above)` takes one
+  const isAbove = !marked && tokensOf(remark).some(t => kitchen.above.has(t.key))
+  if (isAbove || saysHowMuch(row, headTo, marked)) return undefined
+  const isOfUse = name.some(t => isBread(t.key)) || purposeIn(head) !== undefined
+  const isOfSome = stage.kind !== undefined || (isOfUse && row.quantities.length === 0 && !row.hasNoAmount)
+  const sure = marked || (led && isOfSome) || /^ingr[eé]dients?$/.test(head.at(-1)!.low)
+  const isName = words.length <= 4 && !'.!?'.includes(row.tokens.at(-1)!.text)
+  // `battu pour la dorure` is said of what stands above
+  const plain = isName && !row.bulleted && !isState(head.slice(0, noteStart(head, 1)))
   return sure || plain ? { opens: 'stage', stage, sure } : undefined
 }
 

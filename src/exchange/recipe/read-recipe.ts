@@ -1,28 +1,25 @@
 import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '../../dough/document/formula.js'
-import { type Larder, larderOf } from '../../dough/document/larder.js'
+import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
+import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
-import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
+import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/recipe-method.js'
+import { type Candidate, Candidates, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
-import { MethodRows, type RecipeStep } from './recipe-method.js'
 import { type Row, rowOf } from './recipe-row.js'
+import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
-import type { RestReason } from './words.js'
-import { lineReason, recipeProblem, restReason } from './words.js'
+import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
-/** One line that was read, with the text it comes from. */
-export interface RecipeLine {
-  readonly lineId: string
+/** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
+export interface RecipeLine extends Omit<Found, 'guesses' | 'said'> {
+  readonly id: string // of the formula's line
   readonly row: number // 1-based
-  readonly source: string // exact text of the recipe
-  readonly ingredient: string
-  readonly amount: string // decimal point; '' where it has to be asked for
-  readonly note: string
-  readonly guesses: readonly string[] // sentences on what was guessed or is to be asked; to be confirmed
-  readonly said: readonly string[] // … on what is certain: a second measure that agrees
+  readonly guesses: readonly Worded<LineReason>[] // what was guessed or is to be asked; to be confirmed
+  readonly said: readonly Worded<LineReason>[] // what is certain: a second measure that agrees
 }
 
 /** A row of which no line was made. */
@@ -30,7 +27,7 @@ export interface RestOfRecipe {
   readonly row: number
   readonly text: string
   readonly as: 'heading' | 'step' | 'note' | 'amount' | 'blank' | 'not understood'
-  readonly why?: string
+  readonly why?: Worded<RestReason>
   readonly inMethod?: true // steps were made of it
 }
 
@@ -45,16 +42,12 @@ export interface RecipeRead {
 
 const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
-const usual = larderOf(usualLarder)
 
 type Fate = RestOfRecipe['as']
 const fates: Readonly<Partial<Record<Kind, Fate>>> = {
-  step: 'step',
-  note: 'note',
-  fact: 'note',
-  amount: 'amount',
+  ...{ title: 'heading', stage: 'heading', list: 'heading', method: 'heading', remarks: 'heading' },
+  ...{ step: 'step', note: 'note', fact: 'note', amount: 'amount' },
 }
-const headings: ReadonlySet<Kind> = new Set(['title', 'stage', 'list', 'method', 'remarks'])
 
 /** A row with text, and what it was taken for. */
 interface ReadRow {
@@ -67,7 +60,7 @@ interface ReadRow {
 /** What the rows with text were taken for. */
 function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
   const filled = texts.flatMap((text, at) => {
-    const row = text.length > longestRow ? undefined : rowOf(text)
+    const row = text.length > longestRow || text.trim() === '' ? undefined : rowOf(text)
     return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
   })
   const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
@@ -101,7 +94,7 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
 class Draft {
   readonly rest: RestOfRecipe[] = []
   readonly #stages = new Map<string, StageDraft>()
-  readonly #notes: { readonly row?: number; readonly text: string }[] = []
+  readonly #notes: NoteAt[] = []
   readonly #method = new MethodRows()
   #title = ''
   #stage = this.#open({ name: '', kind: undefined }, undefined)
@@ -144,7 +137,7 @@ class Draft {
     }
     const isOf = this.#method.take(kind, row, text, this.#stage)
     if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push({ row, text: text.trim() })
-    const fate = headings.has(kind) ? 'heading' : (fates[kind] ?? (isOf ? 'step' : 'not understood'))
+    const fate = fates[kind] ?? (isOf ? 'step' : 'not understood')
     this.put(at, text, fate, fate === 'step' && kind === 'unknown' ? undefined : why)
   }
 
@@ -156,21 +149,14 @@ class Draft {
   }
 
   put(at: number, text: string, as: Fate, reason?: RestReason): void {
-    const why = reason && restReason(reason).message
+    const why = reason && restReason(reason)
     this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
   }
 
-  /** What of the notes is not in the method. */
-  #noteBeside({ isIn, left }: ReturnType<MethodRows['read']>): string {
-    return this.#notes
-      .flatMap(({ row, text }) => (row === undefined || !isIn(row) ? [text] : (left.get(row) ?? [])))
-      .join('\n')
-  }
-
   #problems(): Problem[] {
-    const rows = this.rest.filter(({ as }) => as === 'not understood')
-    return rows.map(({ row, why = '' }) => {
-      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why })
+    const rows = this.rest.filter(({ as, why }) => as === 'not understood' && why)
+    return rows.map(({ row, why }) => {
+      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why!.message })
       return { ...problem, where: { row }, severity: 'warning' }
     })
   }
@@ -183,7 +169,7 @@ class Draft {
     const formula: Formula = {
       id: newId(),
       name: this.#title || unnamed.formula,
-      note: this.#noteBeside(method),
+      note: method.beside(this.#notes).join('\n'),
       flourWeight: usualFlourWeight,
       stages:
         stages.length > 0
@@ -195,21 +181,14 @@ class Draft {
       meanings,
       keptSettings: [],
     }
-    const lines = stages
-      .flatMap(stage => stage.lines)
-      .sort((a, b) => a.row - b.row)
-      .map(
-        ({ id: lineId, row, source, ingredient, amount, note, guesses, said }): RecipeLine => ({
-          lineId,
-          row,
-          source,
-          ingredient,
-          amount,
-          note,
-          guesses: guesses.map(reason => lineReason(reason).message),
-          said: said.map(reason => lineReason(reason).message),
-        }),
-      )
+    const drafts = stages.flatMap(stage => stage.lines).sort((a, b) => a.row - b.row)
+    const lines = drafts.map(
+      (line): RecipeLine => ({
+        ...line,
+        guesses: line.guesses.map(lineReason),
+        said: line.said.map(lineReason),
+      }),
+    )
     const taken = new Set(lines.map(line => line.row))
     const rest = this.rest
       .filter(({ row }) => !taken.has(row))
@@ -225,7 +204,7 @@ class Draft {
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
  * line, and amounts nobody can know are left empty.
  */
-export function readRecipe(text: string, larder: Larder = usual): RecipeRead {
+export function readRecipe(text: string, larder: Larder = larderWith([])): RecipeRead {
   const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
   const rows = readRows(texts, larder)
   const draft = new Draft(larder)

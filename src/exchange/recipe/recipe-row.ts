@@ -10,6 +10,7 @@ export interface Row {
   readonly tokens: readonly Token[] // without bullet, number and mark-up
   readonly quantities: readonly Portion[] // from left to right, none over another
   readonly starting: ReadonlyMap<number, Portion> // by the token where they start
+  readonly closes: ReadonlyMap<number, number> // by the token where a parenthesis opens, where it closes
   readonly depths: readonly number[] // of parentheses, a token each
   readonly words: readonly Token[]
   readonly bulleted: boolean // a bullet, a box to tick
@@ -21,22 +22,16 @@ export interface Row {
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
-const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)]?)\s*/i
-const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)/
+const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
+const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)|^\s*\*\s(?=.*\S\s?\*$)/
 const endMarkUp = /[*_#=\s]+$/
 
 export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
 const isClosing = ({ text }: Token): boolean => text === ')' || text === ']'
 
-/** Where the parenthesis opened at `open` closes, or the end when it never does. */
-export function closingOf(tokens: readonly Token[], open: number, to: number): number {
-  let depth = 0
-  for (let i = open; i < to; i++) {
-    if (isOpening(tokens[i])) depth++
-    else if (isClosing(tokens[i]!) && --depth === 0) return i
-  }
-  return to
-}
+/** Where the parenthesis opened at a token closes, or the end when it does not before it. */
+export const closingOf = ({ closes }: Row, open: number, to: number): number =>
+  Math.min(closes.get(open) ?? to, to)
 
 /** The text of tokens from, up to but not with, to. */
 export const textOf = (row: Row, from: number, to: number): string =>
@@ -72,7 +67,9 @@ export function rowOf(text: string): Row {
   const from = opening + (count?.[0].length ?? 0)
   const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
   // a table's rules part its columns as tabs do
-  const plain = ' '.repeat(from) + text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  const inner = text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
+  // … and tags of HTML are blanks
+  const plain = ' '.repeat(from) + inner.replace(/<\/?\p{L}[^<>]*>/gu, tag => ' '.repeat(tag.length))
   const tokens = printedTokens(plain)
   const amounts = amountsIn(tokens)
   return {
@@ -80,7 +77,7 @@ export function rowOf(text: string): Row {
     tokens,
     ...amounts,
     starting: new Map(amounts.quantities.map(q => [q.from, q])),
-    depths: depthsOf(tokens),
+    ...parenthesesIn(tokens),
     words: tokens.filter(t => t.kind === 'word'),
     bulleted: dot !== null && dot[0].trim() !== '',
     numbered: count !== null,
@@ -89,17 +86,20 @@ export function rowOf(text: string): Row {
   }
 }
 
-/** How many parentheses each token stands in; one that is never closed is none. The brackets stand outside. */
-function depthsOf(tokens: readonly Token[]): number[] {
+/** Where parentheses close, and how many each token stands in; one that is never closed is none. The brackets stand outside. */
+function parenthesesIn(tokens: readonly Token[]) {
   const open: number[] = []
-  const change = new Array<number>(tokens.length + 1).fill(0)
+  const closes = new Map<number, number>()
   tokens.forEach((token, i) => {
-    if (isOpening(token)) open.push(i)
     const from = isClosing(token) ? open.pop() : undefined
-    if (from === undefined) return
-    change[from + 1]! += 1
-    change[i]! -= 1
+    if (from !== undefined) closes.set(from, i)
+    if (isOpening(token)) open.push(i)
   })
+  const ends = new Set(closes.values())
   let depth = 0
-  return tokens.map((_, i) => (depth += change[i]!))
+  const depths = tokens.map((_, i) => {
+    if (ends.has(i)) depth--
+    return closes.has(i) ? depth++ : depth
+  })
+  return { closes, depths }
 }

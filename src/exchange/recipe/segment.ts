@@ -4,10 +4,10 @@ import { kitchenUnits, measureWords } from '../../dough/lexicon/kitchen-measures
 import { articles } from '../../dough/lexicon/number-words.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
+import { kitchen } from '../values/kitchen-words.js'
+import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from '../values/line-names.js'
 import { settle } from './amount.js'
 import type { StageHeading } from './headings.js'
-import { kitchen } from './kitchen-words.js'
-import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from './line-names.js'
 import { closingOf, isOpening, type Row, textOf } from './recipe-row.js'
 import type { LineReason } from './words.js'
 
@@ -41,17 +41,18 @@ const mostStates = 12 // tokens behind one that only say what it is like
 const longestRemark = 8 // tokens of one that are asked what it is for
 
 const isJoin = (token: Token | undefined) =>
-  token !== undefined && ('/|=,:≈~'.includes(token.text) || kitchen.amountJoins.has(token.key))
+  token !== undefined && ('/|=,:;≈~–—'.includes(token.text) || kitchen.amountJoins.has(token.key))
 const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
 const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
   quantity?.terms[0].unit !== undefined
 
 /** What stands before an amount and is no name: `at least`, `zest of`, `(optional)`, `To serve:`. */
-function isLead({ tokens }: Row, q: Portion, from: number, to: number): boolean {
+function isLead(row: Row, q: Portion, from: number, to: number): boolean {
+  const { tokens } = row
+  if (from === q.from || q.to >= to) return false
+  if (isOpening(tokens[from])) return closingOf(row, from, to) === q.from - 1
+  if (q.from - from > mostLead) return false
   const lead = tokens.slice(from, q.from)
-  if (lead.length === 0 || q.to >= to) return false
-  if (isOpening(lead[0])) return closingOf(tokens, from, to) === q.from - 1
-  if (lead.length > mostLead) return false
   const isLabel = kitchen.noteStarts.has(lead[0]!.key) && lead.at(-1)!.text === ':'
   return isLabel || lead.every(t => kitchen.leads.has(t.key) || "'’".includes(t.text))
 }
@@ -95,7 +96,7 @@ export class Segment {
     let [a, b] = [from, to]
     while (a < b && tokens[a]!.kind === 'mark' && !'(["“«~≈½'.includes(tokens[a]!.text)) a++
     while (b > a && '([,;:.…–—-=/|'.includes(tokens[b - 1]!.text)) b--
-    if (isOpening(tokens[a]) && closingOf(tokens, a, b) === b - 1) return this.#note(a + 1, b - 1)
+    if (isOpening(tokens[a]) && closingOf(this.row, a, b) === b - 1) return this.#note(a + 1, b - 1)
     const text = textOf(this.row, a, b).trim()
     const isFiller = a + 1 === b && (kitchen.fillers.has(tokens[a]!.key) || articles.has(tokens[a]!.key))
     if (text && !isFiller) this.#notes.push(text)
@@ -105,7 +106,7 @@ export class Segment {
   #amountsIn(open: number) {
     const { starting } = this.row
     const tokens = this.#tokens
-    const close = closingOf(tokens, open, this.piece.to)
+    const close = closingOf(this.row, open, this.piece.to)
     const amounts: Portion[] = []
     let isEach = false
     let at = starting.has(open + 1) ? open + 1 : open + 2
@@ -127,7 +128,7 @@ export class Segment {
   /** The amounts or the remark of a bracket. The token after it. */
   #bracket(open: number): number {
     const inside = this.#amountsIn(open)
-    const after = Math.min(closingOf(this.#tokens, open, this.piece.to) + 1, this.piece.to)
+    const after = Math.min(closingOf(this.row, open, this.piece.to) + 1, this.piece.to)
     this.#taken.push(...(inside?.amounts ?? []))
     if (inside?.isEach) for (const amount of inside.amounts) this.#each.add(amount)
     this.#note(inside?.remark ?? open, inside?.close ?? after)
@@ -191,7 +192,7 @@ export class Segment {
     const tokens = this.#tokens
     const open = noteStart(tokens, from, to)
     if (open === from || !isOpening(tokens[open]) || !isState(tokens.slice(from, open))) return from
-    const name = closingOf(tokens, open, to) + 1
+    const name = closingOf(this.row, open, to) + 1
     if (tokens[name]?.kind !== 'word' || name >= to || this.#amountsIn(open)) return from
     this.#note(from, name)
     return name
@@ -254,7 +255,7 @@ export class Segment {
       this.#nameFrom(this.#beside(main.to), to)
     }
     const name = nameOf(this.#name, larder)
-    if (!/\p{L}/u.test(name.ingredient)) return undefined
+    if (!/\p{L}/u.test(name.ingredient) || isState(this.#name)) return undefined
     const { ingredient, known, remarks } = nearerName(name, this.#notes, larder)
     const typedOf = (q: Portion) => textOf(row, q.from, q.to)
     const taken = this.#taken.map(quantity => ({

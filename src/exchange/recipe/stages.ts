@@ -1,15 +1,15 @@
-import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import { gramsIn } from '../../dough/amounts/measures.js'
 import { type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { numberText } from '../../dough/lexicon/digits.js'
 import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
-import type { Measure } from '../../dough/lexicon/units.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
+import { kitchen } from '../values/kitchen-words.js'
 import { earlierStageWords, kindOf, type StageKind } from '../values/stage-kinds.js'
-import { kitchen } from './kitchen-words.js'
+import { sumOf } from '../values/sums.js'
 import type { Found } from './segment.js'
 import type { LineReason } from './words.js'
 
@@ -61,13 +61,9 @@ const nearly = 0.01 // of its weight
 
 /** What a line weighs, where its amount is a weight or a measure the larder knows. */
 function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
-  const quantity = amount === '' ? undefined : wholeAmount(amount)?.quantity
-  if (!quantity) return undefined
-  const { grams, value, unit } = figureOf(quantity, () => '')
-  if (grams !== undefined || unit === '' || unit === '%') return grams
-  const known = larder.find(ingredient)
-  const one = known && gramsPerMeasure(known, unit as Measure)
-  return one === undefined ? undefined : one * value
+  const quantity = wholeAmount(amount)?.quantity
+  const figure = quantity && figureOf(quantity, () => '')
+  return figure && gramsIn(figure, larder.find(ingredient))
 }
 
 /** What is known of an earlier stage, asked once. */
@@ -77,9 +73,6 @@ interface Known {
   taken: number | undefined // grams of it by other lines, likewise
   isTaken: boolean
 }
-
-const sumOf = (all: readonly (number | undefined)[]): number | undefined =>
-  all.reduce((sum, one) => (sum === undefined || one === undefined ? undefined : sum + one), 0)
 
 /** Names lines after the earlier stages they take, and says how much where the text does not. */
 export class Takings {
@@ -114,15 +107,9 @@ export class Takings {
   }
 
   #of(stage: StageDraft): Known {
-    const known = this.#known.get(stage)
-    if (known) return known
-    const made = {
-      words: earlierStageWords(stage.name),
-      taken: 0,
-      isTaken: false,
-    }
-    this.#known.set(stage, made)
-    return made
+    const known = this.#known.get(stage) ?? { words: earlierStageWords(stage.name), taken: 0, isTaken: false }
+    this.#known.set(stage, known)
+    return known
   }
 
   /** The earlier stage that a line takes, by what speaks for it. */
@@ -178,7 +165,10 @@ export class Takings {
     const takes = share === 'rest' ? grams - before : grams * share
     if (takes <= 0) return
     line.amount = `${numberText(Number(takes.toFixed(2)))} g`
-    line.guesses.push({ code: 'taken', share, stage: source.name, grams, before })
+    const of = { stage: source.name, grams }
+    if (share === 'rest' && before > 0) line.guesses.push({ code: 'restTaken', ...of, before })
+    else if (share === 'rest' || share === 1) line.guesses.push({ code: 'allTaken', ...of })
+    else line.guesses.push({ code: 'shareTaken', ...of, share })
   }
 
   /** What is made for the dough goes into it, though no line of the text says so. */

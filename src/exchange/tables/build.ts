@@ -6,7 +6,7 @@ import { quantitiesOf, type Row, textOf } from './row-features.js'
 import type { RowKind } from './row-kinds.js'
 import type { Mapping, RowRead } from './types.js'
 import { headingName, isFinalDough, titleName } from './vocabulary.js'
-import { inWords, type Reason } from './words.js'
+import { type Reason, tableReason } from './words.js'
 
 /** Rows, of which it is known what they are, into formulas. */
 export class Builder {
@@ -30,33 +30,18 @@ export class Builder {
   }
 
   add(row: Row, { kind, why, isApart }: RowKind): void {
-    const reason = why && inWords({ code: why })
-    switch (kind) {
-      case 'not understood':
-        return this.#lost(row, row.why!)
-      case 'blank':
-        return this.#tell(row, 'blank')
-      case 'headings':
-        return this.#tell(row, 'headings', { text: textOf(row) })
-      case 'joined':
-        return this.#tell(row, 'note', { text: row.name, why: inWords({ code: 'amountBelow' }) })
-      case 'note':
-        return this.#note(row, reason)
-      case 'place':
-        return this.#place(row)
-      case 'formula':
-        return this.#title(row, reason)
-      case 'stage':
-        return this.#heading(row, reason)
-      case 'line':
-        return this.#line(row, isApart)
-      case 'nameless':
-        return this.#nameless(row)
-      case 'summed':
-        return this.#total(row, this.#stage, `Total ${row.name}`)
-      case 'total':
-        return this.#total(row, this.#stageOf(row), row.name)
-    }
+    const because = why ? [tableReason({ code: why })] : []
+    if (kind === 'not understood') this.#lost(row, row.why!)
+    else if (kind === 'line') this.#line(row, isApart)
+    else if (kind === 'stage') this.#heading(row, because)
+    else if (kind === 'note') this.#note(row, because)
+    else if (kind === 'formula') this.#title(row, because)
+    else if (kind === 'place') this.#place(row)
+    else if (kind === 'nameless') this.#nameless(row)
+    else if (kind === 'summed') this.#total(row, this.#stage, `Total ${row.name}`)
+    else if (kind === 'total') this.#total(row, this.#stageOf(row), row.name)
+    else if (kind === 'joined') this.#tell(row, 'note', [tableReason({ code: 'amountBelow' })], row.name)
+    else this.#tell(row, kind, [], kind === 'blank' ? undefined : textOf(row))
   }
 
   /** Tells of all lines together, and forgets the stage over the column where it has none. */
@@ -66,8 +51,10 @@ export class Builder {
     if (this.#overColumn?.lines.length === 0) stages.splice(stages.indexOf(this.#overColumn), 1)
   }
 
-  #tell({ row }: Row, became: RowRead['became'], more: Partial<RowRead> = {}): void {
-    this.reads.push({ row, became, ...more })
+  #tell({ row }: Row, became: RowRead['became'], why: RowRead['why'] = [], text?: string): void {
+    const formula = ['formula', 'stage', 'total'].includes(became) ? this.#inFormula().name : undefined
+    const stage = became === 'stage' ? this.#stage?.name : undefined
+    this.reads.push({ row, became, formula, stage, text, why })
   }
 
   #inFormula(): DraftFormula {
@@ -96,32 +83,29 @@ export class Builder {
   }
 
   #lost(row: Row, why: Reason): void {
-    this.#tell(row, 'not understood', { text: textOf(row), why: inWords(why) })
+    this.#tell(row, 'not understood', [tableReason(why)], textOf(row))
     this.told.say({ ...why, row: row.row })
   }
 
-  #note(row: Row, why: string | undefined): void {
+  #note(row: Row, why: RowRead['why']): void {
     const said = row.is === 'fact' ? row.amounts.map(({ cell }) => cell) : []
     const note = [row.name, ...said, row.note].filter(Boolean).join(' ')
     if (note !== '') this.#inFormula().notes.push(note)
-    this.#tell(row, 'note', { text: note || textOf(row), ...(why ? { why } : {}) })
+    this.#tell(row, 'note', why, note || textOf(row))
   }
 
   #place(row: Row): void {
     this.#follow(row)
-    const formula = this.#inFormula().name
-    if (isBlank(row.stage)) this.#tell(row, 'formula', { formula })
-    else this.#tell(row, 'stage', { formula, stage: this.#stage!.name })
+    this.#tell(row, isBlank(row.stage) ? 'formula' : 'stage')
   }
 
-  #title(row: Row, why = ''): void {
-    const formula = this.#begin(titleName(row.name))
-    formula.notes.push(...[row.label.remark, row.note].filter(Boolean))
-    this.#tell(row, 'formula', { formula: formula.name, why })
+  #title(row: Row, why: RowRead['why']): void {
+    this.#begin(titleName(row.name)).notes.push(...[row.label.remark, row.note].filter(Boolean))
+    this.#tell(row, 'formula', why)
   }
 
   /** The heading of a stage, perhaps with its total beside it: `Levain 220 g` over the lines of the levain. */
-  #heading(heading: Row, why = ''): void {
+  #heading(heading: Row, why: RowRead['why']): void {
     const { row, label, note } = heading
     const { name, remark } = label
     const before = this.#inFormula().find(name)
@@ -129,7 +113,7 @@ export class Builder {
     const formula = this.#inFormula()
     this.#stage = formula.stage(name)
     for (const text of [remark, note]) if (text !== '') formula.notes.push(`${name}: ${text}`)
-    this.#tell(heading, 'stage', { formula: formula.name, stage: name, why })
+    this.#tell(heading, 'stage', why)
     this.#keepTotal(heading, this.#stage, name, true)
   }
 
@@ -180,17 +164,18 @@ export class Builder {
 
   /** Keeps a total below its lines, to be compared when all is read. */
   #total(row: Row, stage: DraftStage | undefined, label: string): void {
-    const formula = this.#inFormula().name
     const isKept = this.#keepTotal(row, stage, label, false)
-    const why = isKept ? {} : { why: inWords({ code: 'totalWithoutAFigure', row: row.row }) }
-    this.#tell(row, 'total', { formula, text: textOf(row), ...why })
+    const why = isKept ? [] : [tableReason({ code: 'totalWithoutAFigure', row: row.row })]
+    this.#tell(row, 'total', why, textOf(row))
     if (stage) stage.hasTotal = true
   }
 
-  #keepTotal(row: Row, stage: DraftStage | undefined, label: string, heads: boolean): boolean {
-    const quantities = quantitiesOf(row).filter(({ measure }) => !measure)
-    if (quantities.length > 0)
-      this.#inFormula().totals.push({ row: row.row, label, stage, heads, quantities })
+  #keepTotal({ row, amounts }: Row, stage: DraftStage | undefined, label: string, heads: boolean): boolean {
+    const quantities = quantitiesOf({ amounts }).filter(
+      ({ grams, percent }) => (grams ?? percent) !== undefined,
+    )
+    const { totals } = this.#inFormula()
+    if (quantities.length > 0) totals.push({ row, label, stage, heads, quantities })
     return quantities.length > 0
   }
 }

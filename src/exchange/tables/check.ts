@@ -1,18 +1,18 @@
 import { tidy } from '../../dough/document/words.js'
+import { sumOf } from '../values/sums.js'
 import {
   type DraftFormula,
   type DraftLine,
   type DraftStage,
   isWithin,
   type PrintedTotal,
-  sumOf,
   type Told,
 } from './draft.js'
 import type { Names } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import type { TotalCheck } from './types.js'
 import { totalOf, wordsOf } from './vocabulary.js'
-import { inWords, type Reason } from './words.js'
+import { type Reason, tableReason } from './words.js'
 
 interface Both extends DraftLine {
   readonly weight: Quantity & { readonly grams: number }
@@ -226,7 +226,7 @@ function check(
         ? { code: 'totalOfUnknownFigures', ...of, rows: unknown }
         : { code: 'totalOfUnknown', ...of, label: label || name }
   if (verdict === 'differs') tell({ ...why, row })
-  return { row, verdict: verdict ?? 'not compared', sentence: inWords(why) }
+  return { row, verdict: verdict ?? 'not compared', sentence: tableReason(why).message }
 }
 
 /** The totals that a formula prints, beside what its lines add to; `flourWeight` is that of a final dough in percentages. */

@@ -1,9 +1,9 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
+import { sumOf } from '../values/sums.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
-import { headingName } from './vocabulary.js'
-import { inWords, type Reason, severityOf } from './words.js'
+import { type Reason, severityOf, tableReason } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
 export interface DraftLine {
@@ -31,15 +31,6 @@ export function isSumOf(
     close(grams, sumOf(lines.map(({ weight }) => weight?.grams)), Math.max(step, steps) / 2) ||
     close(percent, sumOf(lines.map(line => line.percent?.percent)), step)
   )
-}
-
-export function sumOf(values: readonly (number | undefined)[]): number | undefined {
-  let sum = 0
-  for (const value of values) {
-    if (value === undefined) return undefined
-    sum += value
-  }
-  return sum
 }
 
 /** Whether a difference is no more than this, as far as binary fractions tell. */
@@ -118,7 +109,7 @@ export class Told {
   say(reason: Reason & { readonly row?: number }, formula?: string): void {
     const { row, ...rest } = reason
     const where = { ...(row === undefined ? {} : { row }), ...(formula === undefined ? {} : { formula }) }
-    this.problems.push({ ...rest, where, severity: severityOf(reason), message: inWords(reason) })
+    this.problems.push({ ...rest, where, severity: severityOf(reason), message: tableReason(reason).message })
   }
 }
 
@@ -163,13 +154,12 @@ export class LineMaker {
     return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined }
   }
 
-  /** `Water (28 °C)` is water, where the larder knows it only so; what is in brackets goes into the note. */
+  /** `Water (28 °C)` is water, where the larder knows it only so; what else is said goes into the note. */
   #nameOf(said: string, notes: string[]): string {
     const name = said.replace(/^[•·*–—-]\s+/, '')
-    const short = headingName(name)
-    if (short.remark === '' || this.names.find(name) || !this.names.find(short.name)) return name
-    notes.unshift(short.remark)
-    return short.name
+    const known = this.names.find(name) ? undefined : this.names.named(name)
+    if (known?.note) notes.unshift(known.note)
+    return known?.ingredient ?? name
   }
 
   #tell({ row, name }: Row, { remark, text, doubt }: Quantity, notes: string[]): void {

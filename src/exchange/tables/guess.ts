@@ -1,5 +1,5 @@
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
@@ -28,7 +28,7 @@ import {
   isTotalWord,
   titleName,
 } from './vocabulary.js'
-import { inWords, type Reason } from './words.js'
+import { type Reason, tableReason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows
 const sampleRows = 600
@@ -40,12 +40,12 @@ const sortedRows = 5000
  */
 export function guessTable(
   text: string,
-  given: Larder = larderOf(usualLarder),
+  given: Larder = larderWith([]),
   watch: Watch = {},
   limits: Limits = usualLimits,
 ): ForeignTable {
   const taken = split(text, limits)
-  if ('refused' in taken) return { ...noTable(text), refused: inWords(taken.refused) }
+  if ('refused' in taken) return { ...noTable(text), refused: tableReason(taken.refused).message }
   const { rows, delimiter, width } = taken
   const names = namesIn(given)
   if (isStopped(watch, 0, rows.length)) return { ...noTable(text), stopped: true }
@@ -166,10 +166,9 @@ function columnsOf(
   names: Names,
 ): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
   const width = columnsWidth(headings, sample, delimiter)
-  const guessed = (rows: readonly ForeignRow[], columns: number) =>
-    new ColumnGuesser(headings, rows, looksOf(rows, columns, names), delimiter, names)
-  const [first, ...others] = besideIn(headings, looksOf(sample, width, names))
-  if (first === undefined) return guessed(sample, width)
+  const looks = looksOf(sample, width, names)
+  const [first, ...others] = besideIn(headings, looks)
+  if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
   // tables side by side hold the same things: one guess for all, by the rows of all
   const size = others[0]! - first
   const together = [first, ...others].flatMap(start =>
@@ -178,7 +177,8 @@ function columnsOf(
       cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
     })),
   )
-  const { uses, guesses } = guessed(together, first + size)
+  const looksTogether = looksOf(together, first + size, names)
+  const { uses, guesses } = new ColumnGuesser(headings, together, looksTogether, delimiter, names)
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const

@@ -1,6 +1,7 @@
 export { guessTable, headingsKey } from './guess.js'
 export { readTable } from './read.js'
+export { hasColumns } from './table-cells.js'
 export type * from './types.js'
 export { columnUses, stageMarks, usualLimits } from './types.js'
 export { headingUse } from './vocabulary.js'
-export { inWords } from './words.js'
+export { tableReason } from './words.js'

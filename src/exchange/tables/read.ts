@@ -1,5 +1,5 @@
-import { type Larder, larderOf } from '../../dough/document/larder.js'
-import { usualLarder } from '../../dough/larder/usual-larder.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { Builder } from './build.js'
@@ -21,7 +21,7 @@ import {
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
 import { labelOf, titleName } from './vocabulary.js'
-import { inWords, type Reason } from './words.js'
+import { type Reason, tableReason } from './words.js'
 
 /** Nothing was read, for this reason. */
 function nothing(reason: Reason, rows: readonly RowRead[] = [], stopped = false): TableRead {
@@ -38,7 +38,7 @@ function nothing(reason: Reason, rows: readonly RowRead[] = [], stopped = false)
 export function readTable(
   table: ForeignTable,
   mapping: Mapping,
-  larder: Larder = larderOf(usualLarder),
+  larder: Larder = larderWith([]),
   watch: Watch = {},
 ): TableRead {
   if (table.refused !== undefined) return nothing({ code: 'tableRefused', why: table.refused })
@@ -88,15 +88,15 @@ export function readTable(
   return together(builder, rows, top, names)
 }
 
+/** A row that is not understood. */
+const lost = ({ row, cells }: ForeignRow, why: Reason): RowRead => ({
+  ...{ row, became: 'not understood', text: textOf({ cells }), why: [tableReason(why)] },
+})
+
 function unread(foreign: ForeignRow): RowRead {
   const { row } = foreign
   if (isBlankRow(foreign)) return { row, became: 'blank' }
-  return {
-    row,
-    became: 'not understood',
-    text: textOf(foreign),
-    why: inWords({ code: 'rowOfUnsaidColumns' }),
-  }
+  return lost(foreign, { code: 'rowOfUnsaidColumns' })
 }
 
 /** A row at the top: the title, blank, or headings. */
@@ -104,7 +104,7 @@ function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
   const { row, broken } = foreign
   const said = foreign.cells.filter(Boolean)
   const text = said.join(' | ')
-  if (broken) return { row, became: 'not understood', text, why: inWords(broken) }
+  if (broken) return lost(foreign, broken)
   if (isBlankRow(foreign)) return { row, became: 'blank' }
   if (said.length > 1) return { row, became: 'headings', text }
   const name = titleName(said[0]!)
@@ -148,11 +148,9 @@ function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[
 }
 
 /** What became of a row in one stage, with what became of it in another. */
-const also = (read: RowRead, { amount = '', stage = '' }: RowRead): RowRead => ({
+const also = ({ why = [], ...read }: RowRead, { amount = '', stage = '' }: RowRead): RowRead => ({
   ...read,
-  why: [read.why, inWords({ code: 'alsoIn', amount, hasAmount: amount !== '', stage })]
-    .filter(Boolean)
-    .join(' '),
+  why: [...why, tableReason({ code: 'alsoIn', amount, hasAmount: amount !== '', stage })],
 })
 
 /** Is it a file that Tarebook could have written, without totals and headings between its rows? */
@@ -177,16 +175,16 @@ export function isOwn(
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */
 function readOwn(table: ForeignTable, larder: Larder): TableRead {
   const { formulas, problems } = readFormulas(table.text, larder)
-  const wrong = new Map(problems.flatMap(p => (p.severity === 'error' ? [[p.where.row, p.message]] : [])))
+  const wrong = new Map(problems.flatMap(p => (p.severity === 'error' ? [[p.where.row, p]] : [])))
   const columns = table.headings.map(columnOf)
   const rows = table.rows.map((foreign): RowRead => {
-    const { row, cells, broken } = foreign
+    const { row, cells } = foreign
     const cell = (column: Column) => cells[columns.indexOf(column)] ?? ''
     const text = textOf(foreign)
     if (isBlankRow(foreign)) return { row, became: 'blank' }
     if (row <= table.mapping.headingRows) return { row, became: 'headings', text }
-    const why = wrong.get(row) ?? (broken && inWords(broken))
-    if (why !== undefined) return { row, became: 'not understood', text, why }
+    const why = wrong.get(row)
+    if (why) return { row, became: 'not understood', text, why: [why] }
     if (cell('setting') !== '') return { row, became: 'setting', text }
     const [stage, ingredient] = [cell('stage'), cell('ingredient')]
     if (ingredient === '') return { row, became: 'stage', stage }

@@ -1,6 +1,7 @@
-import { gramsPerMeasure } from '../../dough/amounts/measures.js'
+import { gramsIn } from '../../dough/amounts/measures.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import { namedIn } from '../values/line-names.js'
 import {
   type AmountUse,
   amountUses,
@@ -36,16 +37,13 @@ export function namesIn(larder: Larder) {
   /** An ingredient and no bread: `Rye` may be either. */
   const isIngredient = (name: string) =>
     kind(name) !== undefined && (!isGrain(name) || find(name) !== undefined)
-  return { find, kind, isIngredient }
+  return { find, kind, isIngredient, named: onceEach(name => namedIn(name, larder)) }
 }
 
 /** Grams a quantity of an ingredient weighs, where that is known. */
 export function gramsOf(quantity: Quantity | undefined, name: string, names: Names): number | undefined {
-  if (!quantity?.measure) return quantity?.grams
-  const { unit, count } = quantity.measure
-  const ingredient = names.find(name) ?? (names.kind(name) === 'water' ? names.find('Water') : undefined)
-  const each = ingredient && gramsPerMeasure(ingredient, unit)
-  return each === undefined ? undefined : each * count
+  const known = names.find(name) ?? (names.kind(name) === 'water' ? names.find('Water') : undefined)
+  return quantity && gramsIn(quantity, known)
 }
 
 export interface AmountCell {
@@ -82,7 +80,7 @@ export interface Row {
 export const textOf = ({ cells }: { readonly cells: readonly string[] }): string =>
   cells.filter(Boolean).join(' | ')
 
-export const quantitiesOf = ({ amounts }: Row): Quantity[] =>
+export const quantitiesOf = ({ amounts }: Pick<Row, 'amounts'>): Quantity[] =>
   amounts.flatMap(({ read }) => (read.is === 'quantity' ? [read] : []))
 
 /** Some columns of a table, read by themselves: those of one stage, or of one of the tables that stand side by side. */

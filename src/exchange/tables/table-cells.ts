@@ -5,8 +5,8 @@ import { tidy } from '../../dough/document/words.js'
 import { readDigits } from '../../dough/lexicon/digits.js'
 import { quantityAt, wholeAmount } from '../../dough/lexicon/quantities.js'
 import { tokensOf, withPlainDigits } from '../../dough/lexicon/text-tokens.js'
-import { type Measure, weightUnits } from '../../dough/lexicon/units.js'
-import { type AmountGuess, amountText, figureOf } from '../../dough/lexicon/written-figures.js'
+import { sizeIn } from '../../dough/lexicon/units.js'
+import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { withOneEnding } from '../csv/csv-table.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
 import { plainCell } from '../values/safe-cell.js'
@@ -24,7 +24,9 @@ const holds = (line: string, delimiter: string): boolean => {
   return delimiter === ',' ? /(?:[^\d,]|^),|,(?:\D|$)/.test(line) : line.includes(delimiter)
 }
 
-function guessDelimiter(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
+function delimiterOf(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
+  const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
+  if (named) return { delimiter: named, reason: { code: 'namedDelimiter' }, isSure: true }
   const lines = text.slice(0, 60_000).split(/\r\n?|\n/)
   const sample = lines.filter(line => line.trim() !== '').slice(0, 300)
   const shares = ['\t', ';', '|', gaps, ','].map(delimiter => ({
@@ -49,6 +51,9 @@ function guessDelimiter(text: string): { delimiter: string; reason: Reason; isSu
   }
 }
 
+/** Whether anything in a text separates columns. */
+export const hasColumns = (text: string): boolean => delimiterOf(text).delimiter !== none
+
 /** `---`, `| --- | :--- |`, `=====`: a drawn line. */
 const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
 
@@ -71,10 +76,7 @@ export function split(given: string, limits: Limits) {
   if (tooLong) return tooLong
   if (given.includes('\0')) return { refused: { code: 'tableNotText' } as const }
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
-  const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
-  const guessed = named
-    ? { delimiter: named, reason: { code: 'namedDelimiter' } as const, isSure: true }
-    : guessDelimiter(text)
+  const guessed = delimiterOf(text)
   const { delimiter } = guessed
   const isPlain = delimiter === gaps || delimiter === '|' || delimiter === none
   const { data, errors } = isPlain
@@ -138,12 +140,9 @@ export type CellRead =
   | { readonly is: 'words'; readonly why: NoAmount }
   | Quantity
 
-export interface Quantity {
+export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'grams'> {
   readonly is: 'quantity'
-  readonly text: string // as a line keeps it
-  readonly grams?: number // of a weight
   readonly percent?: number // of a percentage, as a fraction of 1
-  readonly measure?: { readonly count: number; readonly unit: Measure } // a spoon, a cup, an egg
   readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
   readonly bare: boolean // without a unit of its own
   readonly doubt?: { readonly typed: string; readonly read: string } // a number that can be read in two ways
@@ -175,17 +174,11 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
   const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
-  const each = unit === '%' ? 0.01 : unit in weightUnits ? weightUnits[unit as keyof typeof weightUnits] : 1
-  const amount =
-    unit === '%'
-      ? { percent: tidy(value / 100) }
-      : grams === undefined
-        ? { measure: { count: value, unit: unit as Measure } }
-        : { grams: tidy(grams) }
+  const each = unit === '%' ? 0.01 : grams === undefined ? 1 : sizeIn(unit)!
   return {
-    is: 'quantity',
-    text,
-    ...amount,
+    ...{ is: 'quantity', text, value, unit },
+    ...(grams === undefined ? {} : { grams: tidy(grams) }),
+    ...(unit === '%' ? { percent: tidy(value / 100) } : {}),
     step: Math.max(step, spread) * each,
     bare: terms.every(term => term.unit === undefined),
     ...(doubt ? { doubt: { typed: cell, read: doubt.read } } : {}),
@@ -202,7 +195,8 @@ function calculated(typed: string, use: AmountUse, mark: DecimalMark): CellRead 
   const { text, bare } = plainAmount(typed, mark)
   const amount = bare ? amountText(text.replace(/ g$/, ''), unitOfUse[use]) : text
   const understood = readAmount(amount)
-  if (understood && 'expression' in understood) return { is: 'quantity', text: amount, step: 0, bare }
+  if (understood && 'expression' in understood)
+    return { ...{ is: 'quantity', text: amount, value: 0, unit: '' }, step: 0, bare }
   const number = numberIn(typed)
   return words(number !== undefined && readDigits(number) ? 'unknownUnit' : 'noAmount')
 }

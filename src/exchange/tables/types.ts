@@ -1,5 +1,6 @@
 import type { Formula, Problem } from '../../dough/document/formula.js'
 import { largest } from '../../dough/document/largest.js'
+import type { Worded } from '../../engine/index.js'
 import type { DecimalMark } from '../values/decimals.js'
 import type { Reason } from './words.js'
 
@@ -40,7 +41,7 @@ export interface Mapping {
   readonly formulaName: string // of lines for which the table names none; '' when it names none at all
 }
 
-/** A guess with its reason; `inWords` makes a sentence for the baker of it. */
+/** A guess with its reason; `tableReason` makes a sentence for the baker of it. */
 export interface Guess {
   readonly about: 'delimiter' | 'decimal' | 'headings' | 'column' | 'stages' | 'formula'
   readonly column?: number // 0-based, when about a column
@@ -82,12 +83,12 @@ export interface RowRead {
     | 'blank'
     | 'headings'
     | 'not understood'
-  readonly formula?: string // names; those of a line, and of what is named
-  readonly stage?: string
-  readonly ingredient?: string
-  readonly amount?: string // as the line keeps it: decimal point, with its unit
-  readonly text?: string // of a note, a total, or what was not understood
-  readonly why?: string // why it was not understood, or what was made of it, in a sentence
+  readonly formula?: string | undefined // names; those of a line, and of what is named
+  readonly stage?: string | undefined
+  readonly ingredient?: string | undefined
+  readonly amount?: string | undefined // as the line keeps it: decimal point, with its unit
+  readonly text?: string | undefined // of a note, a total, or what was not understood
+  readonly why?: readonly Worded[] // it was not understood, or was taken as it was
 }
 
 /** A total that the table prints, beside what its lines add to. */

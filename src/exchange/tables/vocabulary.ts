@@ -1,4 +1,6 @@
 import { folded as foldedWord } from '../../dough/lexicon/folded.js'
+import { knownUnits } from '../../dough/lexicon/unit-words.js'
+import { earlierStageWords } from '../values/stage-kinds.js'
 import type { ColumnUse } from './types.js'
 
 /** A text as words are compared here: lower case, without accents, one blank between words. */
@@ -17,12 +19,16 @@ const either = (words: string): string => `(?:${words.trim().replace(/\s*\|\s*/g
 const wholly = (words: string): RegExp => new RegExp(`^${either(words)}$`)
 const holding = (words: string): RegExp => new RegExp(`(?<![a-z])${either(words)}(?![a-z])`)
 
-const unitsInHeadings: readonly (readonly [ColumnUse, RegExp])[] = [
-  ['kilograms', holding('kg|kgs|kilos?|kilograms?|kilogrammes?|kilogramm')],
-  ['grams', holding('g|gr|grs|gms?|grams?|grammes?|gramm|en grammes')],
-  ['ounces', holding('oz|ozs|ounces?|onces?|unzen?')],
-  ['pounds', holding('lbs?|pounds?')],
-]
+const usesOfUnits: Readonly<Record<string, ColumnUse>> = {
+  kg: 'kilograms',
+  g: 'grams',
+  oz: 'ounces',
+  lb: 'pounds',
+}
+const useOfUnit = (word: string): ColumnUse | undefined => {
+  const unit = knownUnits.get(word)
+  return unit?.kind === 'unit' ? usesOfUnits[unit.unit] : undefined
+}
 
 // The first that fits; `leave out` ends the search.
 const headings: readonly (readonly [ColumnUse, RegExp])[] = [
@@ -49,16 +55,14 @@ export function headingUse(heading: string): ColumnUse | 'other percent' | undef
   if (text === '' || text.length > 60) return undefined
   if (headings[0]![1].test(text)) return 'leave out'
   if (isPercent.test(text)) return ofAllDough.test(text) && !ofFlour.test(text) ? 'other percent' : 'percent'
-  const unit = isSize(heading) ? undefined : unitsInHeadings.find(([, words]) => words.test(text))
-  if (unit && text.split(' ').length <= 6) return unit[0]
+  const words = text.length > 60 || isSize(heading) ? [] : wordsOf(text).split(' ')
+  const unit = words.length > 6 ? undefined : words.map(useOfUnit).find(Boolean)
+  if (unit) return unit
   return headings.find(([, words]) => words.test(text))?.[0]
 }
 
 /** A unit and nothing else. */
-export const isUnit = (cell: string): boolean =>
-  /^(?:g|gr|grams?|gramm|grammes?|kg|oz|lbs?|%|percent|ml|l|tsp|tbsp|cups?|tl|el|each|stück|pcs?)\.?$/i.test(
-    cell,
-  )
+export const isUnit = (cell: string): boolean => knownUnits.has(folded(cell).replace(/\.$/, ''))
 
 /** `12 loaves`, `2 kg`: how much is made. */
 export const isSize = (heading: string): boolean =>
@@ -68,10 +72,11 @@ const numbering = /^(?:(?:step|stage|stufe|etape|phase|part|teil|partie)\s*\d+\s
 
 // a name is not so long, and what is longer is not taken apart
 const longest = 200
+const plainName = /^\p{L}+(?:[ ’'-]\p{L}+)*$/u // of which there is nothing to take apart
 
 /** `2. Levain (evening before):` as its name and its remark. */
 export function headingName(text: string): { name: string; remark: string } {
-  if (text.length > longest) return { name: text.trim(), remark: '' }
+  if (text.length > longest || plainName.test(text)) return { name: text.trim(), remark: '' }
   const bare = text
     .replace(/^[\s#*_=–—>-]+|[\s:*_=–—-]+$/g, '')
     .replace(numbering, '')
@@ -95,11 +100,10 @@ const finalDough = wholly(
   | endteig | teig | fertiger teig | pate finale | pate | petrissage | petrie | petrissee | petrissage final | pate a pain
   | pate principale`,
 )
+/** Besides the words that recipes have for them. */
 const earlierStage = holding(
-  `levain | leaven | pre-?ferments? | poolish | biga | sponge | starter | sourdough | build | refresh | refreshment | soaker
-  | scald | tangzhong | yudane | autolyse | autolysis | pate fermentee | old dough | madre | chef | mother | stage \\d+
-  | step \\d+ | stufe \\d+ | \\d+\\. stufe | etape \\d+ | vorstufe | quellstuck | kochstuck | bruhstuck | altbrot | rafraichi
-  | trempage | prefermentation | empois | pre-?dough | [a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?`,
+  `autolyse | autolysis | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape) \\d+
+  | \\d+\\. stufe | [a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?`,
 )
 
 export const isFinalDough = (name: string): boolean => finalDough.test(folded(name))
@@ -107,7 +111,8 @@ export const isFinalDough = (name: string): boolean => finalDough.test(folded(na
 /** Does a row that holds nothing but this name head a stage, by the words of the trade? */
 export function isStageName(name: string): boolean {
   const text = name.length > longest ? '' : folded(name)
-  return finalDough.test(text) || (text.split(' ').length <= 5 && earlierStage.test(text))
+  if (text.split(' ').length > 5) return finalDough.test(text)
+  return finalDough.test(text) || earlierStage.test(text) || earlierStageWords(text).length > 0
 }
 
 const total =

@@ -1,9 +1,7 @@
 import { grams, per100 } from '../../dough/document/words.js'
 import { type Sentences, wording } from '../../engine/index.js'
 import { quoted } from '../csv/row.js'
-
-// Figures stand in braces, each with how it is said: `{weight:grams}`. Of `{rows:gives|give}` the first is said of a single
-// row and of what is true, the second of several and of what is not.
+import { type ReasonOf, sentencesOf } from '../values/templates.js'
 
 /** Why a table is taken apart and read as it is: for the guesses. */
 const guesses = {
@@ -203,44 +201,15 @@ function rowNumbers(rows: Rows): string {
   return new Intl.ListFormat('en-GB').format(few.map(String))
 }
 
-function filled(sentence: string, figures: object): string {
-  return sentence.replace(/\{(\w+)(?::([^}]*))?\}/g, (_, name: string, how = '') => {
-    const figure: unknown = figures[name as keyof typeof figures]
-    const [one, other] = how.split('|')
-    if (other !== undefined) return (Array.isArray(figure) ? figure.length === 1 : figure) ? one : other
-    return Object.hasOwn(said, how) ? said[how as 'quoted'](figure as string) : String(figure)
-  })
-}
-
-type Said = typeof said
-type FigureSaid<How> = How extends keyof Said
-  ? Parameters<Said[How]>[0]
-  : How extends `${string}|${string}`
-    ? boolean | Rows
-    : number | string
-/** The figures that a sentence needs. */
-type Figures<S> = S extends `${string}{${infer Braced}}${infer Rest}`
-  ? (Braced extends `${infer Name}:${infer How}`
-      ? { readonly [N in Name]: FigureSaid<How> }
-      : { readonly [N in Braced]: N extends 'row' ? number : number | string }) &
-      Figures<Rest>
-  : unknown
-type ReasonOf<S> = { [C in keyof S]: { readonly code: C } & Figures<S[C]> }[keyof S]
-
 /** Why something is read as it is: a code with the figures that its sentence needs. */
-export type Reason = ReasonOf<typeof all>
+export type Reason = ReasonOf<typeof all, typeof said>
 export type RowReason = keyof typeof rowReasons
 export type NoAmount = keyof typeof noAmounts
 export type ColumnReason = Extract<Reason, { readonly column: object }>['code']
 
-// each template says by itself which figures it needs, which is what `Figures` reads off it
-export const tableSentences: Sentences<Reason> = Object.fromEntries(
-  Object.entries(all).map(([code, sentence]) => [code, (figures: Reason) => filled(sentence, figures)]),
-) as unknown as Sentences<Reason>
-
-const worded = wording(tableSentences)
-/** A reason in a sentence for the baker. */
-export const inWords = (reason: Reason): string => worded(reason).message
+export const tableSentences: Sentences<Reason> = sentencesOf(all, said)
+/** A reason with its sentence for the baker. */
+export const tableReason = wording(tableSentences)
 
 /** How much a reason weighs where it is a problem. */
 export const severityOf = ({ code }: Reason): 'error' | 'warning' | 'remark' =>

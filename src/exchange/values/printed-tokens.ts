@@ -5,10 +5,16 @@ const footnotes = /[*_`†‡§¹²³]/
 const glued = /(?<=\p{L}{3})(?=\d{1,6}(?:[.,]\d{1,4})?\s?(?:%|(?:k?g|[cd]?l|ml|oz|lbs?)(?![\p{L}\d])))/gu
 const isTied = (token: Token | undefined, text: string): boolean => token?.text === text && !token.gap
 
+const tokensBetween = (row: string, cuts: readonly number[]): Token[] =>
+  cuts.slice(1).flatMap((to, i) => {
+    const from = cuts[i]!
+    return tokensOf(row.slice(from, to)).map(t => ({ ...t, at: t.at + from, end: t.end + from }))
+  })
+
 /** `11/2 cups`: a whole number glued to the part of one behind it, since nobody writes eleven halves. */
 function parted(tokens: readonly Token[], at: number): Token[] | undefined {
-  const [number, slash, under] = tokens.slice(at, at + 3)
-  const [, whole, over] = /^([1-9])([1-7])$/.exec(number?.text ?? '') ?? []
+  const [number, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]]
+  const [, whole, over] = number?.text.length === 2 ? (/^([1-9])([1-7])$/.exec(number.text) ?? []) : []
   if (!whole || !isTied(slash, '/') || !/^[2348]$/.test(under?.text ?? '') || under!.gap) return undefined
   if (Number(over) >= Number(under!.text)) return undefined
   const middle = number!.at + 1
@@ -23,16 +29,16 @@ function parted(tokens: readonly Token[], at: number): Token[] | undefined {
  * glued together is parted. `at` and `end` are offsets into the row.
  */
 export function printedTokens(row: string): Token[] {
-  const cuts = [0, ...Array.from(row.matchAll(glued), ({ index }) => index), row.length]
-  const tokens = cuts.slice(1).flatMap((to, i) => {
-    const from = cuts[i]!
-    return tokensOf(row.slice(from, to)).map(t => ({ ...t, at: t.at + from, end: t.end + from }))
-  })
+  const cuts = Array.from(row.matchAll(glued), ({ index }) => index)
+  const tokens = cuts.length === 0 ? tokensOf(row) : tokensBetween(row, [0, ...cuts, row.length])
   const isPlural = (i: number) =>
     isTied(tokens[i], '(') && isTied(tokens[i + 1], 's') && isTied(tokens[i + 2], ')')
-  return tokens.flatMap((token, i) => {
-    if (isPlural(i) || isPlural(i - 1) || isPlural(i - 2)) return []
-    if (token.kind === 'mark' && footnotes.test(token.text)) return []
-    return parted(tokens, i) ?? [token]
-  })
+  const printed: Token[] = []
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i]!
+    if (isPlural(i)) i += 2
+    else if (token.kind !== 'mark') printed.push(...(parted(tokens, i) ?? [token]))
+    else if (!footnotes.test(token.text)) printed.push(token)
+  }
+  return printed
 }

@@ -1,8 +1,21 @@
 import type { Step } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { Worded } from '../../engine/index.js'
-import { lookOf, type MethodRow, readMethod } from '../steps/read-method.js'
-import type { Kind } from './candidates.js'
+import { lookOf, type MethodRow, readMethod } from './read-method.js'
+
+/** What a row may be. */
+export type Kind =
+  | 'title'
+  | 'stage'
+  | 'list' // the heading of one
+  | 'method' // … of the steps
+  | 'remarks' // … of notes
+  | 'line'
+  | 'amount' // of the name on the row beside it
+  | 'step'
+  | 'note'
+  | 'fact' // of the whole: a yield, a total, a time
+  | 'unknown'
 
 /** A step that was read, with the words of the recipe it comes from. */
 export interface RecipeStep {
@@ -18,12 +31,18 @@ interface NamedStage {
   readonly lines: readonly { readonly ingredient: string }[]
 }
 
+/** What a recipe says besides its lines, where it stands in a row of the text. */
+export interface NoteAt {
+  readonly row?: number
+  readonly text: string
+}
+
 /** What the rows of a method came to. */
 interface MethodOfRecipe {
   readonly steps: readonly RecipeStep[]
   readonly methods: readonly (readonly Step[])[] // of each stage
   readonly isIn: (row: number) => boolean // whether all that a row says is in the method
-  readonly left: ReadonlyMap<number, string> // of rows that are in part: what is not
+  readonly beside: (notes: readonly NoteAt[]) => string[] // what of the notes is not in it
 }
 
 /** A row of it, and the stage beneath whose lines it stands. */
@@ -99,12 +118,14 @@ export class MethodRows {
     const methods = stages.map((): Step[] => [])
     for (const { stage, step } of steps) methods[stage]!.push(step)
     const rows = new Set(told.map(({ row }) => row))
-    const some = steps.length > 0
+    const isIn = (row: number) => steps.length > 0 && rows.has(row)
+    const inPart = new Map(left.map(({ row, text }) => [row, text])) // what is not in it of rows that are
     return {
       steps: steps.map(({ step, row, source, guesses }) => ({ stepId: step.id, row, source, guesses })),
       methods,
-      isIn: row => some && rows.has(row),
-      left: new Map(some ? left.map(({ row, text }) => [row, text]) : []),
+      isIn,
+      beside: notes =>
+        notes.flatMap(({ row, text }) => (row === undefined || !isIn(row) ? text : (inPart.get(row) ?? []))),
     }
   }
 }

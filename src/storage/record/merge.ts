@@ -1,6 +1,6 @@
-import { newId } from '../dough/document/formula.js'
-import { sameData } from '../dough/document/same-data.js'
-import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../dough/document/workbook.js'
+import { newId } from '../../dough/document/formula.js'
+import { sameData } from '../../dough/document/same-data.js'
+import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../../dough/document/workbook.js'
 import { fromAnotherTab } from './words.js'
 
 interface Named {

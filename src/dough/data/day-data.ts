@@ -1,4 +1,4 @@
-import type { Day } from '../../dough/document/day.js'
+import type { Day } from '../document/day.js'
 import {
   isCelsius,
   isClock,
@@ -8,9 +8,9 @@ import {
   mixProblem,
   ovenProblem,
   problemOfDay,
-} from '../../dough/document/day-checks.js'
-import { newId } from '../../dough/document/formula.js'
-import { newDay, newOven } from '../../dough/edits/fetched/day-edits.js'
+} from '../document/day-checks.js'
+import { newId } from '../document/formula.js'
+import { newDay, newOven } from '../edits/fetched/day-edits.js'
 import {
   type Field,
   type Fields,

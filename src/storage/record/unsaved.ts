@@ -1,9 +1,13 @@
-import type { Day } from '../dough/document/day.js'
-import type { Formula } from '../dough/document/formula.js'
-import type { Ingredient } from '../dough/document/larder.js'
-import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../dough/document/workbook.js'
+import { isFields } from '../../dough/data/fields.js'
+import { readFormulaData } from '../../dough/data/formula-data.js'
+import { readIngredientData } from '../../dough/data/ingredient-data.js'
+import { isPlain } from '../../dough/data/plain.js'
+import type { Day } from '../../dough/document/day.js'
+import type { Formula } from '../../dough/document/formula.js'
+import type { Ingredient } from '../../dough/document/larder.js'
+import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../../dough/document/workbook.js'
 import { type Merged, merge } from './merge.js'
-import { hasTexts, isDay, isFields, isIngredient, optionsIn, readFormula } from './read-part.js'
+import { hasTexts, optionsIn, type ReadData, readPart } from './read-part.js'
 import type { Stored } from './record.js'
 
 const formatName = 'tarebook unsaved edits'
@@ -46,25 +50,47 @@ const sideOf = (workbook: Workbook, shared: ReadonlySet<Formula>): Side => ({
   formulas: workbook.formulas.filter(formula => !shared.has(formula)),
 })
 
-const isSide = (value: unknown): value is Side =>
-  hasTexts(value, 'name') &&
-  Array.isArray(value.larder) &&
-  value.larder.every(isIngredient) &&
-  Array.isArray(value.shelf) &&
-  value.shelf.every(id => typeof id === 'string') &&
-  (value.days === undefined || (Array.isArray(value.days) && value.days.every(isDay))) &&
-  Array.isArray(value.formulas) &&
-  value.formulas.every(formula => hasTexts(formula, 'id') && readFormula(formula, String(formula.id)))
+/** A side in data of which nothing is known; undefined where a part of it cannot be read at all. */
+function sideIn(value: unknown, readDay: ReadData<Day>): Side | undefined {
+  if (!isPlain(value) || !hasTexts(value, 'name')) return undefined
+  const each = <T>(list: unknown, read: ReadData<T>): readonly T[] | undefined => {
+    const items = Array.isArray(list) ? list.map(item => readPart(item, read).item) : [undefined]
+    return items.every(item => item !== undefined) ? items : undefined
+  }
+  const larder = each(value.larder, readIngredientData)
+  const formulas = each(value.formulas, readFormulaData)
+  const days = value.days === undefined ? [] : each(value.days, readDay)
+  const { shelf } = value
+  if (!larder || !formulas || !days || !Array.isArray(shelf)) return undefined
+  return {
+    name: String(value.name),
+    larder,
+    formulas,
+    shelf: shelf.filter(id => typeof id === 'string'),
+    ...optionsIn(value),
+    ...(days.length > 0 && { days }),
+  }
+}
 
 /** The formulas in edits that were left behind, as they are after them. */
 export const unsavedFormulas = ({ unsaved }: Stored): readonly Formula[] =>
-  [...unsaved.values()].flatMap(edits => (isFields(edits) && isSide(edits.mine) ? edits.mine.formulas : []))
+  [...unsaved.values()].flatMap(edits =>
+    isFields(edits) && isFields(edits.mine) && Array.isArray(edits.mine.formulas)
+      ? edits.mine.formulas.flatMap(formula => readPart(formula, readFormulaData).item ?? [])
+      : [],
+  )
 
 /** `now` with the edits left behind in it, merged as `merge` does; undefined when they cannot be read. */
-export function takeIn(edits: unknown, stored: Stored, now: Workbook): Merged | undefined {
+export function takeIn(
+  edits: unknown,
+  stored: Stored,
+  now: Workbook,
+  readDay: ReadData<Day>,
+): Merged | undefined {
   if (!isFields(edits) || edits.format !== formatName || edits.version !== formatVersion) return undefined
-  const { base, mine, after } = edits
-  if (!isSide(base) || !isSide(mine) || !Array.isArray(after)) return undefined
+  const [base, mine] = [sideIn(edits.base, readDay), sideIn(edits.mine, readDay)]
+  const { after } = edits
+  if (!base || !mine || !Array.isArray(after)) return undefined
   const from = after.includes(stored.head?.mark) ? stored.workbook : filled(base, now)
   return merge(from, filled(mine, now), now)
 }

@@ -1,6 +1,6 @@
-import { batchProblem } from '../../dough/document/batch-checks.js'
-import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../../dough/document/formula.js'
-import { readingNames } from '../../dough/document/reading-names.js'
+import { batchFault } from '../document/checks.js'
+import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../document/formula.js'
+import { readingNames } from '../document/reading-names.js'
 import {
   type Field,
   type Fields,
@@ -13,7 +13,6 @@ import {
   that,
   truth,
 } from './fields.js'
-import { tooLarge } from './too-long.js'
 
 const mostShapes = 5000 // of pieces
 
@@ -30,41 +29,31 @@ const note: Field = { read: text, usual: () => '' }
 const isCountsAs = (value: Fields): boolean =>
   value.kind === 'starter'
     ? typeof value.hydration === 'number' && value.hydration >= 0 && Number.isFinite(value.hydration)
-    : ['flour', 'water', 'salt', 'other'].includes(String(value.kind))
+    : typeof value.kind === 'string' && ['flour', 'water', 'salt', 'other'].includes(value.kind)
 
 /** What an ingredient counts as, in a file. */
 export const countsAs: Field = { read: that(isCountsAs), must: true }
 
 const part = number(0, { below: 1 })
 
-const line = (value: unknown, tell: Tell): Fields | undefined =>
-  readFields(
-    value,
-    {
-      id,
-      ingredient: { read: text, must: true },
-      amount: { read: text, must: true },
-      note,
-      base: { read: value => (value === true ? value : undefined) },
-      source: { read: text },
-    },
-    tell,
-  )
-
-const step = (value: unknown, tell: Tell): Fields | undefined =>
-  readFields(
-    value,
-    {
-      id,
-      does: { read: text, must: true },
-      kind: { read: value => (isStepKind(value) ? value : undefined), must: true },
-      text: { read: text, usual: () => '' },
-      note,
-    },
-    tell,
-  )
+const ofLine: Readonly<Record<string, Field>> = {
+  id,
+  ingredient: { read: text, must: true },
+  amount: { read: text, must: true },
+  note,
+  base: { read: value => (value === true ? value : undefined) },
+  source: { read: text },
+}
 
 const isStepKind = (value: unknown): boolean => value === 'hands' || value === 'wait' || value === 'bake'
+
+const ofStep: Readonly<Record<string, Field>> = {
+  id,
+  does: { read: text, must: true },
+  kind: { read: value => (isStepKind(value) ? value : undefined), must: true },
+  text: { read: text, usual: () => '' },
+  note,
+}
 
 const stage = (value: unknown, tell: Tell): Fields | undefined =>
   readFields(
@@ -73,10 +62,10 @@ const stage = (value: unknown, tell: Tell): Fields | undefined =>
       id,
       name,
       ferments: { read: truth },
-      lines: { read: list(item => line(item, tell), 'line', tell), must: true },
+      lines: { read: list(item => readFields(item, ofLine, tell), 'line', tell), must: true },
       keepBack: { read: value => (value === 'seed' ? value : number(0)(value)) },
       loss: { read: part },
-      method: { read: list(item => step(item, tell), 'step', tell) },
+      method: { read: list(item => readFields(item, ofStep, tell), 'step', tell) },
     },
     tell,
   )
@@ -84,7 +73,7 @@ const stage = (value: unknown, tell: Tell): Fields | undefined =>
 const isPieces = (value: unknown): boolean =>
   isFields(value) && typeof value.count === 'number' && typeof value.weight === 'number'
 
-/** Whether the fields of a batch are of the kinds that what it makes needs; `batchProblem` looks at their values. */
+/** Whether the fields of a batch are of the kinds that what it makes needs; `batchFault` looks at their values. */
 export function isBatch(value: Fields): boolean {
   if (
     (value.loss !== undefined && typeof value.loss !== 'number') ||
@@ -101,11 +90,12 @@ export function isBatch(value: Fields): boolean {
     'all of': () => typeof value.grams === 'number' && typeof value.ingredient === 'string',
     factor: () => typeof value.factor === 'number',
   }
-  const make = String(value.make)
+  const { make } = value
   return (
+    typeof make === 'string' &&
     Object.hasOwn(needs, make) &&
     needs[make]!() &&
-    batchProblem(value as unknown as NonNullable<Formula['batch']>) === undefined
+    batchFault(value as unknown as NonNullable<Formula['batch']>) === undefined
   )
 }
 
@@ -181,7 +171,7 @@ export function readFormulaData(
     tell,
   )
   const formula = fields as unknown as Formula | undefined
-  if (!formula || formula.stages.length === 0 || tooLarge(formula)) return undefined
+  if (!formula || formula.stages.length === 0) return undefined
   return withOwnIds(formula, tell)
 }
 
@@ -201,12 +191,12 @@ function withOwnIds(formula: Formula, tell: Tell): Formula {
     seen.add(unlike.id)
     return unlike
   }
-  const final = finalDoughOf(formula)
-  const lines = new Map([final, ...formula.stages.slice(0, -1)].map(s => [s, s.lines.map(own)]))
+  const final = finalDoughOf(formula).lines.map(own)
+  const lines = [...formula.stages.slice(0, -1).map(s => s.lines.map(own)), final]
   return {
     ...formula,
-    stages: formula.stages.map(s =>
-      own({ ...s, lines: lines.get(s)!, ...(s.method && { method: s.method.map(own) }) }),
+    stages: formula.stages.map((s, at) =>
+      own({ ...s, lines: lines[at]!, ...(s.method && { method: s.method.map(own) }) }),
     ),
     ...(formula.jottings && { jottings: formula.jottings.map(own) }),
   }

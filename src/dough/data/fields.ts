@@ -1,5 +1,4 @@
-import type { Worded } from '../../engine/index.js'
-import { type DataDiagnostic, dataProblem, type LeftOut, type Listed } from './words.js'
+import type { LeftOut, Listed } from './left-out.js'
 
 /** The fields of an object from a file, of which nothing is known yet. */
 export type Fields = Readonly<Record<string, unknown>>
@@ -28,25 +27,21 @@ export function readFields(
   tell: Tell,
 ): Fields | undefined {
   if (!isFields(value)) return undefined
-  let changed = false
-  const entries = Object.entries(value).flatMap(([name, at]): [string, unknown][] => {
-    const field = Object.hasOwn(known, name) ? known[name] : undefined
-    if (!field) return [[name, at]]
-    const read = field.read(at)
-    if (read !== at) changed = true
-    if (read !== undefined) return [[name, read]]
-    if (!field.must) tell({ code: 'fieldNotUnderstood', field: name })
-    return []
-  })
-  const there = new Set(entries.map(([name]) => name))
-  for (const [name, { must, usual }] of Object.entries(known)) {
-    if (there.has(name)) continue
-    if (must) return undefined
-    if (usual === undefined) continue
-    entries.push([name, usual()])
-    changed = true
+  let changed: Record<string, unknown> | undefined
+  for (const [name, { read, must, usual }] of Object.entries(known)) {
+    const at = Object.hasOwn(value, name) ? value[name] : undefined
+    let now = at === undefined ? undefined : read(at)
+    if (now === undefined) {
+      if (must) return undefined
+      if (at !== undefined) tell({ code: 'fieldNotUnderstood', field: name })
+      now = usual?.()
+    }
+    if (now === at) continue
+    changed ??= { ...value }
+    if (now === undefined) delete changed[name]
+    else changed[name] = now
   }
-  return changed ? Object.fromEntries(entries) : value
+  return changed ?? value
 }
 
 /** Reads a list; what cannot be read of it is left out and told. The same list where all could. */
@@ -84,26 +79,3 @@ export const that =
   (is: (value: Fields) => boolean): Field['read'] =>
   value =>
     isFields(value) && is(value) ? value : undefined
-
-const deepest = 64
-const forbidden = '__proto__' // as a field it changes what other code makes of the object
-
-/**
- * Looks through a parsed JSON value without recursion and takes out fields that are named like the prototype of
- * an object. Says why it is not to be used; undefined when it is.
- */
-export function whyHostile(value: unknown): Worded<DataDiagnostic> | undefined {
-  let level: unknown[] = [value]
-  for (let depth = 0; level.length > 0; depth++) {
-    if (depth > deepest) return dataProblem({ code: 'fileTooDeep', most: deepest })
-    const next: unknown[] = []
-    for (const item of level) {
-      if (typeof item !== 'object' || item === null) continue
-      if (Object.hasOwn(item, forbidden)) Reflect.deleteProperty(item, forbidden)
-      for (const inner of Array.isArray(item) ? item : Object.values(item))
-        if (typeof inner === 'object' && inner !== null) next.push(inner)
-    }
-    level = next
-  }
-  return undefined
-}

@@ -4,6 +4,7 @@ import { aboutWords } from '../../dough/lexicon/kitchen-measures.js'
 import { numberWords } from '../../dough/lexicon/number-words.js'
 import { isApostrophe, type Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen, type Purpose, places, uses } from './kitchen-words.js'
+import { printedTokens } from './printed-tokens.js'
 
 /** An ingredient's name with what was said about it besides. */
 export interface NameRead {
@@ -40,7 +41,8 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
     const next = after?.key ?? ''
     const starts =
       kind === 'mark'
-        ? ',([{;:=/|!?+@'.includes(text) ||
+        ? ',([{;:=|!?+@'.includes(text) ||
+          (text === '/' && (gap || after?.gap)) ||
           ('–—-'.includes(text) && gap && after?.gap) ||
           (text === '.' && (after === undefined || after.gap))
         : kitchen.noteStarts.has(key) ||
@@ -80,6 +82,10 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
     const ingredient = kept.length > 0 ? larderName(larder, joined(kept)) : undefined
     if (ingredient) return { ingredient, known: true, notes: [...hydration, ...warm, taken.join(' ')] }
   }
+  // `bread/strong flour` is the first of them
+  const slash = whole.findIndex(t => t.text === '/')
+  const first = slash < 1 ? undefined : larderName(larder, joined([...whole.slice(0, slash), whole.at(-1)!]))
+  if (first) return { ingredient: first, known: true, notes: [...hydration, ...warm, joined(whole)] }
   const isLeft = stateless.length > 0
   const notes = [...hydration, ...warm, ...(isLeft ? [states.join(' ')] : [])]
   return { ingredient: joined(isLeft ? stateless : whole), known: false, notes }
@@ -115,4 +121,20 @@ export function nearerName({ ingredient, known }: NameRead, notes: readonly stri
       return { ingredient: nearest, known: true, remarks: remarks.filter(r => isOther || r !== remark) }
   }
   return { ingredient, known, remarks }
+}
+
+const longestWritten = 200 // characters; no name with its remark is so long
+
+/**
+ * The larder's ingredient that a text names, with what the text says of it besides; undefined where it knows none, or where
+ * figures stand in the text that may be its amount.
+ */
+export function namedIn(text: string, larder: Larder): { ingredient: string; note: string } | undefined {
+  if (text.length > longestWritten || /\d/.test(text.replace(/[([][^)\]]*[)\]]/g, ''))) return undefined
+  const tokens = printedTokens(text)
+  const end = noteStart(tokens)
+  const name = nameOf(tokens.slice(0, end), larder)
+  const remark = text.slice(tokens[end]?.at ?? text.length).replace(/^[\s,;:([–—-]+|[\s,;)\]]+$/g, '')
+  const { ingredient, known, remarks } = nearerName(name, [remark], larder)
+  return known ? { ingredient, note: [...name.notes, ...remarks].filter(Boolean).join(', ') } : undefined
 }

@@ -1,5 +1,5 @@
-import { newId } from '../../dough/document/formula.js'
-import type { Ingredient } from '../../dough/document/larder.js'
+import { newId } from '../document/formula.js'
+import type { Ingredient } from '../document/larder.js'
 import { type Field, number, readFields, type Tell, text, texts } from './fields.js'
 import { countsAs } from './formula-data.js'
 

@@ -1,6 +1,6 @@
 import type { TypedText } from '../../src/storage/index.js'
 import { wish } from '../base/events.js'
-import { focusedIn } from './focused-in.js'
+import { focusedIn } from '../typed/focused-in.js'
 
 type Field = HTMLInputElement | HTMLTextAreaElement
 
