@@ -1,4 +1,5 @@
 /** Runs the Node tests: bundled by esbuild with their packages, then each file in a process of its own under node:test. */
+import { readFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { relative } from 'node:path'
 import { run } from 'node:test'
@@ -12,6 +13,10 @@ import { build } from 'esbuild'
  * @property {Map<string, number>} times that each file took, in milliseconds
  * @property {Map<string, boolean>} results of the browser tests, by `file › title`
  */
+
+/** What draws at random or counts work takes longest, and begins first. */
+const takesLong = /** @param {string} file */ file =>
+  /\/(random|work)(\.js)?'/.test(readFileSync(file, 'utf8'))
 
 /**
  * @param {string[]} files test files, paths from the top of the repository
@@ -38,7 +43,8 @@ export async function runNodeTests(files, outdir) {
     `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
   /** @type {Count} */
   const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
-  const bundles = files.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
+  const inOrder = [...files.filter(takesLong), ...files.filter(file => !takesLong(file))]
+  const bundles = inOrder.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
   const results = run({ files: bundles, concurrency: availableParallelism() })
   /** @param {string | undefined} file */
   const sourceOf = file =>

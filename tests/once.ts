@@ -1,9 +1,7 @@
 /** Tests in the browser that ask nothing of an engine. */
 
-declare const __WTR_CONFIG__: { testFrameworkConfig?: { asks?: boolean } }
-
-/** Whether this engine is the one of those running that is asked what is asked once. */
-export const isAskedOnce = __WTR_CONFIG__.testFrameworkConfig?.asks === true
+/** Whether this engine is the one of those running that is asked what is asked once; the page that loads the tests says so. */
+export const { isAskedOnce } = globalThis as unknown as { isAskedOnce: boolean }
 
 /**
  * A test that runs in one engine: of names, roles and colours, say, which are the same in each. `browsers/report.mjs`

@@ -6,9 +6,9 @@ export interface NumberStyle {
 
 /** English where the language is none that has a name: WebKitGTK calls it `C` where the system was told of none, Chromium `en-US@posix`. */
 export function numberStyleOf(named: string): NumberStyle {
-  let language = named
+  let language = named || 'en'
   try {
-    Intl.getCanonicalLocales(named)
+    new Intl.NumberFormat(language)
   } catch {
     language = 'en'
   }

@@ -19,6 +19,7 @@ import { restoreChoice } from './workbooks/restore-wish.js'
 import './tables/tb-columns.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import './recipes/tb-recipe-lines.js'
+import './recipes/tb-recipe-steps.js'
 import './unknown/tb-unknown.js'
 import './workbooks/tb-workbook-look.js'
 
@@ -62,8 +63,13 @@ export class TbBringIn extends TbDialog {
     this.#forget()
   }
 
+  #link: string | undefined // in the address
+  #openId: string | undefined // of the formula that is open beneath; '' of none
+
   /** Opens at the choice of a file, or with what a file, a text or the fragment of a link holds. */
-  show(detail: { file?: File; text?: string; link?: string } = {}): void {
+  show(detail: { file?: File; text?: string; link?: string; open?: string } = {}): void {
+    this.#link = detail.link
+    this.#openId = detail.open
     this.#intake.clear()
     this.#forget()
     this.pasted = ''
@@ -76,6 +82,12 @@ export class TbBringIn extends TbDialog {
 
   override close(): void {
     this.#intake.clear()
+    // Until now a page loaded anew would have shown it again.
+    if (this.#link && location.hash === this.#link) {
+      const { pathname, search } = location
+      history.replaceState(null, '', `${pathname}${search}${this.#openId ? `#${this.#openId}` : ''}`)
+    }
+    this.#link = undefined
     super.close()
   }
 
@@ -95,7 +107,7 @@ export class TbBringIn extends TbDialog {
 
   protected override unsaved(): boolean {
     return this.#intake.read
-      ? this.decided.said.size + this.decided.meanings.size > 0
+      ? this.decided.said.size + this.decided.steps.size + this.decided.meanings.size > 0
       : this.pasted.trim() !== ''
   }
 

@@ -1,10 +1,12 @@
 import { lengthText, localOf } from '../../src/day/course/clock.js'
-import { readStep } from '../../src/day/method/step-text.js'
+import { lengthOf as lengthAsWritten, readStep } from '../../src/day/method/step-text.js'
+import { type DayMixing, mixingsOf } from '../../src/day/mixing/day-mixings.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedEvent } from '../../src/day/plan/planned.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { type NumberStyle, showGrams } from '../base/numbers.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { clockOf, clockWords, degrees, standingWords, stepOfBread } from './words.js'
 
 /** A thing of the day as the list shows it. */
@@ -32,16 +34,23 @@ const heldClock = (at: string): string => at.slice(11).replace(/^0(?=\d)/, '')
 
 /** A planned day by the clock. `now` is the day as it stands: what is held in it may not fit the plan. */
 export function clockDates(sheet: DaySheet, now: Day, style: NumberStyle): ClockDate[] {
+  const mixings = mixingsOf(now, bread => sheet.figures(bread))
   const dates: { date: string; rows: ClockRow[] }[] = []
   for (const event of sheet.plan?.events ?? []) {
     const { date } = localOf(Math.round(event.from), sheet.day.zone)
     if (dates.at(-1)?.date !== date) dates.push({ date, rows: [] })
-    dates.at(-1)!.rows.push(rowOf(event, sheet, now, style))
+    dates.at(-1)!.rows.push(rowOf(event, sheet, now, style, mixings))
   }
   return dates
 }
 
-function rowOf(event: PlannedEvent, sheet: DaySheet, now: Day, style: NumberStyle): ClockRow {
+function rowOf(
+  event: PlannedEvent,
+  sheet: DaySheet,
+  now: Day,
+  style: NumberStyle,
+  mixings: readonly DayMixing[],
+): ClockRow {
   const { begins, load, breads, from, until } = event
   const names = breads.map(id => sheet.breads.find(b => b.id === id)?.formula.name ?? '')
   const bread = now.breads.length > 1 ? names.join(', ') : ''
@@ -56,7 +65,7 @@ function rowOf(event: PlannedEvent, sheet: DaySheet, now: Day, style: NumberStyl
     time: clockOf(from, sheet.day),
     typed: held ? heldClock(held.at) : '',
     length: lengthOf(event, until - from),
-    about: aboutOf(event),
+    about: [...waterOf(event, mixings, style), ...aboutOf(event)].join(' · '),
     weigh: weighOf(event, sheet, style),
   }
 }
@@ -66,10 +75,24 @@ function lengthOf({ kind, length }: PlannedEvent, minutes: number): string {
   return kind === 'wait' && length ? clockWords.of(said, boundsText(length)) : said
 }
 
-function aboutOf({ scaled, step, kind, load, time }: PlannedEvent): string {
+/** How warm the water has to be that goes in at a step: `water at 27 °C for a dough of 25 °C`. */
+function waterOf(
+  { step, time, breads }: PlannedEvent,
+  mixings: readonly DayMixing[],
+  style: NumberStyle,
+): string[] {
+  const found = mixings.find(({ mixing, bread }) => mixing.step === step.id && bread === breads[0])
+  if (!found || time !== undefined) return []
+  const { liquid, celsius, wanted } = found.mixing
+  return [clockWords.water(liquid, sayCelsius(celsius, style), sayCelsius(wanted, style))]
+}
+
+function aboutOf({ scaled, step, kind, load, time }: PlannedEvent): string[] {
   const { celsius } = readStep(step.text)
-  const said = [
+  const written = scaled && scaled.factor !== 1 ? lengthAsWritten(step, readStep(step.text), 0) : undefined
+  return [
     ...(load?.pieces !== undefined && kind === 'bake' ? [clockWords.pieces(load.pieces)] : []),
+    ...(written ? [clockWords.written(boundsText(written), degrees(scaled!.written!))] : []),
     ...(scaled && (scaled.standing !== 'kitchen' || scaled.written !== undefined)
       ? [`${standingWords[scaled.standing]}, ${degrees(scaled.celsius)}`]
       : []),
@@ -78,10 +101,10 @@ function aboutOf({ scaled, step, kind, load, time }: PlannedEvent): string {
       : []),
     ...(step.note.trim() && time === undefined ? [step.note.trim()] : []),
   ]
-  return said.join(' · ')
 }
 
-function weighOf({ begins }: PlannedEvent, sheet: DaySheet, style: NumberStyle): string {
+function weighOf({ begins, load }: PlannedEvent, sheet: DaySheet, style: NumberStyle): string {
+  if (load && load.number > 1) return '' // it went in for all loads at the first
   return sheet
     .weighList(begins)
     .map(({ ingredient, grams }) =>

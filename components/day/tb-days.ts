@@ -3,6 +3,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
+import { hashFrom } from '../base/hash.js'
 import { isWide } from '../styles/breakpoints.js'
 import { DayPlanner } from './day-planner.js'
 import { daysStyles } from './days-styles.js'
@@ -10,7 +11,7 @@ import './tb-day.js'
 import { latestFirst, today } from './tb-day-list.js'
 import { daysWords } from './words.js'
 
-const idInAddress = (): string => decodeURIComponent(location.hash.slice('#days/'.length))
+const idInAddress = (): string => hashFrom('#days/'.length)
 
 /** The days: their list, and the one that the address names; beside the list, where there is room, the next to come. */
 export class TbDays extends BaseElement {

@@ -88,6 +88,9 @@ export const clockWords = {
   released: (what: string): string => `${what} follows again.`,
   of: (length: string, bounds: string): string => (length === bounds ? length : `${length} of ${bounds}`),
   at: (celsius: string): string => `at ${celsius}`,
+  water: (liquid: 'water' | 'milk', celsius: string, wanted: string): string =>
+    `${liquid} at ${celsius} for a dough of ${wanted}`,
+  written: (bounds: string, celsius: string): string => `${bounds} written for ${celsius}`,
   pieces: (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`),
 } as const
 

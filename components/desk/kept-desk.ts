@@ -7,10 +7,13 @@ import {
   openKeeper,
   type TypedText,
 } from '../../src/storage/index.js'
+import type * as StoredSteps from '../../src/storage/record/stored-steps.js'
+import type { Steps } from '../../src/storage/record/undo-steps.js'
 import type { EditRequest } from '../base/events.js'
 import { fetchSpokenFor } from '../base/fetched-spoken.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { Desk, type DeskEvent, type DeskPlace, type EditPlace } from './desk.js'
+import { rememberHere, type WasHere, wasHere } from './was-here.js'
 import { deskWords } from './words.js'
 
 /** The workbook that a first start opens with. */
@@ -40,7 +43,10 @@ export class KeptDesk {
   state: KeeperState = { status: 'loading' }
   examples: readonly Formula[] = []
   fresh = false // the workbook was made of the examples just now
+  gone: WasHere | undefined // there was a workbook here, and the browser has none any more
+  unread: string | undefined // why nothing is known of what is stored
   #keeper: Keeper | undefined
+  #storedSteps: typeof StoredSteps | undefined // fetched when the page is idle
 
   constructor(private readonly tell: KeptDeskEvents) {}
 
@@ -59,12 +65,16 @@ export class KeptDesk {
       database,
       onState: state => {
         this.state = state
+        this.#remember(database)
         this.tell.refreshed()
       },
       prepare: fetchSpokenFor,
+      stepsToKeep: () => this.desk && this.#storedSteps?.stepsToKeep(this.desk.history.steps),
       onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
     })
     this.#keeper = keeper
+    if (keeper.fresh) this.gone = wasHere(database)
+    if (keeper.unread && 'reason' in keeper.state) this.unread = keeper.state.reason.message
     const examples = keeper.fresh ? await loadExamples() : undefined
     const workbook = examples
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
@@ -81,6 +91,14 @@ export class KeptDesk {
   #changed(event: DeskEvent): void {
     if (event.event.way !== 'load') this.#keeper?.keep(event.event.workbook)
     this.tell.changed(event)
+  }
+
+  #remember(database: string): void {
+    const { state } = this
+    if (state.status !== 'saved' || !state.at || !this.#keeper) return
+    this.unread = undefined
+    const { formulas } = this.#keeper.workbook
+    rememberHere(database, { savedAt: state.at.toISOString(), formulas: formulas.length })
   }
 
   /** Makes the edit asked for, or says in the request why not. */
@@ -132,7 +150,17 @@ export class KeptDesk {
   damaged = async (): Promise<ReadonlyMap<string, unknown>> => (await this.#keeper?.damaged()) ?? new Map()
 
   /** Fetches what keeping needs only later. */
-  fetchRest = async (): Promise<void> => void (await this.#keeper?.fetchRest())
+  fetchRest = async (): Promise<void> => {
+    const [stored] = await Promise.all([
+      import('../../src/storage/record/stored-steps.js'),
+      this.#keeper?.fetchRest(),
+    ])
+    this.#storedSteps = stored
+    const steps = stored.readSteps(this.#keeper?.steps)
+    if (steps && this.desk?.workbook === this.#keeper?.workbook)
+      this.desk?.history.takeUp(steps as Steps<DeskPlace>)
+    this.tell.refreshed()
+  }
 
   takeOver = (): void => void this.#keeper?.takeOver()
   tryAgain = (): void => void this.#keeper?.flush()

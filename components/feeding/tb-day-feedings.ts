@@ -10,7 +10,8 @@ import { holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
-import type { BuildOf, FeedingDay } from './tb-feeding.js'
+import type { BuildOf } from './feeding-answer.js'
+import type { FeedingDay } from './tb-feeding.js'
 import './tb-feeding.js'
 import { feedingWords } from './words.js'
 
@@ -128,7 +129,7 @@ export class TbDayFeedings extends BaseElement {
       }
       return { label: '', changes }
     }
-    return { zone, times, hold }
+    return { id, zone, times, hold }
   }
 
   #toggle(key: string): void {
@@ -147,6 +148,9 @@ export class TbDayFeedings extends BaseElement {
       font-weight: 600;
       letter-spacing: 0.02em;
       color: var(--ink-soft);
+    }
+    section {
+      max-width: 40rem;
     }
     h3,
     p {

@@ -8,31 +8,23 @@ import {
   ripeRange,
   stageOf,
 } from '../../src/day/mixing/fed-build.js'
-import { type FedBuild, feedBuilds, readingsChanged, sheetWith } from '../../src/day/mixing/feeding-edit.js'
+import { type FedBuild, feedBuilds } from '../../src/day/mixing/feeding-edit.js'
 import type { FeedingProblem } from '../../src/day/mixing/feeding-words.js'
-import type { Transaction } from '../../src/dough/document/workbook.js'
 import { together } from '../../src/dough/edits/edits.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
-import { showGrams, showPercent } from '../base/numbers.js'
-import { readingUnit, showReading } from '../base/reading-shown.js'
-import { readingWords } from '../base/words.js'
+import { showPercent } from '../base/numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
 import { readDegrees, sayCelsius, showCelsius } from '../typed/typed-degrees.js'
+import { type BuildOf, doneTo, weightsOf } from './feeding-answer.js'
 import { feedingStyles } from './feeding-styles.js'
 import { Clock, type TypedClocks, timesOf } from './feeding-times.js'
 import { workingOfFeeding } from './feeding-working.js'
 import { feedingWords } from './words.js'
 
-/** A build of a formula. */
-export interface BuildOf {
-  readonly sheet: FigureSheet
-  readonly stage: string // id
-}
-
 /** What follows from a day: when each build of a chain is fed and the last is taken, instants; in which zone. */
 export interface FeedingDay {
+  readonly id: string
   readonly zone: string
   readonly times: ReadonlyMap<string, { readonly fed: number; readonly ripe: number }> // by the stage's id
   /** Keeps what was typed as times of the day: when builds are fed, by their stages' ids, and when the last is ripe; instants. */
@@ -59,7 +51,7 @@ export class TbFeeding extends BaseElement {
   declare builds: readonly BuildOf[] // the first is shown, the others share it and are fed alike
   declare version: number // goes up when the sheets' figures changed
   declare day: FeedingDay | undefined
-  declare place: number | undefined // °C where it stands on a day; undefined: as its step is written
+  declare place: number | undefined // °C where it stands on a day, which has to say it; undefined: typed, or as its step is written
   declare typed: TypedClocks
   declare celsius: number | undefined // typed
   declare count: number // of builds it goes through
@@ -179,7 +171,8 @@ export class TbFeeding extends BaseElement {
     }
       <p class="line">
         ${times.map((time, i) => html`<span class="pair">${this.#timeWords(stages, i)} ${this.#time(stages, i, time)}</span>`)}
-        <span class="pair">${feedingWords.standsAt} ${this.#degrees(celsius)}</span>
+        <span class="pair">${feedingWords.standsAt}
+          ${this.day ? sayCelsius(celsius, this.numbers) : this.#degrees(celsius)}</span>
       </p>
       ${this.#fields.faults(...names, 'celsius')}`
   }
@@ -199,6 +192,7 @@ export class TbFeeding extends BaseElement {
       label: feedingWords.clockLabel(this.#timeWords(stages, i), how),
       kept: time === undefined ? '' : clockText(this.#clock.of(time)),
       short: true,
+      keys: 'text',
       take: text => {
         const clock = readClock(text)
         if (text.trim() !== '' && clock === undefined) return feedingWords.notAClock
@@ -237,7 +231,6 @@ export class TbFeeding extends BaseElement {
     const { sheet } = this.#main
     const { numbers, readOnly } = this
     const isAlone = fed.length === 1
-    const transaction = feedBuilds(sheet, fed)
     const isSo = fed.every(({ feeding }) => Math.abs(feeding.before.hours / feeding.hours - 1) < sameTime)
     const percent = (part: number) => `${showPercent(part, numbers)}\u00a0%`
     return html`${fed.map(({ stage, feeding }) => {
@@ -250,10 +243,10 @@ export class TbFeeding extends BaseElement {
           ${isSo ? feedingWords.isSo(before.hours) : feedingWords.asItIs(before.hours, percent(before.seedShare))}
           ${extrapolated ? feedingWords.guess : nothing} ${isPublished(dilution) ? nothing : feedingWords.beyond}
         </p>
-        ${isSo ? nothing : this.#weights(stage, feeding.weights)}`
+        ${isSo ? nothing : weightsOf(sheet, stage, feeding, numbers)}`
     })}
       <p class="look">${this.#range(fed)}</p>
-      ${isSo ? nothing : this.#does(transaction)}
+      ${isSo ? nothing : doneTo(this.builds, feedBuilds(sheet, fed), numbers)}
       ${
         readOnly || isSo
           ? nothing
@@ -263,34 +256,6 @@ export class TbFeeding extends BaseElement {
         <summary>${feedingWords.working}</summary>
         ${fed.map(({ stage, feeding }) => workingOfFeeding(stageOf(sheet, stage).stage, feeding, isAlone, numbers))}
       </details>`
-  }
-
-  #weights(stage: string, weights: ReadonlyMap<string, number>): TemplateResult {
-    const { sheet } = this.#main
-    const plan = stageOf(sheet, stage).stage
-    const grams = (value: number | undefined) =>
-      value === undefined ? '–' : `${showGrams(value, this.numbers)}\u00a0g`
-    return html`<table>
-      <caption class="unseen">
-        ${feedingWords.weights(plan.name)}
-      </caption>
-      <thead>
-        <tr>
-          ${feedingWords.columns.map(column => html`<th scope="col">${column}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${plan.lines
-          .filter(line => weights.has(line.id))
-          .map(
-            line => html`<tr>
-              <th scope="row">${line.ingredient}</th>
-              <td>${grams(sheet.line(line.id).weight)}</td>
-              <td><b>${grams(weights.get(line.id))}</b></td>
-            </tr>`,
-          )}
-      </tbody>
-    </table>`
   }
 
   /** From when to when the last is ripe, and what to look for. */
@@ -303,47 +268,22 @@ export class TbFeeding extends BaseElement {
     return feedingWords.lookFirst(clock(from + least), clock(from + most))
   }
 
-  /** What it does besides: the time of the step, and the readings before and after. */
-  #does(transaction: Transaction): TemplateResult {
-    const { sheet } = this.#main
-    const { numbers } = this
-    const after = sheetWith(sheet, transaction)
-    const steps = sheet.formula.stages.flatMap((stage, i) =>
-      (stage.method ?? []).flatMap((step, at) => {
-        const then = after.formula.stages[i]!.method![at]!.text
-        return then === step.text ? [] : [feedingWords.step(step.does, step.text, then)]
-      }),
-    )
-    const readings = readingsChanged(sheet, after).map(({ reading, before, after: then }) => {
-      const say = (value: number | undefined) =>
-        value === undefined ? '–' : `${showReading(reading, value, numbers)}\u00a0${readingUnit(reading)}`
-      const { name } = readingWords[reading]
-      const [was, is] = [say(before), say(then)]
-      return was === is ? feedingWords.stays(name, is) : feedingWords.reading(name, was, is)
-    })
-    const others = this.builds.slice(1).map(build => build.sheet.formula.name)
-    return html`<h4>${feedingWords.does}</h4>
-      <ul>
-        ${[...steps, ...readings].map(words => html`<li>${words}</li>`)}
-        ${others.length ? html`<li>${feedingWords.alsoIn(others)}</li>` : nothing}
-      </ul>`
-  }
-
   #feed(fed: readonly FedBuild[], celsius: number): void {
     const stages = this.#chain(this.#main)
     const times = this.#times(stages, celsius)
     const held = new Map(stages.flatMap((stage, i) => (this.typed.has(i) ? [[stage, times[i]!]] : [])))
     const ripe = this.typed.has(stages.length) ? times[stages.length] : undefined
     const hold = this.day?.hold(held, ripe)
-    const refusal = askEdit(this, workbook => {
+    const place = this.day && { day: this.day.id }
+    const make: Edit = workbook => {
       const parts = this.builds.flatMap((build, i) => {
         const each = i === 0 ? fed : this.#fed(build, celsius)
         return each && !('code' in each) ? [feedBuilds(build.sheet, each)] : []
       })
       const times = hold?.(workbook)
       return together(parts[0]!.label, times ? [...parts, times] : parts)
-    })
-    say(this, refusal ?? feedingWords.fedSo)
+    }
+    say(this, askEdit(this, make, place) ?? feedingWords.fedSo)
   }
 
   static override styles = feedingStyles

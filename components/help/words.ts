@@ -110,6 +110,11 @@ export const aboutDays = (): TemplateResult => html`<p>
   <p>
     Type a time in its place and it is held, the rest follows; Delete lets it follow again. The length beside a step
     shows how its time came about. What cannot be together is said, with the nearest time that would do.
+  </p>
+  <p>
+    Beside the list stands how warm the water has to be for each mixing, and how much seed each levain wants for its
+    time. Every temperature there follows from the day until it is typed; emptied, it follows again. Times that come from
+    temperature are ranges: what you see goes before the clock.
   </p>`
 
 export const whereItIsKept = (): TemplateResult => html`<p>

@@ -49,7 +49,8 @@ function row({ opened, plan, numbers, weights }: DayShown, of: ClockRow, nameOf:
   if (of.heats)
     return html`<li><b>${clock}</b><span><strong>${outWords.heat(of.heats.name)}</strong>, ${long}</span></li>`
   const { event } = of
-  const toWeigh = weights ? opened.weighList(event.begins) : []
+  const isFirst = event.time === undefined && (event.load?.number ?? 1) === 1
+  const toWeigh = weights && isFirst ? opened.weighList(event.begins) : []
   const weighed = toWeigh.map(({ ingredient, grams }) =>
     grams === undefined ? ingredient : `${ingredient} ${showGrams(grams, numbers)} g`,
   )

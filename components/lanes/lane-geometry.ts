@@ -17,7 +17,7 @@ export interface PlacedLane {
   readonly y: number
 }
 
-const leastHour = 16 // px
+const leastHour = 14 // px
 const leastApart = 42 // px between two hours that are marked
 const dates = 20 // px
 const hours = 18

@@ -46,7 +46,7 @@ function row(
   const { moment, bread, from, until, number, of, pieces, atOnce, celsius } = load
   const clock = clockWords(from, zone)
   const date = localOf(from, zone).date
-  const isOpen = pieces !== undefined && atOnce !== undefined && pieces < atOnce
+  const isOpen = of > 1 && pieces !== undefined && atOnce !== undefined && pieces < atOnce
   return html`${
     before && localOf(before.from, zone).date === date
       ? nothing

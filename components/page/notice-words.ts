@@ -4,6 +4,9 @@ export const noticeWords = {
   dismissThis: (notice: string): string => `Dismiss: ${notice}`,
   download: 'Download the workbook',
   downloadDamaged: 'Download as it is',
+  gone: (savedAt: string, formulas: number): string =>
+    `There was a workbook here with ${formulas} ${formulas === 1 ? 'formula' : 'formulas'}, last saved ${savedAt}. This browser has it no more. If you have a file of it, bring that in.`,
+  bringIn: 'Bring in a file',
   tryAgain: 'Try again',
   editHere: 'Edit here',
   newVersion: 'A new version of Tarebook is ready.',

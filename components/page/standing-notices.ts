@@ -1,9 +1,10 @@
-import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
-import type { KeeperNews, KeeperState, TypedText } from '../../src/storage/index.js'
+import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
 import { downloadParts, downloadWorkbook } from '../base/download.js'
-import { nothingTyped, type TypedTold } from '../desk/typed-again.js'
+import type { NumberStyle } from '../base/numbers.js'
+import type { KeptDesk } from '../desk/kept-desk.js'
+import { nothingTyped, type TypedAgain } from '../desk/typed-again.js'
 import { noticeWords } from './notice-words.js'
 
 /** A sentence across the page, with what can be done about it. */
@@ -16,61 +17,70 @@ export interface Notice {
 
 /** What the notices are made of, and what their buttons do. */
 export interface Circumstances {
-  readonly kept: KeeperState
-  readonly problems: readonly KeeperNews[] // of storage; those that were not dismissed
+  readonly kept: KeptDesk
+  readonly typed: TypedAgain | undefined
   readonly newVersion: (() => void) | undefined
   readonly deleted: string // the name of a formula just deleted
-  readonly typed: TypedTold | undefined
+  readonly seen: ReadonlySet<object> // what was told and dismissed
+  readonly numbers: NumberStyle
   readonly goTo: (formula: string) => void // and puts back what was typed there
-  readonly forgetTyped: (text: TypedText) => void
-  readonly workbook: Workbook | undefined // to be downloaded where it is not kept
-  readonly damaged: () => Promise<ReadonlyMap<string, unknown>> // parts of the storage
-  readonly tryAgain: () => void
-  readonly takeOver: () => void
+  readonly bringIn: () => void
   readonly undo: () => void
-  readonly dismiss: (what: 'deleted' | 'typed' | KeeperNews) => void
+  readonly dismiss: (what: 'deleted' | object) => void
 }
 
 /** The notices across the page, the gravest first. */
 export function standingNotices(now: Circumstances): readonly Notice[] {
-  const { kept } = now
+  const { desk, state: kept, gone, problems, takeOver, tryAgain, damaged } = now.kept
   const download = {
     label: noticeWords.download,
-    run: () => void downloadWorkbook(now.workbook ?? emptyWorkbook),
+    run: () => void downloadWorkbook(desk?.workbook ?? emptyWorkbook),
   }
   const notices: Notice[] = []
   if (kept.status === 'refused' || kept.status === 'full') {
     notices.push({
       tone: 'warning',
       text: kept.reason.message,
-      actions: [download, { label: noticeWords.tryAgain, run: now.tryAgain }],
+      actions: [download, { label: noticeWords.tryAgain, run: tryAgain }],
     })
   }
   if (kept.status === 'read-only') {
     notices.push({
       tone: kept.unsaved ? 'warning' : 'plain',
       text: kept.reason.message,
-      actions: [{ label: noticeWords.editHere, run: now.takeOver }, ...(kept.unsaved ? [download] : [])],
+      actions: [{ label: noticeWords.editHere, run: takeOver }, ...(kept.unsaved ? [download] : [])],
     })
   }
-  for (const news of now.problems) {
+  if (gone && !now.seen.has(gone)) {
+    const savedAt = new Date(gone.savedAt).toLocaleString(now.numbers.language, {
+      dateStyle: 'medium',
+      timeStyle: 'short',
+    })
+    notices.push({
+      tone: 'warning',
+      text: noticeWords.gone(savedAt, gone.formulas),
+      actions: [{ label: noticeWords.bringIn, run: now.bringIn }],
+      dismiss: () => now.dismiss(gone),
+    })
+  }
+  for (const news of problems.filter(one => !now.seen.has(one))) {
     const isStored = /(?:Damaged|Unreadable)$/.test(news.code)
     notices.push({
       tone: 'warning',
       text: newsInWords(news),
       actions: isStored
-        ? [{ label: noticeWords.downloadDamaged, run: () => void now.damaged().then(downloadParts) }]
+        ? [{ label: noticeWords.downloadDamaged, run: () => void damaged().then(downloadParts) }]
         : [],
       dismiss: () => now.dismiss(news),
     })
   }
-  const { again, elsewhere, lost } = now.typed ?? nothingTyped
+  const { again, elsewhere, lost } = now.typed?.told ?? nothingTyped
   if (again.length > 0) {
     notices.push({
       tone: 'plain',
       text: noticeWords.typedAgain(again),
       actions: [],
-      dismiss: () => now.dismiss('typed'),
+      dismiss: () => now.typed?.seen(),
     })
   }
   for (const { formula, name } of elsewhere) {
@@ -85,7 +95,7 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
       tone: 'warning',
       text: noticeWords.typedLost(text.text),
       actions: [{ label: noticeWords.copy, run: () => void copyText(text.text) }],
-      dismiss: () => now.forgetTyped(text),
+      dismiss: () => now.typed?.forget(text),
     })
   }
   if (now.newVersion) {

@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit'
-import type { KeeperNews, KeeperState } from '../../src/storage/index.js'
+import type { KeeperState } from '../../src/storage/index.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import type { EditRequest, Wish } from '../base/events.js'
+import { hashFrom } from '../base/hash.js'
 import { partNotFetched } from '../base/words.js'
 import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
@@ -20,7 +21,6 @@ import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
 import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
-const idInAddress = (): string => decodeURIComponent(location.hash.slice(1))
 const isOfDays = (): boolean => location.hash.startsWith('#days')
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
@@ -48,7 +48,7 @@ export class TbApp extends BaseElement {
   declare readingsCame: number // how often the shelf had some that were still to be worked out
   declare teaching: boolean // the first start's line about the examples is in sight
   declare deleted: string // name of a formula just deleted, to be taken back
-  declare seen: ReadonlySet<KeeperNews> // notices that were dismissed
+  declare seen: ReadonlySet<object> // notices that were dismissed
   declare dragging: boolean
 
   readonly #kept = new KeptDesk({
@@ -123,15 +123,25 @@ export class TbApp extends BaseElement {
   }
 
   /**
-   * Loads the workbook, or on a first start the examples, and when that is shown what the page can do besides. To be called
-   * once, when the properties are set.
+   * Loads the workbook, or on a first start the examples. To be called once, when the properties are set.
    */
   async start(): Promise<void> {
     const { database, numbers, loadExamples } = this
-    await this.#kept.start({ database, numbers, loadExamples, open: idInAddress() })
+    await this.#kept.start({ database, numbers, loadExamples, open: hashFrom(1) })
     this.teaching = this.#kept.fresh
     this.#takeLink()
-    await fetchWhenIdle(async () => {
+    void this.#furnish()
+  }
+
+  /** Resolves when what the start has loaded is on the screen. */
+  async drawn(): Promise<void> {
+    await this.updateComplete
+    await this.renderRoot.querySelector('tb-sheet')?.drawn()
+  }
+
+  /** What the page can do besides, fetched when it is idle. */
+  #furnish(): Promise<void> {
+    return fetchWhenIdle(async () => {
       const [{ listenToPage }, { TypedAgain }] = await Promise.all([
         import('./page-gestures.js'),
         import('../desk/typed-again.js'),
@@ -154,13 +164,12 @@ export class TbApp extends BaseElement {
     })
   }
 
-  /** A formula that came with the address is shown, and goes from the address: nothing of it is here yet. */
+  /** A formula that came with the address is shown; it stays there until it is put on the shelf or let go. */
   #takeLink(): void {
-    const { hash, pathname, search } = location
+    const { hash } = location
     if (!hash.startsWith('#formula=') || !this.desk) return
     const open = this.desk.formula?.id
-    history.replaceState(null, '', `${pathname}${search}${open ? `#${open}` : ''}`)
-    void this.updateComplete.then(() => this.#show('bring-in', { link: hash }))
+    void this.updateComplete.then(() => this.#show('bring-in', { link: hash, open }))
   }
 
   #changed({ event: { transaction, way, before }, sentence }: DeskEvent): void {
@@ -279,14 +288,15 @@ export class TbApp extends BaseElement {
 
   #followAddress = (): void => {
     this.#takeLink()
-    // What is being typed is of the formula that goes.
+    const id = hashFrom(1)
+    const isOther = id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id)
+    if (!isOther && isOfDays() === (this.place === 'days')) return
+    // What is being typed is of the place or the formula that goes.
     const at = focusedIn(this)
     if (at?.matches('input, textarea')) at.blur()
-    const id = idInAddress()
     if (isOfDays()) this.place = 'days'
     else if (this.place === 'days') this.place = 'sheet'
-    if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
-      this.#open(id)
+    if (isOther) this.#open(id)
   }
 
   protected override willUpdate(): void {
@@ -331,6 +341,7 @@ export class TbApp extends BaseElement {
               readingsCame: this.readingsCame,
               readOnly,
               examples: this.#kept.examples,
+              unread: this.#kept.unread,
               teaching: this.teaching,
               asked: this.#working.asked,
               lit: this.#working.lit,
@@ -357,25 +368,22 @@ export class TbApp extends BaseElement {
   }
 
   #circumstances(): Circumstances {
+    const { deleted, newVersion, numbers, seen } = this
     return {
-      kept: this.kept,
-      problems: this.#kept.problems.filter(news => !this.seen.has(news)),
-      typed: this.#typed?.told,
+      kept: this.#kept,
+      typed: this.#typed,
+      newVersion,
+      deleted,
+      seen,
+      numbers,
       goTo: formula => {
         this.#open(formula)
         void this.updateComplete.then(() => this.#typed?.restore())
       },
-      forgetTyped: text => this.#typed?.forget(text),
-      newVersion: this.newVersion,
-      deleted: this.deleted,
-      workbook: this.desk?.workbook,
-      damaged: this.#kept.damaged,
-      tryAgain: this.#kept.tryAgain,
-      takeOver: this.#kept.takeOver,
+      bringIn: () => this.#show('bring-in'),
       undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
-        else if (what === 'typed') this.#typed?.seen()
         else this.seen = new Set(this.seen).add(what)
       },
     }

@@ -22,6 +22,7 @@ export interface PlacesShown {
   readonly readingsCame: number // goes up with readings of the shelf
   readonly readOnly: boolean
   readonly examples: readonly Formula[]
+  readonly unread: string | undefined // why nothing is known of what is stored
   readonly teaching: boolean
   readonly asked: Asked | undefined // the working that is open
   readonly lit: ReadonlySet<string> // ids of the lines it speaks of
@@ -31,7 +32,7 @@ export interface PlacesShown {
 
 /** Shelf, sheet and tally side by side, or one at a time with the way between them. */
 export function threePlaces(shown: PlacesShown): TemplateResult {
-  const { desk, layout, place, drawer, numbers, version, readOnly, examples, asked } = shown
+  const { desk, layout, place, drawer, numbers, version, readOnly, examples, asked, unread } = shown
   const { sheet } = desk
   const narrow = layout === 'narrow'
   const seen = (name: PlaceName) => !narrow || place === name
@@ -53,6 +54,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
             .current=${desk.formula?.id ?? ''}
             .readings=${desk.shelfReading}
             .examples=${examples}
+            ?unread=${unread !== undefined}
             .numbers=${numbers}
             ?readOnly=${readOnly}
             .version=${version + shown.readingsCame}
@@ -72,7 +74,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .leeway=${desk.workbook.leeway}
               .lit=${shown.lit}
             ></tb-sheet>`
-            : emptyShelf(examples, readOnly)
+            : emptyShelf(shown)
         }
       </main>
       ${
@@ -116,9 +118,9 @@ function foot({ desk: { sheet }, numbers, version, place, asked }: PlacesShown):
   </div>`
 }
 
-function emptyShelf(examples: readonly Formula[], readOnly: boolean): TemplateResult {
+function emptyShelf({ examples, readOnly, unread }: PlacesShown): TemplateResult {
   void import('../shelf/tb-empty-shelf.js') // fetched when there is no formula to open
-  return html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly}></tb-empty-shelf>`
+  return html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly} .unread=${unread}></tb-empty-shelf>`
 }
 
 const teach = (learnt: () => void): TemplateResult => html`<p class="lesson">

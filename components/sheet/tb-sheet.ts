@@ -187,6 +187,12 @@ export class TbSheet extends SheetElement {
     return this.#namesOf.names
   }
 
+  /** Resolves when its grid is on the screen. */
+  async drawn(): Promise<void> {
+    await this.updateComplete
+    await this.renderRoot.querySelector('tb-grid')?.updateComplete
+  }
+
   /** Brings a place of the grid into view and puts the focus on it. */
   async goTo(place: Partial<GridPlace>): Promise<void> {
     await this.updateComplete

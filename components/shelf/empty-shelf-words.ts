@@ -6,4 +6,7 @@ export const emptyShelfWords = {
   newFormula: 'New formula',
   examples: 'Open the examples',
   bringIn: 'Bring in a file',
+  unread: 'The workbook could not be read',
+  meanwhile: 'You can work here meanwhile; it stays in this tab until the storage can be read again.',
+  whatIsStored: 'Look at what is stored',
 } as const

@@ -9,9 +9,11 @@ import { emptyShelfWords } from './empty-shelf-words.js'
 export class TbEmptyShelf extends BaseElement {
   static override properties = {
     examples: { attribute: false },
+    unread: { attribute: false },
   }
 
   declare examples: readonly Formula[]
+  declare unread: string | undefined // why nothing is known of what is stored
 
   constructor() {
     super()
@@ -20,8 +22,14 @@ export class TbEmptyShelf extends BaseElement {
 
   override render() {
     if (this.readOnly) return html`<h1>${emptyShelfWords.readOnly}</h1>`
-    return html`<h1>${emptyShelfWords.heading}</h1>
-      <p>${emptyShelfWords.how}</p>
+    const { unread } = this
+    return html`<h1>${unread ? emptyShelfWords.unread : emptyShelfWords.heading}</h1>
+      ${
+        unread
+          ? html`<p>${unread} <a href="rescue.html${location.search}">${emptyShelfWords.whatIsStored}</a></p>
+            <p>${emptyShelfWords.meanwhile}</p>`
+          : html`<p>${emptyShelfWords.how}</p>`
+      }
       <p class="ways">
         <button class="main" @click=${this.#blank}>${emptyShelfWords.newFormula}</button>
         ${

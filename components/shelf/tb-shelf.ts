@@ -32,6 +32,7 @@ export class TbShelf extends BaseElement {
     current: {},
     readings: { attribute: false },
     examples: { attribute: false },
+    unread: { type: Boolean },
     version: { type: Number },
     sought: { state: true },
     renaming: { state: true },
@@ -42,6 +43,7 @@ export class TbShelf extends BaseElement {
   declare current: string // id of the open formula
   declare readings: (formula: Formula) => ShelfReading | undefined // undefined while being worked out
   declare examples: readonly Formula[] // to begin a new formula from
+  declare unread: boolean // what is stored could not be read
   declare version: number // goes up when readings changed
   declare sought: string
   declare renaming: string // id of the formula whose name is being typed
@@ -53,6 +55,7 @@ export class TbShelf extends BaseElement {
     this.current = ''
     this.readings = () => undefined
     this.examples = []
+    this.unread = false
     this.version = 0
     this.sought = ''
     this.renaming = ''
@@ -101,7 +104,7 @@ export class TbShelf extends BaseElement {
       </ul>
       ${
         this.formulas.length === 0
-          ? html`<p class="quiet">${shelfWords.empty}</p>`
+          ? html`<p class="quiet">${this.unread ? shelfWords.unread : shelfWords.empty}</p>`
           : found.length === 0
             ? html`<p class="quiet">${shelfWords.noneCalled(this.sought)}</p>`
             : nothing

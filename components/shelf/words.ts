@@ -2,6 +2,7 @@ export const shelfWords = {
   shelf: 'Shelf',
   lookFor: 'Look for a formula',
   empty: 'Nothing on the shelf yet.',
+  unread: 'What is stored could not be read.',
   noneCalled: (sought: string): string => `No formula is called “${sought}”.`,
   newFormula: 'New formula',
   blank: 'Blank',

@@ -13,7 +13,7 @@ export function readDegrees(typed: string, style: NumberStyle): number | undefin
   const [, number = '', scale = 'C'] = /^(.*?)\s*(?:°\s*)?([CF])?$/i.exec(typed.trim()) ?? []
   const degrees = readNumber(number.replace('−', '-').replace(/°$/, ''), style)
   if (degrees === undefined) return undefined
-  return scale.toUpperCase() === 'F' ? ((degrees - 32) * 5) / 9 : degrees
+  return scale.toUpperCase() === 'F' ? Number((((degrees - 32) * 5) / 9).toFixed(2)) : degrees
 }
 
 /** The degrees that a baker typed of a rise: a difference. */

@@ -12,6 +12,9 @@ export const waterStyles = css`
     letter-spacing: 0.02em;
     color: var(--ink-soft);
   }
+  section {
+    max-width: 34rem;
+  }
   h3,
   p,
   ul {

@@ -144,6 +144,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
   for (const name of copied) {
     if (existsSync(join(source, name))) await copyFile(join(source, name), join(outdir, name))
   }
+  await buildRescue(source, outdir, { minify, define }, outputs)
   const html = await readFile(join(source, 'index.html'), 'utf8')
   await writeFile(join(outdir, 'index.html'), withBuiltNames(html, outputs))
   await writeFile(join(dirname(outdir), 'meta.json'), JSON.stringify(metafile))
@@ -166,6 +167,30 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     })
   }
   return { outdir, files, metafile }
+}
+
+/**
+ * The page for when the other does not start: it shares no file of script with it.
+ * @param {string} source
+ * @param {string} outdir
+ * @param {BuildOptions} options
+ * @param {Metafile['outputs']} outputs of the page; its styles are the same
+ */
+async function buildRescue(source, outdir, options, outputs) {
+  const page = join(source, 'rescue.html')
+  if (!existsSync(page)) return
+  const { metafile } = await build({
+    ...shared,
+    ...options,
+    entryPoints: [join(source, 'rescue.ts')],
+    outdir,
+    entryNames: '[name]-[hash]',
+    metafile: true,
+  })
+  let html = await readFile(page, 'utf8')
+  for (const [path, { entryPoint }] of Object.entries({ ...outputs, ...metafile.outputs }))
+    if (entryPoint) html = html.replace(`"${basename(entryPoint)}"`, `"${basename(path)}"`)
+  await writeFile(join(outdir, 'rescue.html'), html)
 }
 
 /**

@@ -35,9 +35,10 @@ worker.addEventListener('install', event => {
 
 worker.addEventListener('activate', event => {
   const clear = async () => {
+    // The one before stays: a tab that is still of it fetches late parts of it.
     const names = await caches.keys()
-    const old = names.filter(name => name.startsWith(ours) && name !== current)
-    await Promise.all(old.map(name => caches.delete(name)))
+    const others = names.filter(name => name.startsWith(ours) && name !== current)
+    await Promise.all(others.slice(0, -1).map(name => caches.delete(name)))
     await worker.clients.claim()
   }
   event.waitUntil(clear())
@@ -56,7 +57,9 @@ worker.addEventListener('fetch', event => {
   if (request.method !== 'GET' || !request.url.startsWith(worker.registration.scope)) return
   const answer = async () => {
     const cache = await caches.open(current)
-    const asked = await cache.match(request, { ignoreSearch: true })
+    const asked =
+      (await cache.match(request, { ignoreSearch: true })) ??
+      (request.mode === 'navigate' ? undefined : await caches.match(request, { ignoreSearch: true }))
     const kept = asked ?? (request.mode === 'navigate' && (await cache.match(addressOf('index.html'))))
     return kept ? withoutRedirect(kept) : fetch(request)
   }

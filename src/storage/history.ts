@@ -1,5 +1,6 @@
 import { applyChanges, type Change, type Transaction, type Workbook } from '../dough/document/workbook.js'
 import { guarded } from './guarded.js'
+import type { Step, Steps } from './record/undo-steps.js'
 import { loadLabels } from './words.js'
 
 /** Told after every change of the workbook. `transaction` holds the changes as made: for undo, the inverse. */
@@ -9,13 +10,6 @@ export interface HistoryEvent<P = unknown> {
   readonly transaction: Transaction
   readonly way: 'do' | 'undo' | 'redo' | 'load'
   readonly place?: P // where the edit was made, as its caller gave it
-}
-
-interface Step<P> {
-  readonly label: string
-  readonly changes: readonly Change[]
-  readonly inverse: readonly Change[]
-  readonly place: P | undefined
 }
 
 const mostSteps = 500
@@ -66,8 +60,8 @@ export class History<P = unknown> {
   /** Takes the last step back and returns its place; undefined, with nothing changed, when there is none. */
   undo(): { readonly workbook: Workbook; readonly place: P | undefined } | undefined {
     const step = this.#done.at(-1)
-    if (!step) return undefined
-    const { workbook } = applyChanges(this.#workbook, step.inverse)
+    const workbook = step && this.#made(step.inverse)
+    if (!step || !workbook) return undefined
     this.#done = this.#done.slice(0, -1)
     this.#undone = [...this.#undone, step]
     this.#become(workbook, { label: step.label, changes: step.inverse }, 'undo', step.place)
@@ -76,12 +70,35 @@ export class History<P = unknown> {
 
   redo(): { readonly workbook: Workbook; readonly place: P | undefined } | undefined {
     const step = this.#undone.at(-1)
-    if (!step) return undefined
-    const { workbook } = applyChanges(this.#workbook, step.changes)
+    const workbook = step && this.#made(step.changes)
+    if (!step || !workbook) return undefined
     this.#undone = this.#undone.slice(0, -1)
     this.#done = [...this.#done, step]
     this.#become(workbook, { label: step.label, changes: step.changes }, 'redo', step.place)
     return { workbook, place: step.place }
+  }
+
+  get steps(): Steps<P> {
+    return { done: this.#done, undone: this.#undone }
+  }
+
+  /** Takes up where an earlier page was with this same workbook; does nothing once an edit was made. */
+  takeUp({ done, undone }: Steps<P>): void {
+    if (this.#done.length > 0 || this.#undone.length > 0) return
+    this.#done = done
+    this.#undone = undone
+  }
+
+  /** The workbook after these changes; undefined, and nothing is undone any more, where they are of another one. */
+  #made(changes: readonly Change[]): Workbook | undefined {
+    try {
+      return applyChanges(this.#workbook, changes).workbook
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error
+      this.#done = []
+      this.#undone = []
+      return undefined
+    }
   }
 
   /** Begins again with a workbook that came from elsewhere: from storage, from another tab. */

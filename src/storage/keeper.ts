@@ -20,11 +20,12 @@ import {
   nothingStored,
   readStored,
   type Stored,
+  stepsKey,
   unsavedKey,
   WrittenByNewer,
 } from './record/record.js'
 import { type TypedText, typedKey } from './record/typed-texts.js'
-import { type KeeperFacts, type KeeperState, stateOf } from './state.js'
+import { type Failure, type KeeperFacts, type KeeperState, stateOf } from './state.js'
 import { openTabs, type Tabs } from './tabs.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
 
@@ -45,6 +46,7 @@ class StorageKeeper implements Keeper {
   readonly #onState: (state: KeeperState) => void
   readonly #onWorkbook: (workbook: Workbook, why: string) => void
   readonly #prepare: NonNullable<KeeperOptions['prepare']>
+  readonly #stepsToKeep: () => unknown
   readonly #persist: () => Promise<boolean>
   readonly #parts: PartStore
   readonly #tabs: Tabs
@@ -59,7 +61,8 @@ class StorageKeeper implements Keeper {
   #holds = false // the right to write; the role follows when the workbook has been reloaded
   #role: KeeperFacts['role'] = 'reader'
   #saving = false
-  #failure: 'refused' | 'full' | undefined
+  #failure: Failure | undefined
+  unread = true
   #asked = false // for persistence
   readonly #pace = new Pace(() => void this.flush())
   #typed: readonly TypedText[] = []
@@ -70,6 +73,7 @@ class StorageKeeper implements Keeper {
     this.#onState = guarded(options.onState)
     this.#onWorkbook = guarded(options.onWorkbook ?? (() => {}))
     this.#prepare = options.prepare ?? (async () => {})
+    this.#stepsToKeep = options.stepsToKeep ?? (() => undefined)
     this.#persist = options.persist ?? askToPersist
     this.#parts = options.parts ?? databaseParts(options.database)
     this.#tabs = (options.tabs ?? openTabs)(options.database, {
@@ -87,8 +91,7 @@ class StorageKeeper implements Keeper {
     if (await this.#tabs.enter()) this.#holds = true
     if (this.#holds) this.#role = 'writer'
     await this.#inTurn(() => this.#reload())
-    this.fresh =
-      this.#failure === undefined && this.#stored.head === undefined && this.#stored.damagedHead === undefined
+    this.fresh = !this.unread && this.#stored.head === undefined && this.#stored.damagedHead === undefined
     this.#loaded = true
     this.#tell()
     if (this.#dirty) void this.flush()
@@ -112,6 +115,7 @@ class StorageKeeper implements Keeper {
   }
 
   async flush(): Promise<void> {
+    if (this.unread) await this.#inTurn(() => this.#reload())
     if (this.#dirty || this.#isTyping) this.#pace.begun()
     for (let before: Stored | undefined; this.#dirty && before !== this.#stored; ) {
       before = this.#stored
@@ -148,6 +152,10 @@ class StorageKeeper implements Keeper {
     return (
       state.status === 'refused' || state.status === 'full' || (state.status === 'read-only' && state.unsaved)
     )
+  }
+
+  get steps(): unknown {
+    return this.workbook === this.#stored.workbook ? this.#stored.steps : undefined
   }
 
   get #isTyping(): boolean {
@@ -206,8 +214,11 @@ class StorageKeeper implements Keeper {
         attempt = changes.stored
         this.#unheard = [...this.#unheard, attempt].slice(-mostTries)
         // In one with the edit: what was entered is not being typed any more, and is never in neither.
-        if (typed === this.#typedStored) return changes
-        return { ...changes, puts: new Map(changes.puts).set(typedKey, typed) }
+        const puts = new Map(changes.puts)
+        if (typed !== this.#typedStored) puts.set(typedKey, typed)
+        const steps = workbook === this.workbook ? this.#stepsToKeep() : undefined
+        if (steps) puts.set(stepsKey, { mark: changes.stored.head!.mark, steps })
+        return { ...changes, puts }
       })
     } catch (error) {
       if (error instanceof ChangedElsewhere) return 'changed elsewhere'
@@ -225,8 +236,11 @@ class StorageKeeper implements Keeper {
   }
 
   #failed(error: unknown): void {
-    if (error instanceof WrittenByNewer) this.#stored = { ...this.#stored, newer: true }
-    else this.#failure = nameOf(error) === 'QuotaExceededError' ? 'full' : 'refused'
+    const name = nameOf(error)
+    if (error instanceof WrittenByNewer || name === 'VersionError')
+      this.#stored = { ...this.#stored, newer: true }
+    else if (name === 'QuotaExceededError') this.#failure = 'full'
+    else this.#failure = this.unread && name !== 'SecurityError' ? 'unread' : 'refused'
     console.warn(storageFault, error)
   }
 
@@ -244,10 +258,15 @@ class StorageKeeper implements Keeper {
     }
     const together = this.#loaded || theirs.unsaved.size > 0 ? await this.fetchRest() : undefined
     await this.#prepare([...theirs.workbook.formulas, ...(together?.unsavedFormulas(theirs) ?? [])])
+    this.unread = false
     const { mark } = theirs.head ?? {}
     const known = mark === this.#stored.head?.mark && theirs.newer === this.#stored.newer
     const left = this.#holds ? [...theirs.unsaved].filter(([key]) => !this.#takenIn.has(key)) : []
-    if (this.#loaded && known && left.length === 0) return true
+    if (this.#loaded && known && left.length === 0) {
+      if (!this.#dirty) this.#failure = undefined
+      this.#tell()
+      return true
+    }
 
     for (const key of this.#takenIn) if (!theirs.unsaved.has(key)) this.#takenIn.delete(key) // by another tab
     // After "delete site data" the workbook on the screen is the only one: it is new to the storage.

@@ -13,6 +13,8 @@ export interface Keeper {
   readonly state: KeeperState
   /** Whether the database had no workbook when it was opened. */
   readonly fresh: boolean
+  /** Whether what is stored could not be read at all, so that nothing is known of it. */
+  readonly unread: boolean
   /** What could not be read, and what was kept as a copy because two tabs had changed it; worded by `newsInWords`. */
   readonly problems: readonly KeeperNews[]
   /** What is stored and could not be read, or not all of it: by its key, as it is. */
@@ -21,6 +23,8 @@ export interface Keeper {
   readonly persisted: boolean | undefined
   /** To be called after every edit. Saves 400 ms after the last, 1 s after the first, at once when the page is left. */
   keep(workbook: Workbook): void
+  /** The edits that led to the workbook as it was opened, as they are stored; to be read with `readSteps`. */
+  readonly steps: unknown
   /** What stood in fields and was not entered when the page that edited before this one went away. */
   readonly left: readonly TypedText[]
   /** To be called with all that is being typed, whenever it changes: it is saved as edits are. */
@@ -46,6 +50,8 @@ export interface KeeperOptions {
   readonly prepare?: (formulas: readonly Formula[]) => Promise<void>
   // What follows is the browser's unless given, as tests do.
   readonly parts?: PartStore
+  /** What can be taken back, to be stored with each save; plain data. */
+  readonly stepsToKeep?: () => unknown
   readonly tabs?: (database: string, events: TabEvents) => Tabs
   readonly onLeave?: (listener: () => void) => () => void
   readonly persist?: () => Promise<boolean>

@@ -12,7 +12,10 @@ export type KeeperState =
   | { readonly status: 'refused' | 'full'; readonly reason: KeptReason } // the edits are in memory only
   | { readonly status: 'read-only'; readonly reason: KeptReason; readonly unsaved: boolean } // another tab writes
 
-const codes = { refused: 'storageRefused', full: 'storageFull' } as const
+/** What keeps a workbook from the disk, or the disk's from the page. */
+export type Failure = 'refused' | 'full' | 'unread'
+
+const codes = { refused: 'storageRefused', full: 'storageFull', unread: 'storageUnread' } as const
 
 /** What a state follows from. */
 export interface KeeperFacts {
@@ -21,7 +24,7 @@ export interface KeeperFacts {
   readonly role: 'writer' | 'leaving' | 'reader' // leaving: shown as read-only while the last edits are saved
   readonly dirty: boolean // the workbook on the screen is not the one on disk
   readonly saving: boolean
-  readonly failure: 'refused' | 'full' | undefined
+  readonly failure: Failure | undefined
   readonly savedAt: string | undefined // ISO 8601
 }
 
@@ -34,7 +37,10 @@ export function stateOf({ loaded, newer, role, dirty, saving, failure, savedAt }
     return { status: 'read-only', reason, unsaved }
   }
   // A failure stays in sight until a save has succeeded.
-  if (failure) return { status: failure, reason: storageProblem({ code: codes[failure] }) }
+  if (failure) {
+    const status = failure === 'full' ? failure : 'refused'
+    return { status, reason: storageProblem({ code: codes[failure] }) }
+  }
   if (saving) return { status: 'saving' }
   if (dirty) return { status: 'waiting' }
   return savedAt ? { status: 'saved', at: new Date(savedAt) } : { status: 'saved' }

@@ -75,6 +75,11 @@ export function openTabs(database: string, events: TabEvents): Tabs {
     })
   }
 
+  async function unanswered(): Promise<never> {
+    await pause(answerWithin)
+    throw new Error('Locks do not answer.')
+  }
+
   async function queue(): Promise<boolean> {
     if (left) return false
     waiting = new AbortController()
@@ -119,8 +124,9 @@ export function openTabs(database: string, events: TabEvents): Tabs {
     async enter() {
       if (!locks) return true
       try {
-        const granted =
-          (await request({ ifAvailable: true })) || (await Promise.race([queue(), pause(reloadWithin)]))
+        // Where locks never answer, a page is as one without them.
+        const first = await Promise.race([request({ ifAvailable: true }), unanswered()])
+        const granted = first || (await Promise.race([queue(), pause(reloadWithin)]))
         entered = true
         return granted
       } catch {

@@ -3,7 +3,7 @@ import { type Sentences, wording } from '../engine/index.js'
 /** Whether a workbook is kept. */
 export type StorageDiagnostic =
   // Why the workbook is not on disk, or not to be edited here.
-  | { readonly code: 'storageRefused' | 'storageFull' | 'storedByNewerVersion' }
+  | { readonly code: 'storageRefused' | 'storageFull' | 'storageUnread' | 'storedByNewerVersion' }
   | { readonly code: 'editedInAnotherTab' | 'takenOverUnsaved' }
   // What another tab changed meanwhile.
   | { readonly code: 'keptAsCopy'; readonly copy: string }
@@ -12,6 +12,8 @@ export const storageSentences: Sentences<StorageDiagnostic> = {
   storageRefused: 'This browser will not keep the workbook. Download it before closing this tab.',
   storageFull:
     'The browser’s storage is full and the latest changes are not saved. Download the workbook, then free some space.',
+  storageUnread:
+    'The workbook in this browser could not be read. Nothing of it was changed. Close other tabs of Tarebook and try again.',
   storedByNewerVersion:
     'A newer version of Tarebook saved this workbook, and this one will not write over it. Reload the page to get the new version.',
   editedInAnotherTab: 'The workbook is open for editing in another tab. Take over to edit it here.',

@@ -2,6 +2,7 @@ import { conflictOrTimes } from './conflicts/conflict.js'
 import { LeastSquares } from './least-squares/least-squares.js'
 import { shapeOf, sideOf } from './least-squares/shape.js'
 import { type Network, networkOf } from './network/network.js'
+import { alikeOrders } from './orders/alike.js'
 import { Branching, type Decided } from './orders/branching.js'
 import { decidedByBounds, overloaded } from './orders/open-choices.js'
 import { placed } from './orders/placement.js'
@@ -117,11 +118,23 @@ export class Search {
       yield
     }
     this.#branching = branching
-    yield* branching.search(root)
+    const top = this.#ordered(root)
+    if (!top) return
+    yield* branching.search(top)
     if (!branching.best) return
     this.#found = { best: branching.best }
     yield* settleTies(root, this.#found)
     this.#proven = true
+  }
+
+  /** The same with parts that are alike in the order given; undefined where that cannot be, and so nothing can. */
+  #ordered(root: LeastSquares): LeastSquares | undefined {
+    const alike = new Set(alikeOrders(this.#problem))
+    const state = new LeastSquares(root.shape)
+    state.copy(root)
+    for (const [place, choice] of this.#open.entries())
+      if (alike.has(choice)) state.enable(sideOf(root.shape, place, 0))
+    return state.solve() === 'best' ? state : undefined
   }
 
   /** What those times decide, with the least cost it has; undefined where it cannot be kept. */

@@ -45,7 +45,7 @@ const kept = () => {
         {
           id: 'dough',
           name: 'Final dough',
-          lines: [...Array.from({ length: lines - 1 }, (_, i) => line(i)), water],
+          lines: [line(0), line(1), water, ...Array.from({ length: lines - 3 }, (_, i) => line(i + 2))],
         },
       ],
     },
@@ -98,6 +98,22 @@ const toWater = `
   const rows = [...${grid}.querySelectorAll('tr[data-row]')]
   rows.find(row => row.textContent.trim().startsWith('Water')).querySelector('[data-column="percent"]').focus()`
 
+/** What was typed is painted, and nothing more is to be: a baker's Enter does not come in the same frame. */
+const resting = `
+  globalThis.rests ??= { since: 0 }
+  const { rests } = globalThis
+  if (!rests.asked) {
+    rests.asked = true
+    const frame = () => requestAnimationFrame(() => setTimeout(() => {
+      rests.since += 1
+      if (rests.since < 6) frame()
+    }))
+    frame()
+  }
+  if (rests.since < 6) return false
+  globalThis.rests = undefined
+  return true`
+
 /**
  * @param {Seat} seat
  * @param {string} script
@@ -127,6 +143,7 @@ async function keyPress(seat, origin) {
   for (let sample = 0; sample < samples + 4; sample += 1) {
     await seat.evaluate(toWater)
     await seat.page.keyboard.type(String(60 + (sample % 19) + 1))
+    await until(seat, resting, Boolean)
     await seat.page.keyboard.press('Enter')
     await until(seat, 'return globalThis.times.length', count => count > sample)
   }

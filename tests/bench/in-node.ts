@@ -1,7 +1,9 @@
 /** The engine's rows in Node, to be run with --expose-gc. */
 import { doughRows } from './dough'
 import { engineRows } from './engine'
+import { fuzzRows } from './fuzz-rows'
 import { readingRows } from './reading'
+import type { Row } from './row'
 import { timesRows } from './times'
 
 const collect = (globalThis as { gc?: () => void }).gc
@@ -12,15 +14,13 @@ const memory = () => {
   const { heapUsed, arrayBuffers } = process.memoryUsage()
   return heapUsed + arrayBuffers
 }
-process.stdout.write(
-  JSON.stringify(
-    [
-      ...engineRows(() => performance.now(), memory),
-      ...doughRows(() => performance.now()),
-      ...timesRows(() => performance.now()),
-      ...readingRows(() => performance.now()),
-    ],
-    null,
-    1,
-  ),
-)
+const now = () => performance.now()
+const parts: Readonly<Record<string, () => Row[] | Promise<Row[]>>> = {
+  node: () => [...engineRows(now, memory), ...doughRows(now), ...timesRows(now), ...readingRows(now)],
+  fuzz: () => fuzzRows(now),
+}
+const wanted = process.argv.slice(2)
+const rows: Row[] = []
+for (const [part, measure] of Object.entries(parts))
+  if (wanted.includes(part)) rows.push(...(await measure()))
+process.stdout.write(JSON.stringify(rows, null, 1))

@@ -5,6 +5,7 @@ import { serve } from '../../src/app/server.mjs'
 import { formulaFile } from './big-formulas.mjs'
 import { shelfRows } from './big-shelf.mjs'
 import { buildEmptyPage } from './empty-page.mjs'
+import { pasteRows } from './pasting.mjs'
 import { sizes } from './sizes.mjs'
 
 /**
@@ -294,7 +295,9 @@ export async function pageRows(browser, folder) {
       () => timed(page, 'readyAfter'),
       () => editing(page),
     )
-    return [...(await sizes(outdir, files, ['index.html', ...new Set(fetched)])), row, ...presses, ...shelf]
+    const pasted = await pasteRows(page, origin, () => timed(page, 'readyAfter'))
+    const bytes = await sizes(outdir, files, ['index.html', ...new Set(fetched)])
+    return [...bytes, row, ...presses, ...shelf, ...pasted]
   } finally {
     server.close()
     emptyServer.close()

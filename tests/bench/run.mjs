@@ -1,6 +1,6 @@
 /**
  * `npm run bench`: prints one table of what was measured in Node, in Chromium, of the built page and in each engine. It
- * informs. `node tests/bench/run.mjs [node] [chromium] [page] [engines]` measures some of it.
+ * informs. `node tests/bench/run.mjs [node] [fuzz] [chromium] [page] [engines]` measures some of it.
  */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
@@ -26,8 +26,12 @@ const folder = mkdtempSync('.build/bench-')
  */
 const rowsOf = json => JSON.parse(json, (_, value) => value ?? Number.NaN)
 
-/** @returns {Promise<Row[]>} */
-async function nodeRows() {
+/**
+ * @param {string[]} wanted parts of in-node.ts
+ * @returns {Promise<Row[]>}
+ */
+async function nodeRows(wanted) {
+  if (wanted.length === 0) return []
   await build({
     entryPoints: ['tests/bench/in-node.ts'],
     outfile: `${folder}/in-node.mjs`,
@@ -37,8 +41,9 @@ async function nodeRows() {
     platform: 'node',
     target: 'node20',
   })
-  const argv = ['--expose-gc', `${folder}/in-node.mjs`]
-  const { stdout, stderr, status } = spawnSync(process.execPath, argv, { encoding: 'utf8' })
+  const argv = ['--expose-gc', `${folder}/in-node.mjs`, ...wanted]
+  const { stdout, stderr, status } = spawnSync(process.execPath, argv, { encoding: 'utf8', maxBuffer: 1e8 })
+  process.stderr.write(status === 0 ? stderr : '')
   if (status !== 0) throw new Error(`The rows of Node failed.\n${stderr}`)
   return rowsOf(stdout)
 }
@@ -110,7 +115,7 @@ const browser = await launch({
 })
 try {
   const table = [['where', 'what', 'measured', 'baseline', 'ratio', 'budget', '']]
-  if (wanted('node')) for (const row of await nodeRows()) table.push(cells('Node', row))
+  for (const row of await nodeRows(['node', 'fuzz'].filter(wanted))) table.push(cells('Node', row))
   if (wanted('chromium')) for (const row of await chromiumRows(browser)) table.push(cells('Chromium', row))
   if (wanted('page')) for (const row of await pageRows(browser, folder)) table.push(cells('page', row))
   if (wanted('engines')) for (const row of await engineRows(folder)) table.push(cells('engines', row))

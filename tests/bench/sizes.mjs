@@ -39,9 +39,9 @@ export async function sizes(site, kept, fetched) {
   return [
     { name: 'page, needed to edit offline: as it is', value: kilobytes(toEdit.raw), unit },
     { name: 'page, needed to edit offline: gzip', value: kilobytes(toEdit.gzip), unit },
-    { name: 'page, needed to edit offline: brotli', value: kilobytes(toEdit.brotli), unit, budget: 95 },
+    { name: 'page, needed to edit offline: brotli', value: kilobytes(toEdit.brotli), unit, budget: 93.8 },
     { name: 'the same with the examples of a first start', value: kilobytes(firstStart.brotli), unit },
     { name: 'page, all that is kept for work offline: brotli', value: kilobytes(all.brotli), unit },
-    { name: 'engine, parser and solver: gzip', value: kilobytes(alone.gzip), unit, budget: 16 },
+    { name: 'engine, parser and solver: gzip', value: kilobytes(alone.gzip), unit, budget: 19.6 },
   ]
 }

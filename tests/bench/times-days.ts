@@ -7,7 +7,7 @@ export interface Day {
   readonly breads: number
   readonly loads: number // of each bread
   readonly bake: number // minutes of a load
-  readonly ready: (bread: number) => TimeHold // for the last load; its moment is filled in
+  readonly ready: (bread: number) => TimeHold // for each of its loads; their moments are filled in
   readonly closed?: readonly (readonly [number, number])[] // to the hands
 }
 
@@ -51,6 +51,7 @@ export function dayOf({ breads, loads, bake, ready, closed = [] }: Day): TimePro
     at = wait(salted, of('divide'), 210 * slower, 270 * slower)
     at = wait(hand(at, of('divided'), 10), of('shape'), 15, 40)
     const shaped = hand(at, of('shaped'), 15)
+    const whenReady = ready(bread)
     for (let load = 1; load <= loads; load++) {
       const own = (step: string) => `${of(step)}, load ${load}`
       at = wait(shaped, own('score'), 540, 840)
@@ -59,8 +60,8 @@ export function dayOf({ breads, loads, bake, ready, closed = [] }: Day): TimePro
       spans.push({ from: at, to: out, least: bake, most: bake })
       oven.push({ from: at, to: out, setting: bread % 3 === 2 ? 'mild' : 'hot' })
       at = wait(hand(out, own('unloaded'), 2), own('cool'), 60, 120)
+      holds.push({ ...whenReady, moment: at })
     }
-    holds.push({ ...ready(bread), moment: at })
   }
   const alone: AloneGroup[] = [
     { name: 'oven', between: 5, change: 15, uses: oven },

@@ -92,7 +92,9 @@ export async function runIn({ name, seats }, program, files, outdir, { atOnce, t
       middleware: [apart()],
       browserLogs: true,
       staticLogging: true,
-      testFramework: { config: { ui: 'bdd', timeout: '40000', asks } },
+      testFramework: { config: { ui: 'bdd', timeout: '40000' } },
+      testRunnerHtml: tests =>
+        `<!DOCTYPE html><html><head></head><body><script>globalThis.isAskedOnce = ${asks}</script><script type="module" src="${tests}"></script></body></html>`,
       plugins: [a11ySnapshotPlugin()],
       reporters: [shortReporter(count)],
       logger: quietLogger,

@@ -50,3 +50,13 @@ test('what is not known of one bread is not known in all', () => {
   const totals = totalsToWeigh(openDay(saturday([[wheat, 1]]), [wheat]), [wheat])
   assert.equal(totals.find(t => t.ingredient === 'Seeds')!.grams, undefined)
 })
+
+test('what goes in when the loads begin to wait is weighed once, however many they are', () => {
+  const rolls = bread(
+    'Seeded rolls',
+    'Final dough:\n Flour 600 g\n Water 290 g\n Seeds 10 g\n hands Mix: 10 min\n wait Proof: 1–5 h, adds Seeds\n bake Bake: 15 min, 2 at once',
+  )
+  const sheet = openDay(saturday([[rolls, 6]]), [rolls])
+  assert.equal(sheet.plan!.events.filter(e => e.step.does === 'Proof').length, 3)
+  near(totalsToWeigh(sheet, [rolls]).find(t => t.ingredient === 'Seeds')!.grams!, 60) // of 5,400 g
+})

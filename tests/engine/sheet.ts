@@ -1,5 +1,6 @@
+import { type FigureDiagnostic, figureProblem } from '../../src/dough/sheet/figure-words'
 import { parse } from '../../src/engine/expression/parse'
-import type { CellValue } from '../../src/engine/expression/problem'
+import type { CellError, CellValue } from '../../src/engine/expression/problem'
 import { Graph } from '../../src/engine/graph/graph'
 
 /** Enters lines such as `water = 70% * flour` into a graph: a plain number is an input, anything else an expression. */
@@ -28,4 +29,9 @@ export function show(graph: Graph, names: string): string {
     .join(', ')
 }
 
-const told = (value: CellValue) => (typeof value === 'number' ? ` ${value}` : `: ${value.message}`)
+function told(value: CellValue): string {
+  if (typeof value === 'number') return ` ${value}`
+  if ('message' in value) return `: ${value.message}` // as it was told to the graph
+  if (value.path) return `: ${value.path.join(' takes from ')}.`
+  return `: ${figureProblem(value as CellError & FigureDiagnostic).message}`
+}

@@ -62,6 +62,18 @@ test('a table arrives with its rows as they stand, and its decimal sign found ou
   )
 })
 
+test('the source of a page is read by its rows, and its tags are no words', () => {
+  for (const text of [
+    '<table><tr><td>Bread flour</td><td>500 g</td></tr><tr><td>Water</td><td>350 g</td></tr></table>',
+    '<ul>\n<li>500 g <b>bread flour</b></li><li>350 g water</li>\n</ul>',
+    '<p>500 g bread flour<br/>350 g water</p>',
+  ])
+    deepEqual(
+      arrive(text).rows.map(({ ingredient, amount }) => `${ingredient} ${amount}`),
+      ['Bread flour 500 g', 'Water 350 g'],
+    )
+})
+
 test('what Tarebook wrote arrives as it left', () => {
   const bread = millWheat()
   const lines = bread.stages.flatMap(stage =>

@@ -184,6 +184,8 @@ export const englishCases: readonly MethodCase[] = [
   ['Knead 8 minutes. Keeps for 4 days in a cloth.', 'hands Knead: 8 min'],
   ['Bake at 200 °C until the internal temperature reads 96 °C, 40 min', 'bake Bake: 40 min, at 200 °C'],
   ['If the dough is stiff, add a little water.\nKnead 2 min each', 'hands Knead: 2 min each'],
+  ['Fold 3 times in 90 minutes.', 'wait Fold: 1 h 30, 3 × 5 min every 30 min ? foldMinutes'],
+  ['Fold twice.', 'hands Fold: '],
   ['Grease two tins.', 'hands Grease two tins: '],
 ]
 

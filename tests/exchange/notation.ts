@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { type Formula, finalDoughOf, type Problem } from '../../src/dough/document/formula.js'
 import { readFormulas } from '../../src/exchange/index.js'
 
-/** A formula as text: its own facts, then a stage a paragraph, a line a row, `*` for base. Ids are left out. */
+/** A formula as text: its own facts, then a stage a paragraph, a line a row, `*` for base, then its steps, numbered. Ids are left out. */
 export function shown(formula: Formula): string {
   const own = [
     formula.name,
@@ -30,6 +30,10 @@ export function shown(formula: Formula): string {
     ].join(''),
     ...stage.lines.map(
       line => `  ${line.base ? '*' : ''}${line.ingredient} ${line.amount}${line.note && ` (${line.note})`}`,
+    ),
+    ...(stage.method ?? []).map(
+      ({ kind, does, text, note }, at) =>
+        `  ${at + 1}. ${kind} ${does}${text && `: ${text}`}${note && ` “${note}”`}`,
     ),
   ])
   return [...own.filter(Boolean), ...stages].join('\n')

@@ -41,6 +41,9 @@ export const linesMet: readonly RecipeLineCase[] = [
   ['1 1/2 tea. salt', 'Salt | 1 1/2 tsp |'],
   ['500 g <b>bread flour</b>', 'Bread flour | 500 g |'],
   ['<li>10 g de sel</li>', 'Sel | 10 g |'],
+  // figures of two columns are no thousands
+  ['Bread flour 500 100', 'Bread flour | 500 g | 100 ? No unit'],
+  ['Bread flour 1 250 g', 'Bread flour | 1250 g |'],
   // ranges of one unit
   [
     '3/4 cup plus 2 tablespoons to 1 1/8 cups water',

@@ -111,24 +111,30 @@ test('what is marked as a heading opens a stage, whatever it says', () => {
   assert.ok(formula.stages.some(s => s.name === 'Rest of the dough'))
 })
 
-/** Rows of times and temperatures under the lines of a levain, and how the dough takes it. */
-const whens: readonly (readonly [row: string, taking: string])[] = [
-  ['8-10 hours at 22 °C', 'all of the levain'],
-  ['12 h at 24 °C', 'all of the levain'],
-  ['2 hours bulk at 25 °C', 'all of the levain'],
-  ['450 °F for 20 min', 'all of the levain'],
-  ['Rest 30', 'all of the levain'],
-  ['Overnight at 18 °C', 'all of the levain'],
-  ['8 à 10 heures à 22 °C', 'la totalité du levain'],
-  ['30 min de repos', 'la totalité du levain'],
-  ['12-16 Std. bei 26 °C', 'all of the levain'],
+/** Rows of times and temperatures under the lines of a levain, the step each is, and how the dough takes it. */
+const whens: readonly (readonly [row: string, step: string, taking: string])[] = [
+  ['8-10 hours at 22 °C', 'wait Rest: 8–10 h, at 22 °C', 'all of the levain'],
+  ['12 h at 24 °C', 'wait Rest: 12 h, at 24 °C', 'all of the levain'],
+  ['2 hours bulk at 25 °C', 'wait Bulk: 2 h, at 25 °C', 'all of the levain'],
+  ['450 °F for 20 min', 'bake Bake: 20 min, at 450 °F', 'all of the levain'],
+  ['Rest 30', '', 'all of the levain'],
+  ['Overnight at 18 °C', 'wait Rest: 8–12 h, at 18 °C', 'all of the levain'],
+  ['8 à 10 heures à 22 °C', 'wait Repos: 8–10 h, à 22 °C', 'la totalité du levain'],
+  ['30 min de repos', 'wait Repos: 30 min', 'la totalité du levain'],
+  ['12-16 Std. bei 26 °C', '', 'all of the levain'],
 ]
-for (const [row, taking] of whens)
-  test(`${JSON.stringify(row)} under a levain goes into the note, and ${taking} is all of it`, () => {
+for (const [row, step, taking] of whens)
+  test(`${JSON.stringify(row)} under a levain is ${step ? 'a step of it' : 'in the note'}, and ${taking} is all of it`, () => {
     const { formula } = readRecipe(
       ['Levain', '20 g ripe starter', '50 g water', row, '', 'Dough', '500 g bread flour', taking].join('\n'),
     )
-    assert.equal(formula.note, row)
+    assert.equal(formula.note, step ? '' : row)
+    assert.deepEqual(
+      formula.stages.map(({ method = [] }) =>
+        method.map(({ kind, does, text }) => `${kind} ${does}: ${text}`),
+      ),
+      [step ? [step] : [], []],
+    )
     assert.deepEqual(
       formula.stages.map(s => s.lines.map(l => `${l.ingredient} ${l.amount}`)),
       [

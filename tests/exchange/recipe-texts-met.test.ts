@@ -209,6 +209,23 @@ const cases: readonly Case[] = [
     'Final dough: Farine T65 500 g, Lait 300 g',
   ],
   [
+    'a heading may begin with what was done to the stage',
+    text`
+    Mill loaf
+    Mature levain
+    50 g bread flour
+    50 g water
+    Soaked seeds
+    30 g linseed
+    40 g water
+    Dough
+    500 g bread flour
+    100 g mature levain`,
+    'Mature levain: Bread flour 50 g, Water 50 g',
+    'Soaked seeds: Linseed 30 g, Water 40 g',
+    'Dough: Bread flour 500 g, Mature levain 100 g',
+  ],
+  [
     'days over amounts are stages',
     text`
     Day 1

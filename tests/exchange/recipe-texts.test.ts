@@ -10,9 +10,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     Saturday mill loaf
     note: Makes 2 loaves of 900 g
     Levain: 8 hours before
-    1. Mix the flours with 650 g of the water and rest for 30 minutes.
-    2. Add the levain and the salt.
-    Bake at 240 °C for 40 minutes.
     Levain: ferments
       Ripe starter 40 g
       Strong white flour 100 g
@@ -23,6 +20,10 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Water 690 g (lukewarm)
       Fine sea salt 21 g
       Levain 220 g
+      1. hands Mix “Mix the flours with 650 g of the water”
+      2. wait Rest: 30 min
+      3. hands Add: adds Levain, Fine sea salt “Add the levain and the salt.”
+      4. bake Bake: 40 min, at 240 °C
     row 1 heading
     row 3 note
     row 5 heading
@@ -34,9 +35,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     `,
   'prose alone': text`
     Untitled formula
-    note: The night before, mix 20 g of ripe starter with 50 g rye flour and 50 g water.
-    Next day add 450 g bread flour, 300 ml lukewarm water and 2 tsp salt, and knead for 10 minutes.
-    Shape into 2 loaves of 400 g and bake at 230 °C for 35 minutes.
     rye flour is flour
     Final dough:
       Ripe starter 20 g
@@ -45,26 +43,31 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Bread flour 450 g
       Water 300 ml (lukewarm)
       Salt 2 tsp
+      1. hands Mix “The night before, mix 20 g of ripe starter with 50 g rye flour and 50 g water.”
+      2. hands Add and knead: 10 min, adds Bread flour, Water (2), Salt “Next day add 450 g bread flour, 300 ml lukewarm water and 2 tsp salt, and knead for 10 minutes.”
+      3. hands Shape “Shape into 2 loaves of 400 g”
+      4. bake Bake: 35 min, at 230 °C
     row 3 step
     `,
   'prose with the levain named': text`
     Untitled formula
-    note: For the levain, mix 30 g starter with 60 g of wholemeal flour and 60 g of water. Leave it overnight. Stir 150 g of the levain into 330 g water, then add 500 g bread flour and 10 g salt.
     Levain: ferments
       Starter 30 g
       Wholemeal flour 60 g
       Water 60 g
+      1. hands Mix “For the levain, mix 30 g starter with 60 g of wholemeal flour and 60 g of water.”
+      2. wait Rest: 8–12 h
     Final dough:
       Levain 150 g
       Water 330 g
       Bread flour 500 g
       Salt 10 g
-
+      1. hands Mix “Stir 150 g of the levain into 330 g water”
+      2. hands Add: adds Bread flour, Salt “then add 500 g bread flour and 10 g salt.”
     `,
   'markdown with a poolish': text`
     Mill-pond baguette
     note: Poolish: the night before
-    Fold 3 times in 90 minutes.
     Poolish: ferments
       Bread flour 300 g
       Water 300 g
@@ -75,6 +78,7 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Poolish 600.3 g
       Salt 20 g
       Instant yeast 3 g
+      1. wait Fold: 1 h 30, 3 × 5 min every 30 min
     row 1 heading
     row 3 heading
     row 8 heading
@@ -120,8 +124,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
   'French, a list': text`
     Pain du moulin
     note: Pour 2 pains
-    Mélanger la farine et 650 g d’eau, laisser reposer 30 minutes.
-    Cuire 45 minutes à 240 °C.
     farine T80 is flour
     Levain: ferments
       Ripe starter 30 g (levain chef)
@@ -133,6 +135,9 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Eau 690 g (entre 680 et 700 g as written)
       Sel fin 20 g
       Levain 150 g
+      1. hands Mélanger “Mélanger la farine et 650 g d’eau”
+      2. wait Repos: 30 min
+      3. bake Cuire: 45 min, à 240 °C
     row 1 heading
     row 3 note
     row 5 heading
@@ -143,9 +148,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     `,
   'French, prose': text`
     Untitled formula
-    note: Dans un saladier, mélangez 500 g de farine T65, 10 g de sel et 1 sachet de levure sèche (7 g).
-    Versez 32 cl d’eau tiède et pétrissez 10 minutes, puis ajoutez 50 g de beurre fondu et 2 œufs.
-    Enfournez 35 minutes à 220 °C.
     Final dough:
       Farine T65 500 g
       Sel 10 g
@@ -153,11 +155,14 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Eau 320 ml (tiède)
       Beurre 50 g (fondu)
       Œufs 2 each
+      1. hands Mélanger “Dans un saladier, mélangez 500 g de farine T65, 10 g de sel et 1 sachet de levure sèche (7 g).”
+      2. hands Verser et pétrir: 10 min, ajoute Eau “Versez 32 cl d’eau tiède et pétrissez 10 minutes”
+      3. hands Ajouter: ajoute Beurre, Œufs “puis ajoutez 50 g de beurre fondu et 2 œufs.”
+      4. bake Cuire: 35 min, à 220 °C
     row 3 step
     `,
   'one row a stage': text`
     Two-line rye
-    note: Bulk 60 minutes; bake 50 minutes at 220 °C.
     Levain: ferments
       Rye starter 20 g
       Whole rye flour 100 g
@@ -167,6 +172,8 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Levain 220 g
       Water 230 g (hot)
       Salt 8 g
+      1. wait Bulk: 1 h
+      2. bake Bake: 50 min, at 220 °C
     row 1 heading
     row 4 note
     `,
@@ -195,8 +202,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
   'headings in capitals and a hot soaker': text`
     Brackwater rye
     note: Levain: THE NIGHT BEFORE
-    Mix and rest for 40 minutes.
-    Bake at 240 °C for 50 minutes.
     rye flour is flour
     Levain: ferments
       Rye starter 25 g
@@ -213,6 +218,9 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Levain 275 g
       Hot soaker 206 g
       Salt 8 g
+      1. hands Mix
+      2. wait Rest: 40 min
+      3. bake Bake: 50 min, at 240 °C
     row 1 heading
     row 3 heading
     row 8 heading
@@ -223,7 +231,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     `,
   'markdown with the biga among the lines': text`
     Mill bloomer
-    note: 1. Fold twice.
     Biga: ferments
       Bread flour 300 g
       Water 165 g
@@ -233,6 +240,7 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Bread flour 700 g
       Water 500 g (divided)
       Salt 20 g
+      1. hands Fold “Fold twice.”
     row 1 heading
     row 3 heading
     row 9 heading
@@ -241,8 +249,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     `,
   'French, a levain and a soaker taken whole': text`
     Pain de campagne du moulin
-    note: Pétrir 10 min. Pointage 2 h.
-    Cuire 40 min à 240 °C.
     farine T80 is flour
     Levain: ferments
       Ripe starter 20 g (levain chef)
@@ -257,6 +263,9 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Levain 220 g
       Trempage 125 g
       Sel 20 g
+      1. hands Pétrir: 10 min
+      2. wait Pointage: 2 h
+      3. bake Cuire: 40 min, à 240 °C
     row 1 heading
     row 3 heading
     row 8 heading
@@ -267,7 +276,6 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
     `,
   'a sponge, a glaze and a finish': text`
     Teatime plait
-    note: Bake for 25 minutes at 190 °C.
     Sponge: ferments
       Bread flour 150 g
       Milk 150 ml (warmed)
@@ -284,6 +292,7 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Butter 80 g (softened)
       Eggs 2 each
       Salt 1 tsp
+      1. bake Bake: 25 min, at 190 °C
     row 1 heading
     row 3 heading
     row 8 heading
@@ -330,6 +339,7 @@ test('amounts in the steps of a recipe that has a list are not taken, and that i
     text: 'Mix with 300 g of the water.',
     as: 'step',
     why: { code: 'amountsNotTaken', message: 'The amounts in it were not taken as lines.' },
+    inMethod: true,
   })
 })
 

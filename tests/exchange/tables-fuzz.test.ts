@@ -15,8 +15,9 @@ import { inWords } from './notation'
 type Random = ReturnType<typeof randomOf>
 
 /** Every row is there once and in order, lines and formulas agree, and what is said are sentences. */
-function holdsTogether(table: ForeignTable, mapping: Mapping): void {
-  const { formulas, rows, problems, totals, stopped } = readTable(table, mapping)
+function holdsTogether(table: ForeignTable, mapping: Mapping): ReturnType<typeof readTable> {
+  const read = readTable(table, mapping)
+  const { formulas, rows, problems, totals, stopped } = read
   assert.equal(stopped, false)
   assert.deepEqual(
     rows.map(({ row }) => row),
@@ -44,6 +45,7 @@ function holdsTogether(table: ForeignTable, mapping: Mapping): void {
     assert.ok(stages.length > 0)
     assert.equal(new Set(stages.map(({ name }) => name.toLowerCase())).size, stages.length)
   }
+  return read
 }
 
 /** Any mapping at all, as a baker may put it together. */
@@ -97,16 +99,15 @@ test('random tables: no row is lost, whatever the mapping (seed 91)', () => {
   let lines = 0
   let totals = 0
   let lost = 0
-  for (let i = 0; i < 3000; i++) {
+  for (let i = 0; i < 2000; i++) {
     const table = guessTable(anyTable(random))
-    holdsTogether(table, table.mapping)
+    const read = holdsTogether(table, table.mapping)
     holdsTogether(table, anyMapping(random, table))
-    const read = readTable(table, table.mapping)
     lines += read.rows.filter(({ became }) => became === 'line').length
     lost += read.rows.filter(({ became }) => became === 'not understood').length
     totals += read.totals.length
   }
-  assert.ok(lines > 5000 && totals > 200 && lost > 500, `${lines} lines, ${totals} totals, ${lost} lost`)
+  assert.ok(lines > 3500 && totals > 150 && lost > 350, `${lines} lines, ${totals} totals, ${lost} lost`)
 })
 
 test('random bytes and characters are refused with a sentence or read row by row (seed 92)', () => {
@@ -128,7 +129,7 @@ test('random bytes and characters are refused with a sentence or read row by row
     '\u2028',
     '__proto__',
   ]
-  for (let i = 0; i < 3000; i++) {
+  for (let i = 0; i < 2000; i++) {
     const text = Array.from({ length: random.below(60) }, () => random.pick(pieces)).join('')
     const table = guessTable(text)
     holdsTogether(table, table.mapping)

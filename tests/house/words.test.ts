@@ -6,20 +6,21 @@ import { methodCautionSentences } from '../../src/day/method/words.js'
 import { feedingSentences } from '../../src/day/mixing/feeding-words.js'
 import { mixingSentences } from '../../src/day/mixing/words.js'
 import { cautionSentences, householdSentences } from '../../src/dough/about/words.js'
+import { expressionSentences } from '../../src/dough/amounts/expression-words.js'
 import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
 import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.js'
+import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
+import { figureSentences } from '../../src/dough/sheet/figure-words.js'
 import { remarkSentences } from '../../src/dough/sheet/remark-words.js'
 import { sheetSentences } from '../../src/dough/sheet/words.js'
-import { expressionSentences } from '../../src/engine/expression/words.js'
-import { graphSentences } from '../../src/engine/graph/words.js'
 import { arrivingSentences } from '../../src/exchange/arriving/words.js'
 import { csvSentences } from '../../src/exchange/csv/words.js'
 import { dataSentences } from '../../src/exchange/data/words.js'
@@ -45,7 +46,8 @@ const allSentences: Readonly<Record<string, object>> = {
   editSentences,
   expressionSentences,
   feedingSentences,
-  graphSentences,
+  fetchedEditSentences,
+  figureSentences,
   guessSentences,
   householdSentences,
   jottingSentences,

@@ -127,7 +127,7 @@ test('as wide as there is room, and never with an hour too narrow to read', () =
   assert.equal(wide.x(at('2026-12-05T00:00')), 360) // 6 of 15 hours
   assert.equal(wide.hours, 1)
   const narrow = new Geometry(lanes, 200)
-  assert.equal(narrow.width, 15 * 16)
+  assert.equal(narrow.width, 15 * 14)
   assert.equal(narrow.hours, 3)
 })
 
@@ -165,4 +165,36 @@ test('keys go by the clock and to what is nearest in the next lane', () => {
   assert.equal(name(drawn.after(first!, 'ArrowDown')), 'load')
   assert.equal(name(drawn.after(drawn.steps.at(-1)!, 'ArrowUp')), 'Bake')
   assert.equal(drawn.after(first!, 'Tab'), undefined)
+})
+
+test('what is made for several has a lane of its own, above those of its breads', () => {
+  const of = (name: string) =>
+    bread(
+      name,
+      `Levain:
+         Ripe starter 40 g
+         Flour 80 g
+         hands Mix: 10 min
+         wait Ripen: 8–10 h
+       Final dough:
+         Flour 900 g
+         Levain 120 g
+         hands Mix: 10 min
+         bake Bake: 40 min`,
+    )
+  const formulas = [of('Mill wheat'), of('Light rye')]
+  const both = saturday(
+    formulas.map(f => [f, 6] as const),
+    { together: ['levain'] },
+  )
+  const { lanes } = laneDay(openDay(both, formulas).plan!)
+  assert.deepEqual(
+    lanes.map(({ of, breads, name, parts }) => [of, breads.join(' '), name, parts.length]),
+    [
+      ['together', 'b1 b2', 'Levain', 2],
+      ['bread', 'b1', '', 2],
+      ['bread', 'b2', '', 2],
+      ['oven', '', 'Oven', 3],
+    ],
+  )
 })

@@ -171,3 +171,35 @@ test('a listener that fails keeps nothing from being saved', async () => {
   assert.ok(report.mock.callCount() > 2)
   assert.equal(await onDisk(), 'Miche flour 100% salt 2%; Baguette flour 100%')
 })
+
+for (const [name, code] of [
+  ['SecurityError', 'storageRefused'],
+  ['UnknownError', 'storageUnread'],
+  ['NotFoundError', 'storageUnread'],
+  ['VersionError', 'storedByNewerVersion'],
+] as const)
+  test(`a start on which reading fails with ${name} says so, and knows nothing of what is stored`, async () => {
+    const before = structuredClone(disk.parts)
+    disk.refusal = new DOMException('No.', name)
+    disk.refuses = true
+    const { keeper } = await keeperOn(disk)
+    assert.equal(keeper.unread, true)
+    assert.equal(keeper.fresh, false)
+    assert.equal('reason' in keeper.state && keeper.state.reason.code, code)
+    await keeper.flush()
+    assert.deepEqual(disk.parts, before)
+  })
+
+test('storage that can be read after all brings the workbook to the page', async () => {
+  disk.refuses = true
+  disk.refusal = new DOMException('No.', 'UnknownError')
+  const { keeper, loaded } = await keeperOn(disk)
+  await keeper.flush()
+  assert.equal(keeper.unread, true)
+  disk.refuses = false
+  await keeper.flush()
+  assert.equal(keeper.unread, false)
+  assert.equal(keeper.state.status, 'saved')
+  assert.equal(loaded.length, 1)
+  assert.equal(inWords(keeper.workbook), 'Miche flour 100%; Baguette flour 100%')
+})

@@ -12,6 +12,7 @@ type Fault = 'interrupted' | 'full' | 'unheard' | 'never ends'
 export class Disk implements PartStore {
   readonly written: string[][] = [] // the keys of each write
   refuses = false
+  refusal = new DOMException('No storage here.', 'SecurityError')
   fault: Fault | undefined // of the next write
   beforeCommit: (() => void) | undefined
 
@@ -19,12 +20,12 @@ export class Disk implements PartStore {
   constructor(public parts = new Map<string, unknown>()) {}
 
   async read(): Promise<ReadonlyMap<string, unknown>> {
-    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    if (this.refuses) throw this.refusal
     return structuredClone(this.parts)
   }
 
   async write(key: string, decide: Parameters<PartStore['write']>[1]): Promise<void> {
-    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    if (this.refuses) throw this.refusal
     const { puts, removes } = decide(structuredClone(this.parts.get(key)))
     await Promise.resolve() // a disk takes its time
     this.beforeCommit?.()
@@ -40,7 +41,7 @@ export class Disk implements PartStore {
   }
 
   async put({ puts, removes }: PartChanges): Promise<void> {
-    if (this.refuses) throw new DOMException('No storage here.', 'SecurityError')
+    if (this.refuses) throw this.refusal
     for (const [at, part] of puts) this.parts.set(at, structuredClone(part))
     for (const at of removes) this.parts.delete(at)
   }

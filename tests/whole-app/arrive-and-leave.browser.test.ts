@@ -76,7 +76,7 @@ describe('A formula arrives', () => {
     await waitUntil(() => /^600[.,]5/.test(weight('Hauptteig', 'Wasser')), 'its decimal comma was read')
   })
 
-  it('in a link, to be read first, and the address is plain again', async () => {
+  it('in a link, to be read first, also after a reload; then the address is plain again', async () => {
     const [gift] = readFormulas(csv).formulas
     const link = await linkOf(gift!, frameAddress().href)
     ok(typeof link === 'string')
@@ -84,9 +84,11 @@ describe('A formula arrives', () => {
     frameAddress().hash = link.slice(link.indexOf('#'))
     await app.find('h2', 'A formula came with the link')
     await app.find('#understood', /1 formula and 3 lines/)
-    ok(!frameAddress().href.includes('formula='), 'the formula is gone from the address')
+    await app.reload()
+    await app.find('#understood', /1 formula and 3 lines/)
     await press('Escape')
     await waitUntil(() => !app.maybe('#understood'), 'the dialog is closed')
+    ok(!frameAddress().href.includes('formula='), 'the formula is gone from the address')
     deepEqual(shelf(), before)
     frameAddress().hash = link.slice(link.indexOf('#'))
     await app.click('button', 'Add to my workbook')

@@ -132,6 +132,18 @@ describe('Saturday’s bread, planned', function () {
     await waitUntil(() => !app.maybe('tb-time-working'), 'it is closed')
   })
 
+  it('is drawn beside its list, leads to a step of it, and leaves as a calendar file', async () => {
+    const drawn = await app.find('[role=slider]')
+    drawn.focus()
+    await press('End', 'Enter')
+    await waitUntil(
+      () => /^(Cool|Bake): /.test(app.focused?.getAttribute('aria-label') ?? ''),
+      'the list is at its last step',
+    )
+    await app.click('button', 'Calendar file')
+    await app.find('.toast', '2030-06-01.ics is among your downloads.')
+  })
+
   it('is all there when the page is loaded anew, and Back leads to where one was', async () => {
     await app.find('*', /^Saved \d/)
     const before = day.rows

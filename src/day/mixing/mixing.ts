@@ -34,6 +34,7 @@ export interface Factor {
 /** How warm the water has to be for one mixing, both ways, with all that it is worked out from. °C and grams. */
 export interface Mixing {
   readonly parts: readonly MixedPart[] // all but the water
+  readonly step: string | undefined // id of the step at which it is mixed
   readonly liquid: 'water' | 'milk' // what is brought to a temperature: milk where there is no water
   readonly water: number // grams of it
   readonly waterHeat: number // its specific heat, kJ/(kg·K)
@@ -63,6 +64,7 @@ export const usualTap = 18
 export interface Mixed {
   readonly lines: readonly LinePlan[]
   readonly liquid: readonly LinePlan[] // of them, what is brought to a temperature
+  readonly step: string | undefined // id of the step at which that goes in; undefined without a method
 }
 
 /**
@@ -79,7 +81,7 @@ export function mixedIn(plan: StagePlan): Mixed | undefined {
   const there = new Set(steps.slice(0, last + 1).flatMap(step => step.lines))
   const lines = steps.length ? all.filter(l => there.has(l.line)) : all
   const liquid = lines.filter(isLiquid)
-  return liquid.length ? { lines, liquid } : undefined
+  return liquid.length ? { lines, liquid, step: steps[last]?.step.id } : undefined
 }
 
 /**
@@ -122,6 +124,7 @@ export function mixingOf(
   const tap = day.tap ?? usualTap
   return {
     parts,
+    step: mixed.step,
     liquid,
     water,
     waterHeat,

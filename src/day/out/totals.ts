@@ -14,7 +14,10 @@ export function totalsToWeigh(opened: DaySheet, formulas: readonly Formula[]): T
     return formulas.find(f => f.id === id)?.stages ?? []
   }
   const totals = new Map<string, TotalToWeigh>()
+  const seen = new Set<string>() // a wait of several loads begins once for all of them
   for (const { begins, breads } of opened.plan?.events.filter(e => e.time === undefined) ?? []) {
+    if (seen.has(begins)) continue
+    seen.add(begins)
     const stages = breads.flatMap(stagesOf)
     for (const { ingredient, grams } of opened.weighList(begins)) {
       if (stages.some(stage => sameName(stage.name, ingredient))) continue

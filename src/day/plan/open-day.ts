@@ -1,6 +1,7 @@
 import { type Day, usualLeeway } from '../../dough/document/day.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { instantOf, localOf, localText, readClock } from '../course/clock.js'
 import type { Bread } from '../course/course.js'
 import type { DayEvent } from '../course/day-network.js'
@@ -38,6 +39,8 @@ export interface DaySheet {
   release(moment: string): void
   /** What goes in at a step, in the order of its stage; grams of the batch. Throws RangeError as `working`. */
   weighList(moment: string): readonly ToWeigh[]
+  /** The figures of a bread by its id: its formula with the day's batch. Undefined for one that is not there. */
+  figures(bread: string): FigureSheet | undefined
 }
 
 /**
@@ -151,6 +154,10 @@ class WorkedDay implements DaySheet {
 
   weighList(moment: string): readonly ToWeigh[] {
     return this.#weights.of(this.#day, this.#written, this.#event(moment))
+  }
+
+  figures(bread: string): FigureSheet | undefined {
+    return this.#weights.sheet(this.#day, bread)
   }
 }
 

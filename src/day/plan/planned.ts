@@ -57,7 +57,7 @@ export function plannedDay(day: Day, { network, problem, breads }: DayProblem, p
     events,
     at,
     cost: plan.cost,
-    proven: plan.proven,
+    proven: plan.proven || plan.gap === 0, // what is left unsettled then costs the same
     gap: plan.gap,
     early,
     edges: edgesOf(events, problem.alone?.flatMap(g => g.closed ?? []) ?? []),

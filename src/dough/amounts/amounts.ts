@@ -9,10 +9,11 @@ import {
   type Worded,
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
-import type { DecimalMark } from '../lexicon/digits.js'
+import { type DecimalMark, longestTyped } from '../lexicon/digits.js'
 import { folded } from '../lexicon/folded.js'
 import { inDoubt, plainNumbers, readingsInDoubt, typedText } from '../lexicon/plain-numbers.js'
 import { isEstimate, knownUnits, unitWords } from '../lexicon/unit-words.js'
+import { expressionProblem } from './expression-words.js'
 import { readingDimension } from './jottings.js'
 import { isSpokenRead, readSpoken } from './spoken-reader.js'
 import { type AmountDiagnostic, amountProblem } from './words.js'
@@ -83,7 +84,7 @@ function inTwoWays(text: string): AmountProblem | undefined {
     : problem
 }
 
-/** Why an expression is not understood, with an amount that would be where the engine's sentence has none. */
+/** Why an expression is not understood, with an amount that would be where the sentence of the expression has none. */
 function whyNot(error: ExpressionError | undefined, text: string): AmountProblem {
   if (!error) return refused({ code: 'notAnAmount', typed: text }, text)
   const { problem } = error
@@ -93,7 +94,7 @@ function whyNot(error: ExpressionError | undefined, text: string): AmountProblem
   const isSaid = problem.code === 'operatorMissing' && /\d|\S\s+\S+\s+\S/.test(text)
   if (isSaid || problem.code === 'symbolWithoutMeaning')
     return refused({ code: 'notAnAmount', typed: text }, text)
-  return { problem, typedIn: 'weight', typed: text }
+  return { problem: expressionProblem(problem), typedIn: 'weight', typed: text }
 }
 
 function read(text: string, jottings: Dimensions, names: readonly string[]): Amount | AmountProblem {
@@ -106,6 +107,7 @@ function read(text: string, jottings: Dimensions, names: readonly string[]): Amo
     if (!(error instanceof ExpressionError)) throw error
     why = error
   }
+  if (text.length > longestTyped) return whyNot(why, text)
   const doubt = inTwoWays(text)
   const spoken = doubt ? undefined : readSpoken(text, '.', names)
   if (!spoken) return doubt ?? whyNot(why, text)
@@ -130,7 +132,7 @@ export function readAmount(
   if (!amount) {
     if (known.size > 5000) known.clear()
     amount = read(text, noJottings, [])
-    if (isSpokenRead() || 'expression' in amount) known.set(text, amount)
+    if (text.length <= longestTyped && (isSpokenRead() || 'expression' in amount)) known.set(text, amount)
   }
   if ('problem' in amount) return jottings.size + names.length > 0 ? read(text, jottings, names) : amount
   return amount.expression.names.some(n => jottings.has(n)) ? read(text, jottings, names) : amount
@@ -151,6 +153,7 @@ export function amountAsKept(
   decimal: DecimalMark,
   jottings: Dimensions = noJottings,
 ): string {
+  if (typed.length > longestTyped) return typed
   const text = typedText(typed)
   const plain = plainNumbers(text, decimal)
   const unit = column === 'weight' ? ' g' : '%'
@@ -178,6 +181,7 @@ function isSmall(after: string, unit: string): boolean {
 
 /** The per cent a text such as `78`, `70,5 %` or `70 + 8` comes to, or undefined when it is anything else. */
 export function plainPercent(typed: string, decimal: DecimalMark): number | undefined {
+  if (typed.length > longestTyped) return undefined
   const { text, doubts } = plainNumbers(typedText(typed), decimal)
   if (doubts.some(d => !d.typed.includes(decimal))) return undefined
   try {

@@ -10,8 +10,10 @@ import {
 import type { Jotting } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import { isWeightReading, readingWords } from '../document/words.js'
+import { longestTyped } from '../lexicon/digits.js'
 import { readingsInDoubt } from '../lexicon/plain-numbers.js'
 import { unitWords } from '../lexicon/unit-words.js'
+import { expressionProblem } from './expression-words.js'
 import { namedFirst } from './named-first.js'
 import { amountProblem } from './words.js'
 
@@ -56,7 +58,8 @@ export function planJottings(jottings: readonly Jotting[], unread?: Worded): Map
       const of = (name: string) => plans.get(name)?.dimension ?? readingDimension(name) ?? 'weight'
       return { dimension: dimensionOf(expression, of), problem: undefined }
     } catch (error) {
-      if (error instanceof ExpressionError) return { dimension: 'number', problem: error.problem }
+      if (error instanceof ExpressionError)
+        return { dimension: 'number', problem: expressionProblem(error.problem) }
       throw error
     }
   }
@@ -84,7 +87,11 @@ function understood(text: string): { expression: Expression } | { problem: Worde
     return { expression: parse(text, { units: unitWords, percentOf: null }) }
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
-    const doubt = readingsInDoubt(text)
-    return { problem: doubt ? amountProblem({ code: 'amountInTwoWays', ...doubt }) : error.problem }
+    const doubt = text.length > longestTyped ? undefined : readingsInDoubt(text)
+    return {
+      problem: doubt
+        ? amountProblem({ code: 'amountInTwoWays', ...doubt })
+        : expressionProblem(error.problem),
+    }
   }
 }

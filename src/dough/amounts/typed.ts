@@ -1,4 +1,4 @@
-import { type DecimalMark, settled } from '../lexicon/digits.js'
+import { type DecimalMark, longestTyped, settled } from '../lexicon/digits.js'
 import { sumFrom, termAt, typedLexicon } from '../lexicon/terms.js'
 import { type Token, tokensOf } from '../lexicon/text-tokens.js'
 import { weightUnits } from '../lexicon/units.js'
@@ -19,6 +19,7 @@ const inNFKC = (typed: string): string => typed.normalize('NFKC').replaceAll('â
  * mark before exactly three digits could be either; the baker's own decimal mark decides.
  */
 export function typedNumber(typed: string, mark: DecimalMark): number | undefined {
+  if (typed.length > longestTyped) return undefined
   const tokens = tokensOf(inNFKC(typed))
   const isNegative = tokens[0]?.text === '-'
   const number = figureAt(tokens, isNegative ? 1 : 0, mark)
@@ -28,7 +29,7 @@ export function typedNumber(typed: string, mark: DecimalMark): number | undefine
 /** The grams a baker typed: `900`, `1,2 kg`, `8 oz`, `1 lb 4 oz`; undefined when it is no weight. */
 export function typedGrams(typed: string, mark: DecimalMark): number | undefined {
   const alone = typedNumber(typed, mark)
-  if (alone !== undefined) return alone
+  if (alone !== undefined || typed.length > longestTyped) return alone
   const tokens = tokensOf(inNFKC(typed))
   const reading = { ...typedLexicon, mark }
   const first =

@@ -114,7 +114,10 @@ export const usualFlourWeight = 1000
 
 /** A new id: short, unique in a workbook. */
 export function newId(): string {
-  return crypto.randomUUID().slice(0, 13)
+  // Not `randomUUID`: browsers have that on secure pages only.
+  const bytes = crypto.getRandomValues(new Uint8Array(6))
+  const hex = Array.from(bytes, byte => byte.toString(16).padStart(2, '0')).join('')
+  return `${hex.slice(0, 8)}-${hex.slice(8)}`
 }
 
 export const finalDoughOf = (formula: Formula): Stage => formula.stages[formula.stages.length - 1]!
@@ -130,7 +133,7 @@ export function nameKey(name: string): string {
   if (key === undefined) {
     if (keys.size > 5000) keys.clear()
     key = name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()
-    keys.set(name, key)
+    if (name.length < 200) keys.set(name, key)
   }
   return key
 }

@@ -39,13 +39,21 @@ export interface Larder {
   find(name: string): Ingredient | undefined
 }
 
+const known = new WeakMap<readonly Ingredient[], Larder>()
+
 /** A larder of these ingredients; of two with one name the later wins, so a baker's own come last. */
 export function larderOf(ingredients: readonly Ingredient[]): Larder {
+  const made = known.get(ingredients) ?? newLarder(ingredients)
+  known.set(ingredients, made)
+  return made
+}
+
+function newLarder(ingredients: readonly Ingredient[]): Larder {
   const byName = new Map<string, Ingredient>()
   const byId = new Map<string, Ingredient>()
   for (const ingredient of ingredients) byId.set(ingredient.id, ingredient)
-  const known = [...byId.values()]
-  for (const i of known) for (const name of i.otherNames) byName.set(nameKey(name), i)
-  for (const i of known) byName.set(nameKey(i.name), i)
-  return { ingredients: known, find: name => byName.get(nameKey(name)) }
+  const all = [...byId.values()]
+  for (const i of all) for (const name of i.otherNames) byName.set(nameKey(name), i)
+  for (const i of all) byName.set(nameKey(i.name), i)
+  return { ingredients: all, find: name => byName.get(nameKey(name)) }
 }

@@ -11,7 +11,6 @@ export type EditDiagnostic =
   | { readonly code: 'giverNotInFinalDough' }
   | { readonly code: 'noSuchGiver'; readonly ingredient: string; readonly stage: string }
   | { readonly code: 'notAShare'; readonly typed: string }
-  | { readonly code: 'tooManyRenamed' }
 
 export const editSentences: Sentences<EditDiagnostic> = {
   formulaGone: 'That formula is no longer on the shelf.',
@@ -33,7 +32,6 @@ export const editSentences: Sentences<EditDiagnostic> = {
   noSuchGiver: ({ ingredient, stage }) => `There is no ${ingredient} in ${stage} that could give.`,
   notAShare: ({ typed }) =>
     `"${typed}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
-  tooManyRenamed: 'Too many names that amounts speak of would change at once: do it in several parts.',
 }
 
 const editProblem = wording(editSentences)

@@ -55,3 +55,6 @@ export function settled<N extends Digits>(number: N, asThousands: boolean): N {
     ? { ...number, ...other, other: { value, text } }
     : number
 }
+
+/** Characters of the longest text that is looked at as a number or an amount somebody typed. */
+export const longestTyped = 1000

@@ -89,6 +89,9 @@ function groups(tokens: readonly Token[], at: number): WrittenNumber | undefined
     text += next.text.replace(',', '.')
     i = tied ? i + 2 : i + 1
   }
+  // `Flour 500 100` without a unit are two columns
+  if (tokens[at]!.text.length === 3 && text.length === 6 && !mark && tokens[i]?.kind !== 'word')
+    return undefined
   // `1 100/3` is a mixed number
   if (i === at + 1 || text.length > 18 || (isSlash(tokens[i]) && isGlued(tokens[i]))) return undefined
   return { ...plain(text), ...(mark ? { mark } : {}), to: i }

@@ -1,5 +1,6 @@
 import { type Expression, ExpressionError, straight, type Tree, type Worded } from '../../engine/index.js'
 import type { Amount } from '../amounts/amounts.js'
+import { expressionProblem } from '../amounts/expression-words.js'
 import { namedFirst } from '../amounts/named-first.js'
 import { meaningOf } from './names.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
@@ -151,7 +152,7 @@ export class LinearParts {
       return split
     } catch (error) {
       if (!(error instanceof ExpressionError)) throw error
-      const half = { problem: error.problem }
+      const half = { problem: expressionProblem(error.problem) }
       return { fixed: half, slope: half, by: nothing }
     }
   }

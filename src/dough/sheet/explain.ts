@@ -2,6 +2,7 @@ import type { CellError, CellValue, Worded } from '../../engine/index.js'
 import { holdWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import type { LinePlan } from '../outline/outline.js'
+import { type FigureDiagnostic, figureProblem, figureSentences } from './figure-words.js'
 import type { FigureProblem } from './figures.js'
 import { sheetProblem } from './words.js'
 import type { WorkedOut } from './worked-out.js'
@@ -15,12 +16,20 @@ const givingOn = ({ outline }: Seen, path: readonly string[]): LinePlan[] =>
 /** Why there is no number, with cells called by their words; undefined for a number. */
 export function explain(seen: Seen, value: CellValue): Worded | undefined {
   if (typeof value === 'number') return undefined
-  if (value.kind !== 'cycle' || !value.path) return value
-  const { circles } = seen.noticed
-  const known = circles.get(value) ?? inCircle(seen, value.path)
-  circles.set(value, known)
+  const { reasons } = seen.noticed
+  const known = reasons.get(value) ?? inWords(seen, value)
+  reasons.set(value, known)
   return known
 }
+
+function inWords(seen: Seen, value: CellError): Worded {
+  if (value.kind === 'cycle' && value.path) return inCircle(seen, value.path)
+  // What the graph did not find itself was told to it, with a sentence.
+  return isFound(value) ? { ...value, ...figureProblem(value) } : (value as CellError & Worded)
+}
+
+const isFound = (error: CellError): error is CellError & FigureDiagnostic =>
+  Object.hasOwn(figureSentences, error.code)
 
 function inCircle(seen: Seen, path: readonly string[]): Worded {
   const words = path.map(cell => seen.plan.cells.get(cell)?.words ?? cell)

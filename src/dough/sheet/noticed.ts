@@ -7,12 +7,12 @@ export class Noticed {
   readonly ofLines = new Map<LinePlan, readonly Problem[]>()
   ofMeanings: readonly Problem[] | undefined
   all: readonly Problem[] | undefined
-  circles = new WeakMap<CellError, Worded>() // each in words: one for all cells on it
+  reasons = new WeakMap<CellError, Worded>() // each in words: one for all cells that have it
 
   /** To be called with the lines that are touched. */
   forget(lines: Iterable<LinePlan>): void {
     this.all = undefined
-    this.circles = new WeakMap()
+    this.reasons = new WeakMap()
     for (const line of lines) this.ofLines.delete(line)
   }
 }

@@ -5,6 +5,7 @@ import { nameKey, type Place, type Problem } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
+import { explain } from './explain.js'
 import { usualRanges } from './ranges.js'
 import { type NamedLine, remark } from './remark-words.js'
 import { numberIn, type WorkedOut } from './worked-out.js'
@@ -112,7 +113,7 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   const { name } = plan.stage
   if (plan.circle) return say('error', plan.circle)
   const base = seen.graph.value(cellOf.base(plan))
-  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', base)
+  if (typeof base !== 'number' && base.origin === cellOf.base(plan)) say('error', explain(seen, base)!)
   const shares = plan.base.map(l => seen.plan.splits.get(l)!)
   if (plan.base.length && seen.plan.isFree(plan) && shares.some(s => s.slope !== 'none')) {
     const parts = plan.base.map(l =>
@@ -143,9 +144,9 @@ function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Sa
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
   const times = seen.graph.value(cellOf.times(final))
   if (typeof times !== 'number' && times.origin === cellOf.times(final))
-    say('error', remark({ code: 'batchNotWorkedOut', why: times }))
+    say('error', remark({ code: 'batchNotWorkedOut', why: explain(seen, times)! }))
   if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
-    at(final, giving[0])('error', value)
+    at(final, giving[0])('error', explain(seen, value)!)
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))
   const share = rest && numberIn(seen, cellOf.wholeDough(rest))
   if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)

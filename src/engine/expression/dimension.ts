@@ -1,6 +1,6 @@
 import { ExpressionError } from './problem.js'
+import type { ExpressionDiagnostic } from './refusals.js'
 import type { Dimension, Expression, Operator, Tree } from './tree.js'
-import type { ExpressionDiagnostic } from './words.js'
 import { quantity, written } from './written.js'
 
 /** A written 0 goes with anything: no grams, no ounces, no number. */

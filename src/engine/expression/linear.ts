@@ -1,6 +1,6 @@
 import { ExpressionError } from './problem.js'
+import type { ExpressionDiagnostic } from './refusals.js'
 import type { Expression, Operator, Tree } from './tree.js'
-import type { ExpressionDiagnostic } from './words.js'
 import { written } from './written.js'
 
 /** An expression as constant + Σ coefficient × unknown. The trees use the expression's slots; null is zero. */

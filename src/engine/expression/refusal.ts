@@ -1,6 +1,6 @@
 import type { Token } from './lexer.js'
 import { ExpressionError } from './problem.js'
-import type { ExpressionDiagnostic } from './words.js'
+import type { ExpressionDiagnostic } from './refusals.js'
 
 export function refuse(
   diagnostic: ExpressionDiagnostic,

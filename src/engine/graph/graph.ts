@@ -1,4 +1,4 @@
-import type { Worded } from '../expression/diagnostic.js'
+import type { Diagnostic } from '../expression/diagnostic.js'
 import type { CellError, CellValue } from '../expression/problem.js'
 import type { Expression } from '../expression/tree.js'
 import { Cells, Kind } from './cells.js'
@@ -58,7 +58,7 @@ export class Graph {
   }
 
   /** Sets the cell to an error of kind 'text' that says why. */
-  fail(name: string, why: Worded): void {
+  fail(name: string, why: Diagnostic): void {
     this.#edit(() => this.#set(name, Number.NaN, { ...why, kind: 'text', origin: name }))
   }
 

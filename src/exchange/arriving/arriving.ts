@@ -5,7 +5,13 @@ import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
-import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from '../recipe/index.js'
+import {
+  type RecipeLine,
+  type RecipeRead,
+  type RecipeStep,
+  type RestOfRecipe,
+  readRecipe,
+} from '../recipe/index.js'
 import {
   type ForeignRow,
   type ForeignTable,
@@ -62,6 +68,7 @@ export type Arrived =
       readonly formulas: readonly [Formula]
       readonly problems: readonly Problem[]
       readonly lines: readonly RecipeLine[]
+      readonly steps: readonly RecipeStep[] // of the formula's methods, each beside its words
       readonly rest: readonly RestOfRecipe[]
     }
   | {
@@ -78,10 +85,14 @@ const mostPieces = 40_000 // words, numbers and signs
 const firstRows = 12
 const longestCell = 200 // characters of it that are shown
 
-const isLongerThanRecipe = (text: string): boolean =>
-  text.length > longestRecipe ||
-  (text.match(/\S.*/g) ?? []).length > mostRows ||
-  (text.match(/[\p{L}\d]+|[^\s\p{L}\d]/gu) ?? []).length > mostPieces
+function isLongerThanRecipe(text: string): boolean {
+  const count = (pattern: RegExp) => (text.match(pattern) ?? []).length
+  if (text.length > longestRecipe || count(/[\p{L}\d]+|[^\s\p{L}\d]/gu) > mostPieces) return true
+  return count(/\S.*/g) > mostRows
+}
+
+/** Where HTML was pasted as a text, its rows on rows of their own. */
+const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
@@ -137,12 +148,12 @@ export class Arrival {
   }
 
   #recipe(): Arrived {
-    if (isLongerThanRecipe(this.text))
+    if (isLongerThanRecipe(inRows(this.text)))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
-    const { formula, lines, rest, problems } = this.#recipeOf()
+    const { formula, lines, steps, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
-    return { as: 'recipe', formulas: [formula], lines, rest, problems }
+    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems }
   }
 
   #tableOf(watch: Watch): ForeignTable {
@@ -160,7 +171,7 @@ export class Arrival {
   }
 
   #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(this.text, this.larder)
+    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
     return this.#recipeRead
   }
 
@@ -193,7 +204,7 @@ export class Arrival {
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (isLongerThanRecipe(text)) return 'table'
+    if (isLongerThanRecipe(inRows(text))) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
     if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
       return 'table'

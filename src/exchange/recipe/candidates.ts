@@ -1,5 +1,6 @@
 import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { namesBread } from '../values/stage-kinds.js'
 import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
@@ -7,20 +8,6 @@ import { type Heading, headingOf, inlineStage, isDayNumber, type StageHeading } 
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
-
-/** What a row may be. */
-export type Kind =
-  | 'title'
-  | 'stage'
-  | 'list' // the heading of one
-  | 'method' // … of the steps
-  | 'remarks' // … of notes
-  | 'line'
-  | 'amount' // of the name on the row beside it
-  | 'step'
-  | 'note'
-  | 'fact' // of the whole: a yield, a total, a time
-  | 'unknown'
 
 /** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
 const weights = {

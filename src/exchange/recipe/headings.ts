@@ -1,6 +1,6 @@
 import { isApostrophe, type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
-import { isOneOf, kitchen } from '../values/kitchen-words.js'
-import { joined, purposeIn } from '../values/line-names.js'
+import { kitchen } from '../values/kitchen-words.js'
+import { isState, joined, noteStart, purposeIn } from '../values/line-names.js'
 import { isBread, kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
 import { closingOf, type Row } from './recipe-row.js'
 
@@ -104,7 +104,8 @@ export function headingOf(row: Row): Heading | undefined {
   const isOfSome = stage.kind !== undefined || (isOfUse && row.quantities.length === 0 && !row.hasNoAmount)
   const sure = marked || (led && isOfSome) || /^ingr[eé]dients?$/.test(head.at(-1)!.low)
   const isName = words.length <= 4 && !'.!?'.includes(row.tokens.at(-1)!.text)
-  const plain = isName && !row.bulleted && !isOneOf(kitchen.states, head[0]!)
+  // `battu pour la dorure` is said of what stands above
+  const plain = isName && !row.bulleted && !isState(head.slice(0, noteStart(head, 1)))
   return sure || plain ? { opens: 'stage', stage, sure } : undefined
 }
 

@@ -1,5 +1,6 @@
 import { nameKey } from '../../dough/document/formula.js'
-import { type Candidate, candidate, type Kind, nameAlone } from './candidates.js'
+import type { Kind } from '../steps/recipe-method.js'
+import { type Candidate, candidate, nameAlone } from './candidates.js'
 
 /** The part of a recipe a row stands in: what its headings say. */
 type Section = 'ingredients' | 'method' | 'remarks'

@@ -4,7 +4,8 @@ import { larderName } from '../../dough/larder/spelled-names.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
-import { type Candidate, Candidates, type Kind, nameAlone } from './candidates.js'
+import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/recipe-method.js'
+import { type Candidate, Candidates, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
@@ -27,12 +28,14 @@ export interface RestOfRecipe {
   readonly text: string
   readonly as: 'heading' | 'step' | 'note' | 'amount' | 'blank' | 'not understood'
   readonly why?: Worded<RestReason>
+  readonly inMethod?: true // steps were made of it
 }
 
 /** What a recipe's text came to. Every row is among the lines or in the rest, never in both. */
 export interface RecipeRead {
   readonly formula: Formula
   readonly lines: readonly RecipeLine[]
+  readonly steps: readonly RecipeStep[] // of the stages' methods, each beside its words
   readonly rest: readonly RestOfRecipe[]
   readonly problems: Problem[]
 }
@@ -90,9 +93,9 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
-  readonly #problems: Problem[] = []
   readonly #stages = new Map<string, StageDraft>()
-  readonly #notes: string[] = []
+  readonly #notes: NoteAt[] = []
+  readonly #method = new MethodRows()
   #title = ''
   #stage = this.#open({ name: '', kind: undefined }, undefined)
 
@@ -112,7 +115,8 @@ class Draft {
     const row = at + 1
     const heading = { row, source: text.trim() }
     if (kind === 'line') {
-      if (inSentence) this.#notes.push(text.trim())
+      this.#method.take(kind, row, text, this.#stage, { inSentence: inSentence === true })
+      if (inSentence) this.#notes.push({ row, text: text.trim() })
       const isWhole = !inSentence && parts.length === 1 && parts[0]!.found.length === 1
       for (const { found, stage } of parts) {
         const into = stage ? this.#open(stage, heading) : this.#stage
@@ -126,38 +130,53 @@ class Draft {
       const { name, remark } = stage!
       const opens = isOver && (stage!.kind !== undefined || !larderName(this.larder, name))
       if (opens) this.#stage = this.#open(stage!, heading)
-      if (remark || !opens) this.#notes.push(remark ? `${name}: ${remark}` : name)
-    } else if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push(text.trim())
-    this.put(at, text, fates[kind] ?? 'not understood', why)
+      const isOf = this.#method.take(kind, row, text, this.#stage, { opens })
+      if (remark || !opens)
+        this.#notes.push({ ...(isOf && { row }), text: remark ? `${name}: ${remark}` : name })
+      return this.put(at, text, 'heading', why)
+    }
+    const isOf = this.#method.take(kind, row, text, this.#stage)
+    if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push({ row, text: text.trim() })
+    const fate = fates[kind] ?? (isOf ? 'step' : 'not understood')
+    this.put(at, text, fate, fate === 'step' && kind === 'unknown' ? undefined : why)
   }
 
   #titleOf(text: string, { name, remark }: StageHeading): string {
     const isBeside = remark !== '' && text.includes('(')
-    if (isBeside) this.#notes.push(remark)
+    if (isBeside) this.#notes.push({ text: remark })
     const whole = text.replace(/^[\s#*_=]+/, '').slice(0, longestTitle)
     return remark === '' || isBeside ? name : whole.trim()
   }
 
   put(at: number, text: string, as: Fate, reason?: RestReason): void {
-    const [row, why] = [at + 1, reason && restReason(reason)]
-    this.rest.push({ row, text, as, ...(why ? { why } : {}) })
-    if (as !== 'not understood' || !why) return
-    const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why.message })
-    this.#problems.push({ ...problem, where: { row }, severity: 'warning' })
+    const why = reason && restReason(reason)
+    this.rest.push({ row: at + 1, text, as, ...(why ? { why } : {}) })
+  }
+
+  #problems(): Problem[] {
+    const rows = this.rest.filter(({ as, why }) => as === 'not understood' && why)
+    return rows.map(({ row, why }) => {
+      const problem = recipeProblem({ code: 'recipeRowNotUnderstood', row, why: why!.message })
+      return { ...problem, where: { row }, severity: 'warning' }
+    })
   }
 
   finish(): RecipeRead {
     const stages = inOrder([...this.#stages.values()])
     new Takings(stages, this.larder).takeAll()
     const meanings = asked(stages, this.larder)
+    const method = this.#method.read(stages, this.larder)
     const formula: Formula = {
       id: newId(),
       name: this.#title || unnamed.formula,
-      note: this.#notes.join('\n'),
+      note: method.beside(this.#notes).join('\n'),
       flourWeight: usualFlourWeight,
       stages:
         stages.length > 0
-          ? stages.map((stage, at) => stageOf(stage, at === stages.length - 1))
+          ? stages.map((stage, at) => {
+              const steps = method.methods[at]!
+              return { ...stageOf(stage, at === stages.length - 1), ...(steps.length && { method: steps }) }
+            })
           : [{ id: newId(), name: unnamed.stage, lines: [] }],
       meanings,
       keptSettings: [],
@@ -171,10 +190,12 @@ class Draft {
       }),
     )
     const taken = new Set(lines.map(line => line.row))
-    const rest = this.rest.filter(({ row }) => !taken.has(row))
+    const rest = this.rest
+      .filter(({ row }) => !taken.has(row))
+      .map(one => (method.isIn(one.row) ? { ...one, inMethod: true as const } : one))
     const problem = recipeProblem({ code: 'recipeWithoutIngredient' })
     const none: Problem[] = lines.length > 0 ? [] : [{ ...problem, where: {}, severity: 'error' }]
-    return { formula, lines, rest, problems: [...none, ...this.#problems] }
+    return { formula, lines, steps: method.steps, rest, problems: [...none, ...this.#problems()] }
   }
 }
 

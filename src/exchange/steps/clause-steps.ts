@@ -123,8 +123,13 @@ function heatOf(draft: StepDraft, clause: Clause): void {
     draft.inFridge = true
 }
 
-function foldsOf(draft: StepDraft, { folds, lengths }: Clause): void {
+function foldsOf(draft: StepDraft, { folds, lengths, sentence }: Clause): void {
   if (!folds) return
+  // `fold 3 times in 90 minutes`
+  const isIn = lengths.some(
+    ({ use, from }) =>
+      use === 'within' || (use === 'length' && /\b(?:in|en)\s+$/.test(sentence.plain.slice(0, from))),
+  )
   const within = lengths.find(({ use }) => use === 'within')?.most ?? draft.length?.most
   const reasons: StepReason[] = []
   let { times, every } = folds
@@ -136,11 +141,10 @@ function foldsOf(draft: StepDraft, { folds, lengths }: Clause): void {
       reasons.push({ code: 'foldTimes' })
     }
   }
+  if (every === undefined && within === undefined) return // twice, whenever that may be
   if (every === undefined && times !== undefined) {
-    const isWithin = lengths.some(({ use }) => use === 'within')
-    every =
-      within === undefined ? 30 : Math.max(5, Math.round(within / (isWithin ? times : times + 1) / 5) * 5)
-    if (!isWithin) reasons.push({ code: 'foldSpacing' })
+    every = Math.max(5, Math.round(within! / (isIn ? times : times + 1) / 5) * 5)
+    if (!isIn) reasons.push({ code: 'foldSpacing' })
   }
   if (!times || !every) return
   if (folds.minutes === undefined) reasons.push({ code: 'foldMinutes' })
@@ -211,6 +215,7 @@ export function stepOf(clause: Clause, tongue: Tongue): StepDraft | undefined {
   if (draft.key !== 'preheat') timeOf(draft, clause, tongue)
   heatOf(draft, clause)
   foldsOf(draft, clause)
+  if (clause.folds && !draft.folds) draft.saysMore = true
   if (draft.folds && draft.kind === 'hands') {
     draft.kind = 'wait'
     draft.key = 'fold'

@@ -56,22 +56,37 @@ const second = new Set(
   'remaining rest second held reserved reste restant restante deuxieme reservee'.split(' '),
 )
 
+const mostMeant = 8 // lines of one name that a word is looked up among
+
 /** Finds the lines of a stage that sentences name. */
 export class LineNames {
   readonly #lines: readonly Known[]
-  readonly #flours: ReadonlySet<number>
+  readonly #byKey = new Map<string, Known[]>()
+  readonly #fermenting: readonly Known[]
+  #free: readonly Known[]
   readonly entered = new Set<number>() // lines that have gone in at an earlier step
 
   /** `earlier`: names of stages, by which a line takes all of one. */
   constructor(stage: MethodStage, earlier: readonly string[] = []) {
-    const isStage = (name: string) => earlier.some(other => nameKey(other) === nameKey(name))
+    const stages = new Set(earlier.map(nameKey))
     const names = distinct(stage.lines)
-    this.#flours = stage.flours ?? new Set()
     this.#lines = stage.lines.map((name, at) => ({
       at,
-      keys: new Set(isStage(name) ? stageKeys(name) : keysOf(name)),
+      keys: new Set(stages.has(nameKey(name)) ? stageKeys(name) : keysOf(name)),
       called: /[,;]/.test(name) || name.trim() === '' ? undefined : names[at]!,
     }))
+    for (const known of this.#lines) {
+      const any = stage.flours?.has(known.at) ? flourKeys : []
+      for (const key of new Set([...known.keys, ...any])) {
+        const found = this.#byKey.get(key)
+        if (found) found.push(known)
+        else this.#byKey.set(key, [known])
+      }
+    }
+    this.#fermenting = this.#lines
+      .filter(({ keys }) => [...keys].some(key => kindOfWord(key) === 'ferments'))
+      .slice(0, 2)
+    this.#free = this.#lines
   }
 
   /** How a step adds a line: `Water (2)` for the second of a name. */
@@ -80,7 +95,7 @@ export class LineNames {
   }
 
   has(key: string): boolean {
-    return this.#lines.some(({ keys }) => keys.has(key))
+    return this.#byKey.has(key)
   }
 
   named(plain: string): LinesNamed {
@@ -90,10 +105,8 @@ export class LineNames {
     if (restOf.test(plain) || allOf.test(plain)) {
       const [, but = ''] = butFor.exec(plain) ?? []
       const without = new Set(but ? this.named(but).lines : [])
-      return {
-        lines: this.#lines.filter(free).flatMap(({ at }) => (without.has(at) ? [] : [at])),
-        unsure: undefined,
-      }
+      this.#free = this.#free.filter(free)
+      return { lines: this.#free.flatMap(({ at }) => (without.has(at) ? [] : [at])), unsure: undefined }
     }
     const tokens = tokensOf(plain)
     tokens.forEach((token, i) => {
@@ -106,7 +119,7 @@ export class LineNames {
         if (later.length === 1 && found.length > 1) lines.add(later[0]!.at)
         return
       }
-      const sameName = new Set(found.map(({ at }) => nameKey([...this.#lines[at]!.keys].join(' '))))
+      const sameName = new Set(found.map(({ keys }) => [...keys].join(' ')))
       if (found.length === 1) lines.add(found[0]!.at)
       else if (sameName.size === 1) {
         const next = found.find(free)
@@ -119,15 +132,13 @@ export class LineNames {
   }
 
   /** The lines that a word may mean: those whose name has it, narrowed by the words about it. */
-  #of(token: Token, tokens: readonly Token[], i: number): Known[] {
+  #of(token: Token, tokens: readonly Token[], i: number): readonly Known[] {
     const key = singular(token.key)
-    const isAny = isFlour(token) && this.#flours.size > 0
-    const found = this.#lines.filter(({ keys, at }) => keys.has(key) || (isAny && this.#flours.has(at)))
+    const found = this.#having(key)
     if (found.length === 0) {
       // `the starter` where the dough takes a levain
-      if (!namesEarlierStage(key) || kindOfWord(key) !== 'ferments') return []
-      const stages = this.#lines.filter(({ keys }) => [...keys].some(k => kindOfWord(k) === 'ferments'))
-      return stages.length === 1 ? stages : []
+      const isStarter = namesEarlierStage(key) && kindOfWord(key) === 'ferments'
+      return isStarter && this.#fermenting.length === 1 ? this.#fermenting : []
     }
     if (found.length < 2) return found
     const near = tokens.slice(Math.max(0, i - 3), i + 4).map(t => singular(t.key))
@@ -136,8 +147,19 @@ export class LineNames {
     const best = found.filter(known => fit(known) === most)
     return most > 1 && best.length < found.length ? best : found
   }
+
+  /** The lines with a word in their name, of many those that have not gone in yet. */
+  #having(key: string): readonly Known[] {
+    const found = this.#byKey.get(key) ?? []
+    if (found.length <= mostMeant) return found
+    let gone = 0
+    while (gone < found.length - 1 && this.entered.has(found[gone]!.at)) gone++
+    if (gone > 0) found.splice(0, gone)
+    return found.slice(0, mostMeant)
+  }
 }
 
+const flourKeys = ['flour', 'farine']
 const isFlour = ({ key }: Token): boolean => singular(key) === 'flour' || singular(key) === 'farine'
 const between = new Set("of the de du la le les l d ' ’ des".split(' '))
 

@@ -12,6 +12,7 @@ import { type StepReason, stepReason } from './words.js'
 export interface MethodRow {
   readonly row: number
   readonly text: string
+  readonly stage?: number // beneath whose lines it stands
 }
 
 /** A step that was read, with the words it comes from. */
@@ -36,6 +37,13 @@ const during =
   /\b(?:during|meanwhile|in\s+the\s+meantime|while|in\s+this\s+time|over|pendant|durant|entre-temps)\b/
 const oven = new Set(['uncover', 'lower'])
 
+/** What a row says at a glance: that something is done, and a time. */
+export function lookOf(text: string): { readonly isWork: boolean; readonly hasTime: boolean } {
+  const { actions, lengths } = saidIn(levelled(text.slice(0, longestRow).normalize('NFC')), 'english')
+  const isWork = actions.some(({ action: { kind } }) => kind !== 'minor' && kind !== 'aside')
+  return { isWork, hasTime: lengths.some(({ use, words }) => use === 'length' && words !== 'few') }
+}
+
 /** Makes steps of the rows of a method, one after the other. */
 class MethodReader {
   readonly steps: StepDraft[] = []
@@ -43,6 +51,8 @@ class MethodReader {
   readonly #finder: StageFinder
   #context: string | undefined // what a heading says is done in the rows beneath it
   #preheat: StepDraft['heat']
+  readonly #latest = new Map<number, StepDraft>() // the last step of each stage
+  #isByStage = false // an earlier stage has rows beneath its own lines
 
   constructor(
     readonly stages: readonly MethodStage[],
@@ -51,7 +61,11 @@ class MethodReader {
     this.#finder = new StageFinder(stages)
   }
 
-  row({ row, text }: MethodRow, next: MethodRow | undefined): void {
+  row({ row, text, stage }: MethodRow, next: MethodRow | undefined): void {
+    if (stage !== undefined) {
+      this.#isByStage ||= stage !== this.stages.length - 1
+      if (this.#isByStage) this.#finder.head(stage)
+    }
     if (text.length > longestRow || text.trim() === '') return void this.left.push({ row, text })
     if (this.#heading(row, text, next)) return
     for (const sentence of sentencesOf(
@@ -96,7 +110,7 @@ class MethodReader {
     const { sentence } = clause
     const plain = sentence.plain.slice(clause.from, clause.to)
     const found = this.#finder.find(plain, clause.main)
-    const before = this.steps.findLast(({ stage }) => stage === found.stage)
+    const before = this.#latest.get(found.stage)
     this.#waitBefore(clause, before, found.stage)
     const draft = isAside(clause) ? undefined : stepOf(clause, this.tongue)
     if (!draft) return this.#remark(clause, before)
@@ -114,7 +128,12 @@ class MethodReader {
         if (!within) ask(draft, { code: 'foldsLength' })
       }
     }
+    this.#put(draft)
+  }
+
+  #put(draft: StepDraft): void {
     this.steps.push(draft)
+    this.#latest.set(draft.stage, draft)
   }
 
   /** `After 30 minutes, add the salt`: a wait that is said with what comes after it. */
@@ -132,7 +151,7 @@ class MethodReader {
       return
     }
     if (!before || clause.main.every(({ action }) => oven.has(action.key))) return
-    this.steps.push({
+    this.#put({
       row: clause.sentence.row,
       stage,
       key: 'rest',
@@ -188,7 +207,7 @@ class MethodReader {
     const names = this.#finder.names[draft.stage]!
     const takes = main.some(({ action }) => action.takes || action.key === 'knead')
     if (!takes) return
-    const isFirst = !this.steps.some(({ stage }) => stage === draft.stage)
+    const isFirst = !this.#latest.has(draft.stage)
     const { lines, unsure } = names.named(plain)
     const free = lines.filter(line => !names.entered.has(line))
     for (const line of lines) names.entered.add(line)
@@ -242,11 +261,12 @@ function stepRead(draft: StepDraft, tongue: Tongue): MethodStep {
  */
 export function readMethod(rows: readonly MethodRow[], stages: readonly MethodStage[]): MethodRead {
   const some = rows.slice(0, mostRows)
-  const tongue = tongueOf(
-    [...some.map(({ text }) => text.slice(0, 2000)), ...stages.flatMap(({ lines }) => lines)]
+  const join = (texts: readonly string[]) =>
+    texts
+      .map(text => text.slice(0, 2000))
       .join(' ')
-      .normalize('NFC'),
-  )
+      .normalize('NFC')
+  const tongue = tongueOf(join(some.map(({ text }) => text)), join(stages.flatMap(({ lines }) => lines)))
   const reader = new MethodReader(stages.length > 0 ? stages : [{ name: '', lines: [] }], tongue)
   for (const [i, row] of some.entries()) reader.row(row, some[i + 1])
   return {

@@ -50,7 +50,11 @@ const english =
 /** What language a method is in. */
 export type Tongue = 'english' | 'french'
 
-export function tongueOf(text: string): Tongue {
+/** By the words of the text, or where they do not tell, by those of the ingredients. */
+export function tongueOf(text: string, ingredients = ''): Tongue {
   const count = (words: RegExp): number => text.match(words)?.length ?? 0
-  return count(french) > count(english) ? 'french' : 'english'
+  const more = count(french) - count(english)
+  return more > 0 || (more === 0 && ingredients !== '' && tongueOf(ingredients) === 'french')
+    ? 'french'
+    : 'english'
 }

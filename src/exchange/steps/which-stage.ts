@@ -74,10 +74,14 @@ export class StageFinder {
     const words = wordsIn(plain)
     const last = words.some(word => kindOfWord(word) === 'dough') || this.#isNamed(this.#last, words)
     const stage = found ?? (last ? this.#last : undefined)
-    if (stage === undefined) return undefined
+    if (stage !== undefined) this.head(stage)
+    return stage
+  }
+
+  /** What follows belongs to a stage. */
+  head(stage: number): void {
     this.#now = stage
     this.#isHeaded = true
-    return stage
   }
 
   #isNamed(stage: number, words: readonly string[]): boolean {

@@ -15,6 +15,8 @@ import { type TypedText, typedIn, typedKey } from './typed-texts.js'
 export const headKey = 'workbook'
 /** The key of the edits a page left behind when it went away. */
 export const unsavedKey = (page: string): string => `unsaved ${page}`
+/** The key of the edits that can be taken back. */
+export const stepsKey = 'steps'
 /** The key of something damaged that was put aside. */
 const asideKey = (what: string): string => `damaged ${what}`
 const formulaKey = (id: string): string => `formula ${id}`
@@ -51,6 +53,7 @@ export interface Stored {
   readonly aside: ReadonlyMap<string, unknown> // by key: what was put aside at earlier ones
   readonly unsaved: ReadonlyMap<string, unknown> // by key: edits that pages left behind
   readonly typed: readonly TypedText[] // what was being typed when it was last written
+  readonly steps?: unknown // edits that led to it and can be taken back, as they are stored
   readonly newer: boolean // written by a version of Tarebook that this one must not write over
   readonly damage: readonly Damage[]
 }
@@ -231,11 +234,16 @@ export function readStored(
     aside: having(asideKey('')),
     unsaved: having(unsavedKey('')),
     typed: typedIn(parts.get(typedKey)),
+    ...stepsOf(parts.get(stepsKey), head),
     newer: isNewer(part),
     // The same object as before: who was told of it need not be told again.
     damage: found.damage.map(one => known.damage.find(before => sameData(before, one)) ?? one),
   }
 }
+
+/** The steps of the save that is stored: another may have been made by a tab that knew of none. */
+const stepsOf = (part: unknown, head: Head | undefined): { readonly steps?: unknown } =>
+  isFields(part) && part.mark === head?.mark ? { steps: part.steps } : {}
 
 /** Everything stored that could not be read, or not all of it, by its key and as it is. */
 export function damagedParts(

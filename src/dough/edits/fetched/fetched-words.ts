@@ -1,6 +1,18 @@
+import { type Sentences, wording } from '../../../engine/index.js'
 import type { Batch, KeepBack, Scale } from '../../document/batch.js'
 import { batchWords } from '../../document/batch-words.js'
 import { grams, per100 } from '../../document/words.js'
+
+/** Why an edit that is fetched cannot be. */
+export interface FetchedEditDiagnostic {
+  readonly code: 'tooManyRenamed'
+}
+
+export const fetchedEditSentences: Sentences<FetchedEditDiagnostic> = {
+  tooManyRenamed: 'Too many names that amounts speak of would change at once: do it in several parts.',
+}
+
+export const fetchedEditProblem = wording(fetchedEditSentences)
 
 /** What the edits are called that a page fetches when it first makes one. */
 export const fetchedLabels = {
