@@ -1,4 +1,5 @@
 /** The names programs and tests may use: formulas in, figures out, without a browser. */
+import './dough/larder/usual-notes.js'
 
 export { type DayMoment, type DaySheet, openDay } from './day/plan/open-day.js'
 export type { TimeWorking } from './day/plan/time-working.js'
@@ -30,7 +31,7 @@ export type { Weighed } from './dough/sheet/weighing.js'
 export { type CellName, type Source, type Working, workingText } from './dough/workings/working.js'
 export { type Arrivals, type ArriveOptions, arrive } from './exchange/arriving/arrive.js'
 export type { ArrivalKind, Arrived } from './exchange/arriving/arriving.js'
-export type { ArrivedRow, Reason } from './exchange/arriving/rows.js'
+export type { ArrivedRow, ArrivedStep, Reason } from './exchange/arriving/rows.js'
 export { readFormulas, writeFormulas } from './exchange/index.js'
 export {
   type AloneGroup,

@@ -39,7 +39,7 @@ const fates = ['step', 'note', 'amount', 'heading'] as const
 /** What becomes of the rows of a recipe of which no line was made; those not understood are among the problems. */
 export function restOfRecipe(rest: readonly RestOfRecipe[]): TemplateResult | typeof nothing {
   const parts = fates.flatMap(as => {
-    const rows = rest.filter(row => row.as === as)
+    const rows = rest.filter(row => row.as === as && !row.inMethod)
     return rows.length > 0 ? [{ words: fateWords[as], rows }] : []
   })
   if (parts.length === 0) return nothing

@@ -4,7 +4,7 @@ import type { Workbook } from '../../src/dough/document/workbook.js'
 import { isHere } from '../../src/exchange/data/same-formula.js'
 import type { Read } from './intake.js'
 import { type Choice, namesake } from './plan/bring-in-plan.js'
-import { type RecipeSaid, recipeFormula } from './recipes/recipe-draft.js'
+import { type RecipeSaid, recipeFormula, type StepsSaid } from './recipes/recipe-draft.js'
 import { type MeaningsSaid, type NotInLarder, notInLarder, withMeanings } from './unknown/not-in-larder.js'
 import { merging, type RestoreWish } from './workbooks/restore-wish.js'
 
@@ -13,6 +13,7 @@ export interface Decided {
   readonly choices: ReadonlyMap<string, Choice> // by the formula's id
   readonly meanings: MeaningsSaid // of what is not in the larder
   readonly said: RecipeSaid
+  readonly steps: StepsSaid // of a recipe's method
   readonly name: string // of a recipe, where it was changed
   readonly wanted: RestoreWish // of a workbook file
   readonly sure: 0 | 1 | 2 // how often it was said that all is to be replaced
@@ -22,6 +23,7 @@ export const undecided: Decided = {
   choices: new Map(),
   meanings: new Map(),
   said: new Map(),
+  steps: new Map(),
   name: '',
   wanted: merging,
   sure: 0,
@@ -35,12 +37,12 @@ export interface Incoming {
   readonly choice: (formula: Formula) => Choice
 }
 
-function formulasRead(read: Read | undefined, { said, name }: Decided): readonly Formula[] {
+function formulasRead(read: Read | undefined, { said, steps, name }: Decided): readonly Formula[] {
   const arrived = read?.arrived
   if (!arrived || arrived.as === 'workbook') return []
   if (arrived.as !== 'recipe') return arrived.formulas
   if (arrived.lines.length === 0) return []
-  return [recipeFormula(arrived.formulas[0], arrived.lines, said, name)]
+  return [recipeFormula(arrived.formulas[0], arrived.lines, said, name, arrived.steps, steps)]
 }
 
 const unknownOf = new WeakMap<readonly Formula[], readonly [Larder, readonly NotInLarder[]]>() // thousands of names, say

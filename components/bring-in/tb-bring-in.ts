@@ -19,6 +19,7 @@ import { restoreChoice } from './workbooks/restore-wish.js'
 import './tables/tb-columns.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import './recipes/tb-recipe-lines.js'
+import './recipes/tb-recipe-steps.js'
 import './unknown/tb-unknown.js'
 import './workbooks/tb-workbook-look.js'
 
@@ -106,7 +107,7 @@ export class TbBringIn extends TbDialog {
 
   protected override unsaved(): boolean {
     return this.#intake.read
-      ? this.decided.said.size + this.decided.meanings.size > 0
+      ? this.decided.said.size + this.decided.steps.size + this.decided.meanings.size > 0
       : this.pasted.trim() !== ''
   }
 

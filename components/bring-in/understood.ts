@@ -10,7 +10,7 @@ import { readAs, restOfRecipe, totalsFound } from './arrived-parts.js'
 import type { Decided, Incoming } from './decided.js'
 import { formulaSections } from './formula-sections.js'
 import { originInWords, type Read } from './intake.js'
-import type { RecipeSaid } from './recipes/recipe-draft.js'
+import type { RecipeSaid, StepsSaid } from './recipes/recipe-draft.js'
 import { sumInWords } from './sum.js'
 import { sumWords } from './words.js'
 import type { RestoreWish } from './workbooks/restore-wish.js'
@@ -105,5 +105,15 @@ function formulasLook(
       @tb-said=${(e: CustomEvent<RecipeSaid>) => decide({ said: e.detail })}
       @tb-named=${(e: CustomEvent<string>) => decide({ name: e.detail })}
     ></tb-recipe-lines>
+    ${
+      arrived.steps.length > 0
+        ? html`<tb-recipe-steps
+            .formula=${formula}
+            .steps=${arrived.steps}
+            .said=${decided.steps}
+            @tb-steps-said=${(e: CustomEvent<StepsSaid>) => decide({ steps: e.detail })}
+          ></tb-recipe-steps>`
+        : nothing
+    }
     ${restOfRecipe(arrived.rest)} ${sections}`
 }

@@ -83,7 +83,7 @@ export const partWords = {
 
 /** What becomes of rows of a recipe of which no line was made. */
 export const fateWords: Readonly<Record<Exclude<RestOfRecipe['as'], 'blank' | 'not understood'>, string>> = {
-  step: 'Steps, kept in the formula’s note',
+  step: 'Sentences of which no step was made, kept in the formula’s note',
   note: 'Remarks, kept in the formula’s note',
   amount: 'Amounts, of the names on the rows beside them',
   heading: 'Headings: names of the bread and its stages',

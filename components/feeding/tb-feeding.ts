@@ -8,28 +8,19 @@ import {
   ripeRange,
   stageOf,
 } from '../../src/day/mixing/fed-build.js'
-import { type FedBuild, feedBuilds, readingsChanged, sheetWith } from '../../src/day/mixing/feeding-edit.js'
+import { type FedBuild, feedBuilds } from '../../src/day/mixing/feeding-edit.js'
 import type { FeedingProblem } from '../../src/day/mixing/feeding-words.js'
-import type { Transaction } from '../../src/dough/document/workbook.js'
 import { together } from '../../src/dough/edits/edits.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
-import { showGrams, showPercent } from '../base/numbers.js'
-import { readingUnit, showReading } from '../base/reading-shown.js'
-import { readingWords } from '../base/words.js'
+import { showPercent } from '../base/numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
 import { readDegrees, sayCelsius, showCelsius } from '../typed/typed-degrees.js'
+import { type BuildOf, doneTo, weightsOf } from './feeding-answer.js'
 import { feedingStyles } from './feeding-styles.js'
 import { Clock, type TypedClocks, timesOf } from './feeding-times.js'
 import { workingOfFeeding } from './feeding-working.js'
 import { feedingWords } from './words.js'
-
-/** A build of a formula. */
-export interface BuildOf {
-  readonly sheet: FigureSheet
-  readonly stage: string // id
-}
 
 /** What follows from a day: when each build of a chain is fed and the last is taken, instants; in which zone. */
 export interface FeedingDay {
@@ -240,7 +231,6 @@ export class TbFeeding extends BaseElement {
     const { sheet } = this.#main
     const { numbers, readOnly } = this
     const isAlone = fed.length === 1
-    const transaction = feedBuilds(sheet, fed)
     const isSo = fed.every(({ feeding }) => Math.abs(feeding.before.hours / feeding.hours - 1) < sameTime)
     const percent = (part: number) => `${showPercent(part, numbers)}\u00a0%`
     return html`${fed.map(({ stage, feeding }) => {
@@ -253,10 +243,10 @@ export class TbFeeding extends BaseElement {
           ${isSo ? feedingWords.isSo(before.hours) : feedingWords.asItIs(before.hours, percent(before.seedShare))}
           ${extrapolated ? feedingWords.guess : nothing} ${isPublished(dilution) ? nothing : feedingWords.beyond}
         </p>
-        ${isSo ? nothing : this.#weights(stage, feeding.weights)}`
+        ${isSo ? nothing : weightsOf(sheet, stage, feeding, numbers)}`
     })}
       <p class="look">${this.#range(fed)}</p>
-      ${isSo ? nothing : this.#does(transaction)}
+      ${isSo ? nothing : doneTo(this.builds, feedBuilds(sheet, fed), numbers)}
       ${
         readOnly || isSo
           ? nothing
@@ -268,34 +258,6 @@ export class TbFeeding extends BaseElement {
       </details>`
   }
 
-  #weights(stage: string, weights: ReadonlyMap<string, number>): TemplateResult {
-    const { sheet } = this.#main
-    const plan = stageOf(sheet, stage).stage
-    const grams = (value: number | undefined) =>
-      value === undefined ? '–' : `${showGrams(value, this.numbers)}\u00a0g`
-    return html`<table>
-      <caption class="unseen">
-        ${feedingWords.weights(plan.name)}
-      </caption>
-      <thead>
-        <tr>
-          ${feedingWords.columns.map(column => html`<th scope="col">${column}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${plan.lines
-          .filter(line => weights.has(line.id))
-          .map(
-            line => html`<tr>
-              <th scope="row">${line.ingredient}</th>
-              <td>${grams(sheet.line(line.id).weight)}</td>
-              <td><b>${grams(weights.get(line.id))}</b></td>
-            </tr>`,
-          )}
-      </tbody>
-    </table>`
-  }
-
   /** From when to when the last is ripe, and what to look for. */
   #range(fed: readonly FedBuild[]): string {
     const { stage, feeding } = fed.at(-1)!
@@ -304,32 +266,6 @@ export class TbFeeding extends BaseElement {
     const { least, most } = ripeRange(stageOf(this.#main.sheet, stage).stage, feeding)
     const clock = (time: number) => clockText(this.#clock.of(time))
     return feedingWords.lookFirst(clock(from + least), clock(from + most))
-  }
-
-  /** What it does besides: the time of the step, and the readings before and after. */
-  #does(transaction: Transaction): TemplateResult {
-    const { sheet } = this.#main
-    const { numbers } = this
-    const after = sheetWith(sheet, transaction)
-    const steps = sheet.formula.stages.flatMap((stage, i) =>
-      (stage.method ?? []).flatMap((step, at) => {
-        const then = after.formula.stages[i]!.method![at]!.text
-        return then === step.text ? [] : [feedingWords.step(step.does, step.text, then)]
-      }),
-    )
-    const readings = readingsChanged(sheet, after).map(({ reading, before, after: then }) => {
-      const say = (value: number | undefined) =>
-        value === undefined ? '–' : `${showReading(reading, value, numbers)}\u00a0${readingUnit(reading)}`
-      const { name } = readingWords[reading]
-      const [was, is] = [say(before), say(then)]
-      return was === is ? feedingWords.stays(name, is) : feedingWords.reading(name, was, is)
-    })
-    const others = this.builds.slice(1).map(build => build.sheet.formula.name)
-    return html`<h4>${feedingWords.does}</h4>
-      <ul>
-        ${[...steps, ...readings].map(words => html`<li>${words}</li>`)}
-        ${others.length ? html`<li>${feedingWords.alsoIn(others)}</li>` : nothing}
-      </ul>`
   }
 
   #feed(fed: readonly FedBuild[], celsius: number): void {

@@ -125,11 +125,10 @@ export const helpStyles = css`
   .terms dd {
     max-width: 66ch;
   }
-  .licences a {
+  .apart {
     display: inline-flex;
     align-items: center;
     min-height: var(--target);
-    color: inherit;
   }
   @media ${narrow} {
     .body {

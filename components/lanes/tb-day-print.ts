@@ -56,13 +56,21 @@ export class TbDayPrint extends PrintedPage {
       return this.pagesOf(paper)
     }
     const isWhole = types.some(type => pagesWith(type) === 1)
-    this.pages = isWhole
-      ? 1
-      : (types.map(type => pagesWith(type) && this.#dated(paper)).find(pages => pages) ?? pagesWith(1))
+    this.pages = isWhole ? 1 : (this.#byDates(paper, pagesWith) ?? pagesWith(1))
     paper.classList.remove('fitted')
   }
 
-  /** Sets each date on a page of its own, where each fits on one: how many pages; undefined where one does not fit. */
+  /** A page for each date, in the largest type in which each fits on one: how many pages; undefined where one does not fit. */
+  #byDates(paper: HTMLElement, pagesWith: (type: number) => number): number | undefined {
+    for (const type of types) {
+      pagesWith(type)
+      const pages = this.#dated(paper)
+      if (pages) return pages
+    }
+    return undefined
+  }
+
+  /** The same in the type it is set in now. */
   #dated(paper: HTMLElement): number | undefined {
     const heights = [...paper.querySelectorAll('header, section')].map(e => e.getBoundingClientRect().height)
     const [header, ...dates] = heights as [number, ...number[]]

@@ -1,3 +1,4 @@
+import '../../src/dough/larder/usual-notes.js'
 import { html, nothing, type TemplateResult } from 'lit'
 import { nameKey, sameName } from '../../src/dough/document/formula.js'
 import type { Ingredient } from '../../src/dough/document/larder.js'

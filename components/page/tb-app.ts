@@ -288,14 +288,15 @@ export class TbApp extends BaseElement {
 
   #followAddress = (): void => {
     this.#takeLink()
-    // What is being typed is of the formula that goes.
+    const id = hashFrom(1)
+    const isOther = id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id)
+    if (!isOther && isOfDays() === (this.place === 'days')) return
+    // What is being typed is of the place or the formula that goes.
     const at = focusedIn(this)
     if (at?.matches('input, textarea')) at.blur()
-    const id = hashFrom(1)
     if (isOfDays()) this.place = 'days'
     else if (this.place === 'days') this.place = 'sheet'
-    if (id && id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id))
-      this.#open(id)
+    if (isOther) this.#open(id)
   }
 
   protected override willUpdate(): void {

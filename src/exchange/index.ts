@@ -13,7 +13,13 @@ export {
 } from './data/restore.js'
 export { readWorkbookFile, type WorkbookRead, writeWorkbookFile } from './data/workbook-file.js'
 export { type RecipeMarkup, recipeMarkup, recipeScript } from './markup/recipe-markup.js'
-export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './recipe/index.js'
+export {
+  type RecipeLine,
+  type RecipeRead,
+  type RecipeStep,
+  type RestOfRecipe,
+  readRecipe,
+} from './recipe/index.js'
 export {
   type ColumnUse,
   columnUses,

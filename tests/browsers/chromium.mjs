@@ -8,6 +8,7 @@ import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { launch } from 'puppeteer-core'
 import { programIn } from './programs.mjs'
+import { leaveUnasked } from './seats.mjs'
 
 /** @import { Seat } from './seats.mjs' */
 
@@ -92,6 +93,7 @@ const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'cli
 export const chromiumSeats = executablePath => async origin => {
   const browser = await launch({ executablePath, args: browserArguments })
   const page = await browser.newPage()
+  leaveUnasked(page)
   await page.emulateFocusedPage(true) // it has the focus as soon as it is there
   await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])
   const evaluate = /** @param {string} script */ script => page.evaluate(`(() => {${script}})()`)

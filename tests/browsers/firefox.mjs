@@ -2,6 +2,7 @@
 import { homedir } from 'node:os'
 import { launch } from 'puppeteer-core'
 import { programIn } from './programs.mjs'
+import { leaveUnasked } from './seats.mjs'
 
 /**
  * @import { Page } from 'puppeteer-core'
@@ -64,6 +65,7 @@ export const firefoxSeats = executablePath => async () => {
     extraPrefsFirefox: preferences,
   })
   const page = await browser.newPage()
+  leaveUnasked(page)
   const inBrowser = browserOf(page)
   /**
    * @param {'prefersColorSchemeOverride' | 'mediumOverride'} name

@@ -39,6 +39,12 @@
  */
 
 /**
+ * A test that has ended leaves its page whatever was typed there: the page asks, and nobody else would answer.
+ * @param {import('puppeteer-core').Page} page
+ */
+export const leaveUnasked = page => page.on('dialog', dialog => void dialog.accept())
+
+/**
  * @param {string} name of the browser
  * @param {number} concurrency how many files run at once, each when it is its turn
  * @param {Turns} turns

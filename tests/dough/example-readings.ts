@@ -46,7 +46,7 @@ export const exampleReadings: readonly {
     trueHydration: [9, 89],
     salt: [114, 5785],
     prefermentedFlour: [207, 1157],
-    doughWeight: [1185, 1],
+    doughWeight: [1189, 1],
   },
   {
     file: 'seeded-spelt-tin.csv',

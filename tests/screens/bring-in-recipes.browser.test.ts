@@ -4,7 +4,7 @@ import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { millWheat } from './breads'
 import { holdsUp, Opened } from './dialogs'
-import { dressPage, textOf } from './mount'
+import { dressPage, passesAxe, textOf } from './mount'
 
 const loaf = `Saturday loaf
 
@@ -61,11 +61,51 @@ describe('Bringing in a recipe in words', () => {
     match(state(), /^2 lines hold a guess\./)
   })
 
-  it('tells what becomes of the steps', async () => {
+  const method = () => opened.root.querySelector('tb-recipe-steps')!.shadowRoot!
+  const stepOf = (words: string) =>
+    [...method().querySelectorAll('li')].find(li => textOf(li).includes(words)) as HTMLElement
+  const addedSteps = () =>
+    added()?.stages.flatMap(s =>
+      (s.method ?? []).map(({ kind, does, text }) => `${kind} ${does}: ${text}`),
+    ) ?? []
+
+  it('shows each step of the method beside its words, and says what was guessed', async () => {
     await show()
-    const rest = opened.find('.rest details', 'Steps')
-    match(textOf(rest), /kept in the formula’s note/)
-    match(textOf(rest), /bake at 240 °C/)
+    match(textOf(method().querySelector('h3')), /^Method: 3 steps$/)
+    const bake = stepOf('and bake at 240 °C.')
+    equal(bake.querySelector<HTMLInputElement>('.does')!.value, 'Bake')
+    equal(bake.querySelector<HTMLInputElement>('.text')!.value, 'at 240 °C')
+    match(textOf(bake), /Guessed\. No time is given: write one\./)
+    equal(opened.root.querySelector('.rest')?.textContent?.includes('bake at 240'), false)
+  })
+
+  it('a step is mended by typing, another left out, and that is what is added', async () => {
+    await show()
+    const time = stepOf('and bake').querySelector<HTMLInputElement>('.text')!
+    time.focus()
+    await press('Control+a')
+    await type('45 min, at 240 °C')
+    await press('Tab')
+    await waitUntil(
+      () => !textOf(stepOf('and bake')).includes('Guessed'),
+      'nothing of it is guessed any more',
+    )
+    stepOf('rest').querySelector<HTMLElement>('.out')!.focus()
+    await press('Enter')
+    await waitUntil(() => stepOf('rest').classList.contains('out'), 'it is out')
+    await opened.click('footer .main', 'Add 1 formula')
+    deepEqual(addedSteps(), ['hands Mix: ', 'bake Bake: 45 min, at 240 °C'])
+  })
+
+  it('what is typed into a step and not understood is said, and the whole has no faults that axe finds', async () => {
+    await show()
+    const time = stepOf('and bake').querySelector<HTMLInputElement>('.text')!
+    time.focus()
+    await press('Control+a')
+    await type('until dark')
+    await press('Tab')
+    await waitUntil(() => /“until dark” is not understood/.test(textOf(stepOf('and bake'))), 'it is said')
+    await passesAxe(opened.root.querySelector('tb-recipe-steps')!)
   })
 
   it('takes a guess as right by the keyboard, and the focus goes on to the next', async () => {

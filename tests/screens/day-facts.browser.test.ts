@@ -1,3 +1,4 @@
+import { setViewport } from '@web/test-runner-commands'
 import type { Day } from '../../src/dough/document/day'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { bread, saturday } from '../day/notation'
@@ -84,7 +85,10 @@ describe('What a day is', () => {
     open = new DaysOpened({ formulas: [...formulas, rolls()], days: [day] }, day)
   }
 
-  before(dressPage)
+  before(async () => {
+    dressPage()
+    await setViewport({ width: 1280, height: 900 })
+  })
   afterEach(() => open.remove())
 
   for (const [label, text, kept, is] of typed)

@@ -250,6 +250,7 @@ describe('A day on paper', () => {
     equal(all('section.date').length, 3)
     match(pages(), /^[34] pages$/)
     ok(find('.paper').classList.contains('dated'))
+    ok(Number(find('.paper').dataset.type) < 3, 'in no smaller type than it has to be')
     const height = await onPaper()
     for (const date of all('section.date')) ok(date.getBoundingClientRect().height <= height, 'it fits')
     equal(getComputedStyle(all('section.date')[1]!).breakBefore, 'page')

@@ -40,6 +40,8 @@ const missing = [
   'history',
 ]
 const atOnce = 6
+let served = 0 // the port
+const base = () => `http://localhost:${served}/`
 
 /** @param {string} path */
 function takeAway(path) {
@@ -60,19 +62,40 @@ function shown() {
   const app = document.querySelector('tb-app')?.shadowRoot
   const empty = app?.querySelector('tb-empty-shelf')?.shadowRoot
   if (empty?.querySelector('a[href^="rescue.html"]')) return 'says that nothing could be read'
+  const notices = app?.querySelector('tb-notices')?.shadowRoot?.textContent ?? ''
+  if (notices.includes('There was a workbook here')) return 'says that a workbook is gone'
   const grid = app?.querySelector('tb-sheet')?.shadowRoot?.querySelector('tb-grid')?.shadowRoot
   return !trouble && grid?.querySelector('td') ? 'works' : ''
 }
 
-/** @type {[what: string, before: (page: Page) => Promise<unknown>, address: string][]} */
+/**
+ * Makes a database as it may be found, of a version and without its store, before the page is opened.
+ * @param {Page} page
+ * @param {string} database
+ * @param {number} version
+ */
+async function make(page, database, version) {
+  await page.goto(`${base()}rescue.html?database=none`)
+  await page.evaluate(
+    (name, number) =>
+      new Promise(resolve => {
+        const opening = indexedDB.open(name, number)
+        opening.onsuccess = () => {
+          opening.result.close()
+          resolve(undefined)
+        }
+      }),
+    database,
+    version,
+  )
+}
+
+/** @typedef {[what: string, before: (page: Page, database: string) => Promise<unknown>, hash: string, says?: string]} Case */
+
+/** @type {Case[]} */
 const cases = [
   ...missing.map(
-    part =>
-      /** @type {[string, (page: Page) => Promise<unknown>, string]} */ ([
-        `without ${part}`,
-        page => page.evaluateOnNewDocument(takeAway, part),
-        '',
-      ]),
+    part => /** @type {Case} */ ([`without ${part}`, page => page.evaluateOnNewDocument(takeAway, part), '']),
   ),
   [
     'storage that never answers',
@@ -98,7 +121,29 @@ const cases = [
       ),
     '',
   ],
-  ['a stray % in the address', async () => {}, '#50%'],
+  ['a stray % in the address', async () => {}, '#50%', 'works'],
+  [
+    'a database of a later version',
+    (page, name) => make(page, name, 2),
+    '',
+    'says that nothing could be read',
+  ],
+  [
+    'a database without its store',
+    (page, name) => make(page, name, 1),
+    '',
+    'says that nothing could be read',
+  ],
+  [
+    'a database that the browser has dropped',
+    async (page, name) => {
+      await page.goto(`${base()}rescue.html?database=none`)
+      const was = JSON.stringify({ savedAt: '2026-11-28T04:00:00.000Z', formulas: 12 })
+      await page.evaluate((key, text) => localStorage.setItem(key, text), `tarebook was here ${name}`, was)
+    },
+    '',
+    'says that a workbook is gone',
+  ],
   ['a script that is not there', page => page.setRequestInterception(true), ''],
 ]
 
@@ -106,13 +151,15 @@ const folder = mkdtempSync(join(tmpdir(), 'tarebook-missing-'))
 const program = findBrowser()
 await buildSite({ outdir: join(folder, 'site') })
 const { port, close } = await serve(join(folder, 'site'), 0)
+served = port
 const browser = await launch({ executablePath: program, args: browserArguments })
 let faults = 0
 try {
   let at = 0
   const one = async () => {
     for (let number = at++; number < cases.length; number = at++) {
-      const [what, before, hash] = cases[number] ?? ['', async () => {}, '']
+      const [what, before, hash, wanted] = cases[number] ?? ['', async () => {}, '']
+      const database = `without-${number}`
       const page = await browser.newPage()
       page.on('request', request => {
         if (!request.isInterceptResolutionHandled() && page.listenerCount('request') > 0)
@@ -120,15 +167,16 @@ try {
             () => {},
           )
       })
-      await before(page)
-      await page.goto(`http://localhost:${port}/index.html?offline=no&database=without-${number}${hash}`)
+      await before(page, database)
+      await page.goto(`${base()}index.html?offline=no&database=${database}${hash}`)
       const began = Date.now()
       let says = ''
-      while (!says && Date.now() - began < 20_000) {
+      const isEnough = () => says !== '' && (wanted === undefined || says === wanted)
+      while (!isEnough() && Date.now() - began < 20_000) {
         says = await page.evaluate(shown).catch(() => '')
-        if (!says) await new Promise(resolve => setTimeout(resolve, 50))
+        if (!isEnough()) await new Promise(resolve => setTimeout(resolve, 50))
       }
-      if (!says) faults += 1
+      if (!isEnough()) faults += 1
       console.log(`${what}: ${says || 'SAYS NOTHING'}, ${((Date.now() - began) / 1000).toFixed(1)} s`)
       await page.close()
     }

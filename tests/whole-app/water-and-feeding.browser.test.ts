@@ -42,7 +42,7 @@ describe('The water of a day and a levain fed for it', function () {
   after(() => app.close())
 
   it('is read of Saturday’s dough beside the list of the day', async () => {
-    await app.click('a', 'Days')
+    await app.click('nav button', 'Days')
     await app.click('button', 'New day')
     await app.click('[role=menuitem]', /^Empty/)
     await app.click('button', 'Add a bread')
@@ -85,17 +85,16 @@ describe('The water of a day and a levain fed for it', function () {
 
   it('is all there the next morning', async () => {
     await app.find('span', /^Saved/)
-    await app.click('a', 'Formulas')
     await app.reload()
-    await app.click('a', 'Days')
     await openWater()
     equal(flour()!.value, '16')
     match(flour()!.ariaLabel!, /typed$/)
-    await app.click('a', 'Formulas')
+    await app.click('nav button', 'Formulas')
     await app.click('a', /^Mill wheat/)
+    ;(await app.find('tb-method')).scrollIntoView() // it is fetched when it comes into view
     const ripen = await waitUntil(
       () =>
-        (app.all('input', 'Time and what else matters') as HTMLInputElement[]).find(input =>
+        (app.all('textarea', 'Time and what else matters') as HTMLTextAreaElement[]).find(input =>
           / at 24 °C$/.test(input.value),
         ),
       'the method is shown',

@@ -129,3 +129,47 @@ export const recipeStyles = css`
     }
   }
 `
+
+/** Steps of its method: what is done, how it passes, its time. */
+export const stepStyles = css`
+  h3 {
+    margin: 0;
+  }
+  h3:focus-visible {
+    outline: none; /* focused by program, so that reading goes on here */
+  }
+  section {
+    margin-top: 30px;
+  }
+  h4 {
+    margin: 18px 0 6px;
+    overflow-wrap: anywhere;
+  }
+  ol {
+    list-style: none;
+    margin: 0;
+    padding: 0;
+    border-top: 1.5px solid var(--rule-strong);
+  }
+  li {
+    grid-template-columns: minmax(0, 5fr) minmax(0, 3fr) 6.4rem minmax(0, 4fr) auto;
+  }
+  li select {
+    width: 100%;
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    background: none;
+    border-color: transparent;
+  }
+  .wrong {
+    color: var(--warn);
+  }
+  @media ${narrow} {
+    li {
+      grid-template-columns: minmax(0, 1fr) 6.4rem;
+    }
+    li .text {
+      grid-column: 1 / -1;
+    }
+  }
+`

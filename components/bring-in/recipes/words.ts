@@ -17,6 +17,20 @@ export const recipeWords = {
   more: (count: number): string => `And ${counted(count, 'more line')}, added as read.`,
 } as const
 
+/** Of the steps of a recipe's method. */
+export const stepWords = {
+  heading: (count: number): string => `Method: ${counted(count, 'step')}`,
+  guessed: (count: number): string =>
+    `${counted(count, 'step')} ${count === 1 ? 'holds' : 'hold'} a guess: say that it is right, or change it.`,
+  otherwise: 'Each step keeps the recipe’s words as its note where they say more than its time.',
+  allIsRight: 'All steps are right',
+  more: (count: number): string => `And ${counted(count, 'more step')}, added as read.`,
+  doesOf: (does: string): string => `What is done at ${does}`,
+  kindOf: (does: string): string => `How ${does} passes`,
+  textOf: (does: string): string => `Time of ${does}, and what else matters`,
+  noTime: 'no time',
+} as const
+
 /** Of one line. */
 export const lineWords = {
   row: (row: number): string => `row ${row}`,

@@ -52,6 +52,13 @@ const measureOf: Readonly<Record<string, 'cup' | 'tbsp' | 'tsp' | 'each' | 'dens
   d: 'density',
 }
 
+let notes: ReadonlyMap<string, string> = new Map()
+
+/** Gives the usual ingredients their notes, by name, which are '' until then; `usual-notes.ts` has them. */
+export const useNotes = (known: ReadonlyMap<string, string>): void => {
+  notes = known
+}
+
 /** Millilitres in a US cup. */
 const cup = 236.588
 
@@ -62,8 +69,7 @@ function countsAs(kind: string, hydration: number): CountsAs {
 }
 
 function ingredient(row: string, kind: string, hydration: number): Ingredient {
-  const [name = '', others = '', allergen = '', composition = '', weights = '', source = '', doubt = ''] =
-    row.split('|')
+  const [name = '', others = '', allergen = '', composition = '', weights = ''] = row.split('|')
   const [moisture = 0, fat = 0, sugar = 0, protein = 0, salt = 0] = composition
     .split(' ')
     .map(text => Number(`${text || 0}e-2`))
@@ -73,7 +79,6 @@ function ingredient(row: string, kind: string, hydration: number): Ingredient {
     if (measure) measures[measure] = Number(text.slice(1))
   }
   if (measures.cup) measures.density ??= Math.round((measures.cup / cup) * 1e4) / 1e4
-  const notes = [doubt, source && `USDA NDB ${source.padStart(5, '0')}`].filter(Boolean)
   return {
     id: `usual-${name.toLowerCase().match(/\w+/g)!.join('-')}`,
     name,
@@ -87,7 +92,9 @@ function ingredient(row: string, kind: string, hydration: number): Ingredient {
     salt,
     ...measures,
     allergens: allergensOf[allergen]!,
-    note: notes.map(note => `${note}.`).join(' '),
+    get note() {
+      return notes.get(name) ?? ''
+    },
   }
 }
 

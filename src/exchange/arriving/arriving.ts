@@ -5,7 +5,13 @@ import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
-import { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from '../recipe/index.js'
+import {
+  type RecipeLine,
+  type RecipeRead,
+  type RecipeStep,
+  type RestOfRecipe,
+  readRecipe,
+} from '../recipe/index.js'
 import {
   type ForeignRow,
   type ForeignTable,
@@ -62,6 +68,7 @@ export type Arrived =
       readonly formulas: readonly [Formula]
       readonly problems: readonly Problem[]
       readonly lines: readonly RecipeLine[]
+      readonly steps: readonly RecipeStep[] // of the formula's methods, each beside its words
       readonly rest: readonly RestOfRecipe[]
     }
   | {
@@ -143,10 +150,10 @@ export class Arrival {
   #recipe(): Arrived {
     if (isLongerThanRecipe(inRows(this.text)))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
-    const { formula, lines, rest, problems } = this.#recipeOf()
+    const { formula, lines, steps, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
-    return { as: 'recipe', formulas: [formula], lines, rest, problems }
+    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems }
   }
 
   #tableOf(watch: Watch): ForeignTable {

@@ -1,3 +1,4 @@
+import '../../dough/larder/usual-notes.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, nameKey, newId } from '../../dough/document/formula.js'
 import type { Ingredient } from '../../dough/document/larder.js'

@@ -1,1 +1,2 @@
+export type { RecipeStep } from '../steps/recipe-method.js'
 export { type RecipeLine, type RecipeRead, type RestOfRecipe, readRecipe } from './read-recipe.js'
