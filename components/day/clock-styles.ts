@@ -127,7 +127,6 @@ export const clockStyles = css`
   .follow {
     margin-left: -8px;
     padding: 2px 8px;
-    min-height: calc(var(--target) - 6px);
     color: var(--accent);
     font-size: var(--size-small);
   }

@@ -17,12 +17,19 @@ import { newWorker } from '../base/workers.js'
 /** How a day stands. */
 export interface DayState {
   readonly opened: DaySheet | undefined // with its times, or why there are none; undefined while they are looked for
-  readonly lastGood: DaySheet | undefined // the last one that had times
+  readonly lastGood: DaySheet | undefined // the last one that had times; at first, where it has none: without what is held
+  readonly isBare: boolean // that is without what is held
   readonly progress: SearchProgress | undefined // while they are looked for
   readonly stopped: boolean // by the baker, before all was looked through
 }
 
-const nothing: DayState = { opened: undefined, lastGood: undefined, progress: undefined, stopped: false }
+const nothing: DayState = {
+  opened: undefined,
+  lastGood: undefined,
+  isBare: false,
+  progress: undefined,
+  stopped: false,
+}
 const atOnce = 12 // milliseconds that the page may look for times itself
 const slice = 8 // the same at a time, where there is no worker
 const sliceProblems = 4
@@ -64,7 +71,8 @@ export class DayPlanner {
     if (!this.#weights || before?.larder !== larder || !sameItems(before.formulas, formulas))
       this.#weights = new Weights(formulas, larder)
     this.#of = { day, formulas, leeway, larder, earlier: this.#answer }
-    this.state = { ...nothing, lastGood: isSame ? this.state.lastGood : undefined }
+    const { lastGood, isBare } = this.state
+    this.state = isSame ? { ...nothing, lastGood, isBare } : nothing
     this.#asks += 1
     this.#here = undefined
     this.#plan()
@@ -125,12 +133,29 @@ export class DayPlanner {
     const { answer } = found
     if (answer?.kind === 'plan') this.#answer = answer
     this.#here = undefined
+    const { lastGood, isBare, stopped } = this.state
+    const bare = opened.conflict && !lastGood ? this.#withoutHolds() : undefined
     this.state = {
       opened,
-      lastGood: opened.plan ? opened : this.state.lastGood,
+      lastGood: opened.plan ? opened : (lastGood ?? bare),
+      isBare: !opened.plan && (isBare || bare !== undefined),
       progress: undefined,
-      stopped: this.state.stopped,
+      stopped,
     }
+  }
+
+  /** The day as it would be with nothing held, where that is quickly found. */
+  #withoutHolds(): DaySheet | undefined {
+    const { day } = this.#of!
+    if (day.holds.length === 0) return undefined
+    const of = { ...this.#of!, day: { ...day, holds: [] }, earlier: undefined }
+    const planning = new Planning(of)
+    const end = performance.now() + atOnce
+    let done = false
+    while (!done && performance.now() < end) done = planning.step(sliceProblems)
+    if (!planning.hasPlan) return undefined
+    const sheet = openFound(of, this.#weights!, planning.found())
+    return sheet.plan ? sheet : undefined
   }
 
   /** Looks no further: the best found is taken; where there is none yet, the last good plan stays. */
@@ -150,7 +175,8 @@ export class DayPlanner {
   /** Looks once more, from the beginning. */
   again(): void {
     if (!this.#of) return
-    this.state = { ...nothing, lastGood: this.state.lastGood }
+    const { lastGood, isBare } = this.state
+    this.state = { ...nothing, lastGood, isBare }
     this.#asks += 1
     this.#plan()
     this.#changed()

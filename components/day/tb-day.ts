@@ -198,7 +198,9 @@ export class TbDay extends BaseElement {
   }
 
   #ofLastGood(): TemplateResult | typeof nothing {
-    return this.state.lastGood ? html`<p>${dayWords.lastGood}</p>` : nothing
+    const { lastGood, isBare } = this.state
+    if (!lastGood) return nothing
+    return html`<p>${isBare ? dayWords.withoutHolds : dayWords.lastGood}</p>`
   }
 
   #looking(tried: number): TemplateResult {

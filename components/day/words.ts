@@ -60,6 +60,7 @@ export const dayWords = {
     }.`,
   goByTheDough: 'Go by the dough: volume, dome and smell.',
   onlyAGuess: 'Outside 14–30 °C this is only a guess: go by the dough.',
+  withoutHolds: 'The times below are those it has when nothing is held.',
   lastGood: 'The times below are those of the last plan that fitted. What is typed since does not fit yet.',
   doesNotFit: 'What does not fit',
   at: (date: string, clock: string): string => `${date} at ${clock}`,

@@ -155,6 +155,25 @@ describe('A day by the clock', () => {
     await open.find('button.how', /^3 h 30 of 3\.5–4\.5 h/)
   })
 
+  it('shows the day with nothing held where it is opened as it does not fit', async () => {
+    const formula = wheat()
+    const day = saturday([[formula, 6]])
+    const [, final] = formula.stages
+    const at = (step: number, time: string) => ({
+      moment: `b1 ${final!.id} ${final!.method![step]!.id}`,
+      at: `2026-12-04T${time}`,
+    })
+    const held = { ...day, holds: [at(2, '15:30'), at(4, '17:00')] }
+    open = new DaysOpened({ formulas: [formula], days: [held] }, held)
+    match(textOf(await open.find('.warn')), /The times below are those it has when nothing is held\./)
+    await open.time(/^Work in: 15:30, held$/)
+    equal(open.all('small.wrong').length, 2)
+    ;(await open.find('button', 'Let the time of Divide and shape follow')).focus()
+    await press('Enter')
+    await open.time(/^Divide and shape: 19:/)
+    equal(open.all('.warn').length, 0)
+  })
+
   it('can only be looked at where another tab has the workbook', async () => {
     const formula = wheat()
     const day = saturday([[formula, 6]])
