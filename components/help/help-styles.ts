@@ -125,6 +125,11 @@ export const helpStyles = css`
   .terms dd {
     max-width: 66ch;
   }
+  .apart {
+    display: inline-flex;
+    align-items: center;
+    min-height: var(--target);
+  }
   @media ${narrow} {
     .body {
       display: block;

@@ -52,7 +52,7 @@ export class TbHelp extends TbDialog {
       </nav>
       <div class="text">
         ${this.#write()} ${this.#amounts()} ${this.#true()} ${this.#keys()} ${this.#days()} ${this.#ways()} ${this.#kept()} ${this.#cautions()}
-        <p><a href="licences.txt" target="_blank" rel="noopener">${helpWords.licences}</a></p>
+        <p><a class="apart" href="licences.txt" target="_blank" rel="noopener">${helpWords.licences}</a></p>
       </div>
     </div>`
   }

@@ -1,3 +1,4 @@
+import '../../src/dough/amounts/spoken-at-once.js'
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import {

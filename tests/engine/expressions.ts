@@ -1,4 +1,4 @@
-import { expressionProblem } from '../../src/dough/amounts/expression-words'
+import { expressionInWords } from '../../src/dough/amounts/expression-words'
 import { type ParseOptions, parse } from '../../src/engine/expression/parse'
 import { ExpressionError } from '../../src/engine/expression/problem'
 import type { Expression, Tree } from '../../src/engine/expression/tree'
@@ -42,7 +42,7 @@ export function refusal(
   } catch (error) {
     if (error instanceof ExpressionError) {
       const { problem, at, length } = error
-      return { problem, at, length, message: expressionProblem(problem).message }
+      return { problem, at, length, message: expressionInWords(problem).message }
     }
     throw error
   }

@@ -1,3 +1,4 @@
+import { setViewport } from '@web/test-runner-commands'
 import { type FromPlanner, Planning, type PlanningOf, type ToPlanner } from '../../src/day/plan/planning'
 import { equal, match, ok, waitUntil } from '../assert'
 import { saturday } from '../day/notation'
@@ -54,8 +55,9 @@ describe('Looking for the times of a day', () => {
   }
   const worker = () => waitUntil(() => PlannerAtHand.started.at(-1), 'a worker is started')
 
-  before(() => {
+  before(async () => {
     dressPage()
+    await setViewport({ width: 1280, height: 900 })
     Object.assign(named, { name: 'day-worker', content: 'day-worker.js' })
     document.head.append(named)
   })

@@ -69,7 +69,7 @@ describe('One formula leaves by each way', function () {
     await app.click('.form', 'Table to paste')
     await app.find('.page table')
     const page = new DOMParser().parseFromString(await textIn(await copied(), 'text/html'), 'text/html')
-    equal(page.querySelectorAll('table').length, 5)
+    equal(page.querySelectorAll('table').length, 6) // four stages, readings, settings
     ok(page.body.textContent!.includes('Dark rye flour'))
   })
 

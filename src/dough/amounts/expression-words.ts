@@ -100,4 +100,4 @@ export const expressionSentences: Sentences<ExpressionDiagnostic> = {
 }
 
 /** A diagnostic of expressions with its sentence. */
-export const expressionProblem = wording(expressionSentences)
+export const expressionInWords = wording(expressionSentences)

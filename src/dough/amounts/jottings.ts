@@ -13,7 +13,7 @@ import { isWeightReading, readingWords } from '../document/words.js'
 import { longestTyped } from '../lexicon/digits.js'
 import { readingsInDoubt } from '../lexicon/plain-numbers.js'
 import { unitWords } from '../lexicon/unit-words.js'
-import { expressionProblem } from './expression-words.js'
+import { expressionProblem } from './expression-problem.js'
 import { namedFirst } from './named-first.js'
 import { amountProblem } from './words.js'
 

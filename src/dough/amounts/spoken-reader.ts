@@ -1,4 +1,4 @@
-import { parse } from '../../engine/index.js'
+import { dimensionOf, parse, straight } from '../../engine/index.js'
 import type { DecimalMark } from '../lexicon/digits.js'
 import { unitWords } from '../lexicon/unit-words.js'
 
@@ -25,13 +25,19 @@ export const readSpoken: SpokenReader = (text, mark, names) => reader?.(text, ma
 
 const plainly = /^-?(?:\d+(?:\.\d+)?|\.\d+)\s*(%|\p{L}*)$/u
 
-/** Whether a text is neither a number with its unit nor a calculation, so that it may have to be read as it is said. */
+/**
+ * Whether a text is neither a number with its unit nor a calculation that comes to something, whatever lines it names: it
+ * may have to be read as it is said, or be told about.
+ */
 export function mayBeSaid(text: string): boolean {
   const unit = plainly.exec(text)?.[1]
   if (text === '' || unit === '' || unit === '%') return false
   if (unit !== undefined && unitWords.has(unit)) return false
   try {
-    return parse(text, { units: unitWords }).tree.kind === 'name' // `pinch`
+    const expression = parse(text, { units: unitWords })
+    dimensionOf(expression, () => 'weight')
+    straight(expression, () => true)
+    return expression.tree.kind === 'name' // `pinch`
   } catch {
     return true
   }

@@ -7,6 +7,9 @@ export type AmountDiagnostic =
   | { readonly code: 'unknownMeasure'; readonly number: string; readonly word: string }
   | { readonly code: 'notAnAmount'; readonly typed: string }
 
+/** Of what is not understood, until the sentences that say why are there. */
+export const asItIsWritten = 'This cannot be worked out as it is written.'
+
 export const amountSentences: Sentences<AmountDiagnostic> = {
   amountInTwoWays: ({ readings: [decimal, thousands] }) =>
     `This number can be read in two ways: type ${decimal} or ${thousands}, whichever is meant.`,

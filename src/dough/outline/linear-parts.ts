@@ -1,6 +1,6 @@
 import { type Expression, ExpressionError, straight, type Tree, type Worded } from '../../engine/index.js'
 import type { Amount } from '../amounts/amounts.js'
-import { expressionProblem } from '../amounts/expression-words.js'
+import { expressionProblem } from '../amounts/expression-problem.js'
 import { namedFirst } from '../amounts/named-first.js'
 import { meaningOf } from './names.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
