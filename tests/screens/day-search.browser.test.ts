@@ -119,6 +119,17 @@ describe('Looking for the times of a day', () => {
     equal(open.rows.filter(row => / Bake /.test(row)).length, 3)
   })
 
+  it('answers for the day as it stands now, not for one that was changed meanwhile', async () => {
+    show()
+    const planner = await worker()
+    const first = planner.asked
+    await open.enter('Temperature of the kitchen', '25')
+    await waitUntil(() => planner.asked.ask !== first.ask, 'the changed day is asked for')
+    equal(planner.asked.day.kitchen, 25)
+    planner.answer(first)
+    await open.find('.note', /^Looking/)
+  })
+
   it('is done by the page where the worker cannot be fetched', async () => {
     show()
     const planner = await worker()
