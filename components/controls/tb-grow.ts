@@ -117,6 +117,7 @@ export class TbGrow extends BaseElement {
     }
     /* A long note is cut after two lines, the end of the second fading, until somebody goes into it. */
     :host([folds]:not(:focus-within)) .field {
+      grid-template-rows: minmax(0, 1fr); /* the field itself is no higher than what is seen of it */
       max-height: calc(2lh + 4px);
       overflow: clip;
     }
