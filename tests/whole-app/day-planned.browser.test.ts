@@ -127,7 +127,7 @@ describe('Saturday’s bread, planned', function () {
     const [how] = app.all('button.how', /How the time of Mix came about/)
     how!.focus()
     await press('Enter')
-    equal(text(await app.find('tb-time-working p.words')), 'Mix held at 13:30 − ripen 6 h − mix 10 min')
+    equal(text(await app.find('p.words')), 'Mix held at 13:30 − ripen 6 h − mix 10 min')
     await press('Escape')
     await waitUntil(() => !app.maybe('tb-time-working'), 'it is closed')
   })
