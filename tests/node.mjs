@@ -14,9 +14,9 @@ import { build } from 'esbuild'
  * @property {Map<string, boolean>} results of the browser tests, by `file › title`
  */
 
-/** What draws at random or counts work takes longest, and begins first. */
+/** What starts a browser, draws at random or counts work takes longest, and begins first. */
 const takesLong = /** @param {string} file */ file =>
-  /\/(random|work)(\.js)?'/.test(readFileSync(file, 'utf8'))
+  file.startsWith('tests/whole-app/') || /\/(random|work)(\.js)?'/.test(readFileSync(file, 'utf8'))
 
 /**
  * @param {string[]} files test files, paths from the top of the repository
@@ -45,7 +45,7 @@ export async function runNodeTests(files, outdir) {
   const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
   const inOrder = [...files.filter(takesLong), ...files.filter(file => !takesLong(file))]
   const bundles = inOrder.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
-  const results = run({ files: bundles, concurrency: availableParallelism() })
+  const results = run({ files: bundles, concurrency: availableParallelism() + 1 }) // a browser is waited for
   /** @param {string | undefined} file */
   const sourceOf = file =>
     relative('.', file ?? '')
