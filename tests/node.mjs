@@ -45,7 +45,7 @@ export async function runNodeTests(files, outdir) {
   const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
   const inOrder = [...files.filter(takesLong), ...files.filter(file => !takesLong(file))]
   const bundles = inOrder.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
-  const results = run({ files: bundles, concurrency: availableParallelism() + 1 }) // a browser is waited for
+  const results = run({ files: bundles, concurrency: availableParallelism() })
   /** @param {string | undefined} file */
   const sourceOf = file =>
     relative('.', file ?? '')

@@ -111,7 +111,7 @@ async function testInBrowsers(files) {
       return program ? [{ engine, program }] : []
     })
   // More than cores: a page mostly waits for its browser, and that for the page.
-  const atOnce = Math.min(8, availableParallelism() + 2)
+  const atOnce = Math.min(8, availableParallelism() + 1)
   const turns = new Turns(atOnce)
   await inFolder(async outdir => {
     await bundle(files, outdir)

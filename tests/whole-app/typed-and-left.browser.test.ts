@@ -80,6 +80,7 @@ describe('What was typed and not entered', function () {
   for (const [kind, goThere] of Object.entries(fields)) {
     it(`stands in its field again: ${kind}`, async () => {
       await goThere()
+      await waitUntil(() => (app.focused as Typed | null)?.dataset.typed, 'a field has the focus')
       const text = kind === 'the batch' || kind === 'a cell' ? '123' : 'half typed'
       await type(text)
       await waitUntil(() => (app.focused as Typed | null)?.value === text, `${text} is typed`)
