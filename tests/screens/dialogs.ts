@@ -59,12 +59,21 @@ export class Opened<D extends TbDialog> {
   /** Brings an element into view and presses the mouse on it. */
   async click(selector: string, words = ''): Promise<void> {
     const element = this.find(selector, words)
-    element.scrollIntoView({ block: 'center' })
-    const { left, top, width, height } = element.getBoundingClientRect()
-    await sendMouse({
-      type: 'click',
-      position: [Math.round(left + Math.min(width / 2, 40)), Math.round(top + height / 2)],
-    })
+    // What is fetched late may move it from under the pointer; then it is clicked where it is now.
+    let hit = false
+    const look = (event: Event) => {
+      hit = event.composedPath().includes(element)
+    }
+    addEventListener('pointerdown', look, true)
+    for (let tries = 0; !hit && tries < 3; tries++) {
+      element.scrollIntoView({ block: 'center' })
+      const { left, top, width, height } = element.getBoundingClientRect()
+      await sendMouse({
+        type: 'click',
+        position: [Math.round(left + Math.min(width / 2, 40)), Math.round(top + height / 2)],
+      })
+    }
+    removeEventListener('pointerdown', look, true)
     await this.dialog.updateComplete
   }
 
