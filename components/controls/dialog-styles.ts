@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../styles/breakpoints.js'
+import { slim } from '../styles/breakpoints.js'
 
 /** A modal: heading, a part that scrolls, actions; the whole screen on a phone. */
 export const dialogStyles = css`
@@ -108,7 +108,7 @@ export const dialogStyles = css`
     font-size: var(--size-small);
     margin: 4px 0 0;
   }
-  @media ${narrow} {
+  @media ${slim} {
     dialog {
       width: 100vw;
       height: 100dvh;

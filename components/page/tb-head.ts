@@ -149,6 +149,7 @@ export class TbHead extends BaseElement {
       margin-right: 14px;
     }
     [aria-current] {
+      border-radius: 0;
       box-shadow: inset 0 -2px var(--accent);
     }
     .whose {

@@ -39,6 +39,9 @@ export const variantStyles = css`
   :host([narrow]) button.define {
     margin-inline-start: -8px;
   }
+  :host([narrow]) tbody:first-of-type tr.stage > * {
+    padding-top: 14px;
+  }
   :host([narrow]) tr.stage small {
     display: block;
     margin-top: 2px;
