@@ -52,15 +52,20 @@ export class BeingTyped {
     this.#of.told([...this.#waiting, ...this.#texts()])
   }
 
-  /** Puts what was left back into the fields of the open formula and into those of none. */
+  /**
+   * Puts what was left back into the fields of the open formula and into those of none. A field that was typed in since
+   * stays as it is, and what was left of it is told as of one that is no more.
+   */
   async restore(): Promise<readonly Restored[]> {
     const open = this.#of.open()
     const restored: Restored[] = []
-    for (const text of this.#waiting) {
+    for (const text of this.#waiting.toReversed()) {
       if (text.formula && text.formula !== open) continue
       const field = await this.#reveal(text.field)
-      if (field) this.#fill(field, text)
-      restored.push({ text, label: field && labelOf(field) })
+      const free = field && field.value === field.defaultValue ? field : undefined
+      if (free) this.#fill(free, text)
+      else this.#typed(field)
+      restored.push({ text, label: free && labelOf(free) })
     }
     this.check()
     return restored

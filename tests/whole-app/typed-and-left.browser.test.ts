@@ -1,4 +1,6 @@
-import { equal, ok, waitUntil } from '../assert.js'
+import { BeingTyped } from '../../components/desk/being-typed.js'
+import type { TypedText } from '../../src/storage/index.js'
+import { deepEqual, equal, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
 import { OpenApp } from './app.js'
 
@@ -114,5 +116,28 @@ describe('What was typed and not entered', function () {
     await saved()
     await app.reload()
     equal((await field('note')).value, 'A note of six words here')
+  })
+})
+
+describe('What was left in a field that is typed in again before it is put back', () => {
+  it('is told beside it and kept, and the field stays as it was typed', async () => {
+    const page = document.body.appendChild(document.createElement('main'))
+    page.innerHTML = '<input data-typed="note" aria-label="Note"><input data-typed="name" aria-label="Name">'
+    const [note, name] = page.querySelectorAll('input')
+    note!.focus()
+    await type('newer')
+    const left: TypedText[] = ['note', 'name'].map(field => ({ formula: 'f', field, text: `older ${field}` }))
+    let told: readonly TypedText[] = []
+    const typing = new BeingTyped(
+      { page, open: () => 'f', told: texts => (told = texts) },
+      left,
+      new AbortController().signal,
+    )
+    const restored = await typing.restore()
+    page.remove()
+    deepEqual([note!.value, name!.value], ['newer', 'older name'])
+    equal(restored.find(({ text }) => text.field === 'note')?.label, undefined)
+    equal(restored.find(({ text }) => text.field === 'name')?.label, 'Name')
+    deepEqual(told.map(({ text }) => text).toSorted(), ['newer', 'older name', 'older note'])
   })
 })
