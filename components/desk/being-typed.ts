@@ -54,7 +54,8 @@ export class BeingTyped {
 
   /**
    * Puts what was left back into the fields of the open formula and into those of none. A field that was typed in since
-   * stays as it is, and what was left of it is told as of one that is no more.
+   * stays as it is, and what was left of it is told once, as of one that is no more: kept on, it would come back over what is
+   * entered there.
    */
   async restore(): Promise<readonly Restored[]> {
     const open = this.#of.open()
@@ -64,7 +65,7 @@ export class BeingTyped {
       const field = await this.#reveal(text.field)
       const free = field && field.value === field.defaultValue ? field : undefined
       if (free) this.#fill(free, text)
-      else this.#typed(field)
+      else if (field) this.#supersede(field, text)
       restored.push({ text, label: free && labelOf(free) })
     }
     this.check()
@@ -110,12 +111,18 @@ export class BeingTyped {
     this.#soon()
   }
 
+  #supersede(field: Field, text: TypedText): void {
+    this.#waiting = this.#waiting.filter(other => other !== text)
+    this.#typed(field)
+  }
+
   #fill(field: Field, text: TypedText): void {
     this.#waiting = this.#waiting.filter(other => other !== text)
     if (field.value === text.text) return
     field.value = text.text
     this.#again.add(field)
     field.dispatchEvent(new Event('input', { bubbles: true, composed: true }))
+    if (isField(focusedIn(this.#of.page))) return // somebody types there, or it was typed in last
     field.focus({ preventScroll: true })
     field.setSelectionRange(text.text.length, text.text.length) // to go on, not to type over it
     field.scrollIntoView({ block: 'nearest' })
