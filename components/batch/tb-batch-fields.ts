@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'

@@ -1,7 +1,7 @@
 import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
-import { downloadParts, downloadWorkbook } from '../base/download.js'
+import { downloadParts, downloadWorkbook } from '../base/download-stored.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { KeptDesk } from '../desk/kept-desk.js'
 import { nothingTyped, type TypedAgain } from '../desk/typed-again.js'

@@ -1,4 +1,5 @@
 import { css, html, nothing } from 'lit'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { holdWords, isWeightReading } from '../../src/dough/document/words.js'

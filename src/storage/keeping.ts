@@ -21,7 +21,10 @@ export interface Keeper {
   damaged(): Promise<ReadonlyMap<string, unknown>>
   /** The browser's answer to keeping the workbook when disk space runs low; undefined until asked, at the first edit. */
   readonly persisted: boolean | undefined
-  /** To be called after every edit. Saves 400 ms after the last, 1 s after the first, at once when the page is left. */
+  /**
+   * To be called after every edit. The first after 400 ms without one is saved as soon as it is painted, others 400 ms after the last
+   * and 1 s after the first of them; all at once when the page is left.
+   */
   keep(workbook: Workbook): void
   /** The edits that led to the workbook as it was opened, as they are stored; to be read with `readSteps`. */
   readonly steps: unknown

@@ -1,21 +1,10 @@
 import { type Batch, doughForPieces } from '../document/batch.js'
-import { nameKey } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
-import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
+import { inOrder, type Outline, type StagePlan } from '../outline/outline.js'
+import { type Build, seedLines, timesOf } from './builds.js'
 import type { CellWriter } from './cell-writer.js'
+import { writeAllOf } from './rare-cells.js'
 import { cellProblem } from './words.js'
-
-/** A stage as the batch makes it: takers come before what they take. */
-interface Build {
-  readonly stage: StagePlan
-  readonly loss: number
-  readonly keepBack: number // grams
-  readonly isSeedKept: boolean
-}
-
-/** The lines that seed a stage: its starters. */
-export const seedLines = (stage: StagePlan): LinePlan[] =>
-  stage.lines.filter(l => l.countsAs?.kind === 'starter')
 
 /** Whether every stage is made just as it is written. */
 export function isAsWritten({ formula }: Outline): boolean {
@@ -49,7 +38,6 @@ function buildOf(stage: StagePlan): Build {
   return { stage, loss, keepBack: keepBack === 'seed' ? 0 : keepBack, isSeedKept: keepBack === 'seed' }
 }
 
-/** build = needed ÷ (1 − loss) + keep-back; kept as much as the seed, the seed's own part of it is what grows. */
 function writeBuild(out: CellWriter, { stage, loss, keepBack, isSeedKept }: Build): void {
   const { name } = stage.stage
   out.sum(cellOf.needed(stage), `what the batch takes of ${name}`, stage.takenBy.map(cellOf.batch))
@@ -62,17 +50,6 @@ function writeBuild(out: CellWriter, { stage, loss, keepBack, isSeedKept }: Buil
     of,
     ([needed, weight, ...seeds]) => timesOf(needed!, weight!, loss, keepBack, seeds),
   )
-}
-
-function timesOf(
-  needed: number,
-  weight: number,
-  loss: number,
-  keepBack: number,
-  seeds: readonly number[],
-): number {
-  const made = weight - seeds.reduce((sum, w) => sum + w, 0)
-  return made <= 0 ? 0 : (needed / (1 - loss) + keepBack) / made
 }
 
 /** How many times the final dough is made. */
@@ -96,70 +73,6 @@ function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly B
     case 'baked pieces':
       return over(doughForPieces(batch), cellOf.stageWeight(final))
     case 'all of':
-      return allOf(out, outline, builds, batch.ingredient, batch.grams)
+      return writeAllOf(out, outline, builds, batch)
   }
-}
-
-/**
- * All of one ingredient: of a stage, what the final dough takes of it; of anything else, its weight through
- * all builds, keep-back included, which grows in a straight line with the times the dough is made.
- */
-function allOf(
-  out: CellWriter,
-  outline: Outline,
-  builds: readonly Build[],
-  ingredient: string,
-  grams: number,
-): void {
-  const { final } = outline
-  const name = cellOf.times(final)
-  const words = `times ${final.stage.name}`
-  const key = nameKey(ingredient)
-  const isIt = (line: LinePlan) => nameKey(line.line.ingredient) === key
-  const isStage = outline.stageNamed(ingredient) !== undefined
-  const lines = (isStage ? [final] : builds.map(b => b.stage)).flatMap(s => s.lines.filter(isIt))
-  if (!lines.length) return out.fail(name, words, cellProblem({ code: 'allOfUnknown', ingredient }))
-  const inputs: string[] = []
-  const at = (cell: string) => (inputs.includes(cell) ? inputs.indexOf(cell) : inputs.push(cell) - 1)
-  const plan = builds.map(build => ({
-    ...build,
-    weight: at(cellOf.stageWeight(build.stage)),
-    taken: build.stage.takenBy.map(l => ({
-      weight: at(cellOf.weight(l)),
-      by: builds.findIndex(b => b.stage === l.stage),
-    })),
-    seeds: build.isSeedKept ? seedLines(build.stage).map(l => at(cellOf.weight(l))) : [],
-    own: lines.filter(l => l.stage === build.stage).map(l => at(cellOf.weight(l))),
-  }))
-  out.compute(
-    name,
-    words,
-    `all of ${ingredient} ${grams} ${JSON.stringify(plan, (k, v) => (k === 'stage' ? undefined : v))}`,
-    inputs,
-    values => {
-      /** Grams of the ingredient when the final dough is made `k` times. */
-      const total = (k: number): number => {
-        const times: number[] = []
-        let sum = 0
-        for (const [i, build] of plan.entries()) {
-          const needed = build.taken.reduce((n, t) => n + values[t.weight]! * (times[t.by] ?? 0), 0)
-          const seeds = build.seeds.map(s => values[s]!)
-          times[i] =
-            build.stage === final
-              ? k
-              : timesOf(needed, values[build.weight]!, build.loss, build.keepBack, seeds)
-          sum += build.own.reduce((n, w) => n + values[w]! * times[i]!, 0)
-        }
-        return sum
-      }
-      const kept = total(0)
-      const each = total(1) - kept
-      if (each > 0 && grams > kept) return (grams - kept) / each
-      const why =
-        each > 0
-          ? cellProblem({ code: 'keptBackTakesMore', ingredient, weight: grams })
-          : cellProblem({ code: 'allOfNotTaken', ingredient })
-      return { kind: 'domain', ...why, origin: name }
-    },
-  )
 }

@@ -1,4 +1,5 @@
-import { isAsWritten, seedLines } from '../cells/batch-cells.js'
+import { isAsWritten } from '../cells/batch-cells.js'
+import { seedLines } from '../cells/builds.js'
 import type { Scale } from '../document/batch.js'
 import type { Formula, Line } from '../document/formula.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
