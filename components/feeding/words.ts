@@ -1,7 +1,5 @@
 import { lengthText } from '../../src/day/course/clock.js'
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+import { listed } from '../../src/engine/index.js'
 
 /** Of a build that is fed for a time. Figures come as they are shown, with their unit. */
 export const feedingWords = {

@@ -1,4 +1,4 @@
-import { type Sentences, wording } from '../../engine/index.js'
+import { listed, type Sentences, wording } from '../../engine/index.js'
 import type { Hold } from '../document/formula.js'
 import { grams, holdWords } from '../document/words.js'
 
@@ -31,11 +31,9 @@ export type CellDiagnostic =
       readonly open: readonly string[] // ingredients
     }
 
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-const lines = (ingredients: readonly string[]): string => list(ingredients.map(name => name || 'a line'))
+const lines = (ingredients: readonly string[]): string => listed(ingredients.map(name => name || 'a line'))
 const held = (holds: readonly HeldLine[]): string =>
-  list(holds.map(({ hold, ingredient }) => holdWords(hold, ingredient)))
+  listed(holds.map(({ hold, ingredient }) => holdWords(hold, ingredient)))
 const giving = (holds: readonly HeldLine[]): string => lines(holds.map(({ ingredient }) => ingredient))
 
 export const cellSentences: Sentences<CellDiagnostic> = {
