@@ -113,7 +113,7 @@ export class TbDay extends BaseElement {
           ></tb-by-clock>
         </section>
       </main>
-      <aside aria-label=${dayWords.remarks}>${this.#remarks()} ${this.#beside()}
+      <aside aria-label=${dayWords.remarks}>${this.#remarks()}
         ${
           day.breads.length
             ? html`<tb-temperatures
@@ -123,7 +123,8 @@ export class TbDay extends BaseElement {
               .larder=${larder}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-            ></tb-temperatures>`
+              >${this.#beside()}</tb-temperatures
+            >`
             : nothing
         }
       </aside>`

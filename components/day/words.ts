@@ -14,7 +14,6 @@ export const daysWords = {
   empty: 'Empty',
   emptyNote: 'without breads',
   like: (day: string): string => `Like ${day}`,
-  newName: (weekday: string): string => `${weekday} oven`,
   actions: (day: string): string => `Actions for ${day}`,
   rename: 'Rename',
   again: 'Plan again a week later',

@@ -11,6 +11,7 @@ export const fromWords: Readonly<Record<From, string>> = {
 
 /** Of the sentences in which a day is told, and of their fields. */
 export const factWords = {
+  usualName: (weekday: string): string => `${weekday} oven`,
   from: 'Planned from',
   on: 'on',
   ready: 'Time it is to be ready',
