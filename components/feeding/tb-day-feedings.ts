@@ -2,6 +2,7 @@ import { css, html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { clockText, lengthText, localOf, localText } from '../../src/day/course/clock.js'
 import { type DayFeeding, feedingsOn } from '../../src/day/mixing/fed-on-day.js'
+import { weekdayText } from '../../src/day/out/day-text.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { sameName } from '../../src/dough/document/formula.js'
@@ -9,6 +10,7 @@ import { applyChanges, type Transaction, type Workbook } from '../../src/dough/d
 import { holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
+import { showGrams } from '../base/numbers.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import type { BuildOf } from './feeding-answer.js'
 import type { FeedingDay } from './tb-feeding.js'
@@ -52,7 +54,7 @@ export class TbDayFeedings extends BaseElement {
   }
 
   #feeding(feeding: DayFeeding, all: readonly DayFeeding[]): TemplateResult {
-    const { breads, stageName, fed, ripe, celsius } = feeding
+    const { breads, stageName, fed, ripe, celsius, seed } = feeding
     const key = keyOf(feeding)
     const isOpen = this.open.has(key)
     const name = feedingWords.build(
@@ -62,8 +64,9 @@ export class TbDayFeedings extends BaseElement {
     const times =
       fed && ripe
         ? feedingWords.planned(
-            this.#clock(fed.at),
-            this.#clock(ripe.at),
+            this.#when(fed.at),
+            seed === undefined ? '' : `${showGrams(seed, this.numbers)}\u00a0g`,
+            this.#when(ripe.at),
             lengthText(ripe.at - fed.at),
             sayCelsius(celsius, this.numbers),
           )
@@ -90,8 +93,10 @@ export class TbDayFeedings extends BaseElement {
     </div>`
   }
 
-  #clock(instant: number): string {
-    return clockText(localOf(instant, this.day.zone).minutes)
+  /** `Fri 7:00` */
+  #when(instant: number): string {
+    const { date, minutes } = localOf(instant, this.day.zone)
+    return feedingWords.onWeekday(weekdayText(date, this.numbers.language), clockText(minutes))
   }
 
   /** The build in each formula that shares it. */

@@ -1,3 +1,5 @@
+import { listed } from '../../../src/engine/index.js'
+
 /** How the times of a day are given. */
 export type From = 'ready' | 'begin' | 'both'
 
@@ -9,6 +11,7 @@ export const fromWords: Readonly<Record<From, string>> = {
 
 /** Of the sentences in which a day is told, and of their fields. */
 export const factWords = {
+  usualName: (weekday: string): string => `${weekday} oven`,
   from: 'Planned from',
   on: 'on',
   ready: 'Time it is to be ready',
@@ -31,8 +34,7 @@ export const factWords = {
   actions: (bread: string): string => `Actions for ${bread}`,
   addBread: 'Add a bread',
   shelfEmpty: 'There is no formula on the shelf to bake. Write one first.',
-  together: (stage: string, breads: readonly string[]): string =>
-    `Make ${stage} once for ${breads.slice(0, -1).join(', ')} and ${breads.at(-1)}`,
+  together: (stage: string, breads: readonly string[]): string => `Make ${stage} once for ${listed(breads)}`,
   byMethodOf: (bread: string): string => `Its steps are those of ${bread}.`,
   madeOtherwise: (stage: string, breads: readonly string[]): string =>
     `${stage} of ${breads.join(', ')} is made up otherwise, and made by itself.`,
