@@ -1,3 +1,4 @@
+import { ingredientNamed } from '../../src/dough/larder/spelled-names'
 import { larderWith } from '../../src/dough/larder/usual-larder'
 import { type Arrivals, arrive } from '../../src/index'
 
@@ -77,8 +78,10 @@ interface LineRead {
 const larder = larderWith([])
 const key = (name: string) => name.toLowerCase().replaceAll('œ', 'oe').replaceAll('’', "'").trim()
 const isNamed = (name: string, names: readonly string[]) => {
-  const known = larder.find(name)
-  return names.some(one => key(one) === key(name) || (known !== undefined && larder.find(one) === known))
+  const known = ingredientNamed(larder, name)
+  return names.some(
+    one => key(one) === key(name) || (known !== undefined && ingredientNamed(larder, one) === known),
+  )
 }
 
 /** `1 1/2 cup + 2 tbsp` as figures by unit; weights in grams, ounces in ounces, litres in millilitres. */
@@ -109,7 +112,9 @@ function isAmount(amount: string, amounts: readonly string[]): boolean {
 
 function linesOf(came: Arrivals): LineRead[] {
   const { arrived, problems } = came
-  const asks = arrived.as === 'table' && arrived.look.guesses.some(({ ask }) => ask)
+  const asks =
+    (arrived.as === 'table' && arrived.look.guesses.some(({ ask }) => ask)) ||
+    (arrived.as === 'recipe' && arrived.batches.length > 0)
   const rows = [...came.rows]
   return came.formulas.flatMap(formula =>
     formula.stages.flatMap(stage =>

@@ -115,6 +115,8 @@ export function quantityAt(
   if (between && tokens[at + 1]?.kind === 'number') at++
   const first = termAt(tokens, at, about, reading)
   if (!first) return undefined
+  // `half-white flour` is no half of anything
+  if (keyAt(tokens, at) === 'half' && keyAt(tokens, first.to - 1) === '-' && !first.term.unit) return undefined
   const several = severalAt(tokens, at, first, about, reading)
   if (several) return { from, ...several }
   if (isClock(tokens, first.to)) return { noAmountTo: first.to + 2, isWhen: true }
@@ -131,7 +133,9 @@ export function quantityAt(
   const belongs = (to: number, isPlus: boolean) =>
     isPlus
       ? !['for', 'pour', 'zum'].includes(keyAt(tokens, to))
-      : keyAt(tokens, first.to) === ',' || !isNameless(tokens, to)
+      : keyAt(tokens, first.to) === ','
+        ? from === 0 || tokens[to] === undefined // `1 lb, 9 oz water`, but of `flour 1 lb, 9 oz water` two
+        : !isNameless(tokens, to)
   const sum = first.term.unit
     ? sumFrom(tokens, first, about, reading, belongs)
     : { terms: [first.term] as const, to: first.to }

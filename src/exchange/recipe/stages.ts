@@ -1,7 +1,7 @@
 import { gramsIn } from '../../dough/amounts/measures.js'
 import { type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
+import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import { numberText } from '../../dough/lexicon/digits.js'
 import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
@@ -21,6 +21,7 @@ export interface LineDraft extends Found {
   amount: string
   note: string
   readonly guesses: LineReason[]
+  readonly said: LineReason[]
 }
 
 /** A stage while the recipe is being read; one without a name is what no heading is over. */
@@ -37,6 +38,7 @@ export const draftOf = (found: Found, row: number, source: string): LineDraft =>
   row,
   source,
   guesses: [...found.guesses],
+  said: [...found.said],
 })
 
 /** The stages that hold something, the final dough last. */
@@ -167,7 +169,8 @@ export class Takings {
     line.amount = `${numberText(Number(takes.toFixed(2)))} g`
     const of = { stage: source.name, grams }
     if (share === 'rest' && before > 0) line.guesses.push({ code: 'restTaken', ...of, before })
-    else if (share === 'rest' || share === 1) line.guesses.push({ code: 'allTaken', ...of })
+    else if (share === 'rest' || share === 1)
+      (line.share === 1 && isWeighed(source) ? line.said : line.guesses).push({ code: 'allTaken', ...of })
     else line.guesses.push({ code: 'shareTaken', ...of, share })
   }
 
@@ -189,6 +192,9 @@ export class Takings {
     final.lines.unshift(...unnamed)
   }
 }
+
+/** Is all of it weighed, and nothing measured? */
+const isWeighed = ({ lines }: StageDraft): boolean => lines.every(({ amount }) => /\d k?g$/.test(amount))
 
 const isNear = (grams: number | undefined, whole: number | undefined): boolean =>
   grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * nearly
@@ -212,14 +218,16 @@ const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|c
 export function asked(stages: readonly StageDraft[], larder: Larder): Meaning[] {
   const meanings = new Map<string, Meaning>()
   const names = new Set(stages.map(stage => nameKey(stage.name)))
-  for (const { ingredient, amount, known, guesses } of stages.flatMap(stage => stage.lines)) {
+  for (const { ingredient, amount, known, guesses, said } of stages.flatMap(stage => stage.lines)) {
     if (amount === '' && guesses.length === 0) guesses.push({ code: 'noAmount', ingredient })
     if (anyYeast.test(ingredient) && !known) guesses.push({ code: 'whichYeast' })
     const key = nameKey(ingredient)
     const isKnown = names.has(key) || larder.find(ingredient) !== undefined || mixture.test(ingredient)
     const kind = isKnown ? undefined : guessCountsAs(ingredient)
     if (!kind || kind === 'other') continue
-    guesses.push({ code: 'countsAs', ingredient, kind })
+    // that flour counts as flour is in no doubt
+    const isPlain = kind !== 'starter' && !isGrain(ingredient)
+    ;(isPlain ? said : guesses).push({ code: 'countsAs', ingredient, kind })
     const countsAs = kind === 'starter' ? { kind, hydration: 1 } : { kind }
     if (!meanings.has(key)) meanings.set(key, { ingredient, countsAs })
   }
