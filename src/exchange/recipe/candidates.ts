@@ -116,7 +116,10 @@ export class Candidates {
     const isTold = tellings.some(({ score }) => score >= leastToTell)
     const lines = this.#lines(row, at, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
-    const heads = this.#headings(row, at, isName)
+    // `Fig and walnut, 2 x 700 g`: of so many loaves
+    const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
+    const isOfLoaves = !isKnown && row.quantities.some(q => q.times !== undefined)
+    const heads = this.#headings(row, at, isName && !isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, plain)]
@@ -135,10 +138,7 @@ export class Candidates {
     }
     if (!heading) {
       const stage = { name: nameIn(row), kind: undefined, remark: '' }
-      // `Fig and walnut, 2 x 700 g` is so many loaves
-      const isOfLoaves = row.words.length <= 6 && row.quantities.some(q => q.times && q.from > 0)
-      const evidence = only(['first row', isOfLoaves || (isShortName(row) && !isName)], ['short', isOfLoaves])
-      return isFirst && evidence.length > 0 ? [candidate('title', evidence, { stage })] : []
+      return isFirst && isShortName(row) && !isName ? [candidate('title', ['first row'], { stage })] : []
     }
     const { stage, sure, led } = heading
     const { kind, name } = stage
