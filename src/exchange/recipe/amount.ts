@@ -28,14 +28,14 @@ interface Read extends Taken {
 /** Of several measures of one thing the finest is taken: metric weights, other weights, volumes, counts. */
 const weights = { g: 6, kg: 6, oz: 5, lb: 5 }
 const volumes = { ml: 4, l: 4, 'fl oz': 3, cup: 3, tbsp: 3, tsp: 3 }
-const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 2, '%': 1 }
+export const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 2, '%': 1 }
 
 /** Kinds of the larder that are counted as well as weighed. */
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
 const fats = /butter|margarine|shortening|beurre/i
-const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
-const bySpoon = 25 // … where one is by the larder's density: a cup of flour is printed as 120 to 150 g
+export const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
+export const bySpoon = 25 // … where one is by the larder's density: a cup of flour is printed as 120 to 150 g
 const rounding = 0.01
 /** What some kitchens' measures are to those of the United States: a cup of 250 ml, a pint of 568. */
 const otherSizes: Readonly<Partial<Record<string, number>>> = { cup: 250 / 236.6, pint: 1.2, 'fl oz': 0.96 }

@@ -63,7 +63,7 @@ const nearly = 0.01 // of its weight
 
 /** What a line weighs, where its amount is a weight or a measure the larder knows. */
 function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
-  const quantity = wholeAmount(amount)?.quantity
+  const quantity = wholeAmount(amount)
   const figure = quantity && figureOf(quantity, () => '')
   return figure && gramsIn(figure, larder.find(ingredient))
 }

@@ -1,6 +1,7 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import { sumOf } from '../values/sums.js'
+import { agreement, bySpoon, ranks } from '../recipe/amount.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
 import { type Reason, severityOf, tableReason } from './words.js'
@@ -132,7 +133,8 @@ export class LineMaker {
     const { row: number, name: said, note } = row
     const of = { row: number, name: said }
     const notes = note === '' ? [] : [note]
-    const read = row.amounts.filter(isRead).sort((a, b) => order.indexOf(a.use) - order.indexOf(b.use))
+    const rank = ({ read: { unit }, use }: ReadCell) => (ranks[unit] ?? 0) - order.indexOf(use) / 10
+    const read = row.amounts.filter(isRead).sort((a, b) => rank(b) - rank(a))
     for (const { cell, read: not } of row.amounts) {
       if (not.is === 'quantity') continue
       notes.push(cell)
@@ -171,7 +173,7 @@ export class LineMaker {
       this.told.say({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
   }
 
-  /** The first of several weights; the others are compared with it. */
+  /** The finest of several weights and measures; the others are compared with it. */
   #weight({ row, name }: Row, [first, ...others]: readonly ReadCell[]): Quantity | undefined {
     if (!first) return undefined
     const ounces = others.find(({ use }) => use === 'ounces')?.read
@@ -182,7 +184,9 @@ export class LineMaker {
     }
     for (const { cell, read } of others) {
       const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
-      if (a === undefined || b === undefined || isWithin(a - b, (first.read.step + read.step) / 2)) continue
+      const within = read.grams === undefined ? bySpoon : read.unit === first.read.unit ? 0 : agreement
+      if (a === undefined || b === undefined || Math.abs(b / a - 1) * 100 <= within) continue
+      if (isWithin(a - b, (first.read.step + read.step) / 2)) continue
       this.told.say({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })
     }
     return first.read
