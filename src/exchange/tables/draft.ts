@@ -1,6 +1,9 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
+import { tokensOf } from '../../dough/lexicon/text-tokens.js'
+import { kindOf, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/sums.js'
+import type { Source } from '../recipe/sources.js'
 import { agreement, bySpoon, ranks } from '../recipe/amount.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
@@ -17,6 +20,8 @@ export interface DraftLine {
   readonly kind: CountsAs['kind'] | undefined // what it most likely counts as
   readonly grams: number | undefined // its weight where it gives one
   takes: DraftStage | undefined // the earlier stage it is
+  readonly lacksAmount?: boolean
+  readonly isAdded?: true // no row says it
 }
 
 /** Is a printed figure what lines add to, as far as its digits go? Of very many lines it is not asked. */
@@ -38,7 +43,7 @@ export function isSumOf(
 export const isWithin = (difference: number, most: number): boolean =>
   Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
 
-export class DraftStage {
+export class DraftStage implements Source {
   readonly id = newId()
   readonly lines: DraftLine[] = []
   readonly #names = new Set<string>()
@@ -56,6 +61,14 @@ export class DraftStage {
 
   has(ingredient: string): boolean {
     return this.#names.has(nameKey(ingredient))
+  }
+
+  get kind(): StageKind | undefined {
+    return kindOf(tokensOf(this.name))
+  }
+
+  get grams(): number | undefined {
+    return sumOf(this.lines.map(line => line.grams))
   }
 
   get flours(): readonly DraftLine[] {
@@ -140,7 +153,6 @@ export class LineMaker {
       notes.push(cell)
       this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
-    if (row.amounts.length === 0) this.told.say({ code: 'withoutAnAmount', ...of })
     const weights = read.filter(cell => cell.read.percent === undefined)
     const percent = read.find(cell => !weights.includes(cell))?.read
     const weight = this.#weight(row, weights)
@@ -153,7 +165,8 @@ export class LineMaker {
     const kind = this.names.kind(ingredient)
     const grams = gramsOf(weight, ingredient, this.names)
     const texts = { ingredient, note: [...new Set(notes)].join('; ') }
-    return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined }
+    const lacksAmount = row.amounts.length === 0
+    return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined, lacksAmount }
   }
 
   /** `Water (28 °C)` is water, where the larder knows it only so; what else is said goes into the note. */
