@@ -28,6 +28,7 @@ import {
   type Watch,
 } from '../tables/index.js'
 import { ownTextReader } from '../text/own-text.js'
+import { textOfHtml } from './html-text.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
 import { arrivingProblem } from './words.js'
@@ -39,6 +40,7 @@ export type ArrivalKind = 'formulas' | 'table' | 'recipe' | 'workbook'
 export interface Way {
   readonly as?: ArrivalKind
   readonly mapping?: Mapping // of a table
+  readonly batch?: number // of a recipe that gives amounts for several, from 0
 }
 
 /** A table from elsewhere, as far as it is shown: the first rows with what became of each. */
@@ -70,6 +72,8 @@ export type Arrived =
       readonly lines: readonly RecipeLine[]
       readonly steps: readonly RecipeStep[] // of the formula's methods, each beside its words
       readonly rest: readonly RestOfRecipe[]
+      readonly batches: readonly string[] // for which its amounts stand side by side, by what they begin with; none of most
+      readonly batch: number // that was read
     }
   | {
       readonly as: 'workbook'
@@ -91,22 +95,22 @@ function isLongerThanRecipe(text: string): boolean {
   return count(/\S.*/g) > mostRows
 }
 
-/** Where HTML was pasted as a text, its rows on rows of their own. */
-const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
-
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
   #last: Arrived | undefined
   #tableRows: readonly RowRead[] = [] // of the last reading, where it was a table
   #table: ForeignTable | undefined
   #asGuessed: TableRead | undefined // the table by its guessed mapping
-  #recipeRead: RecipeRead | undefined
+  readonly #recipes: (RecipeRead | undefined)[] = [] // of each batch
+  readonly #seen: string // the text, of a page's source what is seen of it
 
   constructor(
     readonly text: string,
     readonly larder: Larder,
     readonly remembered: RememberedColumns = {},
-  ) {}
+  ) {
+    this.#seen = textOfHtml(text)
+  }
 
   read(way: Way = {}, watch: Watch = {}): Arrived {
     const arrived = this.#read(way, watch)
@@ -141,23 +145,25 @@ export class Arrival {
         return { as: 'formulas', ...(read ? read(text) : readFormulas(text, larder)) }
       }
       case 'recipe':
-        return this.#recipe()
+        return this.#recipe(way.batch)
       case 'table':
         return this.#readTable(way.mapping, watch)
     }
   }
 
-  #recipe(): Arrived {
-    if (isLongerThanRecipe(inRows(this.text)))
+  #recipe(batch = 0): Arrived {
+    if (isLongerThanRecipe(this.#seen))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
-    const { formula, lines, steps, rest, problems } = this.#recipeOf()
+    const { formula, lines, steps, rest, problems, batches } = this.#recipeOf(batch)
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
-    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems }
+    const each = batches > 1 ? Array.from({ length: batches }, (_, nth) => this.#recipeOf(nth)) : []
+    const named = each.map(read => read.lines.slice(0, 2).map(l => `${l.amount} ${l.ingredient}`).join(', '))
+    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems, batches: named, batch }
   }
 
   #tableOf(watch: Watch): ForeignTable {
-    this.#table ??= guessTable(this.text, this.larder, watch)
+    this.#table ??= guessTable(this.#seen, this.larder, watch)
     return this.#table
   }
 
@@ -170,9 +176,9 @@ export class Arrival {
     return read
   }
 
-  #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
-    return this.#recipeRead
+  #recipeOf(batch = 0): RecipeRead {
+    this.#recipes[batch] ??= readRecipe(this.#seen, this.larder, batch)
+    return this.#recipes[batch]
   }
 
   #readTable(asked: Mapping | undefined, watch: Watch): Arrived {
@@ -200,11 +206,11 @@ export class Arrival {
     const { text } = this
     if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
     if (ownTextReader(text)) return 'formulas'
-    if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
+    if (!hasColumns(this.#seen) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (isLongerThanRecipe(inRows(text))) return 'table'
+    if (isLongerThanRecipe(this.#seen)) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
     if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
       return 'table'

@@ -26,6 +26,8 @@ export function isFact(row: Row): boolean {
   const { tokens, words, quantities, hasNoAmount } = row
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
+  // `Autolyse` is a heading, `autolyse (all)` a line
+  if (kindOfWord(words[0]!.key) && !tokens.some(t => t.kind === 'number')) return false
   const next = tokens[after]
   const first = words[0]!.key
   if (first === 'pour' || first === 'for') {
@@ -44,6 +46,7 @@ export function isFact(row: Row): boolean {
 function opensWithVerb({ words, tokens }: Row): boolean {
   const [first, next] = words
   if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
+  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]))) return false // `Mix`
   const key = next?.key ?? ''
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }

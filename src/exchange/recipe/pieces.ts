@@ -1,9 +1,9 @@
 import type { Larder } from '../../dough/document/larder.js'
-import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { ingredientNamed, larderName } from '../../dough/larder/spelled-names.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen } from '../values/kitchen-words.js'
-import { bare, isState, nameOf } from '../values/line-names.js'
+import { bare, isState, joined, nameOf } from '../values/line-names.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage } from './headings.js'
 import { type Row, textOf } from './recipe-row.js'
@@ -71,6 +71,13 @@ function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: 
   return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
 }
 
+/** `1 cup Flour, Whole Wheat`: does a chunk say which of the larder's the one before it is? */
+function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolean {
+  const name = joined(namedBeside(row, before, before.quantities[0]))
+  const kind = textOf(row, chunk.from, Math.min(chunk.to, chunk.from + longestBareName))
+  return larderName(larder, `${kind} ${name}`) !== undefined
+}
+
 /** The stretches of a row that speak of one ingredient each. */
 function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
   const pieces: { from: number; to: number; quantities: Portion[]; isWhole: boolean }[] = []
@@ -78,7 +85,8 @@ function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
     const { from, to, quantities } = chunk
     const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
     const before = pieces.at(-1)
-    if (!before || (before.isWhole && isAnother(row, chunk, amount, larder))) {
+    const isNearer = before && !amount && isNameOf(row, before, chunk, larder)
+    if (!before || (before.isWhole && !isNearer && isAnother(row, chunk, amount, larder))) {
       const isWhole = amount !== undefined && namedBeside(row, chunk, amount).length > 0
       pieces.push({ from, to, quantities: [...quantities], isWhole })
       continue

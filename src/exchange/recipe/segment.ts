@@ -41,7 +41,8 @@ const mostStates = 12 // tokens behind one that only say what it is like
 const longestRemark = 8 // tokens of one that are asked what it is for
 
 const isJoin = (token: Token | undefined) =>
-  token !== undefined && ('/|=,:;≈~–—'.includes(token.text) || kitchen.amountJoins.has(token.key))
+  token !== undefined &&
+  ('/|=,:;≈~–—'.includes(token.text) || (token.text === '-' && token.gap) || kitchen.amountJoins.has(token.key))
 const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
 const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
   quantity?.terms[0].unit !== undefined
@@ -265,7 +266,7 @@ export class Segment {
       isBehind: isBehind && quantity === main,
       isBefore: isOpening(tokens[quantity.to]),
     }))
-    const { amount, share, guesses, said, notes } = settle(taken, ingredient, larder)
+    const { amount, share, guesses, said, notes } = settle(taken, ingredient, larder, quantities.some(isPercent))
     const isOne = article && taken.length === 0 && ingredientNamed(larder, ingredient)?.each
     const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
     return {

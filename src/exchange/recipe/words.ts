@@ -20,6 +20,7 @@ const lines = {
   ofEach: '{count} of {one} each: {read}.',
   ofAllTogether: '{one} was taken for all of {count} together.',
   nobodyKnows: 'How much {typed} is nobody can say: type an amount.',
+  portion: '{typed} of yeast was taken as {read}, as most shops sell it; weigh yours.',
   noUnit: 'No unit is given: taken as {read}.',
   notCounted: '“{typed}” stands in the note and was not counted.',
   notUnderstood: '“{typed}” was not understood.',
@@ -38,6 +39,7 @@ const lines = {
   restTaken:
     'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
   shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',
+  perhapsTaken: '“{like}” was taken to be {stage}, which no other line takes.',
   takenByNoLine: 'No line names {stage}: it was taken to go into {into}.',
 } as const
 

@@ -165,6 +165,8 @@ export class ColumnGuesser {
     const { at, filled } = looks
     const isKept = use !== undefined && use !== 'leave out' && use !== 'other percent'
     const isAmount = isAmountUse(use)
+    // `Parts` over numbers is no part of a dough
+    const isOfOther = isKept && !isAmount && use !== 'unit' && use !== 'note' && isOfNumbers(looks)
     const asks = isAmount && filled > 0 && !isOfNumbers(looks)
     const candidates: Candidate[] = [
       [900, 'of a stage', 'ofOneStage', false, ofStages.includes(at)],
@@ -173,7 +175,7 @@ export class ColumnGuesser {
       [780, 'leave out', 'headingTaken', true, isKept],
       [3, 'leave out', 'ofWholeDough', true, use === 'other percent'],
     ]
-    if (isKept) candidates.push([800, use, 'headingSays', asks, true])
+    if (isKept && !isOfOther) candidates.push([800, use, 'headingSays', asks, true])
     this.#offer(at, candidates, { use })
   }
 

@@ -167,7 +167,8 @@ export function isOwn(
   return (
     columns.some(column => telling.includes(column)) ||
     sorted.every(
-      ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
+      ({ is, name, label, amounts }) =>
+        (is === 'line' && amounts.every(({ read }) => read.is !== 'quantity' || !read.remark)) || (is === 'name' && !label.isStage && names.isIngredient(name)),
     )
   )
 }

@@ -182,7 +182,9 @@ export class RowSorter {
       const read = this.#read(cell, use)
       // a 0 in the column of a stage says that it has none
       const isNone = part === 'stage' && read.is === 'quantity' && (read.grams ?? read.percent) === 0
-      if (read.is !== 'nothing' && !isNone) amounts.push({ use, cell, read })
+      if (read.is === 'nothing' || isNone) continue
+      amounts.push({ use, cell, read })
+      for (const also of read.is === 'quantity' ? (read.also ?? []) : []) amounts.push({ use, cell, read: also })
     }
     const { formula, note } = at
     const stage = part === 'stage' && amounts.length === 0 ? '' : (ofView ?? at.stage)

@@ -3,7 +3,7 @@ import { readAmount } from '../../dough/amounts/amounts.js'
 import '../../dough/amounts/spoken-at-once.js'
 import { tidy } from '../../dough/document/words.js'
 import { readDigits } from '../../dough/lexicon/digits.js'
-import { quantityAt, wholeAmount } from '../../dough/lexicon/quantities.js'
+import { type Quantity as Given, measuresIn, quantityAt } from '../../dough/lexicon/quantities.js'
 import { tokensOf, withPlainDigits } from '../../dough/lexicon/text-tokens.js'
 import { sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
@@ -146,7 +146,8 @@ export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'gram
   readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
   readonly bare: boolean // without a unit of its own
   readonly doubt?: { readonly typed: string; readonly read: string } // a number that can be read in two ways
-  readonly remark?: string // text to keep in the note: a range, an “about”
+  readonly remark?: string // text to keep in the note: a range, an “about”, words behind it
+  readonly also?: readonly Quantity[] // the same in other measures
 }
 
 const nothing = /^(?:[-–—.…/]+|n\/?a|nil|none|keine?|aucune?)?$/i
@@ -166,13 +167,22 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
   if (/\/\s*0+(?![.,\d])/.test(typed)) return words('noAmount')
-  const whole = wholeAmount(typed, mark)
-  if (!whole) return calculated(typed, use, mark)
-  const { about, terms } = whole.quantity
-  const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
+  const measures = measuresIn(typed, mark)
+  const rest = measures?.tokens.slice(measures.to) ?? []
+  const isTold = rest.length === 0 || (!/^[-+*×^/]$/.test(rest[0]!.text) && rest.every(t => t.kind !== 'number'))
+  if (!measures || !isTold) return calculated(typed, use, mark)
+  const isAll = rest.length === 0 && measures.quantities.length === 1
+  const [first, ...others] = measures.quantities.map(one => quantityOf(one, cell, isAll, use))
+  const also = others.filter(one => one.is === 'quantity')
+  return first!.is === 'quantity' && also.length > 0 ? { ...first!, also } : first!
+}
+
+function quantityOf(given: Given, cell: string, isAll: boolean, use: AmountUse): CellRead {
+  const { about, terms } = given
+  const { text, value, unit, grams, spread, step, guesses } = figureOf(given, () => unitOfUse[use])
   if (unit === '') return words('unknownUnit')
   if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
-  const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
+  const isSaid = isAll && about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
   const each = unit === '%' ? 0.01 : grams === undefined ? 1 : sizeIn(unit)!
   return {
