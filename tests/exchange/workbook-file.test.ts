@@ -38,7 +38,11 @@ test('workbooks of every kind are the same file after writing, reading and writi
     const formulas = Array.from({ length: random.below(4) }, (): Formula => {
       const { states: _states, ...kept } = anyFormula(random)
       const state = { id: newId(), name: random.pick(anyNames), keptAt: at, formula: kept }
-      return { ...anyFormula(random), ...(random.below(3) ? {} : { states: [state] }) }
+      return {
+        ...anyFormula(random),
+        ...(random.below(3) ? {} : { states: [state] }),
+        ...(random.below(2) ? {} : { group: random.pick(anyNames) }),
+      }
     })
     const {
       name,
