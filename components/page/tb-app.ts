@@ -207,9 +207,8 @@ export class TbApp extends BaseElement {
       case 'define':
         return this.#show('larder', { ingredient: wish.ingredient })
       case 'send-out':
-        return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
       case 'card':
-        return this.#show('card', { formula: wish.formula ?? this.desk?.formula?.id })
+        return this.#show(wish.want, { formula: this.desk?.formula?.id, ...wish })
       case 'beside':
         return this.#show('beside', wish)
       case 'take-over':
