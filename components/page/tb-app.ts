@@ -140,9 +140,10 @@ export class TbApp extends BaseElement {
   /** What the page can do besides, fetched when it is idle. */
   #furnish(): Promise<void> {
     return fetchWhenIdle(async () => {
-      const [{ listenToPage }, { TypedAgain }] = await Promise.all([
+      const [{ listenToPage }, { TypedAgain }, { noteTimes }] = await Promise.all([
         import('./page-gestures.js'),
         import('../desk/typed-again.js'),
+        import('../desk/shelf-times.js'),
         this.#kept.fetchRest(),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
@@ -157,6 +158,7 @@ export class TbApp extends BaseElement {
         },
       }
       listenToPage(gestures, this.#gone.signal)
+      if (this.desk) noteTimes(this.desk, this.#gone.signal)
       this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
       await this.#typed.restore()
     })

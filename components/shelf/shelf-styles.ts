@@ -9,7 +9,16 @@ export const shelfStyles = css`
     font-weight: 600;
     letter-spacing: 0.02em;
     color: var(--ink-soft);
-    margin: 0 0 10px;
+    margin: 0;
+  }
+  .head,
+  .tools {
+    display: flex;
+    align-items: center;
+    justify-content: space-between;
+    gap: 4px;
+    min-height: var(--target);
+    margin-bottom: 8px;
   }
   input {
     width: 100%;
@@ -56,7 +65,7 @@ export const shelfStyles = css`
     font-weight: 400;
     color: var(--ink-soft);
   }
-  small[data-waits] {
+  [data-waits] {
     visibility: hidden;
   }
   .rename {
