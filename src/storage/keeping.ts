@@ -1,6 +1,7 @@
 import type { Formula } from '../dough/document/formula.js'
 import type { Workbook } from '../dough/document/workbook.js'
 import type { PartStore } from './disk/parts.js'
+import type { Texts } from './disk/small-texts.js'
 import type { KeeperNews } from './news.js'
 import type { TypedText } from './record/typed-texts.js'
 import type { KeeperState } from './state.js'
@@ -53,6 +54,7 @@ export interface KeeperOptions {
   readonly prepare?: (formulas: readonly Formula[]) => Promise<void>
   // What follows is the browser's unless given, as tests do.
   readonly parts?: PartStore
+  readonly texts?: Texts
   /** What can be taken back, to be stored with each save; plain data. */
   readonly stepsToKeep?: () => unknown
   readonly tabs?: (database: string, events: TabEvents) => Tabs
