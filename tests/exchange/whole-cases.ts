@@ -214,9 +214,7 @@ export function scoreOf({ title, text, asks, stages }: WholeCase): Score {
         return found ? isIn(found, stage) : one.line.isOptional
       })
     if (!isRight && !stage.isOptional)
-      say(
-        `stage ${stage.names[0]}, read ${[...new Set(read.map(line => line.stage))].join(', ')}`,
-      )
+      say(`stage ${stage.names[0]}, read ${[...new Set(read.map(line => line.stage))].join(', ')}`)
     return isRight
   })
   const others = new Set(

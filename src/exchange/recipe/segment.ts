@@ -42,7 +42,9 @@ const longestRemark = 8 // tokens of one that are asked what it is for
 
 const isJoin = (token: Token | undefined) =>
   token !== undefined &&
-  ('/|=,:;≈~–—'.includes(token.text) || (token.text === '-' && token.gap) || kitchen.amountJoins.has(token.key))
+  ('/|=,:;≈~–—'.includes(token.text) ||
+    (token.text === '-' && token.gap) ||
+    kitchen.amountJoins.has(token.key))
 const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
 const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
   quantity?.terms[0].unit !== undefined
@@ -266,7 +268,12 @@ export class Segment {
       isBehind: isBehind && quantity === main,
       isBefore: isOpening(tokens[quantity.to]),
     }))
-    const { amount, share, guesses, said, notes } = settle(taken, ingredient, larder, quantities.some(isPercent))
+    const { amount, share, guesses, said, notes } = settle(
+      taken,
+      ingredient,
+      larder,
+      quantities.some(isPercent),
+    )
     const isOne = article && taken.length === 0 && ingredientNamed(larder, ingredient)?.each
     const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
     return {

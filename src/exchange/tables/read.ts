@@ -168,7 +168,8 @@ export function isOwn(
     columns.some(column => telling.includes(column)) ||
     sorted.every(
       ({ is, name, label, amounts }) =>
-        (is === 'line' && amounts.every(({ read }) => read.is !== 'quantity' || !read.remark)) || (is === 'name' && !label.isStage && names.isIngredient(name)),
+        (is === 'line' && amounts.every(({ read }) => read.is !== 'quantity' || !read.remark)) ||
+        (is === 'name' && !label.isStage && names.isIngredient(name)),
     )
   )
 }

@@ -25,7 +25,8 @@ export const kitchen = sets({
   kinds:
     'organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment seigle panifiable meule ecrasee pierre naturel naturelle',
   // What is no name without the stuff behind it.
-  kindsOfStuff: 'vegetable canola corn peanut grapeseed coconut avocado nut dark light white brown strong plain',
+  kindsOfStuff:
+    'vegetable canola corn peanut grapeseed coconut avocado nut dark light white brown strong plain',
   // Words before a name that say nothing about it.
   fillers: 'of the some your our my and et du des les le la l d de de’ with plus the: each de‘',
   // From one of these on, a name is followed by a remark about it.
@@ -60,7 +61,8 @@ export const kitchen = sets({
   // What is done with it, before its name: `Make the dough`.
   makes: 'make mix prepare build feed faire preparer melanger rafraichir',
   // When it is made, or as the how many: `Day 2`, `The night before`.
-  whens: 'day days night evening morning afternoon noon before next same overnight am pm first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag am stage step part partie etape phase stufe schritt teil',
+  whens:
+    'day days night evening morning afternoon noon before next same overnight am pm first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag am stage step part partie etape phase stufe schritt teil',
   // What may stand before a stage’s name, or a place.
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
   // Articles of what is there.
