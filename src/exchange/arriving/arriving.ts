@@ -225,8 +225,9 @@ export class Arrival {
     const byTable = this.#tableRead(table, table.mapping, watch)
       .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
       .filter(line => line.amount !== '').length
-    if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
-      return 'table'
+    const isHeaded = isHeadedAsTables(table)
+    const begins = isHeaded && table.rows[0]?.cells === table.headings
+    if (byTable > 0 && (begins || ((isHeaded || table.delimiter !== ',') && isEven(table)))) return 'table'
     const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     return byTable >= byRecipe ? 'table' : 'recipe'
@@ -274,13 +275,13 @@ function isOurs({ own, headings }: ForeignTable): boolean {
   )
 }
 
-/** Whether its first row names several columns by their usual names, as that of no recipe does. */
-const beginsWithHeadings = ({ headings, rows }: ForeignTable): boolean =>
-  rows[0]?.cells === headings && headings.filter(heading => headingUse(heading) !== undefined).length > 1
+/** Whether a row names several columns by their usual names. */
+const isHeadedAsTables = ({ headings }: ForeignTable): boolean =>
+  headings.filter(heading => headingUse(heading) !== undefined).length > 1
 
-/** Whether most rows have more than one cell, as a text with a stray tab has not. */
-function isEven({ rows }: ForeignTable): boolean {
-  const filled = rows.map(({ cells }) => cells.filter(cell => cell.trim() !== '').length).filter(n => n > 0)
+/** Whether most rows below the headings have more than one cell, as those of a text with a stray tab have not. */
+function isEven({ rows, mapping }: ForeignTable): boolean {
+  const filled = rows.slice(mapping.headingRows).map(({ cells }) => cells.filter(cell => cell.trim() !== '').length).filter(n => n > 0)
   return filled.filter(n => n > 1).length >= filled.length * 0.8
 }
 

@@ -106,7 +106,9 @@ export function headingOf(row: Row): Heading | undefined {
   if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
     return { opens: 'time', stage: { ...stage, name: capital(joined(head)) }, sure: true }
   if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
-  if (kitchen.methodHeadings.has(key)) return { opens: 'method', stage, sure: true }
+  // `Cuisson : 25 min` is a fact
+  if (kitchen.methodHeadings.has(key))
+    return row.when === undefined ? { opens: 'method', stage, sure: true } : undefined
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
   if (name.length === 0 || name.some(t => t.kind === 'number') || (isState(head) && !row.colon))

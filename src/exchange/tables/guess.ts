@@ -124,11 +124,16 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     if (uses.length > 1 || isAlone) return at
-    if (corner >= 0) return corner
-    const isOfStages = cells.every(cell => isStageName(headingName(cell).name))
-    if ((isOfStages && new Set(cells).size > 1) || isOverNumbers(row, rows.slice(at + 1))) corner = at
+    if (corner >= 0 && isOfStages(rows[corner]!)) return corner
+    if (corner < 0 && (isOfStages(row) || isOverNumbers(row, rows.slice(at + 1)))) corner = at
   }
   return corner
+}
+
+/** Names of different stages, and nothing else. */
+function isOfStages({ cells }: ForeignRow): boolean {
+  const said = cells.filter(Boolean)
+  return new Set(said).size > 1 && said.every(cell => isStageName(headingName(cell).name))
 }
 
 const mostBelow = 8 // rows that are looked at
@@ -200,10 +205,12 @@ function titleOf(
   uses: readonly ColumnUse[],
   names: Names,
 ): { row: number; name: string } | undefined {
+  const isStage = (cell: string) => isStageName(headingName(cell).name)
   for (const { row, cells } of above) {
     const said = cells.filter(Boolean)
-    if (said.length === 1 && !isRemark(said[0]!) && !/^sep=/.test(said[0]!))
-      return { row, name: titleName(said[0]!) }
+    const [first = '', second = ''] = said
+    if (said.length === 1 && !isRemark(first) && !isStage(first) && !/^sep=/.test(first)) return { row, name: titleName(first) }
+    if (said.length === 2 && headingUse(first) === 'formula') return { row, name: second }
   }
   if (above.length > 0 || uses.includes('formula') || uses.includes('stage')) return undefined
   const [first, ...others] = rows.filter(({ kind }) => kind !== 'blank' && kind !== 'headings')

@@ -94,12 +94,17 @@ export interface View {
 const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
 const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
 
+/** Two units over two numbers. */
+const pair = /^(%|k?g|oz|lbs?|ml|cups?) ?[/|] ?(%|k?g|oz|lbs?|ml|cups?)$/
+const twoNumbers = /^([\d.,]+) ?[/|] ?([\d.,]+)$/
+
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
   readonly #read: (cell: string, use: AmountUse) => CellRead
   readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
   readonly #measures: readonly string[] // that headings name
+  readonly #pairs: readonly (readonly string[] | undefined)[] // of units, `g / %`
 
   constructor(
     readonly mapping: Mapping,
@@ -107,6 +112,7 @@ export class RowSorter {
     readonly delimiter: string,
   ) {
     this.#headings = headings.map(folded)
+    this.#pairs = headings.map(heading => pair.exec(folded(heading))?.slice(1))
     this.#measures = headings.map(heading => (heading.length > 60 ? '' : measureOf(heading)))
     const byUse = Object.fromEntries(
       amountUses.map(use => [use, onceEach(text => readCell(text, use, mapping.decimal))]),
@@ -171,7 +177,9 @@ export class RowSorter {
     for (const [column, said] of cells.entries()) {
       const use = uses[column]
       if (said === '' || use === undefined || use === 'leave out' || use === 'of a stage') continue
-      if (isAmountUse(use)) given.push({ use, cell: said, measure: this.#measures[column] ?? '' })
+      const both = this.#pairs[column] && twoNumbers.exec(said)
+      const cell = both ? `${both[1]} ${this.#pairs[column]![0]} / ${both[2]} ${this.#pairs[column]![1]}` : said
+      if (isAmountUse(use)) given.push({ use, cell, measure: this.#measures[column] ?? '' })
       else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
     }
     const apart = given.length === 0 ? this.#apart(at.ingredient) : undefined

@@ -198,7 +198,7 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (typed.length > 80) return words('tooLong')
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
-  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('noAmount')
+  if (/\/\s*0+(?![.,\d])|\d\s+\/\s+\d/.test(typed)) return words('noAmount') // divided by nothing, or one of two
   const measures = measuresIn(typed, mark)
   const rest = measures?.tokens.slice(measures.to) ?? []
   const isTold =

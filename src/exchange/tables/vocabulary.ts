@@ -168,7 +168,7 @@ const isFact = (name: string): boolean =>
 /** Is it written as people write sentences and remarks, not names? */
 export const isRemark = (text: string): boolean =>
   text.length > 70 ||
-  /[.!?]$|^[#*†]/.test(text.trim()) ||
+  /[.!?]$|^[*†](?!\*)|^#(?!#)\s*\p{Ll}/u.test(text.trim()) ||
   /^(?:notes?|nb|method|tip|source|date|datum|hinweis|anmerkung|bemerkung|zubereitung|remarque|methode|quelle)(?![a-z])/.test(
     folded(text),
   )
