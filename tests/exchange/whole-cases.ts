@@ -214,11 +214,10 @@ export function scoreOf({ title, text, asks, stages }: WholeCase): Score {
         return found ? isIn(found, stage) : one.line.isOptional
       })
     if (!isRight && !stage.isOptional)
-      say(
-        `stage ${stage.names[0]}, read ${[...new Set(read.map(line => line.stage))].join(', ')}`,
-      )
+      say(`stage ${stage.names[0]}, read ${[...new Set(read.map(line => line.stage))].join(', ')}`)
     return isRight
   })
+  const wantedStages = stages.filter(stage => !stage.isOptional || rightStages.includes(stage))
   const others = new Set(
     read.filter(line => !stages.some(stage => isIn(line, stage))).map(line => line.stage),
   )
@@ -226,7 +225,7 @@ export function scoreOf({ title, text, asks, stages }: WholeCase): Score {
   return {
     amounts: [counts.amounts, counts.all + surplus.length],
     names: [counts.names, counts.all],
-    stages: [rightStages.length, Math.max(stages.length, rightStages.length + others.size)],
+    stages: [rightStages.length, Math.max(wantedStages.length, rightStages.length + others.size)],
     lost: counts.lost,
     wrongUnmarked: counts.wrongUnmarked + (asks && !read.every(({ isMarked }) => isMarked) ? 1 : 0),
     needless: [counts.needless, counts.certain],

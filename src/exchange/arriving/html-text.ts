@@ -1,7 +1,6 @@
 const block = /<(?:table|tr|ul|ol|li|p|br|div|section|article|h[1-6])\b[^<>]*>/i
 const inline = /<\/?(?:a|b|i|u|em|strong|small|sup|sub|mark|abbr|font)\b[^<>]*>/gi
-const rowTags =
-  /<\/?(?:table|thead|tbody|tr|ul|ol|p|br|div|section|article)\b[^<>]*>|<\/(?:h[1-6]|li)>/gi
+const rowTags = /<\/?(?:table|thead|tbody|tr|ul|ol|p|br|div|section|article)\b[^<>]*>|<\/(?:h[1-6]|li)>/gi
 
 const named: Readonly<Record<string, string>> = Object.fromEntries(
   'nbsp: |amp:&|lt:<|gt:>|quot:"|apos:’|rsquo:’|lsquo:‘|ldquo:“|rdquo:”|ndash:–|mdash:—|hellip:…|bull:•|middot:·|times:×|deg:°|frac12:½|frac14:¼|frac34:¾|frac13:⅓|frac23:⅔|eacute:é|egrave:è|ecirc:ê|agrave:à|acirc:â|icirc:î|ocirc:ô|ucirc:û|ccedil:ç|oelig:œ|OElig:Œ|Eacute:É|auml:ä|ouml:ö|uuml:ü|Auml:Ä|Ouml:Ö|Uuml:Ü|szlig:ß'

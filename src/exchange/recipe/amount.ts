@@ -41,7 +41,12 @@ const rounding = 0.01
 const otherSizes: Readonly<Partial<Record<string, number>>> = { cup: 250 / 236.6, pint: 1.2, 'fl oz': 0.96 }
 /** What a packet of dry yeast weighs, and a cube of fresh, in the shops of most countries. */
 const portions = [
-  [/^(?:pack|pkg|pkt|pck|sachet|envelope|paquet|beutel)/, 7, /(?:yeast|levure|hefe)/i, /fresh|fra[iî]che|frisch|chimique/i],
+  [
+    /^(?:pack|pkg|pkt|pck|sachet|envelope|paquet|beutel)/,
+    7,
+    /(?:yeast|levure|hefe)/i,
+    /fresh|fra[iî]che|frisch|chimique/i,
+  ],
   [/^(?:wurfel|cube)/, 42, /(?:yeast|levure|hefe)/i, /dry|dried|s[eè]che|trocken|instant/i],
 ] as const
 /** What goes without saying: a stick of butter is four ounces. */
@@ -175,7 +180,11 @@ export function settle(all: readonly Taken[], name: string, larder: Larder, isFo
   return {
     amount: figure.text,
     ...share,
-    guesses: [...reasons.filter(r => !certain.includes(r.code)), ...together, ...comparisons.filter(c => !c.agrees).map(c => c.reason)],
+    guesses: [
+      ...reasons.filter(r => !certain.includes(r.code)),
+      ...together,
+      ...comparisons.filter(c => !c.agrees).map(c => c.reason),
+    ],
     said: [
       ...reasons.filter(r => certain.includes(r.code)),
       ...comparisons.filter(c => c.agrees).map(c => c.reason),

@@ -77,7 +77,7 @@ const shapeOf = ({ quantities: [first] }: Row): string =>
 
 /** Does a row give an amount, and no order? */
 const isList = (row: Row | undefined): boolean =>
-  row !== undefined && row.quantities.some(q => q.terms[0].unit) && !kitchen.verbs.has(row.words[0]?.key ?? '')
+  row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
@@ -133,7 +133,8 @@ export class Candidates {
     const isFirst = at === 0
     const heading = headingOf(row)
     if (heading && heading.opens !== 'stage') {
-      const opens = heading.opens === 'time' ? (isList(this.rows[at + 1]) ? 'stage' : 'method') : heading.opens
+      const opens =
+        heading.opens === 'time' ? (isList(this.rows[at + 1]) ? 'stage' : 'method') : heading.opens
       return [candidate(opens, [heading.sure ? 'heading of a part' : 'short'], { stage: heading.stage })]
     }
     if (!heading) {

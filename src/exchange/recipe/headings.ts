@@ -32,7 +32,8 @@ const capital = (text: string): string => {
 const isWhen = (tokens: readonly Token[]): boolean =>
   tokens.some(t => kitchen.whens.has(t.key)) &&
   tokens.every(
-    ({ kind, key }) => kind !== 'word' || [kitchen.whens, kitchen.beforeNames, numberWords].some(w => w.has(key)),
+    ({ kind, key }) =>
+      kind !== 'word' || [kitchen.whens, kitchen.beforeNames, numberWords].some(w => w.has(key)),
   )
 
 /** The words before a parenthesis, a colon, a dash or a figure, and what follows as a remark. */
@@ -105,10 +106,13 @@ export function headingOf(row: Row): Heading | undefined {
   if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
     return { opens: 'time', stage: { ...stage, name: capital(joined(head)) }, sure: true }
   if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
-  if (kitchen.methodHeadings.has(key)) return { opens: 'method', stage, sure: true }
+  // `Cuisson : 25 min` is a fact
+  if (kitchen.methodHeadings.has(key))
+    return row.when === undefined ? { opens: 'method', stage, sure: true } : undefined
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
-  if (name.length === 0 || name.some(t => t.kind === 'number') || (isState(head) && !row.colon)) return undefined
+  if (name.length === 0 || name.some(t => t.kind === 'number') || (isState(head) && !row.colon))
+    return undefined
   // `preferment (above)` takes one
   const isAbove = !marked && tokensOf(remark).some(t => kitchen.above.has(t.key))
   if (isAbove || saysHowMuch(row, headTo, marked)) return undefined

@@ -38,7 +38,7 @@ const isDone = (token: Token | undefined): boolean =>
 const chunksOf = (row: Row, from: number): Piece[] =>
   cut(row, from, row.tokens.length, (i, isBehindAmount) => {
     const { text, key, wide, gap } = row.tokens[i]!
-    if (text === ',' || text === ';' || (wide && text === '+')) return true
+    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●'.includes(text)) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
     const ofStuff = i > from && kitchen.beforeStuff.has(key) && isDone(row.tokens[i - 1])
@@ -65,7 +65,7 @@ function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolea
 /** Does a chunk speak of another ingredient than the one before it? */
 function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: Larder): boolean {
   const name = namedBeside(row, chunk, amount)
-  if (name.length === 0 || isState(name)) return false
+  if (name.length === 0 || isState(name) || name.every(t => kitchen.more.has(t.key))) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
   return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
@@ -111,7 +111,9 @@ export function foundIn(row: Row, larder: Larder, start = 0): Found[] {
     found.push({ ...of, guesses: [...of.guesses, ...reasons] })
     lost = []
   }
-  return found
+  // what stands before the first stands before all
+  const label = found[0]?.guesses.find(({ code }) => code === 'labelled')
+  return label ? found.map((one, at) => (at > 0 ? { ...one, guesses: [...one.guesses, label] } : one)) : found
 }
 
 const sticky = new Set(["'", '’', '-', '%', '/', '(', ')', '[', ']', '°'])

@@ -67,7 +67,10 @@ function readRows(texts: readonly string[], larder: Larder, batch: number) {
     return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
   })
   const batches = batchesOf(all.map(({ row }) => row))
-  const filled = all.map(({ at, row }) => ({ at, row: rowOfBatch(row, Math.min(batch, batches - 1), batches) }))
+  const filled = all.map(({ at, row }) => ({
+    at,
+    row: rowOfBatch(row, Math.min(batch, batches - 1), batches),
+  }))
   const gaps = filled.map(({ at }, i) => (i === 0 ? mostGap : at - filled[i - 1]!.at - 1))
   // blank rows between nearly all rows part nothing
   const isSpaced = gaps.filter(gap => gap > 0).length > filled.length * 0.8 && filled.length > fewRows

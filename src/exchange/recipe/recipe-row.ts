@@ -23,7 +23,8 @@ export interface Row {
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
-const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
+const number =
+  /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
 const markUp = /^\s*#{1,6}\s+|^\s*(\*\*|__|==+)(?=\S.*\S\s?\1[\s:]*$)|^\s*\*\s(?=.*\S\s?\*$)/
 const isEmphasised = (text: string): boolean => /^\s*([*_])[^\s*_].*\1\s*$/.test(text)
 const endMarkUp = /[*_#=\s]+$/

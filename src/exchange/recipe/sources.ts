@@ -87,7 +87,7 @@ export class Sources<S extends Source> {
     const like = lines.filter(line => this.#said.of(line.ingredient).kind === stage.kind)
     const [only] = like
     const { grams: whole } = stage
-    const isSo = whole !== undefined && only?.grams !== undefined && only.grams <= whole * (1 + nearly)
-    return like.length === 1 && isSo ? only : undefined
+    const isMore = whole !== undefined && (only?.grams ?? 0) > whole * (1 + nearly)
+    return like.length === 1 && !isMore ? only : undefined
   }
 }

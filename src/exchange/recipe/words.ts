@@ -26,6 +26,7 @@ const lines = {
   notUnderstood: '“{typed}” was not understood.',
   eachOfSeveral: 'So much of each is meant: make a line of every one.',
   forUse: 'The text says it is for {purpose}: leave it out if it does not go into the dough.',
+  labelled: '“{label}” stands before it: leave it out if it does not go into the dough.',
   noAmount: 'No amount is given for {ingredient}: type one.',
   whichYeast: 'Fresh, active dry and instant yeast differ: say which it is.',
   countsAs: '{ingredient} is not in the larder: it was taken to count as {kind:kind}.',

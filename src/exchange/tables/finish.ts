@@ -1,9 +1,9 @@
 import { type Formula, type Line, nameKey, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
+import { isForDough, mostEarlier, Sources } from '../recipe/sources.js'
 import { distinct } from '../values/distinct.js'
 import { sumOf } from '../values/sums.js'
-import { isForDough, mostEarlier, Sources } from '../recipe/sources.js'
 import { checkTotals, choose } from './check.js'
 import type { DraftFormula, DraftLine, DraftStage, Told } from './draft.js'
 import type { Names } from './row-features.js'
@@ -74,7 +74,10 @@ function takeStages({ stages }: DraftFormula, told: Told): void {
   for (const [at, stage] of stages.entries())
     for (const line of at > 0 ? stage.lines : []) {
       const { name, remark } = headingName(line.ingredient)
-      const source = sources.of({ ...line, ingredient: name }, stages.slice(Math.max(0, at - mostEarlier), at))
+      const source = sources.of(
+        { ...line, ingredient: name },
+        stages.slice(Math.max(0, at - mostEarlier), at),
+      )
       if (!source) continue
       line.ingredient = name
       take(line, source, remark)
@@ -84,7 +87,10 @@ function takeStages({ stages }: DraftFormula, told: Told): void {
     if (taken.has(stage) || stage.lines.length === 0 || stage.kind === 'other') continue
     const { name, grams } = stage
     const { row } = stage.lines[0]!
-    const like = sources.perhaps(final.lines.filter(line => !line.takes), stage)
+    const like = sources.perhaps(
+      final.lines.filter(line => !line.takes),
+      stage,
+    )
     if (like) {
       told.say({ code: 'takenAs', row: like.row, like: like.ingredient, name })
       take(like, stage)

@@ -27,6 +27,8 @@ const guesses = {
     '{column:column} is a column of its own for one stage, or for all. Such a table is read stage by stage: say which column to read.',
   besideTheFirst:
     '{column:column} holds names of ingredients again: taken as another table beside the first, read after it.',
+  ofOneBatch: '{column:column} is the amounts for one of several batches.',
+  batches: 'Columns hold the amounts for {count} batches: the first is read.',
   knownNames: '{column:column} holds names of ingredients, such as {example:quoted}.',
   names: '{column:column} holds names.',
   onlyNames: '{column:column} is the only column of names, so it was taken for the ingredients.',

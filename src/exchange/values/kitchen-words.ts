@@ -25,7 +25,8 @@ export const kitchen = sets({
   kinds:
     'organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment seigle panifiable meule ecrasee pierre naturel naturelle',
   // What is no name without the stuff behind it.
-  kindsOfStuff: 'vegetable canola corn peanut grapeseed coconut avocado nut dark light white brown strong plain',
+  kindsOfStuff:
+    'vegetable canola corn peanut grapeseed coconut avocado nut dark light white brown strong plain',
   // Words before a name that say nothing about it.
   fillers: 'of the some your our my and et du des les le la l d de de’ with plus the: each de‘',
   // From one of these on, a name is followed by a remark about it.
@@ -54,13 +55,14 @@ export const kitchen = sets({
     'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes',
   // The heads of a table's columns.
   columnHeads:
-    'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s',
+    'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s in all by total',
   // What may stand before a stage's name in a heading.
   headingLeads: 'for pour fur zum zur ingredients ingredient stage step part partie',
   // What is done with it, before its name: `Make the dough`.
   makes: 'make mix prepare build feed faire preparer melanger rafraichir',
   // When it is made, or as the how many: `Day 2`, `The night before`.
-  whens: 'day days night evening morning afternoon noon before next same overnight am pm first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag am stage step part partie etape phase stufe schritt teil',
+  whens:
+    'day days night evening morning afternoon noon before next same overnight am pm monday tuesday wednesday thursday friday saturday sunday lundi mardi mercredi jeudi vendredi samedi dimanche montag dienstag mittwoch donnerstag freitag samstag sonntag first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag am stage step part partie etape phase stufe schritt teil',
   // What may stand before a stage’s name, or a place.
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
   // Articles of what is there.
@@ -95,6 +97,8 @@ export const kitchen = sets({
   cutInto: 'plusieurs morceaux petits des cubes lamelles tranches rondelles quartiers fines',
   // What a name does not end with.
   nameEnds: 'de of et and du d with a x',
+  // What is more of the ingredient before, and names none.
+  more: 'more extra some besides additional again encore davantage',
   // What joins an amount to the one before it.
   joins: 'and et + & with avec plus puis then',
   // Besides those of remarks, words that end what a sentence says of an ingredient.

@@ -5,7 +5,7 @@ export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'
 
 const words: Readonly<Record<StageKind, string>> = {
   ferments:
-    'levain poolish biga sponge preferment pre-ferment pre-dough predough starter leaven sourdough build mother madre refresh refreshment rafraichi chef fermentee mere-levain sour',
+    'levain poolish biga sponge preferment pre-ferment pre-dough predough starter leaven sourdough build mother madre refresh refreshment rafraichi chef fermentee mere-levain sour desem ferment',
   soaks:
     'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked autolyse autolysis',
   dough: 'dough pate mix petrissee petrissage pate-finale final-dough batter',
@@ -40,7 +40,9 @@ export function kindOf(name: readonly Token[]): StageKind | undefined {
   return said.includes('ferments') ? 'ferments' : said[0]
 }
 
-const singular = (key: string): string => key.replace(/s$/, '')
+/** Other words for the same. */
+const sames: Readonly<Record<string, string>> = { leaven: 'levain', predough: 'pre-dough', preferment: 'pre-ferment' }
+const singular = (key: string): string => sames[key] ?? key.replace(/s$/, '')
 
 /** Is a stage that is made before the dough named by this word? */
 export function namesEarlierStage(key: string): boolean {
