@@ -73,7 +73,7 @@ export class TbWater extends BaseElement {
     const name = this.#of(of)
     const key = keyOf(of)
     const water = sayCelsius(mixing.celsius, this.numbers)
-    return html`<div class="mixing" data-mixing=${key}>
+    return html`<div class="entry" data-mixing=${key}>
       <h3>
         <button
           aria-expanded=${isOpen}
