@@ -85,6 +85,7 @@ export class TbDayFeedings extends BaseElement {
               .builds=${this.#builds(feeding)}
               .day=${this.#dayOf(feeding, all)}
               .place=${celsius}
+              kind=${`day ${this.day.id} feed ${key}`}
               .numbers=${this.numbers}
               ?readOnly=${this.readOnly}
             ></tb-feeding>`
@@ -136,6 +137,13 @@ export class TbDayFeedings extends BaseElement {
       return { label: '', changes }
     }
     return { id, zone, times, hold }
+  }
+
+  /** Opens the build of which a field is, by the name that `TypedFields` gave it. */
+  openField(day: string, name: string): void {
+    const [kind, key] = name.split(' ')
+    if (day === this.day.id && kind === 'feed' && !this.open.has(key!))
+      this.open = new Set([...this.open, key!])
   }
 
   #toggle(key: string): void {
