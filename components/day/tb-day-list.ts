@@ -85,7 +85,7 @@ export class TbDayList extends BaseElement {
   }
 
   #row(day: Day) {
-    return html`<li>
+    return html`<li class="row">
       <a href="#days/${day.id}" aria-current=${day.id === this.current ? 'page' : nothing}>
         ${day.name}<small>${dateText(day.date, this.numbers.language)}</small>
       </a>

@@ -69,6 +69,7 @@ export class TbDay extends BaseElement {
         <h1>
           <tb-grow
             label=${dayWords.name}
+            field=${`day ${day.id} name`}
             .value=${day.name}
             ?readOnly=${readOnly}
             @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => renameDay(w, day.id, event.detail))}
@@ -78,6 +79,7 @@ export class TbDay extends BaseElement {
           class="own"
           manyLines
           label=${dayWords.note}
+          field=${`day ${day.id} note`}
           hint=${readOnly ? '' : dayWords.noteHint}
           .value=${day.note}
           ?readOnly=${readOnly}
@@ -278,6 +280,11 @@ export class TbDay extends BaseElement {
   #ask(edit: Edit): void {
     const refusal = askEdit(this, edit, { day: this.day.id })
     if (refusal) say(this, refusal)
+  }
+
+  /** Shows the facts where a field lies among them. */
+  openField(day: string, name: string): void {
+    if (day === this.day.id && !/^(?:time|feed|name|note)\b/.test(name)) this.open = true
   }
 
   /** Puts the focus into its name. */

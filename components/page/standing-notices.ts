@@ -23,7 +23,7 @@ export interface Circumstances {
   readonly deleted: string // the name of a formula just deleted
   readonly seen: ReadonlySet<object> // what was told and dismissed
   readonly numbers: NumberStyle
-  readonly goTo: (formula: string) => void // and puts back what was typed there
+  readonly goTo: (place: string) => void // a formula or a day by its id; and puts back what was typed there
   readonly bringIn: () => void
   readonly undo: () => void
   readonly dismiss: (what: 'deleted' | object) => void

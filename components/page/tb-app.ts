@@ -330,8 +330,8 @@ export class TbApp extends BaseElement {
       deleted,
       seen,
       numbers,
-      goTo: formula => {
-        this.#where.open(formula)
+      goTo: place => {
+        this.#where.goTo(place)
         void this.updateComplete.then(() => this.#typed?.restore())
       },
       bringIn: () => this.#show('bring-in'),

@@ -47,6 +47,13 @@ export class Whereabouts {
     renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
   }
 
+  /** Opens a formula or a day. */
+  goTo(id: string): void {
+    const isDay = this.#page.desk?.workbook.days?.some(day => day.id === id)
+    if (isDay) location.hash = `days/${id}`
+    else this.open(id)
+  }
+
   /** Shows a place, with its address. */
   #turnTo(place: PlaceName): void {
     this.#page.place = place

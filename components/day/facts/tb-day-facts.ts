@@ -35,7 +35,7 @@ export class TbDayFacts extends BaseElement {
   declare workbook: Workbook
   declare larder: Larder
   declare today: string // date
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => `day ${this.day.id}`)
   #shown = '' // id of the day whose fields these are
   #was: { readonly ready?: string; readonly begin?: string } = {} // times said before they were put aside
 

@@ -20,6 +20,8 @@ export const factWords = {
   bread: (bread: string): string => `${bread} on this day`,
   count: (bread: string): string => `Pieces of ${bread}`,
   times: '×',
+  otherHalf: (isCount: boolean): string =>
+    isCount ? 'Say how many pieces there are as well.' : 'Say what a piece weighs as well.',
   weight: (bread: string): string => `Weight of a piece of ${bread}, grams`,
   ofDough: (grams: string): string => `${grams} of dough`,
   asWritten: (grams: string): string => `as written, ${grams} of dough`,
