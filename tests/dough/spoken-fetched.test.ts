@@ -6,7 +6,8 @@ import { isSpokenRead, mayBeSaid } from '../../src/dough/amounts/spoken-reader.j
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { formulaOf } from './notation.js'
 
-// What reads amounts as they are said is there for all from the moment it is fetched: the tests go from before to after.
+// In a process of its own: what reads amounts as they are said is there for all once it is fetched, and the tests go from
+// before to after.
 
 for (const text of [
   '',
