@@ -8,7 +8,7 @@ import type { Formula } from '../../src/dough/document/formula.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { formulaOf } from './notation.js'
 
-// What is fetched late is there for all from the moment it is fetched: the tests go from before to after.
+// In a process of its own: what is fetched late is there for all from the moment it is fetched: the tests go from before to after.
 
 for (const text of [
   '',
