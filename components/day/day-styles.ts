@@ -70,6 +70,10 @@ export const dayStyles = css`
   .note p + p {
     margin-top: 6px;
   }
+  .note ul {
+    margin: 2px 0 0;
+    padding-left: 18px;
+  }
   .note .do {
     display: flex;
     flex-wrap: wrap;

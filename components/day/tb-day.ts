@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { earlySentence } from '../../src/day/plan/early-words.js'
+import { earlySaid } from '../../src/day/plan/early-words.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
@@ -231,7 +231,7 @@ export class TbDay extends BaseElement {
   /** Which breads are done before their time, and what would do instead. */
   #early(opened: DaySheet, plan: PlannedDay): TemplateResult | typeof nothing {
     const { day } = plan
-    const said = earlySentence(
+    const said = earlySaid(
       plan,
       id => opened.breads.find(b => b.id === id)?.formula.name ?? '',
       instant => {
@@ -243,7 +243,9 @@ export class TbDay extends BaseElement {
       },
     )
     if (!said) return nothing
-    return html`<p>${said}</p>${this.#advice(opened)}`
+    return html`<p>${said.why}</p>
+      <ul>${said.breads.map(words => html`<li>${words}</li>`)}</ul>
+      ${this.#advice(opened)}`
   }
 
   #advice(opened: DaySheet): TemplateResult | typeof nothing {

@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues } from 'lit'
 import { lengthText } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
-import type { TimeWorking } from '../../src/day/plan/time-working.js'
+import type { TimePart, TimeWorking } from '../../src/day/plan/time-working.js'
 import { BaseElement } from '../base/base-element.js'
 import { onEscape, slip } from '../working/slip.js'
 import { workingWords } from '../working/words.js'
@@ -70,19 +70,20 @@ export class TbTimeWorking extends BaseElement {
         parts.length
           ? html`<ul class="sources" aria-label=${workingWords.sources}>
             <li><div class="source"><span class="what">${timeWorkingWords.from}</span><span class="figure">${anchor}</span></div></li>
-            ${parts.map(
-              ({ words: part, minutes, moment }) => html`<li>
-                <button class="source" @click=${() => this.#follow(moment)}>
-                  <span class="what">${part}</span
-                  ><span class="figure">${timeWorkingWords.signed(lengthText(Math.abs(minutes)), after === minutes >= 0)}</span
-                  ><span class="on" aria-hidden="true">›</span>
-                </button>
-              </li>`,
-            )}
+            ${parts.map(part => html`<li>${this.#part(part, after)}</li>`)}
           </ul>`
           : nothing
       }
       ${because.map(sentence => html`<p class="words because">${sentence}</p>`)}`
+  }
+
+  #part({ words, minutes, moment }: TimePart, after: boolean) {
+    const said = html`<span class="what">${words}</span
+      ><span class="figure">${timeWorkingWords.signed(lengthText(Math.abs(minutes)), after === minutes >= 0)}</span>`
+    if (moment === undefined) return html`<div class="source">${said}</div>`
+    return html`<button class="source" @click=${() => this.#follow(moment)}>
+      ${said}<span class="on" aria-hidden="true">›</span>
+    </button>`
   }
 
   #follow(moment: string): void {

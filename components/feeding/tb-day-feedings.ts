@@ -62,20 +62,20 @@ export class TbDayFeedings extends BaseElement {
       stageName,
       breads.map(bread => this.sheetOf(bread)?.formula.name ?? ''),
     )
+    const grams = seed === undefined ? '' : `${showGrams(seed, this.numbers)}\u00a0g`
     const times =
       fed && ripe
-        ? feedingWords.planned(
-            this.#when(fed.at),
-            seed === undefined ? '' : `${showGrams(seed, this.numbers)}\u00a0g`,
+        ? html`<span class="times">${feedingWords.fedWith(this.#when(fed.at), grams)}</span>
+          <span class="times">${feedingWords.ripeAfter(
             this.#when(ripe.at),
             lengthText(ripe.at - fed.at),
             sayCelsius(celsius, this.numbers),
-          )
-        : ''
+          )}</span>`
+        : nothing
     return html`<div class="entry" data-build=${key}>
       <h3>
         <button aria-expanded=${isOpen} aria-controls=${key} @click=${() => this.#toggle(key)}>
-          <span>${name}</span> <span class="times">${times}</span>
+          <span>${name}</span> ${times}
         </button>
       </h3>
       <div id=${key} ?hidden=${!isOpen}>
@@ -85,6 +85,7 @@ export class TbDayFeedings extends BaseElement {
               .builds=${this.#builds(feeding)}
               .day=${this.#dayOf(feeding, all)}
               .place=${celsius}
+              .seed=${seed}
               kind=${`day ${this.day.id} feed ${key}`}
               .numbers=${this.numbers}
               ?readOnly=${this.readOnly}

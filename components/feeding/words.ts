@@ -7,8 +7,8 @@ export const feedingWords = {
   none: 'No build of this day is fed from a starter.',
   feedFor: 'Feed for a time',
   build: (stage: string, breads: readonly string[]) => `${stage} of ${listed(breads)}`,
-  planned: (fed: string, seed: string, ripe: string, length: string, celsius: string) =>
-    `fed ${fed}${seed && ` with ${seed} of seed`}, ripe ${ripe}: ${length} at ${celsius}`,
+  fedWith: (fed: string, seed: string) => `fed ${fed}${seed && ` with ${seed} of seed`}`,
+  ripeAfter: (ripe: string, length: string, celsius: string) => `ripe ${ripe}, after ${length} at ${celsius}`,
   onWeekday: (weekday: string, clock: string) => `${weekday} ${clock}`,
   name: (stage: string) => `Feed ${stage} for a time`,
   through: 'Through',

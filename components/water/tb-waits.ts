@@ -67,7 +67,7 @@ export class TbWaits extends BaseElement {
       <h3>${waitWords.title(eventWords({ ...event, load: undefined }), stageName, names)}</h3>
       ${lookFor ? html`<p class="look">${waitWords.lookFor(lookFor)}</p>` : nothing}
       <p>
-        ${waitWords.length(boundsText(length))}. ${waitWords.between(clock(from + length.least), clock(from + length.most), clock(until))}
+        ${waitWords.between(boundsText(length), clock(from + length.least), clock(from + length.most), clock(until))}
       </p>
       ${this.#scaled(event, scaled)}
     </li>`

@@ -20,7 +20,6 @@ export const waterStyles = [
     color: var(--ink-soft);
   }
   h3 button {
-    flex-wrap: wrap;
     align-items: baseline;
     justify-content: space-between;
     gap: 0 12px;

@@ -88,6 +88,19 @@ test('what cannot be together is told with what it needs and the nearest time th
   assert.equal(sheet.conflict, undefined)
 })
 
+test('what cannot last as long as two times are apart is told by its most', () => {
+  const formula = workedWheat()
+  const day = saturday([[formula, 6]])
+  const sheet = openDay(day, [formula])
+  sheet.hold(momentOf(day, [formula], 'Mix', 'Final dough'), '9:00')
+  sheet.hold(momentOf(day, [formula], 'Divide and shape'), '19:00')
+  assert.equal(
+    sheet.conflictSentence,
+    // 10 min, 1 h, 5 min and 4 h 30 are 5 h 45: from 9:00 to 14:45, or from 13:15 to 19:00
+    'Mix at 9:00 and Divide and shape at 19:00 are 10 h apart; mix (10 min), rest (at most 1 h), salt (5 min) and bulk (at most 4 h 30) last 5 h 45 at most. Hold Mix at 13:15, or hold Divide and shape at 14:45.',
+  )
+})
+
 test('twelve loaves of which six fit at once bake in two loads, the second when the oven has recovered', () => {
   const formula = workedWheat()
   const day = saturday([[formula, 12]], {
@@ -105,6 +118,11 @@ test('twelve loaves of which six fit at once bake in two loads, the second when 
   const ready = Date.parse('2026-12-05T09:00Z') / 60_000
   near(loads[1]!.until, ready, 1e-12)
   near(loads[0]!.until, ready - 45 - 15, 1e-12)
+  // Of what is done for both the last load tells, which is ready in time.
+  assert.match(
+    sheet.working(momentOf(day, [formula], 'Salt')).words,
+    /^ready 9:00 − bake, load 2 45 min − retard, load 2 /,
+  )
 })
 
 test('two breads, one oven, ready at one time: one of them is done before, and it is said', () => {
@@ -118,6 +136,9 @@ test('two breads, one oven, ready at one time: one of them is done before, and i
   )
   const [first, second] = sheet.plan!.events.filter(e => e.kind === 'bake')
   near(second!.from - first!.until, 10, 1e-6) // the oven’s own time between loads
+  const { anchor, parts } = sheet.working(first!.begins)
+  assert.deepEqual([anchor, parts[0]!.words, parts[0]!.moment], ['ready 9:00', 'Before its time', undefined])
+  near(parts[0]!.minutes, 55, 1e-6) // from the typed time on, so that the parts come to the time shown
   assert.deepEqual(
     sheet.remarks.map(r => [r.code, 'minutes' in r && Math.round(r.minutes)]),
     [['done early', 55]],

@@ -186,7 +186,6 @@ export class TbDayBreads extends BaseElement {
         name: `ready-${bread.id}`,
         label: factWords.readyOf(name),
         kept: bread.ready ?? day.ready ?? '',
-        short: true,
         isReadOnly: this.readOnly,
         take: typed => {
           if (typed.trim() === '') return this.#change(bread, { ready: undefined })

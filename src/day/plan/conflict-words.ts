@@ -32,7 +32,8 @@ export function conflictSentence(day: Day, written: DayProblem, conflict: DayCon
     clock: instant => clockText(localOf(instant, day.zone).minutes),
     event: moment => {
       const event = network.events.find(e => e.begins === moment)
-      return event ? eventWords(event) : moment
+      const words = event ? eventWords(event) : moment
+      return event && breads.length > 1 ? `${words} of ${clocks.bread(event.breads[0]!)}` : words
     },
     bread: id => breads.find(b => b.id === id)?.formula.name ?? '',
   }
@@ -40,24 +41,30 @@ export function conflictSentence(day: Day, written: DayProblem, conflict: DayCon
     const { at } = problem.holds[written.holds.indexOf(hold)] ?? {}
     return `${holdWordsOf(hold, clocks)}${at === undefined ? '' : ` at ${clocks.clock(at)}`}`
   })
+  const way = wayOf(conflict.shortfall)
   const waits = conflict.reasons.flatMap(reason => {
     if (reason.of !== 'event' && reason.of !== 'ripe') return []
     const { event } = reason
     const { length } = event
     if (!length || length.most < 0.5) return []
-    const least =
-      length.most - length.least < 0.5 ? lengthText(length.least) : `at least ${lengthText(length.least)}`
-    return [`${eventWords(event).toLowerCase()} (${least})`]
+    const bound =
+      way === 'most' ? `at most ${lengthText(length.most)}` : `at least ${lengthText(length.least)}`
+    const said = length.most - length.least < 0.5 ? lengthText(length.least) : bound
+    return [`${eventWords(event).toLowerCase()} (${said})`]
   })
   const groups = conflict.groups.map(group => groupWords(group, day))
   const needs = listed([...new Set(waits)])
   const because = groups.length ? ` while ${listed(groups)}` : ''
   const [begins, ends] = heldAt(written, conflict)
   const short = conflict.shortfall?.minutes
+  const isApart = begins !== undefined && ends !== undefined && short !== undefined && needs
+  const apart = isApart ? lengthText(ends - begins) : ''
   const first =
-    begins !== undefined && ends !== undefined && short !== undefined && needs
-      ? `${capital(listed(held))} leave ${lengthText(ends - begins)}; ${needs} need ${lengthText(ends - begins + short)}.`
-      : `${capital(held.length ? listed(held) : 'the steps')} cannot be together${because}${needs ? `: ${needs} need their time` : ''}.`
+    isApart && way === 'least'
+      ? `${capital(listed(held))} leave ${apart}; ${needs} need ${lengthText(ends - begins + short)}.`
+      : isApart && way === 'most'
+        ? `${capital(listed(held))} are ${apart} apart; ${needs} last ${lengthText(ends - begins - short)} at most.`
+        : `${capital(held.length ? listed(held) : 'the steps')} cannot be together${because}${needs ? `: ${needs} need their time` : ''}.`
   const ways = conflict.nearest.map(({ time, reason }) => wayOut(reason, clocks.clock(time), clocks))
   return ways.length ? `${first} ${capital(ways.join(', or '))}.` : first
 }
@@ -76,6 +83,13 @@ function loadsWords({ breads }: DayProblem, { reasons, holds, groups, shortfall 
   const name = breads.find(({ id }) => id === first.breads[0])?.formula.name ?? ''
   const step = stepName(first.step)
   return `${name} goes into the oven as ${of} loads, ${lengthText(apart)} apart, so its last load waits ${lengthText(apart * (of - 1))} longer than its first. ${step} (${boundsText(first.length)}) allows ${lengthText(mayDiffer)}. Give ${step} more leeway, let a load hold more, or bake less of it.`
+}
+
+/** Whether all that lies between is too long, or cannot last so long; undefined where it is neither. */
+function wayOf(shortfall: DayConflict['shortfall']): 'least' | 'most' | undefined {
+  const bounds = new Set(shortfall?.steps.flatMap(step => (step.kind === 'span' ? [step.bound] : [])))
+  const [way] = bounds
+  return bounds.size === 1 && (way === 'least' || way === 'most') ? way : undefined
 }
 
 /** The times of the two holds of a conflict, the earlier first; nothing where there are not two. */

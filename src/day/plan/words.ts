@@ -36,6 +36,9 @@ export function anchorWords(of: 'ready' | 'begin' | 'held', clock: string, what?
   return of === 'ready' ? `ready ${clock}` : `begin ${clock}`
 }
 
+/** What lies between the end of a bread, or of one of its loads, and the time it is to be ready. */
+export const beforeItsTime = 'Before its time'
+
 /** `8–10 h`, `30–60 min`, `45 min`. */
 export function boundsText({ least, most }: Length): string {
   if (most - least < 0.5) return lengthText(least)
