@@ -116,7 +116,8 @@ export function quantityAt(
   const first = termAt(tokens, at, about, reading)
   if (!first) return undefined
   // `half-white flour` is no half of anything
-  if (keyAt(tokens, at) === 'half' && keyAt(tokens, first.to - 1) === '-' && !first.term.unit) return undefined
+  if (keyAt(tokens, at) === 'half' && keyAt(tokens, first.to - 1) === '-' && !first.term.unit)
+    return undefined
   const several = severalAt(tokens, at, first, about, reading)
   if (several) return { from, ...several }
   if (isClock(tokens, first.to)) return { noAmountTo: first.to + 2, isWhen: true }

@@ -42,10 +42,7 @@ const spellings: readonly (readonly [unit: Unit | '%', words: string, guess?: Un
     'tsp',
     `${cuilleres('cafe|the|c')}|tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cac|ca c|c c|cc|tl|teeloffel|teeloeffel|kaffeeloffel`,
   ],
-  [
-    'dessertspoon',
-    `${cuilleres('dessert')}|dessertspoon|dessertspoons|dsp|dessertloffel`,
-  ],
+  ['dessertspoon', `${cuilleres('dessert')}|dessertspoon|dessertspoons|dsp|dessertloffel`],
   [
     'tbsp',
     `${cuilleres('soupe|table|tab|s')}|tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|ca s|cas|cs|c s|el|essloffel|essloeffel`,

@@ -225,12 +225,15 @@ export class Arrival {
     const byTable = this.#tableRead(table, table.mapping, watch)
       .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
       .filter(line => line.amount !== '').length
-    const isHeaded = isHeadedAsTables(table)
-    const begins = isHeaded && table.rows[0]?.cells === table.headings
-    if (byTable > 0 && (begins || ((isHeaded || table.delimiter !== ',') && isEven(table)))) return 'table'
+    const headed = headedColumns(table)
+    const begins = headed > 1 && table.rows[0]?.cells === table.headings
+    if (byTable > 0 && (begins || ((headed > 0 || table.delimiter !== ',') && isEven(table)))) return 'table'
     const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
-    return byTable >= byRecipe ? 'table' : 'recipe'
+    const isWhole = this.#tableRead(table, table.mapping, watch).rows.every(
+      row => row.became !== 'not understood',
+    )
+    return byTable > byRecipe || (byTable === byRecipe && isWhole) ? 'table' : 'recipe'
   }
 }
 
@@ -275,14 +278,17 @@ function isOurs({ own, headings }: ForeignTable): boolean {
   )
 }
 
-/** Whether a row names several columns by their usual names. */
-const isHeadedAsTables = ({ headings }: ForeignTable): boolean =>
-  headings.filter(heading => headingUse(heading) !== undefined).length > 1
+/** How many columns a row names by their usual names. */
+const headedColumns = ({ headings }: ForeignTable): number =>
+  headings.filter(heading => headingUse(heading) !== undefined).length
 
 /** Whether most rows below the headings have more than one cell, as those of a text with a stray tab have not. */
 function isEven({ rows, mapping }: ForeignTable): boolean {
-  const filled = rows.slice(mapping.headingRows).map(({ cells }) => cells.filter(cell => cell.trim() !== '').length).filter(n => n > 0)
-  return filled.filter(n => n > 1).length >= filled.length * 0.8
+  const filled = rows
+    .slice(mapping.headingRows)
+    .map(({ cells }) => cells.filter(cell => cell.trim() !== '').length)
+    .filter(n => n > 0)
+  return filled.filter(n => n > 1).length >= filled.length * 0.7
 }
 
 function firstOf(rows: readonly ForeignRow[], reads: readonly RowRead[]): TableLook['first'] {

@@ -80,6 +80,7 @@ class Amounts {
     const known = this.#known
     if (this.isFormula) return known?.each ? 'each' : 'g'
     if (known) return known.each || inPieces.has(known.kind) ? 'each' : 'g'
+    if (/yeast|levure|hefe/i.test(this.name)) return 'g'
     return (guessCountsAs(this.name) ?? 'other') === 'other' && value <= mostPieces ? 'each' : 'g'
   }
 

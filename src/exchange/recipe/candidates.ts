@@ -1,5 +1,6 @@
 import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { namesBread } from '../values/stage-kinds.js'
@@ -118,8 +119,10 @@ export class Candidates {
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
     // `Fig and walnut, 2 x 700 g`: of so many loaves
     const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
-    const isOfLoaves = !isKnown && row.quantities.some(q => q.times !== undefined)
-    const heads = this.#headings(row, at, isName && !isOfLoaves)
+    const isMany = ({ times, terms: [{ unit }] }: Portion) => times !== undefined || unit?.kind === 'each'
+    const isOver = at === 0 && !isTold && !isKnown && isList(this.rows[1])
+    const isOfLoaves = isOver && row.quantities.some(q => q.from > 0 && isMany(q))
+    const heads = this.#headings(row, at, isName && !isOfLoaves, isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, plain)]
@@ -129,7 +132,7 @@ export class Candidates {
     return all
   }
 
-  #headings(row: Row, at: number, isName: boolean): Candidate[] {
+  #headings(row: Row, at: number, isName: boolean, isOfLoaves: boolean): Candidate[] {
     const isFirst = at === 0
     const heading = headingOf(row)
     if (heading && heading.opens !== 'stage') {
@@ -139,7 +142,8 @@ export class Candidates {
     }
     if (!heading) {
       const stage = { name: nameIn(row), kind: undefined, remark: '' }
-      return isFirst && isShortName(row) && !isName ? [candidate('title', ['first row'], { stage })] : []
+      const evidence = only(['first row', isOfLoaves || (isShortName(row) && !isName)], ['short', isOfLoaves])
+      return isFirst && evidence.length > 0 ? [candidate('title', evidence, { stage })] : []
     }
     const { stage, sure, led } = heading
     const { kind, name } = stage
@@ -184,7 +188,11 @@ export class Candidates {
   #lines(row: Row, at: number, isTold: boolean): Candidate[] {
     const { larder } = this
     const { words, bulleted, when, quantities } = row
-    const start = opensWith(row, kitchen.listStarts) // `You need …`
+    const colon = row.tokens.findIndex(t => t.text === ':')
+    const isTotal =
+      opensWith(row, kitchen.factStarts) !== undefined && quantities.filter(q => q.from > colon).length > 1
+    // `You need …`, `Total flour: 80 % …, 20 % …`
+    const start = colon > 0 && isTotal ? colon + 1 : opensWith(row, kitchen.listStarts)
     if (start !== undefined && quantities.some(q => q.terms[0].unit)) {
       const found = foundIn(row, larder, start)
       if (found.length > 0) return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]

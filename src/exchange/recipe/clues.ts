@@ -23,7 +23,12 @@ export function opensWith(row: Row, phrases: ReadonlySet<string>): number | unde
 
 /** `Serves 4`, `Total: 1,921 g`, `Bake: 40 min`, `Pour un kilo de pain`: a fact with its number. */
 export function isFact(row: Row): boolean {
-  const { tokens, words, quantities, hasNoAmount } = row
+  const { tokens, words, quantities, hasNoAmount, when } = row
+  // `30 loaves of 800 g`
+  const [each] = quantities
+  const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
+  const isOne = quantities.length === 1 && words.length < 9 && when === undefined
+  if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
   // `Autolyse` is a heading, `autolyse (all)` a line
@@ -46,7 +51,8 @@ export function isFact(row: Row): boolean {
 function opensWithVerb({ words, tokens }: Row): boolean {
   const [first, next] = words
   // `1 Mix the flour`
-  if (tokens[0]?.kind === 'number') return tokens[1] === first && /^\p{Lu}/u.test(first?.text ?? '') && kitchen.verbs.has(first!.key)
+  if (tokens[0]?.kind === 'number')
+    return tokens[1] === first && /^\p{Lu}/u.test(first?.text ?? '') && kitchen.verbs.has(first!.key)
   if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
   if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]))) return false // `Mix`
   const key = next?.key ?? ''
@@ -84,10 +90,12 @@ export function isAside(row: Row): boolean {
   return isBracket || isDone || (opensWith(row, kitchen.asides) !== undefined && tokens[1]?.text !== ':')
 }
 
-/** Does an order follow at a token: `mix …`? */
-export function isOrder({ tokens }: Row, from: number): boolean {
-  const word = tokens.slice(from, from + 3).find(t => t.kind === 'word')
-  return word !== undefined && kitchen.verbs.has(word.key)
+/** Does an order follow at a token: `mix …`, `in the evening, mix …`? */
+export function isOrder({ tokens, quantities }: Row, from: number): boolean {
+  const first = quantities.find(q => q.from >= from)?.from ?? from + 3
+  return tokens
+    .slice(from, Math.min(first, from + 8))
+    .some(t => t.kind === 'word' && kitchen.verbs.has(t.key))
 }
 
 /** `salt to taste`, `oil for the tin`. */

@@ -55,7 +55,8 @@ function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
     if (tokens[to - 1]?.text === ')') to--
   } else if (tokens[from]?.kind === 'mark') from++
   const remark = from < to ? row.text.slice(tokens[from]!.at, tokens[to - 1]!.end) : ''
-  return { head: tokens.slice(0, headTo), headTo, remark }
+  const first = tokens.findIndex(t => t.kind !== 'mark' || t.text === '(') // signs stand before it
+  return { head: tokens.slice(Math.max(first, 0), headTo), headTo, remark }
 }
 
 /** A stage's name without `For the`, and over a colon without `Make the`; `led` where it has that. */
@@ -93,15 +94,20 @@ export function headingOf(row: Row): Heading | undefined {
   const key = words.map(t => t.key).join(' ')
   const marked = row.marked || row.colon
   const { name, led } = nameIn(head, row.colon)
-  const stage = { name: capital(joined(name)), kind: kindOf(name), remark }
+  // `Poolish from the night before`; `warm water to mix` is of no mix
+  const late = name.findIndex((t, i) => i > 0 && kitchen.noteStarts.has(t.key))
+  const isLate = late > 0 && isWhen(name.slice(late + 1))
+  const short = late < 0 ? name : name.slice(0, late)
+  const remarks = [isLate ? joined(name.slice(late)) : '', remark].filter(Boolean).join(', ')
+  const stage = { name: capital(joined(isLate ? short : name)), kind: kindOf(short), remark: remarks }
   const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
   const inner = remark && (isTime || kitchen.listHeadings.has(key)) ? headingOf(rowOf(remark)) : undefined
   if (inner?.opens === 'stage' && inner.stage.kind) {
     const told = isTime && !head.some(t => t.kind === 'number') ? [joined(head)] : []
-    const remarks = [...told, inner.stage.remark].filter(Boolean).join(', ')
-    return { opens: 'stage', stage: { ...inner.stage, remark: remarks }, sure: true }
+    const remark = [...told, inner.stage.remark].filter(Boolean).join(', ')
+    return { opens: 'stage', stage: { ...inner.stage, remark }, sure: true }
   }
   if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
     return { opens: 'time', stage: { ...stage, name: capital(joined(head)) }, sure: true }

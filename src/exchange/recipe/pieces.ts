@@ -80,20 +80,24 @@ function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolea
 
 /** The stretches of a row that speak of one ingredient each. */
 function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
-  const pieces: { from: number; to: number; quantities: Portion[]; isWhole: boolean }[] = []
+  const pieces: { from: number; to: number; quantities: Portion[]; isNamed: boolean; isMeasured: boolean }[] =
+    []
   for (const chunk of chunksOf(row, start)) {
     const { from, to, quantities } = chunk
     const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
+    const isNamed = namedBeside(row, chunk, amount).length > 0
+    const isMeasured = amount !== undefined
     const before = pieces.at(-1)
-    const isNearer = before && !amount && isNameOf(row, before, chunk, larder)
-    if (!before || (before.isWhole && !isNearer && isAnother(row, chunk, amount, larder))) {
-      const isWhole = amount !== undefined && namedBeside(row, chunk, amount).length > 0
-      pieces.push({ from, to, quantities: [...quantities], isWhole })
+    const isMore = before && !amount && isNameOf(row, before, chunk, larder)
+    const isWhole = before?.isNamed && before.isMeasured
+    if (!before || (isWhole && !isMore && isAnother(row, chunk, amount, larder))) {
+      pieces.push({ from, to, quantities: [...quantities], isNamed, isMeasured })
       continue
     }
     before.to = to
     before.quantities.push(...quantities)
-    before.isWhole ||= amount !== undefined
+    before.isNamed ||= isNamed
+    before.isMeasured ||= isMeasured
   }
   return pieces
 }

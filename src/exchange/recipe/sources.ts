@@ -15,6 +15,7 @@ export interface Taker {
   readonly ingredient: string
   readonly note: string
   readonly share?: number | 'rest'
+  readonly known?: boolean // to the larder
   readonly grams: number | undefined
 }
 
@@ -47,7 +48,8 @@ export class Sources<S extends Source> {
   /** `earlier`: the stages made before the line's own; of many the last. */
   of(line: Taker, earlier: readonly S[]): S | undefined {
     const { ingredient, share } = line
-    const { words, kind } = this.#said.of(ingredient)
+    // `scalded rye` takes the scald
+    const { words, kind } = this.#said.of(line.known === false ? `${ingredient} ${line.note}` : ingredient)
     const named = earlier.find(stage => nameKey(stage.name) === nameKey(ingredient))
     if (named || (kind === undefined && share === undefined)) return named
     const sharing = earlier.filter(({ name }) => this.#said.of(name).words.some(word => words.includes(word)))

@@ -119,9 +119,9 @@ export class Takings {
   }
 
   #taker(line: LineDraft): Taker {
-    const { ingredient, note, share } = line
+    const { ingredient, note, share, known } = line
     const gramsOf = this.#gramsOf
-    const of = { ingredient, note, ...(share === undefined ? {} : { share }) }
+    const of = { ingredient, note, known, ...(share === undefined ? {} : { share }) }
     return {
       ...of,
       get grams() {

@@ -227,7 +227,7 @@ export class ColumnGuesser {
       this.#offer(at, [[score, 'ingredient', why, known.length === 0, true]], { example: known[0] })
     }
     // a heading that may mean the bread may mean what goes into it
-    const named = headed.indexOf('formula')
+    const named = headed.findIndex(use => use === 'formula' || use === 'stage')
     if (texts.length === 0 && named >= 0) this.#offer(named, [[850, 'ingredient', 'onlyNames', true, true]])
   }
 

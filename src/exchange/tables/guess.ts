@@ -120,7 +120,8 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const [only] = uses
     const isOfBatches =
       row.cells[0] === '' || (['ingredient', 'formula'].includes(only!) && !names.isIngredient(cells[0]!))
-    const isNumber = (cell: string) => numberIn(cell) !== undefined && !/^%$/.test(cell)
+    const isNumber = (cell: string) =>
+      /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
     if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     if (uses.length > 1 || isAlone) return at
@@ -209,7 +210,8 @@ function titleOf(
   for (const { row, cells } of above) {
     const said = cells.filter(Boolean)
     const [first = '', second = ''] = said
-    if (said.length === 1 && !isRemark(first) && !isStage(first) && !/^sep=/.test(first)) return { row, name: titleName(first) }
+    if (said.length === 1 && !isRemark(first) && !isStage(first) && !/^sep=/.test(first))
+      return { row, name: titleName(first) }
     if (said.length === 2 && headingUse(first) === 'formula') return { row, name: second }
   }
   if (above.length > 0 || uses.includes('formula') || uses.includes('stage')) return undefined

@@ -75,7 +75,9 @@ export function readTable(
   for (const { row, broken } of table.rows.slice(0, top.length)) if (broken) told.say({ ...broken, row })
   const lines = new LineMaker(names, told, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
-  const label = [table.headings[columns.indexOf('ingredient')] ?? '', aloneOnTop(top)].map(labelOf).find(l => l.isStage)
+  const label = [table.headings[columns.indexOf('ingredient')] ?? '', aloneOnTop(top)]
+    .map(labelOf)
+    .find(l => l.isStage)
   const over = label && marks !== 'column' && !columns.includes('formula') ? label : undefined
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)

@@ -178,7 +178,9 @@ export class RowSorter {
       const use = uses[column]
       if (said === '' || use === undefined || use === 'leave out' || use === 'of a stage') continue
       const both = this.#pairs[column] && twoNumbers.exec(said)
-      const cell = both ? `${both[1]} ${this.#pairs[column]![0]} / ${both[2]} ${this.#pairs[column]![1]}` : said
+      const cell = both
+        ? `${both[1]} ${this.#pairs[column]![0]} / ${both[2]} ${this.#pairs[column]![1]}`
+        : said
       if (isAmountUse(use)) given.push({ use, cell, measure: this.#measures[column] ?? '' })
       else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
     }

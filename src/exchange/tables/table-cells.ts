@@ -63,16 +63,27 @@ const nameAndAmount =
 /** The cells of rows that blanks hold apart, each below those that begin or end where it does. */
 function splitAtGaps(lines: readonly string[]): string[][] {
   const rows = lines.map(line => {
-    const cells = Array.from(line.matchAll(/\S+(?:[ \u00a0]\S+)*/g), ({ 0: text, index: from }) => ({ text, from }))
+    const cells = Array.from(line.matchAll(/\S+(?:[ \u00a0]\S+)*/g), ({ 0: text, index: from }) => ({
+      text,
+      from,
+    }))
     // `Strong flour 350 g  500 g`: one gap of them may be narrower
     const [whole, name, amount] = cells.length > 1 ? (nameAndAmount.exec(cells[0]!.text) ?? []) : []
     const { from = 0 } = cells[0] ?? {}
-    const first = whole ? [{ text: name!, from }, { text: amount!, from: from + whole.length - amount!.length }] : []
+    const first = whole
+      ? [
+          { text: name!, from },
+          { text: amount!, from: from + whole.length - amount!.length },
+        ]
+      : []
     return whole ? [...first, ...cells.slice(1)] : cells
   })
   const width = rows.reduce((most, cells) => Math.max(most, cells.length), 0)
   const edges = Array.from({ length: width }, () => new Set<string>())
-  const edgesOf = ({ text, from }: { text: string; from: number }) => [`from ${from}`, `to ${from + text.length}`]
+  const edgesOf = ({ text, from }: { text: string; from: number }) => [
+    `from ${from}`,
+    `to ${from + text.length}`,
+  ]
   for (const cells of rows.filter(one => one.length === width))
     cells.forEach((cell, at) => edgesOf(cell).forEach(edge => edges[at]!.add(edge)))
   return rows.map(cells => {
@@ -201,8 +212,10 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (/\/\s*0+(?![.,\d])|\d\s+\/\s+\d/.test(typed)) return words('noAmount') // divided by nothing, or one of two
   const measures = measuresIn(typed, mark)
   const rest = measures?.tokens.slice(measures.to) ?? []
+  const isBare = measures?.quantities[0].terms[0].unit === undefined
   const isTold =
-    rest.length === 0 || (!/^[-+*×^/]$/.test(rest[0]!.text) && rest.every(t => t.kind !== 'number'))
+    rest.length === 0 ||
+    (!isBare && !/^[-+*×^/]$/.test(rest[0]!.text) && rest.every(t => t.kind !== 'number'))
   if (!measures || !isTold) return calculated(typed, use, mark)
   const isAll = rest.length === 0 && measures.quantities.length === 1
   const [first, ...others] = measures.quantities.map(one => quantityOf(one, cell, isAll, use))

@@ -91,6 +91,7 @@ export function headingName(text: string): { name: string; remark: string } {
     .replace(numbering, '')
     .replace(/\s+/g, ' ')
     .trim()
+    .replace(/^\d{1,2} (?=(\p{L}.*))/u, (number, name: string) => (isStageName(name) ? '' : number))
   const [, name, remark] =
     /^(.*\S)\s*[([]([^()[\]]*)[)\]]$/.exec(bare) ?? /^([^:]*\p{L})\s*[:–—]\s*(\d.*)$/u.exec(bare) ?? []
   const named = { name: (name ?? bare).replace(/[\s:]+$/, ''), remark: remark?.trim() ?? '' }
@@ -111,7 +112,7 @@ const finalDough = wholly(
 )
 /** Besides the words that recipes have for them. */
 const earlierStage = holding(
-  `autolyse | autolysis | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape) \\d+
+  `autolyse | autolysis | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape|day|jour|tag) \\d+
   | \\d+\\. stufe | [a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?`,
 )
 

@@ -47,6 +47,7 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
           (text === '.' && (after === undefined || after.gap))
         : kitchen.noteStarts.has(key) ||
           (i > from && kitchen.noteParticiples.has(key)) ||
+          ((key === 'n' || key === 'q') && after?.text === '.') || // n. B., q. s.
           (low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(next))) ||
           (key === 'en' && (numberWords.has(next) || kitchen.cutInto.has(next)))
     if (starts) return i

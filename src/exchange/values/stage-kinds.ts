@@ -7,7 +7,7 @@ const words: Readonly<Record<StageKind, string>> = {
   ferments:
     'levain poolish biga sponge preferment pre-ferment pre-dough predough starter leaven sourdough build mother madre refresh refreshment rafraichi chef fermentee mere-levain sour desem ferment',
   soaks:
-    'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked autolyse autolysis',
+    'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked scalded autolyse autolysis',
   dough: 'dough pate mix petrissee petrissage pate-finale final-dough batter',
   other:
     'topping filling glaze glacage dorure garniture finition finishing crust wash icing frosting syrup sirop streusel crumble decoration decor coating bath bassinage seeds fruit add-ins inclusions fullung belag guss bestreichen bestreuen',
@@ -41,7 +41,13 @@ export function kindOf(name: readonly Token[]): StageKind | undefined {
 }
 
 /** Other words for the same. */
-const sames: Readonly<Record<string, string>> = { leaven: 'levain', predough: 'pre-dough', preferment: 'pre-ferment' }
+const sames: Readonly<Record<string, string>> = {
+  leaven: 'levain',
+  predough: 'pre-dough',
+  preferment: 'pre-ferment',
+  scalded: 'scald',
+  soaked: 'soaker',
+}
 const singular = (key: string): string => sames[key] ?? key.replace(/s$/, '')
 
 /** Is a stage that is made before the dough named by this word? */
