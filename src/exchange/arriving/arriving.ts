@@ -5,6 +5,7 @@ import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
+import { pageText } from '../page/page-text.js'
 import {
   type RecipeLine,
   type RecipeRead,
@@ -12,6 +13,7 @@ import {
   type RestOfRecipe,
   readRecipe,
 } from '../recipe/index.js'
+import type { ToldText } from '../steps/told-row.js'
 import {
   type ForeignRow,
   type ForeignTable,
@@ -91,9 +93,6 @@ function isLongerThanRecipe(text: string): boolean {
   return count(/\S.*/g) > mostRows
 }
 
-/** Where HTML was pasted as a text, its rows on rows of their own. */
-const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
-
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
   #last: Arrived | undefined
@@ -101,6 +100,7 @@ export class Arrival {
   #table: ForeignTable | undefined
   #asGuessed: TableRead | undefined // the table by its guessed mapping
   #recipeRead: RecipeRead | undefined
+  #page: { readonly text: ToldText | undefined } | undefined // where it is of a page
 
   constructor(
     readonly text: string,
@@ -148,7 +148,7 @@ export class Arrival {
   }
 
   #recipe(): Arrived {
-    if (isLongerThanRecipe(inRows(this.text)))
+    if (isLongerThanRecipe(this.#words))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
     const { formula, lines, steps, rest, problems } = this.#recipeOf()
     const why = tooLarge(formula)
@@ -156,8 +156,18 @@ export class Arrival {
     return { as: 'recipe', formulas: [formula], lines, steps, rest, problems }
   }
 
+  get #ofPage(): ToldText | undefined {
+    this.#page ??= { text: pageText(this.text) }
+    return this.#page.text
+  }
+
+  /** What is to be read as a recipe or a table: of a page its words. */
+  get #words(): string {
+    return this.#ofPage?.text ?? this.text
+  }
+
   #tableOf(watch: Watch): ForeignTable {
-    this.#table ??= guessTable(this.text, this.larder, watch)
+    this.#table ??= guessTable(this.#words, this.larder, watch)
     return this.#table
   }
 
@@ -171,8 +181,12 @@ export class Arrival {
   }
 
   #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
+    this.#recipeRead ??= readRecipe(this.#words, this.larder, this.#ofPage?.told)
     return this.#recipeRead
+  }
+
+  get #weighedInRecipe(): number {
+    return this.#recipeOf().lines.filter(({ amount }) => amount !== '').length
   }
 
   #readTable(asked: Mapping | undefined, watch: Watch): Arrived {
@@ -197,18 +211,20 @@ export class Arrival {
 
   /** Works out what the text is. */
   #kind(watch: Watch): ArrivalKind {
-    const { text } = this
-    if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
-    if (ownTextReader(text)) return 'formulas'
+    if (/^\s*\{/.test(this.text.slice(0, 2000))) return this.#ofPage ? 'recipe' : 'workbook'
+    if (ownTextReader(this.text)) return 'formulas'
+    if (this.#ofPage && this.#ofPage.told.size > 0) return 'recipe'
+    const text = this.#words
     if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (isLongerThanRecipe(inRows(text))) return 'table'
+    if (isLongerThanRecipe(text)) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
+    if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
     if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
       return 'table'
-    const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
+    const byRecipe = this.#weighedInRecipe
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     return byTable >= byRecipe ? 'table' : 'recipe'
   }
