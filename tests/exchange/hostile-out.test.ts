@@ -73,7 +73,7 @@ const formulaWith = (text: string): Formula => ({
 
 /** Nothing changes a sheet here: those of a formula are one. */
 const sheets = new WeakMap<Formula, FigureSheet>()
-function sheetOf(formula: Formula): Sheet {
+function sheetOf(formula: Formula): FigureSheet {
   const sheet = sheets.get(formula) ?? openSheet(formula, larder)
   sheets.set(formula, sheet)
   return sheet
