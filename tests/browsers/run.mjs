@@ -5,6 +5,7 @@
  * `sendKeys` and the other commands of @web/test-runner-commands are bundled like any import; they reach the
  * runner through a script that only its server has, so that one import stays as it is.
  */
+import { readFileSync } from 'node:fs'
 import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
@@ -66,6 +67,29 @@ function apart() {
 }
 
 /**
+ * Serves the app once more below `/lacking/NAME/`, without the files that have NAME in theirs; its page calls
+ * `isAboutToBegin` of the one around it, with its window, before anything else.
+ * @param {string} site folder of the built app
+ * @returns {NonNullable<TestRunnerConfig['middleware']>[number]}
+ */
+function lacking(site) {
+  const html = readFileSync(`${site}/index.html`, 'utf8')
+  const page = html.replace('<head>', '<head><script src="first.js"></script>')
+  return (context, next) => {
+    const [, name, path = ''] = /^\/lacking\/([^/]+)\/(.*)$/.exec(context.path) ?? []
+    if (name === undefined) return next()
+    if (path === 'index.html' || path === 'first.js') {
+      context.type = path.replace(/.*\./, '')
+      context.body = path === 'index.html' ? page : 'parent.isAboutToBegin(window)'
+    } else if (path.includes(name)) context.status = 404
+    else {
+      context.path = `/site/${path}`
+      return next()
+    }
+  }
+}
+
+/**
  * @param {Engine} engine
  * @param {string} program its path
  * @param {string[]} files as they were bundled
@@ -89,7 +113,7 @@ export async function runIn({ name, seats }, program, files, outdir, { atOnce, t
       browserStartTimeout: 900_000, // in which it waits for its turn
       testsStartTimeout: 60_000,
       testsFinishTimeout: 240_000,
-      middleware: [apart()],
+      middleware: [apart(), lacking(`${outdir}/site`)],
       browserLogs: true,
       staticLogging: true,
       testFramework: { config: { ui: 'bdd', timeout: '40000' } },
