@@ -97,14 +97,14 @@ export abstract class TbDialog extends BaseElement {
       @cancel=${this.#cancel}
       @close=${this.#closed}
     >
-      <header>
+      <header role="none">
         <h2 id="heading" tabindex="-1">${this.heading()}</h2>
         <button class="close" aria-label=${dialogWords.close} @click=${this.leave}>
           <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M3 3l10 10M13 3L3 13" /></svg>
         </button>
       </header>
       ${this.body()}
-      <footer>
+      <footer role="none">
         ${this.asking ? this.#question() : this.actions()}
         <p class="told" role="status">${this.told}</p>
       </footer>

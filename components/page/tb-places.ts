@@ -76,6 +76,14 @@ export class TbPlaces extends SheetElement {
     :focus-visible {
       outline-offset: -3px;
     }
+    @media (forced-colors: active) {
+      button {
+        border-color: Canvas;
+      }
+      [aria-current] {
+        border-top-color: Highlight;
+      }
+    }
     .count {
       display: inline-block;
       min-width: 1.5em;

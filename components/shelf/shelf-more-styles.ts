@@ -38,6 +38,7 @@ export const shelfMoreStyles = css`
     border: 4px solid transparent;
     border-left-color: currentColor;
     border-right-width: 0;
+    forced-color-adjust: none; /* what is transparent of it stays so */
   }
   [open] > summary::before {
     transform: rotate(90deg);

@@ -55,6 +55,9 @@ export const namesStyles = css`
     color: var(--ink-soft);
   }
   @media (forced-colors: active) {
+    a {
+      border-left-color: Canvas; /* nothing is transparent there */
+    }
     a[aria-current] {
       border-left-color: Highlight;
     }
