@@ -5,6 +5,7 @@ import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
+import { pageText } from '../page/page-text.js'
 import {
   type RecipeLine,
   type RecipeRead,
@@ -12,6 +13,7 @@ import {
   type RestOfRecipe,
   readRecipe,
 } from '../recipe/index.js'
+import type { ToldText } from '../steps/told-row.js'
 import {
   type ForeignRow,
   type ForeignTable,
@@ -29,7 +31,6 @@ import {
   type Watch,
 } from '../tables/index.js'
 import { ownTextReader } from '../text/own-text.js'
-import { textOfHtml } from './html-text.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
 import { arrivingProblem } from './words.js'
@@ -105,15 +106,13 @@ export class Arrival {
   #table: ForeignTable | undefined
   #asGuessed: TableRead | undefined // the table by its guessed mapping
   readonly #recipes: (RecipeRead | undefined)[] = [] // of each batch
-  readonly #seen: string // the text, of a page's source what is seen of it
+  #page: { readonly text: ToldText | undefined } | undefined // where it is of a page
 
   constructor(
     readonly text: string,
     readonly larder: Larder,
     readonly remembered: RememberedColumns = {},
-  ) {
-    this.#seen = textOfHtml(text)
-  }
+  ) {}
 
   read(way: Way = {}, watch: Watch = {}): Arrived {
     const arrived = this.#read(way, watch)
@@ -170,6 +169,16 @@ export class Arrival {
     return { as: 'recipe', formulas: [formula], lines, steps, rest, problems, batches: named, batch }
   }
 
+  get #ofPage(): ToldText | undefined {
+    this.#page ??= { text: pageText(this.text) }
+    return this.#page.text
+  }
+
+  /** What is to be read as a recipe or a table: of a page what is seen of it, or its data. */
+  get #seen(): string {
+    return this.#ofPage?.text ?? this.text
+  }
+
   #tableOf(watch: Watch): ForeignTable {
     this.#table ??= guessTable(this.#seen, this.larder, watch)
     return this.#table
@@ -185,8 +194,12 @@ export class Arrival {
   }
 
   #recipeOf(batch = 0): RecipeRead {
-    this.#recipes[batch] ??= readRecipe(this.#seen, this.larder, batch)
+    this.#recipes[batch] ??= readRecipe(this.#seen, this.larder, batch, this.#ofPage?.told)
     return this.#recipes[batch]
+  }
+
+  get #weighedInRecipe(): number {
+    return this.#recipeOf().lines.filter(({ amount }) => amount !== '').length
   }
 
   #readTable({ mapping: asked, batch = 0 }: Way, watch: Watch): Arrived {
@@ -214,21 +227,23 @@ export class Arrival {
 
   /** Works out what the text is. */
   #kind(watch: Watch): ArrivalKind {
-    const { text } = this
-    if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
-    if (ownTextReader(text)) return 'formulas'
-    if (!hasColumns(this.#seen) && !text.includes('\0')) return 'recipe'
+    if (/^\s*\{/.test(this.text.slice(0, 2000))) return this.#ofPage ? 'recipe' : 'workbook'
+    if (ownTextReader(this.text)) return 'formulas'
+    if (this.#ofPage && this.#ofPage.told.size > 0) return 'recipe'
+    const text = this.#seen
+    if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (isLongerThanRecipe(this.#seen)) return 'table'
+    if (isLongerThanRecipe(text)) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch)
       .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
       .filter(line => line.amount !== '').length
+    if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
     const headed = headedColumns(table)
     const begins = headed > 1 && table.rows[0]?.cells === table.headings
     if (byTable > 0 && (begins || ((headed > 0 || table.delimiter !== ',') && isEven(table)))) return 'table'
-    const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
+    const byRecipe = this.#weighedInRecipe
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     const isWhole = this.#tableRead(table, table.mapping, watch).rows.every(
       row => row.became !== 'not understood',

@@ -1,10 +1,10 @@
 import { type StepPlan, stepsOf } from '../../day/method/stage-steps.js'
-import { stepWords } from '../../day/method/words.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { listed } from '../../engine/index.js'
 import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from '../text/printed.js'
 import { isNotConfirmedNote } from '../values/not-confirmed.js'
+import { markupStep, tidyText } from './markup-steps.js'
 import { methodTimes, stepDuration } from './method-times.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
 
@@ -18,6 +18,7 @@ interface Step {
   readonly '@type': 'HowToStep'
   readonly name?: string
   readonly text: string
+  readonly additionalType?: string | undefined // `hands`, `wait` or `bake`, where its words do not give it
   readonly itemListElement?: readonly Direction[] // where its words state a time
 }
 
@@ -38,9 +39,6 @@ export interface RecipeMarkup extends RecipeTimes {
   readonly recipeIngredient: readonly string[]
   readonly recipeInstructions: readonly Step[] | readonly Section[]
 }
-
-/** A text on one line. */
-const tidyText = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\u2028\u2029\s]+/gu, ' ').trim()
 
 const weightOf = (line: PrintedLine): string => {
   const weight = line.batch ?? line.grams
@@ -69,14 +67,14 @@ const timed = (directions: readonly Direction[]): Pick<Step, 'itemListElement'> 
 
 /** A step of a method, its time in a direction. */
 function methodStep(plan: StepPlan, formula: Formula): Step {
-  const { does, kind, text, note } = plan.step
-  const said = tidyText(stepWords({ does, kind, text, note }))
+  const { name, text, additionalType } = markupStep(plan.step)
   const performTime = stepDuration(plan, formula)
   return {
     '@type': 'HowToStep',
-    ...(tidyText(does) && { name: tidyText(does) }),
-    text: said,
-    ...(performTime && { itemListElement: [{ '@type': 'HowToDirection', text: said, performTime }] }),
+    ...(name && { name }),
+    text,
+    ...(additionalType && { additionalType }),
+    ...(performTime && { itemListElement: [{ '@type': 'HowToDirection', text, performTime }] }),
   }
 }
 

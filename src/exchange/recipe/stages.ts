@@ -29,6 +29,7 @@ export interface StageDraft {
   readonly kind: StageKind | undefined
   readonly heading: { readonly row: number; readonly source: string } | undefined // where it is opened
   readonly lines: LineDraft[]
+  isTold?: true // it is one even without lines
 }
 
 export const draftOf = (found: Found, row: number, source: string): LineDraft => ({
@@ -42,8 +43,9 @@ export const draftOf = (found: Found, row: number, source: string): LineDraft =>
 
 /** The stages that hold something, the final dough last. */
 export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
-  const used = stages.filter(stage => stage.lines.length > 0)
+  const used = stages.filter(stage => stage.lines.length > 0 || stage.isTold)
   const final =
+    used.findLast(stage => stage.isTold) ??
     used.findLast(stage => stage.kind === 'dough') ??
     used.find(stage => stage.name === '') ??
     used.findLast(stage => stage.kind === undefined) ??
