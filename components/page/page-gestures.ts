@@ -34,10 +34,10 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
   const onPaste = (event: ClipboardEvent): void => {
     if (event.defaultPrevented || inText(event)) return
     if (event.composedPath().some(at => at instanceof Element && at.localName === 'tb-grid')) return
-    const text = event.clipboardData?.getData('text/plain') ?? ''
-    if (!looksLikeFormula(text)) return
+    const [text, html] = ['text/plain', 'text/html'].map(type => event.clipboardData?.getData(type) ?? '')
+    if (!looksLikeFormula(text!)) return
     event.preventDefault()
-    gestures.text(text)
+    gestures.text(/<(?:li|h\d)\b/i.test(html!) ? html! : text!) // of a page its lists and headings
   }
 
   const onDragOver = (event: DragEvent): void => {

@@ -32,7 +32,7 @@ const rooms: Record<string, string> = {
     'document lexicon amounts larder outline cells sheet workings edits edits/fetched data about .',
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method course plan mixing out',
-  'src/exchange': 'values steps csv data text markup recipe tables arriving .',
+  'src/exchange': 'values steps csv data text markup page recipe tables arriving .',
   'src/storage': 'disk record .',
   components:
     'styles base typed controls working larder batch tally beside ' +

@@ -154,7 +154,7 @@ export class Arrival {
   }
 
   #recipe(batch = 0): Arrived {
-    if (isLongerThanRecipe(this.#words))
+    if (isLongerThanRecipe(this.#seen))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
     const { formula, lines, steps, rest, problems, batches } = this.#recipeOf(batch)
     const why = tooLarge(formula)
@@ -174,13 +174,13 @@ export class Arrival {
     return this.#page.text
   }
 
-  /** What is to be read as a recipe or a table: of a page its words. */
-  get #words(): string {
+  /** What is to be read as a recipe or a table: of a page what is seen of it, or its data. */
+  get #seen(): string {
     return this.#ofPage?.text ?? this.text
   }
 
   #tableOf(watch: Watch): ForeignTable {
-    this.#table ??= guessTable(this.#words, this.larder, watch)
+    this.#table ??= guessTable(this.#seen, this.larder, watch)
     return this.#table
   }
 
@@ -194,7 +194,7 @@ export class Arrival {
   }
 
   #recipeOf(batch = 0): RecipeRead {
-    this.#recipes[batch] ??= readRecipe(this.#words, this.larder, { batch, told: this.#ofPage?.told })
+    this.#recipes[batch] ??= readRecipe(this.#seen, this.larder, batch, this.#ofPage?.told)
     return this.#recipes[batch]
   }
 
@@ -230,7 +230,7 @@ export class Arrival {
     if (/^\ufeff?\s*\{/.test(this.text.slice(0, 2000))) return this.#ofPage ? 'recipe' : 'workbook'
     if (ownTextReader(this.text)) return 'formulas'
     if (this.#ofPage && this.#ofPage.told.size > 0) return 'recipe'
-    const text = this.#words
+    const text = this.#seen
     if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
@@ -238,7 +238,7 @@ export class Arrival {
     if (isLongerThanRecipe(text)) return 'table'
     const byTable = this.#tableRead(table, table.mapping, watch)
       .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
-      .filter(({ amount }) => amount !== '').length
+      .filter(line => line.amount !== '').length
     if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
     const headed = headedColumns(table)
     const begins = headed > 1 && table.rows[0]?.cells === table.headings

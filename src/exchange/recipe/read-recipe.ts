@@ -6,7 +6,7 @@ import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
 import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/recipe-method.js'
-import type { ToldRow, ToldText } from '../steps/told-row.js'
+import type { ToldRow } from '../steps/told-row.js'
 import { kindOf } from '../values/stage-kinds.js'
 import { type Candidate, Candidates, candidate, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
@@ -65,13 +65,7 @@ interface ReadRow {
   readonly told?: ToldRow | undefined
 }
 
-/** How a recipe is read. */
-export interface ReadOptions {
-  readonly batch?: number // where amounts for several stand side by side: which, from 0
-  readonly told?: ToldText['told'] | undefined // what is known of rows
-}
-
-const nothingTold: ToldText['told'] = new Map()
+type Told = ReadonlyMap<number, ToldRow>
 
 /** What a row is, where that is known. */
 function known({ is, name }: ToldRow): Candidate {
@@ -80,7 +74,7 @@ function known({ is, name }: ToldRow): Candidate {
 }
 
 /** What the rows with text were taken for, by the amounts of one batch where they are of several. */
-function readRows(texts: readonly string[], larder: Larder, { batch = 0, told = nothingTold }: ReadOptions) {
+function readRows(texts: readonly string[], larder: Larder, batch: number, told: Told) {
   const all = texts.flatMap((text, at) => {
     const row = text.length > longestRow || text.trim() === '' ? undefined : rowOf(text)
     return row && (told.has(at + 1) || row.tokens.some(t => t.kind !== 'mark')) ? [{ at, row }] : []
@@ -240,15 +234,17 @@ class Draft {
 /**
  * Reads a recipe, as prose or as a list, in English or French. Never throws. Headings become stages, with
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
- * line, and amounts nobody can know are left empty.
+ * line, and amounts nobody can know are left empty. Where amounts for several batches stand side by side, those of one are
+ * read: `batch`, from 0. `told`: what is known of rows, by their number from 1.
  */
 export function readRecipe(
   text: string,
   larder: Larder = larderWith([]),
-  options: ReadOptions = {},
+  batch = 0,
+  told: Told = new Map(),
 ): RecipeRead {
   const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
-  const { rows, batches } = readRows(texts, larder, options)
+  const { rows, batches } = readRows(texts, larder, batch, told)
   const draft = new Draft(larder)
   let next = 0
   texts.forEach((text, at) => {
