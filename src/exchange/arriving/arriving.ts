@@ -240,7 +240,7 @@ export class Arrival {
       .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
       .filter(line => line.amount !== '').length
     if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
-    const headed = headedColumns(table)
+    const headed = table.headings.length > 0 ? headedColumns(table) + table.batches.length : 0
     const begins = headed > 1 && table.rows[0]?.cells === table.headings
     if (byTable > 0 && (begins || ((headed > 0 || table.delimiter !== ',') && isEven(table)))) return 'table'
     const byRecipe = this.#weighedInRecipe
@@ -248,6 +248,11 @@ export class Arrival {
     const isWhole = this.#tableRead(table, table.mapping, watch).rows.every(
       row => row.became !== 'not understood',
     )
+    // `Flour – 250 g (single), 500 g (double)` is no table
+    const isGlued = table.rows.filter(({ cells }) =>
+      /\p{L}.*\d ?(?:k?g|ml|oz|lbs?)\b/u.test(cells[0] ?? ''),
+    ).length
+    if (isGlued * 2 > table.rows.length) return 'recipe'
     return byTable > byRecipe || (byTable === byRecipe && isWhole) ? 'table' : 'recipe'
   }
 }

@@ -164,7 +164,9 @@ export function settle(all: readonly Taken[], name: string, larder: Larder, isFo
   const count = reads.find(r => r !== best && r.rank < volumes.tsp && !r.quantity.upTo)
   const pieces = count?.quantity.terms[0].number.value ?? 1
   const isBare = count !== undefined && count.quantity.terms[0].unit === undefined
-  if (count && pieces !== 1 && (best.ofEach || (isBare && count.isBefore))) {
+  const each = ingredientNamed(larder, name)?.each
+  const isOfAll = each !== undefined && Math.abs((best.figure.grams ?? 0) / pieces / each - 1) < 0.3
+  if (count && !isOfAll && pieces !== 1 && (best.ofEach || (isBare && count.isBefore))) {
     const amount = amountText(numberText(figure.value * pieces), figure.unit)
     const ofEach: LineReason = { code: 'ofEach', count: count.typed, one, read: amount }
     return { amount, guesses: [...reasons, ofEach], said: [], notes: [note, count.typed] }

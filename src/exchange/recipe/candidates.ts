@@ -65,6 +65,7 @@ export const candidate = (
   more: Omit<Candidate, 'kind' | 'score' | 'reasons'> = {},
 ): Candidate => ({ ...more, kind, reasons, score: reasons.reduce((sum, r) => sum + weights[r], 0) })
 
+const rowsBelow = 6 // a title, where a list is to begin
 const leastToTell = 5 // the score of what tells something so plainly that it is no line
 
 const only = (...pairs: readonly (readonly [Evidence, boolean])[]): Evidence[] =>
@@ -119,8 +120,9 @@ export class Candidates {
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
     // `Fig and walnut, 2 x 700 g`: of so many loaves
     const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
-    const isMany = ({ times, terms: [{ unit }] }: Portion) => times !== undefined || unit?.kind === 'each'
-    const isOver = at === 0 && !isTold && !isKnown && isList(this.rows[1])
+    const isMany = ({ times, terms: [{ unit }] }: Portion) =>
+      times !== undefined || unit?.kind === 'each' || (!unit && row.words.length > 3)
+    const isOver = at === 0 && !isTold && !isKnown && this.rows.slice(1, rowsBelow).some(isList)
     const isOfLoaves = isOver && row.quantities.some(q => q.from > 0 && isMany(q))
     const heads = this.#headings(row, at, isName && !isOfLoaves, isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
@@ -149,13 +151,17 @@ export class Candidates {
     const { kind, name } = stage
     const evidence = this.#evidence(row, at, heading, isName)
     const candidates: Candidate[] = []
-    if (sure || kind || led || this.apart[at]) {
+    const isOver = at === 1 && isShortName(row) && isList(this.rows[2]) // below the title
+    if (sure || kind || led || this.apart[at] || isOver) {
       const isOpen = sure && !(isFirst && row.colon)
       candidates.push(candidate('stage', evidence, { stage, ...(isOpen ? {} : { needs: 'lines below' }) }))
     }
     if (isFirst) {
       const title = evidence.filter(
-        one => !ofHeadings.has(one) && (one !== 'marked as a heading' || row.marked),
+        one =>
+          !ofHeadings.has(one) &&
+          !(isOfLoaves && one === 'says how much') &&
+          (one !== 'marked as a heading' || row.marked),
       )
       if (kind) title.push('names what is in it')
       if (kind && namesBread(row.words.map(t => t.key)) && !title.includes('says how much'))
@@ -201,7 +207,8 @@ export class Candidates {
     if (inline && !isOrder(row, inline.from)) {
       const found = foundIn(row, larder, inline.from)
       const parts = [{ found, stage: inline.stage }]
-      if (found.length > 1) return [candidate('line', ['names its stage'], { parts })]
+      if (found.length > (inline.stage.kind === 'other' ? 0 : 1))
+        return [candidate('line', ['names its stage'], { parts })]
     }
     if (isTold) return []
     const found = foundIn(row, larder)

@@ -149,7 +149,9 @@ export function inlineStage(
     name.length <= 2 ||
     name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
-  // `Levain: 200 g` is a line
-  if (row.quantities.filter(q => q.from > end && q.to <= to).length < 2) return undefined
+  // `Levain: 200 g` is a line, `Egg wash: 1 egg` is not
+  const [amount, ...others] = row.quantities.filter(q => q.from > end && q.to <= to)
+  const isOfOther = kindOf(name) === 'other' && tokens[amount?.to ?? to]?.kind === 'word'
+  if (!amount || (others.length === 0 && !isOfOther)) return undefined
   return { stage: { name: capital(joined(name)), kind, remark: '' }, from: end + 1 }
 }

@@ -307,8 +307,10 @@ export class Segment {
     const more: LineReason[] = quantities
       .filter(q => q.terms[0].unit?.kind === 'unit' && !isPercent(q) && !counted.has(q.from))
       .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
-    if (main && kitchen.each.has(this.#tokens[main.to]?.key ?? '') && main.to + 2 < to)
-      more.push({ code: 'eachOfSeveral' })
+    const isOfEach = [main?.to ?? -1, (main?.from ?? 0) - 1].some(at =>
+      kitchen.each.has(this.#tokens[at]?.key ?? ''),
+    )
+    if (main && isOfEach && main.to + 2 < to) more.push({ code: 'eachOfSeveral' })
     if (this.#taken.length === 0) return more
     const purposes = remarks.map(remark => purposeIn(tokensOf(remark).slice(0, longestRemark)))
     const purpose = purposes.find(one => one !== undefined)

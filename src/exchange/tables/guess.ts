@@ -18,7 +18,16 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import { folded, headingName, headingUse, isRemark, isSize, isStageName, titleName } from './vocabulary.js'
+import {
+  folded,
+  headingName,
+  headingUse,
+  isRemark,
+  isSize,
+  isStageName,
+  isWeighed,
+  titleName,
+} from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows
@@ -118,8 +127,11 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const cells = row.cells.filter(Boolean)
     const uses = cells.map(headingUse).filter(use => use !== undefined)
     const [only] = uses
+    const isOfCounts = row.cells.slice(1).every(cell => !cell || (isSize(cell) && !isWeighed(cell)))
     const isOfBatches =
-      row.cells[0] === '' || (['ingredient', 'formula'].includes(only!) && !names.isIngredient(cells[0]!))
+      row.cells[0] === '' ||
+      (isOfCounts && !names.isIngredient(cells[0]!)) ||
+      (['ingredient', 'formula'].includes(only!) && !names.isIngredient(cells[0]!))
     const isNumber = (cell: string) =>
       /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
     if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue

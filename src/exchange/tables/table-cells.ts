@@ -60,50 +60,48 @@ const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /
 const nameAndAmount =
   /^(\p{L}.{0,80}?) (\d{1,6}(?:[.,/]\d{1,4})?(?: \d\/\d)? ?(?:%|k?g|[cd]?l|ml|oz|lbs?|tsp|tbsp|cups?)\.?)$/iu
 
-/** The cells of rows that blanks hold apart, each below those that begin or end where it does. */
+/** The cells of rows that blanks hold apart, each in the first column over whose places it stands. */
 function splitAtGaps(lines: readonly string[]): string[][] {
   const rows = lines.map(line => {
-    const cells = Array.from(line.matchAll(/\S+(?:[ \u00a0]\S+)*/g), ({ 0: text, index: from }) => ({
-      text,
-      from,
-    }))
+    const cells = Array.from(line.matchAll(/\S+(?:[ \u00a0]\S+)*/g), ({ 0: text, index: from }) => {
+      return { text, from, to: from + text.length }
+    })
+    const [first, ...others] = cells
     // `Strong flour 350 g  500 g`: one gap of them may be narrower
-    const [whole, name, amount] = cells.length > 1 ? (nameAndAmount.exec(cells[0]!.text) ?? []) : []
-    const { from = 0 } = cells[0] ?? {}
-    const first = whole
-      ? [
-          { text: name!, from },
-          { text: amount!, from: from + whole.length - amount!.length },
-        ]
-      : []
-    return whole ? [...first, ...cells.slice(1)] : cells
+    const [, name, amount] = first && others.length > 0 ? (nameAndAmount.exec(first.text) ?? []) : []
+    if (!first || !name || !amount) return cells
+    const at = first.to - amount.length
+    return [{ text: name, from: first.from, to: at - 1 }, { text: amount, from: at, to: first.to }, ...others]
   })
   const width = rows.reduce((most, cells) => Math.max(most, cells.length), 0)
-  const edges = Array.from({ length: width }, () => new Set<string>())
-  const edgesOf = ({ text, from }: { text: string; from: number }) => [
-    `from ${from}`,
-    `to ${from + text.length}`,
-  ]
-  for (const cells of rows.filter(one => one.length === width))
-    cells.forEach((cell, at) => edgesOf(cell).forEach(edge => edges[at]!.add(edge)))
+  const whole = rows.filter(cells => cells.length === width)
+  const columns = Array.from({ length: width }, (_, at) => ({
+    from: whole.reduce((least, cells) => Math.min(least, cells[at]!.from), Infinity),
+    to: whole.reduce((most, cells) => Math.max(most, cells[at]!.to), 0),
+  }))
   return rows.map(cells => {
-    const placed = Array<string>(width).fill('')
-    let next = 0
-    for (const cell of cells) {
-      while (next < width && !edgesOf(cell).some(edge => edges[next]!.has(edge))) next++
-      if (next === width) return cells.length > 0 ? cells.map(({ text }) => text) : ['']
-      placed[next++] = cell.text
+    const placed: string[] = []
+    for (const { text, from, to } of cells) {
+      const at = columns.findIndex(
+        (column, nth) => nth >= placed.length && from < column.to && to > column.from,
+      )
+      if (at < 0) return cells.map(cell => cell.text)
+      while (placed.length < at) placed.push('')
+      placed.push(text)
     }
-    return placed.slice(0, next)
+    return placed.length > 0 ? placed : ['']
   })
 }
 
 /** Upright strokes have no quotation marks; a row is a line. */
-function splitPlainly(line: string, delimiter: string): string[] {
-  if (line.trim() === '') return ['']
-  if (delimiter === none || isRule(line)) return [line]
-  const inner = line.replace(/^\s*\|/, '').replace(/\|\s*$/, '')
-  return inner.split('|')
+function splitAtStrokes(lines: readonly string[]): string[][] {
+  const isFramed =
+    lines.filter(line => /^\s*\|/.test(line)).length * 2 > lines.filter(line => line.trim()).length
+  return lines.map(line => {
+    if (line.trim() === '') return ['']
+    if (isRule(line)) return [line]
+    return (isFramed ? line.replace(/^\s*\|/, '').replace(/\|\s*$/, '') : line).split('|')
+  })
 }
 
 /** A text as rows of cells, or why it is refused. Never throws. */
@@ -118,10 +116,13 @@ export function split(given: string, limits: Limits) {
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
   const guessed = delimiterOf(text)
   const { delimiter } = guessed
-  const isPlain = delimiter === '|' || delimiter === none
   const lines = text.split(/\r\n?|\n/)
   const plain =
-    delimiter === gaps ? splitAtGaps(lines) : isPlain && lines.map(line => splitPlainly(line, delimiter))
+    delimiter === gaps
+      ? splitAtGaps(lines)
+      : delimiter === '|'
+        ? splitAtStrokes(lines)
+        : delimiter === none && lines.map(line => [line.trim() === '' ? '' : line])
   const { data, errors } = plain
     ? { data: plain, errors: [] }
     : Papa.parse<string[]>(text, { delimiter, newline })

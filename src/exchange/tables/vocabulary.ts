@@ -77,6 +77,12 @@ export const isUnit = (cell: string): boolean => knownUnits.has(folded(cell).rep
 export const isSize = (heading: string): boolean =>
   /^\s*(?:x\s?)?\d+(?:[.,]\d+)?\s*(?:x|\p{L}.*)$/iu.test(heading)
 
+/** … `2 kg`, and not so many loaves. */
+export const isWeighed = (cell: string): boolean =>
+  wordsOf(cell)
+    .split(' ')
+    .some(word => useOfUnit(word))
+
 const numbering = /^(?:(?:step|stage|stufe|etape|phase|part|teil|partie)\s*\d+\s*[:.)–-]\s*|\d+\s*[.):]\s+)/i
 
 // a name is not so long, and what is longer is not taken apart

@@ -24,6 +24,8 @@ export const kitchen = sets({
   // What kind of it: into the note only when the rest is a name in the larder.
   kinds:
     'organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment seigle panifiable meule ecrasee pierre naturel naturelle',
+  // How large those are that are counted.
+  sizes: 'large medium small big extra-large',
   // What is no name without the stuff behind it.
   kindsOfStuff:
     'vegetable canola corn peanut grapeseed coconut avocado nut dark light white brown strong plain',
@@ -31,7 +33,7 @@ export const kitchen = sets({
   fillers: 'of the some your our my and et du des les le la l d de de’ with plus the: each de‘',
   // From one of these on, a name is followed by a remark about it.
   noteStarts:
-    'vom von aus nach minus less moins except sauf for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
+    'oder vom von aus nach minus less moins except sauf for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
   // The same, but a name may open with them: `mixed seeds`.
   noteParticiples: 'straight reserve reserved taken left used mixed melange melangee melanges',
   // Verbs of instructions, as they open a sentence.
@@ -69,7 +71,7 @@ export const kitchen = sets({
   definite: 'the your our my this that these those du des le la les l votre notre ce cette',
   // Words before an amount that limit it, and parts of what is counted: they go into the note.
   leads:
-    'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp and et jus zeste zestes ecorce of d l le la the finely grated',
+    'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp je and et jus zeste zestes ecorce of d l le la the finely grated',
   // What else an ingredient without an amount may be.
   asWished:
     'taste optional facultatif facultative gout needed required kneading necessaire besoin volonte choix',
@@ -89,7 +91,7 @@ export const kitchen = sets({
   // What stands between two measures of one amount.
   amountJoins: 'or ou soit oder',
   // What says that an amount is of each, or of all.
-  each: 'each chacun chacune piece',
+  each: 'each je chacun chacune piece',
   total: 'total in all the . about au',
   // What a remark behind an amount in a parenthesis opens with.
   remarkStarts: 'at à without sans when once',

@@ -88,8 +88,14 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
   const first = slash < 1 ? undefined : larderName(larder, joined([...whole.slice(0, slash), whole.at(-1)!]))
   if (first) return { ingredient: first, known: true, notes: [...hydration, ...warm, joined(whole)] }
   const isLeft = stateless.length > 0
-  const notes = [...hydration, ...warm, ...(isLeft ? [states.join(' ')] : [])]
-  return { ingredient: joined(isLeft ? stateless : whole), known: false, notes }
+  // `medium russet potatoes`
+  const size = isLeft && stateless.length > 1 && kitchen.sizes.has(stateless[0]!.key) ? 1 : 0
+  const notes = [
+    ...hydration,
+    ...warm,
+    ...(isLeft ? [states.join(' '), joined(stateless.slice(0, size))] : []),
+  ]
+  return { ingredient: joined(isLeft ? stateless.slice(size) : whole), known: false, notes }
 }
 
 /** Is there nothing in these words but what is done to an ingredient? */

@@ -5,12 +5,12 @@ export type StageKind = 'ferments' | 'soaks' | 'dough' | 'other'
 
 const words: Readonly<Record<StageKind, string>> = {
   ferments:
-    'levain poolish biga sponge preferment pre-ferment pre-dough predough starter leaven sourdough build mother madre refresh refreshment rafraichi chef fermentee mere-levain sour desem ferment',
+    'levain poolish biga sponge preferment pre-ferment pre-dough predough starter leaven sourdough build mother madre refresh refreshment rafraichi chef fermentee mere-levain sour desem lievito rinfresco ferment',
   soaks:
     'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked scalded autolyse autolysis',
-  dough: 'dough pate mix petrissee petrissage pate-finale final-dough batter',
+  dough: 'dough impasto detrempe pate mix petrissee petrissage pate-finale final-dough batter',
   other:
-    'topping filling glaze glacage dorure garniture finition finishing crust wash icing frosting syrup sirop streusel crumble decoration decor coating bath bassinage seeds fruit add-ins inclusions fullung belag guss bestreichen bestreuen',
+    'topping filling glaze glacage dorure garniture finition finishing crust wash icing frosting syrup sirop streusel crumble decoration decor tourage coating bath bassinage seeds fruit add-ins inclusions fullung belag guss bestreichen bestreuen',
 }
 const kinds: ReadonlyMap<string, StageKind> = new Map(
   (Object.keys(words) as StageKind[]).flatMap(kind =>
