@@ -246,6 +246,13 @@ export const frenchCases: readonly MethodCase[] = [
 /** Of a levain (ripe starter, bread flour, water) and the same dough. */
 export const englishStageCases: readonly MethodCase[] = [
   [
+    'Levain:\nMix all. Rest 8 hours.\nDough:\nMix the flour and the water. Bulk ferment 4 hours.',
+    '@Levain hands Mix: ',
+    '@Levain wait Rest: 8 h',
+    'hands Mix: ',
+    'wait Bulk: 4 h',
+  ],
+  [
     'For the levain, mix the starter, flour and water and leave for 8 hours at 24 °C. Next day mix all the ingredients for the dough and rest 1 hour.',
     '@Levain hands Mix: ',
     '@Levain wait Rest: 8 h, at 24 °C',
