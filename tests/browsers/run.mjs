@@ -36,6 +36,7 @@ export async function bundle(files, outdir) {
     format: 'esm',
     target: 'es2022',
     external: ['/__web-dev-server__web-socket.js'],
+    alias: { 'axe-core': 'axe-core/axe.min.js' },
     loader: { '.csv': 'text' },
     sourcemap: 'linked', // fetched when something fails
     logLevel: 'warning',
