@@ -6,6 +6,7 @@
  * runner through a script that only its server has, so that one import stays as it is.
  */
 import { readFileSync } from 'node:fs'
+import { readFile } from 'node:fs/promises'
 import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
@@ -36,11 +37,35 @@ export async function bundle(files, outdir) {
     format: 'esm',
     target: 'es2022',
     external: ['/__web-dev-server__web-socket.js'],
+    alias: { 'axe-core': 'axe-core/axe.min.js' },
     loader: { '.csv': 'text' },
+    minifySyntax: true, // every page reads it anew
+    minifyWhitespace: true,
     sourcemap: 'linked', // fetched when something fails
     logLevel: 'warning',
   })
   await buildSite({ outdir: `${outdir}/site` })
+}
+
+/**
+ * Serves the bundles, and those of the app's files whose names are made of their contents, as they are and for good: pages
+ * share nearly all of them, some eighty each.
+ * @param {string} outdir
+ * @returns {NonNullable<TestRunnerConfig['middleware']>[number]}
+ */
+function built(outdir) {
+  /** @type {Map<string, Buffer>} */
+  const files = new Map()
+  return async (context, next) => {
+    const { path } = context
+    const isNamedByContent = /^\/(?:site\/)?[\w.-]+-[A-Z0-9]{8}\.(?:js|css)$/.test(path)
+    if (!isNamedByContent && !/^\/tests\/[\w/.-]+\.js$/.test(path)) return next()
+    const file = files.get(path) ?? (await readFile(outdir + path))
+    files.set(path, file)
+    context.type = path.replace(/.*\./, '')
+    if (isNamedByContent) context.set('cache-control', 'max-age=86400, immutable')
+    context.body = file
+  }
 }
 
 /**
@@ -113,7 +138,7 @@ export async function runIn({ name, seats }, program, files, outdir, { atOnce, t
       browserStartTimeout: 900_000, // in which it waits for its turn
       testsStartTimeout: 60_000,
       testsFinishTimeout: 240_000,
-      middleware: [apart(), lacking(`${outdir}/site`)],
+      middleware: [built(outdir), apart(), lacking(`${outdir}/site`)],
       browserLogs: true,
       staticLogging: true,
       testFramework: { config: { ui: 'bdd', timeout: '40000' } },
