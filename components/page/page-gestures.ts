@@ -1,3 +1,5 @@
+import { isNarrow } from '../styles/breakpoints.js'
+
 /** What the page as a whole hears, wherever the baker is on it. */
 export interface PageGestures {
   readonly undo: () => void
@@ -5,6 +7,7 @@ export interface PageGestures {
   readonly file: (file: File) => void
   readonly text: (text: string) => void
   readonly dragging: (over: boolean) => void // a file is held over the page
+  readonly typing: () => void // a field is gone into where one place is shown at a time
 }
 
 const ownsText = (target: EventTarget): boolean =>
@@ -58,6 +61,14 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
     if (file) gestures.file(file)
   }
 
+  // What lies over the foot of the page would cover the field, or what is offered for it.
+  const onFocus = (event: FocusEvent): void => {
+    const [at] = event.composedPath()
+    if (at instanceof Element && at.matches('input, textarea') && matchMedia(isNarrow).matches)
+      gestures.typing()
+  }
+
+  window.addEventListener('focusin', onFocus, { signal })
   window.addEventListener('keydown', onKey, { signal })
   window.addEventListener('paste', onPaste, { signal })
   window.addEventListener('dragover', onDragOver, { signal })

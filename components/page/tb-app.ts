@@ -153,6 +153,10 @@ export class TbApp extends BaseElement {
         redo: () => this.#step('redo'),
         file: (file: File) => this.#show('bring-in', { file }),
         text: (text: string) => this.#show('bring-in', { text }),
+        typing: () => {
+          this.#working.stayWith(undefined)
+          this.requestUpdate()
+        },
         dragging: (over: boolean) => {
           this.dragging = over
         },

@@ -267,7 +267,7 @@ test('an amount in a circle with the line that gives is said, with the path', ()
   const said = sheet.problems.filter(p => p.severity === 'error').map(p => p.message)
   assert.match(
     said[0]!,
-    /levain in Final dough is worked out from .*water in Levain.*: a circle, so there is no figure/,
+    /levain in Final dough is worked out from .*water in Levain.*: they wait for each other/,
   )
   assert.match(said[0]!, /Release the hold \(true hydration held at 70 %\)/)
   near(sheet.weight('Final dough', 'salt'), 20)

@@ -103,7 +103,7 @@ const table: readonly (readonly [title: string, formula: string, remark: RegExp]
   [
     'a spoon of something nobody measured',
     dough('Bread flour = 1000 g; Moon dust = 2 tsp'),
-    /error: .*Moon dust is not in the larder, so nobody has said what a tsp of Moon dust weighs/,
+    /error: .*Moon dust is not in the larder, so what a tsp of Moon dust weighs is not known/,
   ],
   [
     'percentages that leave no room for grams',

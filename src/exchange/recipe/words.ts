@@ -19,7 +19,7 @@ const said = {
 const lines = {
   ofEach: '{count} of {one} each: {read}.',
   ofAllTogether: '{one} was taken for all of {count} together.',
-  nobodyKnows: 'How much {typed} is nobody can say: type an amount.',
+  nobodyKnows: 'What {typed} weighs is not known: type an amount.',
   portion: '{typed} of yeast was taken as {read}, as most shops sell it; weigh yours.',
   noUnit: 'No unit is given: taken as {read}.',
   notCounted: '“{typed}” stands in the note and was not counted.',
