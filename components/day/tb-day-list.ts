@@ -36,17 +36,20 @@ export class TbDayList extends BaseElement {
   static override properties = {
     days: { attribute: false },
     current: {},
+    cleared: { type: Number },
     removed: { state: true },
   }
 
   declare days: readonly Day[]
   declare current: string // id of the open day
+  declare cleared: number // things that were deleted and can be brought back
   declare removed: string // name of the day just deleted
 
   constructor() {
     super()
     this.days = []
     this.current = ''
+    this.cleared = 0
     this.removed = ''
   }
 
@@ -81,6 +84,7 @@ export class TbDayList extends BaseElement {
             .items=${this.#newItems()}
           ></tb-menu>`
       }
+      ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${daysWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }
 

@@ -2,6 +2,7 @@ import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
 import { downloadParts, downloadWorkbook } from '../base/download-stored.js'
+import type { Wish } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { KeptDesk } from '../desk/kept-desk.js'
 import { nothingTyped, type TypedAgain } from '../desk/typed-again.js'
@@ -24,13 +25,11 @@ export interface Circumstances {
   readonly seen: ReadonlySet<object> // what was told and dismissed
   readonly numbers: NumberStyle
   readonly goTo: (place: string) => void // a formula or a day by its id; and puts back what was typed there
-  readonly bringIn: () => void
-  readonly undo: () => void
   readonly dismiss: (what: 'deleted' | object) => void
 }
 
-/** The notices across the page, the gravest first. */
-export function standingNotices(now: Circumstances): readonly Notice[] {
+/** The notices across the page, the gravest first; `ask` has the app do what a button is for. */
+export function standingNotices(now: Circumstances, ask: (wish: Wish) => void): readonly Notice[] {
   const { desk, state: kept, gone, problems, takeOver, tryAgain, damaged } = now.kept
   const download = {
     label: noticeWords.download,
@@ -59,7 +58,7 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       tone: 'warning',
       text: noticeWords.gone(savedAt, gone.formulas),
-      actions: [{ label: noticeWords.bringIn, run: now.bringIn }],
+      actions: [{ label: noticeWords.bringIn, run: () => ask({ want: 'bring-in' }) }],
       dismiss: () => now.dismiss(gone),
     })
   }
@@ -109,7 +108,7 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       tone: 'plain',
       text: noticeWords.deleted(now.deleted),
-      actions: [{ label: noticeWords.undo, run: now.undo }],
+      actions: [{ label: noticeWords.undo, run: () => ask({ want: 'undo' }) }],
       dismiss: () => now.dismiss('deleted'),
     })
   }

@@ -2,6 +2,7 @@ import { html, type nothing, type TemplateResult } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { SheetElement } from '../base/base-element.js'
+import type { Wish } from '../base/events.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
 const load = {
@@ -10,10 +11,22 @@ const load = {
   'send-out': () => import('../send-out/tb-send-out.js'),
   beside: () => import('../beside/tb-beside.js'),
   card: () => import('../card/tb-card.js'),
+  cleared: () => import('../cleared/tb-cleared.js'),
   help: () => import('../help/tb-help.js'),
 } as const
 
-export type DialogName = keyof typeof load
+type DialogName = keyof typeof load
+
+/** A dialog that is wanted, with what it is to show. */
+export type DialogWish =
+  | Extract<Wish, { readonly want: DialogName | 'define' }>
+  | {
+      readonly want: 'bring-in'
+      readonly file?: File
+      readonly text?: string
+      readonly link?: string // fragment of the address
+      readonly open?: string | undefined // id of the formula that is open beneath
+    }
 
 /** Holds the dialogs and opens them. */
 export class TbDialogs extends SheetElement {
@@ -33,12 +46,13 @@ export class TbDialogs extends SheetElement {
   }
 
   /** Opens a dialog; resolves when it is there, and rejects where it could not be fetched. */
-  async show(name: DialogName, detail?: Readonly<Record<string, unknown>>): Promise<void> {
+  async show(wish: DialogWish): Promise<void> {
+    const name = wish.want === 'define' ? 'larder' : wish.want
     await load[name]()
     this.wanted = new Set(this.wanted).add(name)
     await this.updateComplete
     const dialog = this.renderRoot.querySelector<HTMLElement & { show(detail?: unknown): void }>(`tb-${name}`)
-    dialog?.show(detail)
+    dialog?.show({ formula: this.sheet?.formula.id, ...wish })
   }
 
   override render() {
@@ -81,6 +95,12 @@ export class TbDialogs extends SheetElement {
         ></tb-beside>`
       case 'card':
         return html`<tb-card .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-card>`
+      case 'cleared':
+        return html`<tb-cleared
+          .workbook=${workbook}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-cleared>`
       case 'help':
         return html`<tb-help .numbers=${numbers}></tb-help>`
     }

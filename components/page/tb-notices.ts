@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { wish } from '../base/events.js'
 import { noticeWords } from './notice-words.js'
 import { type Circumstances, standingNotices } from './standing-notices.js'
 
@@ -10,7 +11,7 @@ export class TbNotices extends BaseElement {
   declare now: Circumstances | undefined
 
   override render() {
-    const notices = this.now ? standingNotices(this.now) : []
+    const notices = this.now ? standingNotices(this.now, detail => wish(this, detail)) : []
     if (notices.length === 0) return nothing
     return html`<section aria-label=${noticeWords.notices}>
       ${notices.map(

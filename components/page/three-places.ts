@@ -54,6 +54,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
             .current=${desk.formula?.id ?? ''}
             .readings=${desk.shelfReading}
             .examples=${examples}
+            .cleared=${desk.workbook.cleared?.length}
             ?unread=${unread !== undefined}
             .numbers=${numbers}
             ?readOnly=${readOnly}

@@ -36,7 +36,7 @@ const rooms: Record<string, string> = {
   'src/storage': 'disk record .',
   components:
     'styles base typed controls working larder batch tally beside ' +
-    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water help ' +
+    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water cleared help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
     'sheet desk shelf card send-out lanes day/facts day page',
 }

@@ -68,7 +68,9 @@ export function restoreQuestion({ formulas, ingredients, days, changed }: Lost, 
   if (time === 2) return 'Really replace everything in this workbook? One undo brings it back.'
   const parts = [
     ...(formulas > 0 ? [`${counted(formulas, 'formula')} of yours would be cleared away`] : []),
-    ...(ingredients > 0 ? [`${counted(ingredients, 'ingredient')} of your larder would be cleared away`] : []),
+    ...(ingredients > 0
+      ? [`${counted(ingredients, 'ingredient')} of your larder would be cleared away`]
+      : []),
     ...(days > 0 ? [`${counted(days, 'day')} of yours would be cleared away`] : []),
     ...(changed > 0 ? [`${counted(changed, 'thing')} of yours would be as in the file`] : []),
   ]
