@@ -2,7 +2,7 @@ import { html, type nothing, type TemplateResult } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { SheetElement } from '../base/base-element.js'
-import type { Wish } from '../base/events.js'
+import { DialogPlaces, type DialogWish } from '../controls/dialog-places.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
 const load = {
@@ -16,19 +16,13 @@ const load = {
 } as const
 
 type DialogName = keyof typeof load
+type Dialog = HTMLElement & { show(detail?: unknown): void }
 
-/** A dialog that is wanted, with what it is to show. */
-export type DialogWish =
-  | Extract<Wish, { readonly want: DialogName | 'define' }>
-  | {
-      readonly want: 'bring-in'
-      readonly file?: File
-      readonly text?: string
-      readonly link?: string // fragment of the address
-      readonly open?: string | undefined // id of the formula that is open beneath
-    }
+/** Whether two wishes are for the same; of files it is not known. */
+const isSame = (a: DialogWish, b: DialogWish | undefined): boolean =>
+  !('file' in a) && JSON.stringify(a) === JSON.stringify(b)
 
-/** Holds the dialogs and opens them. */
+/** Holds the dialogs and opens them, each as a place in the browser's history. */
 export class TbDialogs extends SheetElement {
   static override properties = {
     workbook: { attribute: false },
@@ -40,9 +34,22 @@ export class TbDialogs extends SheetElement {
   declare larder: Larder
   declare wanted: ReadonlySet<DialogName> // and loaded
 
+  readonly #gone = new AbortController()
+  readonly #places = new DialogPlaces(wish => this.show(wish), this.#gone.signal)
+  readonly #shown = new Map<DialogName, DialogWish>() // what each was last opened by
+
   constructor() {
     super()
     this.wanted = new Set()
+  }
+
+  protected override firstUpdated(): void {
+    void this.#places.resume()
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#gone.abort()
   }
 
   /** Opens a dialog; resolves when it is there, and rejects where it could not be fetched. */
@@ -51,8 +58,10 @@ export class TbDialogs extends SheetElement {
     await load[name]()
     this.wanted = new Set(this.wanted).add(name)
     await this.updateComplete
-    const dialog = this.renderRoot.querySelector<HTMLElement & { show(detail?: unknown): void }>(`tb-${name}`)
-    dialog?.show({ formula: this.sheet?.formula.id, ...wish })
+    const dialog = this.renderRoot.querySelector<Dialog>(`tb-${name}`)
+    if (!dialog || (this.#places.isOpen(dialog) && isSame(wish, this.#shown.get(name)))) return
+    this.#shown.set(name, wish)
+    this.#places.opening(wish, () => dialog.show({ formula: this.sheet?.formula.id, ...wish }))
   }
 
   override render() {
