@@ -31,7 +31,7 @@ export type Wish =
   | {
       readonly want: 'undo' | 'redo' | 'new' | 'take-over' | 'use-new-version' | 'close-working'
     }
-  | { readonly want: 'bring-in' }
+  | { readonly want: 'bring-in'; readonly restore?: boolean } // restore: a workbook file is chosen, and put in place of nothing or of examples at once
   | { readonly want: 'larder' | 'cleared' | 'help' } // cleared: what was deleted
   | {
       readonly want: 'send-out' | 'card' // a card is a formula on one page, to print

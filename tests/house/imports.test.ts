@@ -33,7 +33,7 @@ const rooms: Record<string, string> = {
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method course plan mixing out',
   'src/exchange': 'values steps csv data text markup recipe tables arriving .',
-  'src/storage': 'disk record .',
+  'src/storage': 'disk record outside .',
   components:
     'styles base typed controls working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/paint grid/actions grid jottings feeding method water cleared help ' +

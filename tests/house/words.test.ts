@@ -30,6 +30,7 @@ import { lineSentences, recipeSentences, restSentences } from '../../src/exchang
 import { stepReasonSentences } from '../../src/exchange/steps/words.js'
 import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
+import { copySentences } from '../../src/storage/outside/words.js'
 import { damageSentences } from '../../src/storage/record/words.js'
 import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
@@ -40,6 +41,7 @@ const allSentences: Readonly<Record<string, object>> = {
   cautionSentences,
   cellSentences,
   clearedSentences,
+  copySentences,
   csvSentences,
   damageSentences,
   dataSentences,
