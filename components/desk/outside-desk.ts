@@ -40,6 +40,7 @@ export class OutsideDesk {
   readonly copy: OutsideCopy
   readonly #kept: KeptDesk
   #isRead = false
+  readonly #begun = new Date() // stands for the save of examples, which are not stored before something is done to them
 
   constructor(kept: KeptDesk, changed: () => void, signal: AbortSignal) {
     this.#kept = kept
@@ -71,7 +72,7 @@ export class OutsideDesk {
   /** To be called whenever what is kept may be other than before. */
   follow(): void {
     const { state, desk } = this.#kept
-    if (this.#isRead && state.status === 'saved' && state.at && desk)
-      this.copy.saved({ workbook: desk.workbook, saved: state.at.toISOString() })
+    if (this.#isRead && state.status === 'saved' && desk)
+      this.copy.saved({ workbook: desk.workbook, saved: (state.at ?? this.#begun).toISOString() })
   }
 }

@@ -92,7 +92,7 @@ export function standingNotices(
     })
   }
   const due = outside?.due
-  if (due && kept.status === 'saved') {
+  if (due && kept.status === 'saved' && kept.at) {
     const since = new Date(due).toLocaleDateString(now.numbers.language, { dateStyle: 'medium' })
     notices.push({
       tone: 'plain',

@@ -93,7 +93,7 @@ export class TbOutsideCopy extends BaseElement {
 
   static override styles = css`
     section {
-      margin-top: 18px;
+      margin: 18px 0;
       padding-top: 14px;
       border-top: 1px solid var(--rule);
     }
