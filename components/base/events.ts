@@ -29,17 +29,10 @@ export function say(from: EventTarget, sentence: string): void {
 /** Other things elements ask of the app, without a change of the workbook. */
 export type Wish =
   | {
-      readonly want:
-        | 'undo'
-        | 'redo'
-        | 'new'
-        | 'bring-in'
-        | 'larder'
-        | 'help'
-        | 'take-over'
-        | 'use-new-version'
-        | 'close-working'
+      readonly want: 'undo' | 'redo' | 'new' | 'take-over' | 'use-new-version' | 'close-working'
     }
+  | { readonly want: 'bring-in'; readonly restore?: boolean } // restore: a workbook file is chosen, and put in place of nothing or of examples at once
+  | { readonly want: 'larder' | 'cleared' | 'help' } // cleared: what was deleted
   | {
       readonly want: 'send-out' | 'card' // a card is a formula on one page, to print
       readonly formula?: string // id; left out: the open one

@@ -1,5 +1,6 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { tellOver } from '../controls/over-page.js'
 import { keepOwnPaper, ownPaper, type PaperName, paperMargin, papers, printOn } from './paper.js'
 import { barWords, paperWords } from './words.js'
 
@@ -69,6 +70,11 @@ export abstract class PrintedPage extends BaseElement {
   }
 
   #tell(alone: boolean): void {
+    const leave = (): boolean => {
+      this.close()
+      return true
+    }
+    tellOver(this, alone ? { leave } : undefined)
     this.dispatchEvent(new CustomEvent('tb-alone', { detail: alone, bubbles: true, composed: true }))
   }
 

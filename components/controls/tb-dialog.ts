@@ -4,6 +4,7 @@ import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.
 import { BaseElement } from '../base/base-element.js'
 import { focusedIn } from '../typed/focused-in.js'
 import { dialogStyles } from './dialog-styles.js'
+import { tellOver } from './over-page.js'
 import { dialogWords } from './words.js'
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come
@@ -59,6 +60,12 @@ export abstract class TbDialog extends BaseElement {
     this.told = ''
     this.asking = false
     this.opened = true
+    tellOver(this, {
+      leave: () => {
+        this.leave()
+        return !this.opened
+      },
+    })
   }
 
   /** Closes at once, whatever was typed. */
@@ -66,6 +73,7 @@ export abstract class TbDialog extends BaseElement {
     this.opened = false // before `close` is told of, or an update in between would open it again
     this.dialog?.close()
     this.#holdPage(false)
+    tellOver(this)
   }
 
   protected get dialog(): HTMLDialogElement | null {
@@ -161,6 +169,7 @@ export abstract class TbDialog extends BaseElement {
     this.opened = false
     this.asking = false
     this.#holdPage(false)
+    tellOver(this)
   }
 
   override disconnectedCallback(): void {

@@ -7,6 +7,7 @@ import type { Transaction, Workbook } from '../../src/dough/document/workbook.js
 import { addDay, copyDay, newDay, removeDay } from '../../src/dough/edits/fetched/day-edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { goTo } from '../base/hash.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 import '../controls/tb-menu.js'
 import { dayListStyles } from './day-list-styles.js'
@@ -36,17 +37,20 @@ export class TbDayList extends BaseElement {
   static override properties = {
     days: { attribute: false },
     current: {},
+    cleared: { type: Number },
     removed: { state: true },
   }
 
   declare days: readonly Day[]
   declare current: string // id of the open day
+  declare cleared: number // things that were deleted and can be brought back
   declare removed: string // name of the day just deleted
 
   constructor() {
     super()
     this.days = []
     this.current = ''
+    this.cleared = 0
     this.removed = ''
   }
 
@@ -81,6 +85,7 @@ export class TbDayList extends BaseElement {
             .items=${this.#newItems()}
           ></tb-menu>`
       }
+      ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${daysWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }
 
@@ -135,11 +140,11 @@ export class TbDayList extends BaseElement {
     })
     this.removed = ''
     if (refusal) say(this, refusal)
-    else location.hash = `days/${added}`
+    else goTo(`days/${added}`)
   }
 
   #rename({ id }: Day): void {
-    location.hash = `days/${id}`
+    goTo(`days/${id}`)
     this.dispatchEvent(new CustomEvent('tb-name', { detail: id }))
   }
 
@@ -148,7 +153,7 @@ export class TbDayList extends BaseElement {
     if (refusal) return say(this, refusal)
     this.removed = name
     say(this, daysWords.removed(name))
-    if (id === this.current) location.hash = 'days'
+    if (id === this.current) goTo('days')
   }
 
   #undo = (): void => {

@@ -19,6 +19,7 @@ export const daysWords = {
   again: 'Plan again a week later',
   remove: 'Delete',
   removed: (day: string): string => `Deleted ${day}.`,
+  cleared: (count: number): string => `Cleared away: ${count}`,
   undo: 'Undo',
   all: 'All days',
   gone: 'That day is no longer planned.',

@@ -1,5 +1,6 @@
 import type { TypedText } from '../../src/storage/index.js'
 import { wish } from '../base/events.js'
+import { goTo } from '../base/hash.js'
 import { focusedIn } from '../typed/focused-in.js'
 
 type Field = HTMLInputElement | HTMLTextAreaElement
@@ -150,7 +151,7 @@ export class BeingTyped {
     const { page } = this.#of
     if (kind === 'pasted') wish(page, { want: 'bring-in' })
     else if (kind === 'ingredient') wish(page, { want: 'define', ingredient: rest })
-    else if (kind === 'day') location.hash = `days/${second}`
+    else if (kind === 'day') goTo(`days/${second}`)
     else if (kind === 'cell' || kind === 'shelf')
       findIn<OpensField>(page, kind === 'cell' ? 'tb-grid' : 'tb-shelf')?.openField?.(second, rest)
     else {

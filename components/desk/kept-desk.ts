@@ -41,6 +41,7 @@ export interface KeptDeskEvents {
 export class KeptDesk {
   desk: Desk | undefined // undefined until the workbook is loaded
   state: KeeperState = { status: 'loading' }
+  database = ''
   examples: readonly Formula[] = []
   fresh = false // the workbook was made of the examples just now
   gone: WasHere | undefined // there was a workbook here, and the browser has none any more
@@ -61,6 +62,7 @@ export class KeptDesk {
 
   /** Loads the workbook, or on a first start the examples, and opens a formula of it. */
   async start({ database, numbers, loadExamples, open }: Start): Promise<void> {
+    this.database = database
     const keeper = await openKeeper({
       database,
       onState: state => {

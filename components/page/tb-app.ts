@@ -10,9 +10,9 @@ import type { TypedAgain } from '../desk/typed-again.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
+import type { DialogWish } from '../controls/dialog-places.js'
 import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
 import type { Circumstances } from './standing-notices.js'
-import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
@@ -151,8 +151,8 @@ export class TbApp extends BaseElement {
       const gestures = {
         undo: () => this.#step('undo'),
         redo: () => this.#step('redo'),
-        file: (file: File) => this.#show('bring-in', { file }),
-        text: (text: string) => this.#show('bring-in', { text }),
+        file: (file: File) => this.#show({ want: 'bring-in', file }),
+        text: (text: string) => this.#show({ want: 'bring-in', text }),
         typing: () => {
           this.#working.stayWith(undefined)
           this.requestUpdate()
@@ -173,11 +173,11 @@ export class TbApp extends BaseElement {
     const { link } = Whereabouts
     if (!link || !this.desk) return
     const open = this.desk.formula?.id
-    void this.updateComplete.then(() => this.#show('bring-in', { link, open }))
+    void this.updateComplete.then(() => this.#show({ want: 'bring-in', link, open }))
   }
 
   #changed({ event: { transaction, way, before }, sentence }: DeskEvent): void {
-    const [only, more] = transaction.changes
+    const [only, more] = transaction.changes.filter(({ of }) => of !== 'cleared')
     const gone = way === 'do' && only?.of === 'formula' && !only.value && !more ? only.id : undefined
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
@@ -210,21 +210,10 @@ export class TbApp extends BaseElement {
         return this.#go(wish.to)
       case 'find':
         return void this.#where.find(wish)
-      case 'define':
-        return this.#show('larder', { ingredient: wish.ingredient })
-      case 'send-out':
-      case 'card':
-        return this.#show(wish.want, { formula: this.desk?.formula?.id, ...wish })
-      case 'beside':
-        return this.#show('beside', wish)
       case 'take-over':
         return this.#kept.takeOver()
       case 'use-new-version':
         return this.newVersion?.()
-      case 'larder':
-      case 'bring-in':
-      case 'help':
-        return this.#show(wish.want)
       case 'new':
         return this.#go('shelf')
       case 'working':
@@ -233,12 +222,14 @@ export class TbApp extends BaseElement {
         return this.#working.light(wish.lines)
       case 'close-working':
         return this.#working.close()
+      default:
+        return this.#show(wish)
     }
   }
 
-  #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
+  #show(wish: DialogWish): void {
     import('./tb-dialogs.js')
-      .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(name, detail))
+      .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(wish))
       .catch(() => this.#say(partNotFetched))
   }
 
@@ -338,8 +329,6 @@ export class TbApp extends BaseElement {
         this.#where.goTo(place)
         void this.updateComplete.then(() => this.#typed?.restore())
       },
-      bringIn: () => this.#show('bring-in'),
-      undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
         else this.seen = new Set(this.seen).add(what)

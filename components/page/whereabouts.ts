@@ -1,5 +1,5 @@
 import type { BaseElement } from '../base/base-element.js'
-import { hashFrom } from '../base/hash.js'
+import { goTo, hashFrom } from '../base/hash.js'
 import type { Desk, DeskPlace } from '../desk/desk.js'
 import { focusedIn } from '../typed/focused-in.js'
 import type { Layout } from './layout.js'
@@ -50,14 +50,14 @@ export class Whereabouts {
   /** Opens a formula or a day. */
   goTo(id: string): void {
     const isDay = this.#page.desk?.workbook.days?.some(day => day.id === id)
-    if (isDay) location.hash = `days/${id}`
+    if (isDay) goTo(`days/${id}`)
     else this.open(id)
   }
 
   /** Shows a place, with its address. */
   #turnTo(place: PlaceName): void {
     this.#page.place = place
-    location.hash = place === 'days' ? place : (this.#page.desk?.formula?.id ?? '')
+    goTo(place === 'days' ? place : (this.#page.desk?.formula?.id ?? ''))
   }
 
   /** Goes to a place. */
@@ -73,7 +73,7 @@ export class Whereabouts {
   /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time; or to a day. */
   async find(place: DeskPlace['at'] & {}): Promise<void> {
     if (place.day) {
-      location.hash = `days/${place.day}`
+      goTo(`days/${place.day}`)
       return
     }
     this.#turnTo('sheet')

@@ -5,12 +5,14 @@ import { groupsOf } from '../../src/dough/edits/fetched/shelf-edits.js'
 import { copyRich, copyText } from '../base/copy-text.js'
 import { wish } from '../base/events.js'
 import { TbDialog } from '../controls/tb-dialog.js'
+import { tellTaken } from '../desk/outside-desk.js'
 import { ownList } from '../sheet/allergen-list.js'
 import { fieldStyles } from '../styles/field-styles.js'
 import { type FormName, fileName, forms, formsFor, type Sent, type Written } from './send-out-forms.js'
 import { sendOutStyles } from './send-out-styles.js'
 import { aboutForm, showWritten } from './written-shown.js'
 import '../controls/tb-measures.js'
+import './tb-outside-copy.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import { formWords, sendOutWords } from './words.js'
 
@@ -181,6 +183,7 @@ export class TbSendOut extends TbDialog {
       </div>
       ${this.#choice()}
       ${this.#options()}
+      ${this.#form === 'workbook' ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>` : nothing}
       ${showWritten({ form: this.#form, file: this.#fileName, written: this.written })}
       ${aboutForm(
         this.#form,
@@ -276,6 +279,7 @@ export class TbSendOut extends TbDialog {
   }
 
   #downloaded = (): void => {
+    if (this.#form === 'workbook') tellTaken()
     this.told = sendOutWords.downloaded(this.#fileName)
   }
 

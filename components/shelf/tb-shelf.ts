@@ -44,6 +44,7 @@ export class TbShelf extends BaseElement {
     examples: { attribute: false },
     unread: { type: Boolean },
     version: { type: Number },
+    cleared: { type: Number },
     sought: { state: true },
     renaming: { state: true },
     rows: { state: true },
@@ -56,6 +57,7 @@ export class TbShelf extends BaseElement {
   declare examples: readonly Formula[] // to begin a new formula from
   declare unread: boolean // what is stored could not be read
   declare version: number // goes up when readings changed
+  declare cleared: number // things that were deleted and can be brought back
   declare sought: string
   declare renaming: string // id of the formula whose name is being typed
   declare more: ShelfMore | null | undefined // what is fetched; null where that could not be
@@ -151,6 +153,7 @@ export class TbShelf extends BaseElement {
             ? html`<p class="quiet">${shelfWords.noneCalled(this.sought)}</p>`
             : nothing
       }
+      ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${shelfWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }
 

@@ -8,6 +8,7 @@ export const shelfWords = {
   blank: 'Blank',
   blankNote: 'by percentages',
   exampleNote: 'example',
+  cleared: (count: number): string => `Cleared away: ${count}`,
   newNameFor: (formula: string): string => `New name for ${formula}`,
 } as const
 

@@ -13,6 +13,7 @@ import { rareSentences } from '../../src/dough/cells/rare-words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
+import { clearedSentences } from '../../src/dough/edits/cleared/words.js'
 import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.js'
 import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
@@ -29,6 +30,7 @@ import { lineSentences, recipeSentences, restSentences } from '../../src/exchang
 import { stepReasonSentences } from '../../src/exchange/steps/words.js'
 import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
+import { copySentences } from '../../src/storage/outside/words.js'
 import { damageSentences } from '../../src/storage/record/words.js'
 import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
@@ -38,6 +40,8 @@ const allSentences: Readonly<Record<string, object>> = {
   arrivingSentences,
   cautionSentences,
   cellSentences,
+  clearedSentences,
+  copySentences,
   csvSentences,
   damageSentences,
   dataSentences,

@@ -1,5 +1,5 @@
 import { batchFault } from '../document/checks.js'
-import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../document/formula.js'
+import { type Formula, finalDoughOf, type KeptState, newId, usualFlourWeight } from '../document/formula.js'
 import { readingNames } from '../document/reading-names.js'
 import {
   type Field,
@@ -129,9 +129,14 @@ const groupName = (value: unknown): string | undefined =>
 const allText = (...names: string[]): Readonly<Record<string, Field>> =>
   Object.fromEntries(names.map(name => [name, { read: text, must: true }]))
 
-function state(value: unknown, tell: Tell): Fields | undefined {
+/** A kept state in data of which nothing is known. */
+export function readStateData(value: unknown, tell: Tell): KeptState | undefined {
   const formula = (inner: unknown) => readFormulaData(inner, tell, 'a state')
-  return readFields(value, { id, ...allText('name', 'keptAt'), formula: { read: formula, must: true } }, tell)
+  return readFields(
+    value,
+    { id, ...allText('name', 'keptAt'), formula: { read: formula, must: true } },
+    tell,
+  ) as KeptState | undefined
 }
 
 /**
@@ -171,7 +176,8 @@ export function readFormulaData(
       },
       group: { read: value => groupName(value) },
       states: {
-        read: as === 'a state' ? () => undefined : list(item => state(item, tell), 'kept state', tell),
+        read:
+          as === 'a state' ? () => undefined : list(item => readStateData(item, tell), 'kept state', tell),
       },
     },
     tell,

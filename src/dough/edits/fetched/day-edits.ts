@@ -5,6 +5,7 @@ import { dayProblem } from '../../document/day-words.js'
 import { newId } from '../../document/formula.js'
 import { sameData } from '../../document/same-data.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
+import { clearingAway } from '../clear-away.js'
 import { Refusal } from '../words.js'
 import { dayLabels, refuseDay } from './day-edit-words.js'
 
@@ -265,10 +266,11 @@ export function setMix(
   })
 }
 
-export const removeDay = (workbook: Workbook, id: string): Transaction => ({
-  label: dayLabels.remove(dayIn(workbook, id).name),
-  changes: [{ of: 'day', id }],
-})
+/** Clears a day away. */
+export function removeDay(workbook: Workbook, id: string): Transaction {
+  const label = dayLabels.remove(dayIn(workbook, id).name)
+  return clearingAway(workbook, { label, changes: [{ of: 'day', id }] })
+}
 
 /** Says how far a wait of one time moves on any day, a fraction of 1; undefined: as is usual. */
 export function setLeeway(leeway: number | undefined): Transaction {

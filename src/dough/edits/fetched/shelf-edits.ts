@@ -1,5 +1,6 @@
 import { copyOf, type Formula, nameKey, newId, usualFlourWeight } from '../../document/formula.js'
 import type { Change, Transaction, Workbook } from '../../document/workbook.js'
+import { clearingAway } from '../clear-away.js'
 import { formulaIn } from '../edit-places.js'
 import { newLine } from '../line-edits.js'
 import { newStage } from '../stage-edits.js'
@@ -30,7 +31,7 @@ export function blankFormula(name = 'New formula'): Formula {
 }
 
 /** `name`, or `name 2`, `name 3`, … where that is among the keys of names taken. */
-function freeAmong(taken: ReadonlySet<string>, name: string): string {
+export function freeAmong(taken: ReadonlySet<string>, name: string): string {
   for (let n = 1; ; n++) {
     const tried = n === 1 ? name : `${name} ${n}`
     if (!taken.has(nameKey(tried))) return tried
@@ -57,13 +58,12 @@ export function addFormulas(workbook: Workbook, formulas: readonly Formula[]): T
   return { label, changes }
 }
 
-/** Puts `formula` in the place of the one called the same; its id stays. */
+/** Puts `formula` in the place of the one called the same, which is cleared away; its id stays. */
 export function replaceFormula(workbook: Workbook, id: string, formula: Formula): Transaction {
   const before = formulaIn(workbook, id)
-  return {
-    label: fetchedLabels.replaceFormula(before.name),
-    changes: [{ of: 'formula', id, value: { ...formula, id } }],
-  }
+  const label = fetchedLabels.replaceFormula(before.name)
+  const changes: Change[] = [{ of: 'formula', id, value: { ...formula, id } }]
+  return clearingAway(workbook, { label, changes }, { replaced: true })
 }
 
 export function duplicateFormula(workbook: Workbook, id: string): Transaction {
@@ -76,11 +76,10 @@ export function duplicateFormula(workbook: Workbook, id: string): Transaction {
   }
 }
 
+/** Clears a formula away. */
 export function removeFormula(workbook: Workbook, id: string): Transaction {
-  return {
-    label: fetchedLabels.deleteFormula(formulaIn(workbook, id).name),
-    changes: [{ of: 'formula', id }],
-  }
+  const label = fetchedLabels.deleteFormula(formulaIn(workbook, id).name)
+  return clearingAway(workbook, { label, changes: [{ of: 'formula', id }] })
 }
 
 /** Several as one edit. */

@@ -1,5 +1,6 @@
 import { type Formula, type KeptState, newId } from '../../document/formula.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
+import { clearAway } from '../clear-away.js'
 import { formulaIn } from '../edit-places.js'
 import { refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
@@ -32,12 +33,16 @@ export function bringBack(workbook: Workbook, id: string, state: string): Transa
   return { label: fetchedLabels.bringBack(kept.name), changes: [{ of: 'formula', id, value }] }
 }
 
-/** Lets a kept state go. */
+/** Lets a kept state go: it is cleared away. */
 export function forgetState(workbook: Workbook, id: string, state: string): Transaction {
   const { formula, state: kept } = stateIn(workbook, id, state)
+  const index = formula.states!.indexOf(kept)
   const states = formula.states!.filter(s => s !== kept)
   return {
     label: fetchedLabels.forgetState(kept.name),
-    changes: [{ of: 'fields', formula: id, value: { states } }],
+    changes: [
+      { of: 'fields', formula: id, value: { states } },
+      clearAway({ of: 'state', thing: kept, index, formula: id, called: formula.name }),
+    ],
   }
 }
