@@ -13,6 +13,7 @@ import { type DecimalMark, longestTyped } from '../lexicon/digits.js'
 import { folded } from '../lexicon/folded.js'
 import { inDoubt, plainNumbers, readingsInDoubt, typedText } from '../lexicon/plain-numbers.js'
 import { isEstimate, knownUnits, unitWords } from '../lexicon/unit-words.js'
+import { allOfIt, saysAllOfIt } from './all-of-it.js'
 import { expressionProblem } from './expression-problem.js'
 import { readingDimension } from './jottings.js'
 import { isSpokenRead, readSpoken } from './spoken-reader.js'
@@ -98,6 +99,7 @@ function whyNot(error: ExpressionError | undefined, text: string): AmountProblem
 }
 
 function read(text: string, jottings: Dimensions, names: readonly string[]): Amount | AmountProblem {
+  if (saysAllOfIt(text) && !jottings.has(text)) return spelledOut(allOfIt, text)
   let why: ExpressionError | undefined
   try {
     const amount = readExpression(text, jottings)
@@ -110,9 +112,13 @@ function read(text: string, jottings: Dimensions, names: readonly string[]): Amo
   if (text.length > longestTyped) return whyNot(why, text)
   const doubt = inTwoWays(text)
   const spoken = doubt ? undefined : readSpoken(text, '.', names)
-  if (!spoken) return doubt ?? whyNot(why, text)
-  const amount = readExpression(spoken.text, noJottings)
-  return 'expression' in amount ? { ...amount, typed: text, plain: false } : amount
+  return spoken ? spelledOut(spoken.text, text) : (doubt ?? whyNot(why, text))
+}
+
+/** An amount that was said, as the expression that it is. */
+function spelledOut(expression: string, typed: string): Amount | AmountProblem {
+  const amount = readExpression(expression, noJottings)
+  return 'expression' in amount ? { ...amount, typed, plain: false } : amount
 }
 
 const known = new Map<string, Amount | AmountProblem>()
@@ -135,7 +141,9 @@ export function readAmount(
     if (text.length <= longestTyped && (isSpokenRead() || 'expression' in amount)) known.set(text, amount)
   }
   if ('problem' in amount) return jottings.size + names.length > 0 ? read(text, jottings, names) : amount
-  return amount.expression.names.some(n => jottings.has(n)) ? read(text, jottings, names) : amount
+  return amount.expression.names.some(n => jottings.has(n)) || jottings.has(text)
+    ? read(text, jottings, names)
+    : amount
 }
 
 const bareNumber = /^-?[\d.]+$/

@@ -1,5 +1,7 @@
+import { takesAll } from '../amounts/all-of-it.js'
+import { isFilled, isFree, isMixed } from '../outline/base-kind.js'
 import { LinearParts, type Split } from '../outline/linear-parts.js'
-import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
+import { isBase, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import type { Revision } from '../outline/revise.js'
 import { writeTimes } from './batch-cells.js'
 import { CellWriter, type Definition, type Owner, type Part } from './cell-writer.js'
@@ -44,9 +46,19 @@ export class CellPlan {
     return this.#parts.splits
   }
 
-  /** Whether a stage's base is not set by its own lines. */
+  /** Whether a stage's base is chosen as if no line set it. */
   isFree(stage: StagePlan): boolean {
-    return this.#stages.isFree(stage)
+    return isFree(stage, this.splits) || this.isFilled(stage)
+  }
+
+  /** Whether some of its base lines are in percentages and others are not. */
+  isMixed(stage: StagePlan): boolean {
+    return isMixed(stage, this.splits)
+  }
+
+  /** Whether base lines in grams come on top of others that are 100 % by themselves. */
+  isFilled(stage: StagePlan): boolean {
+    return isFilled(stage, this.splits)
   }
 
   /** Whether parts of it cannot be planned by themselves: ids that stand twice. */
@@ -65,7 +77,20 @@ export class CellPlan {
     const parts = new Set<Part>()
     const { moved, reshaped } = this.#parts.revised(amounts)
     for (const line of amounts) parts.add(line)
-    for (const line of moved) parts.add(line)
+    for (const line of moved) {
+      parts.add(line)
+      if (isBase(line) && this.isMixed(line.stage)) parts.add(line.stage) // its base may be left open, or no more
+    }
+    for (const { source } of amounts) if (source && this.isMixed(source)) parts.add(source) // all of it may be taken
+    // What takes all of a stage hangs on what else takes of it, on what is lost of it and on whether it has a size.
+    for (const stage of this.#outline.stages)
+      for (const line of stage.lines)
+        if (
+          line.source &&
+          takesAll(line.amount) &&
+          (batch || reshaped.includes(line.source) || line.source.takenBy.some(l => amounts.includes(l)))
+        )
+          parts.add(line)
     for (const stage of reshaped) {
       parts.add(stage)
       if (stage.isFinal) parts.add('holds')

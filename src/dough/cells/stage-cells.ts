@@ -1,3 +1,5 @@
+import { takesAll } from '../amounts/all-of-it.js'
+import { isFilled, isFree } from '../outline/base-kind.js'
 import type { Split } from '../outline/linear-parts.js'
 import { cellOf } from '../outline/names.js'
 import {
@@ -29,8 +31,7 @@ export class StageCells {
   }
 
   /** Its base is not set by its own lines. */
-  isFree = (stage: StagePlan): boolean =>
-    stage.base.every(l => this.splits.get(l)!.fixed === 'none' && this.splits.get(l)!.by.size === 0)
+  isFree = (stage: StagePlan): boolean => isFree(stage, this.splits)
 
   /** Lines that give move its base. */
   isMoved = (stage: StagePlan): boolean => stage.base.some(l => this.splits.get(l)!.by.size > 0)
@@ -79,6 +80,7 @@ export class StageCells {
     const name = cellOf.base(stage)
     const words = stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
     if (this.isFree(stage)) return this.#freeBase(stage, name, words)
+    if (isFilled(stage, this.splits)) return this.#filledBase(stage, name, words)
     const { fixed, slopes } = this.#parts(stage.base)
     const why = { stage: stage.stage.name, isFlour: stage.baseIsFlour }
     const how = `base ${fixed.length} ${JSON.stringify(why)}`
@@ -88,6 +90,21 @@ export class StageCells {
       if (a === 0) return 0
       if (1 - b > 1e-12) return a / (1 - b)
       return { kind: 'domain', ...cellProblem({ code: 'noRoomForGrams', ...why }), origin: name }
+    })
+  }
+
+  /** As if nothing of it were in grams; those grams are the base where later stages take less, or all there is. */
+  #filledBase(stage: StagePlan, name: string, words: string): void {
+    if (stage.isFinal || stage.circle) return this.#freeBase(stage, name, words)
+    const own = this.#parts(stage.base).fixed
+    if (stage.takenBy.some(l => takesAll(l.amount) && !l.gives)) return this.out.sum(name, words, own)
+    const { fixed, slopes } = this.#parts(stage.lines)
+    const [from, to] = [1 + own.length, 1 + own.length + fixed.length]
+    const of = [cellOf.taken(stage), ...own, ...fixed, ...slopes]
+    this.out.compute(name, words, `filled ${from} ${to}`, of, ([need, ...values]) => {
+      const a = total(values.slice(from - 1, to - 1))
+      const b = total(values.slice(to - 1))
+      return need! > a ? (need! - a) / b : total(values.slice(0, from - 1))
     })
   }
 

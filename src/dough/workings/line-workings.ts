@@ -2,7 +2,7 @@ import { written } from '../../engine/index.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { grams, holdWords, per100, plainNumber } from '../document/words.js'
-import { cellOf, type Meant, meaningOf } from '../outline/names.js'
+import { cellOf, type Meant, meaningOf, otherTakers } from '../outline/names.js'
 import { ingredientKey, type LinePlan, type StagePlan } from '../outline/outline.js'
 import { type FigureReader, overFlour } from './figure-reader.js'
 import { readingWorking } from './reading-workings.js'
@@ -34,6 +34,16 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
           how: workingWords.fromLarder,
           value: meant.grams,
         })
+      continue
+    }
+    if (meant.kind === 'all') {
+      const others = otherTakers(plan).map(l => read.line(l))
+      const made = read.stageSource(meant.stage, 'weight')
+      const { loss } = meant.stage.stage
+      const kept = loss ? `${made.figure} × ${per100(1 - loss)}` : made.figure
+      sources.push(made, ...others)
+      const all = [kept, ...others.map(o => o.figure)].join(' − ')
+      figures.push(all === kept && expression.names.length === 1 ? all : `(${all})`)
       continue
     }
     const found = sourcesOf(read, meant, stage)

@@ -1,3 +1,4 @@
+import { takesAll } from '../../amounts/all-of-it.js'
 import { type Line, type Stage, sameName } from '../../document/formula.js'
 import { tidy } from '../../document/words.js'
 import { applyChanges, type Change, emptyWorkbook, type Transaction } from '../../document/workbook.js'
@@ -73,8 +74,8 @@ export function writeInGrams(sheet: FigureSheet, stage?: string): Transaction {
 
 /**
  * Writes a formula, or one stage, in percentages of each stage's base; no weight changes. The final dough's
- * flour weight becomes what its flours weigh. An earlier stage of which something is left over keeps its base
- * lines in grams, since a stage in percentages makes just what is taken of it. Throws Refusal. Without changes
+ * flour weight becomes what its flours weigh. An earlier stage of which something is left over, or all is taken whatever
+ * it makes, keeps its base lines in grams, since a stage in percentages makes just what is taken of it. Throws Refusal. Without changes
  * when all is in percentages already.
  */
 export function writeInPercentages(sheet: FigureSheet, stage?: string): Transaction {
@@ -86,8 +87,12 @@ function percentages(sheet: FigureSheet, stage: Stage): Change[] {
   if (written(sheet, stage).length === 0) return []
   const { base, weight, taken, isFinal } = sheet.stage(stage.id)
   if (!base) refuseRebase({ code: 'stageWithoutBase', stage: stage.name })
+  const { takenBy } = sheet.workedOut.outline.stages.find(s => s.stage.id === stage.id)!
   const isMadeToMeasure =
-    taken !== undefined && weight !== undefined && Math.abs(taken - weight) <= 1e-13 * weight
+    !takenBy.some(l => takesAll(l.amount)) &&
+    taken !== undefined &&
+    weight !== undefined &&
+    Math.abs(taken - weight) <= 1e-13 * weight
   const baseGives = stage.lines.some(l => sheet.line(l.id).isBase && gives(sheet, l))
   const keepsBase = isFinal ? baseGives : !isMadeToMeasure
   const changes = amounts(sheet, stage, line => {
