@@ -10,7 +10,7 @@ import {
   localCodesSentence,
   notKnownSentence,
 } from '../../src/dough/about/words.js'
-import type { Line, Stage } from '../../src/dough/document/formula.js'
+import { hasBatch, type Line, type Stage } from '../../src/dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
 import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
@@ -20,7 +20,7 @@ import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
 import { batchProse } from '../batch/batch-prose.js'
 import { totalToWeigh } from '../batch/left-over.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighed-shown.js'
+import { buildWords, weighedLine, weighedStage } from '../batch/weighed-shown.js'
 import { listedWords, pageWords } from './words.js'
 
 /** What is printed of a formula. */
@@ -37,8 +37,7 @@ const leastTold = 0.0005
 
 function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
   const unit = readingUnit(name)
-  const weighed = unit === 'g' ? sheet.weighedReading(name) : undefined // as the lines above it add up
-  const value = weighed ?? sheet.reading(name)
+  const value = sheet.weighedReading(name) ?? sheet.reading(name) // as the lines above it add up
   if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined
   return `${showReading(name, value, numbers)} ${unit}`
 }

@@ -1,4 +1,4 @@
-import type { Line, Stage } from '../../../src/dough/document/formula.js'
+import { hasBatch, type Line, type Stage } from '../../../src/dough/document/formula.js'
 import { sameData } from '../../../src/dough/document/same-data.js'
 import { holdWords, per100 } from '../../../src/dough/document/words.js'
 import {
@@ -9,7 +9,6 @@ import {
 } from '../../../src/dough/sheet/figures.js'
 import { allTouched, type Touched } from '../../../src/dough/sheet/touched.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import { hasBatch } from '../../batch/weighed-shown.js'
 import { groupsOf } from './row-groups.js'
 import { type LineRead, SheetReader, type StageRead } from './sheet-reader.js'
 import {

@@ -1,5 +1,5 @@
 import { type Batch, doughForPieces } from '../document/batch.js'
-import { nameKey } from '../document/formula.js'
+import { hasBatch, nameKey } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
@@ -17,19 +17,12 @@ interface Build {
 export const seedLines = (stage: StagePlan): LinePlan[] =>
   stage.lines.filter(l => l.countsAs?.kind === 'starter')
 
-/** Whether every stage is made just as it is written. */
-export function isAsWritten({ formula }: Outline): boolean {
-  return (
-    (formula.batch ?? { make: 'as written' }).make === 'as written' &&
-    !formula.stages.some(s => s.keepBack || s.loss)
-  )
-}
-
 /** The batch as cells: how many times each stage is made, and what is taken of it. */
 export function writeTimes(out: CellWriter, outline: Outline): void {
-  const { final, stages } = outline
-  if (isAsWritten(outline)) {
-    for (const stage of stages) out.input(cellOf.times(stage), `times ${stage.stage.name}`, 1)
+  const { final, stages, doughWeight } = outline
+  if (!hasBatch(outline.formula)) {
+    for (const stage of stages)
+      writeFactor(out, cellOf.times(stage), `times ${stage.stage.name}`, 1, doughWeight)
     return
   }
   const builds = inOrder(stages).reverse().map(buildOf) // takers first
@@ -42,6 +35,18 @@ export function writeTimes(out: CellWriter, outline: Outline): void {
     const why = stage.circle ?? cellProblem({ code: 'takesACircle' })
     out.fail(cellOf.times(stage), `times ${stage.stage.name}`, why)
   }
+}
+
+/** So many times what is written, or what it is scaled to. */
+function writeFactor(
+  out: CellWriter,
+  name: string,
+  words: string,
+  factor: number,
+  doughWeight?: number,
+): void {
+  if (doughWeight === undefined) out.input(name, words, factor)
+  else out.compute(name, words, `factor ${factor}`, [cellOf.scale], ([k]) => factor * k!)
 }
 
 function buildOf(stage: StagePlan): Build {
@@ -77,7 +82,7 @@ function timesOf(
 
 /** How many times the final dough is made. */
 function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly Build[]): void {
-  const { final, formula } = outline
+  const { final, formula, doughWeight } = outline
   const batch: Batch = formula.batch ?? { make: 'as written' }
   const name = cellOf.times(final)
   const words = `times ${final.stage.name}`
@@ -85,9 +90,9 @@ function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly B
     out.compute(name, words, `makes ${wanted}`, [cell], ([whole]) => wanted / whole!)
   switch (batch.make) {
     case 'as written':
-      return out.input(name, words, 1)
+      return writeFactor(out, name, words, 1, doughWeight)
     case 'factor':
-      return out.input(name, words, batch.factor)
+      return writeFactor(out, name, words, batch.factor, doughWeight)
     case 'dough':
       return over(batch.grams, cellOf.stageWeight(final))
     case 'flour':

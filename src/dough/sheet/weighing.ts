@@ -12,48 +12,55 @@ export interface Weighed {
 export const stepAt = (grams: number, scale: Scale): number =>
   Math.abs(grams) < scale.fineBelow ? scale.fineStep : scale.step
 
-/** The nearest whole number of steps, up to the precision of the step's own decimals. */
-function toStep(grams: number, step: number, round: (x: number) => number = Math.round): number {
-  return tidy(round(tidy(grams / step)) * step)
+/** A weight wanted, in grams, rounded to the nearest of the scale's steps, up to the precision of the step's own decimals. */
+export function rounded(wanted: number, scale: Scale): Weighed {
+  const step = stepAt(wanted, scale)
+  const grams = tidy(Math.round(tidy(wanted / step)) * step)
+  return { grams, step, mayBeOff: wanted > 0 ? step / 2 / wanted : 0 }
 }
 
-/** What a stage has to weigh at least: so many grams, and besides as much as is weighed of its seed. */
-export interface Enough {
+/** What the lines of a stage are to come to: so many grams, and besides as much as is weighed of its seed. */
+export interface Aim {
   readonly grams: number
   readonly seed: readonly number[] // the places of those lines, which are then weighed as they round
 }
 
-/** A weight wanted, in grams, rounded to the scale's steps. */
-export function rounded(wanted: number, scale: Scale): Weighed {
-  const step = stepAt(wanted, scale)
-  return { grams: toStep(wanted, step), step, mayBeOff: wanted > 0 ? step / 2 / wanted : 0 }
-}
-
 /**
- * Where what is weighed would come to less than enough, the heaviest line but for the seed, which notices it most
- * lightly, goes up by steps: its place, and what is weighed of it then.
+ * Lines weighed so that together they come as near to the aim as the scale can: what rounding each has left over goes, a
+ * step at a time, to the line that it changes least in proportion to what is wanted of it. The steps are those of the
+ * lines that are weighed in the coarsest; by place, only those of another weight than they round to.
  */
-export function raised(
+export function evened(
   wanted: readonly number[],
   weighed: readonly Weighed[],
-  { grams, seed }: Enough,
-): { readonly at: number; readonly weighed: Weighed } | undefined {
-  const atLeast = seed.reduce((sum, i) => sum + weighed[i]!.grams, grams)
-  const short = atLeast - weighed.reduce((sum, w) => sum + w.grams, 0)
-  if (short <= 1e-9 * atLeast) return undefined
-  let at = -1
-  for (const [i, weight] of wanted.entries())
-    if (weight > 0 && (at < 0 || weight > wanted[at]!) && !seed.includes(i)) at = i
-  const heaviest = weighed[at]
-  if (!heaviest) return undefined
-  const more = toStep(short, heaviest.step, Math.ceil)
-  return { at, weighed: { ...heaviest, grams: tidy(heaviest.grams + more) } }
+  { grams, seed }: Aim,
+): ReadonlyMap<number, Weighed> {
+  const aim = seed.reduce((sum, i) => sum + weighed[i]!.grams, grams)
+  const taking = wanted.flatMap((weight, i) => (weight > 0 && !seed.includes(i) ? [i] : []))
+  const step = taking.reduce((most, i) => Math.max(most, weighed[i]!.step), 0)
+  const lines = taking.filter(i => weighed[i]!.step === step)
+  const left = weighed.reduce((rest, w) => rest - w.grams, aim)
+  const steps = step > 0 ? Math.round(tidy(left / step)) : 0
+  const other = new Map<number, Weighed>()
+  if (steps === 0) return other
+  const by = Math.sign(steps) * step
+  const off = ({ grams }: Weighed, i: number) => Math.abs(grams + by - wanted[i]!) / wanted[i]!
+  const offs = lines.map(i => off(weighed[i]!, i)) // what one more step would make of each
+  for (let n = Math.abs(steps); n > 0; n--) {
+    let least = 0
+    for (const [k, much] of offs.entries()) if (much < offs[least]! - 1e-12) least = k
+    const at = lines[least]!
+    const now = other.get(at) ?? weighed[at]!
+    const next = { ...now, grams: tidy(now.grams + by) }
+    other.set(at, next)
+    offs[least] = off(next, at)
+  }
+  return other
 }
 
-/** Weighs on a scale, so that the last piece is never short where so much has to be enough. */
-export function weigh(grams: readonly number[], scale: Scale = usualScale, enough?: Enough): Weighed[] {
+/** Weighs on a scale: each line as it rounds, and together as near to the aim as can be where there is one. */
+export function weigh(grams: readonly number[], scale: Scale = usualScale, aim?: Aim): Weighed[] {
   const weighed = grams.map(wanted => rounded(wanted, scale))
-  const heaviest = enough && raised(grams, weighed, enough)
-  if (heaviest) weighed[heaviest.at] = heaviest.weighed
-  return weighed
+  const other = aim && evened(grams, weighed, aim)
+  return weighed.map((line, i) => other?.get(i) ?? line)
 }
