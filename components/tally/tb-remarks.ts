@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
-import { remarksOn } from '../../src/dough/sheet/remarks.js'
+import { remarksOn } from '../../src/dough/remarks/remarks.js'
 import { wish } from '../base/events.js'
 import { LateElement } from '../base/late-elements.js'
 import { remarkWords, severityWords } from './remark-list-words.js'
