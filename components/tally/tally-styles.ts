@@ -125,6 +125,22 @@ export const tallyStyles = css`
   .listed .hold {
     margin-right: -6px;
   }
+  .lead .reading tb-hold {
+    --held-size: var(--size-reading);
+    --held-weight: 300;
+    --held-spacing: -0.035em;
+  }
+  .pair tb-hold {
+    --held-size: var(--size-title);
+    --held-weight: 300;
+    --held-spacing: -0.02em;
+  }
+  .listed tb-hold {
+    --held-size: var(--size-lead);
+  }
+  .ledger .reading:has(tb-hold) .value {
+    grid-column: 1 / -1;
+  }
   .unit,
   .none {
     color: var(--ink-soft);
@@ -139,8 +155,7 @@ export const tallyStyles = css`
     font-size: var(--size-fine);
     color: var(--ink-soft);
   }
-  .hold:hover,
-  .hold[aria-expanded='true'] {
+  .hold:hover {
     color: var(--accent);
   }
   .held {

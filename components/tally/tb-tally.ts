@@ -52,7 +52,8 @@ export class TbTally extends SheetElement {
   }
 
   protected override firstUpdated(): void {
-    if (!this.compact) void fetchWhenIdle(() => import('./tb-remarks.js'))
+    if (!this.compact)
+      void fetchWhenIdle(() => Promise.all([import('./tb-remarks.js'), import('./tb-hold.js')]))
   }
 
   protected override updated(): void {
@@ -115,8 +116,9 @@ export class TbTally extends SheetElement {
 
   /** The value, which opens its working, and the way to hold it. */
   #value(sheet: FigureSheet, name: ReadingName): TemplateResult {
+    if (this.holding === name) return html`<dd class="value">${this.#form(sheet, name)}</dd>`
     const kept = heldAt(sheet, name)
-    const canHold = !this.readOnly && !kept && canGive(sheet)
+    const canHold = this.#canHold(sheet) && !kept
     return html`<dd class="value">
       ${this.#figure(sheet, name)}
       ${kept ? html`<span class="held">${tallyWords.held}</span>` : nothing}
@@ -126,7 +128,6 @@ export class TbTally extends SheetElement {
             class="hold"
             data-hold=${name}
             aria-label=${tallyWords.holdThis(readingInSentence(name))}
-            aria-expanded=${this.holding === name}
             @click=${() => this.#openForm(name)}
           >
             ${tallyWords.hold}
@@ -148,6 +149,8 @@ export class TbTally extends SheetElement {
       aria-expanded=${this.asked?.cell === name}
       title=${tallyWords.how(spoken)}
       @click=${this.#askHow}
+      @dblclick=${this.#typeOver}
+      @keydown=${this.#typeOver}
       data-reading=${name}
     >
       ${
@@ -183,7 +186,7 @@ export class TbTally extends SheetElement {
     const { asked, holding } = this
     return names.map(
       name =>
-        html`${holding === name ? this.#form(sheet, name) : this.#held(sheet, name, names.length === 1)}${
+        html`${holding === name ? nothing : this.#held(sheet, name, names.length === 1)}${
           asked?.cell === name ? this.#working(sheet, asked) : nothing
         }`,
     )
@@ -196,7 +199,7 @@ export class TbTally extends SheetElement {
     const value = `${heldToType(name, kept.hold.value, this.numbers)}\u00a0${readingUnit(name)}`
     const called = under ? undefined : readingWords[name].name
     return html`<p class="kept">
-      <span>${heldWords.held(called, value, kept.line.ingredient)}</span>
+      <span>${heldWords.held(called, value, kept.line?.ingredient)}</span>
       ${
         this.readOnly
           ? nothing
@@ -242,6 +245,18 @@ export class TbTally extends SheetElement {
     if (this.asked?.cell === cell) wish(button, { want: 'close-working' })
     else wish(button, { want: 'working', cell })
   }
+
+  /** A figure that is typed on a number, or a second click on it, holds the reading. */
+  #typeOver = (event: KeyboardEvent | MouseEvent): void => {
+    if (this.compact || !this.#canHold(this.sheet!)) return
+    if ('key' in event && (event.ctrlKey || event.metaKey || event.altKey || !/^[\d.,]$/.test(event.key)))
+      return
+    const { reading } = (event.currentTarget as HTMLElement).dataset
+    if (this.asked?.cell === reading) wish(this, { want: 'close-working' })
+    this.holding = reading as ReadingName
+  }
+
+  #canHold = (sheet: FigureSheet): boolean => !this.readOnly && canGive(sheet)
 
   #openForm(name: ReadingName): void {
     if (this.holding === name) this.#closeForm()

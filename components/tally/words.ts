@@ -32,9 +32,12 @@ export const weighedWords = (value: string, unit: '%' | 'g'): string =>
 
 /** Of a hold. `reading` is its name within a sentence. */
 export const heldWords = {
-  /** `True hydration held at 75 %, Water gives`; beneath the reading without its name. Here it begins the sentence. */
-  held: (reading: string | undefined, value: string, ingredient: string): string =>
-    `${reading === undefined ? 'Held' : `${reading} held`} at ${value}, ${ingredient || 'a line'} gives`,
+  /**
+   * `True hydration held at 75 %, Water gives`; beneath the reading without its name. Here it begins the sentence. Without an
+   * ingredient every line gives.
+   */
+  held: (reading: string | undefined, value: string, ingredient: string | undefined): string =>
+    `${reading === undefined ? 'Held' : `${reading} held`} at ${value}, ${ingredient === undefined ? 'every line in proportion' : `${ingredient || 'a line'} gives`}`,
   change: 'Change',
   changeThis: (reading: string): string => `Change the hold on ${reading}`,
   release: 'Release',

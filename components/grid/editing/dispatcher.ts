@@ -1,4 +1,4 @@
-import type { Formula } from '../../../src/dough/document/formula.js'
+import { type Formula, isInProportion } from '../../../src/dough/document/formula.js'
 import { askEdit, type Edit, say } from '../../base/events.js'
 import type { MovingContext } from '../moving/selection.js'
 import { type Column, rowAt, type Spot, stageOf } from '../table/table.js'
@@ -56,7 +56,7 @@ export class Dispatcher {
     const line = formula.stages.flatMap(s => s.lines).find(l => l.id === typedIn)
     const released = before.holds?.filter(
       hold =>
-        hold.line === line?.id &&
+        (hold.line === line?.id || isInProportion(hold)) &&
         !formula.holds?.some(h => h.line === hold.line && h.reading === hold.reading),
     )
     if (!line || !released?.length) return

@@ -9,6 +9,7 @@ import { writeHolds } from './hold-cells.js'
 import { writeJottings } from './jotting-cells.js'
 import { LineCells } from './line-cells.js'
 import { writeFlourWeight, writeReadings } from './reading-cells.js'
+import { writeScale } from './scale-cells.js'
 import { StageCells } from './stage-cells.js'
 
 /** What is to be done to a graph so that its cells are defined as they are planned. */
@@ -35,7 +36,8 @@ export class CellPlan {
       for (const line of stage.lines) this.#write(line)
       this.#write(stage)
     }
-    for (const part of ['holds', 'flour weight', 'readings', 'batch', 'jottings'] as const) this.#write(part)
+    for (const part of ['holds', 'flour weight', 'readings', 'batch', 'jottings', 'scale'] as const)
+      this.#write(part)
   }
 
   get cells(): ReadonlyMap<string, Definition> {
@@ -95,7 +97,7 @@ export class CellPlan {
       parts.add(stage)
       if (stage.isFinal) parts.add('holds')
     }
-    if (holds) parts.add('holds')
+    if (holds) parts.add('holds').add('scale')
     if (flourWeight) parts.add('flour weight')
     if (batch) parts.add('batch')
     return this.#rewrite(parts)
@@ -119,6 +121,7 @@ export class CellPlan {
       if (part === 'flour weight') return writeFlourWeight(this.#out, outline)
       if (part === 'readings') return writeReadings(this.#out, outline)
       if (part === 'batch') return writeTimes(this.#out, outline)
+      if (part === 'scale') return writeScale(this.#out, outline)
       if (part === 'jottings') return writeJottings(this.#out, outline)
     })
   }

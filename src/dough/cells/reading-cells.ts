@@ -29,6 +29,13 @@ export function writeReadings(out: CellWriter, outline: Outline): void {
   }
   reading('trueHydration', 'true hydration', 'part / flour', total('water'))
   reading('moistureHydration', 'moisture hydration', 'part / flour', total('moisture'))
+  const soaked = outline.counted.includes('soaked')
+  if (soaked) {
+    const of = [total('water'), cellOf.count(final, 'soaked')]
+    out.compute(cellOf.unsoaked, 'water but that of soakers', 'less', of, ([all, water]) => all! - water!)
+  }
+  const unsoaked = soaked ? cellOf.unsoaked : total('water')
+  reading('hydrationWithoutSoakers', 'hydration without soakers', 'part / flour', unsoaked)
   reading('salt', 'salt', 'part / flour', total('salt'))
   reading('prefermentedFlour', 'prefermented flour', 'part / flour', total('prefermented'))
   for (const count of ['fat', 'sugar', 'egg', 'milk'] as const)

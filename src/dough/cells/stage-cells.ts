@@ -5,6 +5,7 @@ import { cellOf } from '../outline/names.js'
 import {
   type Counted,
   inOrder,
+  isSoaker,
   type LinePlan,
   lineBrings,
   type Outline,
@@ -50,6 +51,7 @@ export class StageCells {
       if (!line.source) continue
       for (const count of this.#has.get(line.source) ?? []) found.add(count)
       if (line.source.ferments) found.add('prefermented')
+      if (isSoaker(line.source) && found.has('water')) found.add('soaked')
     }
     return found
   }
@@ -148,7 +150,12 @@ export class StageCells {
       const { source } = line
       const own = lineBrings(line, count)
       if (!source) return own ? [[at, own]] : []
-      const carried = count === 'prefermented' && source.ferments ? 'flour' : count
+      const carried =
+        count === 'prefermented' && source.ferments
+          ? 'flour'
+          : count === 'soaked' && isSoaker(source)
+            ? 'water'
+            : count
       return source.circle || this.#has.get(source)?.has(carried) ? [[at, cellOf.share(source, carried)]] : []
     })
   }

@@ -29,9 +29,12 @@ export const cellOf = {
   build: (stage: StagePlan) => `${stage.stage.id}.build`, // grams made of it in the batch
   needed: (stage: StagePlan) => `${stage.stage.id}.needed`, // grams the batch takes of it
   times: (stage: StagePlan) => `${stage.stage.id}.times`, // how many times the stage as written is made
+  unsoaked: 'water but that of soakers', // of the dough
   reading: (name: string) => `reading.${name}`,
   jotting: (name: string) => `jotting.${name}`,
   flourWeight: 'flour weight',
+  scale: 'scale', // how many times as much as is written, where the dough's weight is held in proportion
+  scaled: (cell: string) => `${cell}, scaled`, // a weight so many times
 } as const
 
 /** What a name in an amount stands for. `lines` are weights of the stage's own lines. */

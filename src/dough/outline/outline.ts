@@ -5,6 +5,7 @@ import {
   type CountsAs,
   type Formula,
   type Hold,
+  isInProportion,
   type Line,
   nameKey,
   type Stage,
@@ -26,8 +27,8 @@ export const counts = [
   'milk',
 ] as const
 export type Count = (typeof counts)[number]
-/** A count, or the weight of one ingredient through all stages by its key. */
-export type Counted = Count | `all ${string}`
+/** A count, the water that soakers carry, or the weight of one ingredient through all stages by its key. */
+export type Counted = Count | 'soaked' | `all ${string}`
 export type Brings = Readonly<Partial<Record<Count, number>>> // gram a gram; left out: 0
 
 /** An amount that is not understood, or not worked out. */
@@ -64,6 +65,7 @@ export interface Outline {
   readonly stages: readonly StagePlan[]
   readonly final: StagePlan
   readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
+  readonly doughWeight: number | undefined // grams that the dough is held at while every line gives in proportion
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   readonly tooMuch: Worded<OutlineDiagnostic> | undefined // why it is not worked out
@@ -78,6 +80,10 @@ export function lineBrings(line: LinePlan, count: Counted): number {
   if (!count.startsWith('all ')) return line.brings[count as Count] ?? 0
   return !line.source && line.line.ingredient && count === `all ${ingredientKey(line)}` ? 1 : 0
 }
+
+/** Whether a stage is a soaker: it does not ferment, and what it is made of is no flour. */
+export const isSoaker = ({ ferments, baseIsFlour, isFinal }: StagePlan): boolean =>
+  !ferments && !baseIsFlour && !isFinal
 
 type Open<T> = { -readonly [K in keyof T]: T[K] }
 
@@ -184,6 +190,8 @@ function circleOf(start: StagePlan): StagePlan[] | undefined {
   return undefined
 }
 
+export const heldInProportion = ({ holds }: Formula): number | undefined => holds?.find(isInProportion)?.value
+
 export function outlineOf(formula: Formula, larder: Larder): Outline {
   const last = formula.stages.length - 1
   const plans: Open<StagePlan>[] = formula.stages.map((stage, i) => ({
@@ -231,6 +239,23 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const final = plans[last]!
   const giving = final.lines.filter(l => l.gives)
   const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
-  const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
-  return { formula, larder, stages: plans, final, giving, jottings, counted, tooMuch, stageNamed }
+  const isSoaked = plans.some(plan => plan.takenBy.length > 0 && isSoaker(plan))
+  const counted = [
+    ...counts,
+    ...(isSoaked ? (['soaked'] as const) : []),
+    ...shares.map(l => `all ${ingredientKey(l)}` as const),
+  ]
+  const doughWeight = tooMuch ? undefined : heldInProportion(formula)
+  return {
+    formula,
+    larder,
+    stages: plans,
+    final,
+    giving,
+    doughWeight,
+    jottings,
+    counted,
+    tooMuch,
+    stageNamed,
+  }
 }

@@ -2,7 +2,7 @@ import type { ReadingName } from '../document/reading-names.js'
 import { grams, isWeightReading, measured, per100, plainNumber, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import { type Count, ingredientKey, type LinePlan, lineBrings, type StagePlan } from '../outline/outline.js'
-import type { WorkedOut } from '../sheet/worked-out.js'
+import { numberIn, valueIn, type WorkedOut } from '../sheet/worked-out.js'
 import { workingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
@@ -23,8 +23,7 @@ export class FigureReader {
   constructor(readonly at: WorkedOut) {}
 
   number(cell: string): number | undefined {
-    const value = this.at.graph.value(cell)
-    return typeof value === 'number' ? value : undefined
+    return numberIn(this.at, cell)
   }
   grams = (cell: string): string => {
     const value = this.number(cell)
@@ -32,7 +31,7 @@ export class FigureReader {
   }
 
   done(title: string, cell: string, words: string, figures: string, sources: readonly Source[]): Working {
-    const value = this.at.graph.value(cell)
+    const value = valueIn(this.at, cell)
     if (typeof value === 'number') return { title, words, figures, value, sources }
     const problem = this.at.explain(value)
     return { title, words, figures: '', value: undefined, sources, ...(problem && { problem }) }

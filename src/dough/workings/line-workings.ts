@@ -19,8 +19,20 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
   if (!amount) return read.done(title, cell, workingWords.nothingTyped, grams(0), [])
   if ('problem' in amount) return read.done(title, cell, workingWords.typed(line.amount), '', [])
   const { expression } = amount
-  if (amount.plain && amount.typedIn === 'weight')
-    return read.done(title, cell, workingWords.typed(line.amount), read.grams(cell), [])
+  const { doughWeight } = read.at.outline
+  const isScaled = doughWeight !== undefined && expression.names.some(name => name.startsWith('unit:'))
+  const times = isScaled ? read.number(cellOf.scale) : undefined
+  const scaled = times === undefined ? '' : ` × ${plainNumber(times)}`
+  if (amount.plain && amount.typedIn === 'weight') {
+    const figures = scaled ? `${line.amount}${scaled} = ${read.grams(cell)}` : read.grams(cell)
+    return read.done(
+      title,
+      cell,
+      workingWords.typedAndScaled(line.amount, isScaled, doughWeight),
+      figures,
+      [],
+    )
+  }
   const sources: Source[] = []
   const figures: string[] = []
   for (const name of expression.names) {
@@ -56,8 +68,10 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
   return read.done(
     title,
     cell,
-    workingWords.typed(line.amount, percentOnly ? read.baseWords(stage) : ''),
-    `${said}${base} = ${read.grams(cell)}`,
+    percentOnly
+      ? workingWords.typed(line.amount, read.baseWords(stage))
+      : workingWords.typedAndScaled(line.amount, isScaled, doughWeight),
+    `${scaled ? `(${said})${scaled}` : `${said}${base}`} = ${read.grams(cell)}`,
     sources,
   )
 }

@@ -37,7 +37,11 @@ export function stageBase(read: FigureReader, stage: StagePlan): Working {
       read.sum(stage.base, end),
       stage.base.map(l => read.line(l)),
     )
-  if (stage.isFinal) return read.done(title, cell, workingWords.baseAsSet, end, [])
+  if (stage.isFinal) {
+    const { doughWeight } = read.at.outline
+    const words = doughWeight === undefined ? workingWords.baseAsSet : workingWords.baseAsHeld(doughWeight)
+    return read.done(title, cell, words, end, [])
+  }
   return read.done(
     title,
     cell,

@@ -1,5 +1,5 @@
 import type { ReadingName } from '../document/reading-names.js'
-import { readingWords } from '../document/words.js'
+import { grams, readingWords } from '../document/words.js'
 import type { Count } from '../outline/outline.js'
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
@@ -36,6 +36,8 @@ export const workingWords = {
   // How it comes about.
   nothingTyped: 'nothing typed yet',
   typed: (amount: string, base = '') => `typed: ${amount}${base ? ` of the ${base}` : ''}`,
+  typedAndScaled: (amount: string, isScaled: boolean, doughWeight: number | undefined) =>
+    `typed: ${amount}${isScaled ? `; all is scaled so that the dough weighs ${grams(doughWeight!)}` : ''}`,
   jotted: (text: string) => `jotted: ${text}`,
   gives: (line: string, hold: string, others: readonly string[]) =>
     `${line} gives, so that ${hold}${together(others)}`,
@@ -47,6 +49,7 @@ export const workingWords = {
   broughtByLines: (stage: string) => `what each line of ${stage} brings`,
   baseOfItsLines: 'so much that the lines that are 100 % add up to it',
   baseAsSet: 'the flour weight set for this formula',
+  baseAsHeld: (doughWeight: number) => `so much that the dough weighs ${grams(doughWeight)}`,
   baseAsTaken: (stage: string) => `so much that ${stage} is just what later stages take of it`,
   allLines: 'all of its lines together',
   takers: 'the lines that take it',
