@@ -1,11 +1,11 @@
 import { isSpokenRead, mayBeSaid } from '../../src/dough/amounts/spoken-reader.js'
-import type { Formula } from '../../src/dough/document/formula.js'
+import { type Formula, isInProportion } from '../../src/dough/document/formula.js'
 
 /**
- * Fetches what reads amounts as they are said, `half a cup`, and the sentences on those that are not understood: most
- * workbooks have neither, and a page begins without them.
+ * Fetches what reads amounts as they are said, `half a cup`, `all of it`, the sentences on those that are not understood,
+ * what scales a dough, and batches of all of an ingredient: most workbooks have none of it, and a page begins without.
  */
-export const fetchSpoken = (): Promise<unknown> => import('../../src/dough/amounts/spoken-at-once.js')
+export const fetchSpoken = (): Promise<unknown> => import('../../src/dough/cells/rare-at-once.js')
 
 /**
  * Fetches it where an amount of the formulas or of their kept states may want it. Where it cannot be fetched, the formulas
@@ -16,6 +16,9 @@ export async function fetchSpokenFor(formulas: readonly Formula[]): Promise<void
     stages.some(({ lines }) => lines.some(({ amount }) => mayBeSaid(amount))) ||
     jottings?.some(({ text }) => mayBeSaid(text)) === true
   const isSaidIn = (formula: Formula) =>
-    isSaid(formula) || formula.states?.some(state => isSaid(state.formula)) === true
+    isSaid(formula) ||
+    formula.batch?.make === 'all of' ||
+    formula.holds?.some(isInProportion) ||
+    formula.states?.some(state => isSaid(state.formula)) === true
   if (!isSpokenRead() && formulas.some(isSaidIn)) await fetchSpoken().catch(() => {})
 }

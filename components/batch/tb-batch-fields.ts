@@ -1,3 +1,4 @@
+import '../../src/dough/cells/rare-at-once.js'
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Batch } from '../../src/dough/document/batch.js'

@@ -14,6 +14,7 @@ import { hasBatch, type Line, type Stage } from '../../src/dough/document/formul
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
 import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
+import { leadingHydration } from '../../src/dough/sheet/ranges.js'
 import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
 import { type NumberStyle, showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
@@ -32,17 +33,24 @@ export interface CardShown {
   readonly list: ListName // of allergens
 }
 
-const leads: readonly ReadingName[] = ['trueHydration', 'salt', 'prefermentedFlour', 'doughWeight']
+/** The readings that stand out: true hydration, or moisture with it beside. */
+const leadsOf = ({ sheet }: CardShown): readonly ReadingName[] => {
+  const lead = leadingHydration(name => sheet.reading(name))
+  return [...new Set([lead, 'trueHydration', 'salt', 'prefermentedFlour', 'doughWeight'] as const)]
+}
 const leastTold = 0.0005
 
-function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
+function reading(shown: CardShown, name: ReadingName): string | undefined {
+  const { sheet, numbers } = shown
   const unit = readingUnit(name)
   const value = sheet.weighedReading(name) ?? sheet.reading(name) // as the lines above it add up
-  if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined
+  if (value === undefined || (value < leastTold && !leadsOf(shown).includes(name))) return undefined
+  if (name === 'hydrationWithoutSoakers' && !sheet.workedOut.outline.soakers) return undefined
   return `${showReading(name, value, numbers)} ${unit}`
 }
 
 function readings(shown: CardShown): TemplateResult {
+  const leads = leadsOf(shown)
   const others = readingNames
     .filter(name => !leads.includes(name))
     .flatMap(name => {
@@ -85,9 +93,10 @@ function line(shown: CardShown, of: Line, household: Household | undefined): Tem
 
 function stage(shown: CardShown, of: Stage, household: Household | undefined): TemplateResult {
   const { sheet, numbers } = shown
-  const { ferments, isFinal } = sheet.stage(of.id)
+  const { ferments, isFinal, hydration } = sheet.stage(of.id)
   const facts = [
     ...(ferments && !isFinal ? [pageWords.ferments] : []),
+    ...(hydration === undefined || isFinal ? [] : [pageWords.hydration(showPercent(hydration, numbers))]),
     ...(hasBatch(sheet.formula) ? buildWords(sheet, of, numbers).slice(1) : []),
   ]
   const lines = of.lines.filter(l => `${l.ingredient}${l.amount}`.trim() !== '')

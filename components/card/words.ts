@@ -20,6 +20,7 @@ export const pageWords = {
   asWritten: 'As written',
   ofDough: (weight: string): TemplateResult => html` <b>${weight}</b> of dough.`,
   ferments: 'ferments',
+  hydration: (percent: string): string => `${percent.replace(/[.,]0+$/, '')} % hydration`,
   toWeigh: 'To weigh',
   ingredient: 'Ingredient',
   about: 'About',

@@ -4,13 +4,12 @@ import type { Larder } from '../../src/dough/document/larder.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import type { Hydration } from '../../src/dough/sheet/ranges.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { History, type HistoryEvent } from '../../src/storage/index.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { GridPlace } from '../grid/tb-grid.js'
-import { type ShelfReading, ShelfReadings } from './shelf-readings.js'
+import { type ShelfReading, ShelfReadings, shelfReadingOf } from './shelf-readings.js'
 
 /** Where something is edited: a place of the grid, or a day by its id. */
 export type EditPlace = Partial<GridPlace> & { readonly day?: string }
@@ -21,12 +20,10 @@ export interface DeskPlace {
   readonly at: EditPlace | undefined // undefined: neither in the grid nor on a day
 }
 
-/** What happened on the desk: the step, and the hydration of the open formula before it. `said.ts` puts it in a sentence. */
+/** What happened on the desk: the step, and how the open formula read before it. `said.ts` puts it in a sentence. */
 export interface DeskEvent {
   readonly event: HistoryEvent<DeskPlace>
-  readonly hydration:
-    | ({ readonly formula: string } & Readonly<Record<Hydration, number | undefined>>)
-    | undefined
+  readonly before: ({ readonly formula: string } & ShelfReading) | undefined
 }
 
 /** The workbook being worked on: its history, the open formula with its figures, the readings of the shelf. */
@@ -57,9 +54,9 @@ export class Desk {
     this.#shelf = new ShelfReadings(this.larder, onReadings)
     this.open(open)
     this.history.subscribe(event => {
-      const hydration = this.#hydration()
+      const before = this.sheet && { formula: this.formula!.id, ...shelfReadingOf(this.sheet) }
       this.#follow(event.workbook)
-      onEvent({ event, hydration })
+      onEvent({ event, before })
     })
   }
 
@@ -94,14 +91,8 @@ export class Desk {
   }
 
   /** What the shelf says of a formula; undefined while that is still to be worked out. */
-  readonly shelfReading = (formula: Formula): ShelfReading | undefined => {
-    if (formula !== this.formula) return this.#shelf.of(formula)
-    const { sheet } = this
-    return {
-      trueHydration: sheet!.reading('trueHydration'),
-      prefermentedFlour: sheet!.reading('prefermentedFlour'),
-    }
-  }
+  readonly shelfReading = (formula: Formula): ShelfReading | undefined =>
+    formula === this.formula ? shelfReadingOf(this.sheet!) : this.#shelf.of(formula)
 
   /** Brings larder, open formula and sheet to the workbook as it is now. */
   #follow(workbook: Workbook): void {
@@ -121,15 +112,5 @@ export class Desk {
     const namesake = workbook.formulas.find(f => f.name === before?.name)
     this.sheet = undefined
     this.open(namesake?.id ?? '')
-  }
-
-  #hydration(): DeskEvent['hydration'] {
-    const { sheet } = this
-    if (!sheet) return undefined
-    const [trueHydration, moistureHydration] = [
-      sheet.reading('trueHydration'),
-      sheet.reading('moistureHydration'),
-    ]
-    return { formula: sheet.formula.id, trueHydration, moistureHydration }
   }
 }

@@ -15,7 +15,7 @@ import type { Desk, DeskEvent } from './desk.js'
 import { saidWords } from './said-words.js'
 
 /** What happened on a desk, in a sentence: `Water set to 700 grams; true hydration 73.3 %`. */
-export function said({ sheet, numbers }: Desk, { event, hydration }: DeskEvent): string {
+export function said({ sheet, numbers }: Desk, { event, before: reading }: DeskEvent): string {
   const { transaction, way, before } = event
   const { label, changes } = transaction
   if (way === 'undo') return withHydration(saidWords.undone(label))
@@ -27,13 +27,13 @@ export function said({ sheet, numbers }: Desk, { event, hydration }: DeskEvent):
   return withHydration(own ?? saidWords.done(label), hold)
 
   function withHydration(first: string, hold?: Hold): string {
-    if (!sheet || hydration?.formula !== sheet.formula.id) return first
-    const reading = leadingHydration(name => sheet.reading(name))
-    const [then, now] = [hydration[reading], sheet.reading(reading)].map(
+    if (!sheet || reading?.formula !== sheet.formula.id) return first
+    const lead = leadingHydration(name => sheet.reading(name))
+    const [then, now] = [reading[lead], sheet.reading(lead)].map(
       value => value !== undefined && `${showPercent(value, numbers)} %`,
     )
-    if (!then || !now || then === now || hold?.reading === reading) return first
-    return saidWords.withHydration(first, readingInSentence(reading), now)
+    if (!then || !now || then === now || hold?.reading === lead) return first
+    return saidWords.withHydration(first, readingInSentence(lead), now)
   }
 }
 

@@ -34,7 +34,8 @@ export class TbFlourWeight extends SheetElement {
     if (flours.length === 0) {
       return html`<p class="quiet">${flourWeightWords.withoutFlour(final.name, shown)}</p>`
     }
-    if (!sheet.workedOut.plan.isFree(sheet.workedOut.outline.final)) {
+    const { plan, outline } = sheet.workedOut
+    if (!plan.isFree(outline.final) || outline.doughWeight !== undefined) {
       return html`<p>${flourWeightWords.asLinesSay(shown)}</p>`
     }
     return html`<p>
@@ -65,10 +66,7 @@ export class TbFlourWeight extends SheetElement {
   }
 
   get #kept(): string {
-    const { formula, workedOut } = this.sheet!
-    const { doughWeight, final } = workedOut.outline
-    const scaled = doughWeight === undefined ? undefined : this.sheet!.stage(final.stage.id).base
-    return showNumber(scaled ?? formula.flourWeight, this.numbers)
+    return showNumber(this.sheet!.formula.flourWeight, this.numbers)
   }
 
   get #field(): HTMLInputElement {

@@ -54,6 +54,9 @@ export const tallyStyles = css`
     max-width: 96px;
     text-align: right;
   }
+  .listed dd + dt {
+    margin-top: 8px;
+  }
   .listed .weighed {
     white-space: normal;
   }
@@ -124,19 +127,6 @@ export const tallyStyles = css`
   .listed .how,
   .listed .hold {
     margin-right: -6px;
-  }
-  .lead .reading tb-hold {
-    --held-size: var(--size-reading);
-    --held-weight: 300;
-    --held-spacing: -0.035em;
-  }
-  .pair tb-hold {
-    --held-size: var(--size-title);
-    --held-weight: 300;
-    --held-spacing: -0.02em;
-  }
-  .listed tb-hold {
-    --held-size: var(--size-lead);
   }
   .ledger .reading:has(tb-hold) .value {
     grid-column: 1 / -1;

@@ -5,18 +5,42 @@ import { holdWords, isWeightReading } from '../../src/dough/document/words.js'
 import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { holdReading, releaseHold } from '../../src/dough/edits/edits.js'
 import { naturalGiver } from '../../src/dough/edits/fetched/natural-giver.js'
+import '../../src/dough/cells/rare-at-once.js'
 import { outOfReach } from '../../src/dough/remarks/reach.js'
 import { outOfReachSaid } from '../../src/dough/remarks/remarks.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
-import { askEdit, type Edit } from '../base/events.js'
+import { askEdit, type Edit, wish } from '../base/events.js'
 import { gramDigits, type NumberStyle, percentDigits, showNumber } from '../base/numbers.js'
 import { heldToType, readingUnit } from '../base/reading-shown.js'
 import { readingInSentence, readingWords } from '../base/words.js'
 import { readPart, readWeight } from '../typed/typed-numbers.js'
 import { type Giver, giversOf } from './givers.js'
 import { holdFormWords, noGiver, notAValue } from './hold-words.js'
-import { heldAt } from './holds.js'
+import { canGive, heldAt } from './holds.js'
+import type { TbTally } from './tb-tally.js'
+
+/** A figure that is typed on a number of a tally, or a second click on it, opens the number to be typed over. */
+export function typeOver(tally: TbTally): void {
+  const open = (event: Event) => {
+    const { reading } = (event.target as Element).closest<HTMLElement>('.how')?.dataset ?? {}
+    if (!reading || tally.readOnly || !tally.sheet || !canGive(tally.sheet)) return
+    if (tally.asked?.cell === reading) wish(tally, { want: 'close-working' })
+    tally.holding = reading as ReadingName
+  }
+  tally.renderRoot.addEventListener('dblclick', open)
+  tally.renderRoot.addEventListener('keydown', event => {
+    const { key, ctrlKey, metaKey, altKey } = event as KeyboardEvent
+    if (!ctrlKey && !metaKey && !altKey && /^[\d.,]$/.test(key)) open(event)
+  })
+}
+
+const sizes: Partial<Record<ReadingName, string>> = {
+  trueHydration: 'lead',
+  moistureHydration: 'lead',
+  salt: 'pair',
+  prefermentedFlour: 'pair',
+}
 
 /** What every line is called where it gives in proportion, among the ids of lines. */
 const everyLine = ''
@@ -66,6 +90,7 @@ export class TbHold extends BaseElement {
     return html`<form
       aria-label=${holdFormWords.name(spoken)}
       novalidate
+      class=${sizes[reading] ?? ''}
       @submit=${this.#hold}
       @keydown=${this.#key}
     >
@@ -227,16 +252,24 @@ export class TbHold extends BaseElement {
       padding: 0 2px;
       margin-left: -2px;
       font: inherit;
-      font-size: var(--held-size, var(--size-text));
-      font-weight: var(--held-weight, 400);
+      font-size: var(--size-text);
       font-variant-numeric: tabular-nums;
-      letter-spacing: var(--held-spacing, 0);
       line-height: 1.05;
       color: var(--ink);
       background: none;
       border: 0;
       border-bottom: 2px solid var(--accent);
       border-radius: 0;
+    }
+    .lead input {
+      font-size: var(--size-reading);
+      font-weight: 300;
+      letter-spacing: -0.035em;
+    }
+    .pair input {
+      font-size: var(--size-title);
+      font-weight: 300;
+      letter-spacing: -0.02em;
     }
     input:focus-visible {
       outline: 0;

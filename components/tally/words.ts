@@ -1,7 +1,6 @@
 export const tallyWords = {
   tally: 'Tally',
   mainReadings: 'Main readings',
-  listed: 'Listed', // hydration, beneath the true one
   held: 'held',
   hold: 'Hold',
   holdThis: (reading: string): string => `Hold ${reading}`,
@@ -12,9 +11,17 @@ export const tallyWords = {
   notKnown: 'Not known yet.',
 } as const
 
+/** Hydrations beside the one that leads. */
+export const besideWords = {
+  trueHydration: 'True',
+  listedHydration: 'Listed',
+  hydrationWithoutSoakers: 'Without soakers',
+} as const
+
 /** The readings in a strip at the foot of a narrow page. */
 export const stripWords = {
   trueHydration: 'True hydration',
+  moistureHydration: 'Moisture',
   salt: 'Salt',
   prefermentedFlour: 'Prefermented',
 } as const

@@ -140,7 +140,11 @@ test('of a stage in percentages nothing says how much all of it is, until one of
       water = 65%
       Soaker = all of it`)
   const sheet = open(formula)
-  assert.ok(sheet.problems.some(p => p.message.includes('Write one of its lines in grams')))
+  assert.ok(
+    sheet.problems.some(p =>
+      p.message.includes('nothing says how much that is. Write one of its lines in grams'),
+    ),
+  )
   sheet.enter('Soaker', 'linseed', 'weight', '60')
   near(sheet.weight('Final dough', 'Soaker'), 150)
   sheet.enter('Soaker', 'linseed', 'percent', '100')

@@ -128,6 +128,7 @@ function saidOfStage(
 ): string {
   const words: string[] = []
   if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
+  if (figures.hydration !== undefined) words.push(stageWords.hydration(showPercent(figures.hydration, style)))
   if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))
   if (waitsFor) words.push(stageWords.waitsFor(waitsFor))
   if (built.length) words.push(...built)

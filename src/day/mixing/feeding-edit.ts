@@ -104,6 +104,7 @@ const isChanged = ({ before, after }: ReadingChange): boolean =>
 /** What an edit does to the readings: to true hydration and prefermented flour, and to all others that change. */
 export function readingsChanged(before: FigureSheet, after: FigureSheet): ReadingChange[] {
   return readingNames
+    .filter(reading => reading !== 'hydrationWithoutSoakers' || before.workedOut.outline.soakers)
     .map(reading => ({ reading, before: before.reading(reading), after: after.reading(reading) }))
     .filter(change => alwaysTold.includes(change.reading) || isChanged(change))
 }

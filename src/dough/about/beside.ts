@@ -58,6 +58,10 @@ export function besides(left: FigureSheet, right: FigureSheet): Beside {
   const readings = readingNames
     .map(name => ({ name, left: left.reading(name), right: right.reading(name) }))
     .filter(r => (r.left ?? 0) !== 0 || (r.right ?? 0) !== 0)
+    .filter(
+      ({ name }) =>
+        name !== 'hydrationWithoutSoakers' || [left, right].some(sheet => sheet.workedOut.outline.soakers),
+    )
   const sides = [left, right].map(sheet => ({ sheet, final: finalDoughOf(sheet.formula) }))
   const [l, r] = sides.map(({ sheet, final }) => sheet.formula.stages.filter(s => s !== final))
   const [leftFinal, rightFinal] = sides.map(({ final }) => final)

@@ -10,10 +10,8 @@ import {
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
 import { type DecimalMark, longestTyped } from '../lexicon/digits.js'
-import { folded } from '../lexicon/folded.js'
 import { inDoubt, plainNumbers, readingsInDoubt, typedText } from '../lexicon/plain-numbers.js'
-import { isEstimate, knownUnits, unitWords } from '../lexicon/unit-words.js'
-import { allOfIt, saysAllOfIt } from './all-of-it.js'
+import { unitWords } from '../lexicon/unit-words.js'
 import { expressionProblem } from './expression-problem.js'
 import { readingDimension } from './jottings.js'
 import { isSpokenRead, readSpoken } from './spoken-reader.js'
@@ -99,12 +97,11 @@ function whyNot(error: ExpressionError | undefined, text: string): AmountProblem
 }
 
 function read(text: string, jottings: Dimensions, names: readonly string[]): Amount | AmountProblem {
-  if (saysAllOfIt(text) && !jottings.has(text)) return spelledOut(allOfIt, text)
   let why: ExpressionError | undefined
   try {
     const amount = readExpression(text, jottings)
     const isName = 'expression' in amount && amount.expression.tree.kind === 'name'
-    if (!isName || jottings.has(text) || !isEstimate(knownUnits.get(folded(text)))) return amount
+    if (!isName || jottings.has(text) || !readSpoken(text, '.', names)) return amount
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     why = error
@@ -112,13 +109,9 @@ function read(text: string, jottings: Dimensions, names: readonly string[]): Amo
   if (text.length > longestTyped) return whyNot(why, text)
   const doubt = inTwoWays(text)
   const spoken = doubt ? undefined : readSpoken(text, '.', names)
-  return spoken ? spelledOut(spoken.text, text) : (doubt ?? whyNot(why, text))
-}
-
-/** An amount that was said, as the expression that it is. */
-function spelledOut(expression: string, typed: string): Amount | AmountProblem {
-  const amount = readExpression(expression, noJottings)
-  return 'expression' in amount ? { ...amount, typed, plain: false } : amount
+  if (!spoken) return doubt ?? whyNot(why, text)
+  const amount = readExpression(spoken.text, noJottings)
+  return 'expression' in amount ? { ...amount, typed: text, plain: false } : amount
 }
 
 const known = new Map<string, Amount | AmountProblem>()

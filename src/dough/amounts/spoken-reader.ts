@@ -1,7 +1,6 @@
 import { dimensionOf, parse, straight } from '../../engine/index.js'
 import type { DecimalMark } from '../lexicon/digits.js'
 import { unitWords } from '../lexicon/unit-words.js'
-import { saysAllOfIt } from './all-of-it.js'
 
 /** What is typed as it is said in a kitchen rather than as a calculation. */
 export interface Spoken {
@@ -32,7 +31,7 @@ const plainly = /^-?(?:\d+(?:\.\d+)?|\.\d+)\s*(%|\p{L}*)$/u
  */
 export function mayBeSaid(text: string): boolean {
   const unit = plainly.exec(text)?.[1]
-  if (text === '' || unit === '' || unit === '%' || saysAllOfIt(text)) return false
+  if (text === '' || unit === '' || unit === '%') return false
   if (unit !== undefined && unitWords.has(unit)) return false
   try {
     const expression = parse(text, { units: unitWords })

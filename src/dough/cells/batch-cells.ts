@@ -1,16 +1,31 @@
 import { type Batch, doughForPieces } from '../document/batch.js'
-import { hasBatch, nameKey } from '../document/formula.js'
+import { hasBatch } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'
 import { cellProblem } from './words.js'
 
 /** A stage as the batch makes it: takers come before what they take. */
-interface Build {
+export interface Build {
   readonly stage: StagePlan
   readonly loss: number
   readonly keepBack: number // grams
   readonly isSeedKept: boolean
+}
+
+/** Writes how many times the dough is made of all of an ingredient; `all-of-batch.ts` has the one there is. */
+export type AllOfBatch = (
+  out: CellWriter,
+  outline: Outline,
+  builds: readonly Build[],
+  batch: Extract<Batch, { make: 'all of' }>,
+) => void
+
+let allOf: AllOfBatch | undefined
+
+/** Gives it to all formulas from then on: a page begins without it where no batch is made so. */
+export const useAllOf = (write: AllOfBatch): void => {
+  allOf = write
 }
 
 /** The lines that seed a stage: its starters. */
@@ -19,10 +34,9 @@ export const seedLines = (stage: StagePlan): LinePlan[] =>
 
 /** The batch as cells: how many times each stage is made, and what is taken of it. */
 export function writeTimes(out: CellWriter, outline: Outline): void {
-  const { final, stages, doughWeight } = outline
+  const { final, stages } = outline
   if (!hasBatch(outline.formula)) {
-    for (const stage of stages)
-      writeFactor(out, cellOf.times(stage), `times ${stage.stage.name}`, 1, doughWeight)
+    for (const stage of stages) writeFactor(out, cellOf.times(stage), `times ${stage.stage.name}`, 1)
     return
   }
   const builds = inOrder(stages).reverse().map(buildOf) // takers first
@@ -38,14 +52,8 @@ export function writeTimes(out: CellWriter, outline: Outline): void {
 }
 
 /** So many times what is written, or what it is scaled to. */
-function writeFactor(
-  out: CellWriter,
-  name: string,
-  words: string,
-  factor: number,
-  doughWeight?: number,
-): void {
-  if (doughWeight === undefined) out.input(name, words, factor)
+function writeFactor(out: CellWriter, name: string, words: string, factor: number): void {
+  if (!out.cells.has(cellOf.scale)) out.input(name, words, factor)
   else out.compute(name, words, `factor ${factor}`, [cellOf.scale], ([k]) => factor * k!)
 }
 
@@ -69,7 +77,7 @@ function writeBuild(out: CellWriter, { stage, loss, keepBack, isSeedKept }: Buil
   )
 }
 
-function timesOf(
+export function timesOf(
   needed: number,
   weight: number,
   loss: number,
@@ -82,7 +90,7 @@ function timesOf(
 
 /** How many times the final dough is made. */
 function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly Build[]): void {
-  const { final, formula, doughWeight } = outline
+  const { final, formula } = outline
   const batch: Batch = formula.batch ?? { make: 'as written' }
   const name = cellOf.times(final)
   const words = `times ${final.stage.name}`
@@ -90,9 +98,9 @@ function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly B
     out.compute(name, words, `makes ${wanted}`, [cell], ([whole]) => wanted / whole!)
   switch (batch.make) {
     case 'as written':
-      return writeFactor(out, name, words, 1, doughWeight)
+      return writeFactor(out, name, words, 1)
     case 'factor':
-      return writeFactor(out, name, words, batch.factor, doughWeight)
+      return writeFactor(out, name, words, batch.factor)
     case 'dough':
       return over(batch.grams, cellOf.stageWeight(final))
     case 'flour':
@@ -101,70 +109,6 @@ function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly B
     case 'baked pieces':
       return over(doughForPieces(batch), cellOf.stageWeight(final))
     case 'all of':
-      return allOf(out, outline, builds, batch.ingredient, batch.grams)
+      return allOf ? allOf(out, outline, builds, batch) : writeFactor(out, name, words, 1)
   }
-}
-
-/**
- * All of one ingredient: of a stage, what the final dough takes of it; of anything else, its weight through
- * all builds, keep-back included, which grows in a straight line with the times the dough is made.
- */
-function allOf(
-  out: CellWriter,
-  outline: Outline,
-  builds: readonly Build[],
-  ingredient: string,
-  grams: number,
-): void {
-  const { final } = outline
-  const name = cellOf.times(final)
-  const words = `times ${final.stage.name}`
-  const key = nameKey(ingredient)
-  const isIt = (line: LinePlan) => nameKey(line.line.ingredient) === key
-  const isStage = outline.stageNamed(ingredient) !== undefined
-  const lines = (isStage ? [final] : builds.map(b => b.stage)).flatMap(s => s.lines.filter(isIt))
-  if (!lines.length) return out.fail(name, words, cellProblem({ code: 'allOfUnknown', ingredient }))
-  const inputs: string[] = []
-  const at = (cell: string) => (inputs.includes(cell) ? inputs.indexOf(cell) : inputs.push(cell) - 1)
-  const plan = builds.map(build => ({
-    ...build,
-    weight: at(cellOf.stageWeight(build.stage)),
-    taken: build.stage.takenBy.map(l => ({
-      weight: at(cellOf.weight(l)),
-      by: builds.findIndex(b => b.stage === l.stage),
-    })),
-    seeds: build.isSeedKept ? seedLines(build.stage).map(l => at(cellOf.weight(l))) : [],
-    own: lines.filter(l => l.stage === build.stage).map(l => at(cellOf.weight(l))),
-  }))
-  out.compute(
-    name,
-    words,
-    `all of ${ingredient} ${grams} ${JSON.stringify(plan, (k, v) => (k === 'stage' ? undefined : v))}`,
-    inputs,
-    values => {
-      /** Grams of the ingredient when the final dough is made `k` times. */
-      const total = (k: number): number => {
-        const times: number[] = []
-        let sum = 0
-        for (const [i, build] of plan.entries()) {
-          const needed = build.taken.reduce((n, t) => n + values[t.weight]! * (times[t.by] ?? 0), 0)
-          const seeds = build.seeds.map(s => values[s]!)
-          times[i] =
-            build.stage === final
-              ? k
-              : timesOf(needed, values[build.weight]!, build.loss, build.keepBack, seeds)
-          sum += build.own.reduce((n, w) => n + values[w]! * times[i]!, 0)
-        }
-        return sum
-      }
-      const kept = total(0)
-      const each = total(1) - kept
-      if (each > 0 && grams > kept) return (grams - kept) / each
-      const why =
-        each > 0
-          ? cellProblem({ code: 'keptBackTakesMore', ingredient, weight: grams })
-          : cellProblem({ code: 'allOfNotTaken', ingredient })
-      return { kind: 'domain', ...why, origin: name }
-    },
-  )
 }

@@ -1,9 +1,9 @@
 import type { Worded } from '../../engine/index.js'
-import { isFree } from '../outline/base-kind.js'
 import type { Half, Split } from '../outline/linear-parts.js'
-import { cellOf, type Meant, meaningOf, otherTakers } from '../outline/names.js'
+import { cellOf, type Meant, meaningOf } from '../outline/names.js'
 import { nearName } from '../outline/near-names.js'
 import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
+import { takingAll } from '../outline/taking-all.js'
 import type { CellWriter } from './cell-writer.js'
 import { cellProblem } from './words.js'
 
@@ -84,8 +84,8 @@ export class LineCells {
     for (const name of line.amount.expression.names) {
       const meant = meaningOf(name, line, this.outline)
       if (meant.kind === 'unknown') return this.#near(line) ?? meant.problem
-      if (meant.kind === 'all' && this.#isOfAnySize(meant.stage))
-        return cellProblem({ code: 'allOfAnySize', stage: meant.stage.stage.name })
+      const why = meant.kind === 'all' && takingAll!.isOfAnySize(meant.stage, this.splits)
+      if (why) return why
     }
     return undefined
   }
@@ -112,26 +112,10 @@ export class LineCells {
 
   #cellNamed = (name: string, line: LinePlan): string => {
     const meant = meaningOf(name, line, this.outline)
-    return meant.kind === 'all' ? this.#all(line, meant.stage) : cellMeant(this.out, meant, name, line.stage)
+    return meant.kind === 'all'
+      ? takingAll!.write(this.out, line)
+      : cellMeant(this.out, meant, name, line.stage)
   }
-
-  /** What a stage makes, but for what is lost of it and what others take. */
-  #all(line: LinePlan, stage: StagePlan): string {
-    const name = cellOf.all(line)
-    const { name: called, loss = 0 } = stage.stage
-    const of = [cellOf.stageWeight(stage), ...otherTakers(line).map(cellOf.weight)]
-    this.out.compute(name, `all of ${called}`, `all but ${loss}`, of, ([made, ...taken]) =>
-      Math.max(
-        0,
-        taken.reduce((rest, w) => rest - w, made! * (1 - loss)),
-      ),
-    )
-    return name
-  }
-
-  /** Whether a stage is made in whatever amount is taken of it. */
-  #isOfAnySize = (stage: StagePlan): boolean =>
-    isFree(stage, this.splits) && stage.lines.some(l => this.splits.get(l)!.slope !== 'none')
 }
 
 /** The cell that a name is taken from; sums and constants are made on the way. `stage` is where `base` is read. */

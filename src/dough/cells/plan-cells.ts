@@ -1,15 +1,15 @@
-import { takesAll } from '../amounts/all-of-it.js'
 import { isFilled, isFree, isMixed } from '../outline/base-kind.js'
 import { LinearParts, type Split } from '../outline/linear-parts.js'
 import { isBase, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import type { Revision } from '../outline/revise.js'
+import { takingAll } from '../outline/taking-all.js'
 import { writeTimes } from './batch-cells.js'
 import { CellWriter, type Definition, type Owner, type Part } from './cell-writer.js'
 import { writeHolds } from './hold-cells.js'
 import { writeJottings } from './jotting-cells.js'
 import { LineCells } from './line-cells.js'
 import { writeFlourWeight, writeReadings } from './reading-cells.js'
-import { writeScale } from './scale-cells.js'
+import { writeScale } from './scale-writer.js'
 import { StageCells } from './stage-cells.js'
 
 /** What is to be done to a graph so that its cells are defined as they are planned. */
@@ -36,7 +36,7 @@ export class CellPlan {
       for (const line of stage.lines) this.#write(line)
       this.#write(stage)
     }
-    for (const part of ['holds', 'flour weight', 'readings', 'batch', 'jottings', 'scale'] as const)
+    for (const part of ['holds', 'flour weight', 'readings', 'scale', 'batch', 'jottings'] as const)
       this.#write(part)
   }
 
@@ -50,17 +50,7 @@ export class CellPlan {
 
   /** Whether a stage's base is chosen as if no line set it. */
   isFree(stage: StagePlan): boolean {
-    return isFree(stage, this.splits) || this.isFilled(stage)
-  }
-
-  /** Whether some of its base lines are in percentages and others are not. */
-  isMixed(stage: StagePlan): boolean {
-    return isMixed(stage, this.splits)
-  }
-
-  /** Whether base lines in grams come on top of others that are 100 % by themselves. */
-  isFilled(stage: StagePlan): boolean {
-    return isFilled(stage, this.splits)
+    return isFree(stage, this.splits) || isFilled(stage, this.splits)
   }
 
   /** Whether parts of it cannot be planned by themselves: ids that stand twice. */
@@ -81,18 +71,11 @@ export class CellPlan {
     for (const line of amounts) parts.add(line)
     for (const line of moved) {
       parts.add(line)
-      if (isBase(line) && this.isMixed(line.stage)) parts.add(line.stage) // its base may be left open, or no more
+      if (isBase(line) && isMixed(line.stage, this.splits)) parts.add(line.stage) // its base may be left open, or no more
     }
-    for (const { source } of amounts) if (source && this.isMixed(source)) parts.add(source) // all of it may be taken
-    // What takes all of a stage hangs on what else takes of it, on what is lost of it and on whether it has a size.
-    for (const stage of this.#outline.stages)
-      for (const line of stage.lines)
-        if (
-          line.source &&
-          takesAll(line.amount) &&
-          (batch || reshaped.includes(line.source) || line.source.takenBy.some(l => amounts.includes(l)))
-        )
-          parts.add(line)
+    for (const { source } of amounts) if (source && isMixed(source, this.splits)) parts.add(source) // all of it may be taken
+    const hanging = takingAll?.hanging(this.#outline, { amounts, stages: reshaped, losses: batch })
+    for (const line of hanging ?? []) parts.add(line)
     for (const stage of reshaped) {
       parts.add(stage)
       if (stage.isFinal) parts.add('holds')

@@ -29,13 +29,16 @@ export function writeReadings(out: CellWriter, outline: Outline): void {
   }
   reading('trueHydration', 'true hydration', 'part / flour', total('water'))
   reading('moistureHydration', 'moisture hydration', 'part / flour', total('moisture'))
-  const soaked = outline.counted.includes('soaked')
-  if (soaked) {
-    const of = [total('water'), cellOf.count(final, 'soaked')]
-    out.compute(cellOf.unsoaked, 'water but that of soakers', 'less', of, ([all, water]) => all! - water!)
-  }
-  const unsoaked = soaked ? cellOf.unsoaked : total('water')
-  reading('hydrationWithoutSoakers', 'hydration without soakers', 'part / flour', unsoaked)
+  const of = [total('water'), total('flour'), cellOf.count(final, 'soaked')].slice(0, outline.soakers ? 3 : 2)
+  out.belonging({ of: 'reading', id: 'hydrationWithoutSoakers' }, () =>
+    out.compute(
+      cellOf.reading('hydrationWithoutSoakers'),
+      'hydration without soakers',
+      'unsoaked',
+      of,
+      ([water, flour, soaked = 0]) => (water! - soaked) / flour!,
+    ),
+  )
   reading('salt', 'salt', 'part / flour', total('salt'))
   reading('prefermentedFlour', 'prefermented flour', 'part / flour', total('prefermented'))
   for (const count of ['fat', 'sugar', 'egg', 'milk'] as const)

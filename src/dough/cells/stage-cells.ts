@@ -81,9 +81,11 @@ export class StageCells {
   #base(stage: StagePlan): void {
     const name = cellOf.base(stage)
     const words = stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
-    if (this.isFree(stage)) return this.#freeBase(stage, name, words)
-    if (isFilled(stage, this.splits)) return this.#filledBase(stage, name, words)
+    const isWhole = isFilled(stage, this.splits)
     const { fixed, slopes } = this.#parts(stage.base)
+    if (isWhole && stage.takenBy.some(l => takesAll(l.amount) && !l.gives))
+      return this.out.sum(name, words, fixed)
+    if (isWhole || this.isFree(stage)) return this.#freeBase(stage, name, words, isWhole ? fixed.length : 0)
     const why = { stage: stage.stage.name, isFlour: stage.baseIsFlour }
     const how = `base ${fixed.length} ${JSON.stringify(why)}`
     this.out.compute(name, words, how, [...fixed, ...slopes], values => {
@@ -95,21 +97,6 @@ export class StageCells {
     })
   }
 
-  /** As if nothing of it were in grams; those grams are the base where later stages take less, or all there is. */
-  #filledBase(stage: StagePlan, name: string, words: string): void {
-    if (stage.isFinal || stage.circle) return this.#freeBase(stage, name, words)
-    const own = this.#parts(stage.base).fixed
-    if (stage.takenBy.some(l => takesAll(l.amount) && !l.gives)) return this.out.sum(name, words, own)
-    const { fixed, slopes } = this.#parts(stage.lines)
-    const [from, to] = [1 + own.length, 1 + own.length + fixed.length]
-    const of = [cellOf.taken(stage), ...own, ...fixed, ...slopes]
-    this.out.compute(name, words, `filled ${from} ${to}`, of, ([need, ...values]) => {
-      const a = total(values.slice(from - 1, to - 1))
-      const b = total(values.slice(to - 1))
-      return need! > a ? (need! - a) / b : total(values.slice(0, from - 1))
-    })
-  }
-
   #parts(lines: readonly LinePlan[]) {
     return {
       fixed: lines.map(this.lines.fixed, this.lines).filter(isThere),
@@ -117,7 +104,8 @@ export class StageCells {
     }
   }
 
-  #freeBase(stage: StagePlan, name: string, words: string): void {
+  /** `own`: how many base lines are in grams all the same; they are the base where later stages take less than grams. */
+  #freeBase(stage: StagePlan, name: string, words: string, own: number): void {
     if (stage.isFinal) return this.out.compute(name, words, 'as', [cellOf.flourWeight], ([grams]) => grams!)
     if (stage.circle) return this.out.fail(name, words, stage.circle)
     const taken = cellOf.taken(stage)
@@ -125,17 +113,18 @@ export class StageCells {
       const of = [taken, cellOf.perBase(stage)]
       return this.out.compute(name, words, 'share', of, ([need, each]) => (each === 0 ? 0 : need! / each!))
     }
-    const { fixed, slopes } = this.#parts(stage.lines)
+    const { fixed, slopes } = this.#parts([...new Set([...stage.base, ...stage.lines])])
     this.out.compute(
       name,
       words,
-      `rest ${fixed.length} ${stage.stage.name}`,
+      `rest ${own} ${fixed.length} ${stage.stage.name}`,
       [taken, ...fixed, ...slopes],
       ([need, ...values]) => {
         const a = total(values.slice(0, fixed.length))
         const b = total(values.slice(fixed.length))
         if (need === 0 || b === 0) return 0
         if (need! >= a) return (need! - a) / b
+        if (own) return total(values.slice(0, own))
         const why = cellProblem({ code: 'takenBelowGrams', stage: stage.stage.name })
         return { kind: 'domain', ...why, origin: name }
       },

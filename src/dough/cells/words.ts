@@ -13,9 +13,7 @@ export type CellDiagnostic =
   | { readonly code: 'nothingJotted' | 'takesACircle' }
   | { readonly code: 'amountBelowNothing'; readonly weight: number }
   | { readonly code: 'noRoomForGrams'; readonly stage: string; readonly isFlour: boolean }
-  | { readonly code: 'takenBelowGrams' | 'allOfAnySize'; readonly stage: string }
-  | { readonly code: 'allOfUnknown' | 'allOfNotTaken'; readonly ingredient: string }
-  | { readonly code: 'keptBackTakesMore'; readonly ingredient: string; readonly weight: number }
+  | { readonly code: 'takenBelowGrams'; readonly stage: string }
   // Holds: all that are solved together, or those that stand in the way.
   | { readonly code: 'onlyNothingHolds'; readonly holds: readonly HeldLine[] }
   | {
@@ -46,12 +44,6 @@ export const cellSentences: Sentences<CellDiagnostic> = {
   noRoomForGrams: ({ stage, isFlour }) =>
     `The ${isFlour ? 'flours' : 'base lines'} of ${stage} by percentage already add to 100 % or more, which leaves no room for those in grams.`,
   takenBelowGrams: ({ stage }) => `Later stages take less of ${stage} than its lines in grams weigh alone.`,
-  allOfAnySize: ({ stage }) =>
-    `All of ${stage} is taken, and ${stage} is in percentages: nothing says how much that is. Write one of its lines in grams, or a weight here.`,
-  allOfUnknown: ({ ingredient }) => `There is no ${ingredient} in the formula to make all of.`,
-  allOfNotTaken: ({ ingredient }) => `The dough takes no ${ingredient}.`,
-  keptBackTakesMore: ({ ingredient, weight }) =>
-    `What is kept back takes more than ${weight} g of ${ingredient} alone.`,
   onlyNothingHolds: ({ holds }) =>
     `With ${held(holds)} only a dough of nothing would do: the amounts typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
   givesBelowNothing: ({ holds, ingredient, weight }) =>

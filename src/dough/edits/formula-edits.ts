@@ -1,7 +1,6 @@
-import { type Formula, finalDoughOf, isInProportion } from '../document/formula.js'
+import { type Formula, finalDoughOf } from '../document/formula.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn, type StageAt } from './edit-places.js'
-import { released } from './hold-edits.js'
 import { labels, refuse } from './words.js'
 
 export function renameFormula(workbook: Workbook, id: string, name: string): Transaction {
@@ -22,14 +21,11 @@ export function setFormulaNote(workbook: Workbook, id: string, note: string): Tr
 
 /** Sets what 100 % weighs in the final dough, grams. */
 export function setFlourWeight(workbook: Workbook, id: string, grams: number): Transaction {
-  const formula = formulaIn(workbook, id)
+  formulaIn(workbook, id)
   if (!(grams > 0 && Number.isFinite(grams))) refuse({ code: 'flourWeightNotAboveZero' })
   return {
     label: labels.flourWeight(grams),
-    changes: [
-      { of: 'fields', formula: id, value: { flourWeight: grams } },
-      ...(released(formula, isInProportion)?.changes ?? []), // the weight of the dough would hide it
-    ],
+    changes: [{ of: 'fields', formula: id, value: { flourWeight: grams } }],
   }
 }
 

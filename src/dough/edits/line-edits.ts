@@ -1,5 +1,5 @@
 import { nameFor } from '../../engine/index.js'
-import { amountAsKept, type Dimensions, plainPercent, readAmount } from '../amounts/amounts.js'
+import { amountAsKept, plainPercent } from '../amounts/amounts.js'
 import { dimensionsOf, planJottings } from '../amounts/jottings.js'
 import {
   type Formula,
@@ -54,23 +54,15 @@ export function enterAmount(
   const formula = formulaIn(workbook, at.formula)
   const jottings = dimensionsOf(planJottings(formula.jottings ?? []))
   const amount = amountAsKept(typed, column, decimal, jottings)
-  // In a dough whose weight is held every line gives: one of a weight of its own gives no more.
+  // In a dough whose weight is held every line gives: one in units gives no more.
   const release = released(
     formula,
-    h => h.line === at.line || (isInProportion(h) && isWeighed(amount, jottings)),
+    h => h.line === at.line || (isInProportion(h) && /[\d)]\s*\p{L}/u.test(amount)),
   )
   return {
     label: labels.amount(named(line), amount, release?.words),
     changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])],
   }
-}
-
-/** Whether an amount is measured, and not so much of something else. */
-function isWeighed(text: string, jottings: Dimensions): boolean {
-  const amount = readAmount(text, jottings)
-  return (
-    amount !== undefined && 'expression' in amount && amount.expression.names.some(n => n.startsWith('unit:'))
-  )
 }
 
 /** A share of the whole dough is a hold with that line giving; an empty text lets it go. */

@@ -1,16 +1,16 @@
 import { nameFor, type Worded } from '../../engine/index.js'
-import { allOfIt, takesAll } from '../amounts/all-of-it.js'
+import { allOfIt } from '../amounts/all-of-it.js'
 import { readingsByName } from '../amounts/jottings.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
 import type { Measure } from '../lexicon/units.js'
 import { weightUnits } from '../lexicon/units.js'
 import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
+import { takingAll } from './taking-all.js'
 import { type OutlineDiagnostic, outlineProblem } from './words.js'
 
 /** Names of cells, made of ids, so that renaming an ingredient or a stage moves no cell. */
 export const cellOf = {
   weight: (line: LinePlan) => `${line.line.id}.weight`,
-  all: (line: LinePlan) => `${line.line.id}.all of it`, // what its stage makes, but for what others take of it
   asTyped: (line: LinePlan) => `${line.line.id}.weight as typed`, // before it is seen to be above nothing
   fixed: (line: LinePlan) => `${line.line.id}.fixed`, // grams of it that do not depend on the base
   slope: (line: LinePlan) => `${line.line.id}.slope`, // grams of it a gram of base
@@ -29,7 +29,6 @@ export const cellOf = {
   build: (stage: StagePlan) => `${stage.stage.id}.build`, // grams made of it in the batch
   needed: (stage: StagePlan) => `${stage.stage.id}.needed`, // grams the batch takes of it
   times: (stage: StagePlan) => `${stage.stage.id}.times`, // how many times the stage as written is made
-  unsoaked: 'water but that of soakers', // of the dough
   reading: (name: string) => `reading.${name}`,
   jotting: (name: string) => `jotting.${name}`,
   flourWeight: 'flour weight',
@@ -47,7 +46,7 @@ export type Meant =
   | { readonly kind: 'stage weight' | 'stage base'; readonly stage: StagePlan }
   | { readonly kind: 'all'; readonly stage: StagePlan } // that the line's stage makes, but for what others take
   | { readonly kind: 'jotting' | 'reading'; readonly name: string } // a reading by its program's name
-  | { readonly kind: 'unknown'; readonly problem: Worded<OutlineDiagnostic> }
+  | { readonly kind: 'unknown'; readonly problem: Worded }
 
 const totals: ReadonlyMap<string, Count> = new Map([
   ['flour', 'flour'],
@@ -136,21 +135,12 @@ function unitOf(line: LinePlan, unit: string): Meant {
 export const otherTakers = (line: LinePlan): LinePlan[] =>
   line.source!.takenBy.filter(other => other !== line)
 
-function allTakenBy(line: LinePlan): Meant {
-  const { source } = line
-  if (!source) return unknown({ code: 'allOfNoStage', ingredient: line.line.ingredient })
-  const other = otherTakers(line).find(({ amount, gives }) => takesAll(amount) && !gives)
-  if (other)
-    return unknown({ code: 'allTakenTwice', taken: source.stage.name, stage: other.stage.stage.name })
-  return { kind: 'all', stage: source }
-}
-
 /** What `name`, as it stands in the amount of `line`, stands for. A line of the stage goes before a total of it. */
 export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant {
   if (name === 'base') return { kind: 'base' }
   if (name.startsWith('unit:')) return unitOf(line, name.slice('unit:'.length))
   const { stage } = line
-  if (name === allOfIt) return allTakenBy(line)
+  if (name === allOfIt && takingAll) return takingAll.meant(line)
   if (outline.jottings.has(name)) return { kind: 'jotting', name }
   if (!name.includes('.')) {
     const own = inStage(stage, name)

@@ -66,6 +66,7 @@ export interface Outline {
   readonly final: StagePlan
   readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
   readonly doughWeight: number | undefined // grams that the dough is held at while every line gives in proportion
+  readonly soakers: boolean // whether a soaker is taken
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   readonly tooMuch: Worded<OutlineDiagnostic> | undefined // why it is not worked out
@@ -239,10 +240,10 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const final = plans[last]!
   const giving = final.lines.filter(l => l.gives)
   const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
-  const isSoaked = plans.some(plan => plan.takenBy.length > 0 && isSoaker(plan))
+  const soakers = plans.some(plan => plan.takenBy.length > 0 && isSoaker(plan))
   const counted = [
     ...counts,
-    ...(isSoaked ? (['soaked'] as const) : []),
+    ...(soakers ? (['soaked'] as const) : []),
     ...shares.map(l => `all ${ingredientKey(l)}` as const),
   ]
   const doughWeight = tooMuch ? undefined : heldInProportion(formula)
@@ -253,6 +254,7 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
     final,
     giving,
     doughWeight,
+    soakers,
     jottings,
     counted,
     tooMuch,

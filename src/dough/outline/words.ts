@@ -7,8 +7,6 @@ export type OutlineDiagnostic =
   | { readonly code: 'unknownName' | 'unknownStage'; readonly name: string }
   | { readonly code: 'unknownInAmount' | 'unknownInStage'; readonly name: string; readonly stage: string }
   | { readonly code: 'unitOfNothing'; readonly unit: string }
-  | { readonly code: 'allOfNoStage'; readonly ingredient: string }
-  | { readonly code: 'allTakenTwice'; readonly taken: string; readonly stage: string }
   | { readonly code: 'tooMuch'; readonly what: Countable; readonly count: number; readonly most: number }
   | {
       readonly code: 'stageInUnits' | 'unitNotInLarder' | 'ingredientNotInLarder'
@@ -32,10 +30,6 @@ export const outlineSentences: Sentences<OutlineDiagnostic> = {
     `Nothing in ${stage} is called ${name}. Write a weight such as 90 g, a percentage such as 20 %, or the name of a line.`,
   unknownInStage: ({ name, stage }) => `Nothing in ${stage} is called ${name}.`,
   unitOfNothing: ({ unit }) => `A ${unit} of what? Write it in grams.`,
-  allOfNoStage: ({ ingredient }) =>
-    `All of it is what a stage makes, and ${ingredient || 'this line'} is no stage of this formula. Write a weight such as 90 g, or a percentage.`,
-  allTakenTwice: ({ taken, stage }) =>
-    `All of ${taken} is taken in ${stage} as well. Write a weight in one of the two lines.`,
   tooMuch: ({ what, count, most }) =>
     `${count} ${what === 'namings' ? 'times a line is named in an amount' : what}: a formula is worked out with up to ${most}. Take some out, or make two formulas of it.`,
   stageInUnits: ({ unit, ingredient }) =>

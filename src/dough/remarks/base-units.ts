@@ -1,5 +1,6 @@
 import type { Worded } from '../../engine/index.js'
 import { tidy } from '../document/words.js'
+import { isFilled, isMixed } from '../outline/base-kind.js'
 import { cellOf } from '../outline/names.js'
 import type { LinePlan, StagePlan } from '../outline/outline.js'
 import { numberIn, type WorkedOut } from '../sheet/worked-out.js'
@@ -32,7 +33,7 @@ const short = (value: number): string => `${value >= 1000 ? Math.round(value) : 
  */
 export function baseInTwoUnits(seen: WorkedOut, stage: StagePlan): readonly (readonly [LinePlan, Worded])[] {
   const base = numberIn(seen, cellOf.base(stage))
-  if (!seen.plan.isMixed(stage) || !base) return []
+  if (!isMixed(stage, seen.plan.splits) || !base) return []
   const usual = usualUnit(seen, stage)
   const weightOf = (line: LinePlan) => numberIn(seen, cellOf.weight(line)) ?? 0
   const sum = stage.base.reduce((total, line) => total + weightOf(line), 0) / base
@@ -55,7 +56,7 @@ export function baseInTwoUnits(seen: WorkedOut, stage: StagePlan): readonly (rea
       weight,
       share: weight / base,
       base,
-      sum: seen.plan.isFilled(stage) ? tidy(sum) : undefined,
+      sum: isFilled(stage, seen.plan.splits) ? tidy(sum) : undefined,
       others: [...new Set(others)],
     })
     return [[line, told] as const]

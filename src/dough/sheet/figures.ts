@@ -40,6 +40,7 @@ export interface StageFigures {
   readonly needed: number | undefined // of that, what later stages take; undefined as written and for the final dough
   readonly base: number | undefined
   readonly percent: number | undefined // all lines over the base, fraction of 1
+  readonly hydration: number | undefined // all its water over all its flour, fraction of 1; undefined without flour
   readonly ferments: boolean
   readonly isFinal: boolean
   readonly taken: number | undefined // what later stages take of it; undefined for the final dough

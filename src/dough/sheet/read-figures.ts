@@ -66,11 +66,20 @@ export function stageFigures(
         : numberIn(seen, cellOf.needed(plan)),
     base: numberIn(seen, cellOf.base(plan)),
     percent: known && percents.length ? percents.reduce((sum, p) => sum + p, 0) : undefined,
+    hydration: hydrationOf(seen, plan),
     ferments: plan.ferments,
     isFinal: plan.isFinal,
     taken: plan.isFinal ? undefined : numberIn(seen, cellOf.taken(plan)),
     problem: plan.circle ?? (typeof weight === 'number' ? undefined : placed(seen, weight)),
   }
+}
+
+/** By shares, which a stage in percentages has whatever is made of it, or by weights. */
+function hydrationOf(seen: WorkedOut, plan: StagePlan): number | undefined {
+  const of = (count: 'water' | 'flour') =>
+    numberIn(seen, cellOf.share(plan, count)) ?? numberIn(seen, cellOf.count(plan, count))
+  const flour = of('flour')
+  return flour ? (of('water') ?? 0) / flour : undefined
 }
 
 const byId = new WeakMap<Outline['jottings'], ReadonlyMap<string, JottingPlan>>()

@@ -88,7 +88,7 @@ export const figureColumns = (lines: readonly PrintedLine[]) => ({
 })
 
 function factsOf(sheet: FigureSheet, stage: Stage, isBatch: boolean): string[] {
-  const { weight, ferments, ...exact } = sheet.stage(stage.id)
+  const { weight, ferments, hydration, ...exact } = sheet.stage(stage.id)
   const weighed = (lines: readonly Line[]) => sumOf(lines.map(({ id }) => sheet.weighed(id)?.grams))
   const takers = sheet.formula.stages.flatMap(s => s.lines).filter(l => sameName(l.ingredient, stage.name))
   const build = weighed(stage.lines) ?? exact.build
@@ -102,6 +102,7 @@ function factsOf(sheet: FigureSheet, stage: Stage, isBatch: boolean): string[] {
       stage.keepBack === 'seed' ? 'as much kept back as went in' : `${gramsSaid(stage.keepBack)} kept back`,
     )
   if (stage.loss) facts.push(`${percentSaid(stage.loss)} lost`)
+  if (hydration !== undefined) facts.push(`${percentSaid(hydration)} hydration`)
   if (ferments) facts.push('ferments')
   return facts
 }
@@ -160,6 +161,7 @@ export function printedOf(sheet: FigureSheet): Printed {
     readings: readingNames.flatMap((name): PrintedReading[] => {
       const value = sheet.reading(name)
       if (value === undefined || (value < leastTold && !isUsual(name))) return []
+      if (name === 'hydrationWithoutSoakers' && !sheet.workedOut.outline.soakers) return []
       const words = readingWords[name]
       return [
         {
