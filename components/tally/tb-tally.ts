@@ -104,7 +104,7 @@ export class TbTally extends SheetElement {
       <dl class="ledger">
         ${[...(isByMoisture ? [] : (['moistureHydration'] as const)), ...always, ...present].map(name => this.#reading(sheet, name, this.#under(sheet, [name])))}
       </dl>
-      <tb-remarks .sheet=${sheet} .version=${this.version}></tb-remarks>
+      <tb-remarks .sheet=${sheet} .version=${this.version} ?readOnly=${this.readOnly}></tb-remarks>
     `
   }
 

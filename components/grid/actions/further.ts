@@ -1,6 +1,7 @@
 import { Blocks } from '../blocks/blocks.js'
 import { TouchKeys } from '../editing/touch-keys.js'
 import { rowName } from '../editing/words.js'
+import '../offers/tb-offers.js'
 import { furtherStyles } from '../styles/further-styles.js'
 import type { Row } from '../table/table.js'
 import { RowMenu } from './menu.js'

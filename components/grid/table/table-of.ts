@@ -49,7 +49,9 @@ export function tableOf(
     const read = reader.stage(stage)
     const { isFinal } = read.figures
     const flourless = !lines.some(l => l.figures.is === 'flour')
-    const of: Of = { stage: stage.id, isFinal, flourless, style, causes }
+    const units = new Set(lines.map(({ figures }) => figures.isBase && figures.typedIn))
+    const isMixed = units.has('percent') && units.has('weight')
+    const of: Of = { stage: stage.id, isFinal, flourless, isMixed, style, causes }
     const rows: Row[] = [
       stageRow(stage, read, of, rowAt(before, stageKey(stage.id))),
       ...lines.map(l => lineRow(l, of)),
@@ -73,6 +75,7 @@ interface Of {
   readonly stage: string // id
   readonly isFinal: boolean
   readonly flourless: boolean
+  readonly isMixed: boolean // flours in grams and others in percentages
   readonly style: NumberStyle
   readonly causes: ReadonlyMap<string, Cause>
 }
@@ -142,12 +145,19 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
   const waitsFor = cause?.key === line.id ? undefined : cause
   const none = isUnsaid(line, figures)
   const batch = none && weighed ? { ...weighed, text: '–' } : weighed
+  const { is, isBase, isStale } = figures
+  const isOpen =
+    (is === 'unknown' && line.ingredient !== '') ||
+    (is === 'stage' && none) ||
+    (isBase && of.isMixed) ||
+    isStale
   if (
     old &&
     old.line === line &&
     old.stage === of.stage &&
     old.isFinal === of.isFinal &&
     old.flourless === of.flourless &&
+    old.isOpen === isOpen &&
     same(old.waitsFor, waitsFor) &&
     same(old.batch, batch) &&
     same(old.figures, figures)
@@ -168,6 +178,7 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
     wholeDough: shareShown(shareText, figures, of.style),
     batch,
     gives: gives ? givesWords(figures, line) : '',
+    isOpen,
     isFinal: of.isFinal,
     flourless: of.flourless,
     problem: waitsFor ? undefined : figures.problem?.message,
