@@ -1,7 +1,7 @@
-/** Runs the Node tests: bundled by esbuild with their packages, then each file in a process of its own under node:test. */
-import { readFileSync } from 'node:fs'
+/** Runs the Node tests: bundled by esbuild with their packages, then a folder's files in few processes under node:test. */
+import { readFileSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
-import { relative } from 'node:path'
+import { dirname, relative } from 'node:path'
 import { run } from 'node:test'
 import { inspect } from 'node:util'
 import { build } from 'esbuild'
@@ -14,18 +14,67 @@ import { build } from 'esbuild'
  * @property {Map<string, boolean>} results of the browser tests, by `file › title`
  */
 
-/** What starts a browser, draws at random or counts work takes longest, and begins first. */
-const takesLong = /** @param {string} file */ file =>
-  file.startsWith('tests/whole-app/') || /\/(random|work)(\.js)?'/.test(readFileSync(file, 'utf8'))
+const inBrowsers = /** @param {string} file */ file => file.startsWith('tests/whole-app/')
 
 /**
- * @param {string[]} files test files, paths from the top of the repository
- * @param {string} outdir where their bundles go
- * @returns {Promise<Count>}
+ * What a file says of how it runs. Alone: one that says so, that counts work, or whose hooks would be those of others too.
+ * Long: what starts a browser, draws at random or counts work.
+ * @param {string} file
  */
-export async function runNodeTests(files, outdir) {
-  await build({
-    entryPoints: files,
+function howRun(file) {
+  const text = readFileSync(file, 'utf8')
+  const counts = /\/work(\.js)?'/.test(text)
+  return {
+    file,
+    alone: inBrowsers(file) || counts || /^(before|after)(Each)?\(|In a process of its own:/m.test(text),
+    long: inBrowsers(file) || counts || /\/random(\.js)?'/.test(text),
+  }
+}
+
+const inGroup = 10 // files: a start, and compiling what it imports, cost more than the tests of most
+
+/**
+ * Files that run in one process: some of a folder, as they share much of what they import, with as many that take long in
+ * each. Those with most of these come first.
+ * @param {string[]} files
+ * @returns {string[][]}
+ */
+function groupsOf(files) {
+  const how = files.map(howRun).sort((a, b) => Number(b.long) - Number(a.long))
+  /** @type {Map<string, typeof how>} */
+  const byFolder = new Map()
+  for (const each of how.filter(({ alone }) => !alone)) {
+    const folder = dirname(each.file)
+    byFolder.set(folder, [...(byFolder.get(folder) ?? []), each])
+  }
+  const shared = [...byFolder.values()].flatMap(those => {
+    const groups = Math.ceil(those.length / inGroup)
+    return Array.from({ length: groups }, (_, i) => those.filter((_, at) => at % groups === i))
+  })
+  const browsers = /** @param {typeof how} those */ those =>
+    Number(those.some(({ file }) => inBrowsers(file)))
+  const long = /** @param {typeof how} those */ those => those.filter(each => each.long).length
+  return [...how.filter(({ alone }) => alone).map(each => [each]), ...shared]
+    .sort((a, b) => browsers(b) - browsers(a) || long(b) - long(a))
+    .map(those => those.map(({ file }) => file))
+}
+
+/**
+ * The program of a process: each file by itself, so that one that cannot be loaded keeps no other from its tests.
+ * @param {string[]} files
+ */
+const programOf = files => `import { test } from 'node:test'
+for (const file of ${JSON.stringify(files)})
+  await import('./' + file.replace(/ts$/, 'mjs')).catch(error => test('is loaded: ' + file, () => Promise.reject(error)))
+`
+
+/**
+ * @param {string[]} entryPoints
+ * @param {string} outdir
+ */
+const bundle = (entryPoints, outdir) =>
+  build({
+    entryPoints,
     outdir,
     outbase: '.',
     bundle: true, // with packages, for reading mathjs file by file takes each process a second
@@ -39,13 +88,26 @@ export async function runNodeTests(files, outdir) {
     logLevel: 'warning',
     outExtension: { '.js': '.mjs' },
   })
+
+/**
+ * @param {string[]} files test files, paths from the top of the repository
+ * @param {string} outdir where their bundles go
+ * @returns {Promise<Count>}
+ */
+export async function runNodeTests(files, outdir) {
+  // A file that uses all of mathjs would have the others load it too, of which they use the parser.
+  const useAll = files.filter(file => /from 'mathjs'/.test(readFileSync(file, 'utf8')))
+  await Promise.all([useAll, files.filter(file => !useAll.includes(file))].map(each => bundle(each, outdir)))
   process.env.NODE_OPTIONS =
     `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
   /** @type {Count} */
   const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
-  const inOrder = [...files.filter(takesLong), ...files.filter(file => !takesLong(file))]
-  const bundles = inOrder.map(f => `${outdir}/${f.replace(/\.ts$/, '.mjs')}`)
-  const results = run({ files: bundles, concurrency: availableParallelism() })
+  const programs = groupsOf(files).map((group, at) => {
+    const program = `${outdir}/group-${at}.mjs`
+    writeFileSync(program, programOf(group))
+    return program
+  })
+  const results = run({ files: programs, concurrency: availableParallelism() })
   /** @param {string | undefined} file */
   const sourceOf = file =>
     relative('.', file ?? '')

@@ -40,8 +40,11 @@ export type Wish =
         | 'use-new-version'
         | 'close-working'
     }
-  | { readonly want: 'send-out'; readonly formula?: string } // id; left out: the open one
-  | { readonly want: 'card'; readonly formula?: string } // a formula on one page, to print; left out: the open one
+  | {
+      readonly want: 'send-out' | 'card' // a card is a formula on one page, to print
+      readonly formula?: string // id; left out: the open one
+      readonly formulas?: readonly string[] // ids of several
+    }
   | { readonly want: 'open'; readonly formula: string; readonly toName?: true } // toName: a new one, to be named at once
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
   | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' | 'days' }

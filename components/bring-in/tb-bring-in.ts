@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
 import { copyText } from '../base/copy-text.js'

@@ -83,10 +83,6 @@ export const dayStyles = css`
   .drawn {
     margin-top: 22px;
   }
-  .loads,
-  .out {
-    margin: 0 0 22px;
-  }
   aside ul {
     list-style: none;
     margin: 0 0 18px;

@@ -10,6 +10,7 @@ import { askEdit, say, wish } from '../base/events.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 import '../controls/tb-menu.js'
 import { dayListStyles } from './day-list-styles.js'
+import { usualName } from './facts/usual-name.js'
 import { daysWords } from './words.js'
 
 const mostLike = 8 // earlier days offered to begin a new one from
@@ -25,9 +26,6 @@ export const today = (): string => {
 
 /** Enough ahead for a levain fed tomorrow. */
 const usualDate = (): string => dateAfter(today(), 2)
-
-const weekday = (date: string, language: string): string =>
-  new Intl.DateTimeFormat(language, { weekday: 'long', timeZone: 'UTC' }).format(Date.parse(`${date}T12:00Z`))
 
 /** Days with the latest first. */
 export const latestFirst = (days: readonly Day[]): Day[] =>
@@ -73,9 +71,11 @@ export class TbDayList extends BaseElement {
       ${
         this.readOnly
           ? nothing
-          : html`<tb-menu
+          : days.length === 0
+            ? html`<button id="new" class="main" @click=${() => this.#addEmpty(usualDate())}>${daysWords.newDay}</button>`
+            : html`<tb-menu
             id="new"
-            look=${days.length ? 'lined' : 'main'}
+            look="lined"
             face=${daysWords.newDay}
             label=${daysWords.newDay}
             .items=${this.#newItems()}
@@ -85,7 +85,7 @@ export class TbDayList extends BaseElement {
   }
 
   #row(day: Day) {
-    return html`<li>
+    return html`<li class="row">
       <a href="#days/${day.id}" aria-current=${day.id === this.current ? 'page' : nothing}>
         ${day.name}<small>${dateText(day.date, this.numbers.language)}</small>
       </a>
@@ -120,7 +120,7 @@ export class TbDayList extends BaseElement {
   }
 
   #addEmpty(date: string): void {
-    const name = daysWords.newName(weekday(date, this.numbers.language))
+    const name = usualName(date, this.numbers.language)
     this.#add(() => addDay(newDay({ name, date, zone: here(), ready: usualReady })))
   }
 

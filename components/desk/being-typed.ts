@@ -19,6 +19,7 @@ export interface TypingPage {
 
 /** Kinds of fields that are of no formula. */
 const ofNone = new Set(['workbook', 'shelf', 'ingredient', 'pasted'])
+const holdersOnDay = ['tb-day', 'tb-by-clock', 'tb-day-breads', 'tb-water', 'tb-day-feedings'] // of fields that are not always there
 const longest = 100 // steps of waiting for a field to be there, 50 milliseconds each
 
 /**
@@ -52,23 +53,33 @@ export class BeingTyped {
     this.#of.told([...this.#waiting, ...this.#texts()])
   }
 
-  /** Puts what was left back into the fields of the open formula and into those of none. */
+  /**
+   * Puts what was left back into the fields of the open formula or day and into those of none. A field that was typed in since
+   * stays as it is, and what was left of it is told as of one that is no more.
+   */
   async restore(): Promise<readonly Restored[]> {
-    const open = this.#of.open()
     const restored: Restored[] = []
-    for (const text of this.#waiting) {
-      if (text.formula && text.formula !== open) continue
+    for (const text of this.#waiting.toReversed()) {
+      if (!this.#isHere(text)) continue
       const field = await this.#reveal(text.field)
-      if (field) this.#fill(field, text)
-      restored.push({ text, label: field && labelOf(field) })
+      const free = field && field.value === field.defaultValue ? field : undefined
+      if (free) this.#fill(free, text)
+      else this.#typed(field)
+      restored.push({ text, label: free && labelOf(free) })
     }
     this.check()
     return restored
   }
 
-  /** What waits for another formula to be opened. */
+  /** What waits for another formula or day to be opened. */
   get elsewhere(): readonly TypedText[] {
-    return this.#waiting.filter(({ formula }) => formula !== '' && formula !== this.#of.open())
+    return this.#waiting.filter(text => !this.#isHere(text))
+  }
+
+  #isHere({ formula, field }: TypedText): boolean {
+    const [, day] = field.startsWith('day ') ? (/^#days\/?(.*)$/.exec(location.hash) ?? []) : []
+    if (field.startsWith('day ')) return day === '' || day === formula
+    return formula === '' || formula === this.#of.open()
   }
 
   /** Lets go of a text that has no field. */
@@ -84,7 +95,8 @@ export class BeingTyped {
   #typed(target: EventTarget | null | undefined): void {
     if (!isField(target) || target.readOnly) return
     const field = target.dataset.typed!
-    const formula = ofNone.has(field.split(' ')[0]!) ? '' : this.#of.open()
+    const [kind, day] = field.split(' ')
+    const formula = ofNone.has(kind!) ? '' : kind === 'day' ? day! : this.#of.open()
     if (!this.#fields.has(target)) this.#fields.set(target, { formula, field })
     this.check()
   }
@@ -124,7 +136,8 @@ export class BeingTyped {
       const field = findIn(page, `[data-typed="${CSS.escape(name)}"]`)
       if (isField(field)) return field
       if (step === 0) this.#openFor(kind!, second ?? '', rest.join(' '))
-      if (kind === 'batch') findIn<OpensField>(page, 'tb-batch-fields')?.openField?.(second!, rest.join(' '))
+      const holders = { batch: ['tb-batch-fields'], day: holdersOnDay }[kind!] ?? []
+      for (const holder of holders) findIn<OpensField>(page, holder)?.openField?.(second!, rest.join(' '))
       // What lies beneath the sheet is fetched when it is in sight.
       const beneath = { jotting: 'tb-jottings', step: 'tb-method' }[kind!]
       if (beneath) findIn(page, beneath)?.scrollIntoView({ block: 'nearest' })
@@ -137,6 +150,7 @@ export class BeingTyped {
     const { page } = this.#of
     if (kind === 'pasted') wish(page, { want: 'bring-in' })
     else if (kind === 'ingredient') wish(page, { want: 'define', ingredient: rest })
+    else if (kind === 'day') location.hash = `days/${second}`
     else if (kind === 'cell' || kind === 'shelf')
       findIn<OpensField>(page, kind === 'cell' ? 'tb-grid' : 'tb-shelf')?.openField?.(second, rest)
     else {

@@ -43,6 +43,7 @@ export class TbFeeding extends BaseElement {
     version: { type: Number },
     day: { attribute: false },
     place: { type: Number },
+    kind: {},
     typed: { state: true },
     celsius: { state: true },
     count: { state: true },
@@ -52,16 +53,18 @@ export class TbFeeding extends BaseElement {
   declare version: number // goes up when the sheets' figures changed
   declare day: FeedingDay | undefined
   declare place: number | undefined // °C where it stands on a day, which has to say it; undefined: typed, or as its step is written
+  declare kind: string // begins the names of its fields
   declare typed: TypedClocks
   declare celsius: number | undefined // typed
   declare count: number // of builds it goes through
 
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => this.kind)
   #shown = ''
 
   constructor() {
     super()
     this.version = 0
+    this.kind = 'feed'
     this.typed = new Map()
     this.count = 1
   }

@@ -18,6 +18,7 @@ export const noticeWords = {
     `What you had typed and not entered is in its field again: ${fields.join('; ')}. Enter it, or press Escape there.`,
   typedElsewhere: (formula: string): string => `Something you typed in ${formula} is not entered yet.`,
   goThere: 'Go there',
-  typedLost: (text: string): string => `You had typed “${text}”, and the field it stood in is gone.`,
+  typedLost: (text: string): string =>
+    `You had typed “${text}” in a field that is gone, or holds something else now.`,
   copy: 'Copy it',
 } as const

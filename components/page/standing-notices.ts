@@ -1,7 +1,7 @@
 import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { newsInWords } from '../../src/storage/news.js'
 import { copyText } from '../base/copy-text.js'
-import { downloadParts, downloadWorkbook } from '../base/download.js'
+import { downloadParts, downloadWorkbook } from '../base/download-stored.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { KeptDesk } from '../desk/kept-desk.js'
 import { nothingTyped, type TypedAgain } from '../desk/typed-again.js'
@@ -23,7 +23,7 @@ export interface Circumstances {
   readonly deleted: string // the name of a formula just deleted
   readonly seen: ReadonlySet<object> // what was told and dismissed
   readonly numbers: NumberStyle
-  readonly goTo: (formula: string) => void // and puts back what was typed there
+  readonly goTo: (place: string) => void // a formula or a day by its id; and puts back what was typed there
   readonly bringIn: () => void
   readonly undo: () => void
   readonly dismiss: (what: 'deleted' | object) => void

@@ -3,12 +3,10 @@ import type { KeeperState } from '../../src/storage/index.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import type { EditRequest, Wish } from '../base/events.js'
-import { hashFrom } from '../base/hash.js'
 import { partNotFetched } from '../base/words.js'
-import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
+import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import type { TypedAgain } from '../desk/typed-again.js'
-import { focusedIn } from '../typed/focused-in.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
@@ -19,9 +17,8 @@ import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
+import { Whereabouts } from './whereabouts.js'
 import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
-
-const isOfDays = (): boolean => location.hash.startsWith('#days')
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
 export class TbApp extends BaseElement {
@@ -58,6 +55,7 @@ export class TbApp extends BaseElement {
       this.readingsCame += 1
     },
   })
+  readonly #where = new Whereabouts(this)
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
@@ -72,7 +70,7 @@ export class TbApp extends BaseElement {
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
     this.layout = layoutNow()
-    this.place = isOfDays() ? 'days' : 'sheet'
+    this.place = Whereabouts.place
     this.version = 0
     this.readingsCame = 0
     this.teaching = false
@@ -127,7 +125,7 @@ export class TbApp extends BaseElement {
    */
   async start(): Promise<void> {
     const { database, numbers, loadExamples } = this
-    await this.#kept.start({ database, numbers, loadExamples, open: hashFrom(1) })
+    await this.#kept.start({ database, numbers, loadExamples, open: Whereabouts.formula })
     this.teaching = this.#kept.fresh
     this.#takeLink()
     void this.#furnish()
@@ -142,9 +140,10 @@ export class TbApp extends BaseElement {
   /** What the page can do besides, fetched when it is idle. */
   #furnish(): Promise<void> {
     return fetchWhenIdle(async () => {
-      const [{ listenToPage }, { TypedAgain }] = await Promise.all([
+      const [{ listenToPage }, { TypedAgain }, { noteTimes }] = await Promise.all([
         import('./page-gestures.js'),
         import('../desk/typed-again.js'),
+        import('../desk/shelf-times.js'),
         this.#kept.fetchRest(),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
@@ -159,6 +158,7 @@ export class TbApp extends BaseElement {
         },
       }
       listenToPage(gestures, this.#gone.signal)
+      if (this.desk) noteTimes(this.desk, this.#gone.signal)
       this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
       await this.#typed.restore()
     })
@@ -166,10 +166,10 @@ export class TbApp extends BaseElement {
 
   /** A formula that came with the address is shown; it stays there until it is put on the shelf or let go. */
   #takeLink(): void {
-    const { hash } = location
-    if (!hash.startsWith('#formula=') || !this.desk) return
+    const { link } = Whereabouts
+    if (!link || !this.desk) return
     const open = this.desk.formula?.id
-    void this.updateComplete.then(() => this.#show('bring-in', { link: hash, open }))
+    void this.updateComplete.then(() => this.#show('bring-in', { link, open }))
   }
 
   #changed(changed: DeskEvent, { transaction, way, before } = changed.event): void {
@@ -185,18 +185,7 @@ export class TbApp extends BaseElement {
     const place = this.#kept.step(way)
     if (!place) return
     this.version += 1
-    if (place.at !== undefined) void this.#find(place.at)
-  }
-
-  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time; or to a day. */
-  async #find(place: DeskPlace['at'] & {}): Promise<void> {
-    if (place.day) {
-      location.hash = `days/${place.day}`
-      return
-    }
-    this.#turnTo('sheet')
-    await this.updateComplete
-    await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
+    if (place.at !== undefined) void this.#where.find(place.at)
   }
 
   #say(sentence: string): void {
@@ -211,18 +200,17 @@ export class TbApp extends BaseElement {
       case 'redo':
         return this.#step(wish.want)
       case 'open':
-        this.#open(wish.formula)
-        return wish.toName && void this.#nameIt()
+        this.#where.open(wish.formula)
+        return wish.toName && void this.#where.nameIt()
       case 'go':
         return this.#go(wish.to)
       case 'find':
-        return void this.#find(wish)
+        return void this.#where.find(wish)
       case 'define':
         return this.#show('larder', { ingredient: wish.ingredient })
       case 'send-out':
-        return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
       case 'card':
-        return this.#show('card', { formula: wish.formula ?? this.desk?.formula?.id })
+        return this.#show(wish.want, { formula: this.desk?.formula?.id, ...wish })
       case 'beside':
         return this.#show('beside', wish)
       case 'take-over':
@@ -250,53 +238,19 @@ export class TbApp extends BaseElement {
       .catch(() => this.#say(partNotFetched))
   }
 
-  #open(id: string): void {
-    if (!this.desk) return
-    this.desk.open(id)
-    this.version += 1
-    this.#turnTo('sheet')
-    scrollTo({ top: 0 }) // its name first, and its first reading
-    this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
-  }
-
-  /** Shows a place, with its address. */
-  #turnTo(place: PlaceName): void {
-    this.place = place
-    location.hash = place === 'days' ? place : (this.desk?.formula?.id ?? '')
-  }
-
-  async #nameIt(): Promise<void> {
-    await this.updateComplete
-    await this.renderRoot.querySelector('tb-sheet')?.nameIt()
-  }
-
   #learnt = (): void => {
     this.teaching = false
-    void this.#find({}) // its button is gone
+    void this.#where.find({}) // its button is gone
   }
 
   #go = (to: PlaceName): void => {
-    const from = this.place
-    this.#turnTo(to)
+    void this.#where.go(to)
     if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
-    if (this.layout !== 'middle') return
-    void this.updateComplete.then(() => {
-      if (to === 'shelf') this.renderRoot.querySelector('tb-shelf')?.focus()
-      else if (from === 'shelf') this.renderRoot.querySelector('tb-head')?.focus()
-    })
   }
 
   #followAddress = (): void => {
     this.#takeLink()
-    const id = hashFrom(1)
-    const isOther = id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id)
-    if (!isOther && isOfDays() === (this.place === 'days')) return
-    // What is being typed is of the place or the formula that goes.
-    const at = focusedIn(this)
-    if (at?.matches('input, textarea')) at.blur()
-    if (isOfDays()) this.place = 'days'
-    else if (this.place === 'days') this.place = 'sheet'
-    if (isOther) this.#open(id)
+    this.#where.follow()
   }
 
   protected override willUpdate(): void {
@@ -317,7 +271,7 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
-      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
+      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#where.find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
         .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
@@ -376,8 +330,8 @@ export class TbApp extends BaseElement {
       deleted,
       seen,
       numbers,
-      goTo: formula => {
-        this.#open(formula)
+      goTo: place => {
+        this.#where.goTo(place)
         void this.updateComplete.then(() => this.#typed?.restore())
       },
       bringIn: () => this.#show('bring-in'),

@@ -163,6 +163,8 @@ export class TbHead extends BaseElement {
     tb-grow {
       color: var(--ink-soft);
       --grow-padding: 3px 6px;
+      max-height: 2.8em; /* of two lines: the head stays in sight */
+      overflow: auto;
       margin-left: -6px;
     }
     .kept {

@@ -3,7 +3,7 @@ import { keyed } from 'lit/directives/keyed.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { releaseHold } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { type Hydration, leadingHydration, usualRanges } from '../../src/dough/sheet/ranges.js'
+import { type Hydration, hasSoaker, leadingHydration, usualRanges } from '../../src/dough/sheet/ranges.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
@@ -83,7 +83,7 @@ export class TbTally extends SheetElement {
     const beside: readonly (keyof typeof besideWords)[] = [
       ...(isByMoisture ? (['trueHydration'] as const) : []),
       'listedHydration',
-      ...(sheet.workedOut.outline.soakers ? (['hydrationWithoutSoakers'] as const) : []),
+      ...(hasSoaker(sheet) ? (['hydrationWithoutSoakers'] as const) : []),
     ]
     const ofReading = asked && (readingNames as readonly string[]).includes(asked.cell)
     return html`

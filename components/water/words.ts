@@ -1,7 +1,5 @@
 import type { Factor } from '../../src/day/mixing/mixing.js'
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+import { listed } from '../../src/engine/index.js'
 
 /** Of the water of a day's mixings. Figures come as they are shown, with their unit. */
 export const waterWords = {

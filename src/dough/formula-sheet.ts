@@ -1,4 +1,5 @@
-import './cells/rare-at-once.js'
+import './amounts/spoken-at-once.js'
+import './cells/rare-cells-at-once.js'
 import type { Batch, Scale } from './document/batch.js'
 import { type Formula, type Problem, sameName } from './document/formula.js'
 import type { Larder } from './document/larder.js'

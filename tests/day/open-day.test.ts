@@ -5,30 +5,7 @@ import { openDay } from '../../src/day/plan/open-day.js'
 import { remarkSentence } from '../../src/day/plan/words.js'
 import { near } from './near.js'
 import { bread, momentOf, saturday } from './notation.js'
-
-const millWheat = () =>
-  bread(
-    'Mill wheat',
-    `Levain:
-       Ripe starter 40 g
-       Bread flour 100 g
-       Water 80 g
-       hands Mix: 10 min
-       wait Ripen: 8–10 h
-     Final dough:
-       Bread flour 820 g
-       Wholemeal spelt 180 g
-       Water 690 g
-       Salt 21 g
-       Levain 210 g
-       hands Mix: 10 min
-       wait Rest: 30–60 min
-       hands Salt: 5 min, adds Salt
-       wait Bulk: 3.5–4.5 h, 2 × 5 min every 30 min
-       hands Divide and shape: 20 min
-       wait Retard: 12–15 h
-       bake Bake: 45 min`,
-  )
+import { workedWheat } from './worked-bread.js'
 
 /** Minutes since the midnight before the day before the day: as the worked check counts. */
 const minute = (local: string) => {
@@ -37,7 +14,7 @@ const minute = (local: string) => {
 }
 
 test('one bread back from 9:00: every wait at its usual, the levain at 4:15 the day before the day before', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const sheet = openDay(day, [formula])
   assert.equal(sheet.conflict, undefined)
@@ -52,7 +29,7 @@ test('one bread back from 9:00: every wait at its usual, the levain at 4:15 the 
 })
 
 test('with the night closed four waits are shorter by the same part of their leeway, and the folds untouched', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]], { asleep: [{ from: '22:30', until: '6:00' }] })
   const sheet = openDay(day, [formula])
   const start = Date.parse('2026-12-03T00:00Z') / 60_000
@@ -76,7 +53,7 @@ test('with the night closed four waits are shorter by the same part of their lee
 })
 
 test('a moment held stays where it is, the rest follows, and released it follows again', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]], { asleep: [{ from: '22:30', until: '6:00' }] })
   const sheet = openDay(day, [formula])
   const salt = momentOf(day, [formula], 'Salt')
@@ -96,7 +73,7 @@ test('a moment held stays where it is, the rest follows, and released it follows
 })
 
 test('what cannot be together is told with what it needs and the nearest time that would do', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const sheet = openDay(day, [formula])
   sheet.hold(momentOf(day, [formula], 'Salt'), '15:30')
@@ -112,7 +89,7 @@ test('what cannot be together is told with what it needs and the nearest time th
 })
 
 test('twelve loaves of which six fit at once bake in two loads, the second when the oven has recovered', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 12]], {
     ovens: [{ id: 'oven', name: 'Oven', atOnce: 6, between: 15, change: 0, heating: 40 }],
   })
@@ -131,7 +108,7 @@ test('twelve loaves of which six fit at once bake in two loads, the second when 
 })
 
 test('two breads, one oven, ready at one time: one of them is done before, and it is said', () => {
-  const [wheat, rye] = [millWheat(), { ...millWheat(), id: 'rye', name: 'Rye' }]
+  const [wheat, rye] = [workedWheat(), { ...workedWheat(), id: 'rye', name: 'Rye' }]
   const sheet = openDay(
     saturday([
       [wheat, 6],
@@ -148,7 +125,7 @@ test('two breads, one oven, ready at one time: one of them is done before, and i
 })
 
 test('from a beginning everything follows at its usual', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const { ready: _, ...rest } = saturday([[formula, 6]])
   const day = { ...rest, begin: '7:00' }
   const sheet = openDay(day, [formula])
@@ -162,7 +139,7 @@ test('from a beginning everything follows at its usual', () => {
 })
 
 test('what goes in at a step is what it names; all else goes in at the first, as much as the batch takes', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const sheet = openDay(day, [formula])
   // six of 900 g from 1,921 g as written
@@ -179,7 +156,7 @@ test('what goes in at a step is what it names; all else goes in at the first, as
 })
 
 test('a stage that two breads share is built once, for both', () => {
-  const [wheat, rye] = [millWheat(), { ...millWheat(), id: 'rye', name: 'Rye' }]
+  const [wheat, rye] = [workedWheat(), { ...workedWheat(), id: 'rye', name: 'Rye' }]
   const day = saturday(
     [
       [wheat, 6],
@@ -215,7 +192,7 @@ test('a wait written for another temperature is scaled to the kitchen, and says 
 })
 
 test('over the night on which clocks go back the plan is an hour longer by the clock', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]], { zone: 'Europe/Paris', date: '2026-10-25' })
   const sheet = openDay(day, [formula])
   // 1,725 min before 9:00 winter time; the clock shows an hour more at the levain
@@ -223,7 +200,7 @@ test('over the night on which clocks go back the plan is an hour longer by the c
 })
 
 test('a bread whose formula is gone is left out and said, and the others are planned as without it', () => {
-  const [formula, gone] = [millWheat(), millWheat()]
+  const [formula, gone] = [workedWheat(), workedWheat()]
   const day = saturday([
     [gone, 4],
     [formula, 6],

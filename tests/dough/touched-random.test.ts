@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import { usualScale } from '../../src/dough/document/batch.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { readingNames } from '../../src/dough/document/reading-names.js'

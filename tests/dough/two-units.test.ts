@@ -112,31 +112,23 @@ test('typed one after the other, amounts come to the same as in a formula opened
   }
 })
 
-// The levain takes 210 g: F = (210 − 30 − 20) ÷ (1 + 0.6), all of it in percentages but rye and starter.
-test('an earlier stage with a flour in grams on top still makes just what is taken', () => {
-  const levain = (rye: string, taken = '210 g') =>
-    openFormula(
-      formulaOf(`
-        Levain:
-          starter = 20 g
-          flour = 100%
-          rye = ${rye}
-          water = 60%
-        Final dough:
-          flour = 1000 g
-          water = 700 g
-          Levain = ${taken}`),
-      plainLarder,
-    )
-  const sheet = levain('30 g')
-  near(sheet.weight('Levain', 'flour'), 100)
-  near(sheet.weight('Levain', 'water'), 60)
-  assert.notEqual(sheet.reading('trueHydration'), undefined)
-  // Where less is taken than its grams, they are the base: 300 + 300 + 180 + 20.
-  const over = levain('300 g')
-  near(over.weight('Levain', 'flour'), 300)
-  near(over.weight('Levain', 'water'), 180)
-  assert.ok(over.problems.some(p => p.code === 'stageLeftOver'))
-  const whole = levain('30 g', 'all of it')
-  near(whole.weight('Final dough', 'Levain'), 30 + 30 + 18 + 20)
+test('in an earlier stage flours in grams on top of 100 % are what that is of', () => {
+  const levain = openFormula(
+    formulaOf(`
+      Levain:
+        starter = 20 g
+        flour = 100%
+        rye = 30 g
+        water = 60%
+      Final dough:
+        flour = 1000 g
+        water = 700 g
+        Levain = all of it`),
+    plainLarder,
+  )
+  near(levain.weight('Levain', 'flour'), 30)
+  near(levain.weight('Levain', 'water'), 18)
+  near(levain.weight('Final dough', 'Levain'), 20 + 30 + 30 + 18)
+  near(levain.reading('trueHydration'), (700 + 18 + 10) / (1000 + 60 + 10))
+  assert.match(levain.working(`stage ${levain.formula.stages[0]!.id} base`).figures, /^30 g = 30 g$/)
 })

@@ -29,7 +29,7 @@ const mayImport: Record<string, readonly string[]> = {
 const rooms: Record<string, string> = {
   'src/engine': 'expression graph .',
   'src/dough':
-    'document lexicon amounts larder outline cells sheet remarks workings edits edits/fetched offers data about .',
+    'document lexicon amounts larder outline weighed cells sheet remarks workings edits edits/fetched offers data about .',
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method course plan mixing out',
   'src/exchange': 'values steps csv data text markup recipe tables arriving .',

@@ -9,6 +9,7 @@ import { cautionSentences, householdSentences } from '../../src/dough/about/word
 import { expressionSentences } from '../../src/dough/amounts/expression-words.js'
 import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
+import { rareSentences } from '../../src/dough/cells/rare-words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
@@ -55,6 +56,7 @@ const allSentences: Readonly<Record<string, object>> = {
   methodCautionSentences,
   mixingSentences,
   outlineSentences,
+  rareSentences,
   rebaseSentences,
   recipeSentences,
   remarkSentences,

@@ -211,7 +211,7 @@ describe('The page', () => {
 
   it('teaches on an empty shelf and begins with the keyboard', async () => {
     await start([spelt()])
-    shelf()!.shadowRoot!.querySelector<HTMLElement>('tb-menu')!.focus()
+    shelf()!.shadowRoot!.querySelector<HTMLElement>('tb-menu[label="Actions for Spelt tin"]')!.focus()
     await press('ArrowDown', 'End', 'Enter')
     await app.updateComplete
     const empty = await waitUntil(() => root().querySelector('tb-empty-shelf'), 'the shelf is empty')

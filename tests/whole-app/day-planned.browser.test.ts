@@ -26,7 +26,6 @@ class PlannedApp {
   /** A new day with Mill wheat on it, on a Saturday to come, in a kitchen as warm as the method is written for. */
   async begin(): Promise<void> {
     await this.app.click('button', 'New day')
-    await this.app.click('[role=menuitem]', /^Empty/)
     await this.app.click('button', 'Add a bread')
     await this.app.click('[role=menuitem]', 'Mill wheat')
     await waitUntil(() => this.rows.length > 0, 'its steps are there')

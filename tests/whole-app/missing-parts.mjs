@@ -160,7 +160,8 @@ try {
     for (let number = at++; number < cases.length; number = at++) {
       const [what, before, hash, wanted] = cases[number] ?? ['', async () => {}, '']
       const database = `without-${number}`
-      const page = await browser.newPage()
+      const window = await browser.createBrowserContext() // of its own, or the page is hidden and nothing moves in it
+      const page = await window.newPage()
       page.on('request', request => {
         if (!request.isInterceptResolutionHandled() && page.listenerCount('request') > 0)
           void (/\/main-[^/]*\.js$/.test(request.url()) ? request.abort() : request.continue()).catch(
@@ -178,7 +179,7 @@ try {
       }
       if (!isEnough()) faults += 1
       console.log(`${what}: ${says || 'SAYS NOTHING'}, ${((Date.now() - began) / 1000).toFixed(1)} s`)
-      await page.close()
+      await window.close()
     }
   }
   await Promise.all(Array.from({ length: atOnce }, one))

@@ -44,7 +44,6 @@ describe('The water of a day and a levain fed for it', function () {
   it('is read of Saturday’s dough beside the list of the day', async () => {
     await app.click('nav button', 'Days')
     await app.click('button', 'New day')
-    await app.click('[role=menuitem]', /^Empty/)
     await app.click('button', 'Add a bread')
     await app.click('[role=menuitem]', /^Mill wheat/)
     await app.find('h3 button', /^Final dough of Mill wheat water [\d.]+/)

@@ -1,36 +1,11 @@
 import { type Batch, doughForPieces } from '../document/batch.js'
 import { hasBatch } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
-import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
+import { inOrder, type Outline, type StagePlan } from '../outline/outline.js'
+import { type Build, seedLines, timesOf } from './builds.js'
 import type { CellWriter } from './cell-writer.js'
+import { writeAllOf } from './rare-cells.js'
 import { cellProblem } from './words.js'
-
-/** A stage as the batch makes it: takers come before what they take. */
-export interface Build {
-  readonly stage: StagePlan
-  readonly loss: number
-  readonly keepBack: number // grams
-  readonly isSeedKept: boolean
-}
-
-/** Writes how many times the dough is made of all of an ingredient; `all-of-batch.ts` has the one there is. */
-export type AllOfBatch = (
-  out: CellWriter,
-  outline: Outline,
-  builds: readonly Build[],
-  batch: Extract<Batch, { make: 'all of' }>,
-) => void
-
-let allOf: AllOfBatch | undefined
-
-/** Gives it to all formulas from then on: a page begins without it where no batch is made so. */
-export const useAllOf = (write: AllOfBatch): void => {
-  allOf = write
-}
-
-/** The lines that seed a stage: its starters. */
-export const seedLines = (stage: StagePlan): LinePlan[] =>
-  stage.lines.filter(l => l.countsAs?.kind === 'starter')
 
 /** The batch as cells: how many times each stage is made, and what is taken of it. */
 export function writeTimes(out: CellWriter, outline: Outline): void {
@@ -62,7 +37,6 @@ function buildOf(stage: StagePlan): Build {
   return { stage, loss, keepBack: keepBack === 'seed' ? 0 : keepBack, isSeedKept: keepBack === 'seed' }
 }
 
-/** build = needed ÷ (1 − loss) + keep-back; kept as much as the seed, the seed's own part of it is what grows. */
 function writeBuild(out: CellWriter, { stage, loss, keepBack, isSeedKept }: Build): void {
   const { name } = stage.stage
   out.sum(cellOf.needed(stage), `what the batch takes of ${name}`, stage.takenBy.map(cellOf.batch))
@@ -75,17 +49,6 @@ function writeBuild(out: CellWriter, { stage, loss, keepBack, isSeedKept }: Buil
     of,
     ([needed, weight, ...seeds]) => timesOf(needed!, weight!, loss, keepBack, seeds),
   )
-}
-
-export function timesOf(
-  needed: number,
-  weight: number,
-  loss: number,
-  keepBack: number,
-  seeds: readonly number[],
-): number {
-  const made = weight - seeds.reduce((sum, w) => sum + w, 0)
-  return made <= 0 ? 0 : (needed / (1 - loss) + keepBack) / made
 }
 
 /** How many times the final dough is made. */
@@ -109,6 +72,6 @@ function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly B
     case 'baked pieces':
       return over(doughForPieces(batch), cellOf.stageWeight(final))
     case 'all of':
-      return allOf ? allOf(out, outline, builds, batch) : writeFactor(out, name, words, 1)
+      return writeAllOf(out, outline, builds, batch)
   }
 }

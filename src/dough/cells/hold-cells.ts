@@ -10,8 +10,8 @@ import {
 } from '../outline/outline.js'
 import type { CellWriter, Term } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
+import { type HeldLine, type RareDiagnostic, rareProblem } from './rare-words.js'
 import { isOwn, type StageCells } from './stage-cells.js'
-import { type CellDiagnostic, cellProblem, type HeldLine } from './words.js'
 
 /** A total of the final dough: a count, all of its weight, or the weight of some of its own lines. */
 export type Total = Counted | 'weight' | 'flour lines' | 'water lines' | 'levain lines'
@@ -100,7 +100,6 @@ export const partCell = (
 export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells, lines: LineCells): void {
   const { final } = outline
   const { giving } = outline
-  if (!giving.length) return
   const moved = stages.isMoved(final)
   const demands = demandsOf(outline)
   const inputs: string[] = []
@@ -231,7 +230,7 @@ function answer(
   giving: readonly LinePlan[],
   origin: string,
 ): number[] | CellError {
-  const error = (why: CellDiagnostic): CellError => ({ kind: 'domain', ...cellProblem(why), origin })
+  const error = (why: RareDiagnostic): CellError => ({ kind: 'domain', ...rareProblem(why), origin })
   const holds = (of: readonly LinePlan[]): HeldLine[] =>
     of.map(l => ({ hold: l.gives!, ingredient: l.line.ingredient }))
   const among = (indexes: readonly number[]) => indexes.flatMap(i => giving[i] ?? [])

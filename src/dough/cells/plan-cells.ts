@@ -1,15 +1,13 @@
-import { isFilled, isFree, isMixed } from '../outline/base-kind.js'
 import { LinearParts, type Split } from '../outline/linear-parts.js'
-import { isBase, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
+import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
 import type { Revision } from '../outline/revise.js'
 import { takingAll } from '../outline/taking-all.js'
 import { writeTimes } from './batch-cells.js'
 import { CellWriter, type Definition, type Owner, type Part } from './cell-writer.js'
-import { writeHolds } from './hold-cells.js'
 import { writeJottings } from './jotting-cells.js'
 import { LineCells } from './line-cells.js'
+import { writeHolds, writeScale } from './rare-cells.js'
 import { writeFlourWeight, writeReadings } from './reading-cells.js'
-import { writeScale } from './scale-writer.js'
 import { StageCells } from './stage-cells.js'
 
 /** What is to be done to a graph so that its cells are defined as they are planned. */
@@ -48,9 +46,9 @@ export class CellPlan {
     return this.#parts.splits
   }
 
-  /** Whether a stage's base is chosen as if no line set it. */
+  /** Whether a stage's base is not set by its own lines. */
   isFree(stage: StagePlan): boolean {
-    return isFree(stage, this.splits) || isFilled(stage, this.splits)
+    return this.#stages.isFree(stage)
   }
 
   /** Whether parts of it cannot be planned by themselves: ids that stand twice. */
@@ -69,11 +67,7 @@ export class CellPlan {
     const parts = new Set<Part>()
     const { moved, reshaped } = this.#parts.revised(amounts)
     for (const line of amounts) parts.add(line)
-    for (const line of moved) {
-      parts.add(line)
-      if (isBase(line) && isMixed(line.stage, this.splits)) parts.add(line.stage) // its base may be left open, or no more
-    }
-    for (const { source } of amounts) if (source && isMixed(source, this.splits)) parts.add(source) // all of it may be taken
+    for (const line of moved) parts.add(line)
     const hanging = takingAll?.hanging(this.#outline, { amounts, stages: reshaped, losses: batch })
     for (const line of hanging ?? []) parts.add(line)
     for (const stage of reshaped) {

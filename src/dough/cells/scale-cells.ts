@@ -5,12 +5,12 @@ import type { CellWriter, Owner } from './cell-writer.js'
 import { writeJottings } from './jotting-cells.js'
 
 /**
- * The formula scaled, where its dough's weight is held and every line gives in proportion: each weight as it is written
+ * The formula scaled, its dough's weight being held while every line gives in proportion: each weight as it is written
  * has one beside it, so many times as much. What is written, and all that is worked out from it, stays as it is.
  */
 export function writeScale(out: CellWriter, outline: Outline): void {
-  const { final, stages, doughWeight } = outline
-  if (doughWeight === undefined) return
+  const { final, stages } = outline
+  const doughWeight = outline.doughWeight!
   const whole = [cellOf.stageWeight(final)]
   out.compute(cellOf.scale, 'times as written', `held at ${doughWeight}`, whole, ([w]) => doughWeight / w!)
   const write = (cell: string) => {

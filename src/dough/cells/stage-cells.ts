@@ -1,9 +1,8 @@
-import { takesAll } from '../amounts/all-of-it.js'
-import { isFilled, isFree } from '../outline/base-kind.js'
 import type { Split } from '../outline/linear-parts.js'
 import { cellOf } from '../outline/names.js'
 import {
   type Counted,
+  carriedAs,
   inOrder,
   isSoaker,
   type LinePlan,
@@ -32,7 +31,8 @@ export class StageCells {
   }
 
   /** Its base is not set by its own lines. */
-  isFree = (stage: StagePlan): boolean => isFree(stage, this.splits)
+  isFree = (stage: StagePlan): boolean =>
+    stage.base.every(l => this.splits.get(l)!.fixed === 'none' && this.splits.get(l)!.by.size === 0)
 
   /** Lines that give move its base. */
   isMoved = (stage: StagePlan): boolean => stage.base.some(l => this.splits.get(l)!.by.size > 0)
@@ -81,19 +81,15 @@ export class StageCells {
   #base(stage: StagePlan): void {
     const name = cellOf.base(stage)
     const words = stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
-    const isWhole = isFilled(stage, this.splits)
+    if (this.isFree(stage)) return this.#freeBase(stage, name, words)
     const { fixed, slopes } = this.#parts(stage.base)
-    if (isWhole && stage.takenBy.some(l => takesAll(l.amount) && !l.gives))
-      return this.out.sum(name, words, fixed)
-    if (isWhole || this.isFree(stage)) return this.#freeBase(stage, name, words, isWhole ? fixed.length : 0)
-    const why = { stage: stage.stage.name, isFlour: stage.baseIsFlour }
-    const how = `base ${fixed.length} ${JSON.stringify(why)}`
-    this.out.compute(name, words, how, [...fixed, ...slopes], values => {
+    const set = stage.isFinal ? [cellOf.flourWeight] : []
+    const how = `base ${fixed.length} ${set}`
+    this.out.compute(name, words, how, [...fixed, ...set, ...slopes], values => {
       const a = total(values.slice(0, fixed.length))
-      const b = total(values.slice(fixed.length))
-      if (a === 0) return 0
-      if (1 - b > 1e-12) return a / (1 - b)
-      return { kind: 'domain', ...cellProblem({ code: 'noRoomForGrams', ...why }), origin: name }
+      const b = total(values.slice(fixed.length + set.length))
+      // Where percentages alone are 100 % or more, grams come on top: of the flour weight, or of what they are themselves.
+      return a === 0 ? 0 : 1 - b > 1e-12 ? a / (1 - b) : set.length ? values[fixed.length]! : a
     })
   }
 
@@ -104,8 +100,7 @@ export class StageCells {
     }
   }
 
-  /** `own`: how many base lines are in grams all the same; they are the base where later stages take less than grams. */
-  #freeBase(stage: StagePlan, name: string, words: string, own: number): void {
+  #freeBase(stage: StagePlan, name: string, words: string): void {
     if (stage.isFinal) return this.out.compute(name, words, 'as', [cellOf.flourWeight], ([grams]) => grams!)
     if (stage.circle) return this.out.fail(name, words, stage.circle)
     const taken = cellOf.taken(stage)
@@ -113,18 +108,17 @@ export class StageCells {
       const of = [taken, cellOf.perBase(stage)]
       return this.out.compute(name, words, 'share', of, ([need, each]) => (each === 0 ? 0 : need! / each!))
     }
-    const { fixed, slopes } = this.#parts([...new Set([...stage.base, ...stage.lines])])
+    const { fixed, slopes } = this.#parts(stage.lines)
     this.out.compute(
       name,
       words,
-      `rest ${own} ${fixed.length} ${stage.stage.name}`,
+      `rest ${fixed.length} ${stage.stage.name}`,
       [taken, ...fixed, ...slopes],
       ([need, ...values]) => {
         const a = total(values.slice(0, fixed.length))
         const b = total(values.slice(fixed.length))
         if (need === 0 || b === 0) return 0
         if (need! >= a) return (need! - a) / b
-        if (own) return total(values.slice(0, own))
         const why = cellProblem({ code: 'takenBelowGrams', stage: stage.stage.name })
         return { kind: 'domain', ...why, origin: name }
       },
@@ -139,12 +133,7 @@ export class StageCells {
       const { source } = line
       const own = lineBrings(line, count)
       if (!source) return own ? [[at, own]] : []
-      const carried =
-        count === 'prefermented' && source.ferments
-          ? 'flour'
-          : count === 'soaked' && isSoaker(source)
-            ? 'water'
-            : count
+      const carried = carriedAs(source, count)
       return source.circle || this.#has.get(source)?.has(carried) ? [[at, cellOf.share(source, carried)]] : []
     })
   }

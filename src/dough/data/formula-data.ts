@@ -24,6 +24,7 @@ const isId = (value: unknown): value is string =>
 const id: Field = { read: value => (isId(value) ? value : newId()), usual: newId }
 
 const name: Field = { read: text, must: true }
+const mostOfGroup = 200 // characters of its name
 const note: Field = { read: text, usual: () => '' }
 
 const isCountsAs = (value: Fields): boolean =>
@@ -121,6 +122,10 @@ const holds = (tell: Tell): Field['read'] => {
   )
 }
 
+/** The name of a group; undefined where there is nothing to read in it. */
+const groupName = (value: unknown): string | undefined =>
+  typeof value === 'string' && value.trim() && value.length <= mostOfGroup ? value : undefined
+
 const allText = (...names: string[]): Readonly<Record<string, Field>> =>
   Object.fromEntries(names.map(name => [name, { read: text, must: true }]))
 
@@ -164,6 +169,7 @@ export function readFormulaData(
       jottings: {
         read: list(item => readFields(item, { id, ...allText('name', 'text') }, tell), 'jotting', tell),
       },
+      group: { read: value => groupName(value) },
       states: {
         read: as === 'a state' ? () => undefined : list(item => state(item, tell), 'kept state', tell),
       },

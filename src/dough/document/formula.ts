@@ -92,6 +92,7 @@ export interface Formula {
   readonly holds?: readonly Hold[] // at most one a reading, at most one a line
   readonly batch?: Batch // left out: as written
   readonly jottings?: readonly Jotting[]
+  readonly group?: string // on the shelf, by its name; left out: none
   readonly states?: readonly KeptState[] // earliest first
 }
 

@@ -23,6 +23,7 @@ const table = (rows: readonly (readonly [words: string, of: Phrase])[]): Readonl
 const phrases = table([
   ['all|whole|the whole|entire|the entire|every bit|tout|toute|tous|toutes', { share: 1 }],
   ['la totalite|totalite|l integralite|integralite|l ensemble', { share: 1 }],
+  ['everything from|everything of|all from', { share: 1, alone: true }],
   ['half|a half|one half|la moitie|moitie|une moitie', { share: 1 / 2 }],
   ['a third|one third|un tiers|le tiers', { share: 1 / 3 }],
   ['two thirds|deux tiers|les deux tiers', { share: 2 / 3 }],

@@ -1,6 +1,5 @@
 import { takesAll } from '../amounts/all-of-it.js'
 import { allTakenProblem } from './all-taken-words.js'
-import { isFree } from './base-kind.js'
 import { cellOf, otherTakers } from './names.js'
 import { useTakingAll } from './taking-all.js'
 
@@ -19,7 +18,8 @@ useTakingAll({
   },
 
   isOfAnySize: (stage, splits) =>
-    isFree(stage, splits) && stage.lines.some(line => splits.get(line)!.slope !== 'none')
+    stage.base.every(line => splits.get(line)!.fixed === 'none' && splits.get(line)!.by.size === 0) &&
+    stage.lines.some(line => splits.get(line)!.slope !== 'none')
       ? allTakenProblem({ code: 'allOfAnySize', stage: stage.stage.name })
       : undefined,
 

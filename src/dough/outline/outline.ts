@@ -21,14 +21,15 @@ export const counts = [
   'salt',
   'prefermented',
   'moisture',
+  'soaked', // water that soakers carry
   'fat',
   'sugar',
   'egg',
   'milk',
 ] as const
 export type Count = (typeof counts)[number]
-/** A count, the water that soakers carry, or the weight of one ingredient through all stages by its key. */
-export type Counted = Count | 'soaked' | `all ${string}`
+/** A count, or the weight of one ingredient through all stages by its key. */
+export type Counted = Count | `all ${string}`
 export type Brings = Readonly<Partial<Record<Count, number>>> // gram a gram; left out: 0
 
 /** An amount that is not understood, or not worked out. */
@@ -66,7 +67,6 @@ export interface Outline {
   readonly final: StagePlan
   readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
   readonly doughWeight: number | undefined // grams that the dough is held at while every line gives in proportion
-  readonly soakers: boolean // whether a soaker is taken
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   readonly tooMuch: Worded<OutlineDiagnostic> | undefined // why it is not worked out
@@ -85,6 +85,14 @@ export function lineBrings(line: LinePlan, count: Counted): number {
 /** Whether a stage is a soaker: it does not ferment, and what it is made of is no flour. */
 export const isSoaker = ({ ferments, baseIsFlour, isFinal }: StagePlan): boolean =>
   !ferments && !baseIsFlour && !isFinal
+
+/** What of an earlier stage a line that takes it carries of a count: all flour of one that ferments is prefermented. */
+export const carriedAs = <C extends Counted>(source: StagePlan, count: C): C | 'flour' | 'water' =>
+  count === 'prefermented' && source.ferments
+    ? 'flour'
+    : count === 'soaked' && isSoaker(source)
+      ? 'water'
+      : count
 
 type Open<T> = { -readonly [K in keyof T]: T[K] }
 
@@ -240,12 +248,7 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const final = plans[last]!
   const giving = final.lines.filter(l => l.gives)
   const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
-  const soakers = plans.some(plan => plan.takenBy.length > 0 && isSoaker(plan))
-  const counted = [
-    ...counts,
-    ...(soakers ? (['soaked'] as const) : []),
-    ...shares.map(l => `all ${ingredientKey(l)}` as const),
-  ]
+  const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
   const doughWeight = tooMuch ? undefined : heldInProportion(formula)
   return {
     formula,
@@ -254,7 +257,6 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
     final,
     giving,
     doughWeight,
-    soakers,
     jottings,
     counted,
     tooMuch,

@@ -1,12 +1,20 @@
 import type { Worded } from '../../engine/index.js'
 import { tidy } from '../document/words.js'
-import { isFilled, isMixed } from '../outline/base-kind.js'
 import { cellOf } from '../outline/names.js'
 import type { LinePlan, StagePlan } from '../outline/outline.js'
 import { numberIn, type WorkedOut } from '../sheet/worked-out.js'
 import { remark } from './remark-words.js'
 
 type Unit = '%' | 'g'
+
+/** Whether some base lines of a stage are in percentages and others have weights of their own. */
+export const isMixed = ({ plan: { splits } }: WorkedOut, { base }: StagePlan): boolean =>
+  base.some(l => splits.get(l)!.slope !== 'none') && base.some(l => splits.get(l)!.fixed !== 'none')
+
+/** Whether the percentages are 100 % by themselves, so that base lines in grams come on top. */
+export const isFilled = (seen: WorkedOut, stage: StagePlan): boolean =>
+  isMixed(seen, stage) &&
+  stage.base.reduce((sum, line) => sum + (numberIn(seen, cellOf.slope(line)) ?? 0), 0) >= 1 - 1e-12
 
 /** In what a line is written: a percentage, or a weight by whatever measure; undefined where it follows or has nothing. */
 function unitOf({ plan }: WorkedOut, line: LinePlan): Unit | undefined {
@@ -33,7 +41,7 @@ const short = (value: number): string => `${value >= 1000 ? Math.round(value) : 
  */
 export function baseInTwoUnits(seen: WorkedOut, stage: StagePlan): readonly (readonly [LinePlan, Worded])[] {
   const base = numberIn(seen, cellOf.base(stage))
-  if (!isMixed(stage, seen.plan.splits) || !base) return []
+  if (!isMixed(seen, stage) || !base) return []
   const usual = usualUnit(seen, stage)
   const weightOf = (line: LinePlan) => numberIn(seen, cellOf.weight(line)) ?? 0
   const sum = stage.base.reduce((total, line) => total + weightOf(line), 0) / base
@@ -56,7 +64,7 @@ export function baseInTwoUnits(seen: WorkedOut, stage: StagePlan): readonly (rea
       weight,
       share: weight / base,
       base,
-      sum: isFilled(stage, seen.plan.splits) ? tidy(sum) : undefined,
+      sum: isFilled(seen, stage) ? tidy(sum) : undefined,
       others: [...new Set(others)],
     })
     return [[line, told] as const]

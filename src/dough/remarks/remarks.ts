@@ -1,8 +1,8 @@
+import '../cells/rare-cells-at-once.js'
 import type { Worded } from '../../engine/index.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import { hasBatch, isInProportion, nameKey, type Place, type Problem } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
-import { isFilled } from '../outline/base-kind.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { explain } from '../sheet/explain.js'
@@ -124,8 +124,7 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
     )
     const sum = parts.reduce<number>((total, p) => total + (p ?? Number.NaN), 0)
     const isFlour = plan.baseIsFlour
-    if (Math.abs(sum - 1) > 1e-9 && !isFilled(plan, seen.plan.splits))
-      say('remark', remark({ code: 'baseNotWhole', stage: name, isFlour, sum }))
+    if (Math.abs(sum - 1) > 1e-9) say('remark', remark({ code: 'baseNotWhole', stage: name, isFlour, sum }))
   }
   if (plan.isFinal) return
   const made = numberIn(seen, cellOf.stageWeight(plan))

@@ -3,8 +3,8 @@ import type { Scale } from '../document/batch.js'
 import type { CountsAs, Formula, Hold, Line } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
 import type { AmountColumn, ReadingName } from '../document/reading-names.js'
+import type { Weighed } from '../weighed/weighing.js'
 import type { Touched } from './touched.js'
-import type { Weighed } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
 
 /** Why there is no figure. */

@@ -8,6 +8,10 @@ export const usualRanges: Partial<Record<ReadingName, readonly [number, number]>
   prefermentedFlour: [0.05, 0.4],
 }
 
+/** Whether a soaker's water is in the dough, so that its hydration without it is another. */
+export const hasSoaker = (sheet: { reading(name: ReadingName): number | undefined }): boolean =>
+  sheet.reading('hydrationWithoutSoakers') !== sheet.reading('trueHydration')
+
 export type Hydration = 'trueHydration' | 'moistureHydration'
 
 const much = 0.05 // of the flour

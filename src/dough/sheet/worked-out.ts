@@ -2,8 +2,8 @@ import type { CellValue, Graph, Worded } from '../../engine/index.js'
 import type { CellPlan } from '../cells/plan-cells.js'
 import { cellOf } from '../outline/names.js'
 import type { Outline } from '../outline/outline.js'
+import type { Weighed } from '../weighed/weighing.js'
 import type { Noticed } from './noticed.js'
-import type { Weighed } from './weighing.js'
 
 /** A formula that is worked out: what figures, remarks and workings are read from. */
 export interface WorkedOut {

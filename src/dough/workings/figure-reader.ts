@@ -1,7 +1,14 @@
 import type { ReadingName } from '../document/reading-names.js'
 import { grams, isWeightReading, measured, per100, plainNumber, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
-import { type Count, ingredientKey, type LinePlan, lineBrings, type StagePlan } from '../outline/outline.js'
+import {
+  type Count,
+  carriedAs,
+  ingredientKey,
+  type LinePlan,
+  lineBrings,
+  type StagePlan,
+} from '../outline/outline.js'
 import { numberIn, valueIn, type WorkedOut } from '../sheet/worked-out.js'
 import { workingWords } from './words.js'
 import type { Source, Working } from './working.js'
@@ -58,7 +65,7 @@ export class FigureReader {
       const weight = this.number(cellOf.weight(plan))
       const { source } = plan
       if (source) {
-        const carried = count === 'prefermented' && source.ferments ? 'flour' : count
+        const carried = carriedAs(source, count)
         const share = this.number(cellOf.share(source, carried))
         if (!share || weight === undefined) return []
         const [part, whole] = this.#shareParts(source, carried)

@@ -20,6 +20,7 @@ import {
   hasColumns,
   headingsKey,
   headingUse,
+  isAmountUse,
   type Mapping,
   type RowRead,
   readTable,
@@ -28,6 +29,7 @@ import {
   type Watch,
 } from '../tables/index.js'
 import { ownTextReader } from '../text/own-text.js'
+import { textOfHtml } from './html-text.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
 import { arrivingProblem } from './words.js'
@@ -39,6 +41,7 @@ export type ArrivalKind = 'formulas' | 'table' | 'recipe' | 'workbook'
 export interface Way {
   readonly as?: ArrivalKind
   readonly mapping?: Mapping // of a table
+  readonly batch?: number // of several whose amounts stand side by side, from 0
 }
 
 /** A table from elsewhere, as far as it is shown: the first rows with what became of each. */
@@ -62,6 +65,8 @@ export type Arrived =
       readonly problems: readonly Problem[]
       readonly totals: readonly TotalCheck[]
       readonly look: TableLook
+      readonly batches: readonly string[]
+      readonly batch: number
     }
   | {
       readonly as: 'recipe'
@@ -70,6 +75,8 @@ export type Arrived =
       readonly lines: readonly RecipeLine[]
       readonly steps: readonly RecipeStep[] // of the formula's methods, each beside its words
       readonly rest: readonly RestOfRecipe[]
+      readonly batches: readonly string[] // for which its amounts stand side by side, by what they begin with; none of most
+      readonly batch: number // that was read
     }
   | {
       readonly as: 'workbook'
@@ -91,22 +98,22 @@ function isLongerThanRecipe(text: string): boolean {
   return count(/\S.*/g) > mostRows
 }
 
-/** Where HTML was pasted as a text, its rows on rows of their own. */
-const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
-
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
   #last: Arrived | undefined
   #tableRows: readonly RowRead[] = [] // of the last reading, where it was a table
   #table: ForeignTable | undefined
   #asGuessed: TableRead | undefined // the table by its guessed mapping
-  #recipeRead: RecipeRead | undefined
+  readonly #recipes: (RecipeRead | undefined)[] = [] // of each batch
+  readonly #seen: string // the text, of a page's source what is seen of it
 
   constructor(
     readonly text: string,
     readonly larder: Larder,
     readonly remembered: RememberedColumns = {},
-  ) {}
+  ) {
+    this.#seen = textOfHtml(text)
+  }
 
   read(way: Way = {}, watch: Watch = {}): Arrived {
     const arrived = this.#read(way, watch)
@@ -141,23 +148,30 @@ export class Arrival {
         return { as: 'formulas', ...(read ? read(text) : readFormulas(text, larder)) }
       }
       case 'recipe':
-        return this.#recipe()
+        return this.#recipe(way.batch)
       case 'table':
-        return this.#readTable(way.mapping, watch)
+        return this.#readTable(way, watch)
     }
   }
 
-  #recipe(): Arrived {
-    if (isLongerThanRecipe(inRows(this.text)))
+  #recipe(batch = 0): Arrived {
+    if (isLongerThanRecipe(this.#seen))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
-    const { formula, lines, steps, rest, problems } = this.#recipeOf()
+    const { formula, lines, steps, rest, problems, batches } = this.#recipeOf(batch)
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
-    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems }
+    const each = batches > 1 ? Array.from({ length: batches }, (_, nth) => this.#recipeOf(nth)) : []
+    const named = each.map(read =>
+      read.lines
+        .slice(0, 2)
+        .map(l => `${l.amount} ${l.ingredient}`)
+        .join(', '),
+    )
+    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems, batches: named, batch }
   }
 
   #tableOf(watch: Watch): ForeignTable {
-    this.#table ??= guessTable(this.text, this.larder, watch)
+    this.#table ??= guessTable(this.#seen, this.larder, watch)
     return this.#table
   }
 
@@ -170,16 +184,16 @@ export class Arrival {
     return read
   }
 
-  #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
-    return this.#recipeRead
+  #recipeOf(batch = 0): RecipeRead {
+    this.#recipes[batch] ??= readRecipe(this.#seen, this.larder, batch)
+    return this.#recipes[batch]
   }
 
-  #readTable(asked: Mapping | undefined, watch: Watch): Arrived {
+  #readTable({ mapping: asked, batch = 0 }: Way, watch: Watch): Arrived {
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return { as: 'refused', why: table.refused }
     const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
-    const mapping = asked ?? remembered ?? table.mapping
+    const mapping = asked ?? (batch > 0 ? ofBatch(table, batch) : (remembered ?? table.mapping))
     const { formulas, problems, totals, rows } = this.#tableRead(table, mapping, watch)
     this.#tableRows = rows
     const look: TableLook = {
@@ -192,7 +206,10 @@ export class Arrival {
       first: firstOf(table.rows, rows),
       counts: countsOf(rows),
     }
-    return { as: 'table', formulas, problems, totals, look }
+    const { batches, headings } = table
+    const named = batches.map(at => headings[at] || firstAmounts(table, at))
+    const read = batches.findIndex(at => isAmountUse(mapping.columns[at]))
+    return { as: 'table', formulas, problems, totals, look, batches: named, batch: Math.max(read, 0) }
   }
 
   /** Works out what the text is. */
@@ -200,19 +217,39 @@ export class Arrival {
     const { text } = this
     if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
     if (ownTextReader(text)) return 'formulas'
-    if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
+    if (!hasColumns(this.#seen) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (isLongerThanRecipe(inRows(text))) return 'table'
-    const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
-    if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
-      return 'table'
+    if (isLongerThanRecipe(this.#seen)) return 'table'
+    const byTable = this.#tableRead(table, table.mapping, watch)
+      .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
+      .filter(line => line.amount !== '').length
+    const isHeaded = isHeadedAsTables(table)
+    const begins = isHeaded && table.rows[0]?.cells === table.headings
+    if (byTable > 0 && (begins || ((isHeaded || table.delimiter !== ',') && isEven(table)))) return 'table'
     const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     return byTable >= byRecipe ? 'table' : 'recipe'
   }
 }
+
+/** The mapping that reads another batch's column in place of the first's. */
+function ofBatch({ mapping, batches }: ForeignTable, batch: number): Mapping {
+  const [first, other] = [batches[0], batches[batch]]
+  const use = mapping.columns[first ?? -1] ?? 'leave out'
+  const columns = mapping.columns.map((now, at) => (at === first ? 'leave out' : at === other ? use : now))
+  return other === undefined ? mapping : { ...mapping, columns }
+}
+
+/** What a column without a heading begins with. */
+const firstAmounts = ({ rows, mapping }: ForeignTable, at: number): string =>
+  rows
+    .slice(mapping.headingRows)
+    .filter(({ cells }) => cells[at])
+    .slice(0, 2)
+    .map(({ cells }) => `${cells[at]} ${cells[mapping.columns.indexOf('ingredient')] ?? ''}`.trim())
+    .join(', ')
 
 /** A formula of more lines than are kept is told, and not offered. */
 function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: readonly Problem[] }>(
@@ -238,15 +275,16 @@ function isOurs({ own, headings }: ForeignTable): boolean {
   )
 }
 
-const isWeighed = ({ became, amount }: RowRead): boolean => became === 'line' && Boolean(amount)
+/** Whether a row names several columns by their usual names. */
+const isHeadedAsTables = ({ headings }: ForeignTable): boolean =>
+  headings.filter(heading => headingUse(heading) !== undefined).length > 1
 
-/** Whether its first row names several columns by their usual names, as that of no recipe does. */
-const beginsWithHeadings = ({ headings, rows }: ForeignTable): boolean =>
-  rows[0]?.cells === headings && headings.filter(heading => headingUse(heading) !== undefined).length > 1
-
-/** Whether most rows have more than one cell, as a text with a stray tab has not. */
-function isEven({ rows }: ForeignTable): boolean {
-  const filled = rows.map(({ cells }) => cells.filter(cell => cell.trim() !== '').length).filter(n => n > 0)
+/** Whether most rows below the headings have more than one cell, as those of a text with a stray tab have not. */
+function isEven({ rows, mapping }: ForeignTable): boolean {
+  const filled = rows
+    .slice(mapping.headingRows)
+    .map(({ cells }) => cells.filter(cell => cell.trim() !== '').length)
+    .filter(n => n > 0)
   return filled.filter(n => n > 1).length >= filled.length * 0.8
 }
 

@@ -52,6 +52,7 @@ export function markBase(stage: StageDraft, ingredient: string, which: 'last' | 
 export class FormulaDraft {
   readonly id = newId()
   note: string | undefined
+  group: string | undefined
   flourWeight: number | undefined
   make: Batch | undefined // without its losses
   loss: number | undefined
@@ -157,6 +158,7 @@ export class FormulaDraft {
       ...(this.#holds.length ? { holds: this.#holds } : {}),
       ...this.#batch(),
       ...(this.#jottings.length ? { jottings: [...this.#jottings] } : {}),
+      ...(this.group ? { group: this.group } : {}),
     }
   }
 

@@ -158,6 +158,11 @@ class SettingRow {
     return this.#ofFormula({ note })
   }
 
+  group(): Setting {
+    const group = this.text
+    return isBlank(group) ? refused({ code: 'groupWithoutName' }) : this.#ofFormula({ group })
+  }
+
   base(): Setting {
     const { amount, ingredient } = this.row
     const named = isBlank(amount) ? ingredient : amount // it may stand in either
@@ -182,7 +187,7 @@ class SettingRow {
   }
 
   #ofFormula(
-    fields: Partial<Pick<FormulaDraft, 'note' | 'flourWeight' | 'make' | 'loss' | 'bakeLoss'>>,
+    fields: Partial<Pick<FormulaDraft, 'note' | 'group' | 'flourWeight' | 'make' | 'loss' | 'bakeLoss'>>,
   ): Setting {
     return { kind: 'formula', use: formula => void Object.assign(formula, fields), ...this.aside }
   }
@@ -210,6 +215,7 @@ function read(said: SettingRow): Setting {
   }
   if (key === 'flour weight') return said.flourWeight()
   if (key === 'note') return said.note()
+  if (key === 'group') return said.group()
   if (key === 'make') return said.make()
   if (key === 'loss') return said.loss('loss')
   if (key === 'bake loss') return said.loss('bakeLoss')

@@ -2,6 +2,7 @@ import { type StepPlan, stepsOf } from '../../day/method/stage-steps.js'
 import { stepWords } from '../../day/method/words.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { listed } from '../../engine/index.js'
 import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from '../text/printed.js'
 import { isNotConfirmedNote } from '../values/not-confirmed.js'
 import { methodTimes, stepDuration } from './method-times.js'
@@ -53,9 +54,6 @@ const withNote = (text: string, note: string): string =>
 const ingredientText = (line: PrintedLine): string =>
   withNote([weightOf(line), tidyText(line.ingredient)].filter(Boolean).join(' '), line.note)
 
-const joined = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
-
 /** A direction with the time its words state, if they state one. */
 function direction(text: string, words = text): Direction {
   const minutes = minutesOfStep(words)
@@ -99,7 +97,7 @@ interface Said {
 
 /** What a stage is made of, to weigh or to mix; what the notes of its lines say of time is a direction each. */
 function making(name: string, verb: 'weigh' | 'mix', lines: readonly PrintedLine[]): Step {
-  const text = `${name}: ${verb} ${joined(lines.map(ingredientText))}.`
+  const text = `${name}: ${verb} ${listed(lines.map(ingredientText))}.`
   const noted = lines
     .map(({ ingredient, note }) => direction(`${tidyText(ingredient)}: ${tidyText(note)}`, note))
     .filter(({ performTime }) => performTime)
@@ -127,7 +125,7 @@ function yieldOf(sheet: FigureSheet, { stages }: Printed): string {
   const dough = stages.at(-1)!.lines.map(line => line.batch ?? line.grams)
   if (batch?.make === 'pieces' || batch?.make === 'baked pieces') {
     const weighed = batch.make === 'pieces' ? 'of dough' : 'baked'
-    return joined(
+    return listed(
       batch.pieces.map(({ count, weight }) =>
         tidyText(
           `${Number(count.toFixed(2))} ${count === 1 ? 'piece' : 'pieces'} of ${gramsSaid(weight)} ${weighed}`,

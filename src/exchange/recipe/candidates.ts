@@ -4,7 +4,7 @@ import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { namesBread } from '../values/stage-kinds.js'
 import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
-import { type Heading, headingOf, inlineStage, isDayNumber, type StageHeading } from './headings.js'
+import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
@@ -75,6 +75,10 @@ const bestOf = (all: readonly Candidate[]): Candidate => all.reduce((a, b) => (b
 const shapeOf = ({ quantities: [first] }: Row): string =>
   first ? (first.from === 0 ? 'first' : 'behind') : 'none'
 
+/** Does a row give an amount, and no order? */
+const isList = (row: Row | undefined): boolean =>
+  row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
+
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
@@ -112,7 +116,10 @@ export class Candidates {
     const isTold = tellings.some(({ score }) => score >= leastToTell)
     const lines = this.#lines(row, at, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
-    const heads = this.#headings(row, at, isName)
+    // `Fig and walnut, 2 x 700 g`: of so many loaves
+    const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
+    const isOfLoaves = !isKnown && row.quantities.some(q => q.times !== undefined)
+    const heads = this.#headings(row, at, isName && !isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, plain)]
@@ -126,20 +133,19 @@ export class Candidates {
     const isFirst = at === 0
     const heading = headingOf(row)
     if (heading && heading.opens !== 'stage') {
-      // `Day 1` is of the method, but over amounts a stage
-      const isDay = isDayNumber(row.tokens) && this.rows[at + 1]?.quantities[0]?.from === 0
-      const opens = isDay ? 'stage' : heading.opens
+      const opens =
+        heading.opens === 'time' ? (isList(this.rows[at + 1]) ? 'stage' : 'method') : heading.opens
       return [candidate(opens, [heading.sure ? 'heading of a part' : 'short'], { stage: heading.stage })]
     }
     if (!heading) {
       const stage = { name: nameIn(row), kind: undefined, remark: '' }
       return isFirst && isShortName(row) && !isName ? [candidate('title', ['first row'], { stage })] : []
     }
-    const { stage, sure } = heading
+    const { stage, sure, led } = heading
     const { kind, name } = stage
     const evidence = this.#evidence(row, at, heading, isName)
     const candidates: Candidate[] = []
-    if (sure || kind || this.apart[at]) {
+    if (sure || kind || led || this.apart[at]) {
       const isOpen = sure && !(isFirst && row.colon)
       candidates.push(candidate('stage', evidence, { stage, ...(isOpen ? {} : { needs: 'lines below' }) }))
     }

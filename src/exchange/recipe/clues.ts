@@ -26,6 +26,8 @@ export function isFact(row: Row): boolean {
   const { tokens, words, quantities, hasNoAmount } = row
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
+  // `Autolyse` is a heading, `autolyse (all)` a line
+  if (kindOfWord(words[0]!.key) && !tokens.some(t => t.kind === 'number')) return false
   const next = tokens[after]
   const first = words[0]!.key
   if (first === 'pour' || first === 'for') {
@@ -43,7 +45,11 @@ export function isFact(row: Row): boolean {
 /** `Pour la pâte` is no order, though `pour` is a verb in English. */
 function opensWithVerb({ words, tokens }: Row): boolean {
   const [first, next] = words
+  // `1 Mix the flour`
+  if (tokens[0]?.kind === 'number')
+    return tokens[1] === first && /^\p{Lu}/u.test(first?.text ?? '') && kitchen.verbs.has(first!.key)
   if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
+  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]))) return false // `Mix`
   const key = next?.key ?? ''
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }
@@ -61,7 +67,7 @@ export function ofSentence(row: Row) {
     isLong && tokens.some((t, i) => t !== words[0] && kitchen.verbs.has(t.key) && !isInAmount(i))
   return [
     ['a time first', timeFirst],
-    ['a verb first', isText && opensWithVerb(row)],
+    ['a verb first', words.length > 0 && opensWithVerb(row)],
     ['several sentences', isLong && sentencesOf(row).length > 1],
     [
       'opens like a sentence',

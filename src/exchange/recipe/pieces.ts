@@ -1,9 +1,9 @@
 import type { Larder } from '../../dough/document/larder.js'
-import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { ingredientNamed, larderName } from '../../dough/larder/spelled-names.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen } from '../values/kitchen-words.js'
-import { bare, isState, nameOf } from '../values/line-names.js'
+import { bare, isState, joined, nameOf } from '../values/line-names.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage } from './headings.js'
 import { type Row, textOf } from './recipe-row.js'
@@ -38,7 +38,7 @@ const isDone = (token: Token | undefined): boolean =>
 const chunksOf = (row: Row, from: number): Piece[] =>
   cut(row, from, row.tokens.length, (i, isBehindAmount) => {
     const { text, key, wide, gap } = row.tokens[i]!
-    if (text === ',' || text === ';' || (wide && text === '+')) return true
+    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●'.includes(text)) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
     const ofStuff = i > from && kitchen.beforeStuff.has(key) && isDone(row.tokens[i - 1])
@@ -65,10 +65,17 @@ function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolea
 /** Does a chunk speak of another ingredient than the one before it? */
 function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: Larder): boolean {
   const name = namedBeside(row, chunk, amount)
-  if (name.length === 0 || isState(name)) return false
+  if (name.length === 0 || isState(name) || name.every(t => kitchen.more.has(t.key))) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
   return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
+}
+
+/** `1 cup Flour, Whole Wheat`: does a chunk say which of the larder's the one before it is? */
+function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolean {
+  const name = joined(namedBeside(row, before, before.quantities[0]))
+  const kind = textOf(row, chunk.from, Math.min(chunk.to, chunk.from + longestBareName))
+  return larderName(larder, `${kind} ${name}`) !== undefined
 }
 
 /** The stretches of a row that speak of one ingredient each. */
@@ -78,7 +85,8 @@ function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
     const { from, to, quantities } = chunk
     const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
     const before = pieces.at(-1)
-    if (!before || (before.isWhole && isAnother(row, chunk, amount, larder))) {
+    const isNearer = before && !amount && isNameOf(row, before, chunk, larder)
+    if (!before || (before.isWhole && !isNearer && isAnother(row, chunk, amount, larder))) {
       const isWhole = amount !== undefined && namedBeside(row, chunk, amount).length > 0
       pieces.push({ from, to, quantities: [...quantities], isWhole })
       continue
@@ -103,7 +111,9 @@ export function foundIn(row: Row, larder: Larder, start = 0): Found[] {
     found.push({ ...of, guesses: [...of.guesses, ...reasons] })
     lost = []
   }
-  return found
+  // what stands before the first stands before all
+  const label = found[0]?.guesses.find(({ code }) => code === 'labelled')
+  return label ? found.map((one, at) => (at > 0 ? { ...one, guesses: [...one.guesses, label] } : one)) : found
 }
 
 const sticky = new Set(["'", '’', '-', '%', '/', '(', ')', '[', ']', '°'])

@@ -9,7 +9,7 @@ import { type Candidate, Candidates, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
-import { type Row, rowOf } from './recipe-row.js'
+import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
@@ -37,11 +37,14 @@ export interface RecipeRead {
   readonly lines: readonly RecipeLine[]
   readonly steps: readonly RecipeStep[] // of the stages' methods, each beside its words
   readonly rest: readonly RestOfRecipe[]
+  readonly batches: number // whose amounts stand side by side; 1 of most recipes
   readonly problems: Problem[]
 }
 
 const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
+const mostGap = 9
+const fewRows = 4
 
 type Fate = RestOfRecipe['as']
 const fates: Readonly<Partial<Record<Kind, Fate>>> = {
@@ -57,13 +60,21 @@ interface ReadRow {
   readonly why?: RestReason | undefined
 }
 
-/** What the rows with text were taken for. */
-function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
-  const filled = texts.flatMap((text, at) => {
+/** What the rows with text were taken for, by the amounts of one batch where they are of several. */
+function readRows(texts: readonly string[], larder: Larder, batch: number) {
+  const all = texts.flatMap((text, at) => {
     const row = text.length > longestRow || text.trim() === '' ? undefined : rowOf(text)
     return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
   })
-  const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
+  const batches = batchesOf(all.map(({ row }) => row))
+  const filled = all.map(({ at, row }) => ({
+    at,
+    row: rowOfBatch(row, Math.min(batch, batches - 1), batches),
+  }))
+  const gaps = filled.map(({ at }, i) => (i === 0 ? mostGap : at - filled[i - 1]!.at - 1))
+  // blank rows between nearly all rows part nothing
+  const isSpaced = gaps.filter(gap => gap > 0).length > filled.length * 0.8 && filled.length > fewRows
+  const apart = gaps.map(gap => gap > (isSpaced ? 1 : 0))
   const rows = filled.map(({ row }) => row)
   const ways = bestWay(new Candidates(larder, rows, apart).all(), apart)
   const read = ways.map((as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, rows[i]!) }))
@@ -80,7 +91,7 @@ function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
     }
     read[i] = { ...read[i]!, why: { code: 'amountOfRow', row: name.at + 1 } }
   })
-  return read
+  return { rows: read, batches }
 }
 
 /** What is to be said of a row of which no line is made. */
@@ -161,7 +172,7 @@ class Draft {
     })
   }
 
-  finish(): RecipeRead {
+  finish(): Omit<RecipeRead, 'batches'> {
     const stages = inOrder([...this.#stages.values()])
     new Takings(stages, this.larder).takeAll()
     const meanings = asked(stages, this.larder)
@@ -202,11 +213,12 @@ class Draft {
 /**
  * Reads a recipe, as prose or as a list, in English or French. Never throws. Headings become stages, with
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
- * line, and amounts nobody can know are left empty.
+ * line, and amounts nobody can know are left empty. Where amounts for several batches stand side by side, those of one are
+ * read: `batch`, from 0.
  */
-export function readRecipe(text: string, larder: Larder = larderWith([])): RecipeRead {
+export function readRecipe(text: string, larder: Larder = larderWith([]), batch = 0): RecipeRead {
   const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
-  const rows = readRows(texts, larder)
+  const { rows, batches } = readRows(texts, larder, batch)
   const draft = new Draft(larder)
   let next = 0
   texts.forEach((text, at) => {
@@ -218,5 +230,5 @@ export function readRecipe(text: string, larder: Larder = larderWith([])): Recip
       draft.put(at, text, 'not understood', { code: 'tooLong' })
     else draft.put(at, text, 'blank')
   })
-  return draft.finish()
+  return { ...draft.finish(), batches }
 }

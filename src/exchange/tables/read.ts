@@ -75,8 +75,10 @@ export function readTable(
   for (const { row, broken } of table.rows.slice(0, top.length)) if (broken) told.say({ ...broken, row })
   const lines = new LineMaker(names, told, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
-  const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
-  const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
+  const label = [table.headings[columns.indexOf('ingredient')] ?? '', aloneOnTop(top)]
+    .map(labelOf)
+    .find(l => l.isStage)
+  const over = label && marks !== 'column' && !columns.includes('formula') ? label : undefined
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
   for (const [at, row] of rows.entries()) {
@@ -98,6 +100,10 @@ function unread(foreign: ForeignRow): RowRead {
   if (isBlankRow(foreign)) return { row, became: 'blank' }
   return lost(foreign, { code: 'rowOfUnsaidColumns' })
 }
+
+/** What stands alone in the last row above the headings. */
+const aloneOnTop = (top: readonly RowRead[]): string =>
+  top.findLast(({ became }) => became !== 'blank' && became !== 'headings')?.text ?? ''
 
 /** A row at the top: the title, blank, or headings. */
 function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
@@ -167,7 +173,9 @@ export function isOwn(
   return (
     columns.some(column => telling.includes(column)) ||
     sorted.every(
-      ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
+      ({ is, name, label, amounts }) =>
+        (is === 'line' && amounts.every(({ read }) => read.is !== 'quantity' || !read.remark)) ||
+        (is === 'name' && !label.isStage && names.isIngredient(name)),
     )
   )
 }

@@ -1,5 +1,6 @@
 import { folded as foldedWord } from '../../dough/lexicon/folded.js'
 import { knownUnits } from '../../dough/lexicon/unit-words.js'
+import { millilitres, multiples } from '../../dough/lexicon/units.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import type { ColumnUse } from './types.js'
 
@@ -27,7 +28,8 @@ const usesOfUnits: Readonly<Record<string, ColumnUse>> = {
 }
 const useOfUnit = (word: string): ColumnUse | undefined => {
   const unit = knownUnits.get(word)
-  return unit?.kind === 'unit' ? usesOfUnits[unit.unit] : undefined
+  if (unit?.kind !== 'unit') return undefined
+  return usesOfUnits[unit.unit] ?? (unit.unit in millilitres || unit.unit in multiples ? 'amount' : undefined)
 }
 
 // The first that fits; `leave out` ends the search.
@@ -60,6 +62,13 @@ export function headingUse(heading: string): ColumnUse | 'other percent' | undef
   if (unit) return unit
   return headings.find(([, words]) => words.test(text))?.[0]
 }
+
+/** The measure that a heading names, of numbers alone below it: `Cups`, `Water (ml)`. */
+export const measureOf = (heading: string): string =>
+  wordsOf(heading)
+    .split(' ')
+    .slice(0, 6)
+    .find(word => useOfUnit(word) === 'amount') ?? ''
 
 /** A unit and nothing else. */
 export const isUnit = (cell: string): boolean => knownUnits.has(folded(cell).replace(/\.$/, ''))
@@ -159,7 +168,7 @@ const isFact = (name: string): boolean =>
 /** Is it written as people write sentences and remarks, not names? */
 export const isRemark = (text: string): boolean =>
   text.length > 70 ||
-  /[.!?]$/.test(text.trim()) ||
+  /[.!?]$|^[*†](?!\*)|^#(?!#)\s*\p{Ll}/u.test(text.trim()) ||
   /^(?:notes?|nb|method|tip|source|date|datum|hinweis|anmerkung|bemerkung|zubereitung|remarque|methode|quelle)(?![a-z])/.test(
     folded(text),
   )

@@ -4,6 +4,7 @@ import { finalDoughOf, hasBatch, isInProportion, nameKey, sameName } from '../..
 import { type ReadingName, readingNames } from '../../dough/document/reading-names.js'
 import { holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
 import { type FigureSheet, isUnsaid } from '../../dough/sheet/figures.js'
+import { hasSoaker } from '../../dough/sheet/ranges.js'
 import { sumOf } from '../values/sums.js'
 
 /** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */
@@ -161,7 +162,7 @@ export function printedOf(sheet: FigureSheet): Printed {
     readings: readingNames.flatMap((name): PrintedReading[] => {
       const value = sheet.reading(name)
       if (value === undefined || (value < leastTold && !isUsual(name))) return []
-      if (name === 'hydrationWithoutSoakers' && !sheet.workedOut.outline.soakers) return []
+      if (name === 'hydrationWithoutSoakers' && !hasSoaker(sheet)) return []
       const words = readingWords[name]
       return [
         {

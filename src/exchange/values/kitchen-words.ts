@@ -17,13 +17,16 @@ const table = <V>(rows: readonly (readonly [words: string, of: V])[]): ReadonlyM
 export const kitchen = sets({
   // Of a temperature: always into the note.
   temperatures:
-    'lukewarm tepid warm hot cold cool chilled ice-cold iced icy boiling warmed cooled tiede tiedes froid froide froids froides chaud chaude chauds chaudes bouillant bouillante fraiche-froide glacee glace room-temperature',
+    'lukewarm tepid warm hot cold cool chilled ice-cold iced icy boiling warmed cooled lauwarm warm kalt heiss kochend zimmerwarm tiede tiedes froid froide froids froides chaud chaude chauds chaudes bouillant bouillante fraiche-froide glacee glace room-temperature',
   // What is done to an ingredient first: into the note unless the larder's name has it.
   states:
-    'overnight veille zested juiced freshly fresh-milled milled sifted sieved melted softened soft cut beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale dissolved diluted pressed squeezed juiced thawed defrosted shredded slivered blanched pureed boiled steamed unpeeled puffed pulped stewed leftover runny flaked denoyaute emince pele fouette dissous dissoute dilue effile presse delaye ecrase bouilli blanchi decortique bien tres fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement fraiche frais liquide',
+    'overnight veille zested juiced freshly fresh-milled milled sifted sieved melted softened soft cut beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale dissolved diluted pressed squeezed juiced thawed defrosted shredded slivered blanched pureed boiled steamed unpeeled puffed pulped stewed leftover runny flaked denoyaute emince pele fouette dissous dissoute dilue effile presse delaye ecrase bouilli blanchi decortique bien tres fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement weich geschmolzen zerlassen gehackt gemahlen gerostet gerieben eingeweicht reif gesiebt fraiche frais liquide',
   // What kind of it: into the note only when the rest is a name in the larder.
   kinds:
     'organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment seigle panifiable meule ecrasee pierre naturel naturelle',
+  // What is no name without the stuff behind it.
+  kindsOfStuff:
+    'vegetable canola corn peanut grapeseed coconut avocado nut dark light white brown strong plain',
   // Words before a name that say nothing about it.
   fillers: 'of the some your our my and et du des les le la l d de de’ with plus the: each de‘',
   // From one of these on, a name is followed by a remark about it.
@@ -47,14 +50,19 @@ export const kitchen = sets({
   listHeadings:
     'ingredients|ingredient|the ingredients|les ingredients|what you need|you will need|you need|il faut|il vous faut|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|zutaten|shopping list|quantities|quantites',
   methodHeadings:
-    'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|zubereitung|how to|how to make it|what to do|schedule|timetable|marche a suivre|day one|day 1|day two|day 2|day 3|jour 1|jour 2|jour 3|recette pas a pas|progression|assembly|make it',
+    'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|zubereitung|how to|how to make it|what to do|schedule|timetable|marche a suivre|recette pas a pas|progression|assembly|make it',
   noteHeadings:
     'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes',
   // The heads of a table's columns.
   columnHeads:
-    'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s',
+    'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s in all by total',
   // What may stand before a stage's name in a heading.
-  headingLeads: 'for pour fur ingredients ingredient stage step part partie',
+  headingLeads: 'for pour fur zum zur ingredients ingredient stage step part partie',
+  // What is done with it, before its name: `Make the dough`.
+  makes: 'make mix prepare build feed faire preparer melanger rafraichir',
+  // When it is made, or as the how many: `Day 2`, `The night before`.
+  whens:
+    'day days night evening morning afternoon noon before next same overnight am pm monday tuesday wednesday thursday friday saturday sunday lundi mardi mercredi jeudi vendredi samedi dimanche montag dienstag mittwoch donnerstag freitag samstag sonntag first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag am stage step part partie etape phase stufe schritt teil',
   // What may stand before a stage’s name, or a place.
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
   // Articles of what is there.
@@ -69,7 +77,7 @@ export const kitchen = sets({
   factGoesOn: 'about environ of one two de pour',
   // What a remark on the ingredient above opens with, on a row of its own.
   asides:
-    'plus more|plus extra|plus un peu|plus some|or as needed|or more|ou plus|as needed|see note|see notes|voir note|at room temperature|a temperature ambiante|cut into|to yield|to make about|to give about|reserved|divided|drained|coupe en|coupee en|coupes en|coupees en|reserve|reservee|egoutte|egouttes',
+    'more if|more as|plus more|plus extra|plus un peu|plus some|or as needed|or more|ou plus|as needed|see note|see notes|voir note|at room temperature|a temperature ambiante|cut into|to yield|to make about|to give about|reserved|divided|drained|coupe en|coupee en|coupes en|coupees en|reserve|reservee|egoutte|egouttes',
   // Words of a line that takes a stage, that say nothing besides.
   whole:
     'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity',
@@ -89,6 +97,8 @@ export const kitchen = sets({
   cutInto: 'plusieurs morceaux petits des cubes lamelles tranches rondelles quartiers fines',
   // What a name does not end with.
   nameEnds: 'de of et and du d with a x',
+  // What is more of the ingredient before, and names none.
+  more: 'more extra some besides additional again encore davantage',
   // What joins an amount to the one before it.
   joins: 'and et + & with avec plus puis then',
   // Besides those of remarks, words that end what a sentence says of an ingredient.
@@ -98,20 +108,20 @@ export const kitchen = sets({
   beforeStuff: 'in with into over dans avec de a',
 })
 
-/** Is a word of a set, whatever its ending in French: `trempés`, `hachées`. */
+/** Is a word of a set, whatever its ending in French and German: `trempés`, `weiche`. */
 export const isOneOf = (words: ReadonlySet<string>, { key, low }: { key: string; low: string }): boolean =>
   words.has(key) ||
   words.has(low) ||
   // hand-hot, fresh-milled
   (key.includes('-') && words.has(key.slice(key.lastIndexOf('-') + 1))) ||
-  ['s', 'es', 'e'].some(end => key.endsWith(end) && words.has(key.slice(0, -end.length)))
+  ['s', 'es', 'e', 'er', 'en', 'em'].some(end => key.endsWith(end) && words.has(key.slice(0, -end.length)))
 
 /** What is done with an ingredient that may not go into the dough. */
 const useRows = [
   ['glaze glazing brush brushing dorer dorure badigeonner', 'glazing'],
   ['dust dusting flouring fleurer fleurage', 'dusting'],
   ['grease greasing oiling lining graisser huiler beurrer', 'greasing'],
-  ['sprinkle sprinkling topping coat coating parsemer saupoudrer', 'the top'],
+  ['sprinkle sprinkling topping coat coating dip dipping parsemer saupoudrer', 'the top'],
   ['finish finishing garnish decorate decorating decorer decoration garnir finition', 'the finish'],
   ['serve serving spreading servir service', 'serving'],
   ['rolling shaping boiling', 'the work on it'],

@@ -114,11 +114,14 @@ export function nearerName({ ingredient, known }: NameRead, notes: readonly stri
   const remarks = notes.flatMap(note => note.split(', '))
   for (const remark of remarks.filter(r => r.length <= longestKind)) {
     const isOther = !known && /^(?:or|ou|oder) /i.test(remark)
+    // `vegetable or olive oil`: the one goes with the stuff of the other
+    const whole = `${ingredient} ${remark.split(' ').at(-1)}`
+    const isKind = isOther && kitchen.kindsOfStuff.has(ingredient.toLowerCase())
     const nearest = isOther
-      ? larderName(larder, `${ingredient} ${remark.split(' ').at(-1)}`)
+      ? (larderName(larder, whole) ?? (isKind ? whole : undefined))
       : (larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`))
     if (nearest)
-      return { ingredient: nearest, known: true, remarks: remarks.filter(r => isOther || r !== remark) }
+      return { ingredient: nearest, known: !isKind, remarks: remarks.filter(r => isOther || r !== remark) }
   }
   return { ingredient, known, remarks }
 }

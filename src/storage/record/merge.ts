@@ -1,4 +1,4 @@
-import { newId } from '../../dough/document/formula.js'
+import { type Formula, newId } from '../../dough/document/formula.js'
 import { sameData } from '../../dough/document/same-data.js'
 import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../../dough/document/workbook.js'
 import { fromAnotherTab } from './words.js'
@@ -26,6 +26,7 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
   const copies: string[] = []
   const decides = (name: 'name' | keyof WorkbookOptions) =>
     sameData(theirs[name], base[name]) ? mine : theirs
+  const [was, here, there] = inOneGroup(base, mine, theirs)
   const shelf: Workbook = {
     ...optionsOf({
       scale: decides('scale').scale,
@@ -33,13 +34,7 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
       later: decides('later').later,
     }),
     name: decides('name').name,
-    formulas: mergeLists(
-      base.formulas,
-      mine.formulas,
-      theirs.formulas,
-      (there, copy) => [there, copy],
-      copies,
-    ),
+    formulas: mergeLists(was!, here!, there!, (theirs, copy) => [theirs, copy], copies),
     // In a larder the later of two with one other name wins: that stays theirs.
     larder: mergeLists(base.larder, mine.larder, theirs.larder, (there, copy) => [copy, there], copies),
   }
@@ -53,6 +48,23 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
     sameItems(workbook.larder, theirs.larder) &&
     sameItems(days, theirDays!)
   return { workbook: asTheirs ? theirs : workbook, copies }
+}
+
+/**
+ * The three shelves with each formula in the group that it comes to be in, theirs where both have put it into another: what
+ * else was done to it decides then whether it takes a copy.
+ */
+function inOneGroup(base: Workbook, mine: Workbook, theirs: Workbook): readonly (readonly Formula[])[] {
+  const shelves = [base, mine, theirs].map(({ formulas }) => byId(formulas))
+  const grouped = (formula: Formula): Formula => {
+    const [was, here, there] = shelves.map(shelf => shelf.get(formula.id))
+    if (!was || !here || !there) return formula
+    const { group } = there.group === was.group ? here : there
+    if (formula.group === group) return formula
+    const { group: _group, ...others } = formula
+    return { ...others, ...(group && { group }) }
+  }
+  return [base, mine, theirs].map(({ formulas }) => formulas.map(grouped))
 }
 
 const sameItems = <T>(a: readonly T[], b: readonly T[]): boolean =>

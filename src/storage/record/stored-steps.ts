@@ -1,3 +1,4 @@
+import '../../dough/cells/rare-cells-at-once.js'
 import { readDayData } from '../../dough/data/day-data.js'
 import { isFields, type Tell } from '../../dough/data/fields.js'
 import { readFormulaData } from '../../dough/data/formula-data.js'

@@ -82,3 +82,37 @@ export function removeFormula(workbook: Workbook, id: string): Transaction {
     changes: [{ of: 'formula', id }],
   }
 }
+
+/** Several as one edit. */
+export function removeFormulas(workbook: Workbook, ids: readonly string[]): Transaction {
+  const [first, ...others] = ids.map(id => removeFormula(workbook, id))
+  if (first && others.length === 0) return first
+  return {
+    label: fetchedLabels.deleteFormulas(ids.length),
+    changes: [first!, ...others].flatMap(({ changes }) => changes),
+  }
+}
+
+/** The names of the groups on the shelf, each once and as it was first written. */
+export function groupsOf({ formulas }: Pick<Workbook, 'formulas'>): readonly string[] {
+  const groups = new Map<string, string>()
+  for (const { group } of formulas)
+    if (group && !groups.has(nameKey(group))) groups.set(nameKey(group), group)
+  return [...groups.values()]
+}
+
+/** Puts formulas into a group of the shelf, spelled as it is known there; '' takes them out of theirs. */
+export function groupFormulas(workbook: Workbook, ids: readonly string[], name: string): Transaction {
+  const wanted = name.trim()
+  const group = groupsOf(workbook).find(known => nameKey(known) === nameKey(wanted)) ?? wanted
+  const formulas = ids.map(id => formulaIn(workbook, id))
+  const changes = formulas.flatMap((formula): Change[] => {
+    const { group: before = '', ...without } = formula
+    if (before === group) return []
+    return group
+      ? [{ of: 'fields', formula: formula.id, value: { group } }]
+      : [{ of: 'formula', id: formula.id, value: without }]
+  })
+  const what = formulas.length === 1 ? formulas[0]!.name : formulas.length
+  return { label: group ? fetchedLabels.group(what, group) : fetchedLabels.ungroup(what), changes }
+}

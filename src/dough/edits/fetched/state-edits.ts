@@ -6,7 +6,7 @@ import { fetchedLabels } from './fetched-words.js'
 
 /** Keeps the formula as it stands under a name, to be read, compared and brought back. `at` is ISO 8601. */
 export function keepState(workbook: Workbook, id: string, name: string, at: string): Transaction {
-  const { states = [], ...formula } = formulaIn(workbook, id)
+  const { states = [], group: _group, ...formula } = formulaIn(workbook, id)
   const wanted = name.trim()
   if (!wanted) refuse({ code: 'stateWithoutName' })
   const state: KeptState = { id: newId(), name: wanted, keptAt: at, formula }
@@ -23,10 +23,12 @@ function stateIn(workbook: Workbook, id: string, state: string): { formula: Form
   return { formula, state: found }
 }
 
-/** Makes the formula what it was in a kept state; its name and the states stay. */
+/** Makes the formula what it was in a kept state; its name, its group and the states stay. */
 export function bringBack(workbook: Workbook, id: string, state: string): Transaction {
   const { formula, state: kept } = stateIn(workbook, id, state)
-  const value: Formula = { ...kept.formula, id, name: formula.name, states: formula.states! }
+  const { group: _group, ...then } = kept.formula
+  const { name, group, states } = formula
+  const value: Formula = { ...then, id, name, ...(group && { group }), states: states! }
   return { label: fetchedLabels.bringBack(kept.name), changes: [{ of: 'formula', id, value }] }
 }
 

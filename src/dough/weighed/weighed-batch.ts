@@ -1,14 +1,14 @@
-import { seedLines } from '../cells/batch-cells.js'
 import type { Scale } from '../document/batch.js'
 import { type Formula, hasBatch, type Line } from '../document/formula.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
+import { useWeighing, type WeighedLines } from './weighed.js'
 import { type Aim, evened, rounded, type Weighed } from './weighing.js'
 
 /**
  * What is weighed of every line of the batch: each as it rounds, but for what that leaves over of a stage. Nothing is
  * weighed where a weight is not known.
  */
-export class WeighedBatch {
+export class WeighedBatch implements WeighedLines {
   readonly #outline: Outline
   readonly #scale: Scale
   readonly #wanted: (line: LinePlan) => number | undefined
@@ -94,7 +94,8 @@ export class WeighedBatch {
     const { loss = 0, keepBack = 0 } = stage.stage
     const needed = taken / (1 - loss)
     if (keepBack !== 'seed') return { grams: needed + keepBack, seed: [] }
-    return { grams: needed, seed: seedLines(stage).map(line => stage.lines.indexOf(line)) }
+    const seed = stage.lines.flatMap(({ countsAs }, at) => (countsAs?.kind === 'starter' ? [at] : []))
+    return { grams: needed, seed }
   }
 }
 
@@ -102,7 +103,7 @@ export class WeighedBatch {
  * The formula with every line at what is weighed of it, to read the dough as it will really be. What is as it was
  * in `before`, a formula so made, is the same object.
  */
-export function asWeighed(outline: Outline, weighed: WeighedBatch, before: Formula | undefined): Formula {
+export function asWeighed(outline: Outline, weighed: WeighedLines, before: Formula | undefined): Formula {
   const stages = outline.stages.map((plan, i) => {
     const was = before?.stages[i]
     const lines = plan.lines.map((linePlan, at): Line => {
@@ -120,3 +121,8 @@ export function asWeighed(outline: Outline, weighed: WeighedBatch, before: Formu
 
 const isSame = (a: Line, b: Line): boolean =>
   a.id === b.id && a.ingredient === b.ingredient && a.amount === b.amount && a.base === b.base
+
+useWeighing({
+  batch: (outline, scale, wanted) => new WeighedBatch(outline, scale, wanted),
+  formula: asWeighed,
+})

@@ -1,14 +1,21 @@
 import { nameKey } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
-import type { LinePlan } from '../outline/outline.js'
-import { allOfProblem } from './all-of-words.js'
-import { type AllOfBatch, seedLines, timesOf, useAllOf } from './batch-cells.js'
+import type { LinePlan, Outline } from '../outline/outline.js'
+import { type Build, seedLines, timesOf } from './builds.js'
+import type { CellWriter } from './cell-writer.js'
+import type { AllOf } from './rare-cells.js'
+import { rareProblem } from './rare-words.js'
 
 /**
  * All of one ingredient: of a stage, what the final dough takes of it; of anything else, its weight through
  * all builds, keep-back included, which grows in a straight line with the times the dough is made.
  */
-const allOf: AllOfBatch = (out, outline, builds, { ingredient, grams }) => {
+export function writeAllOf(
+  out: CellWriter,
+  outline: Outline,
+  builds: readonly Build[],
+  { ingredient, grams }: AllOf,
+): void {
   const { final } = outline
   const name = cellOf.times(final)
   const words = `times ${final.stage.name}`
@@ -16,7 +23,7 @@ const allOf: AllOfBatch = (out, outline, builds, { ingredient, grams }) => {
   const isIt = (line: LinePlan) => nameKey(line.line.ingredient) === key
   const isStage = outline.stageNamed(ingredient) !== undefined
   const lines = (isStage ? [final] : builds.map(b => b.stage)).flatMap(s => s.lines.filter(isIt))
-  if (!lines.length) return out.fail(name, words, allOfProblem({ code: 'allOfUnknown', ingredient }))
+  if (!lines.length) return out.fail(name, words, rareProblem({ code: 'allOfUnknown', ingredient }))
   const inputs: string[] = []
   const at = (cell: string) => (inputs.includes(cell) ? inputs.indexOf(cell) : inputs.push(cell) - 1)
   const plan = builds.map(build => ({
@@ -55,11 +62,9 @@ const allOf: AllOfBatch = (out, outline, builds, { ingredient, grams }) => {
       if (each > 0 && grams > kept) return (grams - kept) / each
       const why =
         each > 0
-          ? allOfProblem({ code: 'keptBackTakesMore', ingredient, weight: grams })
-          : allOfProblem({ code: 'allOfNotTaken', ingredient })
+          ? rareProblem({ code: 'keptBackTakesMore', ingredient, weight: grams })
+          : rareProblem({ code: 'allOfNotTaken', ingredient })
       return { kind: 'domain', ...why, origin: name }
     },
   )
 }
-
-useAllOf(allOf)
