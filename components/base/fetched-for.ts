@@ -3,12 +3,13 @@ import { areRareCellsThere, wantsRareCells } from '../../src/dough/cells/rare-ce
 import type { Formula } from '../../src/dough/document/formula.js'
 
 /**
- * Fetches what reads amounts as they are said, `half a cup`, and the sentences on those that are not understood: most
- * workbooks have neither, and a page begins without them.
+ * Fetches what reads amounts as they are said, `half a cup`, `all of it`, and the sentences on those that are not
+ * understood: most workbooks have neither, and a page begins without them.
  */
-export const fetchSpoken = (): Promise<unknown> => import('../../src/dough/amounts/spoken-at-once.js')
+export const fetchSpoken = (): Promise<unknown> =>
+  Promise.all([import('../../src/dough/amounts/spoken-at-once.js'), fetchRareCells()])
 
-/** Likewise what works out holds, and a batch that uses all of something. */
+/** Likewise what works out holds, amounts that are all of a stage, and a batch that uses all of something. */
 export const fetchRareCells = (): Promise<unknown> => import('../../src/dough/cells/rare-cells-at-once.js')
 
 /**

@@ -27,6 +27,7 @@ export const saidWords = {
   asItsSeed: 'as much as its seed',
   yes: 'yes',
   no: 'no',
+  inProportion: (value: string): string => `${value}, every line in proportion`,
   gives: (value: string, ingredient: string): string => `${value}, ${ingredient || 'a line'} gives`,
   starter: (hydration: string): string => `starter of ${hydration} hydration`,
 } as const

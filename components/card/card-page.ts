@@ -10,15 +10,17 @@ import {
   localCodesSentence,
   notKnownSentence,
 } from '../../src/dough/about/words.js'
-import type { Line, Stage } from '../../src/dough/document/formula.js'
+import { hasBatch, type Line, type Stage } from '../../src/dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { listWords } from '../../src/dough/larder/allergen-lists.js'
+import { hasSoaker, leadingHydration } from '../../src/dough/sheet/ranges.js'
 import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
+import { showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
 import { batchProse } from '../batch/batch-prose.js'
 import { totalToWeigh } from '../batch/left-over.js'
-import { buildWords, hasBatch } from '../batch/weighed-shown.js'
+import { buildWords } from '../batch/weighed-shown.js'
 import {
   type CardShown,
   type Columns,
@@ -32,18 +34,24 @@ import {
 } from './card-figures.js'
 import { listedWords, pageWords } from './words.js'
 
-const leads: readonly ReadingName[] = ['trueHydration', 'salt', 'prefermentedFlour', 'doughWeight']
+/** The readings that stand out: true hydration, or moisture with it beside. */
+const leadsOf = ({ sheet }: CardShown): readonly ReadingName[] => {
+  const lead = leadingHydration(name => sheet.reading(name))
+  return [...new Set([lead, 'trueHydration', 'salt', 'prefermentedFlour', 'doughWeight'] as const)]
+}
 const leastTold = 0.0005
 
-function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
+function reading(shown: CardShown, name: ReadingName): string | undefined {
+  const { sheet, numbers } = shown
   const unit = readingUnit(name)
-  const weighed = unit === 'g' ? sheet.weighedReading(name) : undefined // as the lines above it add up
-  const value = weighed ?? sheet.reading(name)
-  if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined
+  const value = sheet.weighedReading(name) ?? sheet.reading(name) // as the lines above it add up
+  if (value === undefined || (value < leastTold && !leadsOf(shown).includes(name))) return undefined
+  if (name === 'hydrationWithoutSoakers' && !hasSoaker(sheet)) return undefined
   return `${showReading(name, value, numbers)} ${unit}`
 }
 
 function readings(shown: CardShown): TemplateResult {
+  const leads = leadsOf(shown)
   const others = readingNames
     .filter(name => !leads.includes(name))
     .flatMap(name => {
@@ -98,9 +106,10 @@ function stage(
   household: Household | undefined,
 ): TemplateResult {
   const { sheet, numbers, among } = shown
-  const { ferments, isFinal } = sheet.stage(of.id)
+  const { ferments, isFinal, hydration } = sheet.stage(of.id)
   const facts = [
     ...(ferments && !isFinal ? [pageWords.ferments] : []),
+    ...(hydration === undefined || isFinal ? [] : [pageWords.hydration(showPercent(hydration, numbers))]),
     ...(hasBatch(sheet.formula) ? buildWords(sheet, of, numbers).slice(1) : []),
   ]
   const lines = of.lines.filter(l => `${l.ingredient}${l.amount}`.trim() !== '')

@@ -21,6 +21,7 @@ export const pageWords = {
   asWritten: 'As written',
   ofDough: (weight: string): TemplateResult => html` <b>${weight}</b> of dough.`,
   ferments: 'ferments',
+  hydration: (percent: string): string => `${percent.replace(/[.,]0+$/, '')} % hydration`,
   /** Before the name of what is counted: `3 × Egg`. */
   count: (count: string, isAbout: boolean): string => `${isAbout ? 'about ' : ''}${count} ×`,
   toWeigh: 'To weigh',

@@ -155,6 +155,7 @@ export class KeptDesk {
   fetchRest = async (): Promise<void> => {
     const [stored] = await Promise.all([
       import('../../src/storage/record/stored-steps.js'),
+      import('./said.js'),
       this.#keeper?.fetchRest(),
     ])
     this.#storedSteps = stored

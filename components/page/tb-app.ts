@@ -176,13 +176,13 @@ export class TbApp extends BaseElement {
     void this.updateComplete.then(() => this.#show({ want: 'bring-in', link, open }))
   }
 
-  #changed({ event: { transaction, way, before }, sentence }: DeskEvent): void {
+  #changed(changed: DeskEvent, { transaction, way, before } = changed.event): void {
     const [only, more] = transaction.changes.filter(({ of }) => of !== 'cleared')
     const gone = way === 'do' && only?.of === 'formula' && !only.value && !more ? only.id : undefined
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
-    this.#announcer.say(this.deleted ? deletedSentence(this.deleted) : sentence)
+    void this.#announcer.tell(this.desk!, changed, this.deleted && deletedSentence(this.deleted))
   }
 
   #step(way: 'undo' | 'redo'): void {

@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js'
 import { copyOf, type Formula, nameKey } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { renameFormula } from '../../src/dough/edits/edits.js'
+import { leadingHydration } from '../../src/dough/sheet/ranges.js'
 import { afterPaint, fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
@@ -20,7 +21,7 @@ const rowsAtFirst = 24 // as many as are in sight
 const rowsAtATime = 24 // of those that follow, after a paint each time
 
 /** Holds the room of readings that are still being worked out, so that the shelf does not move when they come. */
-const toCome = shelfReadingWords('00', '00')
+const toCome = shelfReadingWords('00', undefined, '00')
 
 /** What its menus do to it, fetched when the page is idle. */
 const shelfEdits = () => import('../../src/dough/edits/fetched/shelf-edits.js')
@@ -211,9 +212,11 @@ export class TbShelf extends BaseElement {
     if (!reading) return undefined
     const { trueHydration, prefermentedFlour } = reading
     if (trueHydration === undefined) return noHydration
+    const isByMoisture = leadingHydration(name => reading[name]) === 'moistureHydration'
     const percent = (x: number) => showDecimals(x * 100, this.numbers, 0)
     return shelfReadingWords(
       percent(trueHydration),
+      isByMoisture ? percent(reading.moistureHydration!) : undefined,
       prefermentedFlour ? percent(prefermentedFlour) : undefined,
     )
   }

@@ -70,7 +70,7 @@ describe('A first formula, from an empty database to another kitchen', function 
     await waitUntil(() => trueHydration() === '71.6', 'true hydration is 71.6 %')
     const spoken = app.frame.contentDocument!.querySelector('[aria-live=polite]')!
     await waitUntil(
-      () => /Water 114 g; true hydration 71\.6 %/.test(spoken.textContent ?? ''),
+      () => /Water set to .*114 grams; true hydration 71\.6 %/.test(spoken.textContent ?? ''),
       'the change is announced',
     )
     readings = allReadings()

@@ -4,7 +4,6 @@ import { newId } from '../../../src/dough/document/formula.js'
 import { fetchRareCells, fetchSpoken } from '../../base/fetched-for.js'
 import { partNotFetched } from '../../base/words.js'
 import { arrowOf, isComposing, isRightToLeft, type Leave } from '../moving/key-map.js'
-import type { MovingContext } from '../moving/selection.js'
 import type { Field } from '../table/elements.js'
 import {
   addKey,
@@ -20,11 +19,11 @@ import {
 import { nameAt, namesFor } from './amount-names.js'
 import { enterInCell } from './cell-edits.js'
 import { type Choice, choicesFor, knownSpelling } from './choices.js'
-import type { Dispatcher } from './dispatcher.js'
+import type { Dispatcher, DispatcherContext } from './dispatcher.js'
 import { type Editing, textOf } from './editor.js'
 import { fit, insertText } from './field.js'
 
-export interface EditingContext extends MovingContext {
+export interface EditingContext extends DispatcherContext {
   readonly dispatcher: Dispatcher
   readonly session: EditSession
 }

@@ -1,4 +1,5 @@
 import { type Batch, doughForPieces } from '../document/batch.js'
+import { hasBatch } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import { inOrder, type Outline, type StagePlan } from '../outline/outline.js'
 import { type Build, seedLines, timesOf } from './builds.js'
@@ -6,19 +7,11 @@ import type { CellWriter } from './cell-writer.js'
 import { writeAllOf } from './rare-cells.js'
 import { cellProblem } from './words.js'
 
-/** Whether every stage is made just as it is written. */
-export function isAsWritten({ formula }: Outline): boolean {
-  return (
-    (formula.batch ?? { make: 'as written' }).make === 'as written' &&
-    !formula.stages.some(s => s.keepBack || s.loss)
-  )
-}
-
 /** The batch as cells: how many times each stage is made, and what is taken of it. */
 export function writeTimes(out: CellWriter, outline: Outline): void {
   const { final, stages } = outline
-  if (isAsWritten(outline)) {
-    for (const stage of stages) out.input(cellOf.times(stage), `times ${stage.stage.name}`, 1)
+  if (!hasBatch(outline.formula)) {
+    for (const stage of stages) writeFactor(out, cellOf.times(stage), `times ${stage.stage.name}`, 1)
     return
   }
   const builds = inOrder(stages).reverse().map(buildOf) // takers first
@@ -31,6 +24,12 @@ export function writeTimes(out: CellWriter, outline: Outline): void {
     const why = stage.circle ?? cellProblem({ code: 'takesACircle' })
     out.fail(cellOf.times(stage), `times ${stage.stage.name}`, why)
   }
+}
+
+/** So many times what is written, or what it is scaled to. */
+function writeFactor(out: CellWriter, name: string, words: string, factor: number): void {
+  if (!out.cells.has(cellOf.scale)) out.input(name, words, factor)
+  else out.compute(name, words, `factor ${factor}`, [cellOf.scale], ([k]) => factor * k!)
 }
 
 function buildOf(stage: StagePlan): Build {
@@ -62,9 +61,9 @@ function writeTimesOfDough(out: CellWriter, outline: Outline, builds: readonly B
     out.compute(name, words, `makes ${wanted}`, [cell], ([whole]) => wanted / whole!)
   switch (batch.make) {
     case 'as written':
-      return out.input(name, words, 1)
+      return writeFactor(out, name, words, 1)
     case 'factor':
-      return out.input(name, words, batch.factor)
+      return writeFactor(out, name, words, batch.factor)
     case 'dough':
       return over(batch.grams, cellOf.stageWeight(final))
     case 'flour':

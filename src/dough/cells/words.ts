@@ -5,7 +5,6 @@ import { grams } from '../document/words.js'
 export type CellDiagnostic =
   | { readonly code: 'nothingJotted' | 'takesACircle' | 'rareNotFetched' }
   | { readonly code: 'amountBelowNothing'; readonly weight: number }
-  | { readonly code: 'noRoomForGrams'; readonly stage: string; readonly isFlour: boolean }
   | { readonly code: 'takenBelowGrams'; readonly stage: string }
 
 export const cellSentences: Sentences<CellDiagnostic> = {
@@ -14,8 +13,6 @@ export const cellSentences: Sentences<CellDiagnostic> = {
   rareNotFetched: 'What works this out could not be fetched. Load the page again when there is a network.',
   amountBelowNothing: ({ weight }) =>
     `This comes to ${grams(weight)}: less than nothing. Write an amount above 0.`,
-  noRoomForGrams: ({ stage, isFlour }) =>
-    `The ${isFlour ? 'flours' : 'base lines'} of ${stage} by percentage already add to 100 % or more, which leaves no room for those in grams.`,
   takenBelowGrams: ({ stage }) => `Later stages take less of ${stage} than its lines in grams weigh alone.`,
 }
 

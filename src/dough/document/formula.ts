@@ -50,8 +50,11 @@ export interface Meaning {
 export interface Hold {
   readonly reading: ReadingName | 'wholeDough'
   readonly value: number // fraction of 1, or grams
-  readonly line: string // id of the line that gives
+  readonly line: string // id of the line that gives; '' of a dough weight for which all lines give in proportion
 }
+
+/** Whether it is the dough's weight that is kept, with every line giving in proportion. */
+export const isInProportion = ({ reading, line }: Hold): boolean => reading === 'doughWeight' && line === ''
 
 /** A setting read from a file that this version does not use; kept so that nothing is lost. */
 export interface KeptSetting {
@@ -122,6 +125,10 @@ export function newId(): string {
 }
 
 export const finalDoughOf = (formula: Formula): Stage => formula.stages[formula.stages.length - 1]!
+
+/** Whether more, less or other is made than the formula as it is written. */
+export const hasBatch = ({ batch, stages }: Pick<Formula, 'batch' | 'stages'>): boolean =>
+  (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
 
 /** Names are compared without case, accents' encoding or stray spaces. */
 export const sameName = (a: string, b: string): boolean => nameKey(a) === nameKey(b)

@@ -1,7 +1,15 @@
 import { nameFor } from '../../engine/index.js'
 import { amountAsKept, plainPercent } from '../amounts/amounts.js'
 import { dimensionsOf, planJottings } from '../amounts/jottings.js'
-import { type Formula, finalDoughOf, type Line, newId, type Stage, sameName } from '../document/formula.js'
+import {
+  type Formula,
+  finalDoughOf,
+  isInProportion,
+  type Line,
+  newId,
+  type Stage,
+  sameName,
+} from '../document/formula.js'
 import type { AmountColumn } from '../document/reading-names.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import {
@@ -40,7 +48,11 @@ export function enterAmount(
   const formula = formulaIn(workbook, at.formula)
   const jottings = dimensionsOf(planJottings(formula.jottings ?? []))
   const amount = amountAsKept(typed, column, decimal, jottings)
-  const release = released(formula, h => h.line === at.line)
+  // In a dough whose weight is held every line gives: one in units gives no more.
+  const release = released(
+    formula,
+    h => h.line === at.line || (isInProportion(h) && /[\d)]\s*\p{L}/u.test(amount)),
+  )
   return {
     label: labels.amount(named(line), amount, release?.words),
     changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])],

@@ -140,7 +140,7 @@ class SettingRow {
       const measures = isWeightReading(reading) ? 'weight' : 'percentage'
       return this.keep({ code: 'holdNotUnderstood', amount: row.amount, setting: row.setting, measures })
     }
-    if (isBlank(row.ingredient)) return this.keep({ code: 'holdWithoutGiver' })
+    if (isBlank(row.ingredient) && reading !== 'doughWeight') return this.keep({ code: 'holdWithoutGiver' })
     const use = (formula: FormulaDraft) => formula.hold(reading, value, row.ingredient)
     return { kind: 'final', use, kept: this.kept, ...this.aside }
   }

@@ -1,6 +1,7 @@
 import {
   type Formula,
   finalDoughOf,
+  isInProportion,
   type Line,
   nameKey,
   type Stage,
@@ -68,7 +69,7 @@ function ownRows(formula: Formula): Cells[] {
   const lines = linesOf(finalDoughOf(formula), formula)
   const names = distinct(lines.map(ingredientOf))
   for (const hold of holds) {
-    const ingredient = names[lines.findIndex(line => line.id === hold.line)]
+    const ingredient = isInProportion(hold) ? '' : names[lines.findIndex(line => line.id === hold.line)]
     if (ingredient !== undefined)
       rows.push({ setting: holdSetting(hold), ingredient, amount: holdText(hold) })
   }
