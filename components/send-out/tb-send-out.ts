@@ -183,7 +183,7 @@ export class TbSendOut extends TbDialog {
       </div>
       ${this.#choice()}
       ${this.#options()}
-      ${this.#form === 'workbook' ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>` : nothing}
+      ${this.#isWhole ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>` : nothing}
       ${showWritten({ form: this.#form, file: this.#fileName, written: this.written })}
       ${aboutForm(
         this.#form,
@@ -279,7 +279,7 @@ export class TbSendOut extends TbDialog {
   }
 
   #downloaded = (): void => {
-    if (this.#form === 'workbook') tellTaken()
+    if (this.#isWhole) tellTaken()
     this.told = sendOutWords.downloaded(this.#fileName)
   }
 
