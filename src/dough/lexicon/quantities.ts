@@ -235,17 +235,14 @@ const longestCell = 200 // characters
 /** A text that begins with an amount, as a cell holds it. */
 export interface Measures {
   readonly quantities: readonly [Quantity, ...Quantity[]] // the same in several measures: `2 cups (474 ml)`, `4 cups / 540 g`
-  readonly tokens: readonly Token[]
   readonly to: number // the token after them
 }
 
 /**
- * The amounts that a text of at most 200 characters begins with, `mark` its decimal sign where a number alone does not tell;
- * undefined where it begins with none, or with a time or the like.
+ * The amounts that tokens begin with, `mark` the decimal sign where a number alone does not tell; undefined where they begin
+ * with none, or with a time or the like.
  */
-export function measuresIn(text: string, mark?: DecimalMark): Measures | undefined {
-  if (text.length > longestCell) return undefined
-  const tokens = tokensOf(text)
+export function measuresIn(tokens: readonly Token[], mark?: DecimalMark): Measures | undefined {
   const reading = mark ? { ...kitchen, mark } : kitchen
   const first = tokens[0] && quantityAt(tokens, 0, reading)
   if (!first || !('terms' in first)) return undefined
@@ -260,11 +257,12 @@ export function measuresIn(text: string, mark?: DecimalMark): Measures | undefin
     at = to - 1
   }
   while ([')', ']', '.'].includes(keyAt(tokens, to))) to++
-  return { quantities, tokens, to }
+  return { quantities, to }
 }
 
-/** The amount of a text that is nothing but one. */
+/** The amount of a text of at most 200 characters that is nothing but one. */
 export function wholeAmount(text: string): Quantity | undefined {
-  const { quantities = [], tokens = [], to } = measuresIn(text) ?? {}
+  const tokens = text.length > longestCell ? [] : tokensOf(text)
+  const { quantities = [], to } = measuresIn(tokens) ?? {}
   return to === tokens.length && quantities.length === 1 ? quantities[0] : undefined
 }

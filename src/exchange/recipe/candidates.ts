@@ -1,5 +1,6 @@
 import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
@@ -43,6 +44,7 @@ const weights = {
   'ingredients in a sentence': 1,
   'only an amount': 0.2,
   'only what is done to it': 3.5,
+  'another choice': 5,
   'a name beside lines': 1,
   'a remark among remarks': 0.5,
 } as const
@@ -76,6 +78,16 @@ const bestOf = (all: readonly Candidate[]): Candidate => all.reduce((a, b) => (b
 /** Does the amount stand before the name, behind it, or is there none? */
 const shapeOf = ({ quantities: [first] }: Row): string =>
   first ? (first.from === 0 ? 'first' : 'behind') : 'none'
+
+/** Is it in the larder, or flour, water or salt by its name? A starter may be a stage, a grain a bread. */
+function isIngredient({ known, ingredient }: Found): boolean {
+  if (known) return true
+  const words = ingredient.split(' ')
+  return [words[0]!, words.at(-1)!].some(word => {
+    const kind = isGrain(word) || word.includes('-') ? undefined : guessCountsAs(word)
+    return kind !== undefined && kind !== 'starter'
+  })
+}
 
 /** Does a row give an amount, and no order? */
 const isList = (row: Row | undefined): boolean =>
@@ -215,22 +227,32 @@ export class Candidates {
     const isOne = found.length === 1
     const [reason] = only(
       ['amounts of ingredients', found.some(f => f.amount || f.share !== undefined || f.guesses.length > 0)],
-      ['ingredients the larder knows', found.length > 0 && found.every(f => f.known)],
+      ['ingredients the larder knows', found.length > 0 && found.every(isIngredient)],
       ['an ingredient in a list', isOne && bulleted && words.length <= 8 && when === undefined],
       ['as much as is wished', isOne && isWished(row)],
     )
     if (reason) return [candidate('line', [reason], { parts: [{ found }] })]
-    if (found.length === 0 && quantities[0]?.from === 0) return [candidate('amount', ['only an amount'])]
+    if (found.length === 0 && quantities[0]?.from === 0) {
+      const isShare = quantities[0].terms[0].unit?.kind === 'unit' && quantities[0].terms[0].unit.unit === '%'
+      const also = isShare ? [candidate('note', ['only an amount'])] : []
+      return [candidate('amount', ['only an amount']), ...also]
+    }
     if (!isShortName(row)) return []
     // a row among lines that names a stage read before takes that one
     const name = nameIn(row)
     const isDefinite = kitchen.definite.has(words[0]!.key) && !this.apart[at]
-    const parts = named(name, row)
+    // `Levain, soaker` names two
+    const isSeveral = found.length > 1 && found.every(f => this.#isStage(f.ingredient))
+    const parts = isSeveral ? [{ found }] : named(name, row)
     if (words.some(t => kitchen.above.has(t.key)))
       return [candidate('line', ['takes an earlier stage'], { parts })]
-    return this.#stages.has(nameKey(name)) || isDefinite
+    return this.#isStage(name) || isDefinite || isSeveral
       ? [candidate('line', ['takes an earlier stage'], { parts, needs: 'a line above' })]
       : [candidate('line', ['a name beside lines'], { parts, needs: 'a neighbour' })]
+  }
+
+  #isStage(name: string): boolean {
+    return this.#stages.has(nameKey(name))
   }
 
   /** The ingredients of sentences, before any list of them. */
@@ -246,6 +268,8 @@ export class Candidates {
   #tellings(row: Row): Candidate[] {
     const told: Candidate[] = []
     if (isFact(row)) told.push(candidate('fact', ['a fact with its figure']))
+    if (row.words.length > 1 && kitchen.ors.has(row.tokens[0]!.key))
+      told.push(candidate('note', ['another choice']))
     if (isAside(row)) told.push(candidate('note', ['only what is done to it']))
     const sentence = only(...ofSentence(row), ['long', row.words.length > 5])
     if (sentence.length === 0) {

@@ -86,8 +86,15 @@ export function ofSentence(row: Row) {
 export function isAside(row: Row): boolean {
   const { tokens } = row
   const isBracket = isOpening(tokens[0]) && closingOf(row, 0, tokens.length) === tokens.length - 1
+  // `*from the weekend book`
+  if (/^\s*[*†‡]+\p{Ll}/u.test(row.text) && row.quantities.length === 0) return true
   const isDone = isState(tokens.slice(0, noteStart(tokens, 1)))
-  return isBracket || isDone || (opensWith(row, kitchen.asides) !== undefined && tokens[1]?.text !== ':')
+  return (
+    tokens.length === 0 ||
+    isBracket ||
+    isDone ||
+    (opensWith(row, kitchen.asides) !== undefined && tokens[1]?.text !== ':')
+  )
 }
 
 /** Does an order follow at a token: `mix …`, `in the evening, mix …`? */

@@ -42,11 +42,13 @@ function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
   let to = tokens.length - (row.colon ? 1 : 0)
   const isPercent = (i: number) =>
     tokens[i + 1]?.text === '%' && i + 2 >= to && kindOf(tokens.slice(0, i)) !== undefined
+  // `SOAKER 12 OZ`
+  const isWeighed = (i: number) => row.starting.get(i)?.to === to && kindOf(tokens.slice(0, i)) !== undefined
   const isMany = (i: number) =>
     row.when === undefined && /^(?:for|pour)$/.test(tokens[i]!.key) && tokens[i + 1]?.kind === 'number'
   const at = tokens.findIndex(({ text, gap }, i) => {
     const isSign = '(:,'.includes(text) || ('–—-'.includes(text) && gap)
-    return i < to && i > 0 && (isSign || isPercent(i) || isMany(i))
+    return i < to && i > 0 && (isSign || isPercent(i) || isWeighed(i) || isMany(i))
   })
   const headTo = at < 0 ? to : at
   let from = headTo
@@ -128,7 +130,8 @@ export function headingOf(row: Row): Heading | undefined {
   const isName = words.length <= 4 && !'.!?'.includes(row.tokens.at(-1)!.text)
   // `battu pour la dorure` is said of what stands above
   const plain = isName && !row.bulleted && !isState(head.slice(0, noteStart(head, 1)))
-  return sure || plain ? { opens: 'stage', stage, sure, led } : undefined
+  const isSort = words.length === 1 && kitchen.sorts.has(key)
+  return sure || plain ? { opens: 'stage', stage, sure, led: led || isSort } : undefined
 }
 
 /** A stage's name before amounts in one row: `Levain: 40 g starter, 100 g flour`, `For the poolish, mix …`. */

@@ -68,7 +68,8 @@ function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: 
   if (name.length === 0 || isState(name) || name.every(t => kitchen.more.has(t.key))) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
-  return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
+  const isName = nameOf(name, larder).known || earlierStageWords(joined(name)).length === name.length
+  return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && isName
 }
 
 /** `1 cup Flour, Whole Wheat`: does a chunk say which of the larder's the one before it is? */
@@ -89,7 +90,7 @@ function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
     const isMeasured = amount !== undefined
     const before = pieces.at(-1)
     const isMore = before && !amount && isNameOf(row, before, chunk, larder)
-    const isWhole = before?.isNamed && before.isMeasured
+    const isWhole = before?.isNamed && (before.isMeasured || row.quantities.length === 0)
     if (!before || (isWhole && !isMore && isAnother(row, chunk, amount, larder))) {
       pieces.push({ from, to, quantities: [...quantities], isNamed, isMeasured })
       continue

@@ -91,6 +91,9 @@ export function batchesOf(rows: readonly Row[]): number {
 /** A row with the amounts of one of several batches alone. */
 export function rowOfBatch(row: Row, batch: number, of: number): Row {
   const sizes = sizesIn(row)
+  // `One pizza / two pizzas` over them
+  const isOver = row.tokens.filter(t => t.text === '/').length === of - 1 && sizes.length === 0
+  if (of > 1 && isOver) return { ...rowOf(''), text: row.text }
   if (of < 2 || sizes.length !== of) return row
   const blank = row.text.split('')
   for (const { from, to } of sizes.toSpliced(batch, 1))

@@ -304,8 +304,10 @@ export class Segment {
   #more(main: Portion | undefined, remarks: readonly string[], typedOf: (q: Portion) => string) {
     const { to, quantities } = this.piece
     const counted = new Set(this.#taken.map(q => q.from))
+    // numbers of other columns beside a per cent
+    const isOfShare = (q: Portion) => main !== undefined && isPercent(main) && !q.terms[0].unit
     const more: LineReason[] = quantities
-      .filter(q => q.terms[0].unit?.kind === 'unit' && !isPercent(q) && !counted.has(q.from))
+      .filter(q => (q.terms[0].unit?.kind === 'unit' ? !isPercent(q) : isOfShare(q)) && !counted.has(q.from))
       .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
     const isOfEach = [main?.to ?? -1, (main?.from ?? 0) - 1].some(at =>
       kitchen.each.has(this.#tokens[at]?.key ?? ''),

@@ -176,7 +176,7 @@ function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[]
   const [widest = 0, ...widths] = [...new Set(all)].sort((a, b) => b - a)
   const usual = widths.reduce((best, width) => (count(width) > count(best) ? width : best), widest)
   if (headings.length > 0)
-    return usual > headings.length && count(usual) * 2 > sample.length ? usual : headings.length
+    return all.filter(one => one > headings.length).length * 2 > sample.length ? widest : headings.length
   return delimiter === ',' ? usual : widest
 }
 

@@ -1,3 +1,4 @@
+import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
@@ -169,15 +170,13 @@ export function isOwn(
   const columns = headings.map(columnOf)
   if (!uses.includes('ingredient') || !uses.includes('amount')) return false
   if (columns.some((column, at) => column === undefined && headings[at] !== '')) return false
-  const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
-  return (
-    columns.some(column => telling.includes(column)) ||
-    sorted.every(
-      ({ is, name, label, amounts }) =>
-        (is === 'line' && amounts.every(({ read }) => read.is !== 'quantity' || !read.remark)) ||
-        (is === 'name' && !label.isStage && names.isIngredient(name)),
-    )
-  )
+  if (columns.some(column => column === 'setting' || column === 'counts as')) return true
+  const isWritten = ({ is, label, name, amounts }: Row) =>
+    (is === 'line' && amounts.every(({ cell, read }) => read.is !== 'quantity' || cell === read.text)) ||
+    (is === 'name' && !label.isStage && names.isIngredient(name))
+  const taken = new Set(sorted.map(({ name }) => nameKey(name)))
+  const stages = sorted.flatMap(({ stage }) => (stage === '' ? [] : nameKey(stage)))
+  return sorted.every(isWritten) && stages.every(stage => stage === stages.at(-1) || taken.has(stage))
 }
 
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */

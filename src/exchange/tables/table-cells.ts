@@ -9,6 +9,7 @@ import { sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { withOneEnding } from '../csv/csv-table.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
+import { printedTokens } from '../values/printed-tokens.js'
 import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { NoAmount, Reason } from './words.js'
@@ -211,8 +212,9 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
   if (/\/\s*0+(?![.,\d])|\d\s+\/\s+\d/.test(typed)) return words('noAmount') // divided by nothing, or one of two
-  const measures = measuresIn(typed, mark)
-  const rest = measures?.tokens.slice(measures.to) ?? []
+  const tokens = printedTokens(typed)
+  const measures = measuresIn(tokens, mark)
+  const rest = tokens.slice(measures?.to)
   const isBare = measures?.quantities[0].terms[0].unit === undefined
   const isTold =
     rest.length === 0 ||

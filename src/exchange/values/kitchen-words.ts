@@ -62,9 +62,11 @@ export const kitchen = sets({
   headingLeads: 'for pour fur zum zur ingredients ingredient stage step part partie',
   // What is done with it, before its name: `Make the dough`.
   makes: 'make mix prepare build feed faire preparer melanger rafraichir',
+  // Sorts of ingredients, as headings by themselves.
+  sorts: 'dry wet liquid liquids trocken flussig secs seche liquides',
   // When it is made, or as the how many: `Day 2`, `The night before`.
   whens:
-    'day days night evening morning afternoon noon before next same overnight am pm monday tuesday wednesday thursday friday saturday sunday lundi mardi mercredi jeudi vendredi samedi dimanche montag dienstag mittwoch donnerstag freitag samstag sonntag first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag vortags vorabend vorabends am stage step part partie etape phase stufe schritt teil',
+    'day days night evening morning afternoon noon before next same overnight am pm uhr monday tuesday wednesday thursday friday saturday sunday lundi mardi mercredi jeudi vendredi samedi dimanche montag dienstag mittwoch donnerstag freitag samstag sonntag first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag vortags vorabend vorabends am stage step part partie etape phase stufe schritt teil',
   // What may stand before a stage’s name, or a place.
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
   // Articles of what is there.
@@ -88,6 +90,8 @@ export const kitchen = sets({
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.
   ofPercent:
     'hydration hydratation hydrated protein proteins proteine proteines fat cocoa cacao matiere mg extraction whole strength alcohol rye abv',
+  // What another choice opens with.
+  ors: 'or ou oder',
   // What stands between two measures of one amount.
   amountJoins: 'or ou soit oder',
   // What says that an amount is of each, or of all.

@@ -119,7 +119,8 @@ const longestKind = 30 // characters of a remark that can be of the name
 /** A remark may say which of the larder's it is: `flour, strong white`, `beurre, doux`, `all-purpose or bread flour`. */
 export function nearerName({ ingredient, known }: NameRead, notes: readonly string[], larder: Larder) {
   const remarks = notes.flatMap(note => note.split(', '))
-  for (const remark of remarks.filter(r => r.length <= longestKind)) {
+  for (const said of remarks.filter(r => r.length <= longestKind)) {
+    const remark = said.replace(/(?<=\S) (?:or|ou|oder) .*$/, '') // `Flour, Bread or All-Purpose`
     const isOther = !known && /^(?:or|ou|oder) /i.test(remark)
     // `vegetable or olive oil`: the one goes with the stuff of the other
     const whole = `${ingredient} ${remark.split(' ').at(-1)}`
@@ -128,7 +129,11 @@ export function nearerName({ ingredient, known }: NameRead, notes: readonly stri
       ? (larderName(larder, whole) ?? (isKind ? whole : undefined))
       : (larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`))
     if (nearest)
-      return { ingredient: nearest, known: !isKind, remarks: remarks.filter(r => isOther || r !== remark) }
+      return {
+        ingredient: nearest,
+        known: !isKind,
+        remarks: remarks.filter(r => isOther || r !== said || said !== remark),
+      }
   }
   return { ingredient, known, remarks }
 }
