@@ -87,16 +87,19 @@ export type Arrived =
     }
   | { readonly as: 'refused'; readonly why: string }
 
-const longestRecipe = 200_000 // characters; some hundred pages
+const longestRecipe = 200_000 // characters
 const mostRows = 2000 // … with text on them
-const mostPieces = 40_000 // words, numbers and signs
+const mostPieces = 10_000 // words, numbers and signs: some twenty pages
 const firstRows = 12
 const longestCell = 200 // characters of it that are shown
 
 function isLongerThanRecipe(text: string): boolean {
-  const count = (pattern: RegExp) => (text.match(pattern) ?? []).length
-  if (text.length > longestRecipe || count(/[\p{L}\d]+|[^\s\p{L}\d]/gu) > mostPieces) return true
-  return count(/\S.*/g) > mostRows
+  const hasMore = (most: number, pattern: RegExp) => {
+    for (let count = 0; pattern.test(text); count += 1) if (count === most) return true
+    return false
+  }
+  if (text.length > longestRecipe || hasMore(mostRows, /\S.*/g)) return true
+  return hasMore(mostPieces, /[\p{L}\d]+|[^\s\p{L}\d]/gu)
 }
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */

@@ -1,5 +1,6 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
+import { largest } from '../../dough/document/largest.js'
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { agreement, bySpoon, ranks } from '../recipe/amount.js'
 import type { Source } from '../recipe/sources.js'
@@ -90,9 +91,14 @@ export class DraftFormula {
   readonly stages: DraftStage[] = []
   readonly notes: string[] = []
   readonly totals: PrintedTotal[] = []
+  count = 0 // of its lines; what it has past the most that are kept is not made
   readonly #byName = new Map<string, DraftStage>()
 
   constructor(readonly name: string) {}
+
+  get isTooLong(): boolean {
+    return this.count > largest.lines
+  }
 
   /** The stage of this name, made where there is none. */
   stage(name: string): DraftStage {

@@ -3,6 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
+import { tooManyLines } from '../data/too-long.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
@@ -92,8 +93,12 @@ export function readTable(
 }
 
 /** A row that is not understood. */
-const lost = ({ row, cells }: ForeignRow, why: Reason): RowRead => ({
-  ...{ row, became: 'not understood', text: textOf({ cells }), why: [tableReason(why)] },
+const lost = (row: ForeignRow, why: Reason): RowRead => lostFor([tableReason(why)], row)
+const lostFor = (why: RowRead['why'] & {}, { row, cells }: Pick<ForeignRow, 'row' | 'cells'>): RowRead => ({
+  row,
+  became: 'not understood',
+  text: textOf({ cells }),
+  why,
 })
 
 function unread(foreign: ForeignRow): RowRead {
@@ -125,8 +130,12 @@ function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
   for (const draft of builder.formulas) {
-    if (draft.lines.length === 0) {
+    if (draft.count === 0) {
       told.say({ code: 'formulaWithoutLines', name: draft.name })
+      continue
+    }
+    if (draft.isTooLong) {
+      told.problems.push({ ...tooManyLines(draft.name, draft.count), where: {}, severity: 'error' })
       continue
     }
     if (formulas.length === 0)
@@ -140,10 +149,12 @@ function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[
     }
   }
   if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'noLine' })
+  const ofTooMany = [tableReason({ code: 'lineOfTooMany' })]
   rows.forEach((row, at) => {
-    const read = builder.reads[at] ?? { row: row.row, became: 'note', text: textOf(row) }
     const before = byRow.get(row.row)
-    if (!before || (before.became === 'blank' && read.became !== 'blank')) byRow.set(row.row, read)
+    if (before && before.became !== 'blank') return
+    const read = builder.reads[at] ?? lostFor(ofTooMany, row)
+    if (!before || read.became !== 'blank') byRow.set(row.row, read)
   })
   return {
     formulas,

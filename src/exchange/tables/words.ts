@@ -72,6 +72,7 @@ const errors = {
   columnsNotSaid:
     'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
   rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
+  lineOfTooMany: 'It is one of more lines than a formula holds.',
   noLine: 'No line was found in this table: no row has an ingredient and an amount.',
 } as const
 
