@@ -124,6 +124,7 @@ export class BeingTyped {
     field.value = text.text
     this.#again.add(field)
     field.dispatchEvent(new Event('input', { bubbles: true, composed: true }))
+    if (isField(focusedIn(this.#of.page))) return // somebody types there, or it was typed in last
     field.focus({ preventScroll: true })
     field.setSelectionRange(text.text.length, text.text.length) // to go on, not to type over it
     field.scrollIntoView({ block: 'nearest' })

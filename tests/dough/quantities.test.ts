@@ -81,7 +81,7 @@ const also: readonly (readonly [text: string, first: string, ...others: string[]
 for (const [text, first, ...others] of also)
   test(`${text} is ${[first, ...others].join(', also ')}`, () => {
     assert.deepEqual(
-      measuresIn(text)?.quantities.map(quantity => figureOf(quantity, asGrams).text),
+      measuresIn(tokensOf(text))?.quantities.map(quantity => figureOf(quantity, asGrams).text),
       [first, ...others],
     )
   })
@@ -93,7 +93,7 @@ for (const text of ['20 g water', 'two', '', '2 cups (474 ml', '(20 g)', '20 min
 
 test('the mark of the text decides a number that can be read in two ways, and the other reading is told', () => {
   const read = (text: string, mark: '.' | ',') => {
-    const { text: amount, guesses } = figureOf(measuresIn(text, mark)!.quantities[0], asGrams)
+    const { text: amount, guesses } = figureOf(measuresIn(tokensOf(text), mark)!.quantities[0], asGrams)
     return [amount, guesses]
   }
   assert.deepEqual(read('1,250 kg', '.'), [
@@ -180,7 +180,7 @@ test('no text makes it throw, and no amount stands within another (seed 41)', ()
     }
     tokens.forEach((_, at) => {
       quantityAt(tokens, at)
-      measuresIn(text)
+      measuresIn(tokensOf(text))
     })
     wholeAmount(text)
   }
