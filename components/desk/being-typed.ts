@@ -56,7 +56,8 @@ export class BeingTyped {
 
   /**
    * Puts what was left back into the fields of the open formula or day and into those of none. A field that was typed in since
-   * stays as it is, and what was left of it is told as of one that is no more.
+   * stays as it is, and what was left of it is told once, as of one that is no more: kept on, it would come back over what is
+   * entered there.
    */
   async restore(): Promise<readonly Restored[]> {
     const restored: Restored[] = []
@@ -65,7 +66,7 @@ export class BeingTyped {
       const field = await this.#reveal(text.field)
       const free = field && field.value === field.defaultValue ? field : undefined
       if (free) this.#fill(free, text)
-      else this.#typed(field)
+      else if (field) this.#supersede(field, text)
       restored.push({ text, label: free && labelOf(free) })
     }
     this.check()
@@ -116,6 +117,11 @@ export class BeingTyped {
     if (event.key === 'Enter' && target instanceof HTMLInputElement && !target.form && !event.isComposing)
       setTimeout(() => this.#enter(target))
     this.#soon()
+  }
+
+  #supersede(field: Field, text: TypedText): void {
+    this.#waiting = this.#waiting.filter(other => other !== text)
+    this.#typed(field)
   }
 
   #fill(field: Field, text: TypedText): void {

@@ -178,7 +178,7 @@ describe('What was typed and not entered in a day', function () {
 })
 
 describe('What was left in a field that is typed in again before it is put back', () => {
-  it('is told beside it and kept, and the field stays as it was typed', async () => {
+  it('is told once, and the field stays as it was typed', async () => {
     const page = document.body.appendChild(document.createElement('main'))
     page.innerHTML = '<input data-typed="note" aria-label="Note"><input data-typed="name" aria-label="Name">'
     const [note, name] = page.querySelectorAll('input')
