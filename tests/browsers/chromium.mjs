@@ -83,6 +83,9 @@ export const browserArguments = [
   '--no-first-run',
 ]
 
+/** One process for what is shown, where one page is open at a time: without them a blank one comes before, a spare one after. */
+export const onePage = ['--renderer-process-limit=1', '--disable-features=SpareRendererForSitePerProcess']
+
 /** What a page may do without asking; the last is what a button that copies asks for. */
 const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])
 
@@ -91,7 +94,7 @@ const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'cli
  * @returns {(origin: string) => Promise<Seat>}
  */
 export const chromiumSeats = executablePath => async origin => {
-  const browser = await launch({ executablePath, args: browserArguments })
+  const browser = await launch({ executablePath, args: [...browserArguments, ...onePage] })
   const page = await browser.newPage()
   leaveUnasked(page)
   await page.emulateFocusedPage(true) // it has the focus as soon as it is there
