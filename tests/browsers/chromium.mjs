@@ -72,7 +72,10 @@ export function findBrowser() {
   )
 }
 
-/** Chromium refuses its sandbox as root; the rest keeps it from talking to the network by itself. */
+/**
+ * Chromium refuses its sandbox as root; the rest keeps it from talking to the network by itself, and from opening the pages
+ * that it has for its own address bar, which cost as much as the app's.
+ */
 export const browserArguments = [
   ...(isRoot ? ['--no-sandbox'] : []),
   '--disable-gpu',
@@ -81,6 +84,7 @@ export const browserArguments = [
   '--disable-component-update',
   '--disable-sync',
   '--no-first-run',
+  '--disable-features=WebUIOmniboxPopup,WebUIOmniboxAimPopup',
 ]
 
 /** One process for what is shown, where one page is open at a time: without them a blank one comes before, a spare one after. */
