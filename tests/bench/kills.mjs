@@ -8,7 +8,7 @@ import { join } from 'node:path'
 import { launch } from 'puppeteer-core'
 import { buildSite } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
-import { browserArguments, findBrowser } from '../browsers/chromium.mjs'
+import { browserArguments, findBrowser, onePage } from '../browsers/chromium.mjs'
 
 /** @import { Browser, Page } from 'puppeteer-core' */
 /** @typedef {{ weight: number, note: string }} Shown */
@@ -76,7 +76,7 @@ const open = () =>
   launch({
     executablePath: program,
     userDataDir: join(folder, 'profile'),
-    args: browserArguments,
+    args: [...browserArguments, ...onePage],
     timeout: 60_000,
   })
 
@@ -89,6 +89,8 @@ try {
   await page.goto(address)
   /** @type {Shown} */
   let safe = await shown(page)
+  /** @type {string[]} */
+  let since = [] // notes typed since then, of which a beginning may be kept by the time of the kill
   while (counts.kills < times) {
     // Three things are done; after each, what is shown as saved has to be there whatever happens.
     for (let edits = 1 + below(3); edits > 0; edits--) {
@@ -96,11 +98,15 @@ try {
       if (below(2) === 0) {
         await typeIn(page, 'flour', String(next))
         await page.keyboard.press('Enter')
-      } else await typeIn(page, 'note', `half a thought ${next}`)
+      } else {
+        since.push(`half a thought ${next}`)
+        await typeIn(page, 'note', `half a thought ${next}`)
+      }
       for (let looks = below(30); looks > 0; looks--) {
         const { isSaved, weight, note } = await shown(page)
         if (isSaved) {
           safe = { weight, note }
+          since = []
           counts.seenSaved += 1
           break
         }
@@ -124,10 +130,11 @@ try {
     }
     page = await browser.newPage()
     await page.goto(address)
-    // Numbers only grow: what is there is what was saved, or later.
-    const number = /** @param {string} note */ note => Number(/\d+$/.exec(note)?.[0] ?? 0)
+    // What is there is what was saved, or later: numbers only grow.
     let now = await shown(page)
-    const isThere = () => now.weight >= safe.weight && number(now.note) >= number(safe.note)
+    const isThere = () =>
+      now.weight >= safe.weight &&
+      (now.note === safe.note || (now.note !== '' && since.some(text => text.startsWith(now.note))))
     for (let tries = 0; tries < 200 && !isThere(); tries++) {
       await pause(25) // what was typed comes back into its field a moment after the sheet
       now = await shown(page)
@@ -137,6 +144,7 @@ try {
       console.log(`LOST at kill ${counts.kills} of seed ${seed}: ${JSON.stringify({ safe, now })}`)
     }
     safe = { weight: now.weight, note: now.note }
+    since = []
   }
 } finally {
   await browser.close().catch(() => {})

@@ -72,7 +72,10 @@ export function findBrowser() {
   )
 }
 
-/** Chromium refuses its sandbox as root; the rest keeps it from talking to the network by itself. */
+/**
+ * Chromium refuses its sandbox as root; the rest keeps it from talking to the network by itself, and from opening the pages
+ * that it has for its own address bar, which cost as much as the app's.
+ */
 export const browserArguments = [
   ...(isRoot ? ['--no-sandbox'] : []),
   '--disable-gpu',
@@ -81,7 +84,11 @@ export const browserArguments = [
   '--disable-component-update',
   '--disable-sync',
   '--no-first-run',
+  '--disable-features=WebUIOmniboxPopup,WebUIOmniboxAimPopup',
 ]
+
+/** One process for what is shown, where one page is open at a time: without them a blank one comes before, a spare one after. */
+export const onePage = ['--renderer-process-limit=1', '--disable-features=SpareRendererForSitePerProcess']
 
 /** What a page may do without asking; the last is what a button that copies asks for. */
 const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])
@@ -91,7 +98,7 @@ const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'cli
  * @returns {(origin: string) => Promise<Seat>}
  */
 export const chromiumSeats = executablePath => async origin => {
-  const browser = await launch({ executablePath, args: browserArguments })
+  const browser = await launch({ executablePath, args: [...browserArguments, ...onePage] })
   const page = await browser.newPage()
   leaveUnasked(page)
   await page.emulateFocusedPage(true) // it has the focus as soon as it is there
