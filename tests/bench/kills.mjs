@@ -83,7 +83,7 @@ const open = () =>
 /** @type {Browser} */
 let browser = await open()
 const counts = { kills: 0, ofTheBrowser: 0, seenSaved: 0, lost: 0 }
-let next = 1000
+let next = 2000 // more than the example begins with
 try {
   let page = await browser.newPage()
   await page.goto(address)

@@ -42,11 +42,20 @@ export function evened(
   const left = weighed.reduce((rest, w) => rest - w.grams, aim)
   const steps = step > 0 ? Math.round(tidy(left / step)) : 0
   const other = new Map<number, Weighed>()
-  if (steps === 0) return other
+  if (steps === 0 || !Number.isFinite(steps)) return other
   const by = Math.sign(steps) * step
+  let missing = Math.abs(steps)
+  if (missing > lines.length) {
+    // More than rounding leaves: in proportion first, in whole steps.
+    const all = lines.reduce((sum, i) => sum + wanted[i]!, 0)
+    const shares = lines.map(i => Math.floor((missing * wanted[i]!) / all))
+    for (const [k, i] of lines.entries())
+      if (shares[k]) other.set(i, { ...weighed[i]!, grams: tidy(weighed[i]!.grams + shares[k] * by) })
+    missing = Math.min(lines.length, missing - shares.reduce((sum, share) => sum + share, 0))
+  }
   const off = ({ grams }: Weighed, i: number) => Math.abs(grams + by - wanted[i]!) / wanted[i]!
-  const offs = lines.map(i => off(weighed[i]!, i)) // what one more step would make of each
-  for (let n = Math.abs(steps); n > 0; n--) {
+  const offs = lines.map(i => off(other.get(i) ?? weighed[i]!, i)) // what one more step would make of each
+  for (; missing > 0; missing--) {
     let least = 0
     for (const [k, much] of offs.entries()) if (much < offs[least]! - 1e-12) least = k
     const at = lines[least]!
