@@ -29,19 +29,15 @@ export function say(from: EventTarget, sentence: string): void {
 /** Other things elements ask of the app, without a change of the workbook. */
 export type Wish =
   | {
-      readonly want:
-        | 'undo'
-        | 'redo'
-        | 'new'
-        | 'bring-in'
-        | 'larder'
-        | 'help'
-        | 'take-over'
-        | 'use-new-version'
-        | 'close-working'
+      readonly want: 'undo' | 'redo' | 'new' | 'take-over' | 'use-new-version' | 'close-working'
     }
-  | { readonly want: 'send-out'; readonly formula?: string } // id; left out: the open one
-  | { readonly want: 'card'; readonly formula?: string } // a formula on one page, to print; left out: the open one
+  | { readonly want: 'bring-in'; readonly restore?: boolean } // restore: a workbook file is chosen, and put in place of nothing or of examples at once
+  | { readonly want: 'larder' | 'cleared' | 'help' } // cleared: what was deleted
+  | {
+      readonly want: 'send-out' | 'card' // a card is a formula on one page, to print
+      readonly formula?: string // id; left out: the open one
+      readonly formulas?: readonly string[] // ids of several
+    }
   | { readonly want: 'open'; readonly formula: string; readonly toName?: true } // toName: a new one, to be named at once
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
   | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' | 'days' }

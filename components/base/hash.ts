@@ -7,3 +7,10 @@ export function hashFrom(place: number): string {
     return text
   }
 }
+
+/** Goes to a place by what its address has behind the `#`; where a dialog was closed, its entry of the history becomes that of the place. */
+export function goTo(hash: string): void {
+  if (`#${hash}` === location.hash) return
+  if (history.state) location.replace(`#${hash}`)
+  else location.hash = hash
+}

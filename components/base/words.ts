@@ -19,6 +19,10 @@ export const readingWords: Readonly<Record<ReadingName, ReadingWords>> = {
     name: 'Moisture hydration',
     means: 'The water in every ingredient but flour, over all flour',
   },
+  hydrationWithoutSoakers: {
+    name: 'Without soakers',
+    means: 'All water but that of soakers, over all flour',
+  },
   salt: { name: 'Salt', means: 'All salt over all flour' },
   prefermentedFlour: { name: 'Prefermented flour', means: 'Flour that fermented before the mix' },
   levainOnFlour: {

@@ -2,6 +2,7 @@ import type { Batch } from '../../src/dough/document/batch.js'
 import {
   type Formula,
   finalDoughOf,
+  hasBatch,
   type Line,
   type Stage,
   sameName,
@@ -10,7 +11,7 @@ import type { FigureSheet, StageFigures } from '../../src/dough/sheet/figures.js
 import type { NumberStyle } from '../base/numbers.js'
 import { losses, sayGrams, sayNumber, sayWhole, shapesOf } from './batch-prose.js'
 import { totalWords } from './total-words.js'
-import { hasBatch, keptOf } from './weighed-shown.js'
+import { keptOf } from './weighed-shown.js'
 import { leftWords, lossWords } from './words.js'
 
 /** `6 × 900 g, 2 % lost`: why the total is what it is. */

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
@@ -28,17 +29,20 @@ import { readNumber, readPart, readWeight } from '../typed/typed-numbers.js'
 export class TbBatchFields extends SheetElement {
   static override properties = {
     edit: { attribute: false },
+    kind: {},
     draft: { state: true },
   }
 
   declare edit: ((batch: Batch) => Edit) | undefined // where it is not the formula's own batch
+  declare kind: string // begins the names of its fields
   declare draft: Draft
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => this.kind)
   #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
   #focusNext = '' // id of the field to go to when it is there
 
   constructor() {
     super()
+    this.kind = 'batch'
     this.draft = draftOf(undefined, undefined, this.numbers)
   }
 

@@ -1,12 +1,8 @@
-import { type Formula, type Stage, sameName } from '../../src/dough/document/formula.js'
+import { type Stage, sameName } from '../../src/dough/document/formula.js'
 import { grams } from '../../src/dough/document/words.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { type NumberStyle, showDecimals } from '../base/numbers.js'
 import { exactWords, leftWords } from './words.js'
-
-/** Whether more, less or other is made than the formula as it is written. */
-export const hasBatch = ({ batch, stages }: Formula): boolean =>
-  (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
 
 /** What is weighed, in the steps of the scale. */
 export interface WeighedShown {

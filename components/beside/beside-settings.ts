@@ -3,6 +3,7 @@ import {
   type CountsAs,
   finalDoughOf,
   type Hold,
+  isInProportion,
   nameKey,
   type Stage,
 } from '../../src/dough/document/formula.js'
@@ -98,7 +99,12 @@ function settingsOf(sheet: FigureSheet, style: NumberStyle): Map<string, Setting
     const ingredient = final.lines.find(l => l.id === hold.line)?.ingredient ?? ''
     const held = heldWords(hold, ingredient)
     const value = isWeightReading(hold.reading) ? grams(hold.value) : per100(hold.value)
-    put(`hold ${held}`, settingWords.hold(held), saidWords.gives(value, ingredient), unsaidWords.hold)
+    put(
+      `hold ${held}`,
+      settingWords.hold(held),
+      isInProportion(hold) ? saidWords.inProportion(value) : saidWords.gives(value, ingredient),
+      unsaidWords.hold,
+    )
   }
   for (const { name, text } of formula.jottings ?? [])
     put(`jotting ${nameKey(name)}`, settingWords.jotting(name), asTheyWrite(text, style), unsaidWords.jotting)

@@ -1,4 +1,5 @@
 import type { Step } from '../../src/dough/document/formula.js'
+import { listed } from '../../src/engine/index.js'
 
 /** What a formula says besides its lines is called so; shared with the kept states. */
 export const settingWords = {
@@ -26,6 +27,7 @@ export const saidWords = {
   asItsSeed: 'as much as its seed',
   yes: 'yes',
   no: 'no',
+  inProportion: (value: string): string => `${value}, every line in proportion`,
   gives: (value: string, ingredient: string): string => `${value}, ${ingredient || 'a line'} gives`,
   starter: (hydration: string): string => `starter of ${hydration} hydration`,
 } as const
@@ -45,15 +47,15 @@ export const unsaidWords = {
 export const onAllFlour = (ingredient: string): string => `${ingredient || 'a line'} on all flour`
 
 /** `the note, the jotting tin and the hold of salt`; of many the first ones, and how many more. */
-export function listed(things: readonly string[]): string {
+export function listedFew(things: readonly string[]): string {
   const most = 4
   const shown = things.length > most + 1 ? [...things.slice(0, most), `${things.length - most} more`] : things
-  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`
+  return listed(shown)
 }
 
 /** `changes how much to make, and takes away the jotting tin`; empty where it does neither. */
 export const doneWords = (changes: readonly string[], takesAway: readonly string[]): string =>
   [
-    ...(changes.length ? [`changes ${listed(changes)}`] : []),
-    ...(takesAway.length ? [`takes away ${listed(takesAway)}`] : []),
+    ...(changes.length ? [`changes ${listedFew(changes)}`] : []),
+    ...(takesAway.length ? [`takes away ${listedFew(takesAway)}`] : []),
   ].join(', and ')

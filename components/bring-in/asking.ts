@@ -12,7 +12,7 @@ export const asking = (
     <input
       id="file"
       type="file"
-      accept=".csv,.tsv,.txt,.md,.json,text/csv,text/tab-separated-values,text/plain,text/markdown,application/json"
+      accept=".csv,.tsv,.txt,.md,.json,.html,.htm,text/csv,text/tab-separated-values,text/plain,text/markdown,application/json,text/html"
       data-first
       @change=${(e: Event) => {
         const file = (e.target as HTMLInputElement).files?.[0]

@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import '../../src/dough/cells/rare-cells-at-once.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
 import { copyText } from '../base/copy-text.js'
-import { askEdit, wish } from '../base/events.js'
+import { askEdit, say, wish } from '../base/events.js'
 import { fieldStyles } from '../styles/field-styles.js'
 import { addActions, restoreActions } from './arrival-actions.js'
 import { readAs, readingOn } from './arrived-parts.js'
@@ -64,10 +66,12 @@ export class TbBringIn extends TbDialog {
   }
 
   #link: string | undefined // in the address
+  #atOnce = false // a workbook file takes the place of nothing, or of examples that nobody touched
   #openId: string | undefined // of the formula that is open beneath; '' of none
 
   /** Opens at the choice of a file, or with what a file, a text or the fragment of a link holds. */
-  show(detail: { file?: File; text?: string; link?: string; open?: string } = {}): void {
+  show(detail: { file?: File; text?: string; link?: string; open?: string; restore?: boolean } = {}): void {
+    this.#atOnce = detail.restore === true
     this.#link = detail.link
     this.#openId = detail.open
     this.#intake.clear()
@@ -78,6 +82,8 @@ export class TbBringIn extends TbDialog {
     if (detail.file) this.#take(detail.file)
     else if (detail.text !== undefined) void this.#intake.text(detail.text, this.larder)
     else if (detail.link !== undefined) void this.#intake.link(detail.link)
+    else if (detail.restore !== undefined)
+      void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#file')?.click())
   }
 
   override close(): void {
@@ -113,6 +119,9 @@ export class TbBringIn extends TbDialog {
 
   /** Reading goes on at what was understood. */
   #goOn(): void {
+    const arrived = this.#intake.read?.arrived
+    if (this.#atOnce && arrived?.as === 'workbook' && arrived.workbook && arrived.problems.length === 0)
+      return this.#restoreAtOnce(arrived.workbook)
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#understood')?.focus())
   }
 
@@ -172,6 +181,24 @@ export class TbBringIn extends TbDialog {
       return transaction
     })
     this.#done(refusal, first)
+  }
+
+  #restoreAtOnce(file: Workbook): void {
+    const refusal = askEdit(this, workbook => {
+      const isEmpty = workbook.formulas.length === 0
+      const choice = isEmpty ? ({ way: 'merge', differing: 'keep' } as const) : ({ way: 'replace' } as const)
+      const { label, changes } = mergeWorkbooks(workbook, file, choice)
+      const own = new Set(file.cleared?.map(({ id }) => id))
+      // Examples that nobody touched are not cleared away.
+      return {
+        label,
+        changes: changes.filter(
+          ({ of, ...change }) => of !== 'cleared' || ('id' in change && own.has(change.id)),
+        ),
+      }
+    })
+    this.#done(refusal, refusal ? undefined : file.formulas[0]?.id)
+    if (!refusal) say(this, dialogWords.restored(file.formulas.length))
   }
 
   #done(refusal: string | undefined, first: string | undefined): void {

@@ -111,6 +111,7 @@ function formulasLook(
             .formula=${formula}
             .steps=${arrived.steps}
             .said=${decided.steps}
+            .lines=${decided.said}
             @tb-steps-said=${(e: CustomEvent<StepsSaid>) => decide({ steps: e.detail })}
           ></tb-recipe-steps>`
         : nothing

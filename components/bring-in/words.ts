@@ -8,6 +8,8 @@ export const dialogWords = {
   workbookHeading: 'Bring in a workbook',
   formulasHeading: 'Bring in formulas',
   nothingAdded: 'Nothing was added.',
+  restored: (formulas: number): string =>
+    `The workbook of the file is here, with ${counted(formulas, 'formula')}. Undo takes it back.`,
   stopped: 'Reading was stopped. Nothing was added.',
   copied: 'Copied.',
   notCopied: 'The browser did not allow copying. Select the text and copy it.',

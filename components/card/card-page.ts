@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { methodCautions } from '../../src/day/method/cautions.js'
 import { stepName } from '../../src/day/method/words.js'
 import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
-import { type Household, type HouseholdOptions, householdOf } from '../../src/dough/about/household.js'
+import { type Household, householdOf } from '../../src/dough/about/household.js'
 import {
   allergenSentence,
   cautionWords,
@@ -10,52 +10,61 @@ import {
   localCodesSentence,
   notKnownSentence,
 } from '../../src/dough/about/words.js'
-import type { Line, Stage } from '../../src/dough/document/formula.js'
+import { hasBatch, type Line, type Stage } from '../../src/dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
-import { type ListName, listWords } from '../../src/dough/larder/allergen-lists.js'
-import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
+import { listWords } from '../../src/dough/larder/allergen-lists.js'
+import { hasSoaker, leadingHydration } from '../../src/dough/sheet/ranges.js'
 import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/household-text.js'
-import { type NumberStyle, showPercent } from '../base/numbers.js'
+import { showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
 import { batchProse } from '../batch/batch-prose.js'
 import { totalToWeigh } from '../batch/left-over.js'
-import { buildWords, hasBatch, weighedLine, weighedStage } from '../batch/weighed-shown.js'
+import { buildWords } from '../batch/weighed-shown.js'
+import {
+  type CardShown,
+  type Columns,
+  columnsOf,
+  countOf,
+  gramsOf,
+  isSaid,
+  percentOf,
+  piecesOf,
+  sumOf,
+} from './card-figures.js'
 import { listedWords, pageWords } from './words.js'
 
-/** What is printed of a formula. */
-export interface CardShown {
-  readonly sheet: FigureSheet
-  readonly numbers: NumberStyle
-  readonly measures: HouseholdOptions | undefined // cups and spoons beside the weights
-  readonly notes: boolean
-  readonly list: ListName // of allergens
+/** The readings that stand out: true hydration, or moisture with it beside. */
+const leadsOf = ({ sheet }: CardShown): readonly ReadingName[] => {
+  const lead = leadingHydration(name => sheet.reading(name))
+  return [...new Set([lead, 'trueHydration', 'salt', 'prefermentedFlour', 'doughWeight'] as const)]
 }
-
-const leads: readonly ReadingName[] = ['trueHydration', 'salt', 'prefermentedFlour', 'doughWeight']
 const leastTold = 0.0005
 
-function reading({ sheet, numbers }: CardShown, name: ReadingName): string | undefined {
+function reading(shown: CardShown, name: ReadingName): string | undefined {
+  const { sheet, numbers } = shown
   const unit = readingUnit(name)
-  const weighed = unit === 'g' ? sheet.weighedReading(name) : undefined // as the lines above it add up
-  const value = weighed ?? sheet.reading(name)
-  if (value === undefined || (value < leastTold && !leads.includes(name))) return undefined
+  const value = sheet.weighedReading(name) ?? sheet.reading(name) // as the lines above it add up
+  if (value === undefined || (value < leastTold && !leadsOf(shown).includes(name))) return undefined
+  if (name === 'hydrationWithoutSoakers' && !hasSoaker(sheet)) return undefined
   return `${showReading(name, value, numbers)} ${unit}`
 }
 
 function readings(shown: CardShown): TemplateResult {
+  const leads = leadsOf(shown)
   const others = readingNames
     .filter(name => !leads.includes(name))
     .flatMap(name => {
       const said = reading(shown, name)
       return said ? [`${readingWords[name].name} ${said}`] : []
     })
-  return html`<section aria-label=${pageWords.readings}>
+  const made = piecesOf(shown)
+  return html`<section aria-label=${shown.among ? nothing : pageWords.readings}>
     <dl class="leads">
       ${leads.map(
         name => html`<div>
           <dt>${readingWords[name].name}</dt>
-          <dd>${reading(shown, name) ?? '–'}</dd>
+          <dd>${reading(shown, name) ?? '–'}${name === 'doughWeight' && made ? html`<small>${made}</small>` : nothing}</dd>
         </div>`,
       )}
     </dl>
@@ -63,16 +72,22 @@ function readings(shown: CardShown): TemplateResult {
   </section>`
 }
 
-function line(shown: CardShown, of: Line, household: Household | undefined): TemplateResult {
-  const { sheet, numbers } = shown
-  const figures = sheet.line(of.id)
-  const { percent, is } = figures
-  const said = !isUnsaid(of, figures)
+function line(
+  shown: CardShown,
+  of: Line,
+  columns: Columns,
+  household: Household | undefined,
+): TemplateResult {
+  const { sheet } = shown
+  const { is } = sheet.line(of.id)
+  const said = isSaid(sheet, of)
+  const percent = percentOf(shown, of)
+  const count = household ? undefined : countOf(shown, of)
   const measured = household?.lines.find(({ line }) => line === of.id)
   const note = shown.notes ? of.note : ''
   return html`<tr>
-    <td class="grams">${said ? html`${weighedLine(sheet, of.id, numbers).text}<span class="unit"> g</span>` : '–'}</td>
-    <th scope="row">${of.ingredient || '–'}${note ? html` <span class="note">${note}</span>` : nothing}</th>
+    <td class="grams">${said ? html`${columns.grams.show(gramsOf(shown, of.id))}<span class="unit"> g</span>` : '–'}</td>
+    <th scope="row">${count ? html`<span class="count">${count}</span> ` : nothing}${of.ingredient || '–'}${note ? html` <span class="note">${note}</span>` : nothing}</th>
     ${
       household
         ? html`<td class="measure">
@@ -80,23 +95,29 @@ function line(shown: CardShown, of: Line, household: Household | undefined): Tem
           </td>`
         : nothing
     }
-    <td class="percent">${!said || percent === undefined ? '–' : `${showPercent(percent, numbers)} %`}</td>
+    <td class="percent">${percent === undefined ? '–' : html`${columns.percent.show(percent)} %`}</td>
   </tr>`
 }
 
-function stage(shown: CardShown, of: Stage, household: Household | undefined): TemplateResult {
-  const { sheet, numbers } = shown
-  const { ferments, isFinal } = sheet.stage(of.id)
+function stage(
+  shown: CardShown,
+  of: Stage,
+  columns: Columns,
+  household: Household | undefined,
+): TemplateResult {
+  const { sheet, numbers, among } = shown
+  const { ferments, isFinal, hydration } = sheet.stage(of.id)
   const facts = [
     ...(ferments && !isFinal ? [pageWords.ferments] : []),
+    ...(hydration === undefined || isFinal ? [] : [pageWords.hydration(showPercent(hydration, numbers))]),
     ...(hasBatch(sheet.formula) ? buildWords(sheet, of, numbers).slice(1) : []),
   ]
   const lines = of.lines.filter(l => `${l.ingredient}${l.amount}`.trim() !== '')
   return html`<section class="stage">
-    <h2>
+    <h2 aria-level=${among ? 3 : nothing}>
       <span>${of.name}</span>
       ${facts.length ? html`<span class="facts">${facts.join(', ')}</span>` : nothing}
-      <span class="sum">${weighedStage(sheet, of, numbers).text} g</span>
+      <span class="sum">${sumOf(shown, of)} g</span>
     </h2>
     <table class=${household ? 'measured' : ''}>
       <thead class="unseen">
@@ -108,7 +129,7 @@ function stage(shown: CardShown, of: Stage, household: Household | undefined): T
         </tr>
       </thead>
       <tbody>
-        ${lines.map(l => line(shown, l, household))}
+        ${lines.map(l => line(shown, l, columns, household))}
       </tbody>
     </table>
     ${method(shown, of)}
@@ -128,38 +149,39 @@ function method({ notes }: CardShown, { method = [] }: Stage): TemplateResult | 
 }
 
 /** What the public list names, each with the ingredients it is in, and what is not known. */
-function allergens({ sheet, list }: CardShown): TemplateResult {
+function allergens({ sheet, list, among }: CardShown): TemplateResult {
   const all = allergensOf(sheet)
-  return html`<section aria-label=${pageWords.allergens}>
+  return html`<section aria-label=${among ? nothing : pageWords.allergens}>
     <p>${listedWords(listWords[list], all[list])} ${all.notKnown.length ? html`<b>${notKnownSentence(all.notKnown)}</b>` : nothing} ${allergenSentence}</p>
   </section>`
 }
 
-function cautions({ sheet }: CardShown): TemplateResult | typeof nothing {
+function cautions({ sheet, among }: CardShown): TemplateResult | typeof nothing {
   const usual = cautionsOf(sheet)
   if (usual.length === 0) return nothing
   const all = [
     ...usual.map(({ code, message }) => ({ about: cautionWords[code], message })),
     ...methodCautions(sheet),
   ]
-  return html`<section aria-label=${pageWords.cautions}>
+  return html`<section aria-label=${among ? nothing : pageWords.cautions}>
     <p>${all.map(({ about, message }) => html`<b>${about}:</b> ${message} `)}${localCodesSentence}</p>
   </section>`
 }
 
 /** One formula as it goes on the wall: what to weigh in the order of mixing, what it comes to, what to keep in mind. */
 export function cardPage(shown: CardShown): TemplateResult {
-  const { sheet, numbers, measures, notes } = shown
+  const { sheet, numbers, measures, notes, among } = shown
   const { formula } = sheet
   const household = measures && householdOf(sheet, measures)
   const change = household && changeSaid(household)
   const total = totalToWeigh(sheet, numbers)
+  const columns = columnsOf(shown)
   const paragraphs = notes ? formula.note.split(/\n+/).filter(text => text.trim()) : []
   return html`<header>
-      <h1 id="title">${formula.name}</h1>
+      <h1 aria-level=${among ? 2 : nothing}>${formula.name}</h1>
       <p class="batch">${hasBatch(formula) ? batchProse(sheet, numbers) : pageWords.asWritten}${total ? pageWords.ofDough(total.total) : nothing}</p>
     </header>
-    ${formula.stages.map(of => stage(shown, of, household))}
+    ${formula.stages.map(of => stage(shown, of, columns, household))}
     ${readings(shown)}
     ${paragraphs.map(text => html`<p class="prose">${text}</p>`)}
     <footer>

@@ -116,6 +116,13 @@ export const cardStyles = css`
     font-size: 0.6em;
     font-weight: 400;
   }
+  [data-room]::after {
+    content: attr(data-room);
+    visibility: hidden;
+  }
+  .count {
+    white-space: nowrap;
+  }
   tbody th {
     font-size: calc(var(--text) * 1em);
     font-weight: 500;
@@ -182,6 +189,12 @@ export const cardStyles = css`
     font-weight: 700;
     line-height: 1.15;
     white-space: nowrap;
+  }
+  dd small {
+    display: block;
+    font-size: 0.5em;
+    font-weight: 400;
+    white-space: normal;
   }
   .others {
     margin-top: 0.2em !important;

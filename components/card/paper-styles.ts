@@ -46,6 +46,9 @@ export const paperStyles = css`
     margin-left: auto;
     padding-inline: 20px;
   }
+  main {
+    position: relative; /* what is out of sight within it stays there */
+  }
   .paper {
     color-scheme: light;
     --ink: #000;
@@ -92,6 +95,9 @@ export const paperStyles = css`
   @media print {
     .bar {
       display: none;
+    }
+    .paper + .paper {
+      break-before: page;
     }
     .paper {
       width: auto;

@@ -1,5 +1,6 @@
-import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { tellOver } from '../controls/over-page.js'
 import { keepOwnPaper, ownPaper, type PaperName, paperMargin, papers, printOn } from './paper.js'
 import { barWords, paperWords } from './words.js'
 
@@ -31,13 +32,14 @@ export abstract class PrintedPage extends BaseElement {
     this.pages = 1
   }
 
-  /** What is printed; undefined where it is no longer there, which closes the page. */
+  /** What is printed, and what its file is called; undefined where it is no longer there, which closes the page. */
   protected abstract get printed(): { readonly name: string } | undefined
   /** What can be chosen about it, in the bar above the page. */
   protected abstract choices(): TemplateResult
-  protected abstract page(): TemplateResult
-  /** Sets the type as large as the paper takes, with `pagesOf`. */
-  protected abstract fit(paper: HTMLElement): void
+  /** Each begins on a paper of its own. */
+  protected abstract papers(): readonly TemplateResult[]
+  /** Sets the type of a paper as large as a page takes, with `pagesOf`, and says how many pages it is. */
+  protected abstract fit(paper: HTMLElement): number
 
   /** Opens it; the name of what is printed becomes that of the file, where it is printed to one. */
   protected async open(): Promise<void> {
@@ -68,18 +70,25 @@ export abstract class PrintedPage extends BaseElement {
   }
 
   #tell(alone: boolean): void {
+    const leave = (): boolean => {
+      this.close()
+      return true
+    }
+    tellOver(this, alone ? { leave } : undefined)
     this.dispatchEvent(new CustomEvent('tb-alone', { detail: alone, bubbles: true, composed: true }))
   }
 
-  protected override willUpdate(): void {
+  protected override willUpdate(_changed: PropertyValues): void {
     if (!this.shown) return
     if (this.printed) printOn(this.paper)
     else this.close() // deleted meanwhile, perhaps in another tab
   }
 
-  protected override updated(): void {
-    const paper = this.renderRoot.querySelector<HTMLElement>('.paper')
-    if (this.shown && paper) this.fit(paper)
+  protected override updated(changed: PropertyValues): void {
+    if (changed.size === 1 && changed.has('pages')) return // which follow from the rest
+    const papers = [...this.renderRoot.querySelectorAll<HTMLElement>('.paper')]
+    // Once: each other number on the way would have the page drawn and fitted again, for ever.
+    if (this.shown) this.pages = papers.reduce((sum, paper) => sum + this.fit(paper), 0)
   }
 
   /** px of what is laid out that one page holds. */
@@ -97,14 +106,13 @@ export abstract class PrintedPage extends BaseElement {
   override render() {
     if (!this.shown || !this.printed) return nothing
     const { width, height } = papers[this.paper]
+    const { name } = this.printed
+    const all = this.papers()
     return html`<div class="around" @keydown=${this.#key}>
       ${this.#bar()}
-      <main
-        class="paper"
-        aria-labelledby="title"
-        style=${`--width: ${width}; --height: ${height}; --margin: ${paperMargin}`}
-      >
-        ${this.page()}
+      <main aria-label=${name} style=${`--width: ${width}; --height: ${height}; --margin: ${paperMargin}`}>
+        ${all.length > 1 ? html`<h1 class="unseen">${name}</h1>` : nothing}
+        ${all.map(paper => html`<article class="paper">${paper}</article>`)}
       </main>
     </div>`
   }

@@ -1,4 +1,4 @@
-import { html, nothing, type PropertyDeclarations } from 'lit'
+import { html, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { type Larder, larderOf } from '../../src/dough/document/larder.js'
@@ -18,56 +18,71 @@ import { barWords } from './words.js'
 const smallest = 3 // the last step of the type: smaller is not read at arm's length
 const footSizes = [11, 10, 9.2, 8.5] as const // points of what stands at the foot
 
-/** One formula as a printed page. */
+/** Formulas as printed pages, one each. */
 export class TbCard extends PrintedPage {
   static override properties: PropertyDeclarations = {
     workbook: { attribute: false },
     larder: { attribute: false },
-    formula: { state: true },
+    chosen: { state: true },
     measures: { state: true },
     notes: { state: true },
   }
 
   declare workbook: Workbook
   declare larder: Larder
-  declare private formula: string // id
+  declare private chosen: readonly string[] // ids of formulas
   declare private measures: HouseholdOptions | undefined
   declare private notes: boolean
 
-  #sheet: { readonly of: Formula; readonly larder: Larder; readonly sheet: FigureSheet } | undefined
+  #sheets = new WeakMap<Formula, FigureSheet>()
 
   constructor() {
     super()
     this.workbook = emptyWorkbook
     this.larder = larderOf([])
-    this.formula = ''
+    this.chosen = []
     this.measures = undefined
     this.notes = true
   }
 
-  /** Shows the card of the formula with that id. */
-  async show(detail: { formula?: string } = {}): Promise<void> {
-    if (this.shown || !this.workbook.formulas.some(f => f.id === detail.formula)) return
-    this.formula = detail.formula!
-    await this.open()
+  /** Shows the card of the formula with that id, or those of several. */
+  async show({
+    formula,
+    formulas = formula ? [formula] : [],
+  }: {
+    formula?: string
+    formulas?: readonly string[]
+  }) {
+    if (this.shown) return
+    this.chosen = formulas
+    if (this.printed) await this.open()
   }
 
-  protected override get printed(): Formula | undefined {
-    return this.workbook.formulas.find(f => f.id === this.formula)
+  get #formulas(): readonly Formula[] {
+    return this.workbook.formulas.filter(f => this.chosen.includes(f.id))
+  }
+
+  protected override get printed(): { readonly name: string } | undefined {
+    const [first, ...others] = this.#formulas
+    return others.length ? { name: barWords.cards(others.length + 1) } : first
   }
 
   #sheetOf(of: Formula): FigureSheet {
-    const { larder, workbook } = this
-    if (this.#sheet?.of !== of || this.#sheet.larder !== larder)
-      this.#sheet = { of, larder, sheet: openSheet(of, larder, workbook.scale) }
-    return this.#sheet.sheet
+    const known = this.#sheets.get(of) ?? openSheet(of, this.larder, this.workbook.scale)
+    this.#sheets.set(of, known)
+    return known
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('larder')) this.#sheets = new WeakMap()
+    super.willUpdate(changed)
   }
 
   /**
    * Sets the type as large as one page takes, then what stands at its foot, and counts the pages where even the
    * smallest is too large.
    */
-  protected override fit(paper: HTMLElement): void {
+  protected override fit(paper: HTMLElement): number {
     const pagesWith = (type: number, foot: number): number => {
       paper.dataset.type = `${type}`
       paper.style.setProperty('--foot', `${foot}`)
@@ -85,13 +100,14 @@ export class TbCard extends PrintedPage {
       pages = pagesWith(1, 10)
     } else footSizes.some(foot => pagesWith(type, foot) === 1)
     paper.classList.remove('fitted')
-    this.pages = pages // once: each other number on the way would have the page drawn and fitted again, for ever
+    return pages
   }
 
-  protected override page() {
+  protected override papers() {
     const { numbers, measures, notes } = this
-    const sheet = this.#sheetOf(this.printed!)
-    return cardPage({ sheet, numbers, measures, notes, list: ownList(numbers.language) })
+    const formulas = this.#formulas
+    const shown = { numbers, measures, notes, list: ownList(numbers.language), among: formulas.length > 1 }
+    return formulas.map(formula => cardPage({ ...shown, sheet: this.#sheetOf(formula) }))
   }
 
   protected override choices() {

@@ -11,6 +11,7 @@ export const barWords = {
   allergensIn: 'Allergens as listed in',
   pages: (count: number): string => (count === 1 ? 'One page' : `${count} pages`),
   print: 'Print',
+  cards: (count: number): string => `${count} cards`,
 } as const
 
 export const paperWords: Readonly<Record<PaperName, string>> = { a4: 'A4', letter: 'Letter' }
@@ -20,6 +21,9 @@ export const pageWords = {
   asWritten: 'As written',
   ofDough: (weight: string): TemplateResult => html` <b>${weight}</b> of dough.`,
   ferments: 'ferments',
+  hydration: (percent: string): string => `${percent.replace(/[.,]0+$/, '')} % hydration`,
+  /** Before the name of what is counted: `3 × Egg`. */
+  count: (count: string, isAbout: boolean): string => `${isAbout ? 'about ' : ''}${count} ×`,
   toWeigh: 'To weigh',
   ingredient: 'Ingredient',
   about: 'About',

@@ -4,6 +4,7 @@ import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.
 import { BaseElement } from '../base/base-element.js'
 import { focusedIn } from '../typed/focused-in.js'
 import { dialogStyles } from './dialog-styles.js'
+import { tellOver } from './over-page.js'
 import { dialogWords } from './words.js'
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come
@@ -59,6 +60,12 @@ export abstract class TbDialog extends BaseElement {
     this.told = ''
     this.asking = false
     this.opened = true
+    tellOver(this, {
+      leave: () => {
+        this.leave()
+        return !this.opened
+      },
+    })
   }
 
   /** Closes at once, whatever was typed. */
@@ -66,6 +73,7 @@ export abstract class TbDialog extends BaseElement {
     this.opened = false // before `close` is told of, or an update in between would open it again
     this.dialog?.close()
     this.#holdPage(false)
+    tellOver(this)
   }
 
   protected get dialog(): HTMLDialogElement | null {
@@ -97,14 +105,14 @@ export abstract class TbDialog extends BaseElement {
       @cancel=${this.#cancel}
       @close=${this.#closed}
     >
-      <header>
+      <header role="none">
         <h2 id="heading" tabindex="-1">${this.heading()}</h2>
         <button class="close" aria-label=${dialogWords.close} @click=${this.leave}>
           <svg viewBox="0 0 16 16" aria-hidden="true"><path d="M3 3l10 10M13 3L3 13" /></svg>
         </button>
       </header>
       ${this.body()}
-      <footer>
+      <footer role="none">
         ${this.asking ? this.#question() : this.actions()}
         <p class="told" role="status">${this.told}</p>
       </footer>
@@ -161,6 +169,7 @@ export abstract class TbDialog extends BaseElement {
     this.opened = false
     this.asking = false
     this.#holdPage(false)
+    tellOver(this)
   }
 
   override disconnectedCallback(): void {

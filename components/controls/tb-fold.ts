@@ -63,6 +63,7 @@ export class TbFold extends BaseElement {
       border: 4px solid transparent;
       border-left-color: currentColor;
       border-right-width: 0;
+      forced-color-adjust: none; /* what is transparent of it stays so */
     }
     [aria-expanded='true'] {
       color: var(--ink);

@@ -6,6 +6,7 @@ export interface TypedField {
   readonly name: string // its own among those of the element
   readonly label: string // for those who hear the field apart from its sentence
   readonly kept: string // what it shows unless something else is being typed
+  readonly pending?: string // shown in its place: typed, and waiting for another field before it is kept
   readonly unit?: string // after it
   readonly short?: boolean // two or three digits are usual
   readonly keys?: 'text' // that a phone shows; left out: those of numbers
@@ -26,10 +27,13 @@ interface Fault {
  */
 export class TypedFields {
   readonly #host: ReactiveControllerHost
+  readonly #of: () => string
   readonly #faults = new Map<string, Fault>()
 
-  constructor(host: ReactiveControllerHost) {
+  /** `of`: what begins the names under which texts are kept while they are not taken. */
+  constructor(host: ReactiveControllerHost, of: () => string = () => 'batch') {
     this.#host = host
+    this.#of = of
   }
 
   /** Forgets what was typed and not taken. */
@@ -41,7 +45,7 @@ export class TypedFields {
     const fault = this.#faults.get(field.name)
     return html`<span class="typed"><input
       id=${field.name}
-      data-typed="batch ${field.typedAs ?? field.name}"
+      data-typed="${this.#of()} ${field.typedAs ?? field.name}"
       class=${field.short ? 'short' : ''}
       inputmode=${field.keys ?? 'decimal'}
       enterkeyhint="done"
@@ -50,7 +54,7 @@ export class TypedFields {
       aria-invalid=${fault ? 'true' : nothing}
       aria-describedby=${fault ? `${field.name}-fault` : nothing}
       .defaultValue=${field.kept}
-      .value=${live(fault?.typed ?? field.kept)}
+      .value=${live(fault?.typed ?? field.pending ?? field.kept)}
       ?readonly=${field.isReadOnly ?? false}
       @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
       @change=${(event: Event) => this.#take(field, (event.target as HTMLInputElement).value)}
@@ -67,7 +71,7 @@ export class TypedFields {
   }
 
   #take(field: TypedField, typed: string): void {
-    const why = typed === field.kept ? undefined : field.take(typed)
+    const why = typed === (field.pending ?? field.kept) ? undefined : field.take(typed)
     if (why) this.#faults.set(field.name, { typed, why })
     else this.#faults.delete(field.name)
     this.#host.requestUpdate()

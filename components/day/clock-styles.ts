@@ -1,5 +1,5 @@
 import { css } from 'lit'
-import { narrow } from '../styles/breakpoints.js'
+import { slim } from '../styles/breakpoints.js'
 
 /** The list by the clock: times to the right of their column, a mark for hands, waits and the oven. */
 export const clockStyles = css`
@@ -136,7 +136,7 @@ export const clockStyles = css`
   :host([old]) li {
     color: var(--ink-soft);
   }
-  @media ${narrow} {
+  @media ${slim} {
     li {
       grid-template-columns: 3.9rem 12px minmax(0, 1fr);
       column-gap: 10px;

@@ -11,7 +11,7 @@ export interface Advice {
 }
 
 /** What would do, each by itself, where it can be said of the day: the nearest times, then letting go of what is held. */
-export function adviceOf({ day, conflict, breads, stepAt }: DaySheet): Advice[] {
+export function adviceOf({ day, conflict, later, breads, stepAt }: DaySheet): Advice[] {
   const named = (moment: string): string => {
     const event = stepAt(moment)
     const several = day.breads.length > 1
@@ -26,7 +26,7 @@ export function adviceOf({ day, conflict, breads, stepAt }: DaySheet): Advice[] 
       { words: adviceWords.follow(what), edit: workbook => releaseMoment(workbook, day.id, moment, what) },
     ]
   })
-  const nearer = (conflict?.nearest ?? []).flatMap(({ time, reason }): Advice[] => {
+  const nearer = (conflict?.nearest ?? later).flatMap(({ time, reason }): Advice[] => {
     const { date } = localOf(time, day.zone)
     const clock = clockOf(time, day)
     if (reason.of === 'held') {

@@ -83,8 +83,9 @@ export class DayPlanner {
     const end = performance.now() + atOnce
     let done = false
     while (!done && performance.now() < end) done = planning.step(sliceProblems)
-    // Why there is no plan is quickly found for one bread; for several it may take long.
-    if (done && (planning.hasPlan || this.#of!.day.breads.length < 2)) return this.#take(planning.found())
+    // Why not all is at its minute is quickly found for one bread; for several it may take long.
+    const isQuick = (planning.hasPlan && planning.isStrict) || this.#of!.day.breads.length < 2
+    if (done && isQuick) return this.#take(planning.found())
     this.state = { ...this.state, progress: planning.progress }
     this.#worker ??= this.#start()
     if (this.#worker) this.#send({ ask: this.#asks, ...this.#of! })

@@ -70,6 +70,10 @@ export const dayStyles = css`
   .note p + p {
     margin-top: 6px;
   }
+  .note ul {
+    margin: 2px 0 0;
+    padding-left: 18px;
+  }
   .note .do {
     display: flex;
     flex-wrap: wrap;
@@ -82,10 +86,6 @@ export const dayStyles = css`
   .clock,
   .drawn {
     margin-top: 22px;
-  }
-  .loads,
-  .out {
-    margin: 0 0 22px;
   }
   aside ul {
     list-style: none;

@@ -171,6 +171,8 @@ export class TbByClock extends BaseElement {
         autocomplete="off"
         inputmode="decimal"
         enterkeyhint="done"
+        data-typed=${`day ${this.day.id} time ${key}`}
+        .defaultValue=${shown}
         .value=${this.typing.text ?? shown}
         @blur=${this.#left}
         @keydown=${this.#keyInField}
@@ -193,6 +195,12 @@ export class TbByClock extends BaseElement {
       .moment=${row.event.begins}
       @tb-close=${() => this.#ask(row)}
     ></tb-time-working>`
+  }
+
+  /** Opens the field of a time by its name, as `#time` gives it. */
+  openField(day: string, name: string): void {
+    const key = name.replace(/^time /, '')
+    if (day === this.day.id && key !== name && this.typing?.key !== key) this.#open(key, undefined)
   }
 
   /** Puts the focus on a moment's time, or where that cannot be typed on its length; false where the list has no such moment. */

@@ -7,9 +7,11 @@ import type { Transaction, Workbook } from '../../src/dough/document/workbook.js
 import { addDay, copyDay, newDay, removeDay } from '../../src/dough/edits/fetched/day-edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { goTo } from '../base/hash.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 import '../controls/tb-menu.js'
 import { dayListStyles } from './day-list-styles.js'
+import { usualName } from './facts/usual-name.js'
 import { daysWords } from './words.js'
 
 const mostLike = 8 // earlier days offered to begin a new one from
@@ -26,9 +28,6 @@ export const today = (): string => {
 /** Enough ahead for a levain fed tomorrow. */
 const usualDate = (): string => dateAfter(today(), 2)
 
-const weekday = (date: string, language: string): string =>
-  new Intl.DateTimeFormat(language, { weekday: 'long', timeZone: 'UTC' }).format(Date.parse(`${date}T12:00Z`))
-
 /** Days with the latest first. */
 export const latestFirst = (days: readonly Day[]): Day[] =>
   [...days].sort((a, b) => b.date.localeCompare(a.date))
@@ -38,17 +37,20 @@ export class TbDayList extends BaseElement {
   static override properties = {
     days: { attribute: false },
     current: {},
+    cleared: { type: Number },
     removed: { state: true },
   }
 
   declare days: readonly Day[]
   declare current: string // id of the open day
+  declare cleared: number // things that were deleted and can be brought back
   declare removed: string // name of the day just deleted
 
   constructor() {
     super()
     this.days = []
     this.current = ''
+    this.cleared = 0
     this.removed = ''
   }
 
@@ -73,19 +75,22 @@ export class TbDayList extends BaseElement {
       ${
         this.readOnly
           ? nothing
-          : html`<tb-menu
+          : days.length === 0
+            ? html`<button id="new" class="main" @click=${() => this.#addEmpty(usualDate())}>${daysWords.newDay}</button>`
+            : html`<tb-menu
             id="new"
-            look=${days.length ? 'lined' : 'main'}
+            look="lined"
             face=${daysWords.newDay}
             label=${daysWords.newDay}
             .items=${this.#newItems()}
           ></tb-menu>`
       }
+      ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${daysWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }
 
   #row(day: Day) {
-    return html`<li>
+    return html`<li class="row">
       <a href="#days/${day.id}" aria-current=${day.id === this.current ? 'page' : nothing}>
         ${day.name}<small>${dateText(day.date, this.numbers.language)}</small>
       </a>
@@ -120,7 +125,7 @@ export class TbDayList extends BaseElement {
   }
 
   #addEmpty(date: string): void {
-    const name = daysWords.newName(weekday(date, this.numbers.language))
+    const name = usualName(date, this.numbers.language)
     this.#add(() => addDay(newDay({ name, date, zone: here(), ready: usualReady })))
   }
 
@@ -135,11 +140,11 @@ export class TbDayList extends BaseElement {
     })
     this.removed = ''
     if (refusal) say(this, refusal)
-    else location.hash = `days/${added}`
+    else goTo(`days/${added}`)
   }
 
   #rename({ id }: Day): void {
-    location.hash = `days/${id}`
+    goTo(`days/${id}`)
     this.dispatchEvent(new CustomEvent('tb-name', { detail: id }))
   }
 
@@ -148,7 +153,7 @@ export class TbDayList extends BaseElement {
     if (refusal) return say(this, refusal)
     this.removed = name
     say(this, daysWords.removed(name))
-    if (id === this.current) location.hash = 'days'
+    if (id === this.current) goTo('days')
   }
 
   #undo = (): void => {

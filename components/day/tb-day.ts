@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
+import { earlySaid } from '../../src/day/plan/early-words.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
@@ -68,6 +69,7 @@ export class TbDay extends BaseElement {
         <h1>
           <tb-grow
             label=${dayWords.name}
+            field=${`day ${day.id} name`}
             .value=${day.name}
             ?readOnly=${readOnly}
             @tb-entered=${(event: CustomEvent<string>) => this.#ask(w => renameDay(w, day.id, event.detail))}
@@ -77,6 +79,7 @@ export class TbDay extends BaseElement {
           class="own"
           manyLines
           label=${dayWords.note}
+          field=${`day ${day.id} note`}
           hint=${readOnly ? '' : dayWords.noteHint}
           .value=${day.note}
           ?readOnly=${readOnly}
@@ -112,7 +115,7 @@ export class TbDay extends BaseElement {
           ></tb-by-clock>
         </section>
       </main>
-      <aside aria-label=${dayWords.remarks}>${this.#remarks()} ${this.#beside()}
+      <aside aria-label=${dayWords.remarks}>${this.#remarks()}
         ${
           day.breads.length
             ? html`<tb-temperatures
@@ -122,7 +125,8 @@ export class TbDay extends BaseElement {
               .larder=${larder}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-            ></tb-temperatures>`
+              >${this.#beside()}</tb-temperatures
+            >`
             : nothing
         }
       </aside>`
@@ -143,18 +147,13 @@ export class TbDay extends BaseElement {
     if (opened.conflict)
       return html`<div class="note warn" role="group" aria-label=${dayWords.doesNotFit}>
         <p role="alert">${opened.conflictSentence}</p>
-        ${
-          this.readOnly
-            ? nothing
-            : html`<p class="do">
-              ${adviceOf(opened).map(({ words, edit }) => html`<button class="lined" @click=${() => this.#ask(edit)}>${words}</button>`)}
-            </p>`
-        }
+        ${this.#advice(opened)}
         ${lastGood ? this.#ofLastGood() : nothing}
       </div>`
     if (!opened.plan) return nothing
     return html`<div class="note">
       <p>${this.#fits(opened.plan)}</p>
+      ${this.#early(opened, opened.plan)}
       ${stopped || !opened.plan.proven ? html`<p>${dayWords.stopped} <button @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>` : nothing}
     </div>`
   }
@@ -229,6 +228,34 @@ export class TbDay extends BaseElement {
     ].join(' ')
   }
 
+  /** Which breads are done before their time, and what would do instead. */
+  #early(opened: DaySheet, plan: PlannedDay): TemplateResult | typeof nothing {
+    const { day } = plan
+    const said = earlySaid(
+      plan,
+      id => opened.breads.find(b => b.id === id)?.formula.name ?? '',
+      instant => {
+        const { date } = localOf(Math.round(instant), day.zone)
+        const clock = clockOf(instant, day)
+        return date === day.date
+          ? dayWords.atClock(clock)
+          : dayWords.onDate(dateText(date, this.numbers.language), clock)
+      },
+    )
+    if (!said) return nothing
+    return html`<p>${said.why}</p>
+      <ul>${said.breads.map(words => html`<li>${words}</li>`)}</ul>
+      ${this.#advice(opened)}`
+  }
+
+  #advice(opened: DaySheet): TemplateResult | typeof nothing {
+    const advice = this.readOnly ? [] : adviceOf(opened)
+    if (advice.length === 0) return nothing
+    return html`<p class="do">
+      ${advice.map(({ words, edit }) => html`<button class="lined" @click=${() => this.#ask(edit)}>${words}</button>`)}
+    </p>`
+  }
+
   #nothingYet(): TemplateResult | typeof nothing {
     const { opened } = this.state
     if (this.day.breads.length === 0) return html`<p class="quiet">${dayWords.noBreads}</p>`
@@ -255,6 +282,11 @@ export class TbDay extends BaseElement {
   #ask(edit: Edit): void {
     const refusal = askEdit(this, edit, { day: this.day.id })
     if (refusal) say(this, refusal)
+  }
+
+  /** Shows the facts where a field lies among them. */
+  openField(day: string, name: string): void {
+    if (day === this.day.id && !/^(?:time|feed|name|note)\b/.test(name)) this.open = true
   }
 
   /** Puts the focus into its name. */

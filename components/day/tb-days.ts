@@ -94,6 +94,7 @@ export class TbDays extends BaseElement {
     return html`<tb-day-list
       .days=${this.#days}
       .current=${day?.id ?? ''}
+      .cleared=${this.workbook.cleared?.length ?? 0}
       .numbers=${this.numbers}
       ?readOnly=${this.readOnly}
       @tb-name=${this.#nameIt}

@@ -1,10 +1,9 @@
 import { html, nothing, type PropertyValues } from 'lit'
 import { lengthText } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
-import type { TimeWorking } from '../../src/day/plan/time-working.js'
+import type { TimePart, TimeWorking } from '../../src/day/plan/time-working.js'
 import { BaseElement } from '../base/base-element.js'
-import { copyText } from '../base/copy-text.js'
-import { say } from '../base/events.js'
+import { onEscape, slip } from '../working/slip.js'
 import { workingWords } from '../working/words.js'
 import { workingStyles } from '../working/working-styles.js'
 import { timeWorkingWords } from './words.js'
@@ -30,7 +29,7 @@ export class TbTimeWorking extends BaseElement {
     super()
     this.moment = ''
     this.trail = []
-    this.addEventListener('keydown', this.#key)
+    this.addEventListener('keydown', onEscape(this.#close))
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -54,28 +53,15 @@ export class TbTimeWorking extends BaseElement {
   override render() {
     const { trail } = this
     const working = this.#of(trail.at(-1))
-    return html`<section aria-labelledby="title">
-      <div class="top">
-        <div>
-          ${
-            trail.length > 1
-              ? html`<ol class="way" aria-label=${workingWords.followedFrom}>
-                ${trail.slice(0, -1).map((moment, i) => html`<li><button @click=${() => this.#return(i)}>${this.#of(moment)?.title ?? workingWords.gone}</button></li>`)}
-              </ol>`
-              : nothing
-          }
-          <h3 id="title" tabindex="-1" aria-describedby="words">${working?.title ?? workingWords.gone}</h3>
-        </div>
-        <button class="close" aria-label=${workingWords.closeThis} title=${workingWords.close} @click=${this.#close}>
-          <span aria-hidden="true">✕</span>
-        </button>
-      </div>
-      ${working ? this.#slip(working) : html`<p id="words" class="words">${timeWorkingWords.gone}</p>`}
-      <div class="do">
-        ${trail.length > 1 ? html`<button class="back" @click=${() => this.#return(trail.length - 2)}>${workingWords.back}</button>` : nothing}
-        ${working ? html`<button @click=${() => this.#copy(working)}>${workingWords.copy}</button>` : nothing}
-      </div>
-    </section>`
+    return slip(this, {
+      way: trail.slice(0, -1).map(moment => this.#of(moment)?.title ?? workingWords.gone),
+      title: working?.title ?? workingWords.gone,
+      describedBy: 'words',
+      body: working ? this.#slip(working) : html`<p id="words" class="words">${timeWorkingWords.gone}</p>`,
+      text: working && [working.title, working.words || working.anchor, ...working.because].join('\n'),
+      back: this.#return,
+      close: this.#close,
+    })
   }
 
   #slip({ anchor, after, parts, words, because }: TimeWorking) {
@@ -84,19 +70,20 @@ export class TbTimeWorking extends BaseElement {
         parts.length
           ? html`<ul class="sources" aria-label=${workingWords.sources}>
             <li><div class="source"><span class="what">${timeWorkingWords.from}</span><span class="figure">${anchor}</span></div></li>
-            ${parts.map(
-              ({ words: part, minutes, moment }) => html`<li>
-                <button class="source" @click=${() => this.#follow(moment)}>
-                  <span class="what">${part}</span
-                  ><span class="figure">${timeWorkingWords.signed(lengthText(Math.abs(minutes)), after === minutes >= 0)}</span
-                  ><span class="on" aria-hidden="true">›</span>
-                </button>
-              </li>`,
-            )}
+            ${parts.map(part => html`<li>${this.#part(part, after)}</li>`)}
           </ul>`
           : nothing
       }
       ${because.map(sentence => html`<p class="words because">${sentence}</p>`)}`
+  }
+
+  #part({ words, minutes, moment }: TimePart, after: boolean) {
+    const said = html`<span class="what">${words}</span
+      ><span class="figure">${timeWorkingWords.signed(lengthText(Math.abs(minutes)), after === minutes >= 0)}</span>`
+    if (moment === undefined) return html`<div class="source">${said}</div>`
+    return html`<button class="source" @click=${() => this.#follow(moment)}>
+      ${said}<span class="on" aria-hidden="true">›</span>
+    </button>`
   }
 
   #follow(moment: string): void {
@@ -106,25 +93,13 @@ export class TbTimeWorking extends BaseElement {
     this.#toHeading = true
   }
 
-  #return(index: number): void {
+  #return = (index: number): void => {
     this.trail = this.trail.slice(0, index + 1)
     this.#toHeading = true
   }
 
-  async #copy({ title, words, anchor, because }: TimeWorking): Promise<void> {
-    const copied = await copyText([title, words || anchor, ...because].join('\n'))
-    say(this, copied ? workingWords.copied : workingWords.notCopied)
-  }
-
   #close = (): void => {
     this.dispatchEvent(new CustomEvent('tb-close'))
-  }
-
-  #key = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' || event.isComposing || event.defaultPrevented) return
-    event.preventDefault()
-    event.stopPropagation()
-    this.#close()
   }
 
   static override styles = workingStyles

@@ -14,12 +14,12 @@ export const daysWords = {
   empty: 'Empty',
   emptyNote: 'without breads',
   like: (day: string): string => `Like ${day}`,
-  newName: (weekday: string): string => `${weekday} oven`,
   actions: (day: string): string => `Actions for ${day}`,
   rename: 'Rename',
   again: 'Plan again a week later',
   remove: 'Delete',
   removed: (day: string): string => `Deleted ${day}.`,
+  cleared: (count: number): string => `Cleared away: ${count}`,
   undo: 'Undo',
   all: 'All days',
   gone: 'That day is no longer planned.',
@@ -46,24 +46,12 @@ export const dayWords = {
   stopped: 'Stopped here: these are the best times found so far, there may be better ones.',
   stoppedEmpty: 'Stopped before any times were found. Change something, or look again.',
   again: 'Look again',
-  scaled: (
-    steps: string,
-    written: string,
-    celsius: string,
-    times: string | undefined,
-    isOne: boolean,
-  ): string =>
-    `${steps} ${isOne ? 'is' : 'are'} written for ${written}. At ${celsius} ${
-      times === undefined
-        ? 'the time cannot be said'
-        : `${isOne ? 'it takes' : 'they take'} ${times} times as long`
-    }.`,
-  goByTheDough: 'Go by the dough: volume, dome and smell.',
-  onlyAGuess: 'Outside 14–30 °C this is only a guess: go by the dough.',
   withoutHolds: 'The times below are those it has when nothing is held.',
   lastGood: 'The times below are those of the last plan that fitted. What is typed since does not fit yet.',
   doesNotFit: 'What does not fit',
   at: (date: string, clock: string): string => `${date} at ${clock}`,
+  atClock: (clock: string): string => `at ${clock}`,
+  onDate: (date: string, clock: string): string => `on ${date} at ${clock}`,
   fits: 'All of it fits.',
   fitsAtUsual: 'All of it fits, every wait as long as usual.',
   begins: (when: string): string => `You begin on ${when}.`,
@@ -111,13 +99,6 @@ export function stepOfBread(
   const what = eventWords(event)
   return bread ? `${what} of ${bread}` : what
 }
-
-/** `Ripen (Levain)` */
-export const stepOf = (step: string, stage: string): string => `${step} (${stage})`
-
-/** `a, b and c` */
-export const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 
 /** `14:38` of an instant in the day's zone. */
 export const clockOf = (instant: number, { zone }: Day): string => clockText(localOf(instant, zone).minutes)

@@ -1,5 +1,6 @@
 import type { TypedText } from '../../src/storage/index.js'
 import { wish } from '../base/events.js'
+import { goTo } from '../base/hash.js'
 import { focusedIn } from '../typed/focused-in.js'
 
 type Field = HTMLInputElement | HTMLTextAreaElement
@@ -19,6 +20,7 @@ export interface TypingPage {
 
 /** Kinds of fields that are of no formula. */
 const ofNone = new Set(['workbook', 'shelf', 'ingredient', 'pasted'])
+const holdersOnDay = ['tb-day', 'tb-by-clock', 'tb-day-breads', 'tb-water', 'tb-day-feedings'] // of fields that are not always there
 const longest = 100 // steps of waiting for a field to be there, 50 milliseconds each
 
 /**
@@ -53,15 +55,14 @@ export class BeingTyped {
   }
 
   /**
-   * Puts what was left back into the fields of the open formula and into those of none. A field that was typed in since
+   * Puts what was left back into the fields of the open formula or day and into those of none. A field that was typed in since
    * stays as it is, and what was left of it is told once, as of one that is no more: kept on, it would come back over what is
    * entered there.
    */
   async restore(): Promise<readonly Restored[]> {
-    const open = this.#of.open()
     const restored: Restored[] = []
     for (const text of this.#waiting.toReversed()) {
-      if (text.formula && text.formula !== open) continue
+      if (!this.#isHere(text)) continue
       const field = await this.#reveal(text.field)
       const free = field && field.value === field.defaultValue ? field : undefined
       if (free) this.#fill(free, text)
@@ -72,9 +73,15 @@ export class BeingTyped {
     return restored
   }
 
-  /** What waits for another formula to be opened. */
+  /** What waits for another formula or day to be opened. */
   get elsewhere(): readonly TypedText[] {
-    return this.#waiting.filter(({ formula }) => formula !== '' && formula !== this.#of.open())
+    return this.#waiting.filter(text => !this.#isHere(text))
+  }
+
+  #isHere({ formula, field }: TypedText): boolean {
+    const [, day] = field.startsWith('day ') ? (/^#days\/?(.*)$/.exec(location.hash) ?? []) : []
+    if (field.startsWith('day ')) return day === '' || day === formula
+    return formula === '' || formula === this.#of.open()
   }
 
   /** Lets go of a text that has no field. */
@@ -90,7 +97,8 @@ export class BeingTyped {
   #typed(target: EventTarget | null | undefined): void {
     if (!isField(target) || target.readOnly) return
     const field = target.dataset.typed!
-    const formula = ofNone.has(field.split(' ')[0]!) ? '' : this.#of.open()
+    const [kind, day] = field.split(' ')
+    const formula = ofNone.has(kind!) ? '' : kind === 'day' ? day! : this.#of.open()
     if (!this.#fields.has(target)) this.#fields.set(target, { formula, field })
     this.check()
   }
@@ -122,8 +130,7 @@ export class BeingTyped {
     field.value = text.text
     this.#again.add(field)
     field.dispatchEvent(new Event('input', { bubbles: true, composed: true }))
-    const at = focusedIn(this.#of.page)
-    if (isField(at) && at !== field && at.value !== at.defaultValue) return // somebody types there, or did last
+    if (isField(focusedIn(this.#of.page))) return // somebody types there, or it was typed in last
     field.focus({ preventScroll: true })
     field.setSelectionRange(text.text.length, text.text.length) // to go on, not to type over it
     field.scrollIntoView({ block: 'nearest' })
@@ -137,7 +144,8 @@ export class BeingTyped {
       const field = findIn(page, `[data-typed="${CSS.escape(name)}"]`)
       if (isField(field)) return field
       if (step === 0) this.#openFor(kind!, second ?? '', rest.join(' '))
-      if (kind === 'batch') findIn<OpensField>(page, 'tb-batch-fields')?.openField?.(second!, rest.join(' '))
+      const holders = { batch: ['tb-batch-fields'], day: holdersOnDay }[kind!] ?? []
+      for (const holder of holders) findIn<OpensField>(page, holder)?.openField?.(second!, rest.join(' '))
       // What lies beneath the sheet is fetched when it is in sight.
       const beneath = { jotting: 'tb-jottings', step: 'tb-method' }[kind!]
       if (beneath) findIn(page, beneath)?.scrollIntoView({ block: 'nearest' })
@@ -150,6 +158,7 @@ export class BeingTyped {
     const { page } = this.#of
     if (kind === 'pasted') wish(page, { want: 'bring-in' })
     else if (kind === 'ingredient') wish(page, { want: 'define', ingredient: rest })
+    else if (kind === 'day') goTo(`days/${second}`)
     else if (kind === 'cell' || kind === 'shelf')
       findIn<OpensField>(page, kind === 'cell' ? 'tb-grid' : 'tb-shelf')?.openField?.(second, rest)
     else {

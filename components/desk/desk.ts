@@ -1,17 +1,15 @@
 import { type Scale, usualScale } from '../../src/dough/document/batch.js'
-import { type Formula, finalDoughOf, type Hold } from '../../src/dough/document/formula.js'
+import type { Formula } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
-import { holdWords } from '../../src/dough/document/words.js'
-import type { Change, Transaction, Workbook } from '../../src/dough/document/workbook.js'
+import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { History, type HistoryEvent } from '../../src/storage/index.js'
-import { type NumberStyle, showGrams, showPercent } from '../base/numbers.js'
+import type { NumberStyle } from '../base/numbers.js'
 import type { GridPlace } from '../grid/tb-grid.js'
-import { type ShelfReading, ShelfReadings } from './shelf-readings.js'
-import { deskWords } from './words.js'
+import { type ShelfReading, ShelfReadings, shelfReadingOf } from './shelf-readings.js'
 
 /** Where something is edited: a place of the grid, or a day by its id. */
 export type EditPlace = Partial<GridPlace> & { readonly day?: string }
@@ -22,21 +20,10 @@ export interface DeskPlace {
   readonly at: EditPlace | undefined // undefined: neither in the grid nor on a day
 }
 
-/** What happened on the desk: the step, and a sentence that says it. */
+/** What happened on the desk: the step, and how the open formula read before it. `said.ts` puts it in a sentence. */
 export interface DeskEvent {
   readonly event: HistoryEvent<DeskPlace>
-  readonly sentence: string
-}
-
-interface HydrationShown {
-  readonly of: string // formula's id
-  readonly percent: string // as it is shown
-}
-
-/** How things stood before an edit. */
-interface Before {
-  readonly hydration: HydrationShown | undefined
-  readonly holds: readonly Hold[]
+  readonly before: ({ readonly formula: string } & ShelfReading) | undefined
 }
 
 /** The workbook being worked on: its history, the open formula with its figures, the readings of the shelf. */
@@ -67,9 +54,9 @@ export class Desk {
     this.#shelf = new ShelfReadings(this.larder, onReadings)
     this.open(open)
     this.history.subscribe(event => {
-      const before = { hydration: this.#hydration(), holds: this.formula?.holds ?? [] }
+      const before = this.sheet && { formula: this.formula!.id, ...shelfReadingOf(this.sheet) }
       this.#follow(event.workbook)
-      onEvent({ event, sentence: this.#sentence(event, before) })
+      onEvent({ event, before })
     })
   }
 
@@ -104,14 +91,8 @@ export class Desk {
   }
 
   /** What the shelf says of a formula; undefined while that is still to be worked out. */
-  readonly shelfReading = (formula: Formula): ShelfReading | undefined => {
-    if (formula !== this.formula) return this.#shelf.of(formula)
-    const { sheet } = this
-    return {
-      trueHydration: sheet!.reading('trueHydration'),
-      prefermentedFlour: sheet!.reading('prefermentedFlour'),
-    }
-  }
+  readonly shelfReading = (formula: Formula): ShelfReading | undefined =>
+    formula === this.formula ? shelfReadingOf(this.sheet!) : this.#shelf.of(formula)
 
   /** Brings larder, open formula and sheet to the workbook as it is now. */
   #follow(workbook: Workbook): void {
@@ -131,52 +112,5 @@ export class Desk {
     const namesake = workbook.formulas.find(f => f.name === before?.name)
     this.sheet = undefined
     this.open(namesake?.id ?? '')
-  }
-
-  #hydration(): HydrationShown | undefined {
-    const value = this.sheet?.reading('trueHydration')
-    return value === undefined
-      ? undefined
-      : { of: this.formula!.id, percent: `${showPercent(value, this.numbers)} %` }
-  }
-
-  /** `Water 700 g; true hydration 73.3 %` */
-  #sentence({ transaction, way }: HistoryEvent, before: Before): string {
-    const { label } = transaction
-    const now = this.#hydration()
-    const held = way === 'do' ? this.#newlyHeld(transaction.changes, before.holds) : undefined
-    const first =
-      way === 'undo'
-        ? deskWords.undone(label)
-        : way === 'redo'
-          ? deskWords.doneAgain(label)
-          : ((held ? this.#holdInWords(held) : this.#lineInWords(transaction.changes)) ?? label)
-    const moved = now && now.of === before.hydration?.of && now.percent !== before.hydration.percent
-    return moved && held?.reading !== 'trueHydration' ? deskWords.withHydration(first, now.percent) : first
-  }
-
-  /** The hold that an edit of nothing else has put on a reading. */
-  #newlyHeld([change, ...others]: readonly Change[], before: readonly Hold[]): Hold | undefined {
-    if (others.length || change?.of !== 'fields' || change.formula !== this.formula?.id) return undefined
-    return change.value.holds?.find(hold => !before.includes(hold))
-  }
-
-  /** `Salt held at 2 %; Salt gives, 22.3 g` */
-  #holdInWords(hold: Hold): string | undefined {
-    const line = finalDoughOf(this.formula!).lines.find(l => l.id === hold.line)
-    if (!line) return undefined
-    const { weight, problem } = this.sheet!.line(line.id)
-    if (problem || weight === undefined) return problem?.message
-    return deskWords.held(holdWords(hold, line.ingredient), line.ingredient, showGrams(weight, this.numbers))
-  }
-
-  #lineInWords(changes: readonly Change[]): string | undefined {
-    const [change] = changes
-    if (changes.length !== 1 || change?.of !== 'line' || !change.value || !this.sheet) return undefined
-    if (change.formula !== this.formula?.id || change.value.amount === '') return undefined
-    const { weight, problem } = this.sheet.line(change.id)
-    const { ingredient } = change.value
-    if (weight !== undefined) return deskWords.lineWeighs(ingredient, showGrams(weight, this.numbers))
-    return problem && deskWords.lineProblem(ingredient, problem.message)
   }
 }

@@ -10,7 +10,7 @@ import {
 import type * as StoredSteps from '../../src/storage/record/stored-steps.js'
 import type { Steps } from '../../src/storage/record/undo-steps.js'
 import type { EditRequest } from '../base/events.js'
-import { fetchSpokenFor } from '../base/fetched-spoken.js'
+import { fetchFor } from '../base/fetched-for.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { Desk, type DeskEvent, type DeskPlace, type EditPlace } from './desk.js'
 import { rememberHere, type WasHere, wasHere } from './was-here.js'
@@ -41,6 +41,7 @@ export interface KeptDeskEvents {
 export class KeptDesk {
   desk: Desk | undefined // undefined until the workbook is loaded
   state: KeeperState = { status: 'loading' }
+  database = ''
   examples: readonly Formula[] = []
   fresh = false // the workbook was made of the examples just now
   gone: WasHere | undefined // there was a workbook here, and the browser has none any more
@@ -61,6 +62,7 @@ export class KeptDesk {
 
   /** Loads the workbook, or on a first start the examples, and opens a formula of it. */
   async start({ database, numbers, loadExamples, open }: Start): Promise<void> {
+    this.database = database
     const keeper = await openKeeper({
       database,
       onState: state => {
@@ -68,7 +70,7 @@ export class KeptDesk {
         this.#remember(database)
         this.tell.refreshed()
       },
-      prepare: fetchSpokenFor,
+      prepare: fetchFor,
       stepsToKeep: () => this.desk && this.#storedSteps?.stepsToKeep(this.desk.history.steps),
       onWorkbook: (workbook, why) => this.desk?.history.load(workbook, why),
     })
@@ -79,7 +81,7 @@ export class KeptDesk {
     const workbook = examples
       ? { name: examples.workbook, formulas: examples.formulas, larder: [] }
       : keeper.workbook
-    await fetchSpokenFor(workbook.formulas)
+    await fetchFor(workbook.formulas)
     const first = open || (keeper.left.at(-1)?.formula ?? '')
     this.desk = new Desk(workbook, numbers, event => this.#changed(event), this.tell.readings, first)
     this.fresh = examples !== undefined && examples.formulas.length > 0
@@ -153,6 +155,7 @@ export class KeptDesk {
   fetchRest = async (): Promise<void> => {
     const [stored] = await Promise.all([
       import('../../src/storage/record/stored-steps.js'),
+      import('./said.js'),
       this.#keeper?.fetchRest(),
     ])
     this.#storedSteps = stored

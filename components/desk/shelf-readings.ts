@@ -1,13 +1,22 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { afterPaint } from '../base/after-paint.js'
 
 /** What the shelf says of a formula, fractions of 1; undefined where there is no number. */
 export interface ShelfReading {
   readonly trueHydration: number | undefined
+  readonly moistureHydration: number | undefined
   readonly prefermentedFlour: number | undefined
 }
+
+/** What the shelf says of the formula of a sheet. */
+export const shelfReadingOf = (sheet: FigureSheet): ShelfReading => ({
+  trueHydration: sheet.reading('trueHydration'),
+  moistureHydration: sheet.reading('moistureHydration'),
+  prefermentedFlour: sheet.reading('prefermentedFlour'),
+})
 
 const slice = 8 // milliseconds of work between two paints
 
@@ -53,11 +62,7 @@ export class ShelfReadings {
     this.#waits = false
     const end = performance.now() + slice
     for (const formula of this.#wanted) {
-      const sheet = openSheet(formula, this.#larder)
-      this.#known.set(formula, {
-        trueHydration: sheet.reading('trueHydration'),
-        prefermentedFlour: sheet.reading('prefermentedFlour'),
-      })
+      this.#known.set(formula, shelfReadingOf(openSheet(formula, this.#larder)))
       this.#wanted.delete(formula)
       if (performance.now() > end) break
     }

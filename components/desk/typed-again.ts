@@ -6,7 +6,7 @@ import type { KeptDesk } from './kept-desk.js'
 export interface TypedTold {
   readonly again: readonly string[] // labels of the fields in which they stand again
   readonly lost: readonly TypedText[] // those whose field is no more
-  readonly elsewhere: readonly { readonly formula: string; readonly name: string }[] // formulas with others; by id
+  readonly elsewhere: readonly { readonly formula: string; readonly name: string }[] // formulas and days with others; by id
 }
 
 export const nothingTyped: TypedTold = { again: [], lost: [], elsewhere: [] }
@@ -56,15 +56,16 @@ export class TypedAgain {
   }
 
   #tell(): void {
-    const formulas = this.#kept.desk?.workbook.formulas ?? []
+    const { formulas = [], days = [] } = this.#kept.desk?.workbook ?? {}
+    const places = [...formulas, ...days]
     const there = new Set(this.#typing.elsewhere.map(({ formula }) => formula))
     this.told = {
       again: this.#restored.flatMap(({ label }) => label ?? []),
       lost: [
         ...this.#restored.filter(({ label }) => label === undefined).map(({ text }) => text),
-        ...this.#typing.elsewhere.filter(({ formula }) => !formulas.some(({ id }) => id === formula)),
+        ...this.#typing.elsewhere.filter(({ formula }) => !places.some(({ id }) => id === formula)),
       ],
-      elsewhere: formulas.filter(({ id }) => there.has(id)).map(({ id, name }) => ({ formula: id, name })),
+      elsewhere: places.filter(({ id }) => there.has(id)).map(({ id, name }) => ({ formula: id, name })),
     }
     this.#refresh()
   }

@@ -17,16 +17,17 @@ export interface BuildOf {
 
 const notKnown = '–'
 
-/** What goes into a build that is fed, as it weighs now and then; as the formula is written. */
+/** What goes into a build that is fed, as it weighs now and then: `asMuch` times what the formula is written for. */
 export function weightsOf(
   sheet: FigureSheet,
   stage: string,
   { weights }: Feeding,
   style: NumberStyle,
+  asMuch: number,
 ): TemplateResult {
   const { name, lines } = stageOf(sheet, stage).stage
   const grams = (value: number | undefined) =>
-    value === undefined ? notKnown : `${showGrams(value, style)}\u00a0g`
+    value === undefined ? notKnown : `${showGrams(value * asMuch, style)}\u00a0g`
   return html`<table>
     <caption class="unseen">
       ${feedingWords.weights(name)}

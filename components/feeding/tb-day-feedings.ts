@@ -2,6 +2,7 @@ import { css, html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { clockText, lengthText, localOf, localText } from '../../src/day/course/clock.js'
 import { type DayFeeding, feedingsOn } from '../../src/day/mixing/fed-on-day.js'
+import { weekdayText } from '../../src/day/out/day-text.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { sameName } from '../../src/dough/document/formula.js'
@@ -9,6 +10,8 @@ import { applyChanges, type Transaction, type Workbook } from '../../src/dough/d
 import { holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
+import { showGrams } from '../base/numbers.js'
+import { entriesStyles } from '../styles/entries-styles.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import type { BuildOf } from './feeding-answer.js'
 import type { FeedingDay } from './tb-feeding.js'
@@ -52,26 +55,27 @@ export class TbDayFeedings extends BaseElement {
   }
 
   #feeding(feeding: DayFeeding, all: readonly DayFeeding[]): TemplateResult {
-    const { breads, stageName, fed, ripe, celsius } = feeding
+    const { breads, stageName, fed, ripe, celsius, seed } = feeding
     const key = keyOf(feeding)
     const isOpen = this.open.has(key)
     const name = feedingWords.build(
       stageName,
       breads.map(bread => this.sheetOf(bread)?.formula.name ?? ''),
     )
+    const grams = seed === undefined ? '' : `${showGrams(seed, this.numbers)}\u00a0g`
     const times =
       fed && ripe
-        ? feedingWords.planned(
-            this.#clock(fed.at),
-            this.#clock(ripe.at),
+        ? html`<span class="times">${feedingWords.fedWith(this.#when(fed.at), grams)}</span>
+          <span class="times">${feedingWords.ripeAfter(
+            this.#when(ripe.at),
             lengthText(ripe.at - fed.at),
             sayCelsius(celsius, this.numbers),
-          )
-        : ''
-    return html`<div class="build" data-build=${key}>
+          )}</span>`
+        : nothing
+    return html`<div class="entry" data-build=${key}>
       <h3>
         <button aria-expanded=${isOpen} aria-controls=${key} @click=${() => this.#toggle(key)}>
-          <span>${name}</span> <span class="times">${times}</span>
+          <span>${name}</span> ${times}
         </button>
       </h3>
       <div id=${key} ?hidden=${!isOpen}>
@@ -81,6 +85,8 @@ export class TbDayFeedings extends BaseElement {
               .builds=${this.#builds(feeding)}
               .day=${this.#dayOf(feeding, all)}
               .place=${celsius}
+              .seed=${seed}
+              kind=${`day ${this.day.id} feed ${key}`}
               .numbers=${this.numbers}
               ?readOnly=${this.readOnly}
             ></tb-feeding>`
@@ -90,8 +96,10 @@ export class TbDayFeedings extends BaseElement {
     </div>`
   }
 
-  #clock(instant: number): string {
-    return clockText(localOf(instant, this.day.zone).minutes)
+  /** `Fri 7:00` */
+  #when(instant: number): string {
+    const { date, minutes } = localOf(instant, this.day.zone)
+    return feedingWords.onWeekday(weekdayText(date, this.numbers.language), clockText(minutes))
   }
 
   /** The build in each formula that shares it. */
@@ -132,56 +140,40 @@ export class TbDayFeedings extends BaseElement {
     return { id, zone, times, hold }
   }
 
+  /** Opens the build of which a field is, by the name that `TypedFields` gave it. */
+  openField(day: string, name: string): void {
+    const [kind, key] = name.split(' ')
+    if (day === this.day.id && kind === 'feed' && !this.open.has(key!))
+      this.open = new Set([...this.open, key!])
+  }
+
   #toggle(key: string): void {
     const open = new Set(this.open)
     if (!open.delete(key)) open.add(key)
     this.open = open
   }
 
-  static override styles = css`
-    :host {
-      display: block;
-    }
-    h2 {
-      margin: 0 0 6px;
-      font-size: var(--size-fine);
-      font-weight: 600;
-      letter-spacing: 0.02em;
-      color: var(--ink-soft);
-    }
-    section {
-      max-width: 40rem;
-    }
-    h3,
-    p {
-      margin: 0;
-    }
-    p {
-      max-width: 62ch;
-      font-size: var(--size-small);
-      color: var(--ink-soft);
-    }
-    .build {
-      border-top: 1px solid var(--rule);
-    }
-    h3 {
-      font-size: var(--size-text);
-      font-weight: 600;
-    }
-    h3 button {
-      display: flex;
-      flex-direction: column;
-      width: 100%;
-            padding: 7px 0;
-      text-align: left;
-      font-weight: inherit;
-    }
-    .times {
-      font-size: var(--size-small);
-      font-weight: 400;
-      color: var(--ink-soft);
-    }
-  `
+  static override styles = [
+    entriesStyles,
+    css`
+      section {
+        max-width: 40rem;
+      }
+      p {
+        max-width: 62ch;
+        font-size: var(--size-small);
+        color: var(--ink-soft);
+      }
+      h3 button {
+        flex-direction: column;
+      }
+      .times {
+        font-size: var(--size-small);
+        font-weight: 400;
+        color: var(--ink-soft);
+      }
+    `,
+  ]
 }
 customElements.define('tb-day-feedings', TbDayFeedings)
 

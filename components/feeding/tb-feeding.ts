@@ -8,6 +8,7 @@ import {
   ripeRange,
   stageOf,
 } from '../../src/day/mixing/fed-build.js'
+import { partsOfBuild } from '../../src/day/mixing/feeding.js'
 import { type FedBuild, feedBuilds } from '../../src/day/mixing/feeding-edit.js'
 import type { FeedingProblem } from '../../src/day/mixing/feeding-words.js'
 import { together } from '../../src/dough/edits/edits.js'
@@ -43,6 +44,8 @@ export class TbFeeding extends BaseElement {
     version: { type: Number },
     day: { attribute: false },
     place: { type: Number },
+    seed: { attribute: false },
+    kind: {},
     typed: { state: true },
     celsius: { state: true },
     count: { state: true },
@@ -52,16 +55,19 @@ export class TbFeeding extends BaseElement {
   declare version: number // goes up when the sheets' figures changed
   declare day: FeedingDay | undefined
   declare place: number | undefined // °C where it stands on a day, which has to say it; undefined: typed, or as its step is written
+  declare seed: number | undefined // grams that a day takes of it; undefined: weights are shown as the formula is written
+  declare kind: string // begins the names of its fields
   declare typed: TypedClocks
   declare celsius: number | undefined // typed
   declare count: number // of builds it goes through
 
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => this.kind)
   #shown = ''
 
   constructor() {
     super()
     this.version = 0
+    this.kind = 'feed'
     this.typed = new Map()
     this.count = 1
   }
@@ -243,7 +249,7 @@ export class TbFeeding extends BaseElement {
           ${isSo ? feedingWords.isSo(before.hours) : feedingWords.asItIs(before.hours, percent(before.seedShare))}
           ${extrapolated ? feedingWords.guess : nothing} ${isPublished(dilution) ? nothing : feedingWords.beyond}
         </p>
-        ${isSo ? nothing : weightsOf(sheet, stage, feeding, numbers)}`
+        ${isSo ? nothing : weightsOf(sheet, stage, feeding, numbers, this.#asMuch)}`
     })}
       <p class="look">${this.#range(fed)}</p>
       ${isSo ? nothing : doneTo(this.builds, feedBuilds(sheet, fed), numbers)}
@@ -256,6 +262,16 @@ export class TbFeeding extends BaseElement {
         <summary>${feedingWords.working}</summary>
         ${fed.map(({ stage, feeding }) => workingOfFeeding(stageOf(sheet, stage).stage, feeding, isAlone, numbers))}
       </details>`
+  }
+
+  /** How many times as much as written a day takes. */
+  get #asMuch(): number {
+    const { sheet, stage } = this.#main
+    const written = partsOfBuild(stageOf(sheet, stage)).seed.reduce(
+      (sum, { line }) => sum + (sheet.line(line.id).weight ?? Number.NaN),
+      0,
+    )
+    return this.seed === undefined || !(written > 0) ? 1 : this.seed / written
   }
 
   /** From when to when the last is ripe, and what to look for. */

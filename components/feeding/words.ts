@@ -1,7 +1,5 @@
 import { lengthText } from '../../src/day/course/clock.js'
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+import { listed } from '../../src/engine/index.js'
 
 /** Of a build that is fed for a time. Figures come as they are shown, with their unit. */
 export const feedingWords = {
@@ -9,8 +7,9 @@ export const feedingWords = {
   none: 'No build of this day is fed from a starter.',
   feedFor: 'Feed for a time',
   build: (stage: string, breads: readonly string[]) => `${stage} of ${listed(breads)}`,
-  planned: (fed: string, ripe: string, length: string, celsius: string) =>
-    `fed ${fed}, ripe ${ripe}: ${length} at ${celsius}`,
+  fedWith: (fed: string, seed: string) => `fed ${fed}${seed && ` with ${seed} of seed`}`,
+  ripeAfter: (ripe: string, length: string, celsius: string) => `ripe ${ripe}, after ${length} at ${celsius}`,
+  onWeekday: (weekday: string, clock: string) => `${weekday} ${clock}`,
   name: (stage: string) => `Feed ${stage} for a time`,
   through: 'Through',
   builds: (names: readonly string[]) => listed(names),

@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
-import { fetchSpoken } from '../base/fetched-spoken.js'
+import { fetchRareCells, fetchSpoken } from '../base/fetched-for.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { sharedStyles } from '../styles/shared-styles.js'
 import { ClipboardKeys } from './actions/clipboard-keys.js'
@@ -97,7 +97,7 @@ export class TbGrid extends LitElement implements GridElement {
 
   protected override firstUpdated(): void {
     this.#measure()
-    void fetchWhenIdle(() => Promise.all([fetchSpoken(), this.#context.fetchFurther()]))
+    void fetchWhenIdle(() => Promise.all([fetchSpoken(), fetchRareCells(), this.#context.fetchFurther()]))
   }
 
   // Not the grid itself: its height follows from what is measured here, and the observer would see that.

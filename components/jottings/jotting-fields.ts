@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import type { Formula } from '../../src/dough/document/formula.js'
-import { hasBatch } from '../batch/weighed-shown.js'
+import { type Formula, hasBatch } from '../../src/dough/document/formula.js'
 import type { Completion } from '../controls/completion.js'
 import { jottingWords, weightsAsWritten, whatAJottingIs } from './words.js'
 

@@ -29,7 +29,7 @@ export function dayPage(shown: DayShown): TemplateResult {
   const { day } = plan
   const nameOf = breadNames(day, formulas)
   return html`<header>
-      <h1 id="title">${day.name}</h1>
+      <h1>${day.name}</h1>
       <p>${dayPageWords.made(day, nameOf)} ${dayPageWords.places(day)}</p>
     </header>
     ${datesByClock(plan).map(

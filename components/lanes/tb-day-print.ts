@@ -36,10 +36,10 @@ export class TbDayPrint extends PrintedPage {
     return this.opened?.plan ? this.opened.day : undefined
   }
 
-  protected override page() {
+  protected override papers() {
     const { opened, numbers, weights } = this
     const { formulas } = this.workbook
-    return dayPage({ opened: opened!, plan: opened!.plan!, formulas, numbers, weights })
+    return [dayPage({ opened: opened!, plan: opened!.plan!, formulas, numbers, weights })]
   }
 
   protected override choices() {
@@ -48,7 +48,7 @@ export class TbDayPrint extends PrintedPage {
     })
   }
 
-  protected override fit(paper: HTMLElement): void {
+  protected override fit(paper: HTMLElement): number {
     paper.classList.remove('dated', 'apart')
     paper.classList.add('fitted')
     const pagesWith = (type: number): number => {
@@ -56,8 +56,9 @@ export class TbDayPrint extends PrintedPage {
       return this.pagesOf(paper)
     }
     const isWhole = types.some(type => pagesWith(type) === 1)
-    this.pages = isWhole ? 1 : (this.#byDates(paper, pagesWith) ?? pagesWith(1))
+    const pages = isWhole ? 1 : (this.#byDates(paper, pagesWith) ?? pagesWith(1))
     paper.classList.remove('fitted')
+    return pages
   }
 
   /** A page for each date, in the largest type in which each fits on one: how many pages; undefined where one does not fit. */

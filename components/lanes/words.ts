@@ -3,11 +3,8 @@ import { piecesOf } from '../../src/day/course/course.js'
 import type { NameOf } from '../../src/day/out/bread-names.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
+import { listed } from '../../src/engine/index.js'
 import type { Lane, LanePart } from './lane-layout.js'
-
-/** Names in a row: `Mill wheat, Two-build rye and Oven`. */
-export const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
 /** `14:48` of an instant. */
 export const clockWords = (instant: number, zone: string): string => clockText(localOf(instant, zone).minutes)

@@ -4,7 +4,7 @@ import { nameKey, sameName } from '../../src/dough/document/formula.js'
 import type { Ingredient } from '../../src/dough/document/larder.js'
 import { defineIngredient, forgetIngredient } from '../../src/dough/edits/fetched/larder-edits.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
-import { askEdit } from '../base/events.js'
+import { askEdit, wish } from '../base/events.js'
 import { showGrams, showPercent } from '../base/numbers.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import { countsAsWords } from './counts-as-words.js'
@@ -112,6 +112,11 @@ export class TbLarder extends TbDialog {
     else this.#done(formWords.removed(ingredient.name))
   }
 
+  #toCleared = (): void => {
+    this.close()
+    wish(this, { want: 'cleared' })
+  }
+
   #own(ingredient: Ingredient): boolean {
     return this.workbook.larder.some(i => i.id === ingredient.id)
   }
@@ -148,10 +153,12 @@ export class TbLarder extends TbDialog {
 
   protected override actions(): TemplateResult {
     const at = this.at
+    const cleared = this.workbook.cleared?.length
     if (!at) {
       return html`<button class="lined" ?disabled=${this.readOnly} @click=${() => this.#toForm('')}>
         ${larderWords.newIngredient}
-      </button>`
+      </button>
+      ${cleared ? html`<button class="apart" @click=${this.#toCleared}>${larderWords.cleared(cleared)}</button>` : nothing}`
     }
     const { known } = at
     return html`

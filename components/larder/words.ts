@@ -27,6 +27,7 @@ export const kindWords: Readonly<Record<string, string>> = {
 /** Of the list of all that is known. */
 export const larderWords = {
   larder: 'Larder',
+  cleared: (count: number): string => `Cleared away: ${count}`,
   newIngredient: 'New ingredient',
   find: 'Find an ingredient',
   found: (count: number): string => `${count} found`,
@@ -65,7 +66,8 @@ export const formWords = {
   savedWithoutAllergens: (name: string): string =>
     `${name} is in the larder. Its allergens stand as not known.`,
   isUsualAgain: (name: string): string => `${name} is back to its usual values.`,
-  removed: (name: string): string => `${name} is out of the larder. Undo brings it back.`,
+  removed: (name: string): string =>
+    `${name} is out of the larder. Undo brings it back; for 30 days it is among what is cleared away.`,
 } as const
 
 /** Of the form itself. */

@@ -1,3 +1,5 @@
+import type { Desk, DeskEvent } from '../desk/desk.js'
+
 const pause = 150 // milliseconds; a burst of edits is said once
 
 /**
@@ -6,6 +8,13 @@ const pause = 150 // milliseconds; a burst of edits is said once
  */
 export class Announcer {
   #timer: ReturnType<typeof setTimeout> | undefined
+
+  /** Says what happened on the desk; `instead`: a sentence that says more of it. What puts it in words is fetched when first wanted. */
+  async tell(desk: Desk, event: DeskEvent, instead = ''): Promise<void> {
+    if (instead) return this.say(instead)
+    const { said } = await import('../desk/said.js')
+    this.say(said(desk, event))
+  }
 
   say(sentence: string): void {
     const region = document.getElementById('announcements')

@@ -135,8 +135,9 @@ export const appStyles = css`
     }
     .lesson {
       display: flex;
+      flex-wrap: wrap;
       align-items: center;
-      gap: 16px;
+      gap: 0 16px;
       margin: 0 0 8px;
       padding: 0 0 4px;
       border-bottom: 2px solid var(--accent);
@@ -147,7 +148,7 @@ export const appStyles = css`
       text-underline-offset: 3px;
     }
     .lesson > span {
-      flex: 1 1 0;
+      flex: 1 1 24ch;
     }
     :host([layout='wide']) .own {
       display: none; /* the button is in sight */

@@ -7,6 +7,11 @@ export const noticeWords = {
   gone: (savedAt: string, formulas: number): string =>
     `There was a workbook here with ${formulas} ${formulas === 1 ? 'formula' : 'formulas'}, last saved ${savedAt}. This browser has it no more. If you have a file of it, bring that in.`,
   bringIn: 'Bring in a file',
+  noneTaken: (since: string): string => `No file of this workbook has been taken since ${since}.`,
+  sendOut: 'Download the workbook file',
+  allow: 'Allow it',
+  nameFile: 'Name a file …',
+  writeOver: 'Write over it',
   tryAgain: 'Try again',
   editHere: 'Edit here',
   newVersion: 'A new version of Tarebook is ready.',

@@ -1,3 +1,5 @@
+import { isNarrow } from '../styles/breakpoints.js'
+
 /** What the page as a whole hears, wherever the baker is on it. */
 export interface PageGestures {
   readonly undo: () => void
@@ -5,6 +7,7 @@ export interface PageGestures {
   readonly file: (file: File) => void
   readonly text: (text: string) => void
   readonly dragging: (over: boolean) => void // a file is held over the page
+  readonly typing: () => void // a field is gone into where one place is shown at a time
 }
 
 const ownsText = (target: EventTarget): boolean =>
@@ -34,10 +37,10 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
   const onPaste = (event: ClipboardEvent): void => {
     if (event.defaultPrevented || inText(event)) return
     if (event.composedPath().some(at => at instanceof Element && at.localName === 'tb-grid')) return
-    const text = event.clipboardData?.getData('text/plain') ?? ''
-    if (!looksLikeFormula(text)) return
+    const [text, html] = ['text/plain', 'text/html'].map(type => event.clipboardData?.getData(type) ?? '')
+    if (!looksLikeFormula(text!)) return
     event.preventDefault()
-    gestures.text(text)
+    gestures.text(/<(?:li|h\d)\b/i.test(html!) ? html! : text!) // of a page its lists and headings
   }
 
   const onDragOver = (event: DragEvent): void => {
@@ -58,6 +61,14 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
     if (file) gestures.file(file)
   }
 
+  // What lies over the foot of the page would cover the field, or what is offered for it.
+  const onFocus = (event: FocusEvent): void => {
+    const [at] = event.composedPath()
+    if (at instanceof Element && at.matches('input, textarea') && matchMedia(isNarrow).matches)
+      gestures.typing()
+  }
+
+  window.addEventListener('focusin', onFocus, { signal })
   window.addEventListener('keydown', onKey, { signal })
   window.addEventListener('paste', onPaste, { signal })
   window.addEventListener('dragover', onDragOver, { signal })

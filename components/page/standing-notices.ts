@@ -1,9 +1,12 @@
 import { emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { newsInWords } from '../../src/storage/news.js'
+import type { OutsideCopy } from '../../src/storage/outside/outside-copy.js'
 import { copyText } from '../base/copy-text.js'
-import { downloadParts, downloadWorkbook } from '../base/download.js'
+import { downloadParts, downloadWorkbook } from '../base/download-stored.js'
+import type { Wish } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { KeptDesk } from '../desk/kept-desk.js'
+import { nameFile } from '../desk/outside-desk.js'
 import { nothingTyped, type TypedAgain } from '../desk/typed-again.js'
 import { noticeWords } from './notice-words.js'
 
@@ -23,18 +26,23 @@ export interface Circumstances {
   readonly deleted: string // the name of a formula just deleted
   readonly seen: ReadonlySet<object> // what was told and dismissed
   readonly numbers: NumberStyle
-  readonly goTo: (formula: string) => void // and puts back what was typed there
-  readonly bringIn: () => void
-  readonly undo: () => void
+  readonly goTo: (place: string) => void // a formula or a day by its id; and puts back what was typed there
   readonly dismiss: (what: 'deleted' | object) => void
 }
 
-/** The notices across the page, the gravest first. */
-export function standingNotices(now: Circumstances): readonly Notice[] {
+/** The notices across the page, the gravest first; `ask` has the app do what a button is for. */
+export function standingNotices(
+  now: Circumstances,
+  ask: (wish: Wish) => void,
+  outside?: OutsideCopy,
+): readonly Notice[] {
   const { desk, state: kept, gone, problems, takeOver, tryAgain, damaged } = now.kept
   const download = {
     label: noticeWords.download,
-    run: () => void downloadWorkbook(desk?.workbook ?? emptyWorkbook),
+    run: () => {
+      outside?.tookFile()
+      void downloadWorkbook(desk?.workbook ?? emptyWorkbook)
+    },
   }
   const notices: Notice[] = []
   if (kept.status === 'refused' || kept.status === 'full') {
@@ -59,7 +67,7 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       tone: 'warning',
       text: noticeWords.gone(savedAt, gone.formulas),
-      actions: [{ label: noticeWords.bringIn, run: now.bringIn }],
+      actions: [{ label: noticeWords.bringIn, run: () => ask({ want: 'bring-in' }) }],
       dismiss: () => now.dismiss(gone),
     })
   }
@@ -72,6 +80,25 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
         ? [{ label: noticeWords.downloadDamaged, run: () => void damaged().then(downloadParts) }]
         : [],
       dismiss: () => now.dismiss(news),
+    })
+  }
+  const problem = outside?.problem
+  if (problem && !now.seen.has(problem)) {
+    notices.push({
+      tone: 'warning',
+      text: problem.message,
+      actions: copyActions(problem.code, outside, ask),
+      dismiss: () => now.dismiss(problem),
+    })
+  }
+  const due = outside?.due
+  if (due && kept.status === 'saved' && kept.at) {
+    const since = new Date(due).toLocaleDateString(now.numbers.language, { dateStyle: 'medium' })
+    notices.push({
+      tone: 'plain',
+      text: noticeWords.noneTaken(since),
+      actions: [{ ...download, label: noticeWords.sendOut }],
+      dismiss: () => outside.putOff(),
     })
   }
   const { again, elsewhere, lost } = now.typed?.told ?? nothingTyped
@@ -109,9 +136,32 @@ export function standingNotices(now: Circumstances): readonly Notice[] {
     notices.push({
       tone: 'plain',
       text: noticeWords.deleted(now.deleted),
-      actions: [{ label: noticeWords.undo, run: now.undo }],
+      actions: [{ label: noticeWords.undo, run: () => ask({ want: 'undo' }) }],
       dismiss: () => now.dismiss('deleted'),
     })
   }
   return notices
+}
+
+/** What can be done about a copy that is not up to date. */
+function copyActions(code: string, copy: OutsideCopy, ask: (wish: Wish) => void): Notice['actions'] {
+  const again = { label: noticeWords.tryAgain, run: () => void copy.flush({ ask: true }) }
+  switch (code) {
+    case 'copyNotAllowed':
+      return [{ ...again, label: noticeWords.allow }]
+    case 'copyFileGone':
+      return [{ label: noticeWords.nameFile, run: () => void nameAnother(copy) }]
+    case 'copyFileOther':
+      return [
+        { label: noticeWords.bringIn, run: () => ask({ want: 'bring-in' }) },
+        { label: noticeWords.writeOver, run: () => void copy.flush({ ask: true, over: true }) },
+      ]
+    default:
+      return [again]
+  }
+}
+
+async function nameAnother(copy: OutsideCopy): Promise<void> {
+  const file = await nameFile(copy.notes.file?.name ?? '')
+  if (file) await copy.keepIn(file)
 }

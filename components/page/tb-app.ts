@@ -3,25 +3,22 @@ import type { KeeperState } from '../../src/storage/index.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import type { EditRequest, Wish } from '../base/events.js'
-import { hashFrom } from '../base/hash.js'
 import { partNotFetched } from '../base/words.js'
-import type { Desk, DeskEvent, DeskPlace } from '../desk/desk.js'
+import type { DialogWish } from '../controls/dialog-places.js'
+import type { Desk, DeskEvent } from '../desk/desk.js'
 import { type Examples, KeptDesk } from '../desk/kept-desk.js'
 import type { TypedAgain } from '../desk/typed-again.js'
-import { focusedIn } from '../typed/focused-in.js'
 import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
 import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
 import type { Circumstances } from './standing-notices.js'
-import type { DialogName } from './tb-dialogs.js'
 import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
+import { Whereabouts } from './whereabouts.js'
 import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
-
-const isOfDays = (): boolean => location.hash.startsWith('#days')
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
 export class TbApp extends BaseElement {
@@ -58,6 +55,7 @@ export class TbApp extends BaseElement {
       this.readingsCame += 1
     },
   })
+  readonly #where = new Whereabouts(this)
   readonly #working = new OpenWorking(this)
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
@@ -72,7 +70,7 @@ export class TbApp extends BaseElement {
     this.loadExamples = async () => ({ workbook: '', formulas: [] })
     this.newVersion = undefined
     this.layout = layoutNow()
-    this.place = isOfDays() ? 'days' : 'sheet'
+    this.place = Whereabouts.place
     this.version = 0
     this.readingsCame = 0
     this.teaching = false
@@ -127,7 +125,7 @@ export class TbApp extends BaseElement {
    */
   async start(): Promise<void> {
     const { database, numbers, loadExamples } = this
-    await this.#kept.start({ database, numbers, loadExamples, open: hashFrom(1) })
+    await this.#kept.start({ database, numbers, loadExamples, open: Whereabouts.formula })
     this.teaching = this.#kept.fresh
     this.#takeLink()
     void this.#furnish()
@@ -142,9 +140,10 @@ export class TbApp extends BaseElement {
   /** What the page can do besides, fetched when it is idle. */
   #furnish(): Promise<void> {
     return fetchWhenIdle(async () => {
-      const [{ listenToPage }, { TypedAgain }] = await Promise.all([
+      const [{ listenToPage }, { TypedAgain }, { noteTimes }] = await Promise.all([
         import('./page-gestures.js'),
         import('../desk/typed-again.js'),
+        import('../desk/shelf-times.js'),
         this.#kept.fetchRest(),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
@@ -152,13 +151,18 @@ export class TbApp extends BaseElement {
       const gestures = {
         undo: () => this.#step('undo'),
         redo: () => this.#step('redo'),
-        file: (file: File) => this.#show('bring-in', { file }),
-        text: (text: string) => this.#show('bring-in', { text }),
+        file: (file: File) => this.#show({ want: 'bring-in', file }),
+        text: (text: string) => this.#show({ want: 'bring-in', text }),
+        typing: () => {
+          this.#working.stayWith(undefined)
+          this.requestUpdate()
+        },
         dragging: (over: boolean) => {
           this.dragging = over
         },
       }
       listenToPage(gestures, this.#gone.signal)
+      if (this.desk) noteTimes(this.desk, this.#gone.signal)
       this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
       await this.#typed.restore()
     })
@@ -166,37 +170,26 @@ export class TbApp extends BaseElement {
 
   /** A formula that came with the address is shown; it stays there until it is put on the shelf or let go. */
   #takeLink(): void {
-    const { hash } = location
-    if (!hash.startsWith('#formula=') || !this.desk) return
+    const { link } = Whereabouts
+    if (!link || !this.desk) return
     const open = this.desk.formula?.id
-    void this.updateComplete.then(() => this.#show('bring-in', { link: hash, open }))
+    void this.updateComplete.then(() => this.#show({ want: 'bring-in', link, open }))
   }
 
-  #changed({ event: { transaction, way, before }, sentence }: DeskEvent): void {
-    const [only, more] = transaction.changes
+  #changed(changed: DeskEvent, { transaction, way, before } = changed.event): void {
+    const [only, more] = transaction.changes.filter(({ of }) => of !== 'cleared')
     const gone = way === 'do' && only?.of === 'formula' && !only.value && !more ? only.id : undefined
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
-    this.#announcer.say(this.deleted ? deletedSentence(this.deleted) : sentence)
+    void this.#announcer.tell(this.desk!, changed, this.deleted && deletedSentence(this.deleted))
   }
 
   #step(way: 'undo' | 'redo'): void {
     const place = this.#kept.step(way)
     if (!place) return
     this.version += 1
-    if (place.at !== undefined) void this.#find(place.at)
-  }
-
-  /** Goes to a place of the open formula's grid, by way of the sheet where there is one place at a time; or to a day. */
-  async #find(place: DeskPlace['at'] & {}): Promise<void> {
-    if (place.day) {
-      location.hash = `days/${place.day}`
-      return
-    }
-    this.#turnTo('sheet')
-    await this.updateComplete
-    await this.renderRoot.querySelector('tb-sheet')?.goTo(place)
+    if (place.at !== undefined) void this.#where.find(place.at)
   }
 
   #say(sentence: string): void {
@@ -211,28 +204,16 @@ export class TbApp extends BaseElement {
       case 'redo':
         return this.#step(wish.want)
       case 'open':
-        this.#open(wish.formula)
-        return wish.toName && void this.#nameIt()
+        this.#where.open(wish.formula)
+        return wish.toName && void this.#where.nameIt()
       case 'go':
         return this.#go(wish.to)
       case 'find':
-        return void this.#find(wish)
-      case 'define':
-        return this.#show('larder', { ingredient: wish.ingredient })
-      case 'send-out':
-        return this.#show('send-out', { formula: wish.formula ?? this.desk?.formula?.id })
-      case 'card':
-        return this.#show('card', { formula: wish.formula ?? this.desk?.formula?.id })
-      case 'beside':
-        return this.#show('beside', wish)
+        return void this.#where.find(wish)
       case 'take-over':
         return this.#kept.takeOver()
       case 'use-new-version':
         return this.newVersion?.()
-      case 'larder':
-      case 'bring-in':
-      case 'help':
-        return this.#show(wish.want)
       case 'new':
         return this.#go('shelf')
       case 'working':
@@ -241,62 +222,30 @@ export class TbApp extends BaseElement {
         return this.#working.light(wish.lines)
       case 'close-working':
         return this.#working.close()
+      default:
+        return this.#show(wish)
     }
   }
 
-  #show(name: DialogName, detail?: Readonly<Record<string, unknown>>): void {
+  #show(wish: DialogWish): void {
     import('./tb-dialogs.js')
-      .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(name, detail))
+      .then(() => this.renderRoot.querySelector('tb-dialogs')?.show(wish))
       .catch(() => this.#say(partNotFetched))
-  }
-
-  #open(id: string): void {
-    if (!this.desk) return
-    this.desk.open(id)
-    this.version += 1
-    this.#turnTo('sheet')
-    scrollTo({ top: 0 }) // its name first, and its first reading
-    this.renderRoot.querySelector('.aside')?.scrollTo({ top: 0 })
-  }
-
-  /** Shows a place, with its address. */
-  #turnTo(place: PlaceName): void {
-    this.place = place
-    location.hash = place === 'days' ? place : (this.desk?.formula?.id ?? '')
-  }
-
-  async #nameIt(): Promise<void> {
-    await this.updateComplete
-    await this.renderRoot.querySelector('tb-sheet')?.nameIt()
   }
 
   #learnt = (): void => {
     this.teaching = false
-    void this.#find({}) // its button is gone
+    void this.#where.find({}) // its button is gone
   }
 
   #go = (to: PlaceName): void => {
-    const from = this.place
-    this.#turnTo(to)
+    void this.#where.go(to)
     if (to === 'shelf' && this.layout !== 'wide') this.#working.close()
-    if (this.layout !== 'middle') return
-    void this.updateComplete.then(() => {
-      if (to === 'shelf') this.renderRoot.querySelector('tb-shelf')?.focus()
-      else if (from === 'shelf') this.renderRoot.querySelector('tb-head')?.focus()
-    })
   }
 
   #followAddress = (): void => {
     this.#takeLink()
-    const id = hashFrom(1)
-    const isOther = id !== this.desk?.formula?.id && this.desk?.workbook.formulas.some(f => f.id === id)
-    if (!isOther && isOfDays() === (this.place === 'days')) return
-    // What is being typed is of the place or the formula that goes.
-    const at = focusedIn(this)
-    if (at?.matches('input, textarea')) at.blur()
-    if (isOfDays()) this.place = 'days'
-    else if (this.place === 'days') this.place = 'sheet'
-    if (isOther) this.#open(id)
+    this.#where.follow()
   }
 
   protected override willUpdate(): void {
@@ -317,7 +266,7 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
-      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#find({})}>${skipToSheet}</button>`}
+      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#where.find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
         .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
@@ -376,12 +325,10 @@ export class TbApp extends BaseElement {
       deleted,
       seen,
       numbers,
-      goTo: formula => {
-        this.#open(formula)
+      goTo: place => {
+        this.#where.goTo(place)
         void this.updateComplete.then(() => this.#typed?.restore())
       },
-      bringIn: () => this.#show('bring-in'),
-      undo: () => this.#step('undo'),
       dismiss: what => {
         if (what === 'deleted') this.deleted = ''
         else this.seen = new Set(this.seen).add(what)

@@ -2,6 +2,7 @@ import { html, type nothing, type TemplateResult } from 'lit'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { SheetElement } from '../base/base-element.js'
+import { DialogPlaces, type DialogWish } from '../controls/dialog-places.js'
 
 /** The dialogs by what a baker wants of them. They are fetched when first wanted, not for the first paint. */
 const load = {
@@ -10,12 +11,18 @@ const load = {
   'send-out': () => import('../send-out/tb-send-out.js'),
   beside: () => import('../beside/tb-beside.js'),
   card: () => import('../card/tb-card.js'),
+  cleared: () => import('../cleared/tb-cleared.js'),
   help: () => import('../help/tb-help.js'),
 } as const
 
-export type DialogName = keyof typeof load
+type DialogName = keyof typeof load
+type Dialog = HTMLElement & { show(detail?: unknown): void }
 
-/** Holds the dialogs and opens them. */
+/** Whether two wishes are for the same; of files it is not known. */
+const isSame = (a: DialogWish, b: DialogWish | undefined): boolean =>
+  !('file' in a) && JSON.stringify(a) === JSON.stringify(b)
+
+/** Holds the dialogs and opens them, each as a place in the browser's history. */
 export class TbDialogs extends SheetElement {
   static override properties = {
     workbook: { attribute: false },
@@ -27,18 +34,34 @@ export class TbDialogs extends SheetElement {
   declare larder: Larder
   declare wanted: ReadonlySet<DialogName> // and loaded
 
+  readonly #gone = new AbortController()
+  readonly #places = new DialogPlaces(wish => this.show(wish), this.#gone.signal)
+  readonly #shown = new Map<DialogName, DialogWish>() // what each was last opened by
+
   constructor() {
     super()
     this.wanted = new Set()
   }
 
+  protected override firstUpdated(): void {
+    void this.#places.resume()
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#gone.abort()
+  }
+
   /** Opens a dialog; resolves when it is there, and rejects where it could not be fetched. */
-  async show(name: DialogName, detail?: Readonly<Record<string, unknown>>): Promise<void> {
+  async show(wish: DialogWish): Promise<void> {
+    const name = wish.want === 'define' ? 'larder' : wish.want
     await load[name]()
     this.wanted = new Set(this.wanted).add(name)
     await this.updateComplete
-    const dialog = this.renderRoot.querySelector<HTMLElement & { show(detail?: unknown): void }>(`tb-${name}`)
-    dialog?.show(detail)
+    const dialog = this.renderRoot.querySelector<Dialog>(`tb-${name}`)
+    if (!dialog || (this.#places.isOpen(dialog) && isSame(wish, this.#shown.get(name)))) return
+    this.#shown.set(name, wish)
+    this.#places.opening(wish, () => dialog.show({ formula: this.sheet?.formula.id, ...wish }))
   }
 
   override render() {
@@ -81,6 +104,12 @@ export class TbDialogs extends SheetElement {
         ></tb-beside>`
       case 'card':
         return html`<tb-card .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-card>`
+      case 'cleared':
+        return html`<tb-cleared
+          .workbook=${workbook}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-cleared>`
       case 'help':
         return html`<tb-help .numbers=${numbers}></tb-help>`
     }

@@ -152,6 +152,11 @@ export class TbHead extends BaseElement {
       border-radius: 0;
       box-shadow: inset 0 -2px var(--accent);
     }
+    @media (forced-colors: active) {
+      [aria-current] {
+        border-bottom: 3px solid Highlight;
+      }
+    }
     .whose {
       display: flex;
       align-items: center;

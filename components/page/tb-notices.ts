@@ -1,5 +1,7 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../base/base-element.js'
+import { wish } from '../base/events.js'
+import { OutsideDesk } from '../desk/outside-desk.js'
 import { noticeWords } from './notice-words.js'
 import { type Circumstances, standingNotices } from './standing-notices.js'
 
@@ -8,9 +10,25 @@ export class TbNotices extends BaseElement {
   static override properties = { now: { attribute: false } }
 
   declare now: Circumstances | undefined
+  #outside: OutsideDesk | undefined
+  readonly #gone = new AbortController()
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#gone.abort()
+  }
+
+  /** The copy outside the browser begins with what tells of it. */
+  protected override willUpdate(): void {
+    const kept = this.now?.kept
+    if (kept?.database) this.#outside ??= new OutsideDesk(kept, () => this.requestUpdate(), this.#gone.signal)
+    this.#outside?.follow()
+  }
 
   override render() {
-    const notices = this.now ? standingNotices(this.now) : []
+    const notices = this.now
+      ? standingNotices(this.now, detail => wish(this, detail), this.#outside?.copy)
+      : []
     if (notices.length === 0) return nothing
     return html`<section aria-label=${noticeWords.notices}>
       ${notices.map(

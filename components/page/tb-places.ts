@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { remarksOn } from '../../src/dough/sheet/remarks.js'
+import { remarksOn } from '../../src/dough/remarks/remarks.js'
 import { wish } from '../base/events.js'
 import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
@@ -75,6 +75,14 @@ export class TbPlaces extends SheetElement {
     }
     :focus-visible {
       outline-offset: -3px;
+    }
+    @media (forced-colors: active) {
+      button {
+        border-color: Canvas;
+      }
+      [aria-current] {
+        border-top-color: Highlight;
+      }
     }
     .count {
       display: inline-block;

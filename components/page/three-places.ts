@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { keyed } from 'lit/directives/keyed.js'
 import type { Formula } from '../../src/dough/document/formula.js'
+import { wish } from '../base/events.js'
 import type { NumberStyle } from '../base/numbers.js'
 import type { Desk } from '../desk/desk.js'
 import type { Asked } from '../working/open-working.js'
@@ -9,7 +10,7 @@ import type { PlaceName } from './tb-places.js'
 import '../sheet/tb-sheet.js'
 import '../shelf/tb-shelf.js'
 import '../tally/tb-tally.js'
-import { lesson, lessonLearnt, placeWords } from './words.js'
+import { lesson, lessonLearnt, openWorkbook, placeWords } from './words.js'
 
 /** What shelf, sheet and tally are shown of, and how. */
 export interface PlacesShown {
@@ -54,6 +55,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
             .current=${desk.formula?.id ?? ''}
             .readings=${desk.shelfReading}
             .examples=${examples}
+            .cleared=${desk.workbook.cleared?.length}
             ?unread=${unread !== undefined}
             .numbers=${numbers}
             ?readOnly=${readOnly}
@@ -62,7 +64,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       }
       ${drawer ? html`<div class="shade" @click=${() => shown.go('sheet')}></div>` : nothing}
       <main ?hidden=${!seen('sheet')} ?inert=${drawer}>
-        ${shown.teaching && sheet ? teach(shown.learnt) : nothing}
+        ${shown.teaching && sheet ? teach(shown) : nothing}
         ${
           sheet
             ? html`<tb-sheet
@@ -123,7 +125,8 @@ function emptyShelf({ examples, readOnly, unread }: PlacesShown): TemplateResult
   return html`<tb-empty-shelf .examples=${examples} ?readOnly=${readOnly} .unread=${unread}></tb-empty-shelf>`
 }
 
-const teach = (learnt: () => void): TemplateResult => html`<p class="lesson">
+const teach = ({ learnt, desk }: PlacesShown): TemplateResult => html`<p class="lesson">
     <span>${lesson()}</span>
+    <button @click=${(event: Event) => wish(event.target!, { want: 'bring-in', restore: !desk.history.undoLabel })}>${openWorkbook}</button>
     <button @click=${learnt}>${lessonLearnt}</button>
   </p>`

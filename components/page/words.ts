@@ -56,3 +56,4 @@ export const lesson =
   (): TemplateResult => html`An example. What is <b class="typed">bold and underlined</b> is typed: change it and the rest follows.
   <span class="own"><b>New formula</b> starts your own.</span>`
 export const lessonLearnt = 'Got it'
+export const openWorkbook = 'Open a workbook file'

@@ -12,6 +12,7 @@ export type FormName = keyof typeof formWords
 /** What is sent out, and how a reader wants it. */
 export interface Sent {
   readonly formulas: readonly Formula[]
+  readonly isWhole: boolean // the workbook, not only formulas of it
   readonly workbook: Workbook
   readonly larder: Larder
   readonly measures: HouseholdOptions | undefined // cups and spoons beneath the plain text
@@ -23,12 +24,11 @@ export interface Sent {
 export interface Written {
   readonly text: string
   readonly html?: string
-  readonly problem?: string // why there is nothing to send, in a sentence
+  readonly problem?: string // why there is nothing to send, or not all of it, in a sentence
 }
 
 /** One of the ways a formula leaves. */
 export interface Form {
-  readonly takes: 'a formula' | 'formulas' | 'the workbook'
   readonly file?: { readonly extension: string; readonly type: string } // where it makes sense as one
   /** At once, or when the writer is fetched. */
   readonly write: (sent: Sent) => Written | Promise<Written>
@@ -45,14 +45,12 @@ const sheetsOf = ({ formulas, larder, workbook }: Sent) =>
 
 export const forms: Readonly<Record<FormName, Form>> = {
   csv: {
-    takes: 'formulas',
     file: { extension: 'csv', type: 'text/csv' },
     write: ({ formulas, larder }) => ({
       text: writeFormulas(formulas, { larder, figures: sheetFigures(larder) }),
     }),
   },
   text: {
-    takes: 'formulas',
     file: { extension: 'txt', type: 'text/plain' },
     write: async sent => {
       const [{ writePlainText }, { writeHousehold }] = await Promise.all([
@@ -67,7 +65,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   markdown: {
-    takes: 'formulas',
     file: { extension: 'md', type: 'text/markdown' },
     write: async sent => {
       const { writeMarkdown } = await import('../../src/exchange/text/markdown.js')
@@ -75,7 +72,6 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   table: {
-    takes: 'formulas',
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
       const [{ writeHtml }, { writePlainText }] = await Promise.all([
@@ -90,42 +86,44 @@ export const forms: Readonly<Record<FormName, Form>> = {
     },
   },
   link: {
-    takes: 'a formula',
     write: async ({ formulas, larder }) => {
       const { linkOf } = await import('../../src/exchange/data/link.js')
-      const link = await linkOf(formulas[0]!, `${location.origin}${location.pathname}`, larder)
-      return typeof link === 'string' ? { text: link } : { text: '', problem: link.problem.message }
+      const here = `${location.origin}${location.pathname}`
+      const links: string[] = []
+      const problems: string[] = []
+      for (const formula of formulas) {
+        const link = await linkOf(formula, here, larder)
+        if (typeof link !== 'string') problems.push(link.problem.message)
+        else links.push(formulas.length > 1 ? `${formula.name}\n${link}\n` : link)
+      }
+      return { text: links.join('\n'), ...(problems.length > 0 && { problem: problems.join(' ') }) }
     },
   },
   recipe: {
-    takes: 'a formula',
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
       const { recipeMarkup, recipeScript } = await import('../../src/exchange/markup/recipe-markup.js')
-      const sheet = sheetsOf(sent)[0]!
-      return {
-        text: sent.jsonAlone ? `${JSON.stringify(recipeMarkup(sheet), null, 2)}\n` : recipeScript(sheet),
-      }
+      const sheets = sheetsOf(sent)
+      if (!sent.jsonAlone) return { text: sheets.map(recipeScript).join('\n') }
+      const recipes = sheets.map(recipeMarkup)
+      return { text: `${JSON.stringify(recipes.length > 1 ? recipes : recipes[0], null, 2)}\n` }
     },
   },
   workbook: {
-    takes: 'the workbook',
     file: { extension: 'json', type: 'application/json' },
-    write: async ({ workbook }) => {
-      const { writeWorkbookFile } = await import('../../src/exchange/data/workbook-file.js')
-      return { text: writeWorkbookFile(workbook) }
+    write: async ({ isWhole, workbook, formulas }) => {
+      const [{ writeWorkbookFile }, { partOfWorkbook }] = await Promise.all([
+        import('../../src/exchange/data/workbook-file.js'),
+        import('../../src/exchange/data/part-of-workbook.js'),
+      ])
+      return { text: writeWorkbookFile(isWhole ? workbook : partOfWorkbook(workbook, formulas)) }
     },
   },
 }
 
-/** The ways there are for so many formulas, or for the whole workbook. */
-export function formsFor(what: 'a formula' | 'formulas' | 'the workbook'): readonly FormName[] {
-  const names = Object.keys(forms) as FormName[]
-  return names.filter(name => {
-    const { takes } = forms[name]
-    return takes === what || (what === 'a formula' && takes === 'formulas')
-  })
-}
+/** The ways there are for formulas, or for the whole workbook. */
+export const formsFor = (isWhole: boolean): readonly FormName[] =>
+  isWhole ? ['workbook'] : (Object.keys(forms) as FormName[])
 
 /** A file name any system takes. */
 export function fileName(name: string, form: Form, jsonAlone: boolean): string {

@@ -1,23 +1,28 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
-import type { Formula } from '../../src/dough/document/formula.js'
+import { type Formula, sameName } from '../../src/dough/document/formula.js'
+import { groupsOf } from '../../src/dough/edits/fetched/shelf-edits.js'
 import { copyRich, copyText } from '../base/copy-text.js'
 import { wish } from '../base/events.js'
 import { TbDialog } from '../controls/tb-dialog.js'
+import { tellTaken } from '../desk/outside-desk.js'
 import { ownList } from '../sheet/allergen-list.js'
 import { fieldStyles } from '../styles/field-styles.js'
 import { type FormName, fileName, forms, formsFor, type Sent, type Written } from './send-out-forms.js'
 import { sendOutStyles } from './send-out-styles.js'
 import { aboutForm, showWritten } from './written-shown.js'
 import '../controls/tb-measures.js'
+import './tb-outside-copy.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import { formWords, sendOutWords } from './words.js'
 
-// In place of a formula's id.
+// In place of a formula's id, in which there are no blanks.
 const all = ''
-const whole = 'workbook'
+const whole = ' workbook'
+const several = ' several'
+const group = ' group ' // before its name
 
-/** A formula, all of them or the whole workbook in the form its reader needs: to look at, download or copy. */
+/** A formula, several of them or the whole workbook in the form its reader needs: to look at, download or copy. */
 export class TbSendOut extends TbDialog {
   static override properties: PropertyDeclarations = {
     chosen: { state: true },
@@ -27,12 +32,13 @@ export class TbSendOut extends TbDialog {
     written: { state: true },
   }
 
-  declare private chosen: string // id of a formula, `all` or `whole`
+  declare private chosen: string // id of a formula, `all`, `several`, `whole`, or a group
   declare private wanted: FormName // last chosen; another is shown where it does not fit what is sent
   declare private measures: HouseholdOptions | undefined // beneath the plain text
   declare private jsonAlone: boolean
   declare private written: Written | undefined // not yet, while the writer is being fetched
 
+  #several: readonly string[] = [] // ids of those chosen on the shelf
   #link = ''
   #writtenFor: readonly unknown[] = []
   #shown: HouseholdOptions | undefined // brought into sight
@@ -46,41 +52,55 @@ export class TbSendOut extends TbDialog {
     this.written = undefined
   }
 
-  /** Opens with the formula of that id, or with all of them. */
-  show(detail: { formula?: string } = {}): void {
-    this.chosen = detail.formula ?? all
+  /** Opens with the formula of that id, with those of several, or with all of them. */
+  show({ formula = all, formulas = [] }: { formula?: string; formulas?: readonly string[] } = {}): void {
+    this.#several = formulas.length > 1 ? formulas : []
+    this.chosen = this.#several.length ? several : (formulas[0] ?? formula)
     this.open()
   }
 
-  get #one(): Formula | undefined {
+  /** What is sent where it is not the whole workbook; those that are not there any more left out. */
+  get #formulas(): readonly Formula[] {
+    const { chosen } = this
     const { formulas } = this.workbook
-    if (this.chosen === whole) return undefined
-    return formulas.find(f => f.id === this.chosen) ?? (formulas.length === 1 ? formulas[0] : undefined)
+    const sent = chosen.startsWith(group)
+      ? formulas.filter(f => f.group && sameName(f.group, chosen.slice(group.length)))
+      : chosen === several
+        ? formulas.filter(f => this.#several.includes(f.id))
+        : formulas.filter(f => f.id === chosen)
+    return sent.length ? sent : formulas
   }
 
-  get #what(): 'a formula' | 'formulas' | 'the workbook' {
-    return this.chosen === whole ? 'the workbook' : this.#one ? 'a formula' : 'formulas'
+  get #isWhole(): boolean {
+    return this.chosen === whole
+  }
+
+  get #one(): Formula | undefined {
+    const [first, second] = this.#formulas
+    return this.#isWhole || second ? undefined : first
   }
 
   get #form(): FormName {
-    const fitting = formsFor(this.#what)
+    const fitting = formsFor(this.#isWhole)
     return fitting.includes(this.wanted) ? this.wanted : fitting[0]!
   }
 
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed)
-    const { workbook, larder, measures, jsonAlone } = this
-    const one = this.#one
+    const { workbook, larder, measures, jsonAlone, chosen } = this
     const form = this.#form
     const now =
-      this.opened && workbook.formulas.length ? [form, one, workbook, larder, measures, jsonAlone] : []
+      this.opened && workbook.formulas.length
+        ? [form, chosen, this.#several, workbook, larder, measures, jsonAlone]
+        : []
     if (now.length === this.#writtenFor.length && now.every((part, at) => part === this.#writtenFor[at]))
       return
     this.#writtenFor = now
     if (!now.length) this.#keep(undefined)
     else
       this.#write(form, {
-        formulas: one ? [one] : workbook.formulas,
+        formulas: this.#formulas,
+        isWhole: this.#isWhole,
         workbook,
         larder,
         measures,
@@ -134,8 +154,9 @@ export class TbSendOut extends TbDialog {
   }
 
   get #fileName(): string {
-    const name = this.#one?.name ?? this.workbook.name
-    return fileName(name, forms[this.#form], this.#isJson)
+    const { chosen } = this
+    const ofSeveral = chosen.startsWith(group) ? chosen.slice(group.length) : this.workbook.name
+    return fileName(this.#one?.name ?? ofSeveral, forms[this.#form], this.#isJson)
   }
 
   protected override heading(): string {
@@ -145,24 +166,28 @@ export class TbSendOut extends TbDialog {
   protected override body(): TemplateResult {
     const { formulas } = this.workbook
     if (formulas.length === 0) return html`<div class="body"><p>${sendOutWords.nothingToSend}</p></div>`
-    const one = this.#one
-    const option = (value: string, words: string, chosen: boolean) =>
-      html`<option value=${value} ?selected=${chosen}>${words}</option>`
+    const chosen = formulas.length === 1 && !this.#isWhole ? formulas[0]!.id : this.chosen
+    const option = (value: string, words: string) =>
+      html`<option value=${value} ?selected=${value === chosen}>${words}</option>`
+    const counted = (name: string) => formulas.filter(f => f.group && sameName(f.group, name)).length
     return html`<div class="body">
       <div class="field">
         <label for="what">${sendOutWords.what}</label>
         <select id="what" data-first @change=${this.#choose}>
-          ${formulas.length > 1 ? option(all, sendOutWords.all(formulas.length), !one && this.chosen !== whole) : nothing}
-          ${option(whole, sendOutWords.whole, this.chosen === whole)}
-          ${formulas.map(f => option(f.id, f.name, f === one))}
+          ${this.#several.length ? option(several, sendOutWords.several(this.#several.length)) : nothing}
+          ${formulas.length > 1 ? option(all, sendOutWords.all(formulas.length)) : nothing}
+          ${option(whole, sendOutWords.whole)}
+          ${groupsOf(this.workbook).map(name => option(group + name, sendOutWords.group(name, counted(name))))}
+          ${formulas.map(f => option(f.id, f.name))}
         </select>
       </div>
       ${this.#choice()}
       ${this.#options()}
+      ${this.#isWhole ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>` : nothing}
       ${showWritten({ form: this.#form, file: this.#fileName, written: this.written })}
       ${aboutForm(
         this.#form,
-        (one ? [one] : formulas).some(f => f.states?.length),
+        this.#formulas.some(f => f.states?.length),
       )}
     </div>`
   }
@@ -171,7 +196,7 @@ export class TbSendOut extends TbDialog {
     const form = this.#form
     return html`<fieldset class="forms">
       <legend class="unseen">${sendOutWords.form}</legend>
-      ${formsFor(this.#what).map(
+      ${formsFor(this.#isWhole).map(
         name => html`<label class="form">
           <input
             type="radio"
@@ -186,7 +211,7 @@ export class TbSendOut extends TbDialog {
           ${formWords[name].label}
         </label>`,
       )}
-      <p class="says">${formWords[form].says}</p>
+      <p class="says">${form === 'workbook' && !this.#isWhole ? sendOutWords.partOfWorkbook : formWords[form].says}</p>
     </fieldset>`
   }
 
@@ -233,15 +258,15 @@ export class TbSendOut extends TbDialog {
     >`
     const copy = html`<button
       class=${this.#link && this.#form !== 'table' ? 'lined' : 'main'}
-      ?disabled=${!written || !!written.problem}
+      ?disabled=${!written?.text}
       @click=${this.#copy}
     >
       ${sendOutWords.copy}
     </button>`
-    const card = html`<button class="lined apart" @click=${this.#card}>${sendOutWords.printCard}</button>`
+    const card = html`<button class="lined apart" @click=${this.#card}>${sendOutWords.printCards(this.#formulas.length)}</button>`
     const isFileFirst = this.#link && this.#form !== 'table'
     return html`${isFileFirst ? [download, copy] : [copy, this.#link ? download : nothing]}
-    ${this.#one ? card : nothing}`
+    ${this.#isWhole ? nothing : card}`
   }
 
   #choose = (event: Event): void => {
@@ -254,13 +279,17 @@ export class TbSendOut extends TbDialog {
   }
 
   #downloaded = (): void => {
+    if (this.#isWhole) tellTaken()
     this.told = sendOutWords.downloaded(this.#fileName)
   }
 
   #card = (): void => {
-    const formula = this.#one!.id
+    const [formula, ...others] = this.#formulas.map(({ id }) => id)
     this.close()
-    wish(this, { want: 'card', formula })
+    wish(
+      this,
+      others.length ? { want: 'card', formulas: [formula!, ...others] } : { want: 'card', formula: formula! },
+    )
   }
 
   #copy = async (): Promise<void> => {

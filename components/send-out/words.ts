@@ -4,7 +4,10 @@ export const sendOutWords = {
   sendOut: 'Send out',
   nothingToSend: 'There is no formula on the shelf yet, so there is nothing to send.',
   what: 'What to send',
+  several: (count: number): string => `The ${count} formulas chosen`,
   all: (count: number): string => `All ${count} formulas on the shelf`,
+  group: (name: string, count: number): string =>
+    `${name}: ${count === 1 ? 'one formula' : `${count} formulas`}`,
   whole: 'The whole workbook: formulas, larder, scale',
   form: 'In which form',
   household: 'With cups and spoons, for readers without a scale',
@@ -12,7 +15,9 @@ export const sendOutWords = {
   notFetched: 'This form could not be fetched. Connect to the network and choose it again.',
   download: 'Download',
   copy: 'Copy',
-  printCard: 'Print a card',
+  partOfWorkbook:
+    'For another Tarebook: these formulas with their kept states, and those of your own ingredients that they name.',
+  printCards: (count: number): string => (count === 1 ? 'Print a card' : `Print ${count} cards`),
   downloaded: (file: string): string => `${file} goes to where your browser puts downloads.`,
   copied: 'Copied.',
   notCopied: 'The browser did not allow copying. All of it is selected: copy it from there.',

@@ -36,7 +36,8 @@ export function showWritten(of: {
   readonly written: Written | undefined
 }): TemplateResult {
   const { form, file, written } = of
-  if (written?.problem) return html`<p class="problem" role="alert">${written.problem}</p>`
+  const problem = written?.problem ? html`<p class="problem" role="alert">${written.problem}</p>` : nothing
+  if (written?.problem && !written.text) return html`${problem}`
   if (form === 'table')
     return html`<div class="field written">
       <p class="label" id="looks">${writtenWords.asItLooks}</p>
@@ -60,5 +61,5 @@ export function showWritten(of: {
       .value=${text}
     ></textarea>
     ${length}
-  </div>`
+  </div>${problem}`
 }

@@ -18,7 +18,8 @@ export const stateWords = {
   kept: (state: string): string => `Kept as ${state}.`,
   isBack: (state: string, asThen: string): string =>
     `${state} is back${asThen && `, and as then are ${asThen}`}. Undo takes it back.`,
-  gone: (state: string): string => `Let go of ${state}. Undo brings it back.`,
+  gone: (state: string): string =>
+    `Let go of ${state}. Undo brings it back; for 30 days it is among what is cleared away.`,
 } as const
 
 /** A reading of a state, after its figure. */

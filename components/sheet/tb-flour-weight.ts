@@ -34,7 +34,8 @@ export class TbFlourWeight extends SheetElement {
     if (flours.length === 0) {
       return html`<p class="quiet">${flourWeightWords.withoutFlour(final.name, shown)}</p>`
     }
-    if (!flours.every(flour => flour.typedIn === 'percent')) {
+    const { plan, outline } = sheet.workedOut
+    if (!plan.isFree(outline.final) || outline.doughWeight !== undefined) {
       return html`<p>${flourWeightWords.asLinesSay(shown)}</p>`
     }
     return html`<p>

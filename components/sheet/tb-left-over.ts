@@ -1,11 +1,10 @@
 import { css, html, nothing } from 'lit'
-import { finalDoughOf } from '../../src/dough/document/formula.js'
+import { finalDoughOf, hasBatch } from '../../src/dough/document/formula.js'
+import { remarksOn } from '../../src/dough/remarks/remarks.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { remarksOn } from '../../src/dough/sheet/remarks.js'
 import { SheetElement } from '../base/base-element.js'
 import { earlierStages } from '../batch/batch-prose.js'
 import { leftOver, totalToWeigh } from '../batch/left-over.js'
-import { hasBatch } from '../batch/weighed-shown.js'
 import { leftOverWords } from './left-over-words.js'
 
 /** What there is to weigh in all, and where each earlier stage goes: into the dough, lost, or kept back. */

@@ -7,7 +7,7 @@ import { SheetElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { showReading } from '../base/reading-shown.js'
 import { alsoDone, type SettingPair, settingsBeside } from '../beside/beside-settings.js'
-import { listed } from '../beside/settings-words.js'
+import { listedFew } from '../beside/settings-words.js'
 import { insideStyles } from '../styles/inside-styles.js'
 import { stateStyles } from './state-styles.js'
 import { stateReadingWords, stateWords } from './states-words.js'
@@ -169,7 +169,7 @@ export class TbStates extends SheetElement {
 
   async #bringBack(state: KeptState): Promise<void> {
     const formula = this.#formula
-    const besides = listed(this.#besides(state).map(pair => pair.what))
+    const besides = listedFew(this.#besides(state).map(pair => pair.what))
     if (this.#ask(workbook => bringBack(workbook, formula, state.id)))
       say(this, stateWords.isBack(state.name, besides))
   }

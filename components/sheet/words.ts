@@ -15,7 +15,7 @@ export const flourWeightWords = {
   withoutFlour: (stage: string, weight: string): TemplateResult =>
     html`Without flour in ${stage}, 100 % is its base: <b>${weight} g</b>.`,
   asLinesSay: (weight: string): TemplateResult =>
-    html`100 % flour weighs <b>${weight} g</b> in the final dough <span class="quiet">as its lines say.</span>`,
+    html`100 % flour weighs <b>${weight} g</b> in the final dough <span class="quiet">as its lines and holds say.</span>`,
   flourWeighs: '100 % flour weighs',
   inFinalDough: 'in the final dough',
 } as const

@@ -5,6 +5,7 @@ export const emptyShelfWords = {
   how: 'Begin with flour at 100 %, and write water, salt and levain as percentages of it. Tarebook weighs the lines and counts the flour and water that the starter brings.',
   newFormula: 'New formula',
   examples: 'Open the examples',
+  restore: 'Open a workbook file',
   bringIn: 'Bring in a file',
   unread: 'The workbook could not be read',
   meanwhile: 'You can work here meanwhile; it stays in this tab until the storage can be read again.',

@@ -37,6 +37,7 @@ export class TbEmptyShelf extends BaseElement {
             ? html`<button class="lined" @click=${this.#examples}>${emptyShelfWords.examples}</button>`
             : nothing
         }
+        <button class="lined" @click=${() => wish(this, { want: 'bring-in', restore: true })}>${emptyShelfWords.restore}</button>
         <button class="lined" @click=${() => wish(this, { want: 'bring-in' })}>${emptyShelfWords.bringIn}</button>
       </p>`
   }

@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js'
 import { copyOf, type Formula, nameKey } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { renameFormula } from '../../src/dough/edits/edits.js'
+import { leadingHydration } from '../../src/dough/sheet/ranges.js'
 import { afterPaint, fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
@@ -11,6 +12,7 @@ import type { ShelfReading } from '../desk/shelf-readings.js'
 import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { MenuItem } from '../controls/tb-menu.js'
+import type { ShelfMore } from './shelf-more.js'
 import { shelfStyles } from './shelf-styles.js'
 import { formulaActions, noHydration, shelfReadingWords, shelfWords } from './words.js'
 
@@ -19,11 +21,20 @@ const rowsAtFirst = 24 // as many as are in sight
 const rowsAtATime = 24 // of those that follow, after a paint each time
 
 /** Holds the room of readings that are still being worked out, so that the shelf does not move when they come. */
-const toCome = shelfReadingWords('00', '00')
+const toCome = shelfReadingWords('00', undefined, '00')
 
 /** What its menus do to it, fetched when the page is idle. */
 const shelfEdits = () => import('../../src/dough/edits/fetched/shelf-edits.js')
 type ShelfEdits = Awaited<ReturnType<typeof shelfEdits>>
+
+/** Whether another order was chosen than that in which formulas were added. */
+function isOrdered(): boolean {
+  try {
+    return localStorage.getItem('tarebook shelf order') !== null
+  } catch {
+    return false
+  }
+}
 
 /** The formulas of the workbook, to open, to look for, to add to. */
 export class TbShelf extends BaseElement {
@@ -34,9 +45,11 @@ export class TbShelf extends BaseElement {
     examples: { attribute: false },
     unread: { type: Boolean },
     version: { type: Number },
+    cleared: { type: Number },
     sought: { state: true },
     renaming: { state: true },
     rows: { state: true },
+    more: { state: true },
   }
 
   declare formulas: readonly Formula[]
@@ -45,8 +58,10 @@ export class TbShelf extends BaseElement {
   declare examples: readonly Formula[] // to begin a new formula from
   declare unread: boolean // what is stored could not be read
   declare version: number // goes up when readings changed
+  declare cleared: number // things that were deleted and can be brought back
   declare sought: string
   declare renaming: string // id of the formula whose name is being typed
+  declare more: ShelfMore | null | undefined // what is fetched; null where that could not be
   declare rows: number // that there may be so far: a long shelf does not hold up the sheet beside it
 
   constructor() {
@@ -65,12 +80,34 @@ export class TbShelf extends BaseElement {
   /** The formulas that are looked for; all of them while none is. */
   get #found(): readonly Formula[] {
     const sought = nameKey(this.sought)
-    if (!sought) return this.formulas
-    return this.formulas.filter(f => nameKey(`${f.name} ${f.note}`).includes(sought))
+    return (
+      this.more?.found(this.#isLong) ??
+      this.formulas.filter(f => nameKey(`${f.name} ${f.note}`).includes(sought))
+    )
+  }
+
+  get #isLong(): boolean {
+    return this.formulas.length >= searchFrom || this.sought !== ''
+  }
+
+  /** Formulas that stand otherwise than in their own order are shown when what arranges them is there. */
+  get #waits(): boolean {
+    return this.more === undefined && (isOrdered() || this.formulas.some(f => f.group))
   }
 
   protected override firstUpdated(): void {
-    void fetchWhenIdle(shelfEdits)
+    if (this.#waits) this.#fetchMore().catch(() => {})
+    void fetchWhenIdle(() => Promise.all([shelfEdits(), this.#fetchMore()]))
+  }
+
+  async #fetchMore(): Promise<void> {
+    try {
+      const { ShelfMore } = await import('./shelf-more.js')
+      this.more ??= new ShelfMore(this)
+    } catch (error) {
+      this.more = null
+      throw error
+    }
   }
 
   protected override async updated(): Promise<void> {
@@ -82,26 +119,34 @@ export class TbShelf extends BaseElement {
 
   override render() {
     const found = this.#found
+    const shown = found.slice(0, this.rows)
+    const { more } = this
     return html`<nav aria-label=${shelfWords.shelf}>
-      <h2>${shelfWords.shelf}</h2>
+      <div class="head">
+        <h2>${shelfWords.shelf}</h2>
+        ${
+          this.readOnly
+            ? nothing
+            : html`<tb-menu id="new" look="lined" face=${shelfWords.newFormula} label=${shelfWords.newFormula} .items=${this.#newItems()}></tb-menu>`
+        }
+      </div>
       ${
-        this.formulas.length >= searchFrom || this.sought
+        this.#isLong
           ? html`<input
-            type="search"
-            aria-label=${shelfWords.lookFor}
-            placeholder=${shelfWords.lookFor}
-            .value=${this.sought}
-            @input=${this.#seek}
-          />`
+              type="search"
+              aria-label=${shelfWords.lookFor}
+              placeholder=${shelfWords.lookFor}
+              .value=${this.sought}
+              @input=${this.#seek}
+            />
+            ${more?.chosen ? nothing : html`<div class="tools">${more?.controls()}</div>`}`
           : nothing
       }
-      <ul>
-        ${repeat(
-          found.slice(0, this.rows),
-          f => f.id,
-          f => this.#kept(f),
-        )}
-      </ul>
+      ${
+        more?.chosen
+          ? more.chooser(found, this.#inWords)
+          : (more?.list(shown, this.#rows) ?? [this.#rows(shown)])
+      }
       ${
         this.formulas.length === 0
           ? html`<p class="quiet">${this.unread ? shelfWords.unread : shelfWords.empty}</p>`
@@ -109,20 +154,26 @@ export class TbShelf extends BaseElement {
             ? html`<p class="quiet">${shelfWords.noneCalled(this.sought)}</p>`
             : nothing
       }
-      ${
-        this.readOnly
-          ? nothing
-          : html`<tb-menu id="new" look="lined" face=${shelfWords.newFormula} label=${shelfWords.newFormula} .items=${this.#newItems()}></tb-menu>`
-      }
+      ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${shelfWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }
+
+  #rows = (formulas: readonly Formula[]) => html`<ul ?data-waits=${this.#waits}>
+    ${repeat(
+      formulas,
+      f => f.id,
+      f => this.#kept(f),
+    )}
+  </ul>`
 
   /** The row of a formula, made anew only where something in it is other than before. */
   #kept(formula: Formula) {
     const words = this.#inWords(formula)
     const isCurrent = formula.id === this.current
     const isRenamed = formula.id === this.renaming
-    return guard([formula, words, isCurrent, isRenamed, this.readOnly], () => this.#row(formula, words))
+    return guard([formula, words, isCurrent, isRenamed, this.readOnly, this.more], () =>
+      this.#row(formula, words),
+    )
   }
 
   #row(formula: Formula, words: string | undefined) {
@@ -154,14 +205,18 @@ export class TbShelf extends BaseElement {
   }
 
   /** `75 % true, 10 % prefermented` */
-  #inWords(formula: Formula): string | undefined {
+  #inWords = (formula: Formula): string | undefined => {
+    const where = this.more?.where(formula)
+    if (where) return where
     const reading = this.readings(formula)
     if (!reading) return undefined
     const { trueHydration, prefermentedFlour } = reading
     if (trueHydration === undefined) return noHydration
+    const isByMoisture = leadingHydration(name => reading[name]) === 'moistureHydration'
     const percent = (x: number) => showDecimals(x * 100, this.numbers, 0)
     return shelfReadingWords(
       percent(trueHydration),
+      isByMoisture ? percent(reading.moistureHydration!) : undefined,
       prefermentedFlour ? percent(prefermentedFlour) : undefined,
     )
   }
@@ -186,6 +241,7 @@ export class TbShelf extends BaseElement {
       sendOut,
       beside,
       card,
+      ...(this.more?.actions(formula) ?? []),
       { label: formulaActions.delete, run: () => this.#remove(formula) },
     ]
   }
@@ -275,8 +331,10 @@ export class TbShelf extends BaseElement {
 
   /** Puts the focus on the open formula, or on the way to a new one. */
   override focus(): void {
-    const current = this.renderRoot.querySelector<HTMLElement>('a[aria-current], a, tb-menu')
-    current?.focus()
+    const there = ['a[aria-current]', 'a', 'tb-menu'].map(at =>
+      this.renderRoot.querySelector<HTMLElement>(at),
+    )
+    there.find(Boolean)?.focus()
   }
 
   static override styles = shelfStyles

@@ -3,11 +3,12 @@ export const shelfWords = {
   lookFor: 'Look for a formula',
   empty: 'Nothing on the shelf yet.',
   unread: 'What is stored could not be read.',
-  noneCalled: (sought: string): string => `No formula is called “${sought}”.`,
+  noneCalled: (sought: string): string => `No formula holds “${sought}”.`,
   newFormula: 'New formula',
   blank: 'Blank',
   blankNote: 'by percentages',
   exampleNote: 'example',
+  cleared: (count: number): string => `Cleared away: ${count}`,
   newNameFor: (formula: string): string => `New name for ${formula}`,
 } as const
 
@@ -22,7 +23,14 @@ export const formulaActions = {
   delete: 'Delete',
 } as const
 
-/** Beneath the name of a formula: `75 % true, 10 % prefermented`. Percentages come with their digits. */
-export const shelfReadingWords = (trueHydration: string, prefermented: string | undefined): string =>
-  `${trueHydration} % true${prefermented === undefined ? '' : `, ${prefermented} % prefermented`}`
+/**
+ * Beneath the name of a formula: `75 % true, 10 % prefermented`, `63 % moisture, 5 % true`. Percentages come with their digits;
+ * moisture where it leads.
+ */
+export const shelfReadingWords = (
+  trueHydration: string,
+  moisture: string | undefined,
+  prefermented: string | undefined,
+): string =>
+  `${moisture === undefined ? '' : `${moisture} % moisture, `}${trueHydration} % true${prefermented === undefined ? '' : `, ${prefermented} % prefermented`}`
 export const noHydration = 'no hydration yet'

@@ -4,6 +4,7 @@ export const holdFormWords = {
   holdAt: (reading: string): string => `Hold ${reading} at`,
   inUnit: { '%': '(per cent)', g: '(grams)' },
   giverOf: (reading: string): string => `The line that gives for ${reading}`,
+  everyLine: 'Every line in proportion',
   gives: 'gives',
   letsGo: (ingredient: string, hold: string): string => `${ingredient} gives for ${hold}: that is let go.`,
   hold: 'Hold',

@@ -9,8 +9,10 @@ interface Ruler {
   readonly longEvery: number // ticks
 }
 
+const hydration: Ruler = { ends: [0.4, 1], tick: 0.02, longEvery: 5 }
 const rulers: Partial<Record<ReadingName, Ruler>> = {
-  trueHydration: { ends: [0.4, 1], tick: 0.02, longEvery: 5 },
+  trueHydration: hydration,
+  moistureHydration: hydration,
   salt: { ends: [0.01, 0.03], tick: 0.001, longEvery: 5 },
   prefermentedFlour: { ends: [0, 0.5], tick: 0.02, longEvery: 5 },
 }

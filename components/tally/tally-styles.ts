@@ -54,6 +54,9 @@ export const tallyStyles = css`
     max-width: 96px;
     text-align: right;
   }
+  .listed dd + dt {
+    margin-top: 8px;
+  }
   .listed .weighed {
     white-space: normal;
   }
@@ -125,6 +128,9 @@ export const tallyStyles = css`
   .listed .hold {
     margin-right: -6px;
   }
+  .ledger .reading:has(tb-hold) .value {
+    grid-column: 1 / -1;
+  }
   .unit,
   .none {
     color: var(--ink-soft);
@@ -139,8 +145,7 @@ export const tallyStyles = css`
     font-size: var(--size-fine);
     color: var(--ink-soft);
   }
-  .hold:hover,
-  .hold[aria-expanded='true'] {
+  .hold:hover {
     color: var(--accent);
   }
   .held {

@@ -1,21 +1,54 @@
 import { css, html, nothing } from 'lit'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import type { ReadingName } from '../../src/dough/document/reading-names.js'
 import { holdWords, isWeightReading } from '../../src/dough/document/words.js'
-import { holdReading } from '../../src/dough/edits/edits.js'
+import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook.js'
+import { holdReading, releaseHold } from '../../src/dough/edits/edits.js'
 import { naturalGiver } from '../../src/dough/edits/fetched/natural-giver.js'
+import { outOfReach } from '../../src/dough/remarks/reach.js'
+import { outOfReachSaid } from '../../src/dough/remarks/remarks.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
-import { askEdit } from '../base/events.js'
+import { askEdit, type Edit, wish } from '../base/events.js'
 import { gramDigits, type NumberStyle, percentDigits, showNumber } from '../base/numbers.js'
 import { heldToType, readingUnit } from '../base/reading-shown.js'
 import { readingInSentence, readingWords } from '../base/words.js'
 import { readPart, readWeight } from '../typed/typed-numbers.js'
 import { type Giver, giversOf } from './givers.js'
 import { holdFormWords, noGiver, notAValue } from './hold-words.js'
-import { heldAt } from './holds.js'
+import { canGive, heldAt } from './holds.js'
+import type { TbTally } from './tb-tally.js'
 
-/** Asks at what value to hold a reading, and which line gives. Says `tb-done` when it is held or left. */
+/** A figure that is typed on a number of a tally, or a second click on it, opens the number to be typed over. */
+export function typeOver(tally: TbTally): void {
+  const open = (event: Event) => {
+    const { reading } = (event.target as Element).closest<HTMLElement>('.how')?.dataset ?? {}
+    if (!reading || tally.readOnly || !tally.sheet || !canGive(tally.sheet)) return
+    if (tally.asked?.cell === reading) wish(tally, { want: 'close-working' })
+    tally.holding = reading as ReadingName
+  }
+  tally.renderRoot.addEventListener('dblclick', open)
+  tally.renderRoot.addEventListener('keydown', event => {
+    const { key, ctrlKey, metaKey, altKey } = event as KeyboardEvent
+    if (!ctrlKey && !metaKey && !altKey && /^[\d.,]$/.test(key)) open(event)
+  })
+}
+
+const sizes: Partial<Record<ReadingName, string>> = {
+  trueHydration: 'lead',
+  moistureHydration: 'lead',
+  salt: 'pair',
+  prefermentedFlour: 'pair',
+}
+
+/** What every line is called where it gives in proportion, among the ids of lines. */
+const everyLine = ''
+
+/**
+ * A reading's number, to be typed over: the value at which it is held, and the line that gives. Emptied, it is
+ * released. Says `tb-done` when it is held, released or left.
+ */
 export class TbHold extends BaseElement {
   static override properties = {
     sheet: { attribute: false },
@@ -28,13 +61,13 @@ export class TbHold extends BaseElement {
   declare sheet: FigureSheet
   declare version: number // goes up when the sheet's figures changed
   declare reading: ReadingName
-  declare giver: string // id of the line that is to give; '' until chosen
+  declare giver: string | undefined // id of the line that is to give, '' for every line; undefined until chosen
   declare refusal: string // why what was typed was not taken
 
   constructor() {
     super()
     this.version = 0
-    this.giver = ''
+    this.giver = undefined
     this.refusal = ''
   }
 
@@ -51,37 +84,41 @@ export class TbHold extends BaseElement {
     const spoken = readingInSentence(reading)
     const givers = giversOf(this.sheet)
     const chosen = this.#chosen(givers)
-    const lets = chosen && this.#letsGo(chosen)
+    const gives = givers.find(({ line }) => line.id === chosen)
+    const lets = gives && this.#letsGo(gives)
+    const present = this.#present
     return html`<form
       aria-label=${holdFormWords.name(spoken)}
       novalidate
+      class=${sizes[reading] ?? ''}
       @submit=${this.#hold}
       @keydown=${this.#key}
     >
-      <p>
-        <label for="value"
-          >${holdFormWords.holdAt(spoken)}<span class="unseen"> ${holdFormWords.inUnit[unit]}</span></label
-        >
-        <span class="typed"
-          ><input
-            id="value"
-            data-typed="hold ${reading}"
-            .defaultValue=${this.#present}
-            inputmode="decimal"
-            enterkeyhint="done"
-            autocomplete="off"
-            size="6"
-            aria-invalid=${refusal ? 'true' : nothing}
-            aria-describedby=${refusal ? 'refusal' : nothing}
-          /><span aria-hidden="true"> ${unit}</span></span
-        >
+      <p class="value">
+        <label class="unseen" for="value">${holdFormWords.holdAt(spoken)} ${holdFormWords.inUnit[unit]}</label>
+        <input
+          id="value"
+          data-typed="hold ${reading}"
+          .defaultValue=${present}
+          inputmode="decimal"
+          enterkeyhint="done"
+          autocomplete="off"
+          style="width: ${Math.max(3, present.length) + 0.5}ch"
+          aria-invalid=${refusal ? 'true' : nothing}
+          aria-describedby=${refusal ? 'refusal' : nothing}
+        /><span aria-hidden="true"> ${unit}</span>
       </p>
       ${refusal ? html`<p id="refusal" role="alert">${refusal}</p>` : nothing}
       <p>
         <select id="giver" aria-label=${holdFormWords.giverOf(readingWords[reading].name)} @change=${this.#choose}>
+          ${
+            reading === 'doughWeight'
+              ? html`<option value=${everyLine} ?selected=${chosen === everyLine}>${holdFormWords.everyLine}</option>`
+              : nothing
+          }
           ${givers.map(
             ({ line }) =>
-              html`<option value=${line.id} ?selected=${line.id === chosen?.line.id}>${line.ingredient}</option>`,
+              html`<option value=${line.id} ?selected=${line.id === chosen}>${line.ingredient}</option>`,
           )}
         </select>
         <span aria-hidden="true">${holdFormWords.gives}</span>
@@ -108,18 +145,16 @@ export class TbHold extends BaseElement {
   }
 
   /** The line chosen, or the one that gives now, or the natural one, or the first that is free. */
-  #chosen(givers: readonly Giver[]): Giver | undefined {
+  #chosen(givers: readonly Giver[]): string | undefined {
     const { sheet, reading } = this
     const ids = [
       this.giver,
-      heldAt(sheet, reading)?.line.id,
-      naturalGiver(sheet.formula, sheet.larder, reading)?.line,
+      heldAt(sheet, reading)?.hold.line,
+      reading === 'doughWeight' ? everyLine : naturalGiver(sheet.formula, sheet.larder, reading)?.line,
     ]
-    for (const id of ids) {
-      const giver = givers.find(g => g.line.id === id)
-      if (giver) return giver
-    }
-    return givers.find(g => !g.gives) ?? givers[0]
+    for (const id of ids)
+      if ((id === everyLine && reading === 'doughWeight') || givers.some(g => g.line.id === id)) return id
+    return (givers.find(g => !g.gives) ?? givers[0])?.line.id
   }
 
   /** What else is let go when that line gives. */
@@ -138,13 +173,38 @@ export class TbHold extends BaseElement {
     const { formula } = sheet
     const isPercent = readingUnit(reading) === '%'
     const typed = this.#field.value.trim()
+    if (!typed && heldAt(sheet, reading)) return this.#release()
     const read = isPercent ? readPart : readWeight
     const wanted = typed ? read(typed, numbers) : undefined
-    const line = this.#chosen(giversOf(sheet))?.line
+    const line = this.#chosen(giversOf(sheet))
     if (wanted === undefined) return this.#refuse(notAValue(typed, readingUnit(reading)))
-    if (!line) return this.#refuse(noGiver)
-    const at = { formula: formula.id, stage: finalDoughOf(formula).id, line: line.id }
-    const refusal = askEdit(this, workbook => holdReading(workbook, at, reading, wanted))
+    if (line === undefined) return this.#refuse(noGiver)
+    const at = { formula: formula.id, stage: finalDoughOf(formula).id, line }
+    const edit: Edit = workbook => holdReading(workbook, at, reading, wanted)
+    const refusal = this.#outOfReach(edit, line) ?? askEdit(this, edit)
+    if (refusal) this.#refuse(refusal)
+    else this.#leave()
+  }
+
+  /** How far the reading goes, where that is not as far as it would be held. */
+  #outOfReach(edit: Edit, line: string): string | undefined {
+    const { sheet } = this
+    try {
+      const workbook = { ...emptyWorkbook, formulas: [sheet.formula] }
+      const held = applyChanges(workbook, edit(workbook)!.changes).workbook.formulas[0]!
+      const { workedOut } = sheet.other(held)
+      const out = outOfReach(workedOut)
+      return out?.line.line.id === line ? outOfReachSaid(workedOut, out).message : undefined
+    } catch {
+      return undefined // said when the edit is asked for
+    }
+  }
+
+  #release(): void {
+    const { formula } = this.sheet
+    const refusal = askEdit(this, workbook =>
+      releaseHold(workbook, formula.id, hold => hold.reading === this.reading),
+    )
     if (refusal) this.#refuse(refusal)
     else this.#leave()
   }
@@ -169,11 +229,8 @@ export class TbHold extends BaseElement {
   static override styles = css`
     :host {
       display: block;
-    }
-    form {
-      margin: 4px 0 8px;
-      padding: 8px 0 6px 14px;
-      border-left: 3px solid var(--accent);
+      flex: 1 1 100%;
+      min-width: 0;
     }
     p {
       margin: 0;
@@ -182,26 +239,42 @@ export class TbHold extends BaseElement {
       align-items: baseline;
       gap: 4px 8px;
     }
-    label {
-      font-size: inherit;
-      color: inherit;
-    }
-    .typed {
-      white-space: nowrap;
+    .value {
+      flex-wrap: nowrap;
+      gap: 0.2em;
       color: var(--ink-soft);
     }
     input {
-      width: 3.8em;
-      margin-right: 3px;
-      padding: 0 4px;
-      text-align: right;
-      font-size: var(--size-figure);
-      font-weight: 620;
+      box-sizing: content-box;
+      min-height: 0;
+      min-width: 0;
+      max-width: calc(100% - 1.6em);
+      padding: 0 2px;
+      margin-left: -2px;
+      font: inherit;
+      font-size: var(--size-text);
+      font-variant-numeric: tabular-nums;
+      line-height: 1.05;
       color: var(--ink);
       background: none;
       border: 0;
-      border-bottom: 2px solid var(--ink);
+      border-bottom: 2px solid var(--accent);
       border-radius: 0;
+    }
+    .lead input {
+      font-size: var(--size-reading);
+      font-weight: 300;
+      letter-spacing: -0.035em;
+    }
+    .pair input {
+      font-size: var(--size-title);
+      font-weight: 300;
+      letter-spacing: -0.02em;
+    }
+    input:focus-visible {
+      outline: 0;
+      border-bottom-width: 3px;
+      margin-bottom: -1px;
     }
     input[aria-invalid] {
       border-bottom: 3px double var(--warn);
@@ -213,19 +286,19 @@ export class TbHold extends BaseElement {
     }
     .lets,
     #refusal {
-      padding-top: 4px;
+      padding-top: 6px;
       font-size: var(--size-small);
+      line-height: 1.35;
       color: var(--ink-soft);
     }
     #refusal {
       color: var(--warn);
-      padding-bottom: 6px;
     }
     p + p {
       padding-top: 8px;
     }
     .do {
-      padding-top: 10px;
+      padding: 10px 0 8px;
     }
     @media print {
       :host {

@@ -1,7 +1,9 @@
 import { css, html, nothing } from 'lit'
 import type { Formula, Place, Problem } from '../../src/dough/document/formula.js'
-import { remarksOn } from '../../src/dough/sheet/remarks.js'
-import { wish } from '../base/events.js'
+import { type Offer, offersFor } from '../../src/dough/offers/offers.js'
+import { remarksOn } from '../../src/dough/remarks/remarks.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { askEdit, say, wish } from '../base/events.js'
 import { LateElement } from '../base/late-elements.js'
 import { remarkWords, severityWords } from './remark-list-words.js'
 
@@ -16,6 +18,7 @@ export class TbRemarks extends LateElement {
   }
 
   declare all: boolean // shown, and not only the gravest
+  #isTaken = false // an offer, since the last rendering
 
   constructor() {
     super()
@@ -29,12 +32,12 @@ export class TbRemarks extends LateElement {
     const shown = this.all ? problems : problems.slice(0, shownAtFirst)
     const names = namesOf(sheet.formula, shown)
     const more = problems.length - shown.length
-    return html`<h3>${remarkWords.remarks}</h3>
+    return html`<h3 tabindex="-1">${remarkWords.remarks}</h3>
       ${
         problems.length === 0
           ? html`<p class="quiet">${remarkWords.none}</p>`
           : html`<ul>
-            ${shown.map(problem => this.#remark(names, problem))}
+            ${shown.map(problem => this.#remark(sheet, names, problem))}
           </ul>`
       }
       ${
@@ -46,13 +49,33 @@ export class TbRemarks extends LateElement {
       }`
   }
 
-  #remark(names: ReadonlyMap<string, string>, { where, message, severity }: Problem) {
+  #remark(sheet: FigureSheet, names: ReadonlyMap<string, string>, problem: Problem) {
+    const { where, message, severity } = problem
+    const offers = this.readOnly ? [] : offersFor(sheet, problem)
     const name = names.get(where.line ?? where.stage ?? '')
     return html`<li class=${severity}>
       <span class="sign" aria-hidden="true">${signs[severity]}</span>
       <p><b>${severityWords[severity]}.</b> ${message}</p>
-      ${name ? html`<button @click=${() => this.#show(where)}>${remarkWords.show(name)}</button>` : nothing}
+      <span class="do"
+        >${offers.map(offer => html`<button @click=${() => this.#take(offer)}>${offer.label}</button>`)}${
+          name ? html`<button @click=${() => this.#show(where)}>${remarkWords.show(name)}</button>` : nothing
+        }</span
+      >
     </li>`
+  }
+
+  #take({ edit }: Offer): void {
+    const refusal = askEdit(this, edit)
+    if (refusal) say(this, refusal)
+    this.#isTaken = true
+  }
+
+  protected override updated(): void {
+    if (!this.#isTaken) return
+    this.#isTaken = false
+    const heading = this.renderRoot.querySelector('h3')
+    // What was taken up is told no more, and its button is gone.
+    if (!this.shadowRoot?.activeElement) heading?.focus()
   }
 
   #show({ stage, line }: Place): void {
@@ -103,10 +126,20 @@ export class TbRemarks extends LateElement {
     .sign {
       line-height: inherit;
     }
-    button {
+    .do {
       grid-column: 2;
-      justify-self: start;
+      display: flex;
+      flex-wrap: wrap;
+      gap: 0 4px;
       margin-left: -10px;
+    }
+    .do:empty {
+      display: none;
+    }
+    .more {
+      margin-left: -10px;
+    }
+    button {
       padding: 2px 10px;
       min-height: max(28px, calc(var(--target) - 8px));
       color: var(--accent);

@@ -3,7 +3,7 @@ import { keyed } from 'lit/directives/keyed.js'
 import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { releaseHold } from '../../src/dough/edits/edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { usualRanges } from '../../src/dough/sheet/ranges.js'
+import { type Hydration, hasSoaker, leadingHydration, usualRanges } from '../../src/dough/sheet/ranges.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { SheetElement } from '../base/base-element.js'
 import { askEdit, say, wish } from '../base/events.js'
@@ -13,11 +13,10 @@ import type { Asked } from '../working/open-working.js'
 import { canGive, heldAt } from './holds.js'
 import { rangeScale, rangeScaleStyles } from './range-scale.js'
 import { tallyStyles } from './tally-styles.js'
-import { heldWords, rangeWords, stripWords, tallyWords, weighedWords } from './words.js'
+import { besideWords, heldWords, rangeWords, stripWords, tallyWords, weighedWords } from './words.js'
 
-const always = ['moistureHydration', 'levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
+const always = ['levainOnFlour', 'totalFlour', 'totalWater', 'doughWeight'] as const
 const wherePresent = ['fat', 'sugar', 'egg', 'milk'] as const
-const main = ['trueHydration', 'salt', 'prefermentedFlour'] as const
 
 /**
  * The readings of the open formula, each with its working and the hold on it, and what the sheet noticed;
@@ -36,6 +35,7 @@ export class TbTally extends SheetElement {
   declare compact: boolean
   declare holding: ReadingName | undefined // the form to hold it is open
 
+  #lead: Hydration = 'trueHydration' // what says most of this dough
   #saidWhy = new Set<string>() // reasons given so far, while rendering
   #focusOn: ReadingName | undefined // its hold, as soon as it is there
 
@@ -52,7 +52,11 @@ export class TbTally extends SheetElement {
   }
 
   protected override firstUpdated(): void {
-    if (!this.compact) void fetchWhenIdle(() => import('./tb-remarks.js'))
+    if (!this.compact)
+      void fetchWhenIdle(async () => {
+        const [{ typeOver }] = await Promise.all([import('./tb-hold.js'), import('./tb-remarks.js')])
+        typeOver(this)
+      })
   }
 
   protected override updated(): void {
@@ -64,37 +68,47 @@ export class TbTally extends SheetElement {
   override render() {
     const { sheet, asked } = this
     if (!sheet) return nothing
+    const lead = leadingHydration(name => sheet.reading(name))
+    this.#lead = lead
     if (this.compact) {
       return html`<section aria-label=${tallyWords.mainReadings}>
-        <dl class="strip">${main.map(name => this.#strip(sheet, name))}</dl>
+        <dl class="strip">${([lead, 'salt', 'prefermentedFlour'] as const).map(name => this.#strip(sheet, name))}</dl>
       </section>`
     }
     this.#saidWhy = new Set()
     const present = wherePresent.filter(
       name => (sheet.reading(name) ?? 0) > 0 || heldAt(sheet, name) || this.holding === name,
     )
+    const isByMoisture = lead === 'moistureHydration'
+    const beside: readonly (keyof typeof besideWords)[] = [
+      ...(isByMoisture ? (['trueHydration'] as const) : []),
+      'listedHydration',
+      ...(hasSoaker(sheet) ? (['hydrationWithoutSoakers'] as const) : []),
+    ]
     const ofReading = asked && (readingNames as readonly string[]).includes(asked.cell)
     return html`
       <h2>${tallyWords.tally}</h2>
       ${asked && !ofReading ? this.#working(sheet, asked) : nothing}
       <dl class="lead">
-        ${this.#reading(sheet, 'trueHydration')}
+        ${this.#reading(sheet, lead)}
         <div class="listed">
-          <dt title=${readingWords.listedHydration.means}>${tallyWords.listed}</dt>
-          ${this.#value(sheet, 'listedHydration')}${this.#words(sheet, 'listedHydration')}
+          ${beside.map(
+            name => html`<dt title=${readingWords[name].means}>${besideWords[name]}</dt>
+            ${this.#value(sheet, name)}${this.#words(sheet, name)}`,
+          )}
         </div>
       </dl>
-      ${this.#under(sheet, ['trueHydration', 'listedHydration'])}
+      ${this.#under(sheet, [lead, ...beside])}
       <dl class="pair">${this.#reading(sheet, 'salt')}${this.#reading(sheet, 'prefermentedFlour')}</dl>
       ${this.#under(sheet, ['salt', 'prefermentedFlour'])}
       <dl class="ledger">
-        ${[...always, ...present].map(name => this.#reading(sheet, name, this.#under(sheet, [name])))}
+        ${[...(isByMoisture ? [] : (['moistureHydration'] as const)), ...always, ...present].map(name => this.#reading(sheet, name, this.#under(sheet, [name])))}
       </dl>
-      <tb-remarks .sheet=${sheet} .version=${this.version}></tb-remarks>
+      <tb-remarks .sheet=${sheet} .version=${this.version} ?readOnly=${this.readOnly}></tb-remarks>
     `
   }
 
-  #strip(sheet: FigureSheet, name: (typeof main)[number]): TemplateResult {
+  #strip(sheet: FigureSheet, name: keyof typeof stripWords): TemplateResult {
     const why = sheet.reading(name) === undefined ? sheet.readingProblem(name)?.message : undefined
     return html`<div class=${name}>
       <dt>${stripWords[name]}</dt>
@@ -115,6 +129,7 @@ export class TbTally extends SheetElement {
 
   /** The value, which opens its working, and the way to hold it. */
   #value(sheet: FigureSheet, name: ReadingName): TemplateResult {
+    if (this.holding === name) return html`<dd class="value">${this.#form(sheet, name)}</dd>`
     const kept = heldAt(sheet, name)
     const canHold = !this.readOnly && !kept && canGive(sheet)
     return html`<dd class="value">
@@ -126,7 +141,6 @@ export class TbTally extends SheetElement {
             class="hold"
             data-hold=${name}
             aria-label=${tallyWords.holdThis(readingInSentence(name))}
-            aria-expanded=${this.holding === name}
             @click=${() => this.#openForm(name)}
           >
             ${tallyWords.hold}
@@ -161,7 +175,8 @@ export class TbTally extends SheetElement {
   /** The usual range where there is one, or why there is no number; how it will be as weighed. */
   #words(sheet: FigureSheet, name: ReadingName) {
     const value = sheet.reading(name)
-    const usual = name === 'moistureHydration' ? undefined : usualRanges[name]
+    const isHydration = name === 'trueHydration' || name === 'moistureHydration'
+    const usual = isHydration && name !== this.#lead ? undefined : usualRanges[name]
     if (value === undefined) {
       const why = sheet.readingProblem(name)?.message ?? tallyWords.notKnown
       const again = this.#saidWhy.has(why)
@@ -183,7 +198,7 @@ export class TbTally extends SheetElement {
     const { asked, holding } = this
     return names.map(
       name =>
-        html`${holding === name ? this.#form(sheet, name) : this.#held(sheet, name, names.length === 1)}${
+        html`${holding === name ? nothing : this.#held(sheet, name, names.length === 1)}${
           asked?.cell === name ? this.#working(sheet, asked) : nothing
         }`,
     )
@@ -196,7 +211,7 @@ export class TbTally extends SheetElement {
     const value = `${heldToType(name, kept.hold.value, this.numbers)}\u00a0${readingUnit(name)}`
     const called = under ? undefined : readingWords[name].name
     return html`<p class="kept">
-      <span>${heldWords.held(called, value, kept.line.ingredient)}</span>
+      <span>${heldWords.held(called, value, kept.line?.ingredient)}</span>
       ${
         this.readOnly
           ? nothing

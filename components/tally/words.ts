@@ -1,7 +1,6 @@
 export const tallyWords = {
   tally: 'Tally',
   mainReadings: 'Main readings',
-  listed: 'Listed', // hydration, beneath the true one
   held: 'held',
   hold: 'Hold',
   holdThis: (reading: string): string => `Hold ${reading}`,
@@ -12,9 +11,17 @@ export const tallyWords = {
   notKnown: 'Not known yet.',
 } as const
 
+/** Hydrations beside the one that leads. */
+export const besideWords = {
+  trueHydration: 'True',
+  listedHydration: 'Listed',
+  hydrationWithoutSoakers: 'Without soakers',
+} as const
+
 /** The readings in a strip at the foot of a narrow page. */
 export const stripWords = {
   trueHydration: 'True hydration',
+  moistureHydration: 'Moisture',
   salt: 'Salt',
   prefermentedFlour: 'Prefermented',
 } as const
@@ -32,9 +39,12 @@ export const weighedWords = (value: string, unit: '%' | 'g'): string =>
 
 /** Of a hold. `reading` is its name within a sentence. */
 export const heldWords = {
-  /** `True hydration held at 75 %, Water gives`; beneath the reading without its name. Here it begins the sentence. */
-  held: (reading: string | undefined, value: string, ingredient: string): string =>
-    `${reading === undefined ? 'Held' : `${reading} held`} at ${value}, ${ingredient || 'a line'} gives`,
+  /**
+   * `True hydration held at 75 %, Water gives`; beneath the reading without its name. Here it begins the sentence. Without an
+   * ingredient every line gives.
+   */
+  held: (reading: string | undefined, value: string, ingredient: string | undefined): string =>
+    `${reading === undefined ? 'Held' : `${reading} held`} at ${value}, ${ingredient === undefined ? 'every line in proportion' : `${ingredient || 'a line'} gives`}`,
   change: 'Change',
   changeThis: (reading: string): string => `Change the hold on ${reading}`,
   release: 'Release',

@@ -9,7 +9,7 @@ import '../feeding/tb-day-feedings.js'
 import './tb-waits.js'
 import './tb-water.js'
 
-/** All that has to do with temperature on a day: the water of its mixings, its feedings, and what its waits come to. */
+/** All that has to do with temperature on a day: its feedings, the water of its mixings, and what its waits come to; before those what it is given to hold. */
 export class TbTemperatures extends BaseElement {
   static override properties = {
     day: { attribute: false },
@@ -35,14 +35,15 @@ export class TbTemperatures extends BaseElement {
   override render() {
     const { day, plan, numbers, readOnly } = this
     const sheetOf = (bread: string) => this.#weights!.sheet(day, bread)
-    return html`<tb-water .day=${day} .sheetOf=${sheetOf} .numbers=${numbers} ?readOnly=${readOnly}></tb-water>
-      <tb-day-feedings
+    return html`<tb-day-feedings
         .day=${day}
         .plan=${plan}
         .sheetOf=${sheetOf}
         .numbers=${numbers}
         ?readOnly=${readOnly}
       ></tb-day-feedings>
+      <tb-water .day=${day} .sheetOf=${sheetOf} .numbers=${numbers} ?readOnly=${readOnly}></tb-water>
+      <slot></slot>
       <tb-waits .day=${day} .plan=${plan} .sheetOf=${sheetOf} .numbers=${numbers}></tb-waits>`
   }
 

@@ -9,6 +9,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { showDecimals } from '../base/numbers.js'
+import { entriesStyles } from '../styles/entries-styles.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import { waitWords } from './words.js'
 
@@ -62,11 +63,11 @@ export class TbWaits extends BaseElement {
     const clock = (instant: number) => clockText(localOf(instant, zone).minutes)
     const { from, until, breads, stageName } = event
     const names = breads.map(bread => this.sheetOf(bread)?.formula.name ?? '')
-    return html`<li>
+    return html`<li class="entry">
       <h3>${waitWords.title(eventWords({ ...event, load: undefined }), stageName, names)}</h3>
       ${lookFor ? html`<p class="look">${waitWords.lookFor(lookFor)}</p>` : nothing}
       <p>
-        ${waitWords.length(boundsText(length))}. ${waitWords.between(clock(from + length.least), clock(from + length.most), clock(until))}
+        ${waitWords.between(boundsText(length), clock(from + length.least), clock(from + length.most), clock(until))}
       </p>
       ${this.#scaled(event, scaled)}
     </li>`
@@ -88,54 +89,33 @@ export class TbWaits extends BaseElement {
     </p>`
   }
 
-  static override styles = css`
-    :host {
-      display: block;
-    }
-    section + section {
-      margin-top: 16px;
-    }
-    h2 {
-      margin: 0 0 6px;
-      font-size: var(--size-fine);
-      font-weight: 600;
-      letter-spacing: 0.02em;
-      color: var(--ink-soft);
-    }
-    h3,
-    p,
-    ol {
-      margin: 0;
-    }
-    ol {
-      padding: 0;
-      list-style: none;
-    }
-    li {
-      padding: 8px 0;
-      border-top: 1px solid var(--rule);
-    }
-    h3 {
-      font-size: var(--size-text);
-      font-weight: 600;
-    }
-    p {
-      max-width: 62ch;
-      font-size: var(--size-small);
-      color: var(--ink-soft);
-      overflow-wrap: anywhere;
-    }
-    .look {
-      font-size: var(--size-text);
-      color: var(--ink);
-    }
-    .caution {
-      margin-top: 6px;
-      padding-left: 10px;
-      border-left: 3px solid var(--warn);
-      color: var(--ink);
-    }
-  `
+  static override styles = [
+    entriesStyles,
+    css`
+      section + section {
+        margin-top: 16px;
+      }
+      li {
+        padding: 8px 0;
+      }
+      p {
+        max-width: 62ch;
+        font-size: var(--size-small);
+        color: var(--ink-soft);
+        overflow-wrap: anywhere;
+      }
+      .look {
+        font-size: var(--size-text);
+        color: var(--ink);
+      }
+      .caution {
+        margin-top: 6px;
+        padding-left: 10px;
+        border-left: 3px solid var(--warn);
+        color: var(--ink);
+      }
+    `,
+  ]
 }
 customElements.define('tb-waits', TbWaits)
 

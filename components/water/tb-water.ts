@@ -42,7 +42,7 @@ export class TbWater extends BaseElement {
   declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
   declare open: ReadonlySet<string> | undefined // keys of the mixings that are open; undefined: the first
 
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => `day ${this.day.id}`)
   #shown = ''
 
   protected override willUpdate(): void {
@@ -73,7 +73,7 @@ export class TbWater extends BaseElement {
     const name = this.#of(of)
     const key = keyOf(of)
     const water = sayCelsius(mixing.celsius, this.numbers)
-    return html`<div class="mixing" data-mixing=${key}>
+    return html`<div class="entry" data-mixing=${key}>
       <h3>
         <button
           aria-expanded=${isOpen}
@@ -232,6 +232,13 @@ export class TbWater extends BaseElement {
     if (refusal) say(this, refusal)
     await this.updateComplete
     this.renderRoot.querySelector<HTMLElement>(`#${CSS.escape(name)}`)?.focus()
+  }
+
+  /** Opens the mixing of which a field is, by the name that `TypedFields` gave it. */
+  openField(day: string, name: string): void {
+    if (day !== this.day.id) return
+    const mixing = mixingsOf(this.day, this.sheetOf).find(of => name.startsWith(`${keyOf(of)}-`))
+    if (mixing && !this.open?.has(keyOf(mixing))) this.open = new Set([...(this.open ?? []), keyOf(mixing)])
   }
 
   #toggle(key: string, all: readonly DayMixing[]): void {

@@ -1,24 +1,12 @@
 import { css } from 'lit'
+import { entriesStyles } from '../styles/entries-styles.js'
 
 /** The water of each mixing: its temperature large, beneath it the numbers that it is worked out from, typed ones marked as on the sheet. */
-export const waterStyles = css`
-  :host {
-    display: block;
-  }
-  h2 {
-    margin: 0 0 6px;
-    font-size: var(--size-fine);
-    font-weight: 600;
-    letter-spacing: 0.02em;
-    color: var(--ink-soft);
-  }
+export const waterStyles = [
+  entriesStyles,
+  css`
   section {
     max-width: 34rem;
-  }
-  h3,
-  p,
-  ul {
-    margin: 0;
   }
   .none,
   .ice,
@@ -31,23 +19,10 @@ export const waterStyles = css`
   .limits {
     color: var(--ink-soft);
   }
-  .mixing {
-    border-top: 1px solid var(--rule);
-  }
-  h3 {
-    font-size: var(--size-text);
-    font-weight: 600;
-  }
   h3 button {
-    display: flex;
-    flex-wrap: wrap;
     align-items: baseline;
     justify-content: space-between;
     gap: 0 12px;
-    width: 100%;
-        padding: 7px 0;
-    text-align: left;
-    font-weight: inherit;
   }
   .short {
     flex: none;
@@ -84,10 +59,6 @@ export const waterStyles = css`
     margin: 4px 0 8px;
     padding-left: 10px;
     border-left: 3px solid var(--warn);
-  }
-  ul {
-    padding: 0;
-    list-style: none;
   }
   li {
     display: grid;
@@ -200,4 +171,5 @@ export const waterStyles = css`
       display: none;
     }
   }
-`
+`,
+]

@@ -1,14 +1,12 @@
 import type { Factor } from '../../src/day/mixing/mixing.js'
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+import { listed } from '../../src/engine/index.js'
 
 /** Of the water of a day's mixings. Figures come as they are shown, with their unit. */
 export const waterWords = {
   heading: 'Water',
   none: 'No dough or build of this day takes water by weight yet. Add a bread, or give its lines amounts.',
   of: (stage: string, breads: readonly string[]) => `${stage} of ${listed(breads)}`,
-  short: (liquid: 'water' | 'milk', celsius: string) => `${liquid} ${celsius}`,
+  short: (liquid: 'water' | 'milk', celsius: string) => (liquid === 'milk' ? `milk ${celsius}` : celsius),
   numbers: (of: string) => `Temperatures of ${of}`,
   byBalance: 'by heat balance',
   byFactors: 'by factors',
@@ -79,9 +77,8 @@ export const waitWords = {
   none: 'Nothing ferments on this day yet.',
   title: (step: string, stage: string, breads: readonly string[]) => `${step}: ${stage} of ${listed(breads)}`,
   lookFor: (look: string) => `Look for: ${look}.`,
-  between: (from: string, until: string, planned: string) =>
-    `That is between ${from} and ${until}; planned until ${planned}.`,
-  length: (bounds: string) => `${bounds} here`,
+  between: (bounds: string, from: string, until: string, planned: string) =>
+    `${bounds}, so between ${from} and ${until}; planned until ${planned}.`,
   asWritten: 'as written',
   scaled: (bounds: string, written: string, real: string, factor: string) =>
     `Written ${bounds} for ${written}; at ${real} it takes ${factor} times as long.`,

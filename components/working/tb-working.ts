@@ -2,8 +2,8 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { type CellName, type Source, type Working, workingText } from '../../src/dough/workings/working.js'
 import { workingOf } from '../../src/dough/workings/workings.js'
 import { SheetElement } from '../base/base-element.js'
-import { copyText } from '../base/copy-text.js'
-import { say, wish } from '../base/events.js'
+import { wish } from '../base/events.js'
+import { onEscape, slip } from './slip.js'
 import { workingWords } from './words.js'
 import { workingStyles } from './working-styles.js'
 
@@ -35,7 +35,7 @@ export class TbWorking extends SheetElement {
     super()
     this.foot = false
     this.trail = []
-    this.addEventListener('keydown', this.#key)
+    this.addEventListener('keydown', onEscape(this.#close))
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -91,36 +91,19 @@ export class TbWorking extends SheetElement {
     const at = trail.at(-1)
     if (!at) return nothing
     const working = this.#of(at.cell)
-    return html`<section aria-labelledby="title">
-      <div class="top">
-        <div>
-          ${trail.length > 1 ? this.#way() : nothing}
-          <h3 id="title" tabindex="-1" aria-describedby="words figures">
-            ${working?.title ?? workingWords.gone}
-          </h3>
-        </div>
-        <button class="close" aria-label=${workingWords.closeThis} title=${workingWords.close} @click=${this.#close}>
-          <span aria-hidden="true">✕</span>
-        </button>
-      </div>
-      ${working ? this.#slip(working) : html`<p id="figures" class="words">${workingWords.goneBecause}</p>`}
-      <div class="do">
-        ${trail.length > 1 ? html`<button class="back" @click=${this.#back}>${workingWords.back}</button>` : nothing}
-        ${working ? html`<button @click=${() => this.#copy(working)}>${workingWords.copy}</button>` : nothing}
-      </div>
-    </section>`
-  }
-
-  /** True hydration › water carried by Levain › … */
-  #way(): TemplateResult {
-    const steps = this.trail.slice(0, -1)
-    return html`<ol class="way" aria-label=${workingWords.followedFrom}>
-      ${steps.map(
-        (step, i) => html`<li>
-          <button @click=${() => this.#return(i)}>${capital(step.words) || this.#of(step.cell)?.title || workingWords.gone}</button>
-        </li>`,
-      )}
-    </ol>`
+    return slip(this, {
+      way: trail
+        .slice(0, -1)
+        .map(step => capital(step.words) || this.#of(step.cell)?.title || workingWords.gone),
+      title: working?.title ?? workingWords.gone,
+      describedBy: 'words figures',
+      body: working
+        ? this.#slip(working)
+        : html`<p id="figures" class="words">${workingWords.goneBecause}</p>`,
+      text: working && workingText(working),
+      back: this.#return,
+      close: this.#close,
+    })
   }
 
   #slip({ words, figures, problem, sources }: Working): TemplateResult {
@@ -157,26 +140,12 @@ export class TbWorking extends SheetElement {
     this.#focus = 'heading'
   }
 
-  #back = (): void => this.#return(this.trail.length - 2)
-
-  #return(index: number): void {
+  #return = (index: number): void => {
     this.#focus = this.trail[index + 1]?.cell ?? 'heading'
     this.trail = this.trail.slice(0, index + 1)
   }
 
-  async #copy(working: Working): Promise<void> {
-    const copied = await copyText(workingText(working))
-    say(this, copied ? workingWords.copied : workingWords.notCopied)
-  }
-
   #close = (): void => wish(this, { want: 'close-working' })
-
-  #key = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' || event.isComposing || event.defaultPrevented) return
-    event.preventDefault()
-    event.stopPropagation()
-    this.#close()
-  }
 
   static override styles = workingStyles
 }

@@ -19,11 +19,11 @@ const here = dirname(fileURLToPath(import.meta.url))
 /** Copied as they are, under their own names: the browser asks for them by address. */
 const copied = ['icon.svg', 'icon-192.png', 'icon-512.png', 'manifest.webmanifest']
 
-/** Built under names made of their contents, which the page is given: scripts, styles, and what reads large files. */
-const entries = ['main.ts', 'styles.css', 'reading-worker.ts']
+/** Built under names made of their contents, which the page is given. */
+const entries = ['main.ts', 'styles.css']
 
-/** Likewise, but by itself: what it shares with the page would otherwise part the page's one file. */
-const apart = 'day-worker.ts'
+/** Likewise, but each by itself: what one shares with the page would otherwise part the page's one file. */
+const workers = ['day-worker.ts', 'reading-worker.ts']
 
 /** @type {BuildOptions} */
 const shared = {
@@ -115,9 +115,7 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
   await mkdir(outdir, { recursive: true })
   const { metafile } = await build({
     ...shared,
-    entryPoints: entries
-      .map(name => join(source, name))
-      .filter(path => !path.endsWith('reading-worker.ts') || existsSync(path)),
+    entryPoints: entries.map(name => join(source, name)),
     outdir,
     minify,
     define,
@@ -128,19 +126,16 @@ export async function buildSite({ outdir = '.build/site', minify = true, define 
     assetNames: '[name]-[hash]',
     metafile: true,
   })
-  const outputs = { ...metafile.outputs }
-  if (existsSync(join(source, apart))) {
-    const { metafile: own } = await build({
-      ...shared,
-      entryPoints: [join(source, apart)],
-      outdir,
-      minify,
-      define,
-      entryNames: '[name]-[hash]',
-      metafile: true,
-    })
-    Object.assign(outputs, own.outputs)
-  }
+  const { metafile: apart } = await build({
+    ...shared,
+    entryPoints: workers.map(name => join(source, name)).filter(existsSync),
+    outdir,
+    minify,
+    define,
+    entryNames: '[name]-[hash]',
+    metafile: true,
+  })
+  const outputs = { ...metafile.outputs, ...apart.outputs }
   for (const name of copied) {
     if (existsSync(join(source, name))) await copyFile(join(source, name), join(outdir, name))
   }
@@ -213,10 +208,10 @@ function withBuiltNames(html, outputs) {
   let page = html
   for (const [path, { entryPoint }] of Object.entries(outputs)) {
     const name = basename(entryPoint ?? '')
-    if (name !== apart && !entries.includes(name)) continue
+    if (!entries.includes(name) && !workers.includes(name)) continue
     if (!page.includes(`"${name}"`)) throw new Error(`index.html does not mention "${name}".`)
     page = page.replace(`"${name}"`, `"${basename(path)}"`)
-    if (!name.endsWith('-worker.ts')) addPartsOf(path) // those are fetched when they are wanted
+    if (entries.includes(name)) addPartsOf(path)
   }
   const links = [...parts].map(part => `<link rel="modulepreload" href="${basename(part)}">\n`).join('')
   const lean = page.replace(/<!--[\s\S]*?-->/g, '').replace(/\n\s+/g, '\n')

@@ -1,6 +1,11 @@
-/** A page for when the other does not start: finds what is stored and hands it over. */
-import { downloadParts, downloadWorkbook } from '../../components/base/download.js'
+/**
+ * A page for when the other does not start: finds what is stored and hands it over. All that it needs is imported at once:
+ * nothing is to be fetched when something is wrong already.
+ */
+import { downloadJson } from '../../components/base/download.js'
 import { readDayData } from '../dough/data/day-data.js'
+import { writeWorkbookFile } from '../exchange/data/workbook-file.js'
+import { asJson } from '../storage/record/as-json.js'
 import { readStored } from '../storage/record/record.js'
 import { rescueWords } from './rescue-words.js'
 
@@ -33,10 +38,10 @@ function everythingIn(name: string): Promise<ReadonlyMap<string, unknown> | unde
 
 const found = document.querySelector('#found')!
 
-function offer(id: string, run: () => Promise<void>): void {
+function offer(id: string, run: () => void): void {
   const button = document.querySelector<HTMLButtonElement>(`#${id}`)!
   button.hidden = false
-  button.onclick = () => void run()
+  button.onclick = run
 }
 
 async function look(): Promise<void> {
@@ -45,10 +50,10 @@ async function look(): Promise<void> {
     found.textContent = rescueWords.nothing
     return
   }
-  offer('raw', () => downloadParts(parts))
+  offer('raw', () => downloadJson(asJson(parts), 'tarebook-damaged'))
   const { workbook, damage } = readStored(parts, undefined, readDayData)
   found.textContent = rescueWords.found(workbook.formulas.length, damage.length)
-  if (workbook.formulas.length > 0) offer('file', () => downloadWorkbook(workbook))
+  if (workbook.formulas.length > 0) offer('file', () => downloadJson(writeWorkbookFile(workbook), 'tarebook'))
 }
 
 look().catch(() => {

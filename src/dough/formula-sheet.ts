@@ -1,17 +1,28 @@
 import './amounts/spoken-at-once.js'
+import './cells/rare-cells-at-once.js'
 import type { Batch, Scale } from './document/batch.js'
 import { type Formula, type Problem, sameName } from './document/formula.js'
 import type { Larder } from './document/larder.js'
 import type { AmountColumn, ReadingName } from './document/reading-names.js'
 import { applyChanges, emptyWorkbook, type Transaction, type Workbook } from './document/workbook.js'
-import { addLine, addStage, enterAmount, holdReading, newLine, newStage, releaseHold } from './edits/edits.js'
+import {
+  addLine,
+  addStage,
+  enterAmount,
+  finalDoughAt,
+  holdReading,
+  newLine,
+  newStage,
+  releaseHold,
+} from './edits/edits.js'
 import { setBatch } from './edits/fetched/batch-edits.js'
 import { refuse } from './edits/words.js'
 import { cellOf } from './outline/names.js'
 import type { LinePlan, Outline } from './outline/outline.js'
+import { remarksOn } from './remarks/remarks.js'
 import type { FigureSheet } from './sheet/figures.js'
-import { remarksOn } from './sheet/remarks.js'
 import { WorkedSheet } from './sheet/sheet.js'
+import { numberIn } from './sheet/worked-out.js'
 import type { CellName, Working } from './workings/working.js'
 import { cellNamed, workingOf } from './workings/workings.js'
 
@@ -27,8 +38,11 @@ export interface FormulaSheet extends FigureSheet {
   make(batch: Batch): void
   /** Types `text` into a column of an ingredient's line; the line (and stage) are made when there are none. Throws Refusal. */
   enter(stage: string, ingredient: string, column: AmountColumn, text: string): void
-  /** Keeps a reading at `value` (fraction of 1, or grams) while the line gives. Throws Refusal. */
-  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void
+  /**
+   * Keeps a reading at `value` (fraction of 1, or grams) while the line gives; a dough weight for which no line is named,
+   * while every line gives in proportion. Throws Refusal.
+   */
+  hold(reading: ReadingName, value: number, gives?: { stage: string; ingredient: string }): void
   release(reading: ReadingName): void
   /** How a number came about. Throws RangeError for a cell that is not in the formula. */
   working(cell: CellName): Working
@@ -58,8 +72,8 @@ class NamedSheet extends WorkedSheet implements FormulaSheet {
     if (!lines?.length) return undefined
     let sum = 0
     for (const line of lines) {
-      const weight = this.workedOut.graph.value(cell(line))
-      if (typeof weight !== 'number') return undefined
+      const weight = numberIn(this.workedOut, cell(line))
+      if (weight === undefined) return undefined
       sum += weight
     }
     return sum
@@ -85,17 +99,15 @@ class NamedSheet extends WorkedSheet implements FormulaSheet {
     )
   }
 
-  hold(reading: ReadingName, value: number, gives: { stage: string; ingredient: string }): void {
+  hold(reading: ReadingName, value: number, gives?: { stage: string; ingredient: string }): void {
+    const formula = this.formula.id
+    if (!gives)
+      return this.#edit(w => holdReading(w, { ...finalDoughAt(this.formula), line: '' }, reading, value))
     const { stage, ingredient } = gives
     const line = this.#outline.stageNamed(stage)?.lines.find(l => sameName(l.line.ingredient, ingredient))
     if (!line) refuse({ code: 'noSuchGiver', ingredient, stage })
     this.#edit(w =>
-      holdReading(
-        w,
-        { formula: this.formula.id, stage: line.stage.stage.id, line: line.line.id },
-        reading,
-        value,
-      ),
+      holdReading(w, { formula, stage: line.stage.stage.id, line: line.line.id }, reading, value),
     )
   }
 

@@ -1,4 +1,4 @@
-export { type Diagnostic, type Sentences, type Worded, wording } from './expression/diagnostic.js'
+export { type Diagnostic, listed, type Sentences, type Worded, wording } from './expression/diagnostic.js'
 export { dimensionOf } from './expression/dimension.js'
 export { type Decimal, nameFor } from './expression/lexer.js'
 export { type Straight, straight } from './expression/linear.js'

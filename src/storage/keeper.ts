@@ -5,6 +5,7 @@ import type { Workbook } from '../dough/document/workbook.js'
 import { Pace } from './disk/pace.js'
 import { askToPersist, onPageLeave } from './disk/page.js'
 import { databaseParts, type PartStore } from './disk/parts.js'
+import { pageTexts, SmallText } from './disk/small-texts.js'
 import { guarded } from './guarded.js'
 import type { Keeper, KeeperOptions } from './keeping.js'
 import type { KeeperNews } from './news.js'
@@ -22,14 +23,14 @@ import {
   type Stored,
   stepsKey,
   unsavedKey,
-  WrittenByNewer,
 } from './record/record.js'
 import { type TypedText, typedKey } from './record/typed-texts.js'
-import { type Failure, type KeeperFacts, type KeeperState, stateOf } from './state.js'
+import { type Failure, failureOf, type KeeperFacts, type KeeperState, stateOf } from './state.js'
 import { openTabs, type Tabs } from './tabs.js'
 import { loadLabels, storageFault, storageProblem } from './words.js'
 
 const mostTries = 5 // of a save while other tabs keep saving in between
+const untyped: readonly TypedText[] = []
 
 /** Loads the workbook and resolves when it can be shown; a failure to load or save is a state, never a rejection. */
 export async function openKeeper(options: KeeperOptions): Promise<Keeper> {
@@ -49,6 +50,7 @@ class StorageKeeper implements Keeper {
   readonly #stepsToKeep: () => unknown
   readonly #persist: () => Promise<boolean>
   readonly #parts: PartStore
+  readonly #left: SmallText // what the page before could not save as it went
   readonly #tabs: Tabs
   readonly #stopListening: () => void
   #stored: Stored = nothingStored
@@ -65,7 +67,7 @@ class StorageKeeper implements Keeper {
   unread = true
   #asked = false // for persistence
   readonly #pace = new Pace(() => void this.flush())
-  #typed: readonly TypedText[] = []
+  #typed = untyped
   #typedStored = this.#typed // as far as this tab has written it
   #turn: Promise<unknown> = Promise.resolve()
 
@@ -76,6 +78,7 @@ class StorageKeeper implements Keeper {
     this.#stepsToKeep = options.stepsToKeep ?? (() => undefined)
     this.#persist = options.persist ?? askToPersist
     this.#parts = options.parts ?? databaseParts(options.database)
+    this.#left = new SmallText(`tarebook left ${options.database}`, options.texts ?? pageTexts())
     this.#tabs = (options.tabs ?? openTabs)(options.database, {
       gained: () => this.#gained(),
       lost: () => this.#lost(),
@@ -91,7 +94,8 @@ class StorageKeeper implements Keeper {
     if (await this.#tabs.enter()) this.#holds = true
     if (this.#holds) this.#role = 'writer'
     await this.#inTurn(() => this.#reload())
-    this.fresh = !this.unread && this.#stored.head === undefined && this.#stored.damagedHead === undefined
+    const { head, damagedHead } = this.#stored
+    this.fresh = !this.unread && !this.#dirty && head === undefined && damagedHead === undefined
     this.#loaded = true
     this.#tell()
     if (this.#dirty) void this.flush()
@@ -196,7 +200,7 @@ class StorageKeeper implements Keeper {
       await this.#parts.put({ puts: new Map([[typedKey, typed]]), removes: [] })
       this.#typedStored = typed
       if (!this.#dirty) this.#failure = undefined
-      this.#pace.ended()
+      this.#ended()
     } catch (error) {
       this.#failed(error)
     }
@@ -230,17 +234,21 @@ class StorageKeeper implements Keeper {
     for (const key of takenIn) this.#takenIn.delete(key)
     this.#unheard = []
     this.#failure = undefined
-    this.#pace.ended()
+    this.#ended()
     this.#tabs.saved()
     return 'ended'
   }
 
+  /** A save has ended well. */
+  #ended(): void {
+    this.#pace.ended()
+    if (!this.#dirty && !this.#isTyping) this.#left.text = ''
+  }
+
   #failed(error: unknown): void {
-    const name = nameOf(error)
-    if (error instanceof WrittenByNewer || name === 'VersionError')
-      this.#stored = { ...this.#stored, newer: true }
-    else if (name === 'QuotaExceededError') this.#failure = 'full'
-    else this.#failure = this.unread && name !== 'SecurityError' ? 'unread' : 'refused'
+    const failure = failureOf(error, this.unread)
+    if (failure === 'newer') this.#stored = { ...this.#stored, newer: true }
+    else this.#failure = failure
     console.warn(storageFault, error)
   }
 
@@ -248,7 +256,7 @@ class StorageKeeper implements Keeper {
   async #reload(): Promise<boolean> {
     let theirs: Stored
     try {
-      const parts = await this.#parts.read()
+      const parts = await this.#readParts()
       await this.#fetchDays(parts)
       theirs = readStored(parts, this.#stored, this.#readDay)
     } catch (error) {
@@ -301,6 +309,12 @@ class StorageKeeper implements Keeper {
     return true
   }
 
+  async #readParts(): Promise<ReadonlyMap<string, unknown>> {
+    const parts = await this.#parts.read()
+    const { text } = this.#left
+    return text ? (await this.fetchRest()).withLeft(parts, text) : parts
+  }
+
   /** Fetches what brings edits of two tabs together, and what writes down those of a page that goes away. */
   async fetchRest(): Promise<typeof Coming> {
     this.#together ??= await import('./record/coming-together.js')
@@ -343,11 +357,14 @@ class StorageKeeper implements Keeper {
     if ((this.#dirty || this.#isTyping) && this.#mayWrite && this.#loaded) {
       const puts = new Map<string, unknown>([[typedKey, this.#typed]])
       const removes = this.#dirty && this.#together ? [...this.#takenIn] : []
+      const [stored, underWay] = [this.#stored, this.#unheard]
       if (this.#dirty && this.#together) {
         const key = unsavedKey(newId())
-        puts.set(key, this.#together.unsavedEdits(this.workbook, this.#stored, this.#unheard))
+        puts.set(key, this.#together.unsavedEdits(this.workbook, stored, underWay))
         this.#takenIn.add(key)
       }
+      const typed = this.#typedStored === untyped ? stored.typed : this.#typedStored
+      if (this.#together) this.#left.text = this.#together.leftText({ puts, stored, underWay, typed })
       this.#parts.put({ puts, removes }).catch(error => this.#failed(error))
     }
     void this.flush()
@@ -380,5 +397,3 @@ class StorageKeeper implements Keeper {
     this.#onState(state)
   }
 }
-
-const nameOf = (error: unknown): string | undefined => (error instanceof Error ? error.name : undefined)

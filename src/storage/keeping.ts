@@ -1,6 +1,7 @@
 import type { Formula } from '../dough/document/formula.js'
 import type { Workbook } from '../dough/document/workbook.js'
 import type { PartStore } from './disk/parts.js'
+import type { Texts } from './disk/small-texts.js'
 import type { KeeperNews } from './news.js'
 import type { TypedText } from './record/typed-texts.js'
 import type { KeeperState } from './state.js'
@@ -21,7 +22,10 @@ export interface Keeper {
   damaged(): Promise<ReadonlyMap<string, unknown>>
   /** The browser's answer to keeping the workbook when disk space runs low; undefined until asked, at the first edit. */
   readonly persisted: boolean | undefined
-  /** To be called after every edit. Saves 400 ms after the last, 1 s after the first, at once when the page is left. */
+  /**
+   * To be called after every edit. The first after 400 ms without one is saved as soon as it is painted, others 400 ms after the last
+   * and 1 s after the first of them; all at once when the page is left.
+   */
   keep(workbook: Workbook): void
   /** The edits that led to the workbook as it was opened, as they are stored; to be read with `readSteps`. */
   readonly steps: unknown
@@ -50,6 +54,7 @@ export interface KeeperOptions {
   readonly prepare?: (formulas: readonly Formula[]) => Promise<void>
   // What follows is the browser's unless given, as tests do.
   readonly parts?: PartStore
+  readonly texts?: Texts
   /** What can be taken back, to be stored with each save; plain data. */
   readonly stepsToKeep?: () => unknown
   readonly tabs?: (database: string, events: TabEvents) => Tabs

@@ -1,4 +1,5 @@
 import type { Worded } from '../engine/index.js'
+import { WrittenByNewer } from './record/record.js'
 import { type StorageDiagnostic, storageProblem } from './words.js'
 
 /** Why the workbook is not on disk, or not to be edited here. */
@@ -16,6 +17,14 @@ export type KeeperState =
 export type Failure = 'refused' | 'full' | 'unread'
 
 const codes = { refused: 'storageRefused', full: 'storageFull', unread: 'storageUnread' } as const
+
+/** What an error of the storage comes to; `unread`: nothing could be read so far. */
+export function failureOf(error: unknown, unread: boolean): Failure | 'newer' {
+  const name = error instanceof Error ? error.name : ''
+  if (error instanceof WrittenByNewer || name === 'VersionError') return 'newer'
+  if (name === 'QuotaExceededError') return 'full'
+  return unread && name !== 'SecurityError' ? 'unread' : 'refused'
+}
 
 /** What a state follows from. */
 export interface KeeperFacts {

@@ -17,8 +17,8 @@ const mostProblems = 2_000 // relaxed, for each time that is looked for
  * as it is. A hold that cannot help is left out: the rest has a conflict of its own, or no plan was found among
  * 2,000 relaxed problems.
  */
-export function nearestTimes(problem: TimeProblem, conflict: TimeConflict): NearestTime[] {
-  return conflict.holds.flatMap(hold => {
+export function nearestTimes(problem: TimeProblem, { holds }: Pick<TimeConflict, 'holds'>): NearestTime[] {
+  return holds.flatMap(hold => {
     const { moment, at, from, until } = problem.holds[hold]!
     const rest = { ...problem, holds: problem.holds.filter((_, other) => other !== hold) }
     const bounds: readonly [NearestTime['bound'], number | undefined, Omit<TimeHold, 'moment'>][] = [

@@ -184,8 +184,8 @@ const inForce = (sides: Uint8Array, { shape }: LeastSquares) =>
  * The times of least cost, or a smallest set of spans, holds and groups that cannot be together.
  *
  * Keeps every span within its bounds, every hold and every group, and of all such times has the least sum of
- * (length − usual)² ÷ (most − least) over the spans with a usual length and least < most, both finite. Ways to
- * order uses that cost the same, to 1e-9, are settled by the order in which uses are given: the first goes before
+ * (length − usual)² ÷ leeway over the spans with a usual length and least < most; the leeway is most − least, both
+ * finite, unless the span says another. Ways to order uses that cost the same, to 1e-9, are settled by the order in which uses are given: the first goes before
  * the second where it can, then the first before the third, and so on, group by group; a use then comes after
  * closed hours rather than before them. What costs and bounds leave free is put as late as they let it; what may be
  * ever so late, then as early as they let it; of what is left the first moment in the order given is put at 0, and

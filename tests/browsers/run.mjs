@@ -5,6 +5,8 @@
  * `sendKeys` and the other commands of @web/test-runner-commands are bundled like any import; they reach the
  * runner through a script that only its server has, so that one import stays as it is.
  */
+import { readFileSync } from 'node:fs'
+import { readFile } from 'node:fs/promises'
 import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
@@ -35,11 +37,35 @@ export async function bundle(files, outdir) {
     format: 'esm',
     target: 'es2022',
     external: ['/__web-dev-server__web-socket.js'],
+    alias: { 'axe-core': 'axe-core/axe.min.js' },
     loader: { '.csv': 'text' },
+    minifySyntax: true, // every page reads it anew
+    minifyWhitespace: true,
     sourcemap: 'linked', // fetched when something fails
     logLevel: 'warning',
   })
   await buildSite({ outdir: `${outdir}/site` })
+}
+
+/**
+ * Serves the bundles, and those of the app's files whose names are made of their contents, as they are and for good: pages
+ * share nearly all of them, some eighty each.
+ * @param {string} outdir
+ * @returns {NonNullable<TestRunnerConfig['middleware']>[number]}
+ */
+function built(outdir) {
+  /** @type {Map<string, Buffer>} */
+  const files = new Map()
+  return async (context, next) => {
+    const { path } = context
+    const isNamedByContent = /^\/(?:site\/)?[\w.-]+-[A-Z0-9]{8}\.(?:js|css)$/.test(path)
+    if (!isNamedByContent && !/^\/tests\/[\w/.-]+\.js$/.test(path)) return next()
+    const file = files.get(path) ?? (await readFile(outdir + path))
+    files.set(path, file)
+    context.type = path.replace(/.*\./, '')
+    if (isNamedByContent) context.set('cache-control', 'max-age=86400, immutable')
+    context.body = file
+  }
 }
 
 /**
@@ -59,6 +85,29 @@ function apart() {
       cut.add(name)
       context.body = 'cut'
     } else {
+      context.path = `/site/${path}`
+      return next()
+    }
+  }
+}
+
+/**
+ * Serves the app once more below `/lacking/NAME/`, without the files that have NAME in theirs; its page calls
+ * `isAboutToBegin` of the one around it, with its window, before anything else.
+ * @param {string} site folder of the built app
+ * @returns {NonNullable<TestRunnerConfig['middleware']>[number]}
+ */
+function lacking(site) {
+  const html = readFileSync(`${site}/index.html`, 'utf8')
+  const page = html.replace('<head>', '<head><script src="first.js"></script>')
+  return (context, next) => {
+    const [, name, path = ''] = /^\/lacking\/([^/]+)\/(.*)$/.exec(context.path) ?? []
+    if (name === undefined) return next()
+    if (path === 'index.html' || path === 'first.js') {
+      context.type = path.replace(/.*\./, '')
+      context.body = path === 'index.html' ? page : 'parent.isAboutToBegin(window)'
+    } else if (path.includes(name)) context.status = 404
+    else {
       context.path = `/site/${path}`
       return next()
     }
@@ -89,7 +138,7 @@ export async function runIn({ name, seats }, program, files, outdir, { atOnce, t
       browserStartTimeout: 900_000, // in which it waits for its turn
       testsStartTimeout: 60_000,
       testsFinishTimeout: 240_000,
-      middleware: [apart()],
+      middleware: [built(outdir), apart(), lacking(`${outdir}/site`)],
       browserLogs: true,
       staticLogging: true,
       testFramework: { config: { ui: 'bdd', timeout: '40000' } },

@@ -18,112 +18,41 @@ const loaf = bread(
      bake Bake: 45 min`,
 )
 
-type Row = readonly [what: string, begins: string, ends: string, clock: string]
-
-// Instants and clock times by Python's zoneinfo: back from the local time at which the bread is ready, in UTC.
-const days: readonly (readonly [zone: string, date: string, ready: string, rows: readonly Row[]])[] = [
-  [
-    'Europe/Paris',
-    '2026-03-29',
-    '9:00',
-    [
-      ['Mix', '20260328T164500Z', '20260328T165500Z', 'Sat 28 Mar 17:45'],
-      ['Shape', '20260328T195500Z', '20260328T201500Z', 'Sat 28 Mar 20:55'],
-      ['Heat up Oven', '20260329T053000Z', '20260329T061500Z', 'Sun 29 Mar 7:30'],
-      ['Bake', '20260329T061500Z', '20260329T070000Z', 'Sun 29 Mar 8:15'],
-    ],
-  ],
-  [
-    'Europe/Paris',
-    '2026-10-25',
-    '9:00',
-    [
-      ['Mix', '20261024T174500Z', '20261024T175500Z', 'Sat 24 Oct 19:45'],
-      ['Shape', '20261024T205500Z', '20261024T211500Z', 'Sat 24 Oct 22:55'],
-      ['Heat up Oven', '20261025T063000Z', '20261025T071500Z', 'Sun 25 Oct 7:30'],
-      ['Bake', '20261025T071500Z', '20261025T080000Z', 'Sun 25 Oct 8:15'],
-    ],
-  ],
-  [
-    'America/New_York',
-    '2026-03-08',
-    '9:00',
-    [
-      ['Mix', '20260307T224500Z', '20260307T225500Z', 'Sat 7 Mar 17:45'],
-      ['Shape', '20260308T015500Z', '20260308T021500Z', 'Sat 7 Mar 20:55'],
-      ['Heat up Oven', '20260308T113000Z', '20260308T121500Z', 'Sun 8 Mar 7:30'],
-      ['Bake', '20260308T121500Z', '20260308T130000Z', 'Sun 8 Mar 8:15'],
-    ],
-  ],
-  [
-    'America/New_York',
-    '2026-11-01',
-    '9:00',
-    [
-      ['Mix', '20261031T234500Z', '20261031T235500Z', 'Sat 31 Oct 19:45'],
-      ['Shape', '20261101T025500Z', '20261101T031500Z', 'Sat 31 Oct 22:55'],
-      ['Heat up Oven', '20261101T123000Z', '20261101T131500Z', 'Sun 1 Nov 7:30'],
-      ['Bake', '20261101T131500Z', '20261101T140000Z', 'Sun 1 Nov 8:15'],
-    ],
-  ],
-  [
-    'Europe/Paris',
-    '2027-01-01',
-    '9:00',
-    [
-      ['Mix', '20261231T174500Z', '20261231T175500Z', 'Thu 31 Dec 18:45'],
-      ['Shape', '20261231T205500Z', '20261231T211500Z', 'Thu 31 Dec 21:55'],
-      ['Heat up Oven', '20270101T063000Z', '20270101T071500Z', 'Fri 1 Jan 7:30'],
-      ['Bake', '20270101T071500Z', '20270101T080000Z', 'Fri 1 Jan 8:15'],
-    ],
-  ],
-  [
-    'America/New_York',
-    '2027-01-01',
-    '7:30',
-    [
-      ['Mix', '20261231T221500Z', '20261231T222500Z', 'Thu 31 Dec 17:15'],
-      ['Shape', '20270101T012500Z', '20270101T014500Z', 'Thu 31 Dec 20:25'],
-      ['Heat up Oven', '20270101T110000Z', '20270101T114500Z', 'Fri 1 Jan 6:00'],
-      ['Bake', '20270101T114500Z', '20270101T123000Z', 'Fri 1 Jan 6:45'],
-    ],
-  ],
-  [
-    'Europe/Paris',
-    '2026-10-25',
-    '3:15',
-    [
-      ['Mix', '20261024T120000Z', '20261024T121000Z', 'Sat 24 Oct 14:00'],
-      ['Shape', '20261024T151000Z', '20261024T153000Z', 'Sat 24 Oct 17:10'],
-      ['Heat up Oven', '20261025T004500Z', '20261025T013000Z', 'Sun 25 Oct 2:45'],
-      ['Bake', '20261025T013000Z', '20261025T021500Z', 'Sun 25 Oct 2:30'],
-    ],
-  ],
-  [
-    'Europe/Paris',
-    '2026-10-25',
-    '2:30',
-    [
-      ['Mix', '20261024T101500Z', '20261024T102500Z', 'Sat 24 Oct 12:15'],
-      ['Shape', '20261024T132500Z', '20261024T134500Z', 'Sat 24 Oct 15:25'],
-      ['Heat up Oven', '20261024T230000Z', '20261024T234500Z', 'Sun 25 Oct 1:00'],
-      ['Bake', '20261024T234500Z', '20261025T003000Z', 'Sun 25 Oct 1:45'],
-    ],
-  ],
-  [
-    'America/New_York',
-    '2026-03-08',
-    '3:40',
-    [
-      ['Mix', '20260307T172500Z', '20260307T173500Z', 'Sat 7 Mar 12:25'],
-      ['Shape', '20260307T203500Z', '20260307T205500Z', 'Sat 7 Mar 15:35'],
-      ['Heat up Oven', '20260308T061000Z', '20260308T065500Z', 'Sun 8 Mar 1:10'],
-      ['Bake', '20260308T065500Z', '20260308T074000Z', 'Sun 8 Mar 1:55'],
-    ],
-  ],
+// Instants in UTC and what clocks show, by Python's zoneinfo: back from the local time at which the bread is ready. Mixing, shaping,
+// heating up, baking.
+const days = [
+  'Europe/Paris, 2026-03-29, 9:00, 20260328T1645 Sat 28 Mar 17:45, 20260328T1955 Sat 28 Mar 20:55, 20260329T0530 Sun 29 Mar 7:30, 20260329T0615 Sun 29 Mar 8:15',
+  'Europe/Paris, 2026-10-25, 9:00, 20261024T1745 Sat 24 Oct 19:45, 20261024T2055 Sat 24 Oct 22:55, 20261025T0630 Sun 25 Oct 7:30, 20261025T0715 Sun 25 Oct 8:15',
+  'America/New_York, 2026-03-08, 9:00, 20260307T2245 Sat 7 Mar 17:45, 20260308T0155 Sat 7 Mar 20:55, 20260308T1130 Sun 8 Mar 7:30, 20260308T1215 Sun 8 Mar 8:15',
+  'America/New_York, 2026-11-01, 9:00, 20261031T2345 Sat 31 Oct 19:45, 20261101T0255 Sat 31 Oct 22:55, 20261101T1230 Sun 1 Nov 7:30, 20261101T1315 Sun 1 Nov 8:15',
+  'Europe/Paris, 2027-01-01, 9:00, 20261231T1745 Thu 31 Dec 18:45, 20261231T2055 Thu 31 Dec 21:55, 20270101T0630 Fri 1 Jan 7:30, 20270101T0715 Fri 1 Jan 8:15',
+  'America/New_York, 2027-01-01, 7:30, 20261231T2215 Thu 31 Dec 17:15, 20270101T0125 Thu 31 Dec 20:25, 20270101T1100 Fri 1 Jan 6:00, 20270101T1145 Fri 1 Jan 6:45',
+  'Europe/Paris, 2026-10-25, 3:15, 20261024T1200 Sat 24 Oct 14:00, 20261024T1510 Sat 24 Oct 17:10, 20261025T0045 Sun 25 Oct 2:45, 20261025T0130 Sun 25 Oct 2:30',
+  'Europe/Paris, 2026-10-25, 2:30, 20261024T1015 Sat 24 Oct 12:15, 20261024T1325 Sat 24 Oct 15:25, 20261024T2300 Sun 25 Oct 1:00, 20261024T2345 Sun 25 Oct 1:45',
+  'America/New_York, 2026-03-08, 3:40, 20260307T1725 Sat 7 Mar 12:25, 20260307T2035 Sat 7 Mar 15:35, 20260308T0610 Sun 8 Mar 1:10, 20260308T0655 Sun 8 Mar 1:55',
 ]
+const does = [
+  ['Mix', 10],
+  ['Shape', 20],
+  ['Heat up Oven', 45],
+  ['Bake', 45],
+] as const
 
-for (const [zone, date, ready, rows] of days) {
+/** `20261225T093000Z` of `20261225T0930`, so many minutes later. */
+function utc(text: string, later = 0): string {
+  const [, date, hours, minutes] = /^(\d{4}\d\d\d\d)T(\d\d)(\d\d)$/.exec(text)!
+  const day = date!.replace(/^(....)(..)/, '$1-$2-')
+  const at = new Date(Date.parse(`${day}T${hours}:${minutes}Z`) + later * 60_000)
+  return `${at.toISOString().replace(/[-:]|\.\d+/g, '')}`
+}
+
+for (const text of days) {
+  const [zone, date, ready, ...times] = text.split(', ') as [string, string, string, ...string[]]
+  const rows = times.map((time, i) => {
+    const [begins, ...clock] = time.split(' ') as [string, ...string[]]
+    const [what, minutes] = does[i]!
+    return { what, begins: utc(begins), ends: utc(begins, minutes), clock }
+  })
   const day = saturday([[loaf, 6]], { zone, date, ready })
   const { plan } = openDay(day, [loaf])
   const nameOf = breadNames(day, [loaf])
@@ -132,7 +61,7 @@ for (const [zone, date, ready, rows] of days) {
     const { inside } = readCalendar(writeCalendar(plan!, nameOf, { now: new Date(0) }))
     assert.deepEqual(
       inside.map(({ properties }) => ['SUMMARY', 'DTSTART', 'DTEND'].map(name => properties.get(name))),
-      rows.map(([what, begins, ends]) => [
+      rows.map(({ what, begins, ends }) => [
         what.startsWith('Heat') ? what : `Mill wheat: ${what}`,
         begins,
         ends,
@@ -150,13 +79,8 @@ for (const [zone, date, ready, rows] of days) {
     })
     const full = { Thu: 'Thursday', Fri: 'Friday', Sat: 'Saturday', Sun: 'Sunday' } as const
     const months = { Jan: 'January', Mar: 'March', Oct: 'October', Nov: 'November', Dec: 'December' } as const
-    for (const [what, , , clock] of rows) {
-      const [weekday, number, month, time] = clock.split(' ') as [
-        keyof typeof full,
-        string,
-        keyof typeof months,
-        string,
-      ]
+    for (const { what, clock } of rows) {
+      const [weekday, number, month, time] = clock as [keyof typeof full, string, keyof typeof months, string]
       const expected = `${what} ${full[weekday]} ${number} ${months[month]} ${time}`
       assert.ok(shown.includes(expected), `${expected} is among ${shown.join('; ')}`)
     }

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import { readdirSync, readFileSync } from 'node:fs'
 import { test } from 'node:test'
+import { clockText, localOf } from '../../src/day/course/clock.js'
 import { stagePlans } from '../../src/day/method/stage-steps.js'
 import { openDay } from '../../src/day/plan/open-day.js'
 import type { Formula } from '../../src/dough/document/formula.js'
@@ -29,10 +30,11 @@ for (const formula of examples) {
     }
   })
 
-  test(`${formula.name} can be ready by noon by a baker who sleeps, or it is said when`, () => {
+  test(`${formula.name} can be ready by noon by a baker who sleeps, or it is said by when`, () => {
     const noon = openDay(day([formula], { ready: '12:00' }), [formula])
-    const [, hour] = /Have .* ready at (\d+:\d+)/.exec(noon.conflictSentence) ?? []
-    const sheet = hour ? openDay(day([formula], { ready: hour }), [formula]) : noon
+    const [later] = noon.later
+    const ready = later && clockText(localOf(later.time, 'UTC').minutes)
+    const sheet = ready ? openDay(day([formula], { ready }), [formula]) : noon
     assert.equal(sheet.conflictSentence, '')
     assert.deepEqual(
       sheet.remarks.filter(r => r.code !== 'scaled'),

@@ -5,33 +5,12 @@ import { openDay } from '../../src/day/plan/open-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { near } from './near.js'
 import { bread, momentOf, saturday } from './notation.js'
+import { workedWheat } from './worked-bread.js'
 
 const asleep = [{ from: '22:30', until: '6:00' }]
 
-const millWheat = () =>
-  bread(
-    'Mill wheat',
-    `Levain:
-       Ripe starter 40 g
-       Bread flour 100 g
-       Water 80 g
-       hands Mix: 10 min
-       wait Ripen: 8–10 h
-     Final dough:
-       Bread flour 1000 g
-       Water 690 g
-       Levain 210 g
-       hands Mix: 10 min
-       wait Rest: 30–60 min
-       hands Salt: 5 min
-       wait Bulk: 3.5–4.5 h, 2 × 5 min every 30 min
-       hands Divide and shape: 20 min
-       wait Retard: 12–15 h
-       bake Bake: 45 min`,
-  )
-
 function sentences(more: Partial<Day>, nameOf = (_: string) => ''): string[] {
-  const formula = millWheat()
+  const formula = workedWheat()
   const { plan } = openDay(saturday([[formula, 6]], more), [formula])
   return movedSentences(plan!, nameOf)
 }
@@ -50,7 +29,7 @@ test('four waits that a night shortens by the same part are one sentence, with t
 
 test('waits that are longer are told apart from those that are shorter', () => {
   // Salt held 30 min later than usual: 15 min of rest and bulk and retard before and after take it up.
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const salt = momentOf(day, [formula], 'Salt')
   const sheet = openDay({ ...day, holds: [{ moment: salt, at: '2026-12-04T15:00' }] }, [formula])
@@ -69,5 +48,27 @@ test('waits that are longer are told apart from those that are shorter', () => {
     [
       'Because Salt is held at 14:00, two waits are 8 % of their leeway longer.', // 20 of 240
     ],
+  )
+})
+
+test('what moved of many breads is one sentence', () => {
+  // Out at 9:00, so in at 8:15: bulk of a usual 4 h has 3 h 30, 4 h 30 and 3 h of its 3–5 h.
+  const loaf = (name: string) =>
+    bread(name, 'Final dough:\n Flour 1000 g\n hands Mix: 10 min\n wait Bulk: 3–5 h\n bake Bake: 45 min')
+  const formulas = ['Wheat', 'Rye', 'Spelt'].map(loaf)
+  const [first] = saturday([]).ovens
+  const day = saturday(
+    formulas.map(f => [f, 6] as const),
+    { bakers: 3, ovens: formulas.map((_, i) => ({ ...first!, id: `oven${i}` })) },
+  )
+  const breads = day.breads.map((b, i) => ({ ...b, oven: `oven${i}` }))
+  const holds = ['04:35', '03:35', '05:05'].map((at, i) => ({
+    moment: momentOf(day, formulas, 'Mix', undefined, `b${i + 1}`),
+    at: `2026-12-05T${at}`,
+  }))
+  const { plan } = openDay({ ...day, breads, holds }, formulas)
+  assert.deepEqual(
+    movedSentences(plan!, () => 'x'),
+    ['Because Mix is held at 3:35, two waits are 25–50 % of their leeway shorter and one 25 % longer.'],
   )
 })

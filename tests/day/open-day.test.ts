@@ -5,30 +5,7 @@ import { openDay } from '../../src/day/plan/open-day.js'
 import { remarkSentence } from '../../src/day/plan/words.js'
 import { near } from './near.js'
 import { bread, momentOf, saturday } from './notation.js'
-
-const millWheat = () =>
-  bread(
-    'Mill wheat',
-    `Levain:
-       Ripe starter 40 g
-       Bread flour 100 g
-       Water 80 g
-       hands Mix: 10 min
-       wait Ripen: 8–10 h
-     Final dough:
-       Bread flour 820 g
-       Wholemeal spelt 180 g
-       Water 690 g
-       Salt 21 g
-       Levain 210 g
-       hands Mix: 10 min
-       wait Rest: 30–60 min
-       hands Salt: 5 min, adds Salt
-       wait Bulk: 3.5–4.5 h, 2 × 5 min every 30 min
-       hands Divide and shape: 20 min
-       wait Retard: 12–15 h
-       bake Bake: 45 min`,
-  )
+import { workedWheat } from './worked-bread.js'
 
 /** Minutes since the midnight before the day before the day: as the worked check counts. */
 const minute = (local: string) => {
@@ -37,7 +14,7 @@ const minute = (local: string) => {
 }
 
 test('one bread back from 9:00: every wait at its usual, the levain at 4:15 the day before the day before', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const sheet = openDay(day, [formula])
   assert.equal(sheet.conflict, undefined)
@@ -52,7 +29,7 @@ test('one bread back from 9:00: every wait at its usual, the levain at 4:15 the 
 })
 
 test('with the night closed four waits are shorter by the same part of their leeway, and the folds untouched', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]], { asleep: [{ from: '22:30', until: '6:00' }] })
   const sheet = openDay(day, [formula])
   const start = Date.parse('2026-12-03T00:00Z') / 60_000
@@ -76,7 +53,7 @@ test('with the night closed four waits are shorter by the same part of their lee
 })
 
 test('a moment held stays where it is, the rest follows, and released it follows again', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]], { asleep: [{ from: '22:30', until: '6:00' }] })
   const sheet = openDay(day, [formula])
   const salt = momentOf(day, [formula], 'Salt')
@@ -96,7 +73,7 @@ test('a moment held stays where it is, the rest follows, and released it follows
 })
 
 test('what cannot be together is told with what it needs and the nearest time that would do', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const sheet = openDay(day, [formula])
   sheet.hold(momentOf(day, [formula], 'Salt'), '15:30')
@@ -111,8 +88,21 @@ test('what cannot be together is told with what it needs and the nearest time th
   assert.equal(sheet.conflict, undefined)
 })
 
+test('what cannot last as long as two times are apart is told by its most', () => {
+  const formula = workedWheat()
+  const day = saturday([[formula, 6]])
+  const sheet = openDay(day, [formula])
+  sheet.hold(momentOf(day, [formula], 'Mix', 'Final dough'), '9:00')
+  sheet.hold(momentOf(day, [formula], 'Divide and shape'), '19:00')
+  assert.equal(
+    sheet.conflictSentence,
+    // 10 min, 1 h, 5 min and 4 h 30 are 5 h 45: from 9:00 to 14:45, or from 13:15 to 19:00
+    'Mix at 9:00 and Divide and shape at 19:00 are 10 h apart; mix (10 min), rest (at most 1 h), salt (5 min) and bulk (at most 4 h 30) last 5 h 45 at most. Hold Mix at 13:15, or hold Divide and shape at 14:45.',
+  )
+})
+
 test('twelve loaves of which six fit at once bake in two loads, the second when the oven has recovered', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 12]], {
     ovens: [{ id: 'oven', name: 'Oven', atOnce: 6, between: 15, change: 0, heating: 40 }],
   })
@@ -128,10 +118,15 @@ test('twelve loaves of which six fit at once bake in two loads, the second when 
   const ready = Date.parse('2026-12-05T09:00Z') / 60_000
   near(loads[1]!.until, ready, 1e-12)
   near(loads[0]!.until, ready - 45 - 15, 1e-12)
+  // Of what is done for both the last load tells, which is ready in time.
+  assert.match(
+    sheet.working(momentOf(day, [formula], 'Salt')).words,
+    /^ready 9:00 − bake, load 2 45 min − retard, load 2 /,
+  )
 })
 
 test('two breads, one oven, ready at one time: one of them is done before, and it is said', () => {
-  const [wheat, rye] = [millWheat(), { ...millWheat(), id: 'rye', name: 'Rye' }]
+  const [wheat, rye] = [workedWheat(), { ...workedWheat(), id: 'rye', name: 'Rye' }]
   const sheet = openDay(
     saturday([
       [wheat, 6],
@@ -141,6 +136,9 @@ test('two breads, one oven, ready at one time: one of them is done before, and i
   )
   const [first, second] = sheet.plan!.events.filter(e => e.kind === 'bake')
   near(second!.from - first!.until, 10, 1e-6) // the oven’s own time between loads
+  const { anchor, parts } = sheet.working(first!.begins)
+  assert.deepEqual([anchor, parts[0]!.words, parts[0]!.moment], ['ready 9:00', 'Before its time', undefined])
+  near(parts[0]!.minutes, 55, 1e-6) // from the typed time on, so that the parts come to the time shown
   assert.deepEqual(
     sheet.remarks.map(r => [r.code, 'minutes' in r && Math.round(r.minutes)]),
     [['done early', 55]],
@@ -148,7 +146,7 @@ test('two breads, one oven, ready at one time: one of them is done before, and i
 })
 
 test('from a beginning everything follows at its usual', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const { ready: _, ...rest } = saturday([[formula, 6]])
   const day = { ...rest, begin: '7:00' }
   const sheet = openDay(day, [formula])
@@ -162,7 +160,7 @@ test('from a beginning everything follows at its usual', () => {
 })
 
 test('what goes in at a step is what it names; all else goes in at the first, as much as the batch takes', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]])
   const sheet = openDay(day, [formula])
   // six of 900 g from 1,921 g as written
@@ -179,7 +177,7 @@ test('what goes in at a step is what it names; all else goes in at the first, as
 })
 
 test('a stage that two breads share is built once, for both', () => {
-  const [wheat, rye] = [millWheat(), { ...millWheat(), id: 'rye', name: 'Rye' }]
+  const [wheat, rye] = [workedWheat(), { ...workedWheat(), id: 'rye', name: 'Rye' }]
   const day = saturday(
     [
       [wheat, 6],
@@ -215,7 +213,7 @@ test('a wait written for another temperature is scaled to the kitchen, and says 
 })
 
 test('over the night on which clocks go back the plan is an hour longer by the clock', () => {
-  const formula = millWheat()
+  const formula = workedWheat()
   const day = saturday([[formula, 6]], { zone: 'Europe/Paris', date: '2026-10-25' })
   const sheet = openDay(day, [formula])
   // 1,725 min before 9:00 winter time; the clock shows an hour more at the levain
@@ -223,7 +221,7 @@ test('over the night on which clocks go back the plan is an hour longer by the c
 })
 
 test('a bread whose formula is gone is left out and said, and the others are planned as without it', () => {
-  const [formula, gone] = [millWheat(), millWheat()]
+  const [formula, gone] = [workedWheat(), workedWheat()]
   const day = saturday([
     [gone, 4],
     [formula, 6],

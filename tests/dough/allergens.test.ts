@@ -67,7 +67,7 @@ test('a starter that nobody has said the flour of is not known', () => {
   ])
   assert.equal(
     notKnownSentence(notKnown),
-    'Not known: House starter, for nobody has said which flour it is fed with; Old starter, for nobody has said which flour it is fed with.',
+    'Not known: House starter, of which the flour it is fed with is not known; Old starter, of which the flour it is fed with is not known.',
   )
 })
 

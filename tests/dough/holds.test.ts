@@ -182,13 +182,15 @@ const refused: readonly (readonly [
       ['totalWater', 800, 'water'],
       ['trueHydration', 0.6, 'salt'],
     ],
-    /No weight of water and salt gives total water held at 800 g and true hydration held at 60 %/,
+    // 800 ÷ (1000 + 200·120/220), whatever the salt weighs
+    /True hydration cannot be 60 %: at least 72\.2 % while water stays\./,
   ],
   [
     'a negative outcome',
     dough('flour = 1000 g; water = 700 g; levain = 400 g'),
     [['trueHydration', 0.05, 'water']],
-    /With true hydration held at 5 %, water would weigh -120.9 g: less than nothing/,
+    // the levain's own: 400·100/220 ÷ (1000 + 400·120/220)
+    /True hydration cannot be 5 %: at least 15 % while flour and levain stay\./,
   ],
   [
     'a line that makes no difference',
@@ -267,7 +269,7 @@ test('an amount in a circle with the line that gives is said, with the path', ()
   const said = sheet.problems.filter(p => p.severity === 'error').map(p => p.message)
   assert.match(
     said[0]!,
-    /levain in Final dough is worked out from .*water in Levain.*: a circle, so there is no figure/,
+    /levain in Final dough is worked out from .*water in Levain.*: they wait for each other/,
   )
   assert.match(said[0]!, /Release the hold \(true hydration held at 70 %\)/)
   near(sheet.weight('Final dough', 'salt'), 20)

@@ -63,8 +63,8 @@ test('a line without words says why, and its weight counts as weighed', () => {
     householdOf(openFormula(formula), us).lines.map(l => l.problem?.message),
     [
       undefined,
-      'Nobody has said what a cup of Ground cardamom weighs: weigh it.',
-      'Nobody has said what a cup of Ripe starter weighs: weigh it.',
+      'What a cup of Ground cardamom weighs is not known: weigh it.',
+      'What a cup of Ripe starter weighs is not known: weigh it.',
       'There is nothing to measure.',
     ],
   )

@@ -139,6 +139,18 @@ test('bakers find an ingredient by the names they use', () => {
     ['Weizenmehl 550', 'All-purpose flour'],
     ['T55', 'All-purpose flour'],
     ['T65', 'Bread flour'],
+    ['T45', 'All-purpose flour'],
+    ['T80', 'High-extraction flour'],
+    ['T110', 'High-extraction flour'],
+    ['T150', 'Whole wheat flour'],
+    ['T130', 'Medium rye flour'],
+    ['Type 405', 'All-purpose flour'],
+    ['Type 1050', 'High-extraction flour'],
+    ['emmer', 'Emmer flour'],
+    ['Petit épeautre', 'Einkorn flour'],
+    ['white spelt', 'White spelt flour'],
+    ['Khorasan', 'Khorasan flour'],
+    ['durum', 'Durum flour'],
     ['Vollkornmehl', 'Whole wheat flour'],
     ['Roggenmehl 997', 'Light rye flour'],
     ['Roggenmehl Type 1150', 'Medium rye flour'],
@@ -160,18 +172,7 @@ test('bakers find an ingredient by the names they use', () => {
 })
 
 test('a name of another language that leaves open what is meant is not known', () => {
-  for (const name of [
-    'Sauerteig',
-    'Anstellgut',
-    'Levain',
-    'Öl',
-    'Huile',
-    'Farine',
-    'Levure',
-    'Dinkelmehl',
-    'Weizenmehl 1050',
-    'T110',
-  ])
+  for (const name of ['Sauerteig', 'Anstellgut', 'Levain', 'Öl', 'Huile', 'Farine', 'Levure'])
     assert.equal(larder.find(name), undefined, name)
 })
 

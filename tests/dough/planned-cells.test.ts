@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { formulaOf, lineOf } from './notation.js'

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { alsoAt, quantitiesIn, quantityAt, wholeAmount } from '../../src/dough/lexicon/quantities.js'
+import { measuresIn, quantitiesIn, quantityAt, wholeAmount } from '../../src/dough/lexicon/quantities.js'
 import { type Token, tokensOf } from '../../src/dough/lexicon/text-tokens.js'
 import { figureOf } from '../../src/dough/lexicon/written-figures.js'
 import { randomOf } from '../random.js'
@@ -80,22 +80,20 @@ const also: readonly (readonly [text: string, first: string, ...others: string[]
 ]
 for (const [text, first, ...others] of also)
   test(`${text} is ${[first, ...others].join(', also ')}`, () => {
-    const whole = wholeAmount(text)!
-    assert.equal(figureOf(whole.quantity, asGrams).text, first)
     assert.deepEqual(
-      whole.also.map(quantity => figureOf(quantity, asGrams).text),
-      others,
+      measuresIn(tokensOf(text))?.quantities.map(quantity => figureOf(quantity, asGrams).text),
+      [first, ...others],
     )
   })
 
 for (const text of ['20 g water', 'two', '', '2 cups (474 ml', '(20 g)', '20 minutes', 'g'])
   test(`${JSON.stringify(text)} is not nothing but an amount with a unit`, () => {
-    assert.notEqual(wholeAmount(text)?.quantity.terms[0].unit?.kind, 'unit')
+    assert.notEqual(wholeAmount(text)?.terms[0].unit?.kind, 'unit')
   })
 
 test('the mark of the text decides a number that can be read in two ways, and the other reading is told', () => {
   const read = (text: string, mark: '.' | ',') => {
-    const { text: amount, guesses } = figureOf(wholeAmount(text, mark)!.quantity, asGrams)
+    const { text: amount, guesses } = figureOf(measuresIn(tokensOf(text), mark)!.quantities[0], asGrams)
     return [amount, guesses]
   }
   assert.deepEqual(read('1,250 kg', '.'), [
@@ -182,7 +180,7 @@ test('no text makes it throw, and no amount stands within another (seed 41)', ()
     }
     tokens.forEach((_, at) => {
       quantityAt(tokens, at)
-      alsoAt(tokens, at)
+      measuresIn(tokensOf(text))
     })
     wholeAmount(text)
   }

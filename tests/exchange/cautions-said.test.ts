@@ -50,7 +50,7 @@ for (const [what, write] of writers) {
     const text = write()
     for (const said of [
       'Not known: Mahleb.',
-      'it clears no bread for anybody',
+      'It does not say that a bread suits anybody with an allergy.',
       'Your suppliers’ labels and local food law decide.',
       'Egg or milk: This dough holds egg or milk.',
       'Raw flour: Do not taste raw flour',

@@ -74,7 +74,7 @@ test('a formula is written as Markdown with a table for each stage', () => {
 
       Listed, of the fourteen allergens of the European Union: cereals containing gluten (wheat) in Ripe starter, Bread flour.
 
-      This is what the larder lists for these ingredients, and nothing more: it clears no bread for anybody. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.
+      This is what the larder lists for these ingredients, and nothing more. It does not say that a bread suits anybody with an allergy. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.
 
       Raw flour: Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home is no remedy.
 

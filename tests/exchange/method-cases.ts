@@ -48,6 +48,7 @@ export const englishCases: readonly MethodCase[] = [
   ['Preshape, rest 20 min, shape.', 'hands Preshape: ', 'wait Rest: 20 min', 'hands Shape: '],
   ['Score and bake 40 minutes at 230 °C.', 'hands Score: ', 'bake Bake: 40 min, at 230 °C'],
   ['Remove from the fridge and let stand for 1 hour.', 'wait Rest: 1 h'],
+  ['Shape, then overnight in the fridge.', 'hands Shape: ', 'wait Retard: 8–12 h, in the fridge ? overnight'],
   // folds
   [
     'Give four sets of folds every half hour.',
@@ -191,6 +192,7 @@ export const englishCases: readonly MethodCase[] = [
 
 /** Of a dough of farine T65, farine de seigle, eau, sel and levain. */
 export const frenchCases: readonly MethodCase[] = [
+  ['Façonnez, puis une nuit au frigo (12 à 15 heures).', 'hands Façonner: ', 'wait Froid: 12–15 h, au frigo'],
   ['Couvrir et laisser reposer 30 minutes.', 'wait Repos: 30 min'],
   ['Laisser lever une heure et demie à 25 °C.', 'wait Levée: 1 h 30, à 25 °C'],
   ['Pétrir 10 minutes, puis laisser reposer une demi-heure.', 'hands Pétrir: 10 min', 'wait Repos: 30 min'],
@@ -243,6 +245,13 @@ export const frenchCases: readonly MethodCase[] = [
 
 /** Of a levain (ripe starter, bread flour, water) and the same dough. */
 export const englishStageCases: readonly MethodCase[] = [
+  [
+    'Levain:\nMix all. Rest 8 hours.\nDough:\nMix the flour and the water. Bulk ferment 4 hours.',
+    '@Levain hands Mix: ',
+    '@Levain wait Rest: 8 h',
+    'hands Mix: ',
+    'wait Bulk: 4 h',
+  ],
   [
     'For the levain, mix the starter, flour and water and leave for 8 hours at 24 °C. Next day mix all the ingredients for the dough and rest 1 hour.',
     '@Levain hands Mix: ',

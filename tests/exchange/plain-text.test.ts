@@ -87,10 +87,10 @@ test('a formula is written as text with its columns in line', () => {
       Allergens and cautions:
       > Listed, of the fourteen allergens of the European Union: cereals
       > containing gluten (wheat) in Ripe starter, Bread flour, Wholemeal spelt.
-      > This is what the larder lists for these ingredients, and nothing more:
-      > it clears no bread for anybody. A starter carries the flour it is fed
-      > with, and flour dust settles everywhere. Your suppliers’ labels and
-      > local food law decide.
+      > This is what the larder lists for these ingredients, and nothing more.
+      > It does not say that a bread suits anybody with an allergy. A starter
+      > carries the flour it is fed with, and flour dust settles everywhere.
+      > Your suppliers’ labels and local food law decide.
       > Raw flour: Do not taste raw flour, dough or starter: flour is not
       > treated to kill germs, and heating it at home is no remedy.
       > For bread made for others or for sale, local codes and the licence you

@@ -23,6 +23,7 @@ const pieces = {
   'rows of joins': `${'and 1 g or 2 oz / '.repeat(20)}\n`,
   'rows of blanks': `a${' '.repeat(300)}\n`,
   'rows with commas': 'Flour,500 g,"70,5"\n',
+  'short rows with commas': 'a,1\n',
   'rows with tabs': 'Flour\t500 g\t70.5\n',
   'rows with gaps': 'Flour    500 g    70.5\n',
   'rows with strokes': '| Flour | 500 g | 70.5 |\n',

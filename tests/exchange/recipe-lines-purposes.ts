@@ -22,7 +22,7 @@ export const linesOfPurposes: readonly RecipeLineCase[] = [
     '20 g de farine T65 pour le plan de travail',
     'Farine T65 | 20 g | pour le plan de travail ? for the bench',
   ],
-  ['asdf 42t', 'asdf | | 42t ? How much 42t is nobody can say: type an amount'],
+  ['asdf 42t', 'asdf | | 42t ? What 42t weighs is not known: type an amount'],
   ['42t qwxz', 'qwxz | 42 tsp | ? “t” was read as a teaspoon'],
   ['1 t salt', 'Salt | 1 tsp |'],
   ['salt 1 t', 'Salt | 1 tsp |'],

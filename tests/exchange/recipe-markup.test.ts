@@ -160,10 +160,11 @@ const twelve = { make: 'pieces', pieces: [{ count: 12, weight: 130 }] } as const
 test('a method is sections of steps, each with its time where it is one, and the note describes the bread', () => {
   const recipe = recipeMarkup(openFormula(withMethods))
   assert.equal(recipe.description, 'An everyday loaf. Bake for 50 min. Prep: 12 min')
-  const step = (name: string, text: string, performTime?: string) => ({
+  const step = (name: string, text: string, performTime?: string, additionalType?: string) => ({
     '@type': 'HowToStep',
     name,
     text,
+    ...(additionalType && { additionalType }),
     ...(performTime && { itemListElement: [{ '@type': 'HowToDirection', text, performTime }] }),
   })
   assert.deepEqual(recipe.recipeInstructions, [
@@ -187,8 +188,8 @@ test('a method is sections of steps, each with its time where it is one, and the
         step('Bulk', 'Bulk: 3.5–4.5 h, 2 × 5 min every 30 min'),
         step('Shape', 'Shape: 2 min each'),
         step('Bake', 'Bake: 20 min', 'PT20M'),
-        step('Uncover', 'Uncover: 25 min', 'PT25M'),
-        step('Cool', 'Cool: until cold'),
+        step('Uncover', 'Uncover: 25 min', 'PT25M', 'bake'),
+        step('Cool', 'Cool: until cold', undefined, 'wait'),
       ],
     },
   ])

@@ -147,6 +147,7 @@ for (const nasty of [
       stages: [stage],
       meanings: [],
       keptSettings: [{ stage: nasty, setting: nasty, amount: nasty, note: nasty }],
+      group: nasty,
     }
     const written = writeFormulas([formula])
     // a program of another locale cuts at semicolons and line breaks too
@@ -159,6 +160,7 @@ for (const nasty of [
       shown(again[0]!),
       shown({ ...formula, stages: [{ ...stage, lines: [{ ...stage.lines[0]!, amount: nasty.trim() }] }] }),
     )
+    assert.equal(again[0]!.group, nasty)
     assert.equal(writeFormulas(again), written)
   })
 

@@ -181,6 +181,33 @@ test('reading tells how far it is, and stops when asked', () => {
   assert.equal(readTable(unguessed, unguessed.mapping).stopped, true)
 })
 
+test('a formula of more lines than are kept is told and not made; one beside it is', () => {
+  const row = (formula: string) => `${formula};Flour;1 g`
+  const text = [
+    'Formula;Ingredient;Amount',
+    ...Array(5000).fill(row('Great')),
+    row('Small'),
+    row('Great'),
+  ].join('\n')
+  const { formulas, rows, problems } = read(text)
+  assert.deepEqual(
+    formulas.map(({ name, stages }) => [name, stages[0]!.lines.length]),
+    [['Small', 1]],
+  )
+  assert.match(problems[0]!.message, /^Great has 5,001 lines; a formula holds at most 5,000\./)
+  assert.equal(problems.length, 1)
+  assert.equal(rows.length, 5003)
+  assert.deepEqual(rows[5001], { ...rows[5001], became: 'line', formula: 'Small' })
+  for (const at of [1, 5000, 5002]) {
+    const { became, text: said, why } = rows[at]!
+    assert.deepEqual([became, said], ['not understood', 'Great | Flour | 1 g'])
+    assert.deepEqual(
+      why!.map(({ code }) => code),
+      ['lineOfTooMany'],
+    )
+  }
+})
+
 test('weights are kept beside percentages unless those of the final dough say more', () => {
   const rounded = 'Ingredient,Percent,Grams\nBread flour,100,1000\nWater,68.25,683\nSalt,2.05,21\n'
   assert.deepEqual(amountsOf(rounded), ['100%', '68.25%', '2.05%'])

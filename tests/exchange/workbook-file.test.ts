@@ -5,6 +5,7 @@ import { type Formula, newId } from '../../src/dough/document/formula.js'
 import { applyChanges, type Workbook } from '../../src/dough/document/workbook.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { larderWith, usualLarder } from '../../src/dough/larder/usual-larder.js'
+import { partOfWorkbook } from '../../src/exchange/data/part-of-workbook.js'
 import { mergeWorkbooks, restorePlan } from '../../src/exchange/data/restore.js'
 import { readWorkbookFile, writeWorkbookFile } from '../../src/exchange/data/workbook-file.js'
 import { formulaOf } from '../dough/notation.js'
@@ -17,6 +18,32 @@ const loaf = formulaOf('Final dough:\n Bread flour = 100%\n Water = 68%')
 const workbookOf = (...formulas: Formula[]): Workbook => ({ name: 'Brackwater Mill', formulas, larder: [] })
 const file = (fields: object) =>
   JSON.stringify({ format: 'tarebook workbook file', version: 1, savedAt: at, ...fields })
+test('some formulas leave as a workbook file of their own, with the own ingredients that they or their states name', () => {
+  const own = (id: string, name: string, ...otherNames: string[]) => ({
+    ...usualLarder[0]!,
+    id,
+    name,
+    otherNames,
+  })
+  const { states: _none, ...then } = formulaOf('Final dough:\n Sharp salt = 2%')
+  const states = [{ id: 's', name: 'Before', keptAt: at, formula: then }]
+  const chosen = { ...formulaOf('Final dough:\n Bread flour = 100%\n HILL  meal = 10%'), states }
+  const workbook: Workbook = {
+    ...workbookOf(loaf, chosen),
+    larder: [own('a', 'Meal of the hill', 'Hill meal'), own('b', 'Sharp salt'), own('c', 'Old dough')],
+    scale: { step: 5, fineStep: 0.1, fineBelow: 10 },
+  }
+  const text = writeWorkbookFile(partOfWorkbook(workbook, [chosen]), at)
+  const { workbook: read, problems } = readWorkbookFile(text)
+  assert.deepEqual(problems, [])
+  assert.deepEqual(read!.formulas, [chosen])
+  assert.deepEqual(
+    read!.larder.map(({ id }) => id),
+    ['a', 'b'],
+  )
+  assert.equal(read!.scale, undefined, 'how a scale weighs is the reader’s own')
+})
+
 const saidOf = (text: string) => readWorkbookFile(text).problems.map(p => `${p.severity}: ${p.message}`)
 
 /** The same with fields that no version knows, here and there. */
@@ -38,7 +65,11 @@ test('workbooks of every kind are the same file after writing, reading and writi
     const formulas = Array.from({ length: random.below(4) }, (): Formula => {
       const { states: _states, ...kept } = anyFormula(random)
       const state = { id: newId(), name: random.pick(anyNames), keptAt: at, formula: kept }
-      return { ...anyFormula(random), ...(random.below(3) ? {} : { states: [state] }) }
+      return {
+        ...anyFormula(random),
+        ...(random.below(3) ? {} : { states: [state] }),
+        ...(random.below(2) ? {} : { group: random.pick(anyNames) }),
+      }
     })
     const {
       name,

@@ -9,17 +9,19 @@ import { cautionSentences, householdSentences } from '../../src/dough/about/word
 import { expressionSentences } from '../../src/dough/amounts/expression-words.js'
 import { jottingSentences } from '../../src/dough/amounts/jotting-words.js'
 import { amountSentences } from '../../src/dough/amounts/words.js'
+import { rareSentences } from '../../src/dough/cells/rare-words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
+import { clearedSentences } from '../../src/dough/edits/cleared/words.js'
 import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.js'
 import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
+import { remarkSentences } from '../../src/dough/remarks/remark-words.js'
 import { figureSentences } from '../../src/dough/sheet/figure-words.js'
-import { remarkSentences } from '../../src/dough/sheet/remark-words.js'
 import { sheetSentences } from '../../src/dough/sheet/words.js'
 import { arrivingSentences } from '../../src/exchange/arriving/words.js'
 import { csvSentences } from '../../src/exchange/csv/words.js'
@@ -28,6 +30,7 @@ import { lineSentences, recipeSentences, restSentences } from '../../src/exchang
 import { stepReasonSentences } from '../../src/exchange/steps/words.js'
 import { tableSentences } from '../../src/exchange/tables/words.js'
 import { textSentences } from '../../src/exchange/text/words.js'
+import { copySentences } from '../../src/storage/outside/words.js'
 import { damageSentences } from '../../src/storage/record/words.js'
 import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
@@ -37,6 +40,8 @@ const allSentences: Readonly<Record<string, object>> = {
   arrivingSentences,
   cautionSentences,
   cellSentences,
+  clearedSentences,
+  copySentences,
   csvSentences,
   damageSentences,
   dataSentences,
@@ -55,6 +60,7 @@ const allSentences: Readonly<Record<string, object>> = {
   methodCautionSentences,
   mixingSentences,
   outlineSentences,
+  rareSentences,
   rebaseSentences,
   recipeSentences,
   remarkSentences,

@@ -129,7 +129,7 @@ describe('The page', () => {
     const { askEdit } = await import('../../components/base/events')
     const at = { formula: app.desk!.formula!.id, stage: app.desk!.formula!.stages[1]!.id, line: line.id }
     askEdit(sheet()!, workbook => enterAmount(workbook, at, 'weight', '700'), { ...at, column: 'weight' })
-    await said(/^Water 700 g; true hydration 71\.4 %$/)
+    await said(/^Water set to 700 grams; true hydration 71\.4 %$/)
     await press('Control+z')
     await said(/^Undone: Set Water to 700 g; true hydration 70\.5 %$/)
     await press('Control+Shift+z')
@@ -211,7 +211,7 @@ describe('The page', () => {
 
   it('teaches on an empty shelf and begins with the keyboard', async () => {
     await start([spelt()])
-    shelf()!.shadowRoot!.querySelector<HTMLElement>('tb-menu')!.focus()
+    shelf()!.shadowRoot!.querySelector<HTMLElement>('tb-menu[label="Actions for Spelt tin"]')!.focus()
     await press('ArrowDown', 'End', 'Enter')
     await app.updateComplete
     const empty = await waitUntil(() => root().querySelector('tb-empty-shelf'), 'the shelf is empty')

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { describe, test } from 'node:test'
 import { alsoDone, settingsBeside } from '../../components/beside/beside-settings.js'
-import { listed } from '../../components/beside/settings-words.js'
+import { listedFew } from '../../components/beside/settings-words.js'
 import type { Formula, Stage, Step } from '../../src/dough/document/formula.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { millWheat } from './breads.js'
@@ -139,7 +139,7 @@ describe('Bringing a state back', () => {
     )
 
   test('names a few things, and says how many more there are', () => {
-    assert.equal(listed([...'abcde']), 'a, b, c, d and e')
-    assert.equal(listed([...'abcdef']), 'a, b, c, d and 2 more')
+    assert.equal(listedFew([...'abcde']), 'a, b, c, d and e')
+    assert.equal(listedFew([...'abcdef']), 'a, b, c, d and 2 more')
   })
 })

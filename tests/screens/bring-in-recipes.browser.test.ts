@@ -136,7 +136,7 @@ describe('Bringing in a recipe in words', () => {
     match(state(), /^2 lines still need an amount\./)
     const walnuts = lineOf('a handful of walnuts')
     equal(inside().activeElement, walnuts.querySelector('.amount'))
-    match(textOf(walnuts.querySelector('.guess')), /^No amount\. How much a handful is nobody can say/)
+    match(textOf(walnuts.querySelector('.guess')), /^No amount\. What a handful weighs is not known/)
     await type('40 g')
     await press('Tab')
     match(state(), /^1 line still needs an amount\./)

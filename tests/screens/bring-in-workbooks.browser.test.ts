@@ -93,7 +93,7 @@ describe('Bringing in a workbook file', () => {
     const day = newDay({ name: 'Saturday oven', date: '2026-12-05', zone: 'UTC' })
     await show({ here: { ...here, days: [day] }, file: { ...file, leeway: 0.2 } })
     await opened.click('.ways .choice', 'Replace everything here')
-    match(textOf(opened.find('.grave', 'Gone from here')), /Saturday oven, 2026-12-05/)
+    match(textOf(opened.find('.grave', 'Cleared away from here')), /Saturday oven, 2026-12-05/)
     ok(opened.find('p', 'How far waits may move is taken from the file.'))
   })
 
@@ -112,11 +112,11 @@ describe('Bringing in a workbook file', () => {
     await show()
     opened.find('.ways input').focus()
     await press('ArrowDown')
-    match(textOf(opened.find('.grave', 'Gone from here')), /1 Only here/)
+    match(textOf(opened.find('.grave', 'Cleared away from here')), /1 Only here/)
     await opened.click('footer .main', 'Replace everything')
     match(
       textOf(opened.find('.question')),
-      /1 formula of yours would be gone, 1 thing of yours would be as in the file/,
+      /1 formula of yours would be cleared away, 1 thing of yours would be as in the file/,
     )
     ok(/Keep what is here/.test(textOf(opened.root.activeElement)), 'the focus is on the safe answer')
     await press('Tab', 'Enter')

@@ -28,7 +28,7 @@ describe('The printed card', () => {
   let opener: HTMLButtonElement
   const six = [millWheat, rye, baguette, flatbread, buns, spelt].map(csv => readFormulas(csv).formulas[0]!)
 
-  async function show(formula: Formula) {
+  async function show(formula: Formula, ...others: Formula[]) {
     localStorage.clear()
     opener = document.createElement('button')
     opener.textContent = 'Print a card'
@@ -36,11 +36,13 @@ describe('The printed card', () => {
     document.body.append(opener, card)
     opener.focus()
     Object.assign(card, {
-      workbook: { ...emptyWorkbook, formulas: [formula] },
+      workbook: { ...emptyWorkbook, formulas: [formula, ...others] },
       larder: larderWith([]),
       numbers: english,
     })
-    await card.show({ formula: formula.id })
+    await card.show(
+      others.length ? { formulas: [formula, ...others].map(({ id }) => id) } : { formula: formula.id },
+    )
   }
   const find = <E extends HTMLElement>(selector: string, words = '') =>
     [...card.shadowRoot!.querySelectorAll<E>(selector)].find(e => textOf(e).includes(words))!
@@ -60,7 +62,7 @@ describe('The printed card', () => {
     find<HTMLSelectElement>('select').focus()
     await press(name === 'a4' ? 'Home' : 'End')
     await waitUntil(
-      () => paper().getAttribute('style')?.includes(`${papers[name].width};`),
+      () => find('main').getAttribute('style')?.includes(`${papers[name].width};`),
       'the paper is there',
     )
     await card.updateComplete
@@ -88,6 +90,32 @@ describe('The printed card', () => {
     const [levain, final] = [...card.shadowRoot!.querySelectorAll('.stage')]
     equal(levain!.querySelectorAll('td.grams').length, 3)
     equal(final!.querySelectorAll('td.grams').length, 5)
+  })
+
+  it('has decimals under each other, no noughts at the end, eggs counted, and what a piece weighs as dough', async () => {
+    // 12 × 85 g baked, 15 % lost: 100 g of dough each, 1,200 g in all; 240 g of it is egg of 50 g, 4.8 of them
+    const [dough] = straightDough(
+      'Bread flour = 600 g\nWater = 348.5 g\nSalt = 9 g\nYeast = 2.5 g\nEggs = 240 g',
+      '',
+    ).stages
+    const pieces = [{ count: 12, weight: 85 }]
+    await show(bread({ stages: [dough!], batch: { make: 'baked pieces', pieces, bakeLoss: 0.15 } }))
+    const grams = [...card.shadowRoot!.querySelectorAll<HTMLElement>('td.grams')]
+    deepEqual(grams.map(textOf), ['600 g', '349 g', '9 g', '2.5 g', '240 g'])
+    const ends = grams.map(cell => {
+      const text = document.createRange()
+      text.setStart(cell.firstChild!, 0)
+      const [figure] = [...cell.childNodes].filter(
+        node => node instanceof Text && /\d/.test(node.data),
+      ) as Text[]
+      const mark = figure!.data.indexOf('.')
+      text.setStart(figure!, 0)
+      text.setEnd(figure!, mark < 0 ? figure!.data.length : mark)
+      return text.getBoundingClientRect().right
+    })
+    ok(Math.max(...ends) - Math.min(...ends) < 0.6, `whole grams end at ${ends}`)
+    match(textOf(find('tr', 'Eggs')), /^240 g about 5 × Eggs/)
+    match(textOf(find('.leads')), /Dough weight 1,20\d g ?12 × 100 g/)
   })
 
   it('shows the method of each stage beneath its lines, and what to look for with the notes', async () => {
@@ -229,6 +257,24 @@ describe('The printed card', () => {
         }
       }
     })
+
+  it('prints several, each on a page of its own, and counts them', async () => {
+    await show(...(six as [Formula, ...Formula[]]))
+    equal(textOf(find('.pages')), '6 pages')
+    equal(document.title, '6 cards')
+    const levels = [...card.shadowRoot!.querySelectorAll('h1, h2')].map(
+      h => h.getAttribute('aria-level') ?? h.localName,
+    )
+    deepEqual(levels.slice(0, 4), ['h1', '2', '3', '3'])
+    equal(levels.filter(level => level === '2').length, 6)
+    await passesAxeInBoth(card)
+    await emulateMedia({ media: 'print' })
+    const papers = [...card.shadowRoot!.querySelectorAll('.paper')]
+    deepEqual(
+      papers.map(one => getComputedStyle(one).breakBefore),
+      ['auto', ...papers.slice(1).map(() => 'page')],
+    )
+  })
 
   it('says how many pages a formula takes that one page cannot hold', async () => {
     const [levain, final] = bread().stages

@@ -170,7 +170,7 @@ describe('What is taken along of a day', () => {
   })
 
   it('offers nothing where the day has no times', async () => {
-    await show(openDay(saturdayOven(formulas, { ready: '12:00' }), formulas))
+    await show(openDay(saturdayOven(formulas, {}, [12, 12, 3]), formulas)) // two loads of a rye that cannot wait so long
     equal(out.shadowRoot!.querySelector('button'), null)
     match(textOf(out.shadowRoot!.querySelector('p')), /^There is nothing to take along until/)
   })

@@ -4,34 +4,12 @@ import type { Day } from '../../src/dough/document/day'
 import type { Workbook } from '../../src/dough/document/workbook'
 import { larderWith } from '../../src/dough/larder/usual-larder'
 import { waitUntil } from '../assert'
-import { bread } from '../day/notation'
+import { workedWheat } from '../day/worked-bread'
 import { press, type } from '../keys'
 import { Around, english, textOf } from './mount'
 
 /** The bread of the worked check of a day's times. */
-export const wheat = () =>
-  bread(
-    'Mill wheat',
-    `Levain:
-       Ripe starter 40 g
-       Bread flour 100 g
-       Water 80 g
-       hands Mix: 10 min
-       wait Ripen: 8–10 h
-     Final dough:
-       Bread flour 820 g
-       Wholemeal spelt 180 g
-       Water 690 g
-       Salt 21 g
-       Levain 210 g
-       hands Mix: 10 min
-       wait Rest: 30–60 min
-       hands Work in: 5 min, adds Salt
-       wait Bulk: 3.5–4.5 h, 2 × 5 min every 30 min
-       hands Divide and shape: 20 min
-       wait Retard: 12–15 h
-       bake Bake: 45 min`,
-  )
+export const wheat = () => workedWheat('Work in')
 
 export const asleep = [{ from: '22:30', until: '6:00' }]
 

@@ -92,7 +92,10 @@ describe('The days', () => {
       textOf(await open.find('main')),
       /No day is planned yet\..*Any time can be typed; the rest follows\./,
     )
-    await open.find('tb-menu#new')
+    ;(await open.find('button#new', 'New day')).focus()
+    await press('Enter')
+    await waitUntil(() => days().length === 1, 'it is there, without a menu of one entry')
+    equal(location.hash, `#days/${days()[0]!.id}`)
   })
 
   it('come on a phone one or the other, and a day with its list before its fields', async () => {

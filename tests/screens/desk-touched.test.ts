@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import '../../src/dough/cells/rare-cells-at-once.js'
 import { Desk } from '../../components/desk/desk.js'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { emptyWorkbook } from '../../src/dough/document/workbook.js'

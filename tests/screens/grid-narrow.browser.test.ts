@@ -1,5 +1,5 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
-import { equal, match, ok } from '../assert'
+import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { cell, type Desk, field, focusIn, goTo, middleOf, setUp } from './grid-desk'
 
@@ -75,6 +75,47 @@ describe('The grid on a narrow screen', () => {
     await type('Sea salt')
     await press('Tab', 'F2', 'Tab', 'F2', 'Tab')
     equal(focusIn(desk.grid), 'Levain / ingredient')
+  })
+
+  it('goes from amount to amount at Enter and at Next on a touch screen, without leaving the fields', async () => {
+    const { matchMedia } = window
+    window.matchMedia = query =>
+      query === '(pointer: coarse)' ? matchMedia('all') : matchMedia.call(window, query)
+    try {
+      await setViewport({ width: 390, height: 844 })
+      desk = await setUp()
+      await goTo(desk.grid, 'Ripe starter', 'weight')
+      await press('F2')
+      const begun = await waitUntil(() => field(desk.grid), 'it is edited')
+      equal(begun.enterKeyHint, 'next')
+      await waitUntil(() => {
+        desk.grid.requestUpdate() // it is fetched
+        return desk.grid.shadowRoot!.querySelector('.pad')
+      }, 'the strip of signs is there')
+      let left = 0
+      const look = () => {
+        if (!desk.grid.shadowRoot!.activeElement?.matches('.field')) left += 1
+      }
+      desk.grid.shadowRoot!.addEventListener('focusin', look)
+      await type('45')
+      await press('Enter')
+      equal(focusIn(desk.grid), 'Bread flour / weight*')
+      equal(desk.sheet.formula.stages[0]!.lines[0]!.amount, '45 g')
+      await type('110')
+      const next = [...desk.grid.shadowRoot!.querySelectorAll<HTMLElement>('.pad button')].at(-1)!
+      await sendMouse({ type: 'click', position: middleOf(next) })
+      equal(focusIn(desk.grid), 'Water / weight*')
+      equal(desk.sheet.formula.stages[0]!.lines[1]!.amount, '110 g')
+      await press('Enter') // nothing typed: on to the next stage
+      equal(focusIn(desk.grid), 'Bread flour / weight*')
+      equal(left, 0)
+      await type('much')
+      await press('Enter')
+      await desk.grid.updateComplete
+      equal(focusIn(desk.grid), 'Wholemeal spelt / weight*')
+    } finally {
+      window.matchMedia = matchMedia
+    }
   })
 
   it('clips nothing when a reader spaces the text wider', async () => {

@@ -18,13 +18,11 @@ function aPage() {
     seen,
     numbers: { language: 'en', decimal: '.' },
     goTo() {},
-    bringIn() {},
-    undo() {},
     dismiss: what => {
       if (typeof what === 'object') seen.add(what)
     },
   }
-  const notices = () => standingNotices(now)
+  const notices = () => standingNotices(now, () => {})
   return { kept, problems, notices, texts: () => notices().map(({ text }) => text) }
 }
 

@@ -4,6 +4,7 @@ import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import {
   formulaFromLink,
+  readFormulas,
   readPlainText,
   readWorkbookFile,
   writePlainText,
@@ -22,7 +23,7 @@ describe('The forms in which formulas leave', () => {
   const plain = () => straightDough('Bread flour = 100%\nWater = 66%\nSalt = 2%', 'Plain')
 
   async function show(
-    detail: { formula?: string } = { formula: 'mill' },
+    detail: { formula?: string; formulas?: readonly string[] } = { formula: 'mill' },
     formulas: readonly Formula[] = [mill(), plain()],
   ) {
     localStorage.clear()
@@ -44,11 +45,19 @@ describe('The forms in which formulas leave', () => {
 
   it('are those that fit what is sent', async () => {
     await show()
-    const forFormulas = ['CSV', 'Plain text', 'Markdown', 'Table to paste']
-    deepEqual(labels(), [...forFormulas, 'Link', 'Recipe markup'])
+    const forFormulas = [
+      'CSV',
+      'Plain text',
+      'Markdown',
+      'Table to paste',
+      'Link',
+      'Recipe markup',
+      'Workbook file',
+    ]
+    deepEqual(labels(), forFormulas)
     opened.find('#what').focus()
     await press('Home')
-    await waitUntil(() => labels().length === 4, 'all formulas are chosen')
+    await opened.find('footer button', 'Print 2 cards')
     deepEqual(labels(), forFormulas)
     await press('ArrowDown')
     await waitUntil(() => labels().length === 1, 'the workbook is chosen')
@@ -60,12 +69,12 @@ describe('The forms in which formulas leave', () => {
     opened.find('#what').focus()
     await press('Tab')
     const said = new Set<string>()
-    for (let at = 0; at < 6; at++) {
+    for (let at = 0; at < 7; at++) {
       said.add(textOf(opened.find('.says')))
       await press('ArrowRight')
       await opened.dialog.updateComplete
     }
-    equal(said.size, 6)
+    equal(said.size, 7)
     equal(opened.find<HTMLInputElement>('.form :checked').value, 'csv')
   })
 
@@ -162,6 +171,45 @@ describe('The forms in which formulas leave', () => {
     equal(workbook!.formulas[0]!.states![0]!.name, 'Before')
     equal(download().download, 'Brackwater Mill.json')
     equal(await (await fetch(download().href)).text(), text)
+  })
+
+  it('are all there for several chosen on the shelf, and for a group', async () => {
+    const grouped = [mill(), plain(), straightDough('Dark rye flour = 100%\nWater = 80%', 'Rye')].map(f =>
+      f.name === 'Rye' ? f : { ...f, group: 'Light' },
+    )
+    await show({ formulas: grouped.slice(1).map(({ id }) => id) }, grouped)
+    equal(textOf(opened.find('#what option:checked')), 'The 2 formulas chosen')
+    const names = (text: string) =>
+      readFormulas(text)
+        .formulas.map(({ name }) => name)
+        .join()
+    equal(names(await written('csv')), 'Plain,Rye')
+    await choose('Link')
+    const [first, link, , second] = (await written('link')).split('\n')
+    equal([first, second].join(), 'Plain,Rye')
+    const read = await formulaFromLink(new URL(link!).hash)
+    ok('formula' in read && read.formula.name === 'Plain')
+    await choose('Recipe markup')
+    const page = new DOMParser().parseFromString(await written('recipe'), 'text/html')
+    deepEqual(
+      [...page.querySelectorAll('script')].map(script => JSON.parse(script.textContent!).name),
+      ['Plain', 'Rye'],
+    )
+    await opened.click('label.choice', 'JSON alone')
+    await waitUntil(() => field('recipe')?.value.startsWith('['), 'it is a list')
+    equal(JSON.parse(field('recipe')!.value).length, 2)
+    await choose('Workbook file')
+    const { workbook } = readWorkbookFile(await written('workbook'))
+    equal(workbook!.formulas.map(({ name }) => name).join(), 'Plain,Rye')
+    match(textOf(opened.find('.says')), /these formulas with their kept states/)
+    await choose('CSV')
+    opened.find('#what').focus()
+    await press('l') // Light
+    await waitUntil(() => names(field('csv')?.value ?? '') === 'Mill wheat,Plain', 'the group is sent')
+    equal(download().download, 'Light.csv')
+    await opened.click('footer button', 'Print 2 cards')
+    await opened.whenClosed()
+    deepEqual(opened.around.wishes, [{ want: 'card', formulas: grouped.slice(0, 2).map(({ id }) => id) }])
   })
 
   it('leads to the printed card', async () => {

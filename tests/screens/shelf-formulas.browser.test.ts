@@ -1,5 +1,6 @@
 import { sendMouse } from '@web/test-runner-commands'
 import '../../components/shelf/tb-shelf'
+import type { TbMenu } from '../../components/controls/tb-menu'
 import { Desk } from '../../components/desk/desk'
 import type { TbShelf } from '../../components/shelf/tb-shelf'
 import type { Formula } from '../../src/dough/document/formula'
@@ -152,7 +153,7 @@ describe('The shelf', () => {
     match(textOf(links()[0]), /^Mill wheat/)
     await type('zz')
     await shelf.updateComplete
-    match(textOf(root().querySelector('nav')), /No formula is called “whEATzz”/)
+    match(textOf(root().querySelector('nav')), /No formula holds “whEATzz”/)
   })
 
   it('offers no edits while another tab edits', async () => {
@@ -160,8 +161,8 @@ describe('The shelf', () => {
     shelf.readOnly = true
     await shelf.updateComplete
     equal(root().querySelector('#new'), null)
-    const menu = root().querySelector('tb-menu')!
-    await menu.updateComplete
+    const menu = root().querySelector('li tb-menu')!
+    await (menu as TbMenu).updateComplete
     equal(textOf(menu.shadowRoot!.querySelector('[role=menu]')), 'Send out Set beside… Print a card')
   })
 

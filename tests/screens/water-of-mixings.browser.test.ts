@@ -58,9 +58,9 @@ describe('The water of a day', () => {
   }
   const root = () => water().shadowRoot!
   const headings = () => [...root().querySelectorAll<HTMLElement>('h3 button')]
-  const open = () => root().querySelector<HTMLElement>('.mixing:has([aria-expanded=true])')!
+  const open = () => root().querySelector<HTMLElement>('.entry:has([aria-expanded=true])')!
   const row = (what: string) =>
-    [...root().querySelectorAll<HTMLElement>('.mixing li')].find(li => textOf(li).startsWith(what))!
+    [...root().querySelectorAll<HTMLElement>('.entry li')].find(li => textOf(li).startsWith(what))!
   const field = (what: string) => row(what).querySelector('input')!
   const ways = () => textOf(root().querySelector('.ways')).replaceAll(' ', ' ')
   const isTyped = (what: string) => getComputedStyle(field(what)).fontWeight === '680'

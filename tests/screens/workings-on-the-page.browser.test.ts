@@ -168,6 +168,13 @@ describe('Holds and workings on the page', () => {
     await settled()
     equal(working(), null)
     equal(strip().shadowRoot!.activeElement, button)
+    await click(button)
+    equal(title(), 'Salt')
+    const name = sheet().shadowRoot!.querySelector('tb-grow')!
+    name.focus()
+    await settled()
+    equal(working(), null, 'it makes room for what is typed and offered')
+    equal(sheet().shadowRoot!.activeElement, name)
   })
 
   itOnce('has nothing that axe finds while a working is open and a hold is asked for', async () => {

@@ -1,21 +1,10 @@
 import { test } from 'node:test'
-import { remembered, type Texts } from '../../src/storage/disk/remembered'
+import { remembered } from '../../src/storage/disk/remembered'
 import { deepEqual, equal } from '../assert'
-
-class StandIn implements Texts {
-  readonly kept = new Map<string, string>()
-  full = false
-  getItem(key: string): string | null {
-    return this.kept.get(key) ?? null
-  }
-  setItem(key: string, value: string): void {
-    if (this.full) throw new Error('full')
-    this.kept.set(key, value)
-  }
-}
+import { SmallTexts } from './stand-ins'
 
 test('what is remembered is there when it is opened again, and gone when forgotten', () => {
-  const texts = new StandIn()
+  const texts = new SmallTexts()
   remembered('columns', texts).put('a', { stages: 'none' })
   remembered('columns', texts).put('b', 2)
   deepEqual(remembered('columns', texts).all(), { a: { stages: 'none' }, b: 2 })
@@ -25,7 +14,7 @@ test('what is remembered is there when it is opened again, and gone when forgott
 })
 
 test('of more than a hundred the oldest are forgotten; what is put again is young', () => {
-  const columns = remembered('columns', new StandIn())
+  const columns = remembered('columns', new SmallTexts())
   for (let i = 0; i < 100; i++) columns.put(`k${i}`, i)
   columns.put('k0', 'again')
   columns.put('k100', 100)
@@ -36,7 +25,7 @@ test('of more than a hundred the oldest are forgotten; what is put again is youn
 })
 
 test('damaged, full or missing storage remembers nothing and throws nothing', () => {
-  const texts = new StandIn()
+  const texts = new SmallTexts()
   for (const damaged of ['{', '{"a":1}', '[1,["a"],[2,3]]', 'null']) {
     texts.kept.set('tarebook columns', damaged)
     deepEqual(remembered('columns', texts).all(), {}, damaged)
@@ -49,7 +38,7 @@ test('damaged, full or missing storage remembers nothing and throws nothing', ()
 })
 
 test('a key that every object has is a key like others', () => {
-  const columns = remembered('columns', new StandIn())
+  const columns = remembered('columns', new SmallTexts())
   columns.put('__proto__', 1)
   equal(Object.hasOwn(columns.all(), '__proto__'), true)
 })

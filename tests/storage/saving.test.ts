@@ -38,16 +38,52 @@ test('a browser without a workbook gives an empty one and says so', async () => 
   assert.deepEqual(disk.written, [])
 })
 
-test('a save begins 400 ms after the last edit', async t => {
-  t.mock.timers.enable({ apis: ['setTimeout'] })
+/** Until what began by itself has ended. */
+const settled = async () => {
+  for (let turn = 0; turn < 30; turn++) await Promise.resolve()
+}
+const salted = (percent: number) => loaf('Miche', 'flour 100%', `salt ${percent}%`)
+const writtenSalt = () =>
+  (disk.parts.get('formula Miche') as typeof miche | undefined)?.stages[0]?.lines[1]?.amount
+
+test('the first edit after a pause is written at once, others are gathered until 400 ms after the last', async t => {
+  t.mock.timers.enable({ apis: ['setTimeout', 'Date'], now: 1e12 })
   const { keeper } = await aKeeper()
-  keeper.keep(withFormula(keeper.workbook, loaf('Miche', 'flour 100%', 'salt 1%')))
-  t.mock.timers.tick(399)
-  keeper.keep(withFormula(keeper.workbook, saltedMiche))
-  t.mock.timers.tick(399)
-  assert.equal(keeper.state.status, 'waiting')
+  t.mock.timers.tick(400)
+  const at: Record<number, string | undefined> = {} // what is written by then, ms after the first edit
+  const edits = new Map([
+    [0, 1],
+    [100, 1.5],
+    [300, 2],
+    [1100, 2.5], // quiet again
+  ])
+  for (let time = 0; time <= 1200; time++) {
+    const percent = edits.get(time)
+    if (percent) keeper.keep(withFormula(keeper.workbook, salted(percent)))
+    t.mock.timers.tick(1) // and what changed is painted
+    await settled()
+    at[time] = writtenSalt()
+  }
+  assert.deepEqual(
+    [0, 100, 300, 698, 699, 1099, 1100].map(time => at[time]),
+    ['1%', '1%', '1%', '1%', '2%', '2%', '2.5%'],
+  )
+  assert.equal(disk.written.length, 3)
+  assert.equal(keeper.state.status, 'saved')
+})
+
+test('what follows a first edit before it is painted is in the same write', async t => {
+  t.mock.timers.enable({ apis: ['setTimeout', 'Date'], now: 1e12 })
+  const { keeper } = await aKeeper()
+  t.mock.timers.tick(400)
+  keeper.keep(withFormula(keeper.workbook, salted(1)))
+  await settled()
+  keeper.keep(withFormula(keeper.workbook, salted(2)))
   t.mock.timers.tick(1)
-  await keeper.flush()
+  await settled()
+  assert.deepEqual(disk.written, [['workbook', 'formula Miche']])
+  t.mock.timers.tick(2000)
+  await settled()
   assert.equal(disk.written.length, 1)
   assert.equal(await onDisk(), 'Miche flour 100% salt 2%; Baguette flour 100%')
 })

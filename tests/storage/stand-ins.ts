@@ -1,6 +1,7 @@
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { PartChanges, PartStore } from '../../src/storage/disk/parts.js'
+import type { Texts } from '../../src/storage/disk/small-texts.js'
 import { openKeeper } from '../../src/storage/keeper.js'
 import type { Keeper } from '../../src/storage/keeping.js'
 import type { TabEvents, Tabs } from '../../src/storage/tabs.js'
@@ -14,6 +15,7 @@ export class Disk implements PartStore {
   refuses = false
   refusal = new DOMException('No storage here.', 'SecurityError')
   fault: Fault | undefined // of the next write
+  drops = false // what is put without a look, as WebKit does when the page goes away
   beforeCommit: (() => void) | undefined
 
   /** A page of its own sees the parts through a `Disk` of its own. */
@@ -42,11 +44,27 @@ export class Disk implements PartStore {
 
   async put({ puts, removes }: PartChanges): Promise<void> {
     if (this.refuses) throw this.refusal
+    if (this.drops) return new Promise(() => {})
     for (const [at, part] of puts) this.parts.set(at, structuredClone(part))
     for (const at of removes) this.parts.delete(at)
   }
 
   close(): void {}
+}
+
+/** The browser's small storage in memory. */
+export class SmallTexts implements Texts {
+  readonly kept = new Map<string, string>()
+  full = false
+
+  getItem(key: string): string | null {
+    return this.kept.get(key) ?? null
+  }
+
+  setItem(key: string, value: string): void {
+    if (this.full) throw new DOMException('Too much.', 'QuotaExceededError')
+    this.kept.set(key, value)
+  }
 }
 
 /** A keeper on a disk, with what it said, and the other tabs' part played by the test. */
@@ -65,6 +83,7 @@ export async function keeperOn(
     onState?: () => void
     persist?: () => Promise<boolean>
     prepare?: (formulas: readonly Formula[]) => Promise<void>
+    texts?: Texts
   } = {},
 ): Promise<Bench> {
   const said: string[] = []
@@ -93,6 +112,7 @@ export async function keeperOn(
       return () => {}
     },
     ...(options.prepare && { prepare: options.prepare }),
+    ...(options.texts && { texts: options.texts }),
     persist: options.persist ?? (async () => false),
   })
   await keeper.fetchRest() // as a page does when it is idle

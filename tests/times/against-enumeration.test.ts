@@ -40,6 +40,33 @@ for (let seed = 1; seed <= 80; seed++)
   test(`loads that are alike lose no plan by the order they are looked at in, seed ${seed}`, () =>
     asEnumerated(alikeProblem(randomOf(seed * 31))))
 
+/** The same where what was held at a time may be earlier without an end, at a cost that grows. */
+function earlier(problem: TimeProblem): TimeProblem {
+  const by = (moment: string) => `${moment} by`
+  const until = ({ at, until }: TimeProblem['holds'][number]) => at ?? until
+  const held = problem.holds.filter(hold => until(hold) !== undefined)
+  return {
+    ...problem,
+    moments: [...problem.moments, ...held.map(({ moment }) => by(moment))],
+    spans: [
+      ...problem.spans,
+      ...held.map(({ moment }, i) => ({
+        from: moment,
+        to: by(moment),
+        least: 0,
+        most: Number.POSITIVE_INFINITY,
+        usual: 0,
+        leeway: 30 + 40 * i,
+      })),
+    ],
+    holds: held.map(hold => ({ moment: by(hold.moment), at: until(hold)! })),
+  }
+}
+
+for (let seed = 1; seed <= 40; seed++)
+  test(`what may be early without an end is so as little as it has to be, seed ${seed}`, () =>
+    asEnumerated(earlier(randomProblem(randomOf(seed * 53)))))
+
 test('of equal orders the first given goes before the others, even between two that are alike', () => {
   // Two loads alike and one other, all of 20 min that would begin at 100: at 80, 100 and 120 in any order
   const lines = ['p', 'q', 's'].map(name => `a 60-140 ${name} \n ${name} 20 ${name}x`).join('\n')

@@ -95,16 +95,16 @@ export function triedAll(problem: TimeProblem): Tried[] {
   return [...waysOf(problem)].map(({ sides, bounds }) => ({ sides, ...leastCost(problem, bounds) }))
 }
 
-/** min Σ (length − usual)² ÷ (most − least) under the bounds, which can be kept. */
+/** min Σ (length − usual)² ÷ leeway under the bounds, which can be kept. */
 export function leastCost(
   { moments, spans }: TimeProblem,
   bounds: readonly Bound[],
 ): { cost: number; x: number[] } {
   const n = moments.length
-  const springs = spans.flatMap(({ from, to, least, most, usual }) =>
+  const springs = spans.flatMap(({ from, to, least, most, usual, leeway = most - least }) =>
     usual === undefined || most === least
       ? []
-      : [{ from: moments.indexOf(from), to: moments.indexOf(to), usual, weight: 1 / (most - least) }],
+      : [{ from: moments.indexOf(from), to: moments.indexOf(to), usual, weight: 1 / leeway }],
   )
   // Scaled by the stiffest spring; the nearness to the last centre makes each round strictly convex.
   const stiffest = Math.max(1e-9, ...springs.map(spring => spring.weight))

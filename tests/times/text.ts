@@ -5,7 +5,7 @@ import type { AloneGroup, TimeHold, TimeProblem, TimeSpan } from '../../src/time
  *
  *   mix 10 mixed               a span of exactly 10
  *   mixed 30-60 salt           from 30 to 60, usual the middle; `30-60:40` with another usual, `[30-60]` with none,
- *                              `[30-]` without an end
+ *                              `[30-]` without an end; `30-60:40/5` and `30-:40/5` with a leeway of their own
  *   salt at 100                a hold; `salt from 90 until 110`, `salt until 110`
  *   oven between 5 change 10 closed 90-120: mix..mixed hot, salt..bake
  */
@@ -34,13 +34,14 @@ export function timesOf(text: string): TimeProblem {
   return { moments, spans, holds, alone }
 }
 
-function lengthOf(text: string): { least: number; most: number; usual?: number } {
-  const found = /^\[?(-?[\d.]+)(?:-(-?[\d.]+)?)?(?::([\d.]+))?(\])?$/.exec(text)!
+function lengthOf(text: string): Pick<TimeSpan, 'least' | 'most' | 'usual' | 'leeway'> {
+  const found = /^\[?(-?[\d.]+)(?:-(-?[\d.]+)?)?(?::([\d.]+))?(?:\/([\d.]+))?(\])?$/.exec(text)!
   const least = Number(found[1])
   if (!text.slice(1).includes('-')) return { least, most: least }
   const most = found[2] === undefined ? Infinity : Number(found[2])
-  if (found[4]) return { least, most }
-  return { least, most, usual: found[3] === undefined ? (least + most) / 2 : Number(found[3]) }
+  if (found[5]) return { least, most }
+  const usual = found[3] === undefined ? (least + most) / 2 : Number(found[3])
+  return { least, most, usual, ...(found[4] !== undefined && { leeway: Number(found[4]) }) }
 }
 
 function groupOf(line: string): AloneGroup {

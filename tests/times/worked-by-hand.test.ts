@@ -71,6 +71,18 @@ const cases: readonly Case[] = [
     cost: 10675 / 908,
   },
   {
+    title: 'a wait counts by the leeway it says, not by its bounds', // 20 short: 20·10/50 and 20·40/50; 4²/10 + 16²/40
+    text: 'a 50-90:70/10 b \n b 80-120 c \n a at 0 \n c at 150',
+    at: { b: 66 },
+    cost: 8,
+  },
+  {
+    title: 'what may be early without an end shares with the wait before it', // 20 over: 20·40/50 and 20·10/50; 16²/40 + 4²/10
+    text: 'a 100-140 p \n p 30 P \n P 0-:0/10 by \n a at 100 \n by at 270',
+    at: { p: 236, P: 266 },
+    cost: 8,
+  },
+  {
     title: 'holds from and until are gone to as far as it pays', // a at 10, c at 118: 108 for 100, 8·20/60; 8²/60
     text: 'a 20-40 b \n b 50-90 c \n a from 5 until 10 \n c from 118 until 120',
     at: { a: 10, b: 128 / 3, c: 118 },

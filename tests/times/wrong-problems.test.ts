@@ -31,6 +31,8 @@ const cases: readonly [title: string, wrong: Partial<TimeProblem>, message: RegE
   ],
   ['a span without an end', { spans: [{ ...first, least: Infinity, most: Infinity }] }, /infinitely long/],
   ['an endless usual', { spans: [{ ...first, usual: Infinity }] }, /the usual of span 0 .* is Infinity/],
+  ['a leeway of nothing', { spans: [{ ...first, leeway: 0 }] }, /the leeway of span 0 .* is 0/],
+  ['an endless leeway', { spans: [{ ...first, leeway: Infinity }] }, /the leeway of span 0 .* is Infinity/],
   ['a hold of nothing', { holds: [{ moment: 'z', at: 1 }] }, /hold 0 \(“z”\) names a moment “z”/],
   ['a hold without a time', { holds: [{ moment: 'a' }] }, /hold 0 \(“a”\) says no time/],
   ['a hold at no number', { holds: [{ moment: 'a', at: Number.NaN }] }, /the time of hold 0 .* is NaN/],

@@ -22,7 +22,6 @@ describe('A block of cells', function () {
 
   /** Reaches the share of the final dough's water by keys alone, on a page that was never clicked. */
   async function tabToWater(): Promise<void> {
-    await app.find('*', /^Saved \d/)
     await app.reload()
     await waitUntil(() => share('Water').includes('70'), 'its sheet is drawn')
     // A link, in which no caret stands.

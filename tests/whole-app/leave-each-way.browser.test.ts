@@ -92,7 +92,7 @@ describe('One formula leaves by each way', function () {
 
   it('on a card, alone on the page, and back again', async () => {
     await app.click('dialog[open] footer button', 'Print a card')
-    await app.find('main.paper h1', 'Two-build rye')
+    await app.find('.paper h1', 'Two-build rye')
     equal(app.maybe('tb-head'), undefined)
     equal(app.maybe('tb-grid'), undefined)
     equal(app.all('main').length, 1)

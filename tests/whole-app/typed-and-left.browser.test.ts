@@ -98,7 +98,6 @@ describe('What was typed and not entered', function () {
       await press('Escape')
       if (app.maybe('button', 'Leave without it')) await app.click('button', 'Leave without it')
       await waitUntil(() => !again.isConnected || again.value !== text, 'it is let go')
-      await saved()
     })
   }
 
@@ -106,16 +105,75 @@ describe('What was typed and not entered', function () {
     await app.click('[data-typed=note]')
     await press('Control+a')
     await type('A note of six words here')
-    await saved()
     await app.reload()
     const note = await field('note')
     await waitUntil(() => app.focused === note, 'it has the focus')
     await app.goTo(final, 'Water', /% of flour/)
     await waitUntil(() => note.defaultValue === 'A note of six words here', 'it is the note')
     await app.find('button[aria-label^="Undo"]', /note/i)
-    await saved()
     await app.reload()
     equal((await field('note')).value, 'A note of six words here')
+  })
+})
+
+describe('What was typed and not entered in a day', function () {
+  this.timeout(60_000)
+  let app: OpenApp
+
+  before(async () => {
+    app = await OpenApp.open(`typed-in-a-day-${Date.now()}`)
+  })
+  after(() => app.close())
+
+  const saved = () => waitUntil(() => app.maybe('.kept', /^Saved/), 'all is saved')
+  const field = (label: RegExp) => app.find('input, textarea', label) as Promise<Typed>
+
+  /** Types what cannot be taken, so that it stays in its field when the next one is gone to. */
+  async function refused(label: RegExp, text: string): Promise<void> {
+    await app.click('input', label)
+    await press('Control+a')
+    await type(text)
+    await press('Enter')
+    await waitUntil(() => app.focused?.getAttribute('aria-invalid') === 'true', `${text} is not taken`)
+  }
+
+  const typed: readonly (readonly [label: RegExp, text: string])[] = [
+    [/^Temperature of the kitchen/, 'warm'],
+    [/^Weight of a piece of Mill wheat/, 'heavy'],
+    [/^Minutes Oven takes to heat up/, 'long'],
+    [/^Bread flour in Final dough of Mill wheat/, 'cold'],
+    [/^ripe at, time on the clock/, 'soon'],
+    [/^Time of Bulk/, 'noon'],
+  ]
+
+  it('stands in its fields again when the page is loaded anew, whatever they lie in', async () => {
+    await app.click('nav button', 'Days')
+    await app.click('button', 'New day')
+    await app.click('button', 'Add a bread')
+    await app.click('[role=menuitem]', /^Mill wheat/)
+    await app.click('h3 button', /^Final dough of Mill wheat/)
+    await app.click('h3 button', /^Levain of Mill wheat fed/)
+    for (const [label, text] of typed.slice(0, -1)) await refused(label, text)
+    await app.click('button.time', /^Bulk: /)
+    await refused(...typed.at(-1)!)
+    await saved()
+    await app.reload()
+    for (const [label, text] of typed) {
+      const again = await field(label)
+      await waitUntil(() => again.value === text, `${label} has ${text} again, not ${again.value}`)
+    }
+    await app.find('p', /is in its field again: /)
+  })
+
+  it('is told on the sheet, with the way to it', async () => {
+    await saved()
+    app.close()
+    app = await OpenApp.open(app.database)
+    await app.find('p', /^Something you typed in \w+ oven is not entered yet/)
+    await app.click('button', 'Go there')
+    const kitchen = await field(typed[0]![0])
+    await waitUntil(() => kitchen.value === 'warm', 'it is in its field')
+    await waitUntil(() => app.maybe('input', /^Time of Bulk/), 'and the last of them as well')
   })
 })
 
@@ -138,6 +196,6 @@ describe('What was left in a field that is typed in again before it is put back'
     deepEqual([note!.value, name!.value], ['newer', 'older name'])
     equal(restored.find(({ text }) => text.field === 'note')?.label, undefined)
     equal(restored.find(({ text }) => text.field === 'name')?.label, 'Name')
-    deepEqual(told.map(({ text }) => text).toSorted(), ['newer', 'older name'])
+    deepEqual(told.map(({ text }) => text).toSorted(), ['newer', 'older name', 'older note'])
   })
 })

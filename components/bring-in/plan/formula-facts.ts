@@ -1,5 +1,5 @@
 import { batchWords } from '../../../src/dough/document/batch-words.js'
-import { type Formula, usualFlourWeight } from '../../../src/dough/document/formula.js'
+import { type Formula, isInProportion, usualFlourWeight } from '../../../src/dough/document/formula.js'
 import { grams, holdWords, per100 } from '../../../src/dough/document/words.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite } from '../../base/numbers.js'
@@ -25,7 +25,14 @@ export function formulaFacts(
   for (const hold of holds) {
     const ingredient = nameOf(hold.line) ?? factWords.lineGone
     const words = holdWords(hold, ingredient)
-    facts.push([factNames.hold, hold.reading === 'wholeDough' ? words : factWords.gives(words, ingredient)])
+    facts.push([
+      factNames.hold,
+      hold.reading === 'wholeDough'
+        ? words
+        : isInProportion(hold)
+          ? factWords.inProportion(words)
+          : factWords.gives(words, ingredient),
+    ])
   }
   for (const { name, ferments, keepBack, loss, lines } of stages) {
     if (keepBack !== undefined)

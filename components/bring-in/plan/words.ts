@@ -34,6 +34,7 @@ export const factWords = {
   lostInTheOven: (part: string): string => `${part} lost in the oven`,
   lineGone: 'a line that is not there',
   gives: (hold: string, ingredient: string): string => `${hold}; ${ingredient} gives`,
+  inProportion: (hold: string): string => `${hold}; every line gives, in proportion`,
   seedKeptBack: 'as much as went in kept back',
   keptBack: (weight: string): string => `${weight} kept back`,
   lost: (part: string): string => `${part} lost`,

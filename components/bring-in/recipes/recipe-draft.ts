@@ -1,5 +1,11 @@
-import { type Formula, nameKey, type Stage, type Step } from '../../../src/dough/document/formula.js'
-import { withAddedName } from '../../../src/dough/document/step-names.js'
+import {
+  type Formula,
+  type Line,
+  nameKey,
+  type Stage,
+  type Step,
+} from '../../../src/dough/document/formula.js'
+import { methodFollowing } from '../../../src/dough/document/step-names.js'
 import type { RecipeLine, RecipeStep } from '../../../src/exchange/index.js'
 import { notConfirmedNote } from '../../../src/exchange/values/not-confirmed.js'
 
@@ -23,7 +29,7 @@ export interface StepSaid extends Partial<Pick<Step, 'does' | 'kind' | 'text'>> 
 /** By the id of the step. */
 export type StepsSaid = ReadonlyMap<string, StepSaid>
 
-export const stepAsSaid = (step: Step, said: StepsSaid): Step => {
+const stepAsSaid = (step: Step, said: StepsSaid): Step => {
   const { does = step.does, kind = step.kind, text = step.text } = said.get(step.id) ?? {}
   return { ...step, does, kind, text }
 }
@@ -34,28 +40,37 @@ export const isStepOpen = ({ stepId, guesses }: RecipeStep, said: StepsSaid): bo
   return guesses.length > 0 && !isRight && !isOut
 }
 
+/** A line as the baker said it; undefined where it is left out. */
+function lineAsSaid(line: Line, said: RecipeSaid): Line | undefined {
+  const { ingredient = line.ingredient, amount = line.amount, isOut } = said.get(line.id) ?? {}
+  return isOut ? undefined : { ...line, ingredient, amount }
+}
+
+/** The method of a stage as it is shown: with what was said of it and of its lines, also the steps that are left out. */
+export function methodShown(stage: Stage, ofSteps: StepsSaid, ofLines: RecipeSaid): readonly Step[] {
+  const method = stage.method?.map(step => stepAsSaid(step, ofSteps)) ?? []
+  const lines = stage.lines.flatMap(line => lineAsSaid(line, ofLines) ?? [])
+  return methodFollowing({ ...stage, method }, lines).method
+}
+
 /**
- * The method of a stage with what the baker said of it: lines that were called otherwise are so in its steps, and a step
- * with a guess nobody confirmed keeps the recipe's words.
+ * The method of a stage with what the baker said of it, and of its lines, which are `lines` now: what is called otherwise is
+ * so in its steps, what is left out in none. A step with a guess nobody confirmed keeps the recipe's words.
  */
 function methodAsSaid(
-  { lines, method = [] }: Stage,
+  stage: Stage,
   read: readonly RecipeStep[],
   ofSteps: StepsSaid,
-  ofLines: RecipeSaid,
+  lines: readonly Line[],
 ): Step[] {
   const byId = new Map(read.map(step => [step.stepId, step]))
-  const renamed = lines.flatMap(({ id, ingredient }) => {
-    const { ingredient: now = ingredient } = ofLines.get(id) ?? {}
-    return now === ingredient ? [] : [[ingredient, now] as const]
-  })
-  return method.flatMap(asRead => {
-    if (ofSteps.get(asRead.id)?.isOut) return []
-    const step = stepAsSaid(asRead, ofSteps)
-    const text = renamed.reduce((words, [from, to]) => withAddedName(words, from, to), step.text)
+  const said = (stage.method ?? []).flatMap(step =>
+    ofSteps.get(step.id)?.isOut ? [] : [stepAsSaid(step, ofSteps)],
+  )
+  return methodFollowing({ ...stage, method: said }, lines).method.map(step => {
     const words = byId.get(step.id)
     const note = step.note || (words && isStepOpen(words, ofSteps) ? words.source : '')
-    return [{ ...step, text, note }]
+    return { ...step, note }
   })
 }
 
@@ -84,21 +99,18 @@ export function recipeFormula(
   const guessed: string[] = []
   const stages = formula.stages.map((stage): Stage => {
     const { method: _asRead, ...rest } = stage
-    const method = methodAsSaid(stage, steps, ofSteps, said)
-    return {
-      ...rest,
-      lines: stage.lines.flatMap(line => {
-        const { ingredient = line.ingredient, amount = line.amount, isOut } = said.get(line.id) ?? {}
-        if (isOut) return []
-        const read = byId.get(line.id)
-        const source = read?.source.trim()
-        const kept = { ...line, ingredient, amount, ...(source && { source }) }
-        if (read && isOpen(read, said))
-          guessed.push(notConfirmedNote({ ...kept, stage: stage.name, source: read.source }))
-        return [kept]
-      }),
-      ...(method.length && { method }),
-    }
+    const lines = stage.lines.flatMap((asRead): Line[] => {
+      const line = lineAsSaid(asRead, said)
+      if (!line) return []
+      const read = byId.get(line.id)
+      const source = read?.source.trim()
+      const kept = { ...line, ...(source && { source }) }
+      if (read && isOpen(read, said))
+        guessed.push(notConfirmedNote({ ...kept, stage: stage.name, source: read.source }))
+      return [kept]
+    })
+    const method = methodAsSaid(stage, steps, ofSteps, lines)
+    return { ...rest, lines, ...(method.length && { method }) }
   })
   const kept = stages.filter(
     (stage, at) => stage.lines.length > 0 || stage.method?.length || at === stages.length - 1,

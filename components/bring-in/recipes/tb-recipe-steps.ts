@@ -5,7 +5,7 @@ import type { Formula, Step } from '../../../src/dough/document/formula.js'
 import type { RecipeStep } from '../../../src/exchange/index.js'
 import { kindWords, methodWords } from '../../method/words.js'
 import { sharedStyles } from '../../styles/shared-styles.js'
-import { isStepOpen, type StepSaid, type StepsSaid, stepAsSaid } from './recipe-draft.js'
+import { isStepOpen, methodShown, type RecipeSaid, type StepSaid, type StepsSaid } from './recipe-draft.js'
 import { recipeStyles, stepStyles } from './recipe-styles.js'
 import { lineWords, stepWords } from './words.js'
 
@@ -17,11 +17,13 @@ export class TbRecipeSteps extends LitElement {
     formula: { attribute: false },
     steps: { attribute: false },
     said: { attribute: false },
+    lines: { attribute: false },
   }
 
   declare formula: Formula // as read
   declare steps: readonly RecipeStep[]
   declare said: StepsSaid
+  declare lines: RecipeSaid // what was said of the lines, by whose names steps add them
 
   #tell(said: StepsSaid): void {
     this.dispatchEvent(new CustomEvent('tb-steps-said', { detail: said }))
@@ -74,23 +76,22 @@ export class TbRecipeSteps extends LitElement {
       </div>
       <p class="quiet">${open > 0 ? html`<b>${stepWords.guessed(open)}</b> ` : nothing}${stepWords.otherwise}</p>
       ${stages.map(
-        ({ name, method = [] }) => html`<h4>${name}</h4>
+        stage => html`<h4>${stage.name}</h4>
           <ol>
             ${repeat(
-              method.slice(0, shown),
+              methodShown(stage, this.said, this.lines).slice(0, shown),
               step => step.id,
-              step => this.#step(step, read.get(step.id)),
+              (step, at) => this.#step(step, stage.method![at]!, read.get(step.id)),
             )}
           </ol>
-          ${method.length > shown ? html`<p class="quiet">${stepWords.more(method.length - shown)}</p>` : nothing}`,
+          ${stage.method!.length > shown ? html`<p class="quiet">${stepWords.more(stage.method!.length - shown)}</p>` : nothing}`,
       )}
     </section>`
   }
 
-  #step(asRead: Step, read: RecipeStep | undefined): TemplateResult {
-    const { id } = asRead
+  #step(step: Step, asRead: Step, read: RecipeStep | undefined): TemplateResult {
+    const { id, does, kind, text } = step
     const { isOut = false, isRight = false } = this.said.get(id) ?? {}
-    const { does, kind, text } = stepAsSaid(asRead, this.said)
     const wrong = readStep(text).notRead.map(methodWords.notRead)
     const typed = (event: Event) => (event.target as HTMLInputElement).value.trim()
     return html`<li class=${isOut ? 'out' : ''}>

@@ -29,6 +29,7 @@ export function restoreChoice(plan: RestorePlan, wanted: RestoreWish): RestoreCh
 /** How many things of the file would be added or taken over by merging. */
 export const mergedCount = (plan: RestorePlan, wanted: RestoreWish): number =>
   plan.later.length +
+  plan.cleared.length +
   [...plan.formulas, ...plan.ingredients, ...plan.days].filter(
     item => item.is === 'new' || (item.is === 'different' && decisionOf(wanted, item) !== 'keep'),
   ).length

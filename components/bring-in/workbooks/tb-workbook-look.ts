@@ -2,6 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { Day } from '../../../src/dough/document/day.js'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
+import type { Cleared } from '../../../src/dough/document/workbook.js'
+import { readCleared } from '../../../src/dough/edits/cleared/cleared-edits.js'
 import type { Incoming, OnDifference, RestorePlan } from '../../../src/exchange/index.js'
 import { BaseElement } from '../../base/base-element.js'
 import { fieldStyles } from '../../styles/field-styles.js'
@@ -57,7 +59,7 @@ export class TbWorkbookLook extends BaseElement {
   }
 
   #merging(): TemplateResult {
-    const { formulas, ingredients, days, name, later } = this.plan
+    const { formulas, ingredients, days, name, cleared, later } = this.plan
     return html`
       ${named(mergeWords.newFormulas, newOnes(formulas).map(nameOf))}
       ${this.#differing(mergeWords.differentFormulas, formulas, item => this.#formula(item))}
@@ -68,13 +70,14 @@ export class TbWorkbookLook extends BaseElement {
       ${named(mergeWords.newDays, newOnes(days).map(dayName))}
       ${this.#differing(mergeWords.differentDays, days, item => this.#choice(item, dayName(item.incoming)))}
       ${named(mergeWords.sameDays, sameOnes(days).map(dayName))}
+      ${named(mergeWords.cleared, cleared.map(deletedName))}
       ${named(mergeWords.later, later)}
       ${name?.current ? html`<p class="quiet">${mergeWords.keepsName(name.current)}</p>` : nothing}
     `
   }
 
   #replacing(): TemplateResult {
-    const { formulas, ingredients, days, missing, name, scaleDiffers, leewayDiffers } = this.plan
+    const { formulas, ingredients, days, missing, name, cleared, scaleDiffers, leewayDiffers } = this.plan
     const all: readonly Incoming<Thing>[] = [...formulas, ...ingredients, ...days]
     const changed = all.filter(item => item.is === 'different')
     const gone = [...missing.formulas, ...missing.ingredients, ...missing.days]
@@ -87,6 +90,7 @@ export class TbWorkbookLook extends BaseElement {
       )}
       ${named(replaceWords.isNew, newOnes(all).map(called))}
       ${named(replaceWords.same, sameOnes(all).map(called))}
+      ${named(mergeWords.cleared, cleared.map(deletedName))}
       ${name ? html`<p>${replaceWords.called(name.incoming, name.current)}</p>` : nothing}
       ${leewayDiffers ? html`<p>${replaceWords.leeway}</p>` : nothing}
       ${scaleDiffers ? html`<p>${replaceWords.scale}</p>` : nothing}
@@ -153,6 +157,7 @@ export class TbWorkbookLook extends BaseElement {
 
 const nameOf = ({ name }: { readonly name: string }): string => name
 const dayName = ({ name, date }: Day): string => dayWords(name, date)
+const deletedName = (cleared: Cleared): string => readCleared(cleared)?.thing.name ?? ''
 const called = (thing: Thing): string => ('breads' in thing ? dayName(thing) : thing.name)
 const newOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
   items.filter(item => item.is === 'new').map(item => item.incoming)

@@ -19,6 +19,7 @@ export const mergeWords = {
   newDays: 'Days, to be added',
   differentDays: 'Days that differ from yours',
   sameDays: 'Days, the same',
+  cleared: 'Deleted there: it can be brought back here too',
   later: 'For a later Tarebook, kept as it is',
   keepsName: (name: string): string => `The workbook keeps its name, ${name}.`,
   restIsKept: (count: number): string => `Of ${count} more both are kept, or what is here in the larder.`,
@@ -26,7 +27,7 @@ export const mergeWords = {
 
 /** What replacing does, likewise. */
 export const replaceWords = {
-  gone: 'Gone from here, not in the file',
+  gone: 'Cleared away from here, not in the file',
   changed: 'Changed to what the file says',
   isNew: 'New',
   same: 'The same',
@@ -66,9 +67,11 @@ export interface Lost {
 export function restoreQuestion({ formulas, ingredients, days, changed }: Lost, time: 1 | 2): string {
   if (time === 2) return 'Really replace everything in this workbook? One undo brings it back.'
   const parts = [
-    ...(formulas > 0 ? [`${counted(formulas, 'formula')} of yours would be gone`] : []),
-    ...(ingredients > 0 ? [`${counted(ingredients, 'ingredient')} of your larder would be gone`] : []),
-    ...(days > 0 ? [`${counted(days, 'day')} of yours would be gone`] : []),
+    ...(formulas > 0 ? [`${counted(formulas, 'formula')} of yours would be cleared away`] : []),
+    ...(ingredients > 0
+      ? [`${counted(ingredients, 'ingredient')} of your larder would be cleared away`]
+      : []),
+    ...(days > 0 ? [`${counted(days, 'day')} of yours would be cleared away`] : []),
     ...(changed > 0 ? [`${counted(changed, 'thing')} of yours would be as in the file`] : []),
   ]
   return parts.length > 0

@@ -56,7 +56,7 @@ export class TbDayBreads extends BaseElement {
   declare open: string // id of the bread whose amount is said in another way
   declare half: ReadonlyMap<string, Partial<Pieces>> // what was said of a bread's pieces while the other half is missing
 
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => `day ${this.day.id}`)
   #shown = ''
   #weights: { readonly of: readonly unknown[]; readonly weights: Weights } | undefined
 
@@ -114,6 +114,7 @@ export class TbDayBreads extends BaseElement {
         ${this.#ready(bread, name)}${this.#oven(bread, name)}
         ${this.readOnly ? nothing : this.#menu(bread, name)}
       </p>
+      ${this.half.has(id) ? html`<p class="hint">${factWords.otherHalf(this.half.get(id)!.count === undefined)}</p>` : nothing}
       ${this.#fields.faults(`count-${id}`, `weight-${id}`, `ready-${id}`)}
       ${
         isOpen
@@ -121,6 +122,7 @@ export class TbDayBreads extends BaseElement {
             <tb-batch-fields
               .sheet=${sheet}
               .numbers=${this.numbers}
+              kind=${`day ${this.day.id} batch ${id}`}
               .edit=${(batch: Batch) => (workbook: Workbook) => changeBread(workbook, this.#at(bread), { batch })}
             ></tb-batch-fields>
             <button class="lined" @click=${() => this.#close()}>${factWords.thisWay}</button>
@@ -132,13 +134,15 @@ export class TbDayBreads extends BaseElement {
   #pieces(bread: DayBread, kept: Pieces, name: string): TemplateResult {
     const { id } = bread
     const { numbers, readOnly: isReadOnly } = this
-    const said = { ...kept, ...this.half.get(id) }
+    const half = this.half.get(id)
+    const said = { ...kept, ...half }
     const shown = (value: number | undefined) => (value === undefined ? '' : showNumber(value, numbers))
     const example = numbers.decimal === ',' ? '1,2 kg' : '1.2 kg'
     return html`<span class="pair">${this.#fields.field({
       name: `count-${id}`,
       label: factWords.count(name),
-      kept: shown(said.count),
+      kept: shown(kept.count),
+      ...(half && { pending: shown(half.count) }),
       short: true,
       isReadOnly,
       take: typed => {
@@ -148,7 +152,8 @@ export class TbDayBreads extends BaseElement {
     })} ${factWords.times} ${this.#fields.field({
       name: `weight-${id}`,
       label: factWords.weight(name),
-      kept: shown(said.weight),
+      kept: shown(kept.weight),
+      ...(half && { pending: shown(half.weight) }),
       unit: 'g',
       isReadOnly,
       take: typed => {
@@ -181,7 +186,6 @@ export class TbDayBreads extends BaseElement {
         name: `ready-${bread.id}`,
         label: factWords.readyOf(name),
         kept: bread.ready ?? day.ready ?? '',
-        short: true,
         isReadOnly: this.readOnly,
         take: typed => {
           if (typed.trim() === '') return this.#change(bread, { ready: undefined })
@@ -271,6 +275,14 @@ export class TbDayBreads extends BaseElement {
   #openFormula = (formula: string) => (event: Event) => {
     event.preventDefault()
     wish(this, { want: 'open', formula })
+  }
+
+  /** Opens what the field of a name that `TypedFields` gave lies in. */
+  openField(day: string, name: string): void {
+    const [kind, bread, field, ...rest] = name.split(' ')
+    if (day !== this.day.id || kind !== 'batch') return
+    this.open = bread!
+    this.renderRoot.querySelector('tb-batch-fields')?.openField(field!, rest.join(' '))
   }
 
   async #close(): Promise<void> {

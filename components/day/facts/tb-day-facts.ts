@@ -4,7 +4,7 @@ import { isLeeway } from '../../../src/dough/document/checks.js'
 import { type Day, usualLeeway } from '../../../src/dough/document/day.js'
 import type { Larder } from '../../../src/dough/document/larder.js'
 import type { Workbook } from '../../../src/dough/document/workbook.js'
-import { changeDay, type Fields, setLeeway } from '../../../src/dough/edits/fetched/day-edits.js'
+import { changeDay, type Fields, moveDay, setLeeway } from '../../../src/dough/edits/fetched/day-edits.js'
 import { BaseElement } from '../../base/base-element.js'
 import { askEdit, say } from '../../base/events.js'
 import { showNumber } from '../../base/numbers.js'
@@ -16,6 +16,7 @@ import { dateToRead, readDate } from './read-date.js'
 import './tb-day-breads.js'
 import './tb-day-ovens.js'
 import { readCelsius } from './typed-facts.js'
+import { usualName } from './usual-name.js'
 import { type From, factWords, fromWords, notTakenFacts } from './words.js'
 
 const usualTimes = { ready: '9:00', begin: '7:00' } as const
@@ -34,7 +35,7 @@ export class TbDayFacts extends BaseElement {
   declare workbook: Workbook
   declare larder: Larder
   declare today: string // date
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => `day ${this.day.id}`)
   #shown = '' // id of the day whose fields these are
   #was: { readonly ready?: string; readonly begin?: string } = {} // times said before they were put aside
 
@@ -82,12 +83,20 @@ export class TbDayFacts extends BaseElement {
           take: typed => {
             const date = readDate(typed, this.today, numbers.language)
             return date
-              ? this.#change({ date })
+              ? this.#move(date)
               : notTakenFacts.date(dateToRead(this.today, this.today, numbers.language))
           },
         })}</span>
       </p>
       ${this.#fields.faults('begin', 'ready', 'date')}`
+  }
+
+  /** To another date; a day that is called by its weekday is called by the other. */
+  #move(date: string): string | undefined {
+    const { day } = this
+    const { language } = this.numbers
+    const name = day.name === usualName(day.date, language) ? usualName(date, language) : day.name
+    return this.#ask(workbook => moveDay(workbook, day.id, date, name))
   }
 
   /** A field for a time on the clock. */

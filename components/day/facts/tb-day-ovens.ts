@@ -17,7 +17,7 @@ export class TbDayOvens extends BaseElement {
   static override properties = { day: { attribute: false } }
 
   declare day: Day
-  readonly #fields = new TypedFields(this)
+  readonly #fields = new TypedFields(this, () => `day ${this.day.id}`)
   #shown = ''
 
   protected override willUpdate(): void {

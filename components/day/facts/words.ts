@@ -1,3 +1,5 @@
+import { listed } from '../../../src/engine/index.js'
+
 /** How the times of a day are given. */
 export type From = 'ready' | 'begin' | 'both'
 
@@ -9,6 +11,7 @@ export const fromWords: Readonly<Record<From, string>> = {
 
 /** Of the sentences in which a day is told, and of their fields. */
 export const factWords = {
+  usualName: (weekday: string): string => `${weekday} oven`,
   from: 'Planned from',
   on: 'on',
   ready: 'Time it is to be ready',
@@ -17,6 +20,8 @@ export const factWords = {
   bread: (bread: string): string => `${bread} on this day`,
   count: (bread: string): string => `Pieces of ${bread}`,
   times: '×',
+  otherHalf: (isCount: boolean): string =>
+    isCount ? 'Say how many pieces there are as well.' : 'Say what a piece weighs as well.',
   weight: (bread: string): string => `Weight of a piece of ${bread}, grams`,
   ofDough: (grams: string): string => `${grams} of dough`,
   asWritten: (grams: string): string => `as written, ${grams} of dough`,
@@ -31,8 +36,7 @@ export const factWords = {
   actions: (bread: string): string => `Actions for ${bread}`,
   addBread: 'Add a bread',
   shelfEmpty: 'There is no formula on the shelf to bake. Write one first.',
-  together: (stage: string, breads: readonly string[]): string =>
-    `Make ${stage} once for ${breads.slice(0, -1).join(', ')} and ${breads.at(-1)}`,
+  together: (stage: string, breads: readonly string[]): string => `Make ${stage} once for ${listed(breads)}`,
   byMethodOf: (bread: string): string => `Its steps are those of ${bread}.`,
   madeOtherwise: (stage: string, breads: readonly string[]): string =>
     `${stage} of ${breads.join(', ')} is made up otherwise, and made by itself.`,

@@ -1,3 +1,4 @@
+import { typedAs } from '../editing/editor.js'
 import type { EditingContext } from '../editing/session.js'
 import { spotOf } from '../table/elements.js'
 
@@ -25,6 +26,8 @@ export class Focus {
     if (!session.state || event.target !== elements.field) return
     // The window lost the focus and the field did not: it goes on where it was.
     if (elements.focused === elements.field) return
+    // It makes way for the editor of another cell, which is open already.
+    if (elements.field?.dataset.typed !== typedAs(session.state)) return
     const kept = session.keep()
     const stays = event.relatedTarget instanceof Node && elements.has(event.relatedTarget)
     if (!kept && stays) grid.focus()

@@ -1,6 +1,9 @@
+import type { Formula } from '../../../src/dough/document/formula.js'
 import { Blocks } from '../blocks/blocks.js'
+import { sayReleases } from '../editing/releases.js'
 import { TouchKeys } from '../editing/touch-keys.js'
 import { rowName } from '../editing/words.js'
+import '../offers/tb-offers.js'
 import { furtherStyles } from '../styles/further-styles.js'
 import type { Row } from '../table/table.js'
 import { RowMenu } from './menu.js'
@@ -22,6 +25,10 @@ export class FurtherActions implements Further {
     this.menu = new RowMenu(context)
     this.touchKeys = new TouchKeys(context)
     if (context.grid.isConnected) this.touchKeys.connect()
+  }
+
+  sayReleases(before: Formula, typedIn: string): void {
+    sayReleases(this.#context, before, typedIn)
   }
 
   openMenu(row: Row, by: HTMLElement): void {

@@ -1,4 +1,5 @@
-import type { Column, Row } from '../table/table.js'
+import { offersOf } from '../offers/tb-offers.js'
+import type { Column, LineRow, Row } from '../table/table.js'
 import type { Action } from './action.js'
 import { lineActions } from './line-actions.js'
 import { askLabel, askStageLabel } from './menu-words.js'
@@ -9,9 +10,15 @@ import { stageActions } from './stage-actions.js'
 /** The menu of a row, opened at one of its cells. */
 export function actionsFor(row: Row, column: Column, commands: RowCommands): readonly Action[] {
   const asked = asking(row, column, commands)
-  if (row.kind === 'line') return lineActions(row, commands, asked)
+  if (row.kind === 'line') return [...offered(row, commands), ...lineActions(row, commands, asked)]
   return row.kind === 'stage' ? stageActions(row, commands, asked) : []
 }
+
+/** What can be done at once about the line. */
+const offered = (row: LineRow, commands: RowCommands): readonly Action[] =>
+  offersOf(commands, row.key).flatMap(({ offers }) =>
+    offers.map(({ label, edit }) => ({ label, run: () => commands.edit(edit, row.key) })),
+  )
 
 /** What is asked of the number at hand; where there is none, of the row's weight. */
 function asking(row: Row, column: Column, commands: RowCommands): readonly Action[] {

@@ -16,6 +16,7 @@ export interface Further {
   readonly blocks: Blocks
   readonly menu: RowMenu
   readonly touchKeys: TouchKeys
+  sayReleases(before: Formula, typedIn: string): void
   openMenu(row: Row, by: HTMLElement): void
 }
 

@@ -5,6 +5,7 @@ import {
   readAmount,
 } from '../../../src/dough/amounts/amounts.js'
 import '../../../src/dough/amounts/spoken-at-once.js'
+import '../../../src/dough/cells/rare-cells-at-once.js'
 import { dimensionsOf, planJottings } from '../../../src/dough/amounts/jottings.js'
 import { typedNumber } from '../../../src/dough/amounts/typed.js'
 import type { Formula, Line } from '../../../src/dough/document/formula.js'

@@ -2,7 +2,6 @@ import type { Formula } from '../../../src/dough/document/formula.js'
 import { askEdit, type Edit, say } from '../../base/events.js'
 import type { MovingContext } from '../moving/selection.js'
 import { type Column, rowAt, type Spot, stageOf } from '../table/table.js'
-import { releasedWords } from './words.js'
 
 /** Where the baker is in a formula: what an edit carries, and undo gives back. Ids; '' for no line. */
 export interface GridPlace {
@@ -12,11 +11,16 @@ export interface GridPlace {
   readonly column: Column
 }
 
+/** What tells of edits more than was typed, once it is fetched. */
+export interface DispatcherContext extends MovingContext {
+  readonly further: { sayReleases(before: Formula, typedIn: string): void } | undefined
+}
+
 /** Asks the app for edits, each with the place it was asked at. */
 export class Dispatcher {
-  #context: MovingContext
+  #context: DispatcherContext
 
-  constructor(context: MovingContext) {
+  constructor(context: DispatcherContext) {
     this.#context = context
   }
 
@@ -34,7 +38,7 @@ export class Dispatcher {
     const before = grid.sheet.formula
     const refusal = askEdit(grid, edit, this.#placeOf(at))
     if (refusal) say(grid, refusal)
-    else this.#sayReleases(before, at.row)
+    else this.#context.further?.sayReleases(before, at.row)
     return refusal
   }
 
@@ -46,21 +50,5 @@ export class Dispatcher {
     if (goTo) selection.moveTo({ row: goTo, column })
     grid.focus()
     return true
-  }
-
-  /** A line that gave and has now been given an amount gives no more: that is more than was typed. */
-  #sayReleases(before: Formula, typedIn: string): void {
-    const { grid } = this.#context
-    const { formula } = grid.sheet
-    if (before.id !== formula.id || before.holds === formula.holds) return
-    const line = formula.stages.flatMap(s => s.lines).find(l => l.id === typedIn)
-    const released = before.holds?.filter(
-      hold =>
-        hold.line === line?.id &&
-        !formula.holds?.some(h => h.line === hold.line && h.reading === hold.reading),
-    )
-    if (!line || !released?.length) return
-    const stillGives = formula.holds?.some(h => h.line === line.id) === true
-    say(grid, releasedWords(line, released, stillGives))
   }
 }

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { NumberStyle } from '../../base/numbers.js'
 import { asTheyWrite, showNumber } from '../../base/numbers.js'
 import { fieldId } from '../table/elements.js'
-import { type Column, isAmount, type Row } from '../table/table.js'
+import { type Column, isAmount, type Row, type Spot } from '../table/table.js'
 import { type Choice, choiceId, choiceList } from './choices.js'
 import { listNames } from './words.js'
 
@@ -33,10 +33,13 @@ export function textOf(row: Row, column: Column, style: NumberStyle): string {
   return figure === undefined ? '' : showNumber(column === 'weight' ? figure : figure * 100, style)
 }
 
+/** What the text of an editor is kept under while it is not entered. */
+export const typedAs = ({ row, column }: Spot): string => `cell ${column} ${row}`
+
 /** The editor of a cell. It lies over the cell and is as wide as it needs; the cell keeps its place below. */
 export function editorTemplate(editing: Editing, label: string): TemplateResult {
-  const { row, column, was, refusal, choices, chosen, textKeys, completes } = editing
-  const typedAs = `cell ${column} ${row}`
+  const { column, was, refusal, choices, chosen, textKeys, completes } = editing
+  const typed = typedAs(editing)
   const invalid = refusal ? 'true' : nothing
   const described = refusal ? 'refusal' : nothing
   return html`<div class="editor ${column}">
@@ -45,7 +48,7 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
         ? html`<textarea
           class="field"
           id=${fieldId}
-          data-typed=${typedAs}
+          data-typed=${typed}
           .defaultValue=${was}
           rows="1"
           aria-label=${label}
@@ -56,7 +59,7 @@ export function editorTemplate(editing: Editing, label: string): TemplateResult 
         : html`<input
           class="field"
           id=${fieldId}
-          data-typed=${typedAs}
+          data-typed=${typed}
           .defaultValue=${was}
           aria-label=${label}
           aria-invalid=${invalid}

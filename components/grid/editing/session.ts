@@ -1,9 +1,9 @@
 import { isSpokenRead, mayBeSaid } from '../../../src/dough/amounts/spoken-reader.js'
+import { areRareCellsThere } from '../../../src/dough/cells/rare-cells.js'
 import { newId } from '../../../src/dough/document/formula.js'
-import { fetchSpoken } from '../../base/fetched-spoken.js'
+import { fetchRareCells, fetchSpoken } from '../../base/fetched-for.js'
 import { partNotFetched } from '../../base/words.js'
 import { arrowOf, isComposing, isRightToLeft, type Leave } from '../moving/key-map.js'
-import type { MovingContext } from '../moving/selection.js'
 import type { Field } from '../table/elements.js'
 import {
   addKey,
@@ -19,11 +19,11 @@ import {
 import { nameAt, namesFor } from './amount-names.js'
 import { enterInCell } from './cell-edits.js'
 import { type Choice, choicesFor, knownSpelling } from './choices.js'
-import type { Dispatcher } from './dispatcher.js'
+import type { Dispatcher, DispatcherContext } from './dispatcher.js'
 import { type Editing, textOf } from './editor.js'
 import { fit, insertText } from './field.js'
 
-export interface EditingContext extends MovingContext {
+export interface EditingContext extends DispatcherContext {
   readonly dispatcher: Dispatcher
   readonly session: EditSession
 }
@@ -177,11 +177,15 @@ export class EditSession {
     return { at }
   }
 
-  /** Whether an amount has to wait for what reads it, as in the first moments of a page; `then` is done when that is there. */
+  /** Whether an amount has to wait for what reads it or works it out, as in the first moments of a page; `then` is done when that is there. */
   #waits(then: () => unknown): boolean {
+    const column = this.state?.column
+    if (!column || !isAmount(column)) return false
     const typed = this.#context.elements.field?.value.trim() ?? ''
-    if (!this.state || !isAmount(this.state.column) || isSpokenRead() || !mayBeSaid(typed)) return false
-    fetchSpoken().then(then, () => this.#set({ refusal: partNotFetched }))
+    const isHold = column === 'wholeDough' && typed !== '' && !areRareCellsThere()
+    if (!isHold && (isSpokenRead() || !mayBeSaid(typed))) return false
+    const fetched = isHold ? fetchRareCells() : fetchSpoken()
+    fetched.then(then, () => this.#set({ refusal: partNotFetched }))
     return true
   }
 

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { isAmount } from '../table/table.js'
+import { isComposing } from '../moving/key-map.js'
+import { isAmount, takesTyping } from '../table/table.js'
 import type { Editing } from './editor.js'
 import { padKeys, padWords } from './pad-words.js'
 import type { EditingContext } from './session.js'
@@ -15,10 +16,12 @@ export class TouchKeys {
   }
 
   connect(): void {
+    this.#context.grid.shadowRoot?.addEventListener('keydown', this.#enter, { capture: true })
     for (const name of ['resize', 'scroll']) visualViewport?.addEventListener(name, this.#keepInView)
   }
 
   disconnect(): void {
+    this.#context.grid.shadowRoot?.removeEventListener('keydown', this.#enter, { capture: true })
     for (const name of ['resize', 'scroll']) visualViewport?.removeEventListener(name, this.#keepInView)
   }
 
@@ -43,9 +46,36 @@ export class TouchKeys {
     if (pad && !pad.matches(':popover-open')) pad.showPopover()
   }
 
+  /**
+   * On a touch screen Enter and Next keep an amount and open the one of the next line, in the same task: the keyboard
+   * stays where it is. False where that is not to be done.
+   */
+  next(): boolean {
+    const { grid, session, table } = this.#context
+    const { state } = session
+    if (!state || !isAmount(state.column) || state.chosen >= 0 || !isTouch()) return false
+    const { row, column } = state
+    const lines = table.rows.slice((table.index.get(row) ?? 0) + 1)
+    const onward = lines.find(line => line.kind === 'line' && takesTyping(line, column))
+    if (!onward) return false
+    if (session.keep() && session.start({ row: onward.key, column }, 'all')) grid.renderNow()
+    return true
+  }
+
+  #enter = (event: Event): void => {
+    const { key, shiftKey, altKey, ctrlKey, metaKey } = event as KeyboardEvent
+    const isPlain = key === 'Enter' && !(shiftKey || altKey || ctrlKey || metaKey)
+    if (!isPlain || isComposing(event as KeyboardEvent) || event.target !== this.#context.elements.field)
+      return
+    if (!this.next()) return
+    event.preventDefault()
+    event.stopPropagation()
+  }
+
   #click = (event: MouseEvent): void => {
     const button = (event.target as Element).closest('button')
-    if (button) this.#context.session.pad(button.dataset.types, button.dataset.pad)
+    if (!button || (button.dataset.pad === 'next' && this.next())) return
+    this.#context.session.pad(button.dataset.types, button.dataset.pad)
   }
 }
 

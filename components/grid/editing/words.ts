@@ -1,5 +1,3 @@
-import type { Hold, Line } from '../../../src/dough/document/formula.js'
-import { holdWords } from '../../../src/dough/document/words.js'
 import type { Column, Row } from '../table/table.js'
 
 const columnNames: Readonly<Record<Column, string>> = {
@@ -33,16 +31,6 @@ export const listNames = { ingredient: 'Ingredients', names: 'Names' } as const
 
 /** What is said beside a name that an editor offers. */
 export const choiceMarks = { stage: 'stage', jotting: 'jotting', dough: 'of the dough' } as const
-
-/** `Water is 700 g; released: true hydration held at 75 %.` */
-export function releasedWords(
-  { ingredient, amount }: Line,
-  released: readonly Hold[],
-  stillGives: boolean,
-): string {
-  const now = stillGives ? 'gives for what was typed' : `is ${amount || 'empty'}`
-  return `${ingredient} ${now}; released: ${released.map(h => holdWords(h, ingredient)).join(', ')}.`
-}
 
 /** Labels of the edits that begin a line. */
 export const addLabel = (ingredient: string): string => `Add ${ingredient}`

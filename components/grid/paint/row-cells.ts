@@ -39,11 +39,13 @@ export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
     ? editorTemplate(at.editing, editorName(row, at.editing.column))
     : nothing
 
-/** A figure in two parts, so that the decimal marks of a column stand under each other. */
-export function figure(text: string, style: NumberStyle): TemplateResult {
-  const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(style.decimal) : -1
-  const whole = mark < 0 ? text : text.slice(0, mark)
-  return html`${whole}<span class="part">${mark < 0 ? '' : text.slice(mark)}</span>`
+/**
+ * A figure in one piece, for those who listen, and unseen digits behind it for those it has not, so that the decimal
+ * marks of a column stand under each other.
+ */
+export function figure(text: string, { decimal }: NumberStyle): TemplateResult {
+  const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(decimal) : -1
+  return html`${text}<span class="rest" data-rest=${`${decimal}00`.slice(mark < 0 ? 0 : text.length - mark)}></span>`
 }
 
 /**

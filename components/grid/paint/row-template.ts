@@ -142,6 +142,11 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
     ${view.columns.slice(1).map(column => lineCell(row, column, at, view))}
   </tr>
   ${problemRow(row, view)}
+  ${
+    row.isOpen && !view.readOnly
+      ? html`<tr role="row" class="problem"><td role="gridcell" colspan=${view.columns.length}><tb-offers .row=${row}></tb-offers></td></tr>`
+      : nothing
+  }
 `
 
 const addTemplate = (row: AddRow, at: RowState, view: View) => html`

@@ -9,10 +9,22 @@ export const figureStyles = css`
   .figure {
     white-space: nowrap;
   }
-  .part {
-    display: inline-block;
-    min-width: 1.72em;
-    text-align: start;
+  .rest::after {
+    content: attr(data-rest);
+    content: attr(data-rest) / ' grams';
+    color: transparent;
+    forced-color-adjust: none;
+    text-decoration: none;
+  }
+  .rest {
+    display: inline-block; /* takes no line of what it stands in */
+  }
+  [data-column='percent'] .rest::after,
+  [data-column='wholeDough'] .rest::after {
+    content: attr(data-rest) / ' per cent';
+  }
+  .written .rest::after {
+    content: attr(data-rest) / '';
   }
   .figure.computed,
   .figure.missing,
@@ -22,12 +34,6 @@ export const figureStyles = css`
   .figure.gives {
     color: var(--accent);
     font-style: italic;
-  }
-  .figure.stale .part {
-    text-decoration: inherit; /* an inline block does not take its parent's line */
-    text-decoration-style: inherit;
-    text-decoration-color: inherit;
-    text-decoration-thickness: inherit;
   }
   /* What is said of a figure, beneath its whole part. */
   small.word {
@@ -57,11 +63,7 @@ export const figureStyles = css`
     font-size: 0.82rem;
     line-height: 1.25;
   }
-  .written .part {
-    min-width: 1.72rem;
-  }
-  .struck,
-  .struck .part {
+  .struck {
     text-decoration: line-through;
   }
 
@@ -90,7 +92,6 @@ export const figureStyles = css`
     display: block;
   }
   .figure.typed,
-  .figure.typed .part,
   small.typed,
   .raw {
     /* In longhands, here and elsewhere: WebKit (WebKitGTK 2.50) drops a text-decoration that says more than its line. */

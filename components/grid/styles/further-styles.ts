@@ -2,6 +2,25 @@ import { css } from 'lit'
 
 /** What lies over the rows and is fetched later: the menu, and the strip of a touch keyboard. */
 export const furtherStyles = css`
+  /* What can be done at once, beneath a line */
+  tr.problem:has(tb-offers) td {
+    padding-block: 0;
+  }
+  tb-offers p {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    gap: 0 10px;
+    padding-bottom: 6px;
+  }
+  tb-offers button {
+    min-height: max(28px, var(--target));
+    padding: 2px 0;
+    color: var(--accent);
+    text-decoration: underline;
+    text-underline-offset: 3px;
+  }
+
   /* Menu */
   #menu {
     inset: auto;

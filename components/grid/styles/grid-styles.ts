@@ -259,8 +259,7 @@ export const gridStyles = css`
   tr.sum.final .figure {
     color: inherit;
   }
-  tr.sum.final .figure,
-  tr.sum.final .part {
+  tr.sum.final .figure {
     text-decoration: underline;
     text-decoration-style: double;
     text-decoration-color: var(--rule-strong);

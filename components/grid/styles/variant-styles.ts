@@ -27,9 +27,6 @@ export const variantStyles = css`
     font-size: 1.12rem;
     line-height: 1;
   }
-  :host([narrow]) td.batch .part {
-    min-width: 1.4rem;
-  }
   :host([narrow]) tr.lit > th::before {
     inset-inline-start: -7px;
   }
@@ -53,9 +50,8 @@ export const variantStyles = css`
       --weight: 4.6rem;
       --batch: 5.4rem;
     }
-    .part,
-    :host([narrow]) td.batch .part {
-      min-width: 0; /* no room to hold the place of decimals that are not there */
+    .rest {
+      display: none; /* no room to hold the place of decimals that are not there */
     }
   }
 

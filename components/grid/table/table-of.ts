@@ -1,4 +1,4 @@
-import type { Line, Stage } from '../../../src/dough/document/formula.js'
+import { hasBatch, type Line, type Stage } from '../../../src/dough/document/formula.js'
 import { sameData } from '../../../src/dough/document/same-data.js'
 import { holdWords, per100 } from '../../../src/dough/document/words.js'
 import {
@@ -9,7 +9,6 @@ import {
 } from '../../../src/dough/sheet/figures.js'
 import { allTouched, type Touched } from '../../../src/dough/sheet/touched.js'
 import { asTheyWrite, type NumberStyle, showGrams, showPercent } from '../../base/numbers.js'
-import { hasBatch } from '../../batch/weighed-shown.js'
 import { groupsOf } from './row-groups.js'
 import { type LineRead, SheetReader, type StageRead } from './sheet-reader.js'
 import {
@@ -50,7 +49,9 @@ export function tableOf(
     const read = reader.stage(stage)
     const { isFinal } = read.figures
     const flourless = !lines.some(l => l.figures.is === 'flour')
-    const of: Of = { stage: stage.id, isFinal, flourless, style, causes }
+    const units = new Set(lines.map(({ figures }) => figures.isBase && figures.typedIn))
+    const isMixed = units.has('percent') && units.has('weight')
+    const of: Of = { stage: stage.id, isFinal, flourless, isMixed, style, causes }
     const rows: Row[] = [
       stageRow(stage, read, of, rowAt(before, stageKey(stage.id))),
       ...lines.map(l => lineRow(l, of)),
@@ -74,6 +75,7 @@ interface Of {
   readonly stage: string // id
   readonly isFinal: boolean
   readonly flourless: boolean
+  readonly isMixed: boolean // flours in grams and others in percentages
   readonly style: NumberStyle
   readonly causes: ReadonlyMap<string, Cause>
 }
@@ -129,6 +131,7 @@ function saidOfStage(
 ): string {
   const words: string[] = []
   if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
+  if (figures.hydration !== undefined) words.push(stageWords.hydration(showPercent(figures.hydration, style)))
   if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))
   if (waitsFor) words.push(stageWords.waitsFor(waitsFor))
   if (built.length) words.push(...built)
@@ -142,12 +145,19 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
   const waitsFor = cause?.key === line.id ? undefined : cause
   const none = isUnsaid(line, figures)
   const batch = none && weighed ? { ...weighed, text: '–' } : weighed
+  const { is, isBase, isStale } = figures
+  const isOpen =
+    (is === 'unknown' && line.ingredient !== '') ||
+    (is === 'stage' && none) ||
+    (isBase && of.isMixed) ||
+    isStale
   if (
     old &&
     old.line === line &&
     old.stage === of.stage &&
     old.isFinal === of.isFinal &&
     old.flourless === of.flourless &&
+    old.isOpen === isOpen &&
     same(old.waitsFor, waitsFor) &&
     same(old.batch, batch) &&
     same(old.figures, figures)
@@ -168,6 +178,7 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
     wholeDough: shareShown(shareText, figures, of.style),
     batch,
     gives: gives ? givesWords(figures, line) : '',
+    isOpen,
     isFinal: of.isFinal,
     flourless: of.flourless,
     problem: waitsFor ? undefined : figures.problem?.message,

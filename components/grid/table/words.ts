@@ -5,6 +5,7 @@ export const placeWords = (line: string, stage: string): string => `${line} in $
 /** Of a stage, beside its name. Weights come with their digits, without the unit. */
 export const stageWords = {
   ferments: (does: boolean): string => (does ? 'ferments' : 'does not ferment'),
+  hydration: (percent: string): string => `${percent.replace(/[.,]0+$/, '')} % hydration`,
   written: (weight: string): string => `${weight} g as written`,
   waitsFor: (cause: string): string => `waits for ${cause}`,
   notTaken: 'not taken yet',

@@ -55,16 +55,17 @@ export class DayNetwork {
   span(
     from: string,
     to: string,
-    length: Partial<Length> & { least: number; most: number },
+    length: Partial<Length> & Pick<TimeSpan, 'least' | 'most' | 'leeway'>,
     reason: Reason,
   ): void {
-    const { least, most, usual } = length
+    const { least, most, usual, leeway } = length
     this.spans.push({
       from: this.moment(from),
       to: this.moment(to),
       least,
       most,
       ...(usual !== undefined && { usual }),
+      ...(leeway !== undefined && { leeway }),
     })
     this.reasons.push(reason)
   }

@@ -35,11 +35,13 @@ export interface DayProblem {
 /** How a day is planned. */
 export interface PlanOptions {
   readonly leeway: number // how far a wait of one time moves, a fraction of 1
-  /** Every bread is done at the very minute it is to be ready; otherwise near it, and never after it. */
+  /** Every bread is done at the very minute it is to be ready; otherwise before it where it has to be, and never after it. */
   readonly strict: boolean
 }
 
-const nearlyReady = 4 * 60 // minutes before its time at which bread may be done, when not all can be done at once
+// What it costs that a bread, or a load of it, is done before its time, or begun after the day's: minutes² ÷ this.
+const earlyLeeway = 4 * 60
+const lateLeeway = 7 * earlyLeeway
 const oneDay = 24 * 60
 
 /** The key under which stages of one name are made together. */
@@ -145,8 +147,8 @@ export function dayProblem(
     hold({ of: 'ready', bread: id }, by, ready)
     for (const [i, moment] of done.entries()) {
       const isLast = i === done.length - 1
-      const most = strict && isLast ? 0 : nearlyReady
-      network.span(moment, by, { least: 0, usual: 0, most }, { of: 'ready', bread: id })
+      const most = strict && isLast ? 0 : Number.POSITIVE_INFINITY
+      network.span(moment, by, { least: 0, usual: 0, most, leeway: earlyLeeway }, { of: 'ready', bread: id })
     }
   }
   const begin = onTheDay(day, day.begin)
@@ -157,7 +159,11 @@ export function dayProblem(
     if (!local || !network.moments.includes(moment)) dropped.push(moment)
     else hold({ of: 'held', moment }, moment, instantOf(local, day.zone))
   }
-  const alone = groupsOf(day, network, breads, holds)
+  const held = holds.flatMap(({ at }) => at ?? [])
+  const inTurn = strict && begin === undefined ? 1 : breads.length // one wholly after the other, each a night apart
+  const reach = inTurn * (longestOf(breads, network) + oneDay)
+  const nights = held.length ? nightsOf(day, Math.min(...held) - reach, Math.max(...held) + reach) : []
+  const alone = groupsOf(day, network, breads, nights)
   const { moments, spans } = network
   const missing = day.breads.filter(({ formula }) => !formulas.has(formula)).map(({ id }) => id)
   return {
@@ -211,30 +217,30 @@ function beginAt(
     }
     const from = network.moment(`${build.key} begin`)
     hold({ of: 'begin', bread }, from, begin)
-    network.span(from, moment, { least: 0, usual: 0, most: 7 * nearlyReady }, { of: 'begin', bread })
+    network.span(
+      from,
+      moment,
+      { least: 0, usual: 0, most: Number.POSITIVE_INFINITY, leeway: lateLeeway },
+      { of: 'begin', bread },
+    )
   }
 }
 
-/** Hands, waking hours and ovens: what only one can use at a time. */
+/** Hands, waking hours and ovens: what only one can use at a time. `closed` are the nights. */
 function groupsOf(
-  day: Day,
-  network: DayNetwork,
+  { bakers: count, ovens }: Day,
+  { hands, awake, oven }: DayNetwork,
   breads: readonly Bread[],
-  holds: readonly TimeHold[],
+  closed: readonly (readonly [number, number])[],
 ): AloneGroup[] {
-  const { hands, awake, oven } = network
   const groups: AloneGroup[] = []
-  const held = holds.flatMap(h => (h.at === undefined ? [] : [h.at]))
-  const reach = longestOf(breads, network)
-  const [from, until] = [Math.min(...held) - reach - oneDay, Math.max(...held) + reach + oneDay]
-  const closed = held.length ? nightsOf(day, from, until) : []
-  const bakers = Math.max(1, Math.floor(day.bakers))
+  const bakers = Math.max(1, Math.floor(count))
   for (let baker = 0; baker < bakers; baker++) {
     const uses = hands.filter(h => breads.findIndex(b => b.id === h.bread) % bakers === baker).map(h => h.use)
     if (uses.length) groups.push({ name: bakers === 1 ? 'hands' : `hands ${baker + 1}`, closed, uses })
   }
   if (awake.length && closed.length) groups.push({ name: 'awake', closed, uses: awake })
-  for (const { id, between, change } of day.ovens) {
+  for (const { id, between, change } of ovens) {
     const uses = oven.filter(o => o.oven === id).map(o => o.use)
     if (uses.length) groups.push({ name: `oven ${id}`, between, change, uses })
   }

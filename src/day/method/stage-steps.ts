@@ -1,5 +1,6 @@
 import type { Formula, Line, Stage, Step } from '../../dough/document/formula.js'
-import { finalDoughOf, nameKey, sameName } from '../../dough/document/formula.js'
+import { finalDoughOf, nameKey } from '../../dough/document/formula.js'
+import { lineFirstNamed } from '../../dough/document/step-names.js'
 import { lengthOf, readStep, type StepRead } from './step-text.js'
 import type { Length } from './step-time.js'
 
@@ -27,21 +28,6 @@ export interface Taking {
   readonly step: number // place in the method; 0 where there is none
 }
 
-/** The lines that names say, each once: `Water (2)` is the second of that name, and a name alone the first not yet named. */
-function linesNamed(names: readonly string[], lines: readonly Line[]) {
-  const taken = new Set<Line>()
-  const missing: string[] = []
-  for (const name of names) {
-    const [, bare = name, count] = /^(.*\S)\s*\((\d+)\)$/.exec(name) ?? []
-    const whole = lines.filter(line => sameName(line.ingredient, name))
-    const numbered = lines.filter(line => sameName(line.ingredient, bare))
-    const line = whole.find(l => !taken.has(l)) ?? numbered[Number(count ?? 1) - 1]
-    if (line && !taken.has(line)) taken.add(line)
-    else missing.push(name)
-  }
-  return { taken, missing }
-}
-
 /**
  * A stage's method read: each step with its length and the lines that go in at it. What no step names goes in at the
  * first. `leeway` is how far a wait of one time moves, a fraction of 1.
@@ -50,12 +36,16 @@ export function stepsOf(stage: Stage, leeway: number): StepPlan[] {
   const named = new Set<Line>()
   const steps = (stage.method ?? []).map(step => {
     const read = readStep(step.text)
-    const { taken, missing } = linesNamed(
-      read.adds,
-      stage.lines.filter(line => !named.has(line)),
-    )
-    for (const line of taken) named.add(line)
-    return { step, read, length: lengthOf(step, read, leeway), lines: [...taken], missing }
+    const lines: Line[] = []
+    const missing: string[] = []
+    for (let names = read.adds; names.length > 0; ) {
+      const { line, count = 1 } = lineFirstNamed(names, stage.lines, named) ?? {}
+      if (line) lines.push(line)
+      else missing.push(names[0]!)
+      if (line) named.add(line)
+      names = names.slice(count)
+    }
+    return { step, read, length: lengthOf(step, read, leeway), lines, missing }
   })
   const rest = stage.lines.filter(line => line.ingredient && !named.has(line))
   return steps.map((step, i) => (i === 0 ? { ...step, lines: [...rest, ...step.lines] } : step))

@@ -7,6 +7,7 @@ import { stagePlans } from '../method/stage-steps.js'
 import { readStep } from '../method/step-text.js'
 import type { PlannedDay } from '../plan/planned.js'
 import { isFed, ripeningStep } from './fed-build.js'
+import { partsOfBuild } from './feeding.js'
 
 /** A moment of a day by its name, with its time: an instant. */
 export interface NamedMoment {
@@ -21,6 +22,7 @@ export interface DayFeeding {
   readonly stage: string // id
   readonly stageName: string
   readonly celsius: number // where it stands on this day
+  readonly seed: number | undefined // grams that the day's batch takes, for all its breads; undefined: not known
   readonly fed: NamedMoment | undefined // when it is mixed and its wait begins; undefined without a plan
   readonly ripe: NamedMoment | undefined // when it is first taken
 }
@@ -31,7 +33,7 @@ export function feedingsOn(
   plan: PlannedDay | undefined,
   sheetOf: (bread: string) => FigureSheet | undefined,
 ): DayFeeding[] {
-  const seen = new Map<string, DayFeeding & { breads: string[] }>()
+  const seen = new Map<string, DayFeeding & { breads: string[]; seed: number | undefined }>()
   const all: DayFeeding[] = []
   for (const { id: bread } of day.breads) {
     const sheet = sheetOf(bread)
@@ -40,8 +42,11 @@ export function feedingsOn(
       const { id: stage, name: stageName } = build.stage
       const key = sharedKey(stageName)
       const shared = day.together.includes(key) ? seen.get(key) : undefined
+      const grams = partsOfBuild(build).seed.map(({ line }) => sheet!.line(line.id).batch)
+      const seed = sumOf(grams)
       if (shared) {
         shared.breads.push(bread)
+        shared.seed = sumOf([shared.seed, seed])
         continue
       }
       const ripening = ripeningStep(build.stage)
@@ -54,6 +59,7 @@ export function feedingsOn(
         stage,
         stageName,
         celsius: place,
+        seed,
         fed: begins === undefined ? undefined : { moment: wait!, at: begins },
         ripe: undefined,
       }
@@ -63,6 +69,9 @@ export function feedingsOn(
   }
   return all.map(feeding => ({ ...feeding, ripe: firstTaken(feeding, plan, sheetOf) }))
 }
+
+const sumOf = (grams: readonly (number | undefined)[]): number | undefined =>
+  grams.some(one => one === undefined) ? undefined : grams.reduce<number>((sum, one) => sum + one!, 0)
 
 /** When what was built is first taken. */
 function firstTaken(

@@ -3,6 +3,7 @@ import { type ReadingName, readingNames } from '../../dough/document/reading-nam
 import { applyChanges, type Change, emptyWorkbook, type Transaction } from '../../dough/document/workbook.js'
 import { type LineAt, putLine } from '../../dough/edits/edit-places.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { hasSoaker } from '../../dough/sheet/ranges.js'
 import { ripeningHours } from '../temperature/growth.js'
 import { ripeningStep, stageOf } from './fed-build.js'
 import { type Feeding, partsOfBuild } from './feeding.js'
@@ -104,6 +105,7 @@ const isChanged = ({ before, after }: ReadingChange): boolean =>
 /** What an edit does to the readings: to true hydration and prefermented flour, and to all others that change. */
 export function readingsChanged(before: FigureSheet, after: FigureSheet): ReadingChange[] {
   return readingNames
+    .filter(reading => reading !== 'hydrationWithoutSoakers' || hasSoaker(before))
     .map(reading => ({ reading, before: before.reading(reading), after: after.reading(reading) }))
     .filter(change => alwaysTold.includes(change.reading) || isChanged(change))
 }

@@ -1,4 +1,4 @@
-import { type Sentences, wording } from '../../engine/index.js'
+import { listed, type Sentences, wording } from '../../engine/index.js'
 import { lengthText } from '../course/clock.js'
 
 /** Why a build cannot be fed for a time. */
@@ -26,9 +26,6 @@ export const feedingSentences: Sentences<FeedingDiagnostic> = {
 export const feedingProblem = wording(feedingSentences)
 export type FeedingProblem = ReturnType<typeof feedingProblem>
 
-const lines = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-
 /** What feeding is called when it is told and when it is undone. */
 export const feedingLabel = (builds: readonly string[], hours: number): string =>
-  `Feed ${lines(builds)} for ${lengthText(hours * 60)}`
+  `Feed ${listed(builds)} for ${lengthText(hours * 60)}`

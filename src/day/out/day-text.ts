@@ -14,6 +14,12 @@ export const dateText = (date: string, language: string, length: 'long' | 'short
     timeZone: 'UTC',
   }).format(Date.parse(`${date}T12:00Z`))
 
+/** `Fri` in a language, of a date. */
+export const weekdayText = (date: string, language: string): string =>
+  new Intl.DateTimeFormat(language, { weekday: 'short', timeZone: 'UTC' }).format(
+    Date.parse(`${date}T12:00Z`),
+  )
+
 /** A day as plain text by the clock, a heading for each date. */
 export function writeDayText(plan: PlannedDay, nameOf: NameOf, language = 'en-GB'): string {
   const { zone, name } = plan.day

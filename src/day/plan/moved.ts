@@ -1,13 +1,9 @@
-import { movedSentence } from './moved-words.js'
+import { type MovedSaid, movedAllSentence, movedSentence } from './moved-words.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
 /** Waits of a bread that are all shorter than usual, or all longer. */
-export interface MovedWaits {
+export interface MovedWaits extends MovedSaid {
   readonly breads: readonly string[] // ids
-  readonly count: number
-  readonly least: number // parts of their leeway, fractions of 1
-  readonly most: number
-  readonly shorter: boolean
 }
 
 const isOther = 0.5 // minutes off the usual from which a wait is called shorter or longer
@@ -43,8 +39,27 @@ export function movedWaits({ events }: PlannedDay): MovedWaits[] {
     .sort((a, b) => Number(b.shorter) - Number(a.shorter))
 }
 
+const mostSaid = 2 // sentences; more are one of all breads together
+
 /** What moved on a day and why, a sentence each; none where every wait is at its usual. `nameOf` gives a bread's name, '' where it need not be said. */
-export const movedSentences = (plan: PlannedDay, nameOf: (bread: string) => string): string[] =>
-  movedWaits(plan).map((moved, i) =>
-    movedSentence(moved, moved.breads.map(nameOf).filter(Boolean), i === 0 ? plan : undefined),
+export function movedSentences(plan: PlannedDay, nameOf: (bread: string) => string): string[] {
+  const moved = movedWaits(plan)
+  const [shorter, longer] = [true, false].map(way => together(moved.filter(m => m.shorter === way)))
+  if (moved.length > mostSaid && shorter && longer) return [movedAllSentence(shorter, longer, plan)]
+  const said = moved.length > mostSaid ? [(shorter ?? longer)!] : moved
+  return said.map((one, i) =>
+    movedSentence(one, one.breads.map(nameOf).filter(Boolean), i === 0 ? plan : undefined),
   )
+}
+
+function together(moved: readonly MovedWaits[]): MovedWaits | undefined {
+  const [first] = moved
+  if (!first) return undefined
+  return {
+    breads: [],
+    count: moved.reduce((sum, { count }) => sum + count, 0),
+    least: Math.min(...moved.map(m => m.least)),
+    most: Math.max(...moved.map(m => m.most)),
+    shorter: first.shorter,
+  }
+}

@@ -6,12 +6,13 @@ import { instantOf, localOf, localText, readClock } from '../course/clock.js'
 import type { Bread } from '../course/course.js'
 import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
-import { type DayConflict, dayConflict } from './day-conflict.js'
+import { conflictSentence } from './conflict-words.js'
+import { type DayConflict, dayConflict, type NearestOf, nearestOf } from './day-conflict.js'
 import { type PlannedDay, type PlannedEvent, plannedDay } from './planned.js'
 import { type Found, Planning, type PlanningOf, writtenFor } from './planning.js'
 import { type TimeWorking, workingOf } from './time-working.js'
 import { type ToWeigh, Weights } from './weigh-list.js'
-import { conflictSentence, type DayRemark, remarksOn } from './words.js'
+import { type DayRemark, remarksOn } from './words.js'
 
 /** A moment of the day: the beginning of a step, or of one of its loads or times. */
 export interface DayMoment {
@@ -28,6 +29,7 @@ export interface DaySheet {
   readonly plan: PlannedDay | undefined // undefined: a conflict, or nothing to do
   readonly conflict: DayConflict | undefined
   readonly conflictSentence: string // '' where there is none
+  readonly later: readonly NearestOf[] // where one bread alone is done before its time: a later one at which it could be
   readonly remarks: readonly DayRemark[]
   readonly moments: readonly DayMoment[] // by the clock
   /** What begins at a moment, whether or not its time is known. */
@@ -73,6 +75,7 @@ class WorkedDay implements DaySheet {
   #written!: DayProblem
   #plan: PlannedDay | undefined
   #conflict: DayConflict | undefined
+  #later: readonly NearestOf[] = []
 
   constructor({ day, formulas, leeway }: PlanningOf, weights: Weights, found?: Found) {
     this.#day = day
@@ -89,6 +92,7 @@ class WorkedDay implements DaySheet {
     this.#written = written
     this.#plan = answer?.kind === 'plan' ? plannedDay(of.day, written, answer) : undefined
     this.#conflict = answer?.kind === 'conflict' ? dayConflict(written, answer) : undefined
+    this.#later = (found.later ?? []).map(nearestOf(written.holds))
   }
 
   #replan(): void {
@@ -109,6 +113,9 @@ class WorkedDay implements DaySheet {
   }
   get conflictSentence(): string {
     return this.#conflict ? conflictSentence(this.#day, this.#written, this.#conflict) : ''
+  }
+  get later(): readonly NearestOf[] {
+    return this.#later
   }
   get remarks(): readonly DayRemark[] {
     return remarksOn(this.#written, this.#plan)

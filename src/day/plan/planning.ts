@@ -7,11 +7,11 @@ import {
   type SearchProgress,
   type Shortfall,
   shortfallOf,
-  solveTimes,
   type TimeConflict,
   type TimePlan,
 } from '../../times/index.js'
 import { type DayProblem, dayProblem } from '../course/day-problem.js'
+import { plannedDay } from './planned.js'
 
 /** Why there are no times, with what would do. */
 export interface ConflictFound extends TimeConflict {
@@ -21,8 +21,9 @@ export interface ConflictFound extends TimeConflict {
 
 /** What was found of a day, as plain data: it may come from a worker. */
 export interface Found {
-  readonly strict: boolean // every bread at its minute; otherwise near it
+  readonly strict: boolean // every bread at its minute; otherwise some before it
   readonly answer: TimePlan | ConflictFound | undefined // undefined: nothing to do, or stopped before there was any
+  readonly later?: readonly NearestTime[] // where one bread is done before its time: the time at which it could be, where that is nearer
 }
 
 /** What a day is planned from. */
@@ -45,13 +46,13 @@ export const writtenFor = ({ strict }: Found, { day, formulas, leeway }: Plannin
   dayProblem(day, new Map(formulas.map(f => [f.id, f])), { leeway, strict })
 
 /**
- * A day being planned, a slice at a time: every bread ready at its minute, or, where they have to take turns, near it. `step`
+ * A day being planned, a slice at a time: every bread ready at its minute, or, where that cannot be, before it. `step`
  * until it says that it is done, or stop when you like; `found` is the best so far.
  */
 export class Planning {
   readonly #of: PlanningOf
   readonly #strict: DayProblem
-  #near: DayProblem | undefined // looked through in its turn
+  #early: DayProblem | undefined // looked through in its turn
   #search: Search | undefined // undefined: there is nothing to do
 
   constructor(of: PlanningOf) {
@@ -77,41 +78,46 @@ export class Planning {
     return this.progress.cost < Number.POSITIVE_INFINITY
   }
 
+  /** Whether every bread is looked for at its minute. */
+  get isStrict(): boolean {
+    return !this.#early
+  }
+
   /** Goes on by so many relaxed problems, and gives whether all is looked through. */
   step(problems?: number): boolean {
     if (!this.#search) return true
     if (!this.#search.step(problems)) return false
-    if (this.hasPlan || this.#near || !this.#mayTakeTurns()) return true
-    this.#near = this.#written(false)
-    this.#search = this.#searchIn(this.#near)
+    const isToBeReady = this.#strict.holds.some(({ of }) => of === 'ready')
+    if (this.hasPlan || this.#early || !isToBeReady) return true
+    this.#early = this.#written(false)
+    this.#search = this.#searchIn(this.#early)
     return false
-  }
-
-  /** Whether only what one can use at a time is at fault, and breads or loads could go one after the other. */
-  #mayTakeTurns(): boolean {
-    const { breads, network, problem } = this.#strict
-    const takesTurns = breads.length > 1 || network.events.some(e => e.load && e.load.of > 1)
-    return takesTurns && solveTimes({ ...problem, alone: [] }).kind === 'plan'
   }
 
   /** The best plan so far, or once all is looked through why there is none; finding that out may take longer than a step. */
   found(): Found {
     const search = this.#search
-    if (!search) return { strict: true, answer: undefined }
-    if (this.hasPlan) {
-      const answer = search.answer()
-      if (answer.kind === 'plan') return { strict: !this.#near, answer }
-    }
-    if (!search.done) return { strict: true, answer: undefined }
-    if (this.#near) {
-      const nearly = search.answer() // looks further than the search did
-      if (nearly.kind === 'plan') return { strict: false, answer: nearly }
-    }
-    const { problem } = this.#strict
-    const answer = this.#near ? new Search(problem).answer() : search.answer()
-    if (answer.kind === 'plan') return { strict: true, answer }
+    const strict = this.isStrict
+    if (!search || !(this.hasPlan || search.done)) return { strict, answer: undefined }
+    const answer = search.answer() // where there is none yet it looks further than the search did
+    const written = this.#early ?? this.#strict
+    if (answer.kind === 'plan')
+      return strict ? { strict, answer } : { strict, answer, later: this.#laterTimes(written, answer) }
+    const { problem } = written
     const nearest = nearestTimes(problem, answer).map(toTheMinute(problem))
-    return { strict: true, answer: { ...answer, nearest, shortfall: shortfallOf(problem, answer) } }
+    return { strict, answer: { ...answer, nearest, shortfall: shortfallOf(problem, answer) } }
+  }
+
+  /** Where one bread alone is done before its time: the later time at which it could be, if that is nearer than it is early. */
+  #laterTimes(written: DayProblem, plan: TimePlan): NearestTime[] {
+    const [early, ...more] = plannedDay(this.#of.day, written, plan).early
+    if (!early || more.length) return []
+    const { problem, holds } = this.#strict
+    const hold = holds.findIndex(h => h.of === 'ready' && h.bread === early.bread)
+    const wanted = problem.holds[hold]!.at!
+    return nearestTimes(problem, { holds: [hold] })
+      .map(toTheMinute(problem))
+      .filter(({ time }) => time > wanted && time - wanted < early.minutes)
   }
 }
 

@@ -1,13 +1,13 @@
 import { clockText, lengthText, localOf } from '../course/clock.js'
 import type { DayProblem } from '../course/day-problem.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
-import { anchorWords, becauseOf, eventWords, stretchWords } from './words.js'
+import { anchorWords, becauseOf, beforeItsTime, eventWords, stretchWords } from './words.js'
 
 /** A length that a time was worked out from. */
 export interface TimePart {
   readonly words: string // `Bake`
   readonly minutes: number
-  readonly moment: string // at which it begins
+  readonly moment: string | undefined // at which it begins; undefined: it is no step
 }
 
 /** How a time of the day came about. */
@@ -27,7 +27,8 @@ function chain(plan: PlannedDay, written: DayProblem, start: PlannedEvent): Plan
   for (let at: PlannedEvent | undefined = start; at && !events.includes(at); ) {
     events.push(at)
     const next = nextMoment(written, at)
-    const after: PlannedEvent | undefined = main.find(
+    // Where loads part, the last of them is the one that is ready in time.
+    const after: PlannedEvent | undefined = main.findLast(
       e => e.begins === next && (!e.load || !at!.load || e.load.number === at!.load.number),
     )
     if (after?.held) {
@@ -83,9 +84,11 @@ export function workingOf(plan: PlannedDay, written: DayProblem, event: PlannedE
       .reverse()
     const from = event.from - host.from
     if (from > 0) parts.push({ ...part(host, -from) })
+    const early = isHeld ? 0 : ready! - whole.at(-1)!.until
+    if (early > 0.5) parts.unshift({ words: beforeItsTime, minutes: early, moment: undefined })
     const anchor = isHeld
       ? anchorWords('held', clock(last.from), eventWords(last))
-      : anchorWords('ready', clock(whole.at(-1)!.until))
+      : anchorWords('ready', clock(ready!))
     return written_(title, anchor, false, parts, whole, plan)
   }
   const back: PlannedEvent[] = []

@@ -1,3 +1,4 @@
+import '../../dough/cells/rare-cells-at-once.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'

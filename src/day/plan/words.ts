@@ -1,16 +1,32 @@
-import type { Day } from '../../dough/document/day.js'
 import { clockText, lengthText, localOf } from '../course/clock.js'
 import type { DayEvent } from '../course/day-network.js'
-import type { DayProblem, HoldReason } from '../course/day-problem.js'
+import type { DayProblem } from '../course/day-problem.js'
 import type { Length } from '../method/step-time.js'
 import { stepName } from '../method/words.js'
-import type { DayConflict } from './day-conflict.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
-/** `Mix`, `Bulk, second time of four`, `Bake, load 2 of 3`. */
+const ordinals = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+]
+const folded = /\b(?:bulk|rest|rise|ferment\p{L}*|pointage|lev[ée]e)\b/iu // waits of a dough: hands come to fold it
+
+/** `Mix`, `Bulk, first fold`, `Ripen, second time`, `Bake, load 2`. */
 export function eventWords({ step, time, load }: Pick<DayEvent, 'step' | 'time' | 'load'>): string {
   const name = stepName(step)
-  if (time !== undefined) return `${name}, time ${time}`
+  if (time !== undefined) {
+    const what = folded.test(name) ? 'fold' : 'time'
+    const ordinal = ordinals[time - 1]
+    return ordinal ? `${name}, ${ordinal} ${what}` : `${name}, ${what} ${time}`
+  }
   return load && load.of > 1 ? `${name}, load ${load.number}` : name
 }
 
@@ -19,6 +35,9 @@ export function anchorWords(of: 'ready' | 'begin' | 'held', clock: string, what?
   if (of === 'held') return what ? `${what} held at ${clock}` : `held at ${clock}`
   return of === 'ready' ? `ready ${clock}` : `begin ${clock}`
 }
+
+/** What lies between the end of a bread, or of one of its loads, and the time it is to be ready. */
+export const beforeItsTime = 'Before its time'
 
 /** `8–10 h`, `30–60 min`, `45 min`. */
 export function boundsText({ least, most }: Length): string {
@@ -148,7 +167,7 @@ export function remarkSentence(remark: DayRemark): string {
     case 'no such line':
       return `${remark.step} adds ${remark.line}, which is not in its stage.`
     case 'done early':
-      return `${remark.name} is done ${lengthText(remark.minutes)} before its time: not everything can be baked at once.`
+      return `${remark.name} is done ${lengthText(remark.minutes)} before its time: it cannot be done at that minute.`
     case 'load not full':
       return `The last load of ${remark.name} holds ${remark.pieces} of ${remark.atOnce}.`
     case 'scaled': {
@@ -171,86 +190,3 @@ export function remarkSentence(remark: DayRemark): string {
       return 'A time was held for a step that is no longer there.'
   }
 }
-
-interface Clocks {
-  readonly clock: (instant: number) => string
-  readonly event: (moment: string) => string
-  readonly bread: (id: string) => string
-}
-
-function holdWordsOf(hold: HoldReason, { event, bread }: Clocks): string {
-  switch (hold.of) {
-    case 'ready':
-      return `${bread(hold.bread)} ready`
-    case 'begin':
-      return 'begin'
-    case 'held':
-      return event(hold.moment)
-  }
-}
-
-/** What cannot be together, in a sentence or two, with the nearest time that would do. */
-export function conflictSentence(day: Day, written: DayProblem, conflict: DayConflict): string {
-  const { problem, network, breads } = written
-  const clocks: Clocks = {
-    clock: instant => clockText(localOf(instant, day.zone).minutes),
-    event: moment => {
-      const event = network.events.find(e => e.begins === moment)
-      return event ? eventWords(event) : moment
-    },
-    bread: id => breads.find(b => b.id === id)?.formula.name ?? '',
-  }
-  const held = conflict.holds.map(hold => {
-    const { at } = problem.holds[written.holds.indexOf(hold)] ?? {}
-    return `${holdWordsOf(hold, clocks)}${at === undefined ? '' : ` at ${clocks.clock(at)}`}`
-  })
-  const waits = conflict.reasons.flatMap(reason => {
-    if (reason.of !== 'event' && reason.of !== 'ripe') return []
-    const { event } = reason
-    const { length } = event
-    if (!length || length.most < 0.5) return []
-    const least =
-      length.most - length.least < 0.5 ? lengthText(length.least) : `at least ${lengthText(length.least)}`
-    return [`${eventWords(event).toLowerCase()} (${least})`]
-  })
-  const groups = conflict.groups.map(group => groupWords(group, day))
-  const needs = listed([...new Set(waits)])
-  const because = groups.length ? ` while ${listed(groups)}` : ''
-  const [begins, ends] = heldAt(written, conflict)
-  const short = conflict.shortfall?.minutes
-  const first =
-    begins !== undefined && ends !== undefined && short !== undefined && needs
-      ? `${capital(listed(held))} leave ${lengthText(ends - begins)}; ${needs} need ${lengthText(ends - begins + short)}.`
-      : `${capital(held.length ? listed(held) : 'the steps')} cannot be together${because}${needs ? `: ${needs} need their time` : ''}.`
-  const ways = conflict.nearest.map(({ time, reason }) => wayOut(reason, clocks.clock(time), clocks))
-  return ways.length ? `${first} ${capital(ways.join(', or '))}.` : first
-}
-
-/** The times of the two holds of a conflict, the earlier first; nothing where there are not two. */
-function heldAt({ problem, holds }: DayProblem, conflict: DayConflict): number[] {
-  const at = conflict.holds.flatMap(hold => problem.holds[holds.indexOf(hold)]?.at ?? [])
-  return at.length === 2 ? at.sort((a, b) => a - b) : []
-}
-
-function wayOut(hold: HoldReason, clock: string, { event, bread }: Clocks): string {
-  switch (hold.of) {
-    case 'ready':
-      return `have ${bread(hold.bread)} ready at ${clock}`
-    case 'begin':
-      return `begin at ${clock}`
-    case 'held':
-      return `hold ${event(hold.moment)} at ${clock}`
-  }
-}
-
-function groupWords(group: string, { ovens }: Day): string {
-  if (group === 'awake') return 'nobody is up at night'
-  if (group.startsWith('hands')) return 'one baker does one thing at a time and sleeps'
-  const oven = ovens.find(o => `oven ${o.id}` === group)
-  return `${oven?.name || 'the oven'} takes one load at a time`
-}
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

@@ -1,6 +1,7 @@
 import { finalDoughOf, type Line, nameKey, type Stage } from '../document/formula.js'
 import { type ReadingName, readingNames } from '../document/reading-names.js'
 import type { FigureSheet, LineFigures } from '../sheet/figures.js'
+import { hasSoaker } from '../sheet/ranges.js'
 
 interface Both<T> {
   readonly left: T
@@ -58,6 +59,7 @@ export function besides(left: FigureSheet, right: FigureSheet): Beside {
   const readings = readingNames
     .map(name => ({ name, left: left.reading(name), right: right.reading(name) }))
     .filter(r => (r.left ?? 0) !== 0 || (r.right ?? 0) !== 0)
+    .filter(({ name }) => name !== 'hydrationWithoutSoakers' || [left, right].some(sheet => hasSoaker(sheet)))
   const sides = [left, right].map(sheet => ({ sheet, final: finalDoughOf(sheet.formula) }))
   const [l, r] = sides.map(({ sheet, final }) => sheet.formula.stages.filter(s => s !== final))
   const [leftFinal, rightFinal] = sides.map(({ final }) => final)

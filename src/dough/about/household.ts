@@ -1,3 +1,4 @@
+import '../cells/rare-cells-at-once.js'
 import type { Worded } from '../../engine/index.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
 import { type Formula, type Line, nameKey } from '../document/formula.js'

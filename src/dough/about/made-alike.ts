@@ -1,3 +1,4 @@
+import '../cells/rare-cells-at-once.js'
 import { type Formula, nameKey, type Stage, sameName } from '../document/formula.js'
 import { openSheet } from '../sheet/sheet.js'
 

@@ -32,7 +32,7 @@ export const localCodesSentence =
 
 /** To be said with every list of allergens. */
 export const allergenSentence =
-  'This is what the larder lists for these ingredients, and nothing more: it clears no bread for anybody. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.'
+  'This is what the larder lists for these ingredients, and nothing more. It does not say that a bread suits anybody with an allergy. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.'
 
 /** An ingredient of which nobody has said what it holds; a starter may be one for want of the flour it is fed with. */
 export interface NotKnown {
@@ -41,7 +41,7 @@ export interface NotKnown {
 }
 
 const notKnownWords = ({ ingredient, isStarter }: NotKnown): string =>
-  isStarter ? `${ingredient}, for nobody has said which flour it is fed with` : ingredient
+  isStarter ? `${ingredient}, of which the flour it is fed with is not known` : ingredient
 
 /** `Not known: ground cardamom; lemon zest.`: what nobody has said anything of. */
 export const notKnownSentence = (all: readonly NotKnown[]): string =>
@@ -61,7 +61,7 @@ export const householdSentences: Sentences<HouseholdDiagnostic> = {
   nothingToMeasure: 'There is nothing to measure.',
   lessThanASpoon: 'It is less than the smallest spoon holds: weigh it.',
   measureUnknown: ({ ingredient }) =>
-    `Nobody has said what a cup of ${ingredient || 'this line'} weighs: weigh it.`,
+    `What a cup of ${ingredient || 'this line'} weighs is not known: weigh it.`,
 }
 
 /** Why a line has no cups and spoons, with its sentence. */

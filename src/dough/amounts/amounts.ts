@@ -10,9 +10,8 @@ import {
 } from '../../engine/index.js'
 import type { AmountColumn } from '../document/reading-names.js'
 import { type DecimalMark, longestTyped } from '../lexicon/digits.js'
-import { folded } from '../lexicon/folded.js'
 import { inDoubt, plainNumbers, readingsInDoubt, typedText } from '../lexicon/plain-numbers.js'
-import { isEstimate, knownUnits, unitWords } from '../lexicon/unit-words.js'
+import { unitWords } from '../lexicon/unit-words.js'
 import { expressionProblem } from './expression-problem.js'
 import { readingDimension } from './jottings.js'
 import { isSpokenRead, readSpoken } from './spoken-reader.js'
@@ -102,7 +101,7 @@ function read(text: string, jottings: Dimensions, names: readonly string[]): Amo
   try {
     const amount = readExpression(text, jottings)
     const isName = 'expression' in amount && amount.expression.tree.kind === 'name'
-    if (!isName || jottings.has(text) || !isEstimate(knownUnits.get(folded(text)))) return amount
+    if (!isName || jottings.has(text) || !readSpoken(text, '.', names)) return amount
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error
     why = error
@@ -135,7 +134,9 @@ export function readAmount(
     if (text.length <= longestTyped && (isSpokenRead() || 'expression' in amount)) known.set(text, amount)
   }
   if ('problem' in amount) return jottings.size + names.length > 0 ? read(text, jottings, names) : amount
-  return amount.expression.names.some(n => jottings.has(n)) ? read(text, jottings, names) : amount
+  return amount.expression.names.some(n => jottings.has(n)) || jottings.has(text)
+    ? read(text, jottings, names)
+    : amount
 }
 
 const bareNumber = /^-?[\d.]+$/

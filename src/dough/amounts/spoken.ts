@@ -13,6 +13,7 @@ import {
 import { isApostrophe, type Token, tokensOf } from '../lexicon/text-tokens.js'
 import { isEstimate } from '../lexicon/unit-words.js'
 import { numberAt } from '../lexicon/written-numbers.js'
+import { allOfIt } from './all-of-it.js'
 import type { Spoken } from './spoken-reader.js'
 
 const linking = new Set(['of', 'de', 'd', 'du', 'des', 'the', 'von'])
@@ -41,6 +42,17 @@ function oneAt(tokens: readonly Token[], at: number): TermRead | undefined {
   return number && { term: { number, unit: undefined }, to: number.to }
 }
 
+const all = new Set(['all', 'whole', 'entire', 'tout', 'toute', 'ganz', 'ganze', 'ganzer', 'alles'])
+const it = new Set(['of', 'the', 'it', 'le', 'la', 'l', 'de', 'der', 'die', 'das', 'den', 'davon'])
+
+/** `all of the levain`, `the whole soaker`, `tout le levain`: `names` are those of what the line is of. */
+function saysAll(tokens: readonly Token[], names: readonly string[]): boolean {
+  const at = tokens.findIndex(token => !it.has(token.key))
+  if (!all.has(tokens[at]?.key ?? '')) return false
+  const rest = tokens.slice(at + 1).filter(token => !it.has(token.key) && !isApostrophe(token))
+  return rest.length === 0 || isNamed(rest, 0, names)
+}
+
 const written = ({ number, unit, minus }: Term, at: number): string => {
   const sign = at === 0 ? '' : minus ? ' - ' : ' + '
   return `${sign}${number.text}${unit?.kind === 'unit' ? ` ${unit.unit}` : unit ? ' each' : ''}`
@@ -58,6 +70,7 @@ export function readSpoken(
   if (text.length > 200) return undefined
   const tokens = tokensOf(text)
   const reading: Reading = { ...typedLexicon, mark }
+  if (saysAll(tokens, names)) return { text: allOfIt, isBare: false }
   const about: string[] = []
   const at = skipAbout(tokens, 0, about, reading)
   const first = loneAt(tokens, at, reading) ?? termAt(tokens, at, about, reading) ?? oneAt(tokens, at)

@@ -24,6 +24,7 @@ export type Part =
   | 'readings'
   | 'batch'
   | 'jottings'
+  | 'scale'
   | 'common'
 
 /** A weight and what a gram of it brings: a number, or the cell that says it. */

@@ -1,36 +1,53 @@
 import { type CellError, solve } from '../../engine/index.js'
 import type { Hold } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
-import { type Counted, ingredientKey, type LinePlan, type Outline } from '../outline/outline.js'
+import {
+  type Counted,
+  ingredientKey,
+  type LinePlan,
+  type Outline,
+  type StagePlan,
+} from '../outline/outline.js'
 import type { CellWriter, Term } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
+import { type HeldLine, type RareDiagnostic, rareProblem } from './rare-words.js'
 import { isOwn, type StageCells } from './stage-cells.js'
-import { type CellDiagnostic, cellProblem, type HeldLine } from './words.js'
 
 /** A total of the final dough: a count, all of its weight, or the weight of some of its own lines. */
-type Total = Counted | 'weight' | 'flour lines' | 'water lines' | 'levain lines'
+export type Total = Counted | 'weight' | 'flour lines' | 'water lines' | 'levain lines'
 
-/** Σ times × total = right: what a hold demands of the dough. */
-interface Demand {
-  readonly of: readonly (readonly [Total, times: number])[]
-  readonly right: number | 'flour weight'
+/** What a hold demands of the dough: Σ times × part = value × whole, or the value alone. */
+export interface Demand {
+  readonly parts: readonly (readonly [Total, times: number])[]
+  readonly whole: Total | undefined
+  readonly value: number | 'flour weight'
 }
 
-/** What a hold demands. Every reading is a total, or one total over another. */
-function demandOf(hold: Hold, line: LinePlan): Demand {
+/**
+ * What a hold demands. Every reading is a total, or one total over another. `doughWeight`: grams to which all is scaled
+ * once it is solved, so that a weight that is held is a share of them.
+ */
+export function demandOf(hold: Hold, line: LinePlan, doughWeight: number | undefined): Demand {
   const { value, reading } = hold
-  const over = (part: Total, whole: Total): Demand => ({
-    of: [
-      [part, 1],
-      [whole, -value],
-    ],
-    right: 0,
-  })
+  const over = (part: Total, whole: Total): Demand => ({ parts: [[part, 1]], whole, value })
+  const weight = (part: Total): Demand =>
+    doughWeight === undefined
+      ? { parts: [[part, 1]], whole: undefined, value }
+      : { parts: [[part, 1]], whole: 'weight', value: value / doughWeight }
   switch (reading) {
     case 'trueHydration':
       return over('water', 'flour')
     case 'moistureHydration':
       return over('moisture', 'flour')
+    case 'hydrationWithoutSoakers':
+      return {
+        parts: [
+          ['water', 1],
+          ['soaked', -1],
+        ],
+        whole: 'flour',
+        value,
+      }
     case 'prefermentedFlour':
       return over('prefermented', 'flour')
     case 'salt':
@@ -44,11 +61,11 @@ function demandOf(hold: Hold, line: LinePlan): Demand {
     case 'levainOnFlour':
       return over('levain lines', 'flour lines')
     case 'totalFlour':
-      return { of: [['flour', 1]], right: value }
+      return weight('flour')
     case 'totalWater':
-      return { of: [['water', 1]], right: value }
+      return weight('water')
     case 'doughWeight':
-      return { of: [['weight', 1]], right: value }
+      return weight('weight')
     case 'wholeDough':
       return over(`all ${ingredientKey(line)}`, 'flour')
   }
@@ -61,12 +78,20 @@ export const makesUpTheRest = (outline: Outline, line: LinePlan): boolean =>
   outline.final.base.every(l => l.gives?.reading === 'wholeDough')
 
 /** Where every flour of the dough is a share of the whole, the first makes up the rest of the flour weight. */
-const demandsOf = (outline: Outline, giving: readonly LinePlan[]): Demand[] =>
-  giving.map(line =>
+export const demandsOf = (outline: Outline): Demand[] =>
+  outline.giving.map(line =>
     makesUpTheRest(outline, line)
-      ? { of: [['flour', 1]], right: 'flour weight' }
-      : demandOf(line.gives!, line),
+      ? { parts: [['flour', 1]], whole: undefined, value: 'flour weight' }
+      : demandOf(line.gives!, line, outline.doughWeight),
   )
+
+/** The cells of what each total of a demand is made of: what nothing moves, a gram of base, a gram of a line that gives. */
+export const partCell = (
+  final: StagePlan,
+  total: Total | 'base lines',
+  of: 'fixed' | 'slope' | LinePlan,
+): string =>
+  `${final.stage.id}.${total} ${of === 'fixed' ? of : of === 'slope' ? 'a gram of base' : `by ${of.line.id}`}`
 
 /**
  * The weights of the lines that give, and the base where they move it, as the one solution of a linear
@@ -75,9 +100,8 @@ const demandsOf = (outline: Outline, giving: readonly LinePlan[]): Demand[] =>
 export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells, lines: LineCells): void {
   const { final } = outline
   const { giving } = outline
-  if (!giving.length) return
   const moved = stages.isMoved(final)
-  const demands = demandsOf(outline, giving)
+  const demands = demandsOf(outline)
   const inputs: string[] = []
   const at = new Map<string, number>()
   const put = (cell: string): number => {
@@ -85,10 +109,16 @@ export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells
     return at.get(cell)!
   }
 
-  /** The cell of a total's part: what nothing moves, a gram of base, or a gram of a line that gives. */
-  const part = (total: Total, name: string, weight: (line: LinePlan) => string | undefined): number => {
-    const cell = `${final.stage.id}.${total} ${name}`
-    if (!out.cells.has(cell)) out.dot(cell, `${total} ${name}`, termsOf(total, weight))
+  type Of = Parameters<typeof partCell>[2]
+  const weightOf =
+    (of: Of) =>
+    (line: LinePlan): string | undefined =>
+      of === 'fixed' ? lines.fixed(line) : of === 'slope' ? lines.slope(line) : lines.by(line, of)
+
+  /** A total's part: what nothing moves, a gram of base, or a gram of a line that gives. */
+  const part = (total: Total, of: Of): number => {
+    const cell = partCell(final, total, of)
+    if (!out.cells.has(cell)) out.dot(cell, cell, termsOf(total, weightOf(of)))
     return put(cell)
   }
   const termsOf = (total: Total, weight: (line: LinePlan) => string | undefined): Term[] => {
@@ -112,33 +142,30 @@ export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells
       return stages.terms(final.lines, total, weight).concat(stageTerms(final.lines, total, weight))
     return stages.terms(final.lines, total, weight)
   }
-  const rowOf = (totals: readonly (readonly [Total, number])[], right: number | 'flour weight') => {
-    const parts = (name: string, weight: (line: LinePlan) => string | undefined) =>
-      totals.map(([total, times]) => [part(total, name, weight), times] as const)
+  const rowOf = ({ parts, whole, value }: Demand) => {
+    const totals: Demand['parts'] = whole ? [...parts, [whole, -(value as number)]] : parts
+    const partsOf = (of: Of) => totals.map(([total, times]) => [part(total, of), times] as const)
+    const given = value === 'flour weight'
     return {
-      fixed: parts('fixed', line => lines.fixed(line)),
-      slope: parts('a gram of base', line => lines.slope(line)),
-      by: giving.map(g => parts(`by ${g.line.id}`, line => lines.by(line, g))),
-      right: right === 'flour weight' ? put(cellOf.flourWeight) : right,
-      given: right === 'flour weight',
+      fixed: partsOf('fixed'),
+      slope: partsOf('slope'),
+      by: giving.map(partsOf),
+      right: given ? put(cellOf.flourWeight) : whole ? 0 : value,
+      given,
     }
   }
-  const rows = demands.map(d => rowOf(d.of, d.right))
+  const rows = demands.map(rowOf)
   const baseRow = moved ? baseParts() : undefined
   const base = moved ? undefined : put(cellOf.base(final))
 
   /** Σ of the base lines' parts. */
   function baseParts() {
-    const sum = (name: string, weight: (line: LinePlan) => string | undefined) => {
-      const cell = `${final.stage.id}.base lines ${name}`
-      out.dot(cell, `base lines ${name}`, ones(final.base, weight))
+    const sum = (of: Of) => {
+      const cell = partCell(final, 'base lines', of)
+      out.dot(cell, cell, ones(final.base, weightOf(of)))
       return put(cell)
     }
-    return {
-      fixed: sum('fixed', line => lines.fixed(line)),
-      slope: sum('a gram of base', line => lines.slope(line)),
-      by: giving.map(g => sum(`by ${g.line.id}`, line => lines.by(line, g))),
-    }
+    return { fixed: sum('fixed'), slope: sum('slope'), by: giving.map(sum) }
   }
 
   const name = 'holds'
@@ -163,7 +190,7 @@ export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells
       last = { values: [...values], answer: system(values) }
     return last!.answer
   }
-  const how = `holds ${JSON.stringify([giving.map(g => g.gives), rows, baseRow, giving.map(g => g.line.ingredient)])}`
+  const how = `holds ${JSON.stringify([giving.map(g => g.gives), outline.doughWeight, rows, baseRow, giving.map(g => g.line.ingredient)])}`
   const unknown = (cell: string, words: string, i: number) =>
     out.compute(cell, words, `${how} ${i}`, inputs, values => {
       const x = solved(values)
@@ -203,7 +230,7 @@ function answer(
   giving: readonly LinePlan[],
   origin: string,
 ): number[] | CellError {
-  const error = (why: CellDiagnostic): CellError => ({ kind: 'domain', ...cellProblem(why), origin })
+  const error = (why: RareDiagnostic): CellError => ({ kind: 'domain', ...rareProblem(why), origin })
   const holds = (of: readonly LinePlan[]): HeldLine[] =>
     of.map(l => ({ hold: l.gives!, ingredient: l.line.ingredient }))
   const among = (indexes: readonly number[]) => indexes.flatMap(i => giving[i] ?? [])

@@ -3,6 +3,7 @@ import type { Half, Split } from '../outline/linear-parts.js'
 import { cellOf, type Meant, meaningOf } from '../outline/names.js'
 import { nearName } from '../outline/near-names.js'
 import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
+import { takingAll } from '../outline/taking-all.js'
 import type { CellWriter } from './cell-writer.js'
 import { cellProblem } from './words.js'
 
@@ -83,6 +84,8 @@ export class LineCells {
     for (const name of line.amount.expression.names) {
       const meant = meaningOf(name, line, this.outline)
       if (meant.kind === 'unknown') return this.#near(line) ?? meant.problem
+      const why = meant.kind === 'all' && takingAll!.isOfAnySize(meant.stage, this.splits)
+      if (why) return why
     }
     return undefined
   }
@@ -107,8 +110,12 @@ export class LineCells {
     )
   }
 
-  #cellNamed = (name: string, line: LinePlan): string =>
-    cellMeant(this.out, meaningOf(name, line, this.outline), name, line.stage)
+  #cellNamed = (name: string, line: LinePlan): string => {
+    const meant = meaningOf(name, line, this.outline)
+    return meant.kind === 'all'
+      ? takingAll!.write(this.out, line)
+      : cellMeant(this.out, meant, name, line.stage)
+  }
 }
 
 /** The cell that a name is taken from; sums and constants are made on the way. `stage` is where `base` is read. */
@@ -136,7 +143,8 @@ export function cellMeant(out: CellWriter, meant: Meant, name: string, stage: St
       return cellOf.jotting(meant.name)
     case 'reading':
       return cellOf.reading(meant.name)
+    case 'all':
     case 'unknown':
-      throw new RangeError(meant.problem.message)
+      throw new RangeError(name)
   }
 }

@@ -1,11 +1,12 @@
 import { LinearParts, type Split } from '../outline/linear-parts.js'
 import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
 import type { Revision } from '../outline/revise.js'
+import { takingAll } from '../outline/taking-all.js'
 import { writeTimes } from './batch-cells.js'
 import { CellWriter, type Definition, type Owner, type Part } from './cell-writer.js'
-import { writeHolds } from './hold-cells.js'
 import { writeJottings } from './jotting-cells.js'
 import { LineCells } from './line-cells.js'
+import { writeHolds, writeScale } from './rare-cells.js'
 import { writeFlourWeight, writeReadings } from './reading-cells.js'
 import { StageCells } from './stage-cells.js'
 
@@ -33,7 +34,8 @@ export class CellPlan {
       for (const line of stage.lines) this.#write(line)
       this.#write(stage)
     }
-    for (const part of ['holds', 'flour weight', 'readings', 'batch', 'jottings'] as const) this.#write(part)
+    for (const part of ['holds', 'flour weight', 'readings', 'scale', 'batch', 'jottings'] as const)
+      this.#write(part)
   }
 
   get cells(): ReadonlyMap<string, Definition> {
@@ -66,11 +68,13 @@ export class CellPlan {
     const { moved, reshaped } = this.#parts.revised(amounts)
     for (const line of amounts) parts.add(line)
     for (const line of moved) parts.add(line)
+    const hanging = takingAll?.hanging(this.#outline, { amounts, stages: reshaped, losses: batch })
+    for (const line of hanging ?? []) parts.add(line)
     for (const stage of reshaped) {
       parts.add(stage)
       if (stage.isFinal) parts.add('holds')
     }
-    if (holds) parts.add('holds')
+    if (holds) parts.add('holds').add('scale')
     if (flourWeight) parts.add('flour weight')
     if (batch) parts.add('batch')
     return this.#rewrite(parts)
@@ -94,6 +98,7 @@ export class CellPlan {
       if (part === 'flour weight') return writeFlourWeight(this.#out, outline)
       if (part === 'readings') return writeReadings(this.#out, outline)
       if (part === 'batch') return writeTimes(this.#out, outline)
+      if (part === 'scale') return writeScale(this.#out, outline)
       if (part === 'jottings') return writeJottings(this.#out, outline)
     })
   }

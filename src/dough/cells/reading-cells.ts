@@ -5,7 +5,9 @@ import { type Count, ingredientKey, type LinePlan, type Outline } from '../outli
 import type { CellWriter } from './cell-writer.js'
 
 const expressions = new Map(
-  ['part / flour', 'part / lines', 'part'].map(text => [text, parse(text, { percentOf: null })] as const),
+  ['part / flour', '(part - soaked) / flour', 'part / lines', 'part'].map(
+    text => [text, parse(text, { percentOf: null })] as const,
+  ),
 )
 
 /** What the final dough's flour weighs while nothing else says it. */
@@ -20,6 +22,7 @@ export function writeReadings(out: CellWriter, outline: Outline): void {
   const reading = (name: string, words: string, text: string, part: string) => {
     const of: Readonly<Record<string, string>> = {
       part,
+      soaked: total('soaked'),
       flour: total('flour'),
       lines: cellOf.lines(final, 'flour'),
     }
@@ -29,6 +32,7 @@ export function writeReadings(out: CellWriter, outline: Outline): void {
   }
   reading('trueHydration', 'true hydration', 'part / flour', total('water'))
   reading('moistureHydration', 'moisture hydration', 'part / flour', total('moisture'))
+  reading('hydrationWithoutSoakers', 'hydration without soakers', '(part - soaked) / flour', total('water'))
   reading('salt', 'salt', 'part / flour', total('salt'))
   reading('prefermentedFlour', 'prefermented flour', 'part / flour', total('prefermented'))
   for (const count of ['fat', 'sugar', 'egg', 'milk'] as const)

@@ -2,7 +2,9 @@ import type { Split } from '../outline/linear-parts.js'
 import { cellOf } from '../outline/names.js'
 import {
   type Counted,
+  carriedAs,
   inOrder,
+  isSoaker,
   type LinePlan,
   lineBrings,
   type Outline,
@@ -49,6 +51,7 @@ export class StageCells {
       if (!line.source) continue
       for (const count of this.#has.get(line.source) ?? []) found.add(count)
       if (line.source.ferments) found.add('prefermented')
+      if (isSoaker(line.source) && found.has('water')) found.add('soaked')
     }
     return found
   }
@@ -80,14 +83,13 @@ export class StageCells {
     const words = stage.baseIsFlour ? `flour of ${stage.stage.name}` : `base of ${stage.stage.name}`
     if (this.isFree(stage)) return this.#freeBase(stage, name, words)
     const { fixed, slopes } = this.#parts(stage.base)
-    const why = { stage: stage.stage.name, isFlour: stage.baseIsFlour }
-    const how = `base ${fixed.length} ${JSON.stringify(why)}`
-    this.out.compute(name, words, how, [...fixed, ...slopes], values => {
+    const set = stage.isFinal ? [cellOf.flourWeight] : []
+    const how = `base ${fixed.length} ${set}`
+    this.out.compute(name, words, how, [...fixed, ...set, ...slopes], values => {
       const a = total(values.slice(0, fixed.length))
-      const b = total(values.slice(fixed.length))
-      if (a === 0) return 0
-      if (1 - b > 1e-12) return a / (1 - b)
-      return { kind: 'domain', ...cellProblem({ code: 'noRoomForGrams', ...why }), origin: name }
+      const b = total(values.slice(fixed.length + set.length))
+      // Where percentages alone are 100 % or more, grams come on top: of the flour weight, or of what they are themselves.
+      return a === 0 ? 0 : 1 - b > 1e-12 ? a / (1 - b) : set.length ? values[fixed.length]! : a
     })
   }
 
@@ -131,7 +133,7 @@ export class StageCells {
       const { source } = line
       const own = lineBrings(line, count)
       if (!source) return own ? [[at, own]] : []
-      const carried = count === 'prefermented' && source.ferments ? 'flour' : count
+      const carried = carriedAs(source, count)
       return source.circle || this.#has.get(source)?.has(carried) ? [[at, cellOf.share(source, carried)]] : []
     })
   }

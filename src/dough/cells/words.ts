@@ -1,65 +1,19 @@
 import { type Sentences, wording } from '../../engine/index.js'
-import type { Hold } from '../document/formula.js'
-import { grams, holdWords } from '../document/words.js'
+import { grams } from '../document/words.js'
 
-/** A hold and the ingredient of the line that gives for it. */
-export interface HeldLine {
-  readonly hold: Hold
-  readonly ingredient: string
-}
-
-/** Why a cell of a formula has no number. Stages and ingredients go by their names, weights are grams. */
+/** Why a cell of a formula has no number. Stages go by their names, weights are grams. */
 export type CellDiagnostic =
-  | { readonly code: 'nothingJotted' | 'takesACircle' }
+  | { readonly code: 'nothingJotted' | 'takesACircle' | 'rareNotFetched' }
   | { readonly code: 'amountBelowNothing'; readonly weight: number }
-  | { readonly code: 'noRoomForGrams'; readonly stage: string; readonly isFlour: boolean }
   | { readonly code: 'takenBelowGrams'; readonly stage: string }
-  | { readonly code: 'allOfUnknown' | 'allOfNotTaken'; readonly ingredient: string }
-  | { readonly code: 'keptBackTakesMore'; readonly ingredient: string; readonly weight: number }
-  // Holds: all that are solved together, or those that stand in the way.
-  | { readonly code: 'onlyNothingHolds'; readonly holds: readonly HeldLine[] }
-  | {
-      readonly code: 'givesBelowNothing'
-      readonly holds: readonly HeldLine[]
-      readonly ingredient: string
-      readonly weight: number
-    }
-  | { readonly code: 'holdsContradict' | 'holdsAlike'; readonly holds: readonly HeldLine[] }
-  | {
-      readonly code: 'holdsLeaveOpen'
-      readonly holds: readonly HeldLine[]
-      readonly open: readonly string[] // ingredients
-    }
-
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
-const lines = (ingredients: readonly string[]): string => list(ingredients.map(name => name || 'a line'))
-const held = (holds: readonly HeldLine[]): string =>
-  list(holds.map(({ hold, ingredient }) => holdWords(hold, ingredient)))
-const giving = (holds: readonly HeldLine[]): string => lines(holds.map(({ ingredient }) => ingredient))
 
 export const cellSentences: Sentences<CellDiagnostic> = {
   nothingJotted: 'Nothing is written.',
   takesACircle: 'It takes a stage that is made of itself.',
+  rareNotFetched: 'What works this out could not be fetched. Load the page again when there is a network.',
   amountBelowNothing: ({ weight }) =>
     `This comes to ${grams(weight)}: less than nothing. Write an amount above 0.`,
-  noRoomForGrams: ({ stage, isFlour }) =>
-    `The ${isFlour ? 'flours' : 'base lines'} of ${stage} by percentage already add to 100 % or more, which leaves no room for those in grams.`,
   takenBelowGrams: ({ stage }) => `Later stages take less of ${stage} than its lines in grams weigh alone.`,
-  allOfUnknown: ({ ingredient }) => `There is no ${ingredient} in the formula to make all of.`,
-  allOfNotTaken: ({ ingredient }) => `The dough takes no ${ingredient}.`,
-  keptBackTakesMore: ({ ingredient, weight }) =>
-    `What is kept back takes more than ${weight} g of ${ingredient} alone.`,
-  onlyNothingHolds: ({ holds }) =>
-    `With ${held(holds)} only a dough of nothing would do: the amounts typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
-  givesBelowNothing: ({ holds, ingredient, weight }) =>
-    `With ${held(holds)}, ${lines([ingredient])} would weigh ${grams(weight)}: less than nothing. Change or release a hold.`,
-  holdsContradict: ({ holds }) =>
-    `No weight of ${giving(holds)} gives ${held(holds)}. Change or release one of these holds, or let another line give.`,
-  holdsLeaveOpen: ({ holds, open }) =>
-    `With ${held(holds)} the weight of ${lines(open)} is left open: more than one does. Let another line give, or type one amount.`,
-  holdsAlike: ({ holds }) =>
-    `${held(holds)}: these holds are so nearly one and the same that ${giving(holds)} cannot be worked out safely. Let another line give.`,
 }
 
 /** A diagnostic of a formula's cells with its sentence. */

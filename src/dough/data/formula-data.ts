@@ -1,5 +1,5 @@
 import { batchFault } from '../document/checks.js'
-import { type Formula, finalDoughOf, newId, usualFlourWeight } from '../document/formula.js'
+import { type Formula, finalDoughOf, type KeptState, newId, usualFlourWeight } from '../document/formula.js'
 import { readingNames } from '../document/reading-names.js'
 import {
   type Field,
@@ -24,6 +24,7 @@ const isId = (value: unknown): value is string =>
 const id: Field = { read: value => (isId(value) ? value : newId()), usual: newId }
 
 const name: Field = { read: text, must: true }
+const mostOfGroup = 200 // characters of its name
 const note: Field = { read: text, usual: () => '' }
 
 const isCountsAs = (value: Fields): boolean =>
@@ -121,12 +122,21 @@ const holds = (tell: Tell): Field['read'] => {
   )
 }
 
+/** The name of a group; undefined where there is nothing to read in it. */
+const groupName = (value: unknown): string | undefined =>
+  typeof value === 'string' && value.trim() && value.length <= mostOfGroup ? value : undefined
+
 const allText = (...names: string[]): Readonly<Record<string, Field>> =>
   Object.fromEntries(names.map(name => [name, { read: text, must: true }]))
 
-function state(value: unknown, tell: Tell): Fields | undefined {
+/** A kept state in data of which nothing is known. */
+export function readStateData(value: unknown, tell: Tell): KeptState | undefined {
   const formula = (inner: unknown) => readFormulaData(inner, tell, 'a state')
-  return readFields(value, { id, ...allText('name', 'keptAt'), formula: { read: formula, must: true } }, tell)
+  return readFields(
+    value,
+    { id, ...allText('name', 'keptAt'), formula: { read: formula, must: true } },
+    tell,
+  ) as KeptState | undefined
 }
 
 /**
@@ -164,8 +174,10 @@ export function readFormulaData(
       jottings: {
         read: list(item => readFields(item, { id, ...allText('name', 'text') }, tell), 'jotting', tell),
       },
+      group: { read: value => groupName(value) },
       states: {
-        read: as === 'a state' ? () => undefined : list(item => state(item, tell), 'kept state', tell),
+        read:
+          as === 'a state' ? () => undefined : list(item => readStateData(item, tell), 'kept state', tell),
       },
     },
     tell,

@@ -50,8 +50,11 @@ export interface Meaning {
 export interface Hold {
   readonly reading: ReadingName | 'wholeDough'
   readonly value: number // fraction of 1, or grams
-  readonly line: string // id of the line that gives
+  readonly line: string // id of the line that gives; '' of a dough weight for which all lines give in proportion
 }
+
+/** Whether it is the dough's weight that is kept, with every line giving in proportion. */
+export const isInProportion = ({ reading, line }: Hold): boolean => reading === 'doughWeight' && line === ''
 
 /** A setting read from a file that this version does not use; kept so that nothing is lost. */
 export interface KeptSetting {
@@ -89,6 +92,7 @@ export interface Formula {
   readonly holds?: readonly Hold[] // at most one a reading, at most one a line
   readonly batch?: Batch // left out: as written
   readonly jottings?: readonly Jotting[]
+  readonly group?: string // on the shelf, by its name; left out: none
   readonly states?: readonly KeptState[] // earliest first
 }
 
@@ -112,15 +116,28 @@ export interface Problem extends Worded {
 /** 1000 g of flour until the baker sets another weight. */
 export const usualFlourWeight = 1000
 
-/** A new id: short, unique in a workbook. */
-export function newId(): string {
+const drawn = new Uint32Array(256) // at random, many at a time: a table that arrives wants thousands of ids
+let next = drawn.length
+
+/** Sixteen bits at random, or twice as many, in hexadecimal. */
+function draw(digits: 4 | 8): string {
   // Not `randomUUID`: browsers have that on secure pages only.
-  const bytes = crypto.getRandomValues(new Uint8Array(6))
-  const hex = Array.from(bytes, byte => byte.toString(16).padStart(2, '0')).join('')
-  return `${hex.slice(0, 8)}-${hex.slice(8)}`
+  if (next === drawn.length) {
+    crypto.getRandomValues(drawn)
+    next = 0
+  }
+  const number = drawn[next++]! >>> (32 - 4 * digits)
+  return number.toString(16).padStart(digits, '0')
 }
 
+/** A new id: short, unique in a workbook. */
+export const newId = (): string => `${draw(8)}-${draw(4)}`
+
 export const finalDoughOf = (formula: Formula): Stage => formula.stages[formula.stages.length - 1]!
+
+/** Whether more, less or other is made than the formula as it is written. */
+export const hasBatch = ({ batch, stages }: Pick<Formula, 'batch' | 'stages'>): boolean =>
+  (batch !== undefined && batch.make !== 'as written') || stages.some(s => s.keepBack || s.loss)
 
 /** Names are compared without case, accents' encoding or stray spaces. */
 export const sameName = (a: string, b: string): boolean => nameKey(a) === nameKey(b)

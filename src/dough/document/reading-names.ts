@@ -3,6 +3,7 @@ export const readingNames = [
   'trueHydration',
   'listedHydration',
   'moistureHydration',
+  'hydrationWithoutSoakers',
   'salt',
   'prefermentedFlour',
   'levainOnFlour',

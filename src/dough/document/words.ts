@@ -36,6 +36,7 @@ export const readingWords: Readonly<Record<ReadingName, string>> = {
   trueHydration: 'true hydration',
   listedHydration: 'listed hydration',
   moistureHydration: 'moisture hydration',
+  hydrationWithoutSoakers: 'hydration without soakers',
   salt: 'salt',
   prefermentedFlour: 'prefermented flour',
   levainOnFlour: 'levain on flour',
@@ -54,10 +55,13 @@ export const isWeightReading = (reading: string): boolean =>
 
 /** `true hydration held at 75 %`, `water held at 78 % of all flour`. */
 export function holdWords(hold: Hold, ingredient: string, at = 'held at'): string {
-  if (hold.reading === 'wholeDough') return `${ingredient} ${at} ${per100(hold.value)} of all flour`
-  const value = isWeightReading(hold.reading) ? grams(hold.value) : per100(hold.value)
-  return `${readingWords[hold.reading]} ${at} ${value}`
+  if (hold.reading === 'wholeDough') return `${ingredient} ${at} ${heldValue(hold)} of all flour`
+  return `${readingWords[hold.reading]} ${at} ${heldValue(hold)}`
 }
+
+/** The value that a reading is held at, in a sentence. */
+export const heldValue = ({ reading, value }: Hold): string =>
+  isWeightReading(reading) ? grams(value) : per100(value)
 
 /** A number to fifteen digits, so that 0.1 + 0.2 reads 0.3. */
 export const tidy = (value: number): number => Number(value.toPrecision(15))

@@ -11,8 +11,22 @@ export interface Workbook {
   readonly scale?: Scale // left out: the usual one
   readonly leeway?: number // how far a wait of one time moves on a day, fraction of 1; left out: the usual 0.15
   readonly days?: readonly Day[] // in the order they were planned; left out: none
+  readonly cleared?: readonly Cleared[] // what was deleted and can be brought back; left out: nothing
   readonly later?: LaterFields
 }
+
+/**
+ * Something that was deleted, cleared away for a while. Of what is in it nothing is known: `readClearedData` reads it when it
+ * is wanted.
+ */
+export interface Cleared {
+  readonly id: string // of its own
+  readonly at: string // ISO 8601, UTC: when it was deleted
+  readonly [field: string]: unknown
+}
+
+/** Milliseconds for which what was deleted can be brought back: 30 days. */
+export const clearedFor = 30 * 864e5
 
 /** Fields of a workbook file that this version does not know, kept so that the next file has them again. */
 export type LaterFields = Readonly<Record<string, unknown>>
@@ -35,11 +49,22 @@ export interface WorkbookOptions {
   readonly later?: LaterFields | undefined
 }
 
-/** The workbook with these days; one without any has no list of them. */
-export const withDays = ({ days: _before, ...workbook }: Workbook, days: readonly Day[]): Workbook =>
-  days.length > 0 ? { ...workbook, days } : workbook
-
 export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
+
+/** The lists of a workbook, by what is in them. */
+const lists = { formula: 'formulas', ingredient: 'larder', day: 'days', cleared: 'cleared' } as const
+type ListName = (typeof lists)[keyof typeof lists]
+
+/** The workbook with another list; days and what is cleared away are left out where there are none. */
+export function withList<L extends ListName>(
+  workbook: Workbook,
+  which: L,
+  list: NonNullable<Workbook[L]>,
+): Workbook {
+  const after: { -readonly [name in keyof Workbook]: Workbook[name] } = { ...workbook, [which]: list }
+  if (list.length === 0 && !(which in emptyWorkbook)) delete after[which as 'days']
+  return after
+}
 
 /**
  * One step of an edit: a thing is put at an id, or taken away (`value` undefined). Ids, never positions,
@@ -51,6 +76,7 @@ export type Change =
       readonly value: { readonly name?: string } & WorkbookOptions
     }
   | { readonly of: 'day'; readonly id: string; readonly value?: Day; readonly index?: number }
+  | { readonly of: 'cleared'; readonly id: string; readonly value?: Cleared; readonly index?: number }
   | { readonly of: 'ingredient'; readonly id: string; readonly value?: Ingredient; readonly index?: number }
   | { readonly of: 'formula'; readonly id: string; readonly value?: Formula; readonly index?: number }
   | {
@@ -130,22 +156,15 @@ function applyOne(
         inverse: { of: 'workbook', value: before },
       }
     }
-    case 'ingredient': {
-      const { list, inverse } = put(workbook.larder, change.id, change.value, change.index)
-      return {
-        workbook: { ...workbook, larder: list },
-        inverse: { of: 'ingredient', id: change.id, ...inverse },
-      }
-    }
-    case 'day': {
-      const { list, inverse } = put(workbook.days ?? [], change.id, change.value, change.index)
-      return { workbook: withDays(workbook, list), inverse: { of: 'day', id: change.id, ...inverse } }
-    }
+    case 'ingredient':
+    case 'day':
+    case 'cleared':
     case 'formula': {
-      const { list, inverse } = put(workbook.formulas, change.id, change.value, change.index)
+      const { of, id, value, index } = change
+      const { list, inverse } = put<HasId>(workbook[lists[of]] ?? [], id, value, index)
       return {
-        workbook: { ...workbook, formulas: list },
-        inverse: { of: 'formula', id: change.id, ...inverse },
+        workbook: withList(workbook, lists[of], list as never), // of what there was and `value`
+        inverse: { of, id, ...inverse } as Change,
       }
     }
     case 'fields': {

@@ -1,4 +1,4 @@
-import { type Formula, finalDoughOf, type Hold } from '../document/formula.js'
+import { type Formula, finalDoughOf, type Hold, isInProportion } from '../document/formula.js'
 import { holdWords } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn, type LineAt, lineIn, named } from './edit-places.js'
@@ -11,7 +11,8 @@ function putHolds(formula: Formula, holds: readonly Hold[]): Change[] {
 
 /**
  * Keeps a reading at `value` (fraction of 1, or grams) while a line of the final dough gives. Another hold
- * of the reading, or one for which the line gave, is let go. `wholeDough` holds the line's own share.
+ * of the reading, or one for which the line gave, is let go. `wholeDough` holds the line's own share. Without a line, '',
+ * every line gives for the dough's weight in proportion.
  */
 export function holdReading(
   workbook: Workbook,
@@ -20,15 +21,15 @@ export function holdReading(
   value: number,
 ): Transaction {
   const formula = formulaIn(workbook, at.formula)
-  const line = lineIn(workbook, at)
+  const hold: Hold = { reading, value, line: at.line }
+  const name = isInProportion(hold) ? '' : named(lineIn(workbook, at))
   if (at.stage !== finalDoughOf(formula).id) refuse({ code: 'giverNotInFinalDough' })
   if (!Number.isFinite(value) || value < 0) refuse({ code: 'holdBelowZero' })
-  const hold: Hold = { reading, value, line: at.line }
   const others = (formula.holds ?? []).filter(
     h => h.line !== at.line && (reading === 'wholeDough' || h.reading !== reading),
   )
   return {
-    label: labels.hold(holdWords(hold, named(line), 'at')),
+    label: labels.hold(holdWords(hold, name, 'at')),
     changes: putHolds(formula, [...others, hold]),
   }
 }

@@ -1,7 +1,15 @@
 import { nameFor } from '../../engine/index.js'
 import { amountAsKept, plainPercent } from '../amounts/amounts.js'
 import { dimensionsOf, planJottings } from '../amounts/jottings.js'
-import { type Formula, finalDoughOf, type Line, newId, type Stage, sameName } from '../document/formula.js'
+import {
+  type Formula,
+  finalDoughOf,
+  isInProportion,
+  type Line,
+  newId,
+  type Stage,
+  sameName,
+} from '../document/formula.js'
 import type { AmountColumn } from '../document/reading-names.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import {
@@ -14,15 +22,9 @@ import {
   stageIn,
   takeLine,
 } from './edit-places.js'
+import { withSteps } from './following-steps.js'
 import { holdReading, released, releaseHold } from './hold-edits.js'
-import {
-  jottingsWithNames,
-  methodWithName,
-  nameInStage,
-  type Renamed,
-  wholeName,
-  withNames,
-} from './renaming.js'
+import { jottingsWithNames, nameInStage, type Renamed, wholeName, withNames } from './renaming.js'
 import { labels, refuse } from './words.js'
 
 export const newLine = (fields: Partial<Omit<Line, 'id'>> = {}): Line => ({
@@ -46,7 +48,11 @@ export function enterAmount(
   const formula = formulaIn(workbook, at.formula)
   const jottings = dimensionsOf(planJottings(formula.jottings ?? []))
   const amount = amountAsKept(typed, column, decimal, jottings)
-  const release = released(formula, h => h.line === at.line)
+  // In a dough whose weight is held every line gives: one in units gives no more.
+  const release = released(
+    formula,
+    h => h.line === at.line || (isInProportion(h) && /[\d)]\s*\p{L}/u.test(amount)),
+  )
   return {
     label: labels.amount(named(line), amount, release?.words),
     changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])],
@@ -78,16 +84,12 @@ export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: stri
   if (path) refuse({ code: 'stageOfItself', path })
   const stage = stageIn(workbook, at)
   const alone = stage.lines.filter(l => sameName(l.ingredient, line.ingredient)).length === 1
-  const called = alone && line.ingredient && name ? methodWithName(stage, line.ingredient, name) : undefined
-  const changes: Change[] = [
-    ...(called ? [{ of: 'stage', formula: at.formula, id: stage.id, value: called } as const] : []),
-    putLine(at, { ...line, ingredient: name }),
-  ]
+  const changes: Change[] = [putLine(at, { ...line, ingredient: name })]
   if (alone && line.ingredient && name) changes.push(...namesFollow(formula, stage, line, name))
-  return {
+  return withSteps(workbook, at.formula, {
     label: line.ingredient ? labels.ingredient(line.ingredient, name) : labels.add(name),
     changes,
-  }
+  })
 }
 
 /** The amounts and jottings that speak of a line, with its new name. A jotting's own name goes before a line's. */
@@ -154,11 +156,12 @@ export function moveLine(workbook: Workbook, at: LineAt, by: -1 | 1): Transactio
   const line = lineIn(workbook, at)
   const label = labels.moveLine(named(line), by)
   const to = stage.lines.indexOf(line) + by
-  if (to >= 0 && to < stage.lines.length) return { label, changes: [putLine(at, line, to)] }
+  const moved = (...changes: readonly Change[]) => withSteps(workbook, at.formula, { label, changes })
+  if (to >= 0 && to < stage.lines.length) return moved(putLine(at, line, to))
   const next = formula.stages[formula.stages.indexOf(stage) + by]
   if (!next) return undefined
   const path = pathBack(formula, next, line.ingredient)
   if (path) refuse({ code: 'stageOfItself', path })
   const there = { formula: at.formula, stage: next.id }
-  return { label, changes: [takeLine(at), putLine(there, line, by < 0 ? next.lines.length : 0)] }
+  return moved(takeLine(at), putLine(there, line, by < 0 ? next.lines.length : 0))
 }

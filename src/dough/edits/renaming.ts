@@ -1,6 +1,5 @@
 import { nameFor, parse } from '../../engine/index.js'
-import type { Jotting, Stage } from '../document/formula.js'
-import { withAddedName } from '../document/step-names.js'
+import type { Jotting } from '../document/formula.js'
 import { unitWords } from '../lexicon/unit-words.js'
 
 /** What becomes of a name that stands in an amount or a jotting. */
@@ -53,13 +52,4 @@ export function jottingsWithNames(
     return text === j.text ? j : { ...j, text }
   })
   return now.some((j, i) => j !== jottings[i]) ? now : undefined
-}
-
-/** A stage whose method calls a line otherwise; undefined when its method names no such line. */
-export function methodWithName(stage: Stage, from: string, to: string): Stage | undefined {
-  const method = stage.method?.map(step => {
-    const text = withAddedName(step.text, from, to)
-    return text === step.text ? step : { ...step, text }
-  })
-  return method?.some((step, i) => step !== stage.method![i]) ? { ...stage, method } : undefined
 }

@@ -1,7 +1,8 @@
 import { type Line, newId, type Stage, sameName } from '../document/formula.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import { formulaIn, type StageAt, stageIn } from './edit-places.js'
-import { jottingsWithNames, methodWithName, stageName, withNames } from './renaming.js'
+import { withSteps } from './following-steps.js'
+import { jottingsWithNames, stageName, withNames } from './renaming.js'
 import { labels, refuse } from './words.js'
 
 export const newStage = (name: string, lines: readonly Line[] = []): Stage => ({ id: newId(), name, lines })
@@ -30,14 +31,13 @@ export function renameStage(workbook: Workbook, at: StageAt, name: string): Tran
       const amount = withNames(l.amount, renamed)
       return ingredient === l.ingredient && amount === l.amount ? l : { ...l, ingredient, amount }
     })
-    const called = methodWithName(s, stage.name, wanted)
-    const changed = s.id === stage.id || called || lines.some((l, i) => l !== s.lines[i])
-    const value: Stage = { ...s, ...called, name: s.id === stage.id ? wanted : s.name, lines }
+    const changed = s.id === stage.id || lines.some((l, i) => l !== s.lines[i])
+    const value: Stage = { ...s, name: s.id === stage.id ? wanted : s.name, lines }
     return changed ? [{ of: 'stage', formula: at.formula, id: s.id, value }] : []
   })
   const jottings = jottingsWithNames(formula.jottings, renamed)
   if (jottings) changes.push({ of: 'fields', formula: at.formula, value: { jottings } })
-  return { label: labels.rename(stage.name, wanted), changes }
+  return withSteps(workbook, at.formula, { label: labels.rename(stage.name, wanted), changes })
 }
 
 export function moveStage(workbook: Workbook, at: StageAt, by: -1 | 1): Transaction | undefined {

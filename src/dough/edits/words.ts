@@ -56,6 +56,9 @@ export const labels = {
   add: (name: string) => `Add ${name}`,
   addLine: (name: string) => `Add ${name || 'a line'}`,
   remove: (name: string) => `Remove ${name}`,
+  /** `steps`: those that added a line which they do not any more; '' for one without a name. */
+  noLongerAdded: (done: string, steps: readonly string[]) =>
+    steps.length ? `${done}; no longer added at ${steps.map(does => does || 'a step').join(', ')}` : done,
   moveStage: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'earlier' : 'later'}`,
   moveLine: (name: string, by: -1 | 1) => `Move ${name} ${by < 0 ? 'up' : 'down'}`,
   /** `released`: the hold in words that is let go with it. */

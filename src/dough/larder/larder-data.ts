@@ -11,25 +11,28 @@
  * name | other names | allergens, a letter of `allergensOf` | grams in 100 g of moisture, fat, sugar,
  * protein, salt | grams a cup `c`, tablespoon `b`, teaspoon `t`, each `e`, millilitre `d`.
  * German and French names are those that mean one thing: no Sauerteig or Levain, whose flour and hydration they leave open, no
- * Öl, and of type numbers only those whose ash, in dry flour,
- * is about that of the flour here.
+ * Öl. Type numbers stand with the flour whose ash, in dry flour, is nearest to theirs.
  * Numbers that would end a list as 0 are left out. A name, once published, stays: formulas refer to it.
  */
 export const larderTable = `
 =flour
-All-purpose flour|Plain flour, AP flour, Farine T55, T55, Mehl, Weizenmehl, Weizenmehl 405, Weizenmehl 550, Weizenmehl Type 550|w|0 .98 .27 10.33|c125
+All-purpose flour|Plain flour, AP flour, Farine T55, T55, T45, Mehl, Weizenmehl, Weizenmehl 405, Weizenmehl 550, Weizenmehl Type 550, Type 405, Type 550|w|0 .98 .27 10.33|c125
 Bread flour|Strong white flour, Strong flour, White bread flour, Strong white bread flour, Strong bread flour, Farine T65, T65|w|0 1.66 .31 11.98|c137
 Bread flour 13%|Extra strong flour|w|0 1.38 1.1 13.07
 High-gluten flour|Very strong flour, Very strong white flour, Farine de gruau|w|0 1.41 .92 15.33
 Cake flour||w|0 .86 .31 8.2|c137
 Whole wheat flour|Wholemeal flour, Wholemeal wheat, Wholemeal, Wholemeal wheat flour, Wholewheat flour, Whole-wheat flour, Whole wheat, Strong wholemeal flour, Farine complète, Farine T150, T150, Vollkornmehl, Weizenvollkornmehl|w|0 2.5 .41 13.21|c120
+High-extraction flour|T80, T110, Type 812, Type 1050|w||c120
 Soft whole wheat flour|Whole wheat pastry flour, Soft wholemeal flour|w|0 1.95 1.02 9.61
-Dark rye flour|Wholemeal rye, Whole rye flour, Wholemeal rye flour, Dark rye, Whole rye, Farine T170, Roggenvollkornmehl|r|0 2.22 2.31 15.91|c128
-Medium rye flour|Medium rye, Farine T130, Roggenmehl, Roggenmehl 1150, Roggenmehl Type 1150|r|0 1.52 1.1 10.88|c102
-Light rye flour|White rye flour, Light rye, Farine T85, Roggenmehl 997, Roggenmehl Type 997|r|0 1.33 .93 9.82|c102
+Dark rye flour|Wholemeal rye, Whole rye flour, Wholemeal rye flour, Dark rye, Whole rye, Farine T170, T170, Roggenvollkornmehl|r|0 2.22 2.31 15.91|c128
+Medium rye flour|Medium rye, Farine T130, T130, Roggenmehl, Roggenmehl 1150, Roggenmehl Type 1150|r|0 1.52 1.1 10.88|c102
+Light rye flour|White rye flour, Light rye, Farine T85, T85, Roggenmehl 997, Roggenmehl Type 997|r|0 1.33 .93 9.82|c102
 Wholemeal spelt|Wholemeal spelt flour, Whole spelt flour, Whole grain spelt flour, Spelt flour, Farine de grand épeautre, Dinkelvollkornmehl|w|0 2.43 6.82 14.57|c120
-Khorasan flour|Wholemeal khorasan, Whole khorasan flour|w|0 2.13 7.84 14.54|c120
-Durum flour|Whole durum flour, Wholemeal durum, Durum wheat flour|w|0 2.47 0 13.68|c120
+White spelt flour|White spelt, Dinkelmehl|w||c120
+Einkorn flour|Einkorn, Petit épeautre|w||c120
+Emmer flour|Emmer|w||c120
+Khorasan flour|Khorasan, Wholemeal khorasan, Whole khorasan flour|w|0 2.13 7.84 14.54|c120
+Durum flour|Durum, Whole durum flour, Wholemeal durum, Durum wheat flour|w|0 2.47 0 13.68|c120
 Semolina|Durum semolina, Semolina flour, Semoule, Hartweizengrieß|w|0 1.05 0 12.68|c167
 Triticale flour||t|0 1.81 0 13.18|c130
 Rice flour|White rice flour, Farine de riz, Reismehl||0 1.42 .12 5.95|c158

@@ -9,11 +9,15 @@ Bread flour 13%|20641
 High-gluten flour|20646
 Cake flour|20084|Cup unsifted
 Whole wheat flour|20080
+High-extraction flour||Between white and whole wheat flour. Counted as flour: what is in it is not recorded; cup as whole wheat flour's
 Soft whole wheat flour|20649
 Dark rye flour|20063
 Medium rye flour|20064
 Light rye flour|20065
 Wholemeal spelt|20140|Composition of the whole grain, its sugar doubtful; cup as whole wheat flour's
+White spelt flour||Counted as flour: what is in it is not recorded; cup as whole wheat flour's
+Einkorn flour||Counted as flour: what is in it is not recorded; cup as whole wheat flour's
+Emmer flour||Counted as flour: what is in it is not recorded; cup as whole wheat flour's
 Khorasan flour|20138|Composition of the whole grain, its sugar doubtful; cup as whole wheat flour's
 Durum flour|20076|Composition of the whole grain; cup as whole wheat flour's. Sugar not reported
 Semolina|20466|Sugar not reported

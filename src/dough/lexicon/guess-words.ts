@@ -30,5 +30,5 @@ export const guessSentences: Sentences<WrittenGuess> = {
   stick: ({ read }) => `A stick of butter is 4 oz, so this is ${read}.`,
   estimate: ({ unit, number, read }) =>
     `A ${unit === 'knife tip' ? 'knife’s tip' : unit} was taken as 0.3 g${number === 1 ? '' : `, so this is ${read}`}; weigh yours.`,
-  'unknown measure': ({ typed }) => `How much ${typed} is nobody can say: type an amount.`,
+  'unknown measure': ({ typed }) => `What ${typed} weighs is not known: type an amount.`,
 }

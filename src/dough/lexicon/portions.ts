@@ -22,7 +22,13 @@ const table = (rows: readonly (readonly [words: string, of: Phrase])[]): Readonl
 /** Before a name. */
 const phrases = table([
   ['all|whole|the whole|entire|the entire|every bit|tout|toute|tous|toutes', { share: 1 }],
+  ['gesamter|gesamte|gesamten|gesamtes|der ganze|die ganze|das ganze|alles vom|alles von', { share: 1 }],
+  [
+    'restlicher|restliche|restlichen|restliches|der restliche|die restliche|das restliche',
+    { share: 'rest', alone: true },
+  ],
   ['la totalite|totalite|l integralite|integralite|l ensemble', { share: 1 }],
+  ['everything from|everything of|all from', { share: 1, alone: true }],
   ['half|a half|one half|la moitie|moitie|une moitie', { share: 1 / 2 }],
   ['a third|one third|un tiers|le tiers', { share: 1 / 3 }],
   ['two thirds|deux tiers|les deux tiers', { share: 2 / 3 }],
@@ -35,7 +41,10 @@ const phrases = table([
   ['the same volume|an equal weight|equal weight|an equal amount|equal amounts|an equal quantity', {}],
   ['equal quantities|equal parts|plenty|lots|a lot|a bit|a touch|a hint|a generous amount|a good amount', {}],
   ['as much|le meme poids|meme poids|la meme quantite|meme quantite|autant|un soupcon|un nuage|beaucoup', {}],
-  ['enough|just enough|quelques|assez|suffisamment|plusieurs|several|extra|additional', { alone: true }],
+  [
+    'etwas|ein wenig|ein bisschen|reichlich|genug|enough|just enough|quelques|assez|suffisamment|plusieurs|several|extra|additional',
+    { alone: true },
+  ],
 ])
 /** Behind one: `levain (all of it)`, `levain : tout`. */
 const behind = table([

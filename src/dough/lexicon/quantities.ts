@@ -5,7 +5,7 @@
  * - number-words, unit-words, kitchen-measures: the lexicon as data, English, French, German
  * - written-numbers: `numberAt(tokens, at)`, `readDigits(text)`, with the other reading of `1,250`
  * - terms: `termAt`, a number with its unit; `unitAt`; `sumFrom`, `1 lb 4 oz`
- * - quantities (here): `quantityAt`, `quantitiesIn`, `alsoAt` for what stands in brackets or behind a slash,
+ * - quantities (here): `quantityAt`, `quantitiesIn`, `measuresIn` for what stands in brackets or behind a slash,
  *   `wholeAmount` for a text that is nothing but an amount
  * - figures: `figureOf(quantity, bare)`, the amount in units Tarebook writes, its grams, and what was guessed, by code
  *
@@ -115,6 +115,9 @@ export function quantityAt(
   if (between && tokens[at + 1]?.kind === 'number') at++
   const first = termAt(tokens, at, about, reading)
   if (!first) return undefined
+  // `half-white flour` is no half of anything
+  if (keyAt(tokens, at) === 'half' && keyAt(tokens, first.to - 1) === '-' && !first.term.unit)
+    return undefined
   const several = severalAt(tokens, at, first, about, reading)
   if (several) return { from, ...several }
   if (isClock(tokens, first.to)) return { noAmountTo: first.to + 2, isWhen: true }
@@ -131,7 +134,9 @@ export function quantityAt(
   const belongs = (to: number, isPlus: boolean) =>
     isPlus
       ? !['for', 'pour', 'zum'].includes(keyAt(tokens, to))
-      : keyAt(tokens, first.to) === ',' || !isNameless(tokens, to)
+      : keyAt(tokens, first.to) === ','
+        ? from === 0 || tokens[to] === undefined // `1 lb, 9 oz water`, but of `flour 1 lb, 9 oz water` two
+        : !isNameless(tokens, to)
   const sum = first.term.unit
     ? sumFrom(tokens, first, about, reading, belongs)
     : { terms: [first.term] as const, to: first.to }
@@ -224,49 +229,40 @@ function loneMeasureAt(
     : undefined
 }
 
-const closes: Readonly<Record<string, string>> = { '(': ')', '[': ']' }
+const between = new Set(['(', '[', ')', ']', '/', '=', ',', ';', 'or', 'ou', 'oder'])
+const longestCell = 200 // characters
+
+/** A text that begins with an amount, as a cell holds it. */
+export interface Measures {
+  readonly quantities: readonly [Quantity, ...Quantity[]] // the same in several measures: `2 cups (474 ml)`, `4 cups / 540 g`
+  readonly to: number // the token after them
+}
 
 /**
- * The same amount said in another measure right behind it: `(474 ml)`, `[1 lb]`, `/ 474 ml`, `= 474 ml`, `oder 474 ml`
- * of another sort. The amounts, and the token after them; undefined where there is none.
+ * The amounts that tokens begin with, `mark` the decimal sign where a number alone does not tell; undefined where they begin
+ * with none, or with a time or the like.
  */
-export function alsoAt(
-  tokens: readonly Token[],
-  at: number,
-  reading = kitchen,
-): { readonly quantities: readonly Quantity[]; readonly to: number } | undefined {
-  const close = closes[tokens[at]?.text ?? '']
-  const separators = new Set(close ? ['/', ',', ';', '=', 'or', 'ou', 'oder'] : ['/', '='])
-  const quantities: Quantity[] = []
-  let to = at
-  for (let isFirst = true; isFirst || separators.has(keyAt(tokens, to)); isFirst = false) {
-    if (isFirst && !close && !separators.has(keyAt(tokens, to))) return undefined
-    const next = tokens[to + 1] && quantityAt(tokens, to + 1, reading)
+export function measuresIn(tokens: readonly Token[], mark?: DecimalMark): Measures | undefined {
+  const reading = mark ? { ...kitchen, mark } : kitchen
+  const first = tokens[0] && quantityAt(tokens, 0, reading)
+  if (!first || !('terms' in first)) return undefined
+  const quantities: [Quantity, ...Quantity[]] = [first]
+  let { to } = first
+  for (let at = to; at < tokens.length; at++) {
+    if (between.has(tokens[at]!.key)) continue
+    const next = quantityAt(tokens, at, reading)
     if (!next || !('terms' in next) || !next.terms[0].unit) break
     quantities.push(next)
     to = next.to
+    at = to - 1
   }
-  if (quantities.length === 0) return undefined
-  if (!close) return { quantities, to }
-  return tokens[to]?.text === close ? { quantities, to: to + 1 } : undefined
+  while ([')', ']', '.'].includes(keyAt(tokens, to))) to++
+  return { quantities, to }
 }
 
-/** A text that is one amount and nothing else, as a cell holds it. */
-export interface WholeAmount {
-  readonly quantity: Quantity
-  readonly also: readonly Quantity[] // the same in other measures: `2 cups (474 ml)`
-  readonly tokens: readonly Token[]
-}
-
-/** The amount of a text of at most 200 characters that is nothing but one, `mark` its decimal sign where a number alone does not tell; undefined where words are left over or it is a time or the like. */
-export function wholeAmount(text: string, mark?: DecimalMark): WholeAmount | undefined {
-  if (text.length > 200) return undefined
-  const tokens = tokensOf(text)
-  const reading = mark ? { ...kitchen, mark } : kitchen
-  const quantity = tokens[0] && quantityAt(tokens, 0, reading)
-  if (!quantity || !('terms' in quantity)) return undefined
-  const also = alsoAt(tokens, quantity.to, reading)
-  const to = also?.to ?? quantity.to
-  const end = tokens[to]?.text === '.' ? to + 1 : to
-  return end === tokens.length ? { quantity, also: also?.quantities ?? [], tokens } : undefined
+/** The amount of a text of at most 200 characters that is nothing but one. */
+export function wholeAmount(text: string): Quantity | undefined {
+  const tokens = text.length > longestCell ? [] : tokensOf(text)
+  const { quantities = [], to } = measuresIn(tokens) ?? {}
+  return to === tokens.length && quantities.length === 1 ? quantities[0] : undefined
 }

@@ -244,7 +244,6 @@ export function sumFrom(
     const isPlus = word === 'plus' || word === '+'
     const isLess = sizeOf(next.term.unit) < sizeOf(last.unit) && isOneSystem(last.unit, next.term.unit)
     if (!isPlus && !isLess) break
-    if (word === ',' && tokens[next.to]) break
     if (join && !belongs(next.to, isPlus)) break
     about.push(...words)
     terms.push(takes ? { ...next.term, minus: true } : next.term)

@@ -19,6 +19,13 @@ export type UnitWord =
  */
 export type UnitGuess = 'us measure' | 'metric pound' | 'other cup' | 'estimate' | 'stick' | 'letter'
 
+/** Spoons of these sizes, as French kitchens write and cut them. */
+const cuilleres = (sizes: string): string =>
+  'cuillere|cuilleres|cuilleree|cuillerees|cuill|cuil|c'
+    .split('|')
+    .flatMap(spoon => sizes.split('|').map(size => `${spoon} a ${size}`))
+    .join('|')
+
 /** Units by their words in English, French and German kitchens, folded; the words of one unit parted by a space. */
 const spellings: readonly (readonly [unit: Unit | '%', words: string, guess?: UnitGuess])[] = [
   ['g', 'g|gr|grs|gm|gms|gram|grams|gramme|grammes|gramm'],
@@ -33,15 +40,12 @@ const spellings: readonly (readonly [unit: Unit | '%', words: string, guess?: Un
   ['l', 'l|lt|ltr|litre|litres|liter|liters'],
   [
     'tsp',
-    'tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cuillere a cafe|cuilleres a cafe|cuilleree a cafe|cuillerees a cafe|cuill a cafe|cuil a cafe|c a cafe|c a c|cac|ca c|c c|cuillere a the|cuilleres a the|c a the|cc|tl|teeloffel|teeloeffel|kaffeeloffel',
+    `${cuilleres('cafe|the|c')}|tsp|tsps|teasp|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cac|ca c|c c|cc|tl|teeloffel|teeloeffel|kaffeeloffel`,
   ],
-  [
-    'dessertspoon',
-    'dessertspoon|dessertspoons|dsp|cuillere a dessert|cuilleres a dessert|c a dessert|cuil a dessert|cuill a dessert|dessertloffel',
-  ],
+  ['dessertspoon', `${cuilleres('dessert')}|dessertspoon|dessertspoons|dsp|dessertloffel`],
   [
     'tbsp',
-    'tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cuillere a soupe|cuilleres a soupe|cuillere a table|cuilleres a table|c a table|cuilleree a soupe|cuillerees a soupe|cuill a soupe|cuil a soupe|c a soupe|c a s|ca s|cas|cs|c s|el|essloffel|essloeffel',
+    `${cuilleres('soupe|table|tab|s')}|tbsp|tbsps|tbs|tblsp|tbl|tablesp|tablespoon|tablespoons|tablespoonful|tablespoonfuls|ca s|cas|cs|c s|el|essloffel|essloeffel`,
   ],
   ['cup', 'cup|cups|cupful|cupfuls|c'],
   ['cup', 'tasse|tasses|tassen', 'other cup'],

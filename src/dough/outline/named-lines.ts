@@ -47,5 +47,6 @@ export function workableOutline(formula: Formula, larder: Larder): Outline {
     line.gives = undefined
   }
   outline.giving = []
+  outline.doughWeight = undefined
   return outline
 }

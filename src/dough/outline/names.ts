@@ -1,9 +1,11 @@
 import { nameFor, type Worded } from '../../engine/index.js'
+import { allOfIt } from '../amounts/all-of-it.js'
 import { readingsByName } from '../amounts/jottings.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
 import type { Measure } from '../lexicon/units.js'
 import { weightUnits } from '../lexicon/units.js'
 import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
+import { takingAll } from './taking-all.js'
 import { type OutlineDiagnostic, outlineProblem } from './words.js'
 
 /** Names of cells, made of ids, so that renaming an ingredient or a stage moves no cell. */
@@ -30,6 +32,8 @@ export const cellOf = {
   reading: (name: string) => `reading.${name}`,
   jotting: (name: string) => `jotting.${name}`,
   flourWeight: 'flour weight',
+  scale: 'scale', // how many times as much as is written, where the dough's weight is held in proportion
+  scaled: (cell: string) => `${cell}, scaled`, // a weight so many times
 } as const
 
 /** What a name in an amount stands for. `lines` are weights of the stage's own lines. */
@@ -40,8 +44,9 @@ export type Meant =
   | { readonly kind: 'far lines'; readonly lines: readonly LinePlan[]; readonly stage: StagePlan }
   | { readonly kind: 'count'; readonly count: Count; readonly stage: StagePlan }
   | { readonly kind: 'stage weight' | 'stage base'; readonly stage: StagePlan }
+  | { readonly kind: 'all'; readonly stage: StagePlan } // that the line's stage makes, but for what others take
   | { readonly kind: 'jotting' | 'reading'; readonly name: string } // a reading by its program's name
-  | { readonly kind: 'unknown'; readonly problem: Worded<OutlineDiagnostic> }
+  | { readonly kind: 'unknown'; readonly problem: Worded }
 
 const totals: ReadonlyMap<string, Count> = new Map([
   ['flour', 'flour'],
@@ -126,11 +131,16 @@ function unitOf(line: LinePlan, unit: string): Meant {
   return unknown({ code, unit, ingredient: line.line.ingredient })
 }
 
+/** What else takes of the stage that a line takes all of. */
+export const otherTakers = (line: LinePlan): LinePlan[] =>
+  line.source!.takenBy.filter(other => other !== line)
+
 /** What `name`, as it stands in the amount of `line`, stands for. A line of the stage goes before a total of it. */
 export function meaningOf(name: string, line: LinePlan, outline: Outline): Meant {
   if (name === 'base') return { kind: 'base' }
   if (name.startsWith('unit:')) return unitOf(line, name.slice('unit:'.length))
   const { stage } = line
+  if (name === allOfIt && takingAll) return takingAll.meant(line)
   if (outline.jottings.has(name)) return { kind: 'jotting', name }
   if (!name.includes('.')) {
     const own = inStage(stage, name)

@@ -5,6 +5,7 @@ import {
   type CountsAs,
   type Formula,
   type Hold,
+  isInProportion,
   type Line,
   nameKey,
   type Stage,
@@ -20,6 +21,7 @@ export const counts = [
   'salt',
   'prefermented',
   'moisture',
+  'soaked', // water that soakers carry
   'fat',
   'sugar',
   'egg',
@@ -64,6 +66,7 @@ export interface Outline {
   readonly stages: readonly StagePlan[]
   readonly final: StagePlan
   readonly giving: readonly LinePlan[] // lines of the final dough whose weight is solved for a hold
+  readonly doughWeight: number | undefined // grams that the dough is held at while every line gives in proportion
   readonly jottings: ReadonlyMap<string, JottingPlan> // by the name amounts use
   readonly counted: readonly Counted[] // the counts, and the ingredients whose whole-dough share is held
   readonly tooMuch: Worded<OutlineDiagnostic> | undefined // why it is not worked out
@@ -78,6 +81,18 @@ export function lineBrings(line: LinePlan, count: Counted): number {
   if (!count.startsWith('all ')) return line.brings[count as Count] ?? 0
   return !line.source && line.line.ingredient && count === `all ${ingredientKey(line)}` ? 1 : 0
 }
+
+/** Whether a stage is a soaker: it does not ferment, and what it is made of is no flour. */
+export const isSoaker = ({ ferments, baseIsFlour, isFinal }: StagePlan): boolean =>
+  !ferments && !baseIsFlour && !isFinal
+
+/** What of an earlier stage a line that takes it carries of a count: all flour of one that ferments is prefermented. */
+export const carriedAs = <C extends Counted>(source: StagePlan, count: C): C | 'flour' | 'water' =>
+  count === 'prefermented' && source.ferments
+    ? 'flour'
+    : count === 'soaked' && isSoaker(source)
+      ? 'water'
+      : count
 
 type Open<T> = { -readonly [K in keyof T]: T[K] }
 
@@ -184,6 +199,8 @@ function circleOf(start: StagePlan): StagePlan[] | undefined {
   return undefined
 }
 
+export const heldInProportion = ({ holds }: Formula): number | undefined => holds?.find(isInProportion)?.value
+
 export function outlineOf(formula: Formula, larder: Larder): Outline {
   const last = formula.stages.length - 1
   const plans: Open<StagePlan>[] = formula.stages.map((stage, i) => ({
@@ -232,5 +249,17 @@ export function outlineOf(formula: Formula, larder: Larder): Outline {
   const giving = final.lines.filter(l => l.gives)
   const shares = giving.filter(l => l.gives?.reading === 'wholeDough' && !l.source)
   const counted = [...counts, ...shares.map(l => `all ${ingredientKey(l)}` as const)]
-  return { formula, larder, stages: plans, final, giving, jottings, counted, tooMuch, stageNamed }
+  const doughWeight = tooMuch ? undefined : heldInProportion(formula)
+  return {
+    formula,
+    larder,
+    stages: plans,
+    final,
+    giving,
+    doughWeight,
+    jottings,
+    counted,
+    tooMuch,
+    stageNamed,
+  }
 }

@@ -2,7 +2,7 @@ import { readAmount } from '../amounts/amounts.js'
 import { dimensionsOf } from '../amounts/jottings.js'
 import type { Formula, Hold, Line, Stage } from '../document/formula.js'
 import { tooMuchNamed } from './named-lines.js'
-import { type LinePlan, namesOf, type Outline, type StagePlan } from './outline.js'
+import { heldInProportion, type LinePlan, namesOf, type Outline, type StagePlan } from './outline.js'
 
 /** What was revised of a formula where no name, no order and no meaning in it is another. */
 export interface Revision {
@@ -72,6 +72,7 @@ export function revise(outline: Outline, formula: Formula): Revision | undefined
     }
   const open = outline as Open<Outline>
   open.formula = formula
+  open.doughWeight = heldInProportion(formula)
   return {
     stages,
     lines: [...lines],

@@ -33,12 +33,12 @@ export const outlineSentences: Sentences<OutlineDiagnostic> = {
   tooMuch: ({ what, count, most }) =>
     `${count} ${what === 'namings' ? 'times a line is named in an amount' : what}: a formula is worked out with up to ${most}. Take some out, or make two formulas of it.`,
   stageInUnits: ({ unit, ingredient }) =>
-    `Nobody has said what a ${unit} of ${ingredient || 'this line'} weighs; write it in grams or per cent.`,
+    `What a ${unit} of ${ingredient || 'this line'} weighs is not known. Write it in grams or per cent.`,
   unitNotInLarder: ({ unit, ingredient }) =>
     `The larder does not say what ${measureWords(unit, ingredient || 'this line')}; set it there, or write the amount in grams.`,
   ingredientNotInLarder: ({ unit, ingredient }) => {
     const name = ingredient || 'this line'
-    return `${name} is not in the larder, so nobody has said what ${measureWords(unit, name)}; define it there, or write the amount in grams.`
+    return `${name} is not in the larder, so what ${measureWords(unit, name)} is not known. Define it there, or write the amount in grams.`
   },
 }
 

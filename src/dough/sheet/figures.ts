@@ -3,8 +3,8 @@ import type { Scale } from '../document/batch.js'
 import type { CountsAs, Formula, Hold, Line } from '../document/formula.js'
 import type { Larder } from '../document/larder.js'
 import type { AmountColumn, ReadingName } from '../document/reading-names.js'
+import type { Weighed } from '../weighed/weighing.js'
 import type { Touched } from './touched.js'
-import type { Weighed } from './weighing.js'
 import type { WorkedOut } from './worked-out.js'
 
 /** Why there is no figure. */
@@ -40,6 +40,7 @@ export interface StageFigures {
   readonly needed: number | undefined // of that, what later stages take; undefined as written and for the final dough
   readonly base: number | undefined
   readonly percent: number | undefined // all lines over the base, fraction of 1
+  readonly hydration: number | undefined // all its water over all its flour, fraction of 1; undefined without flour
   readonly ferments: boolean
   readonly isFinal: boolean
   readonly taken: number | undefined // what later stages take of it; undefined for the final dough

@@ -6,16 +6,18 @@ import { isBase, type LinePlan, type Outline, type StagePlan } from '../outline/
 import { placed } from './explain.js'
 import type { DoughParts, FigureProblem, JottingFigures, LineFigures, StageFigures } from './figures.js'
 import { sheetProblem } from './words.js'
-import { numberIn, type WorkedOut } from './worked-out.js'
+import { numberIn, valueIn, type WorkedOut } from './worked-out.js'
 
 /** `lastGood`: grams of a line that gives, from when its holds had an answer. */
 export function lineFigures(seen: WorkedOut, plan: LinePlan, lastGood: number | undefined): LineFigures {
   const { amount, countsAs, source, gives } = plan
-  const value = seen.graph.value(cellOf.weight(plan))
+  const value = valueIn(seen, cellOf.weight(plan))
   const known = typeof value === 'number'
   const weight = known ? value : gives && lastGood
   const share = gives?.reading === 'wholeDough' ? gives : undefined
   const typed = !gives && amount && !('problem' in amount) ? amount : undefined
+  const asTyped = amount?.typed ?? plan.line.amount
+  const isScaled = seen.outline.doughWeight !== undefined && amount?.typedIn === 'weight'
   return {
     weight,
     batch: numberIn(seen, cellOf.batch(plan)),
@@ -24,8 +26,8 @@ export function lineFigures(seen: WorkedOut, plan: LinePlan, lastGood: number | 
       ? numberIn(seen, cellOf.wholeDough(plan))
       : undefined,
     typedIn: gives ? share && 'wholeDough' : amount?.typedIn,
-    typed: share ? `${tidy(share.value * 100)}` : gives ? '' : (amount?.typed ?? plan.line.amount),
-    plain: share ? true : (typed?.plain ?? false),
+    typed: share ? `${tidy(share.value * 100)}` : gives ? '' : isScaled ? plan.line.amount : asTyped,
+    plain: share ? true : (typed?.plain ?? false) && !isScaled,
     is: source ? 'stage' : (countsAs?.kind ?? 'unknown'),
     starterHydration: countsAs?.kind === 'starter' ? countsAs.hydration : undefined,
     isBase: isBase(plan),
@@ -53,7 +55,7 @@ export function stageFigures(
   plan: StagePlan,
   percents: readonly (number | undefined)[],
 ): StageFigures {
-  const weight = seen.graph.value(cellOf.stageWeight(plan))
+  const weight = valueIn(seen, cellOf.stageWeight(plan))
   const known = percents.every(p => p !== undefined)
   return {
     weight: typeof weight === 'number' ? weight : undefined,
@@ -64,11 +66,20 @@ export function stageFigures(
         : numberIn(seen, cellOf.needed(plan)),
     base: numberIn(seen, cellOf.base(plan)),
     percent: known && percents.length ? percents.reduce((sum, p) => sum + p, 0) : undefined,
+    hydration: hydrationOf(seen, plan),
     ferments: plan.ferments,
     isFinal: plan.isFinal,
     taken: plan.isFinal ? undefined : numberIn(seen, cellOf.taken(plan)),
     problem: plan.circle ?? (typeof weight === 'number' ? undefined : placed(seen, weight)),
   }
+}
+
+/** By shares, which a stage in percentages has whatever is made of it, or by weights. */
+function hydrationOf(seen: WorkedOut, plan: StagePlan): number | undefined {
+  const of = (count: 'water' | 'flour') =>
+    numberIn(seen, cellOf.share(plan, count)) ?? numberIn(seen, cellOf.count(plan, count))
+  const flour = of('flour')
+  return flour ? (of('water') ?? 0) / flour : undefined
 }
 
 const byId = new WeakMap<Outline['jottings'], ReadonlyMap<string, JottingPlan>>()
@@ -86,7 +97,7 @@ export function jottingFigures(seen: WorkedOut, id: string): JottingFigures {
     const problem = sheetProblem({ code: 'jottingTwice' })
     return { value: undefined, measures: 'number', said: '–', problem }
   }
-  const value = seen.graph.value(cellOf.jotting(plan.name))
+  const value = valueIn(seen, cellOf.jotting(plan.name))
   const known = typeof value === 'number' ? value : undefined
   const problem =
     typeof value === 'number' ? alsoALine(seen, plan.name) : placed(seen, value, cellOf.jotting(plan.name))

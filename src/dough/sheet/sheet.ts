@@ -9,6 +9,8 @@ import { workableOutline } from '../outline/named-lines.js'
 import { cellOf, namesToUse } from '../outline/names.js'
 import type { LinePlan, Outline } from '../outline/outline.js'
 import { type Revision, revise } from '../outline/revise.js'
+import { type WeighedLines, weighing } from '../weighed/weighed.js'
+import type { Weighed } from '../weighed/weighing.js'
 import { explain } from './explain.js'
 import type {
   DoughParts,
@@ -22,8 +24,6 @@ import { Noticed } from './noticed.js'
 import { doughParts, jottingFigures, lineFigures, readingProblem, stageFigures } from './read-figures.js'
 import { allTouched, type Touched, untouched } from './touched.js'
 import { PlansById, Touching } from './touching.js'
-import { asWeighed, WeighedBatch } from './weighed-batch.js'
-import type { Weighed } from './weighing.js'
 import { numberIn, type WorkedOut } from './worked-out.js'
 
 /** A formula with its figures. The larder is the usual one unless another is given. */
@@ -41,7 +41,7 @@ export class WorkedSheet implements FigureSheet {
   readonly #lastGood = new Map<string, number>() // weights of lines that give, while their holds had an answer
   readonly #lineFigures = new Map<string, LineFigures>()
   readonly #stageFigures = new Map<string, StageFigures>()
-  #weighed: WeighedBatch | undefined // from when it is first asked for
+  #weighed: WeighedLines | undefined // from when it is first asked for
   #dough: FigureSheet | undefined // as it is weighed, likewise
   #doughIsOld = false
 
@@ -148,12 +148,12 @@ export class WorkedSheet implements FigureSheet {
     const now = this.#weighing()
     for (const [id, line] of this.#plans.lines) {
       const was = former.lines.get(id)
-      if (!was || !isSame(before.of(was), now.of(line))) touching.lines([line])
+      if (!was || !isSame(before.of(was), now?.of(line))) touching.lines([line])
     }
   }
 
-  #weighing(): WeighedBatch {
-    this.#weighed = new WeighedBatch(this.#outline, this.#scale, line =>
+  #weighing(): WeighedLines | undefined {
+    this.#weighed = weighing?.batch(this.#outline, this.#scale, line =>
       numberIn(this.workedOut, cellOf.batch(line)),
     )
     return this.#weighed
@@ -161,13 +161,13 @@ export class WorkedSheet implements FigureSheet {
 
   weighed(line: string): Weighed | undefined {
     const plan = this.#plans.lines.get(line)
-    return plan && (this.#weighed ?? this.#weighing()).of(plan)
+    return plan && (this.#weighed ?? this.#weighing())?.of(plan)
   }
 
   weighedReading(name: ReadingName): number | undefined {
     const weighed = this.#weighed ?? this.#weighing()
-    if (!weighed.isKnown) return undefined
-    const formula = () => asWeighed(this.#outline, weighed, this.#dough?.formula)
+    if (!weighed?.isKnown) return undefined
+    const formula = () => weighing!.formula(this.#outline, weighed, this.#dough?.formula)
     if (!this.#dough) this.#dough = openSheet(formula(), this.larder)
     else if (this.#doughIsOld) this.#dough.update(formula(), this.larder)
     this.#doughIsOld = false

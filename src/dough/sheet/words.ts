@@ -16,7 +16,7 @@ export const sheetSentences: Sentences<SheetDiagnostic> = {
       : 'Give one of them a number.'
     const more = path.length - spelled
     const steps = more > 1 ? [...path.slice(0, spelled - 1), `${more} more`, path.at(-1)] : path
-    return `${steps.join(' is worked out from ')}: a circle, so there is no figure. ${way}`
+    return `${steps.join(' is worked out from ')}: they wait for each other. ${way}`
   },
   aroseElsewhere: ({ at, why }) => `${at}: ${why.message}`,
   noFlourYet: 'There is no flour in the formula yet.',

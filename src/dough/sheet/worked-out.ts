@@ -1,8 +1,9 @@
 import type { CellValue, Graph, Worded } from '../../engine/index.js'
 import type { CellPlan } from '../cells/plan-cells.js'
+import { cellOf } from '../outline/names.js'
 import type { Outline } from '../outline/outline.js'
+import type { Weighed } from '../weighed/weighing.js'
 import type { Noticed } from './noticed.js'
-import type { Weighed } from './weighing.js'
 
 /** A formula that is worked out: what figures, remarks and workings are read from. */
 export interface WorkedOut {
@@ -15,8 +16,16 @@ export interface WorkedOut {
   readonly noticed: Noticed
 }
 
+type Worked = Pick<WorkedOut, 'graph' | 'plan' | 'outline'>
+
+/** A cell's value; of a weight as it is scaled, where the dough's weight is held in proportion. */
+export function valueIn({ graph, plan, outline }: Worked, cell: string): CellValue {
+  const scaled = cellOf.scaled(cell)
+  return graph.value(outline.doughWeight !== undefined && plan.cells.has(scaled) ? scaled : cell)
+}
+
 /** A cell's number; undefined where it has none. */
-export function numberIn({ graph }: Pick<WorkedOut, 'graph'>, cell: string): number | undefined {
-  const value = graph.value(cell)
+export function numberIn(seen: Worked, cell: string): number | undefined {
+  const value = valueIn(seen, cell)
   return typeof value === 'number' ? value : undefined
 }

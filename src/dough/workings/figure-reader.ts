@@ -1,8 +1,15 @@
 import type { ReadingName } from '../document/reading-names.js'
 import { grams, isWeightReading, measured, per100, plainNumber, readingWords } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
-import { type Count, ingredientKey, type LinePlan, lineBrings, type StagePlan } from '../outline/outline.js'
-import type { WorkedOut } from '../sheet/worked-out.js'
+import {
+  type Count,
+  carriedAs,
+  ingredientKey,
+  type LinePlan,
+  lineBrings,
+  type StagePlan,
+} from '../outline/outline.js'
+import { numberIn, valueIn, type WorkedOut } from '../sheet/worked-out.js'
 import { workingWords } from './words.js'
 import type { Source, Working } from './working.js'
 
@@ -23,8 +30,7 @@ export class FigureReader {
   constructor(readonly at: WorkedOut) {}
 
   number(cell: string): number | undefined {
-    const value = this.at.graph.value(cell)
-    return typeof value === 'number' ? value : undefined
+    return numberIn(this.at, cell)
   }
   grams = (cell: string): string => {
     const value = this.number(cell)
@@ -32,7 +38,7 @@ export class FigureReader {
   }
 
   done(title: string, cell: string, words: string, figures: string, sources: readonly Source[]): Working {
-    const value = this.at.graph.value(cell)
+    const value = valueIn(this.at, cell)
     if (typeof value === 'number') return { title, words, figures, value, sources }
     const problem = this.at.explain(value)
     return { title, words, figures: '', value: undefined, sources, ...(problem && { problem }) }
@@ -59,7 +65,7 @@ export class FigureReader {
       const weight = this.number(cellOf.weight(plan))
       const { source } = plan
       if (source) {
-        const carried = count === 'prefermented' && source.ferments ? 'flour' : count
+        const carried = carriedAs(source, count)
         const share = this.number(cellOf.share(source, carried))
         if (!share || weight === undefined) return []
         const [part, whole] = this.#shareParts(source, carried)

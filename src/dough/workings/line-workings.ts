@@ -2,7 +2,7 @@ import { written } from '../../engine/index.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { grams, holdWords, per100, plainNumber } from '../document/words.js'
-import { cellOf, type Meant, meaningOf } from '../outline/names.js'
+import { cellOf, type Meant, meaningOf, otherTakers } from '../outline/names.js'
 import { ingredientKey, type LinePlan, type StagePlan } from '../outline/outline.js'
 import { type FigureReader, overFlour } from './figure-reader.js'
 import { readingWorking } from './reading-workings.js'
@@ -19,8 +19,20 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
   if (!amount) return read.done(title, cell, workingWords.nothingTyped, grams(0), [])
   if ('problem' in amount) return read.done(title, cell, workingWords.typed(line.amount), '', [])
   const { expression } = amount
-  if (amount.plain && amount.typedIn === 'weight')
-    return read.done(title, cell, workingWords.typed(line.amount), read.grams(cell), [])
+  const { doughWeight } = read.at.outline
+  const isScaled = doughWeight !== undefined && expression.names.some(name => name.startsWith('unit:'))
+  const times = isScaled ? read.number(cellOf.scale) : undefined
+  const scaled = times === undefined ? '' : ` × ${plainNumber(times)}`
+  if (amount.plain && amount.typedIn === 'weight') {
+    const figures = scaled ? `${line.amount}${scaled} = ${read.grams(cell)}` : read.grams(cell)
+    return read.done(
+      title,
+      cell,
+      workingWords.typedAndScaled(line.amount, isScaled, doughWeight),
+      figures,
+      [],
+    )
+  }
   const sources: Source[] = []
   const figures: string[] = []
   for (const name of expression.names) {
@@ -36,6 +48,16 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
         })
       continue
     }
+    if (meant.kind === 'all') {
+      const others = otherTakers(plan).map(l => read.line(l))
+      const made = read.stageSource(meant.stage, 'weight')
+      const { loss } = meant.stage.stage
+      const kept = loss ? `${made.figure} × ${per100(1 - loss)}` : made.figure
+      sources.push(made, ...others)
+      const all = [kept, ...others.map(o => o.figure)].join(' − ')
+      figures.push(all === kept && expression.names.length === 1 ? all : `(${all})`)
+      continue
+    }
     const found = sourcesOf(read, meant, stage)
     sources.push(...found)
     figures.push(found.length === 1 ? found[0]!.figure : `(${found.map(f => f.figure).join(' + ')})`)
@@ -46,8 +68,10 @@ export function lineWeight(read: FigureReader, plan: LinePlan): Working {
   return read.done(
     title,
     cell,
-    workingWords.typed(line.amount, percentOnly ? read.baseWords(stage) : ''),
-    `${said}${base} = ${read.grams(cell)}`,
+    percentOnly
+      ? workingWords.typed(line.amount, read.baseWords(stage))
+      : workingWords.typedAndScaled(line.amount, isScaled, doughWeight),
+    `${scaled ? `(${said})${scaled}` : `${said}${base}`} = ${read.grams(cell)}`,
     sources,
   )
 }

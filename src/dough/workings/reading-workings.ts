@@ -2,6 +2,7 @@ import { isOwn } from '../cells/stage-cells.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { grams, isWeightReading, per100 } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
+import type { Count } from '../outline/outline.js'
 import { type FigureReader, overFlour } from './figure-reader.js'
 import { workingWords } from './words.js'
 import type { Working } from './working.js'
@@ -26,6 +27,16 @@ export function readingWorking(read: FigureReader, name: ReadingName): Working {
     return read.done(title, cell, words, `${part} ÷ ${flour} = ${end}`, [...lines(kind), ...lines('flour')])
   }
   switch (name) {
+    case 'hydrationWithoutSoakers': {
+      const of = (count: Count) => read.grams(cellOf.count(final, count))
+      return read.done(
+        title,
+        cell,
+        workingWords.withoutSoakers,
+        `(${of('water')} − ${of('soaked')}) ÷ ${of('flour')} = ${end}`,
+        (['water', 'soaked', 'flour'] as const).flatMap(count => read.brought(final, count)),
+      )
+    }
     case 'listedHydration':
       return over('water', workingWords.listedHydration)
     case 'levainOnFlour':

@@ -2,7 +2,8 @@ import type { Batch } from '../document/batch.js'
 import { batchWords } from '../document/batch-words.js'
 import { grams, per100 } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
-import type { Count, StagePlan } from '../outline/outline.js'
+import type { Count, LinePlan, StagePlan } from '../outline/outline.js'
+import { isFilled } from '../remarks/base-units.js'
 import type { FigureReader } from './figure-reader.js'
 import { capital, workingWords } from './words.js'
 import type { Source, Working } from './working.js'
@@ -27,17 +28,24 @@ export function stageCount(read: FigureReader, stage: StagePlan, count: Count): 
 export function stageBase(read: FigureReader, stage: StagePlan): Working {
   const cell = cellOf.base(stage)
   const title = capital(read.baseWords(stage))
-  const free = read.at.plan.isFree(stage)
+  const isFilledByShares = isFilled(read.at, stage)
+  const free = read.at.plan.isFree(stage) || (stage.isFinal && isFilledByShares)
   const end = read.grams(cell)
+  const isWeight = (line: LinePlan) => read.at.plan.splits.get(line)!.slope === 'none'
+  const own = isFilledByShares ? stage.base.filter(isWeight) : stage.base
   if (!free)
     return read.done(
       title,
       cell,
-      workingWords.baseOfItsLines,
-      read.sum(stage.base, end),
-      stage.base.map(l => read.line(l)),
+      isFilledByShares ? workingWords.baseOfGrams : workingWords.baseOfItsLines,
+      read.sum(own, end),
+      own.map(l => read.line(l)),
     )
-  if (stage.isFinal) return read.done(title, cell, workingWords.baseAsSet, end, [])
+  if (stage.isFinal) {
+    const { doughWeight } = read.at.outline
+    const words = doughWeight === undefined ? workingWords.baseAsSet : workingWords.baseAsHeld(doughWeight)
+    return read.done(title, cell, words, end, [])
+  }
   return read.done(
     title,
     cell,

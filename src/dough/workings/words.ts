@@ -1,5 +1,5 @@
 import type { ReadingName } from '../document/reading-names.js'
-import { readingWords } from '../document/words.js'
+import { grams, readingWords } from '../document/words.js'
 import type { Count } from '../outline/outline.js'
 
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
@@ -11,6 +11,7 @@ export const countWords: Readonly<Record<Count, string>> = {
   salt: 'salt',
   prefermented: 'prefermented flour',
   moisture: 'moisture',
+  soaked: 'water of soakers',
   fat: 'fat',
   sugar: 'sugar',
   egg: 'egg',
@@ -36,6 +37,8 @@ export const workingWords = {
   // How it comes about.
   nothingTyped: 'nothing typed yet',
   typed: (amount: string, base = '') => `typed: ${amount}${base ? ` of the ${base}` : ''}`,
+  typedAndScaled: (amount: string, isScaled: boolean, doughWeight: number | undefined) =>
+    `typed: ${amount}${isScaled ? `; all is scaled so that the dough weighs ${grams(doughWeight!)}` : ''}`,
   jotted: (text: string) => `jotted: ${text}`,
   gives: (line: string, hold: string, others: readonly string[]) =>
     `${line} gives, so that ${hold}${together(others)}`,
@@ -46,7 +49,9 @@ export const workingWords = {
   weightTimes: (stage: string) => `its weight × the times ${stage} is made`,
   broughtByLines: (stage: string) => `what each line of ${stage} brings`,
   baseOfItsLines: 'so much that the lines that are 100 % add up to it',
+  baseOfGrams: 'the lines in grams, since those in percentages are 100 % by themselves',
   baseAsSet: 'the flour weight set for this formula',
+  baseAsHeld: (doughWeight: number) => `so much that the dough weighs ${grams(doughWeight)}`,
   baseAsTaken: (stage: string) => `so much that ${stage} is just what later stages take of it`,
   allLines: 'all of its lines together',
   takers: 'the lines that take it',
@@ -55,6 +60,7 @@ export const workingWords = {
   asWritten: 'as written',
   make: (batch: string, isLost: boolean) => `make ${batch}${isLost ? ', through what is lost' : ''}`,
   overFlour: (count: Count) => `all ${countWords[count]} ÷ all flour`,
+  withoutSoakers: 'all water but that of soakers ÷ all flour',
   listedHydration: 'water lines ÷ flour lines of the final dough alone',
   levainOnFlour: 'levain and starter lines ÷ flour lines of the final dough',
   doughWeight: 'all lines of the final dough together',

@@ -6,7 +6,7 @@ export type CellName =
   | ReadingName
   | `line ${string} ${'weight' | 'percent' | 'wholeDough' | 'batch'}`
   | `jotting ${string}`
-  | `stage ${string} ${'base' | 'weight' | 'taken' | 'build' | 'water' | 'flour' | 'salt' | 'prefermented' | 'moisture' | 'fat' | 'sugar' | 'egg' | 'milk'}`
+  | `stage ${string} ${'base' | 'weight' | 'taken' | 'build' | 'water' | 'flour' | 'salt' | 'prefermented' | 'moisture' | 'soaked' | 'fat' | 'sugar' | 'egg' | 'milk'}`
 
 /** One figure that a number was worked out from. */
 export interface Source {

@@ -23,3 +23,7 @@ export const wording = <D extends Diagnostic>(sentences: Sentences<D>) => {
     return { ...diagnostic, message: typeof sentence === 'string' ? sentence : sentence(diagnostic) }
   }
 }
+
+/** `a, b and c` */
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

@@ -38,12 +38,12 @@ const arrivals = new WeakMap<Arrivals, { readonly arrival: Arrival; readonly rem
  * sentence. Never throws. Needs no browser.
  */
 export function arrive(source: string | Uint8Array, options: ArriveOptions = {}): Arrivals {
-  const { larder = larderWith([]), remembered = {}, watch, earlier, as, mapping } = options
+  const { larder = larderWith([]), remembered = {}, watch, earlier, as, mapping, batch } = options
   const from =
     (earlier && arrivals.get(earlier)) ??
     arrivalFrom(typeof source === 'string' ? { text: source } : { bytes: source }, larder, remembered)
   if ('refusal' in from) return refused(from.refusal)
-  const way: Way = { ...(as ? { as } : {}), ...(mapping ? { mapping } : {}) }
+  const way: Way = { ...(as ? { as } : {}), ...(mapping ? { mapping } : {}), ...(batch ? { batch } : {}) }
   const arrived = from.arrival.read(way, watch)
   const formulas =
     arrived.as === 'refused'

@@ -5,6 +5,7 @@ import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
+import { pageText } from '../page/page-text.js'
 import {
   type RecipeLine,
   type RecipeRead,
@@ -12,6 +13,7 @@ import {
   type RestOfRecipe,
   readRecipe,
 } from '../recipe/index.js'
+import type { ToldText } from '../steps/told-row.js'
 import {
   type ForeignRow,
   type ForeignTable,
@@ -20,6 +22,7 @@ import {
   hasColumns,
   headingsKey,
   headingUse,
+  isAmountUse,
   type Mapping,
   type RowRead,
   readTable,
@@ -39,6 +42,7 @@ export type ArrivalKind = 'formulas' | 'table' | 'recipe' | 'workbook'
 export interface Way {
   readonly as?: ArrivalKind
   readonly mapping?: Mapping // of a table
+  readonly batch?: number // of several whose amounts stand side by side, from 0
 }
 
 /** A table from elsewhere, as far as it is shown: the first rows with what became of each. */
@@ -62,6 +66,8 @@ export type Arrived =
       readonly problems: readonly Problem[]
       readonly totals: readonly TotalCheck[]
       readonly look: TableLook
+      readonly batches: readonly string[]
+      readonly batch: number
     }
   | {
       readonly as: 'recipe'
@@ -70,6 +76,8 @@ export type Arrived =
       readonly lines: readonly RecipeLine[]
       readonly steps: readonly RecipeStep[] // of the formula's methods, each beside its words
       readonly rest: readonly RestOfRecipe[]
+      readonly batches: readonly string[] // for which its amounts stand side by side, by what they begin with; none of most
+      readonly batch: number // that was read
     }
   | {
       readonly as: 'workbook'
@@ -79,20 +87,20 @@ export type Arrived =
     }
   | { readonly as: 'refused'; readonly why: string }
 
-const longestRecipe = 200_000 // characters; some hundred pages
+const longestRecipe = 200_000 // characters
 const mostRows = 2000 // … with text on them
-const mostPieces = 40_000 // words, numbers and signs
+const mostPieces = 10_000 // words, numbers and signs: some twenty pages
 const firstRows = 12
 const longestCell = 200 // characters of it that are shown
 
 function isLongerThanRecipe(text: string): boolean {
-  const count = (pattern: RegExp) => (text.match(pattern) ?? []).length
-  if (text.length > longestRecipe || count(/[\p{L}\d]+|[^\s\p{L}\d]/gu) > mostPieces) return true
-  return count(/\S.*/g) > mostRows
+  const hasMore = (most: number, pattern: RegExp) => {
+    for (let count = 0; pattern.test(text); count += 1) if (count === most) return true
+    return false
+  }
+  if (text.length > longestRecipe || hasMore(mostRows, /\S.*/g)) return true
+  return hasMore(mostPieces, /[\p{L}\d]+|[^\s\p{L}\d]/gu)
 }
-
-/** Where HTML was pasted as a text, its rows on rows of their own. */
-const inRows = (text: string): string => text.replace(/<\/(?:tr|li|p|h\d)>|<br ?\/?>/gi, '$&\n')
 
 /** A text that arrives: what it is is worked out, and can be said otherwise as often as wanted. Never throws. */
 export class Arrival {
@@ -100,7 +108,8 @@ export class Arrival {
   #tableRows: readonly RowRead[] = [] // of the last reading, where it was a table
   #table: ForeignTable | undefined
   #asGuessed: TableRead | undefined // the table by its guessed mapping
-  #recipeRead: RecipeRead | undefined
+  readonly #recipes: (RecipeRead | undefined)[] = [] // of each batch
+  #page: { readonly text: ToldText | undefined } | undefined // where it is of a page
 
   constructor(
     readonly text: string,
@@ -141,23 +150,40 @@ export class Arrival {
         return { as: 'formulas', ...(read ? read(text) : readFormulas(text, larder)) }
       }
       case 'recipe':
-        return this.#recipe()
+        return this.#recipe(way.batch)
       case 'table':
-        return this.#readTable(way.mapping, watch)
+        return this.#readTable(way, watch)
     }
   }
 
-  #recipe(): Arrived {
-    if (isLongerThanRecipe(inRows(this.text)))
+  #recipe(batch = 0): Arrived {
+    if (isLongerThanRecipe(this.#seen))
       return { as: 'refused', why: arrivingProblem({ code: 'longerThanRecipe' }).message }
-    const { formula, lines, steps, rest, problems } = this.#recipeOf()
+    const { formula, lines, steps, rest, problems, batches } = this.#recipeOf(batch)
     const why = tooLarge(formula)
     if (why) return { as: 'refused', why: why.message }
-    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems }
+    const each = batches > 1 ? Array.from({ length: batches }, (_, nth) => this.#recipeOf(nth)) : []
+    const named = each.map(read =>
+      read.lines
+        .slice(0, 2)
+        .map(l => `${l.amount} ${l.ingredient}`)
+        .join(', '),
+    )
+    return { as: 'recipe', formulas: [formula], lines, steps, rest, problems, batches: named, batch }
+  }
+
+  get #ofPage(): ToldText | undefined {
+    this.#page ??= { text: pageText(this.text) }
+    return this.#page.text
+  }
+
+  /** What is to be read as a recipe or a table: of a page what is seen of it, or its data. */
+  get #seen(): string {
+    return this.#ofPage?.text ?? this.text
   }
 
   #tableOf(watch: Watch): ForeignTable {
-    this.#table ??= guessTable(this.text, this.larder, watch)
+    this.#table ??= guessTable(this.#seen, this.larder, watch)
     return this.#table
   }
 
@@ -170,16 +196,20 @@ export class Arrival {
     return read
   }
 
-  #recipeOf(): RecipeRead {
-    this.#recipeRead ??= readRecipe(inRows(this.text), this.larder)
-    return this.#recipeRead
+  #recipeOf(batch = 0): RecipeRead {
+    this.#recipes[batch] ??= readRecipe(this.#seen, this.larder, batch, this.#ofPage?.told)
+    return this.#recipes[batch]
   }
 
-  #readTable(asked: Mapping | undefined, watch: Watch): Arrived {
+  get #weighedInRecipe(): number {
+    return this.#recipeOf().lines.filter(({ amount }) => amount !== '').length
+  }
+
+  #readTable({ mapping: asked, batch = 0 }: Way, watch: Watch): Arrived {
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return { as: 'refused', why: table.refused }
     const remembered = asked ? undefined : rememberedMapping(table, this.remembered)
-    const mapping = asked ?? remembered ?? table.mapping
+    const mapping = asked ?? (batch > 0 ? ofBatch(table, batch) : (remembered ?? table.mapping))
     const { formulas, problems, totals, rows } = this.#tableRead(table, mapping, watch)
     this.#tableRows = rows
     const look: TableLook = {
@@ -192,27 +222,60 @@ export class Arrival {
       first: firstOf(table.rows, rows),
       counts: countsOf(rows),
     }
-    return { as: 'table', formulas, problems, totals, look }
+    const { batches, headings } = table
+    const named = batches.map(at => headings[at] || firstAmounts(table, at))
+    const read = batches.findIndex(at => isAmountUse(mapping.columns[at]))
+    return { as: 'table', formulas, problems, totals, look, batches: named, batch: Math.max(read, 0) }
   }
 
   /** Works out what the text is. */
   #kind(watch: Watch): ArrivalKind {
-    const { text } = this
-    if (/^\ufeff?\s*\{/.test(text.slice(0, 2000))) return 'workbook'
-    if (ownTextReader(text)) return 'formulas'
+    if (/^\ufeff?\s*\{/.test(this.text.slice(0, 2000))) return this.#ofPage ? 'recipe' : 'workbook'
+    if (ownTextReader(this.text)) return 'formulas'
+    if (this.#ofPage && this.#ofPage.told.size > 0) return 'recipe'
+    const text = this.#seen
     if (!hasColumns(text) && !text.includes('\0')) return 'recipe'
     const table = this.#tableOf(watch)
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
-    if (isLongerThanRecipe(inRows(text))) return 'table'
-    const byTable = this.#tableRead(table, table.mapping, watch).rows.filter(isWeighed).length
-    if (byTable > 0 && (beginsWithHeadings(table) || (table.delimiter !== ',' && isEven(table))))
-      return 'table'
-    const byRecipe = this.#recipeOf().lines.filter(line => line.amount !== '').length
+    if (isLongerThanRecipe(text)) return 'table'
+    const byTable = this.#tableRead(table, table.mapping, watch)
+      .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
+      .filter(line => line.amount !== '').length
+    if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
+    const headed = table.headings.length > 0 ? headedColumns(table) + table.batches.length : 0
+    const begins = headed > 1 && table.rows[0]?.cells === table.headings
+    if (byTable > 0 && (begins || ((headed > 0 || table.delimiter !== ',') && isEven(table)))) return 'table'
+    const byRecipe = this.#weighedInRecipe
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
-    return byTable >= byRecipe ? 'table' : 'recipe'
+    const isWhole = this.#tableRead(table, table.mapping, watch).rows.every(
+      row => row.became !== 'not understood',
+    )
+    // `Flour – 250 g (single), 500 g (double)` is no table
+    const isGlued = table.rows.filter(({ cells }) =>
+      /\p{L}.*\d ?(?:k?g|ml|oz|lbs?)\b/u.test(cells[0] ?? ''),
+    ).length
+    if (isGlued * 2 > table.rows.length) return 'recipe'
+    return byTable > byRecipe || (byTable === byRecipe && isWhole) ? 'table' : 'recipe'
   }
 }
+
+/** The mapping that reads another batch's column in place of the first's. */
+function ofBatch({ mapping, batches }: ForeignTable, batch: number): Mapping {
+  const [first, other] = [batches[0], batches[batch]]
+  const use = mapping.columns[first ?? -1] ?? 'leave out'
+  const columns = mapping.columns.map((now, at) => (at === first ? 'leave out' : at === other ? use : now))
+  return other === undefined ? mapping : { ...mapping, columns }
+}
+
+/** What a column without a heading begins with. */
+const firstAmounts = ({ rows, mapping }: ForeignTable, at: number): string =>
+  rows
+    .slice(mapping.headingRows)
+    .filter(({ cells }) => cells[at])
+    .slice(0, 2)
+    .map(({ cells }) => `${cells[at]} ${cells[mapping.columns.indexOf('ingredient')] ?? ''}`.trim())
+    .join(', ')
 
 /** A formula of more lines than are kept is told, and not offered. */
 function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: readonly Problem[] }>(
@@ -238,16 +301,17 @@ function isOurs({ own, headings }: ForeignTable): boolean {
   )
 }
 
-const isWeighed = ({ became, amount }: RowRead): boolean => became === 'line' && Boolean(amount)
+/** How many columns a row names by their usual names. */
+const headedColumns = ({ headings }: ForeignTable): number =>
+  headings.filter(heading => headingUse(heading) !== undefined).length
 
-/** Whether its first row names several columns by their usual names, as that of no recipe does. */
-const beginsWithHeadings = ({ headings, rows }: ForeignTable): boolean =>
-  rows[0]?.cells === headings && headings.filter(heading => headingUse(heading) !== undefined).length > 1
-
-/** Whether most rows have more than one cell, as a text with a stray tab has not. */
-function isEven({ rows }: ForeignTable): boolean {
-  const filled = rows.map(({ cells }) => cells.filter(cell => cell.trim() !== '').length).filter(n => n > 0)
-  return filled.filter(n => n > 1).length >= filled.length * 0.8
+/** Whether most rows below the headings have more than one cell, as those of a text with a stray tab have not. */
+function isEven({ rows, mapping }: ForeignTable): boolean {
+  const filled = rows
+    .slice(mapping.headingRows)
+    .map(({ cells }) => cells.filter(cell => cell.trim() !== '').length)
+    .filter(n => n > 0)
+  return filled.filter(n => n > 1).length >= filled.length * 0.7
 }
 
 function firstOf(rows: readonly ForeignRow[], reads: readonly RowRead[]): TableLook['first'] {

@@ -52,6 +52,7 @@ export function markBase(stage: StageDraft, ingredient: string, which: 'last' | 
 export class FormulaDraft {
   readonly id = newId()
   note: string | undefined
+  group: string | undefined
   flourWeight: number | undefined
   make: Batch | undefined // without its losses
   loss: number | undefined
@@ -91,10 +92,14 @@ export class FormulaDraft {
   }
 
   /**
-   * Has a line of the final dough give for a reading; the second of an ingredient is called `Water (2)`. Says
-   * why where it cannot. To be called when all stages are there.
+   * Has a line of the final dough give for a reading; the second of an ingredient is called `Water (2)`; without one every
+   * line gives, which only the dough's weight is held by. Says why where it cannot. To be called when all stages are there.
    */
   hold(reading: Hold['reading'], value: number, ingredient: string): SettingDiagnostic | undefined {
+    if (ingredient.trim() === '') {
+      this.#holds.push({ reading, value, line: '' })
+      return undefined
+    }
     const lines = [...this.#stages.values()].at(-1)?.lines ?? []
     const names = distinct(lines.map(line => line.ingredient))
     const line = lines[names.findIndex(name => nameKey(name) === nameKey(ingredient))]
@@ -153,6 +158,7 @@ export class FormulaDraft {
       ...(this.#holds.length ? { holds: this.#holds } : {}),
       ...this.#batch(),
       ...(this.#jottings.length ? { jottings: [...this.#jottings] } : {}),
+      ...(this.group ? { group: this.group } : {}),
     }
   }
 

@@ -15,7 +15,8 @@ export const quoted = (text: string): string => `“${text.length > 60 ? `${text
 /** Is the value of this setting an amount, so that its numbers are read as such? */
 export function holdsNumbers(stage: string, setting: string): boolean {
   const key = nameKey(setting)
-  if (key === 'note' || key === 'base' || key === 'ferments' || key === 'step') return false
+  if (key === 'note' || key === 'group' || key === 'base' || key === 'ferments' || key === 'step')
+    return false
   return isBlank(stage) ? isFormulaSetting(key) : isStageSetting(key)
 }
 

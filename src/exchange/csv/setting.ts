@@ -140,7 +140,7 @@ class SettingRow {
       const measures = isWeightReading(reading) ? 'weight' : 'percentage'
       return this.keep({ code: 'holdNotUnderstood', amount: row.amount, setting: row.setting, measures })
     }
-    if (isBlank(row.ingredient)) return this.keep({ code: 'holdWithoutGiver' })
+    if (isBlank(row.ingredient) && reading !== 'doughWeight') return this.keep({ code: 'holdWithoutGiver' })
     const use = (formula: FormulaDraft) => formula.hold(reading, value, row.ingredient)
     return { kind: 'final', use, kept: this.kept, ...this.aside }
   }
@@ -156,6 +156,11 @@ class SettingRow {
     const note = this.text === '' ? this.row.note : this.text
     if (note === '') return refused({ code: 'noteWithoutWords' })
     return this.#ofFormula({ note })
+  }
+
+  group(): Setting {
+    const group = this.text
+    return isBlank(group) ? refused({ code: 'groupWithoutName' }) : this.#ofFormula({ group })
   }
 
   base(): Setting {
@@ -182,7 +187,7 @@ class SettingRow {
   }
 
   #ofFormula(
-    fields: Partial<Pick<FormulaDraft, 'note' | 'flourWeight' | 'make' | 'loss' | 'bakeLoss'>>,
+    fields: Partial<Pick<FormulaDraft, 'note' | 'group' | 'flourWeight' | 'make' | 'loss' | 'bakeLoss'>>,
   ): Setting {
     return { kind: 'formula', use: formula => void Object.assign(formula, fields), ...this.aside }
   }
@@ -210,6 +215,7 @@ function read(said: SettingRow): Setting {
   }
   if (key === 'flour weight') return said.flourWeight()
   if (key === 'note') return said.note()
+  if (key === 'group') return said.group()
   if (key === 'make') return said.make()
   if (key === 'loss') return said.loss('loss')
   if (key === 'bake loss') return said.loss('bakeLoss')

@@ -1,3 +1,4 @@
+import '../../dough/cells/rare-cells-at-once.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { isUnsaid } from '../../dough/sheet/figures.js'

@@ -11,7 +11,14 @@ export type SettingDiagnostic =
       readonly stage: string
       readonly formula: string
     }
-  | { readonly code: 'settingAndIngredient' | 'noteWithoutWords' | 'flourWeightOfStage' | 'baseWithoutName' }
+  | {
+      readonly code:
+        | 'settingAndIngredient'
+        | 'noteWithoutWords'
+        | 'groupWithoutName'
+        | 'flourWeightOfStage'
+        | 'baseWithoutName'
+    }
   | { readonly code: 'baseNotFound'; readonly ingredient: string; readonly stage: string }
   | { readonly code: 'fermentsNotUnderstood'; readonly amount: string; readonly stage: string }
   | {
@@ -138,6 +145,7 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
     () => 'has both an ingredient and a setting and was left out. Put them in two rows.',
   ),
   noteWithoutWords: aboutRow(() => 'is a note without words. Write it in the amount column.'),
+  groupWithoutName: aboutRow(() => 'is a group without a name. Write it in the amount column.'),
   flourWeightOfStage: aboutRow(
     () => 'sets the flour weight of a stage. It is the formula’s own: leave the stage empty.',
   ),

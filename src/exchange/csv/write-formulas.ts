@@ -1,6 +1,7 @@
 import {
   type Formula,
   finalDoughOf,
+  isInProportion,
   type Line,
   nameKey,
   type Stage,
@@ -58,8 +59,9 @@ const ingredientOf = (line: Line): string => named(line.ingredient, unnamed.ingr
 /** What is set for the whole formula. */
 function ownRows(formula: Formula): Cells[] {
   const rows: Cells[] = []
-  const { note, flourWeight, batch, holds = [], jottings = [] } = formula
+  const { note, group, flourWeight, batch, holds = [], jottings = [] } = formula
   if (note !== '') rows.push({ setting: 'note', amount: note })
+  if (group) rows.push({ setting: 'group', amount: group })
   if (flourWeight !== usualFlourWeight) rows.push({ setting: 'flour weight', amount: `${flourWeight} g` })
   if (batch && batch.make !== 'as written') rows.push({ setting: 'make', amount: makeText(batch) })
   if (batch?.loss) rows.push({ setting: 'loss', amount: percentText(batch.loss) })
@@ -67,7 +69,7 @@ function ownRows(formula: Formula): Cells[] {
   const lines = linesOf(finalDoughOf(formula), formula)
   const names = distinct(lines.map(ingredientOf))
   for (const hold of holds) {
-    const ingredient = names[lines.findIndex(line => line.id === hold.line)]
+    const ingredient = isInProportion(hold) ? '' : names[lines.findIndex(line => line.id === hold.line)]
     if (ingredient !== undefined)
       rows.push({ setting: holdSetting(hold), ingredient, amount: holdText(hold) })
   }
@@ -94,7 +96,8 @@ function keptRows({ keptSettings }: Formula, rows: readonly Cells[]): Cells[] {
   const said = new Set(rows.filter(row => row.setting).map(key))
   return keptSettings.flatMap(({ stage, setting, amount, note, ingredient }) => {
     const name = nameKey(setting)
-    const known = name !== 'note' && (stage.trim() === '' ? isFormulaSetting(name) : isStageSetting(name))
+    const isText = name === 'note' || name === 'group'
+    const known = !isText && (stage.trim() === '' ? isFormulaSetting(name) : isStageSetting(name))
     const plain = known ? settingNumbers(setting, amount, '.').text : amount
     const row = {
       stage,

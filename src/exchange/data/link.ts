@@ -18,11 +18,11 @@ const mostUnpacked = 500_000
 const key = 'formula='
 
 /**
- * A link to `base` that carries the whole formula in its fragment, which no browser sends to a server. Kept states stay
- * behind; what ingredients count as in `larder`, unlike in the usual one, goes along.
+ * A link to `base` that carries the whole formula in its fragment, which no browser sends to a server. Kept states and its
+ * group stay behind; what ingredients count as in `larder`, unlike in the usual one, goes along.
  */
 export async function linkOf(formula: Formula, base: string, larder?: Larder): Promise<string | NotPacked> {
-  const { states: _states, ...sent } = withoutIds(withOwnMeanings(formula, larder))
+  const { states: _states, group: _group, ...sent } = withoutIds(withOwnMeanings(formula, larder))
   const packed = await pack(JSON.stringify(sent))
   if (!packed) return notPacked({ code: 'browserWithoutStreams' })
   const bytes = new Uint8Array(packed.length + 1)

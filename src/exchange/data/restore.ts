@@ -1,9 +1,17 @@
 import '../../dough/larder/usual-notes.js'
+import { isFields } from '../../dough/data/fields.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, nameKey, newId } from '../../dough/document/formula.js'
 import type { Ingredient } from '../../dough/document/larder.js'
 import { sameData } from '../../dough/document/same-data.js'
-import type { Change, Transaction, Workbook } from '../../dough/document/workbook.js'
+import {
+  type Change,
+  type Cleared,
+  clearedFor,
+  type Transaction,
+  type Workbook,
+} from '../../dough/document/workbook.js'
+import { clearingAway } from '../../dough/edits/clear-away.js'
 import { freeName } from '../../dough/edits/fetched/shelf-edits.js'
 import { larderWith, usualLarder } from '../../dough/larder/usual-larder.js'
 import { idsFor, withIds, withTheseIds } from './new-ids.js'
@@ -30,6 +38,7 @@ export interface RestorePlan {
   readonly name: { readonly current: string; readonly incoming: string } | undefined // where they differ
   readonly scaleDiffers: boolean
   readonly leewayDiffers: boolean
+  readonly cleared: readonly Cleared[] // deleted where the file comes from, and not here
   readonly later: readonly string[] // names of the file's fields of a later version that are not here
 }
 
@@ -106,8 +115,33 @@ export function restorePlan(current: Workbook, incoming: Workbook): RestorePlan 
     name: current.name === incoming.name ? undefined : { current: current.name, incoming: incoming.name },
     scaleDiffers: !sameData(current.scale, incoming.scale),
     leewayDiffers: current.leeway !== incoming.leeway,
+    cleared: clearedElsewhere(current, incoming),
     later: Object.keys(incoming.later ?? {}).filter(name => !Object.hasOwn(current.later ?? {}, name)),
   }
+}
+
+/** What the file has cleared away, not yet for too long, and what is neither here nor cleared away here. */
+function clearedElsewhere(current: Workbook, { cleared = [] }: Workbook): Cleared[] {
+  const limit = new Date(Date.now() - clearedFor).toISOString()
+  const here = new Set((current.cleared ?? []).map(({ id }) => id))
+  const things = [
+    ...current.formulas,
+    ...current.larder,
+    ...(current.days ?? []),
+    ...current.formulas.flatMap(({ states = [] }) => states),
+  ]
+  const ids = new Set<unknown>(things.map(({ id }) => id))
+  return cleared.filter(
+    ({ id, at, thing }) => at >= limit && !here.has(id) && !(isFields(thing) && ids.has(thing.id)),
+  )
+}
+
+/** What is cleared away, of formulas and their parts that are called by these ids here. */
+function withTheirIds({ ...cleared }: Cleared, ids: ReadonlyMap<string, string>): Cleared {
+  const { of, thing, formula } = cleared
+  if (of === 'day') return { ...cleared, thing: withTheseIds(thing as Day, ids) }
+  if (of === 'state') return { ...cleared, formula: ids.get(String(formula)) ?? formula }
+  return cleared
 }
 
 /** The changes that make the list of `of` what the file holds; what is the same stays the same object. */
@@ -136,6 +170,12 @@ const ofDay = (id: string, value?: Day, index?: number): Change => ({
   ...(value && { value }),
   ...(index === undefined ? {} : { index }),
 })
+const ofCleared = (value: Cleared): Change => ({ of: 'cleared', id: value.id, value })
+/** What is here and in the file too, alike. */
+const sameInBoth = ({ formulas, ingredients, days }: RestorePlan): ReadonlySet<unknown> =>
+  new Set(
+    [...formulas, ...ingredients, ...days].flatMap(({ is, current }) => (is === 'same' ? [current] : [])),
+  )
 const ofIngredient = (id: string, value?: Ingredient, index?: number): Change => ({
   of: 'ingredient',
   id,
@@ -150,8 +190,8 @@ const ofIngredient = (id: string, value?: Ingredient, index?: number): Change =>
  */
 export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: RestoreChoice): Transaction {
   const plan = restorePlan(current, incoming)
-  if (choice.way === 'replace')
-    return {
+  if (choice.way === 'replace') {
+    const replacing: Transaction = {
       label: restoreLabels.replace,
       changes: [
         {
@@ -171,8 +211,11 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
           plan.missing.days,
           ofDay,
         ),
+        ...plan.cleared.map(ofCleared),
       ],
     }
+    return clearingAway(current, replacing, { replaced: true, but: sameInBoth(plan) })
+  }
 
   const onDifference = ({ incoming: { id } }: Incoming<Kept>) => choice.each?.get(id) ?? choice.differing
   let shelf = current // with what is added so far, for its names
@@ -242,6 +285,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
           : { ...day, id: newId(), name: fromFile(day.name) }
     changes.push(ofDay(value.id, value))
   }
+  for (const cleared of plan.cleared) changes.push(ofCleared(withTheirIds(cleared, ids)))
   const name = current.name === '' ? incoming.name : current.name
   const scale = current.scale ?? incoming.scale
   const leeway = current.leeway ?? incoming.leeway
@@ -255,5 +299,5 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     later !== current.later
   )
     changes.unshift({ of: 'workbook', value: { name, scale, leeway, later } })
-  return { label: restoreLabels.add, changes }
+  return clearingAway(current, { label: restoreLabels.add, changes }, { replaced: true })
 }

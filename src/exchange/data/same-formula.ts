@@ -9,10 +9,10 @@ export const sameFormula = (a: Formula, b: Formula): boolean =>
   sameData(a, b) || sameData(withoutIds(a), withoutIds(b))
 
 /**
- * As far as any file or text can say it: without kept states and the words its lines were read from, and of its
+ * As far as any file or text can say it: without kept states, its group and the words its lines were read from, and of its
  * meanings what the larder does not say.
  */
-function bare({ states: _, ...formula }: Formula, larder: Larder): Formula {
+function bare({ states: _, group: _group, ...formula }: Formula, larder: Larder): Formula {
   const used = new Set(formula.stages.flatMap(stage => stage.lines.map(line => nameKey(line.ingredient))))
   const meanings = formula.meanings.flatMap(({ ingredient, countsAs }) => {
     const key = nameKey(ingredient)

@@ -9,9 +9,12 @@ export function tooLarge({
   stages,
 }: Pick<Formula, 'name' | 'stages'>): Worded<DataDiagnostic> | undefined {
   const lines = stages.reduce((sum, stage) => sum + stage.lines.length, 0)
-  const about = (count: number, most: number) => ({ formula: name, count, most })
-  if (lines > largest.lines) return dataProblem({ code: 'tooManyLines', ...about(lines, largest.lines) })
+  if (lines > largest.lines) return tooManyLines(name, lines)
   if (stages.length > largest.stages)
-    return dataProblem({ code: 'tooManyStages', ...about(stages.length, largest.stages) })
+    return dataProblem({ code: 'tooManyStages', formula: name, count: stages.length, most: largest.stages })
   return undefined
 }
+
+/** That a formula has more lines than are kept of any. */
+export const tooManyLines = (formula: string, count: number): Worded<DataDiagnostic> =>
+  dataProblem({ code: 'tooManyLines', formula, count, most: largest.lines })

@@ -1,3 +1,4 @@
+import { readClearedData } from '../../dough/data/cleared-data.js'
 import { readDayData } from '../../dough/data/day-data.js'
 import { type Fields, isFields, type Tell } from '../../dough/data/fields.js'
 import { readFormulaData } from '../../dough/data/formula-data.js'
@@ -5,7 +6,7 @@ import { readIngredientData } from '../../dough/data/ingredient-data.js'
 import type { LeftOut } from '../../dough/data/left-out.js'
 import { isLeeway, isScale } from '../../dough/document/checks.js'
 import { type Formula, newId, type Problem } from '../../dough/document/formula.js'
-import { optionsOf, type Workbook, withDays } from '../../dough/document/workbook.js'
+import { type Cleared, optionsOf, type Workbook, withList } from '../../dough/document/workbook.js'
 import type { Worded } from '../../engine/index.js'
 import { whyHostile } from './hostile.js'
 import { tooLarge } from './too-long.js'
@@ -32,7 +33,7 @@ export interface WorkbookRead {
  * gives the same text, byte for byte, fields of later versions included.
  */
 export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISOString()): string {
-  const { name, scale, leeway, formulas, larder, days, later } = workbook
+  const { name, scale, leeway, formulas, larder, days, cleared, later } = workbook
   const file = {
     format: formatName,
     version: formatVersion,
@@ -43,6 +44,7 @@ export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISO
     formulas,
     larder,
     days,
+    cleared,
     ...later,
   }
   return `${JSON.stringify(file, null, 1)}\n`
@@ -88,13 +90,8 @@ class Told {
   }
 }
 
-interface Kept {
-  readonly id: string
-  readonly name: string
-}
-
 /** The items of a list that can be read, each under an id of its own; the list itself where all can. */
-function readItems<T extends Kept>(
+function readItems<T extends { readonly id: string }>(
   value: unknown,
   item: DataItem['item'],
   readOne: (item: unknown, tell: Tell) => T | undefined,
@@ -104,8 +101,9 @@ function readItems<T extends Kept>(
   if (!Array.isArray(value)) return []
   const ids = new Set<string>()
   const items = value.flatMap((one: unknown, at): T[] => {
+    const named = isFields(one) && isFields(one.thing) ? one.thing : one
     const of: DataItem =
-      isFields(one) && typeof one.name === 'string' ? { item, name: one.name } : { item, place: at + 1 }
+      isFields(named) && typeof named.name === 'string' ? { item, name: named.name } : { item, place: at + 1 }
     const asides: LeftOut[] = []
     const read = readOne(one, aside => asides.push(aside))
     if (!read) {
@@ -157,12 +155,14 @@ export function readWorkbookFile(text: string): WorkbookRead {
     formulas,
     larder,
     days,
+    cleared,
     ...later
   } = file as Fields
   for (const [list, items] of [
     [formulas, 'formulas'],
     [larder, 'ingredients'],
     [days, 'days'],
+    [cleared, 'deleted things'],
   ] as const)
     if (Array.isArray(list) && list.length > mostItems)
       return refused(dataProblem({ code: 'tooManyItems', items, count: list.length, most: mostItems }))
@@ -183,8 +183,10 @@ export function readWorkbookFile(text: string): WorkbookRead {
     formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormula, told) : [],
     larder: readItems(larder, 'ingredient', readIngredientData, told),
   }
+  const planned = withList(workbook, 'days', readItems(days, 'day', readDayData, told))
+  const deleted = readItems(cleared, 'deleted thing', readClearedData, told) as readonly unknown[]
   return {
-    workbook: withDays(workbook, readItems(days, 'day', readDayData, told)),
+    workbook: withList(planned, 'cleared', deleted as readonly Cleared[]),
     ...(typeof savedAt === 'string' ? { savedAt } : {}),
     problems: told.all(),
   }

@@ -1,9 +1,10 @@
 import { type StepPlan, stepsOf } from '../../day/method/stage-steps.js'
-import { stepWords } from '../../day/method/words.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import { listed } from '../../engine/index.js'
 import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from '../text/printed.js'
 import { isNotConfirmedNote } from '../values/not-confirmed.js'
+import { markupStep, tidyText } from './markup-steps.js'
 import { methodTimes, stepDuration } from './method-times.js'
 import { isoDuration, minutesOfStep, type RecipeTimes, statedTimes } from './stated-times.js'
 
@@ -17,6 +18,7 @@ interface Step {
   readonly '@type': 'HowToStep'
   readonly name?: string
   readonly text: string
+  readonly additionalType?: string | undefined // `hands`, `wait` or `bake`, where its words do not give it
   readonly itemListElement?: readonly Direction[] // where its words state a time
 }
 
@@ -38,9 +40,6 @@ export interface RecipeMarkup extends RecipeTimes {
   readonly recipeInstructions: readonly Step[] | readonly Section[]
 }
 
-/** A text on one line. */
-const tidyText = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\u2028\u2029\s]+/gu, ' ').trim()
-
 const weightOf = (line: PrintedLine): string => {
   const weight = line.batch ?? line.grams
   return weight === undefined ? tidyText(line.typed) : gramsSaid(weight)
@@ -52,9 +51,6 @@ const withNote = (text: string, note: string): string =>
 /** `70 g wholemeal spelt, fresh milled`; a line without a name says nothing. */
 const ingredientText = (line: PrintedLine): string =>
   withNote([weightOf(line), tidyText(line.ingredient)].filter(Boolean).join(' '), line.note)
-
-const joined = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
 
 /** A direction with the time its words state, if they state one. */
 function direction(text: string, words = text): Direction {
@@ -71,14 +67,14 @@ const timed = (directions: readonly Direction[]): Pick<Step, 'itemListElement'> 
 
 /** A step of a method, its time in a direction. */
 function methodStep(plan: StepPlan, formula: Formula): Step {
-  const { does, kind, text, note } = plan.step
-  const said = tidyText(stepWords({ does, kind, text, note }))
+  const { name, text, additionalType } = markupStep(plan.step)
   const performTime = stepDuration(plan, formula)
   return {
     '@type': 'HowToStep',
-    ...(tidyText(does) && { name: tidyText(does) }),
-    text: said,
-    ...(performTime && { itemListElement: [{ '@type': 'HowToDirection', text: said, performTime }] }),
+    ...(name && { name }),
+    text,
+    ...(additionalType && { additionalType }),
+    ...(performTime && { itemListElement: [{ '@type': 'HowToDirection', text, performTime }] }),
   }
 }
 
@@ -99,7 +95,7 @@ interface Said {
 
 /** What a stage is made of, to weigh or to mix; what the notes of its lines say of time is a direction each. */
 function making(name: string, verb: 'weigh' | 'mix', lines: readonly PrintedLine[]): Step {
-  const text = `${name}: ${verb} ${joined(lines.map(ingredientText))}.`
+  const text = `${name}: ${verb} ${listed(lines.map(ingredientText))}.`
   const noted = lines
     .map(({ ingredient, note }) => direction(`${tidyText(ingredient)}: ${tidyText(note)}`, note))
     .filter(({ performTime }) => performTime)
@@ -127,7 +123,7 @@ function yieldOf(sheet: FigureSheet, { stages }: Printed): string {
   const dough = stages.at(-1)!.lines.map(line => line.batch ?? line.grams)
   if (batch?.make === 'pieces' || batch?.make === 'baked pieces') {
     const weighed = batch.make === 'pieces' ? 'of dough' : 'baked'
-    return joined(
+    return listed(
       batch.pieces.map(({ count, weight }) =>
         tidyText(
           `${Number(count.toFixed(2))} ${count === 1 ? 'piece' : 'pieces'} of ${gramsSaid(weight)} ${weighed}`,

@@ -28,13 +28,29 @@ interface Read extends Taken {
 /** Of several measures of one thing the finest is taken: metric weights, other weights, volumes, counts. */
 const weights = { g: 6, kg: 6, oz: 5, lb: 5 }
 const volumes = { ml: 4, l: 4, 'fl oz': 3, cup: 3, tbsp: 3, tsp: 3 }
-const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 2, '%': 1 }
+export const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes, each: 2, '%': 1 }
 
 /** Kinds of the larder that are counted as well as weighed. */
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
 const fats = /butter|margarine|shortening|beurre/i
-const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
+export const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
+export const bySpoon = 25 // … where one is by the larder's density: a cup of flour is printed as 120 to 150 g
+const rounding = 0.01
+/** What some kitchens' measures are to those of the United States: a cup of 250 ml, a pint of 568. */
+const otherSizes: Readonly<Partial<Record<string, number>>> = { cup: 250 / 236.6, pint: 1.2, 'fl oz': 0.96 }
+/** What a packet of dry yeast weighs, and a cube of fresh, in the shops of most countries. */
+const portions = [
+  [
+    /^(?:pack|pkg|pkt|pck|sachet|envelope|paquet|beutel)/,
+    7,
+    /(?:yeast|levure|hefe)/i,
+    /fresh|fra[iî]che|frisch|chimique/i,
+  ],
+  [/^(?:wurfel|cube)/, 42, /(?:yeast|levure|hefe)/i, /dry|dried|s[eè]che|trocken|instant/i],
+] as const
+/** What goes without saying: a stick of butter is four ounces. */
+const certain: readonly LineReason['code'][] = ['converted', 'stick']
 const nothing = { text: '', value: 0, unit: '' } as const
 
 /** In a note beside the weights of a batch a measure must not be taken for what that one needs. */
@@ -51,6 +67,7 @@ class Amounts {
   constructor(
     readonly name: string,
     readonly larder: Larder,
+    readonly isFormula: boolean, // percentages stand beside its amounts
   ) {}
 
   /** Asked for few amounts: most have a unit, and stand alone. */
@@ -58,10 +75,12 @@ class Amounts {
     return ingredientNamed(this.larder, this.name)
   }
 
-  /** What a bare number is: of what is counted, that many; of flour, water and salt, grams. */
+  /** What a bare number is: of what is counted, that many; of flour, water and salt, and beside a per cent, grams. */
   #bareUnit(value: number): 'g' | 'each' {
     const known = this.#known
+    if (this.isFormula) return known?.each ? 'each' : 'g'
     if (known) return known.each || inPieces.has(known.kind) ? 'each' : 'g'
+    if (/yeast|levure|hefe/i.test(this.name)) return 'g'
     return (guessCountsAs(this.name) ?? 'other') === 'other' && value <= mostPieces ? 'each' : 'g'
   }
 
@@ -78,6 +97,13 @@ class Amounts {
     const read = figure.text
     // `asdf 42t`: one letter behind what nobody knows is no measure
     const isLetter = unit?.kind === 'unit' && unit.guess === 'letter'
+    const weight = unit?.kind === 'unknown' ? this.#portion(unit.word) : undefined
+    if (weight) {
+      const grams = weight * number.value
+      const inGrams = { text: `${numberText(grams)} g`, value: grams, unit: 'g', grams } as const
+      const reason: LineReason = { code: 'portion', typed, read: inGrams.text }
+      return { ...taken, figure: inGrams, reasons: [reason], note: typed, rank: 0 }
+    }
     if (read === '' || (isLetter && isBehind && !this.#known))
       return { ...taken, figure: nothing, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
     const given = { typed, number: number.value, unit: unit?.kind === 'unit' ? unit.unit : '', read }
@@ -87,6 +113,11 @@ class Amounts {
     if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
     const rank = ranks[unit ? figure.unit : 'each'] ?? 0
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
+  }
+
+  #portion(word: string): number | undefined {
+    const { name } = this
+    return portions.find(([of, , what, not]) => of.test(word) && what.test(name) && !not.test(name))?.[1]
   }
 
   #weighed({ figure }: Read): Weighed {
@@ -106,12 +137,16 @@ class Amounts {
     ) as [Weighed, Weighed]
     const { grams, by } = there
     if (!here.grams || grams === undefined)
-      return { reason: { code: 'alsoNotCompared', ...of }, agrees: false }
+      return { reason: { code: 'alsoNotCompared', ...of }, agrees: true }
     const more = (grams / here.grams - 1) * 100
+    const isBySpoon = (by ?? here.by) !== undefined
     const reason: LineReason = by
       ? { code: 'alsoWeighed', ...of, grams, by, more }
       : { code: 'alsoMeasured', ...of, more }
-    return { reason, agrees: Math.abs(more) <= agreement }
+    const { unit } = other.quantity.terms[0]
+    const size = otherSizes[unit?.kind === 'unit' ? unit.unit : ''] ?? 1
+    const least = Math.min(...[1, size].map(times => Math.abs((more + 100) * times - 100)))
+    return { reason, agrees: least <= (isBySpoon ? bySpoon : agreement) + rounding }
   }
 }
 
@@ -119,8 +154,8 @@ class Amounts {
  * The amount of highest rank: as Tarebook writes it, '' where it has to be asked for, or a share of an earlier stage.
  * `guesses` are to be confirmed, `said` need not be; `notes` are what the amount loses: the range, another measure.
  */
-export function settle(all: readonly Taken[], name: string, larder: Larder) {
-  const amounts = new Amounts(name, larder)
+export function settle(all: readonly Taken[], name: string, larder: Larder, isFormula = false) {
+  const amounts = new Amounts(name, larder, isFormula)
   const reads = all.map(taken => amounts.read(taken))
   const best = reads.toSorted((a, b) => b.rank - a.rank)[0]
   if (!best) return { amount: '', guesses: [], said: [], notes: [] }
@@ -129,7 +164,9 @@ export function settle(all: readonly Taken[], name: string, larder: Larder) {
   const count = reads.find(r => r !== best && r.rank < volumes.tsp && !r.quantity.upTo)
   const pieces = count?.quantity.terms[0].number.value ?? 1
   const isBare = count !== undefined && count.quantity.terms[0].unit === undefined
-  if (count && pieces !== 1 && (best.ofEach || (isBare && count.isBefore))) {
+  const each = ingredientNamed(larder, name)?.each
+  const isOfAll = each !== undefined && Math.abs((best.figure.grams ?? 0) / pieces / each - 1) < 0.3
+  if (count && !isOfAll && pieces !== 1 && (best.ofEach || (isBare && count.isBefore))) {
     const amount = amountText(numberText(figure.value * pieces), figure.unit)
     const ofEach: LineReason = { code: 'ofEach', count: count.typed, one, read: amount }
     return { amount, guesses: [...reasons, ofEach], said: [], notes: [note, count.typed] }
@@ -146,8 +183,15 @@ export function settle(all: readonly Taken[], name: string, larder: Larder) {
   return {
     amount: figure.text,
     ...share,
-    guesses: [...reasons, ...together, ...comparisons.filter(c => !c.agrees).map(c => c.reason)],
-    said: comparisons.filter(c => c.agrees).map(c => c.reason),
+    guesses: [
+      ...reasons.filter(r => !certain.includes(r.code)),
+      ...together,
+      ...comparisons.filter(c => !c.agrees).map(c => c.reason),
+    ],
+    said: [
+      ...reasons.filter(r => certain.includes(r.code)),
+      ...comparisons.filter(c => c.agrees).map(c => c.reason),
+    ],
     notes,
   }
 }

@@ -1,10 +1,12 @@
 import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { namesBread } from '../values/stage-kinds.js'
 import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
-import { type Heading, headingOf, inlineStage, isDayNumber, type StageHeading } from './headings.js'
+import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
@@ -42,6 +44,7 @@ const weights = {
   'ingredients in a sentence': 1,
   'only an amount': 0.2,
   'only what is done to it': 3.5,
+  'another choice': 5,
   'a name beside lines': 1,
   'a remark among remarks': 0.5,
 } as const
@@ -64,6 +67,7 @@ export const candidate = (
   more: Omit<Candidate, 'kind' | 'score' | 'reasons'> = {},
 ): Candidate => ({ ...more, kind, reasons, score: reasons.reduce((sum, r) => sum + weights[r], 0) })
 
+const rowsBelow = 6 // a title, where a list is to begin
 const leastToTell = 5 // the score of what tells something so plainly that it is no line
 
 const only = (...pairs: readonly (readonly [Evidence, boolean])[]): Evidence[] =>
@@ -74,6 +78,20 @@ const bestOf = (all: readonly Candidate[]): Candidate => all.reduce((a, b) => (b
 /** Does the amount stand before the name, behind it, or is there none? */
 const shapeOf = ({ quantities: [first] }: Row): string =>
   first ? (first.from === 0 ? 'first' : 'behind') : 'none'
+
+/** Is it in the larder, or flour, water or salt by its name? A starter may be a stage, a grain a bread. */
+function isIngredient({ known, ingredient }: Found): boolean {
+  if (known) return true
+  const words = ingredient.split(' ')
+  return [words[0]!, words.at(-1)!].some(word => {
+    const kind = isGrain(word) || word.includes('-') ? undefined : guessCountsAs(word)
+    return kind !== undefined && kind !== 'starter'
+  })
+}
+
+/** Does a row give an amount, and no order? */
+const isList = (row: Row | undefined): boolean =>
+  row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
@@ -112,7 +130,13 @@ export class Candidates {
     const isTold = tellings.some(({ score }) => score >= leastToTell)
     const lines = this.#lines(row, at, isTold)
     const isName = lines.some(({ needs, kind }) => kind === 'line' && !needs)
-    const heads = this.#headings(row, at, isName)
+    // `Fig and walnut, 2 x 700 g`: of so many loaves
+    const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
+    const isMany = ({ times, terms: [{ unit }] }: Portion) =>
+      times !== undefined || unit?.kind === 'each' || (!unit && row.words.length > 3)
+    const isOver = at === 0 && !isTold && !isKnown && this.rows.slice(1, rowsBelow).some(isList)
+    const isOfLoaves = isOver && row.quantities.some(q => q.from > 0 && isMany(q))
+    const heads = this.#headings(row, at, isName && !isOfLoaves, isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, plain)]
@@ -122,30 +146,34 @@ export class Candidates {
     return all
   }
 
-  #headings(row: Row, at: number, isName: boolean): Candidate[] {
+  #headings(row: Row, at: number, isName: boolean, isOfLoaves: boolean): Candidate[] {
     const isFirst = at === 0
     const heading = headingOf(row)
     if (heading && heading.opens !== 'stage') {
-      // `Day 1` is of the method, but over amounts a stage
-      const isDay = isDayNumber(row.tokens) && this.rows[at + 1]?.quantities[0]?.from === 0
-      const opens = isDay ? 'stage' : heading.opens
+      const opens =
+        heading.opens === 'time' ? (isList(this.rows[at + 1]) ? 'stage' : 'method') : heading.opens
       return [candidate(opens, [heading.sure ? 'heading of a part' : 'short'], { stage: heading.stage })]
     }
     if (!heading) {
       const stage = { name: nameIn(row), kind: undefined, remark: '' }
-      return isFirst && isShortName(row) && !isName ? [candidate('title', ['first row'], { stage })] : []
+      const evidence = only(['first row', isOfLoaves || (isShortName(row) && !isName)], ['short', isOfLoaves])
+      return isFirst && evidence.length > 0 ? [candidate('title', evidence, { stage })] : []
     }
-    const { stage, sure } = heading
+    const { stage, sure, led } = heading
     const { kind, name } = stage
     const evidence = this.#evidence(row, at, heading, isName)
     const candidates: Candidate[] = []
-    if (sure || kind || this.apart[at]) {
+    const isOver = at === 1 && isShortName(row) && isList(this.rows[2]) // below the title
+    if (sure || kind || led || this.apart[at] || isOver) {
       const isOpen = sure && !(isFirst && row.colon)
       candidates.push(candidate('stage', evidence, { stage, ...(isOpen ? {} : { needs: 'lines below' }) }))
     }
     if (isFirst) {
       const title = evidence.filter(
-        one => !ofHeadings.has(one) && (one !== 'marked as a heading' || row.marked),
+        one =>
+          !ofHeadings.has(one) &&
+          !(isOfLoaves && one === 'says how much') &&
+          (one !== 'marked as a heading' || row.marked),
       )
       if (kind) title.push('names what is in it')
       if (kind && namesBread(row.words.map(t => t.key)) && !title.includes('says how much'))
@@ -178,7 +206,11 @@ export class Candidates {
   #lines(row: Row, at: number, isTold: boolean): Candidate[] {
     const { larder } = this
     const { words, bulleted, when, quantities } = row
-    const start = opensWith(row, kitchen.listStarts) // `You need …`
+    const colon = row.tokens.findIndex(t => t.text === ':')
+    const isTotal =
+      opensWith(row, kitchen.factStarts) !== undefined && quantities.filter(q => q.from > colon).length > 1
+    // `You need …`, `Total flour: 80 % …, 20 % …`
+    const start = colon > 0 && isTotal ? colon + 1 : opensWith(row, kitchen.listStarts)
     if (start !== undefined && quantities.some(q => q.terms[0].unit)) {
       const found = foundIn(row, larder, start)
       if (found.length > 0) return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
@@ -187,29 +219,40 @@ export class Candidates {
     if (inline && !isOrder(row, inline.from)) {
       const found = foundIn(row, larder, inline.from)
       const parts = [{ found, stage: inline.stage }]
-      if (found.length > 1) return [candidate('line', ['names its stage'], { parts })]
+      if (found.length > (inline.stage.kind === 'other' ? 0 : 1))
+        return [candidate('line', ['names its stage'], { parts })]
     }
     if (isTold) return []
     const found = foundIn(row, larder)
     const isOne = found.length === 1
     const [reason] = only(
       ['amounts of ingredients', found.some(f => f.amount || f.share !== undefined || f.guesses.length > 0)],
-      ['ingredients the larder knows', found.length > 0 && found.every(f => f.known)],
+      ['ingredients the larder knows', found.length > 0 && found.every(isIngredient)],
       ['an ingredient in a list', isOne && bulleted && words.length <= 8 && when === undefined],
       ['as much as is wished', isOne && isWished(row)],
     )
     if (reason) return [candidate('line', [reason], { parts: [{ found }] })]
-    if (found.length === 0 && quantities[0]?.from === 0) return [candidate('amount', ['only an amount'])]
+    if (found.length === 0 && quantities[0]?.from === 0) {
+      const isShare = quantities[0].terms[0].unit?.kind === 'unit' && quantities[0].terms[0].unit.unit === '%'
+      const also = isShare ? [candidate('note', ['only an amount'])] : []
+      return [candidate('amount', ['only an amount']), ...also]
+    }
     if (!isShortName(row)) return []
     // a row among lines that names a stage read before takes that one
     const name = nameIn(row)
     const isDefinite = kitchen.definite.has(words[0]!.key) && !this.apart[at]
-    const parts = named(name, row)
+    // `Levain, soaker` names two
+    const isSeveral = found.length > 1 && found.every(f => this.#isStage(f.ingredient))
+    const parts = isSeveral ? [{ found }] : named(name, row)
     if (words.some(t => kitchen.above.has(t.key)))
       return [candidate('line', ['takes an earlier stage'], { parts })]
-    return this.#stages.has(nameKey(name)) || isDefinite
+    return this.#isStage(name) || isDefinite || isSeveral
       ? [candidate('line', ['takes an earlier stage'], { parts, needs: 'a line above' })]
       : [candidate('line', ['a name beside lines'], { parts, needs: 'a neighbour' })]
+  }
+
+  #isStage(name: string): boolean {
+    return this.#stages.has(nameKey(name))
   }
 
   /** The ingredients of sentences, before any list of them. */
@@ -225,6 +268,8 @@ export class Candidates {
   #tellings(row: Row): Candidate[] {
     const told: Candidate[] = []
     if (isFact(row)) told.push(candidate('fact', ['a fact with its figure']))
+    if (row.words.length > 1 && kitchen.ors.has(row.tokens[0]!.key))
+      told.push(candidate('note', ['another choice']))
     if (isAside(row)) told.push(candidate('note', ['only what is done to it']))
     const sentence = only(...ofSentence(row), ['long', row.words.length > 5])
     if (sentence.length === 0) {

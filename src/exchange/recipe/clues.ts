@@ -23,9 +23,16 @@ export function opensWith(row: Row, phrases: ReadonlySet<string>): number | unde
 
 /** `Serves 4`, `Total: 1,921 g`, `Bake: 40 min`, `Pour un kilo de pain`: a fact with its number. */
 export function isFact(row: Row): boolean {
-  const { tokens, words, quantities, hasNoAmount } = row
+  const { tokens, words, quantities, hasNoAmount, when } = row
+  // `30 loaves of 800 g`
+  const [each] = quantities
+  const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
+  const isOne = quantities.length === 1 && words.length < 9 && when === undefined
+  if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
+  // `Autolyse` is a heading, `autolyse (all)` a line
+  if (kindOfWord(words[0]!.key) && !tokens.some(t => t.kind === 'number')) return false
   const next = tokens[after]
   const first = words[0]!.key
   if (first === 'pour' || first === 'for') {
@@ -43,7 +50,11 @@ export function isFact(row: Row): boolean {
 /** `Pour la pâte` is no order, though `pour` is a verb in English. */
 function opensWithVerb({ words, tokens }: Row): boolean {
   const [first, next] = words
+  // `1 Mix the flour`
+  if (tokens[0]?.kind === 'number')
+    return tokens[1] === first && /^\p{Lu}/u.test(first?.text ?? '') && kitchen.verbs.has(first!.key)
   if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
+  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]))) return false // `Mix`
   const key = next?.key ?? ''
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }
@@ -61,7 +72,7 @@ export function ofSentence(row: Row) {
     isLong && tokens.some((t, i) => t !== words[0] && kitchen.verbs.has(t.key) && !isInAmount(i))
   return [
     ['a time first', timeFirst],
-    ['a verb first', isText && opensWithVerb(row)],
+    ['a verb first', words.length > 0 && opensWithVerb(row)],
     ['several sentences', isLong && sentencesOf(row).length > 1],
     [
       'opens like a sentence',
@@ -75,14 +86,23 @@ export function ofSentence(row: Row) {
 export function isAside(row: Row): boolean {
   const { tokens } = row
   const isBracket = isOpening(tokens[0]) && closingOf(row, 0, tokens.length) === tokens.length - 1
+  // `*from the weekend book`
+  if (/^\s*[*†‡]+\p{Ll}/u.test(row.text) && row.quantities.length === 0) return true
   const isDone = isState(tokens.slice(0, noteStart(tokens, 1)))
-  return isBracket || isDone || (opensWith(row, kitchen.asides) !== undefined && tokens[1]?.text !== ':')
+  return (
+    tokens.length === 0 ||
+    isBracket ||
+    isDone ||
+    (opensWith(row, kitchen.asides) !== undefined && tokens[1]?.text !== ':')
+  )
 }
 
-/** Does an order follow at a token: `mix …`? */
-export function isOrder({ tokens }: Row, from: number): boolean {
-  const word = tokens.slice(from, from + 3).find(t => t.kind === 'word')
-  return word !== undefined && kitchen.verbs.has(word.key)
+/** Does an order follow at a token: `mix …`, `in the evening, mix …`? */
+export function isOrder({ tokens, quantities }: Row, from: number): boolean {
+  const first = quantities.find(q => q.from >= from)?.from ?? from + 3
+  return tokens
+    .slice(from, Math.min(first, from + 8))
+    .some(t => t.kind === 'word' && kitchen.verbs.has(t.key))
 }
 
 /** `salt to taste`, `oil for the tin`. */

@@ -1,8 +1,9 @@
+import { numberWords } from '../../dough/lexicon/number-words.js'
 import { isApostrophe, type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
-import { kitchen } from '../values/kitchen-words.js'
+import { kitchen, uses } from '../values/kitchen-words.js'
 import { isState, joined, noteStart, purposeIn } from '../values/line-names.js'
 import { isBread, kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
-import { closingOf, type Row } from './recipe-row.js'
+import { closingOf, type Row, rowOf } from './recipe-row.js'
 
 /** A stage's name, as a heading gives it. */
 export interface StageHeading {
@@ -13,9 +14,10 @@ export interface StageHeading {
 
 /** What a row opens if it is a heading: a stage, or one of the parts of a recipe. */
 export interface Heading {
-  readonly opens: 'stage' | 'list' | 'method' | 'remarks'
+  readonly opens: 'stage' | 'list' | 'method' | 'remarks' | 'time' // of what comes then: lines or steps
   readonly stage: StageHeading
   readonly sure: boolean // marked, or `For the levain`: else it is one only over lines
+  readonly led?: boolean // `For the …`, `To make the …`
 }
 
 const mostWords = 12 // of a row that is a heading
@@ -26,24 +28,27 @@ const capital = (text: string): string => {
   return small.charAt(0).toUpperCase() + small.slice(1)
 }
 
-export const isDayNumber = ([day]: readonly Token[]): boolean => day?.key === 'day' || day?.key === 'jour'
-
-/** `Day 2 – dough`: the token after the day, where something follows. */
-const afterDay = (tokens: readonly Token[]): number =>
-  isDayNumber(tokens) && tokens.length > 3 && tokens[2]!.kind === 'mark' ? 3 : 0
+/** `Day 2`, `The night before`, `Step 1`: when or where in the order something is made, and not what. */
+const isWhen = (tokens: readonly Token[]): boolean =>
+  tokens.some(t => kitchen.whens.has(t.key)) &&
+  tokens.every(
+    ({ kind, key }) =>
+      kind !== 'word' || [kitchen.whens, kitchen.beforeNames, numberWords].some(w => w.has(key)),
+  )
 
 /** The words before a parenthesis, a colon, a dash or a figure, and what follows as a remark. */
 function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
   const { tokens } = row
-  const start = afterDay(tokens)
   let to = tokens.length - (row.colon ? 1 : 0)
   const isPercent = (i: number) =>
-    tokens[i + 1]?.text === '%' && i + 2 >= to && kindOf(tokens.slice(start, i)) !== undefined
+    tokens[i + 1]?.text === '%' && i + 2 >= to && kindOf(tokens.slice(0, i)) !== undefined
+  // `SOAKER 12 OZ`
+  const isWeighed = (i: number) => row.starting.get(i)?.to === to && kindOf(tokens.slice(0, i)) !== undefined
   const isMany = (i: number) =>
     row.when === undefined && /^(?:for|pour)$/.test(tokens[i]!.key) && tokens[i + 1]?.kind === 'number'
   const at = tokens.findIndex(({ text, gap }, i) => {
     const isSign = '(:,'.includes(text) || ('–—-'.includes(text) && gap)
-    return i < to && i > start && (isSign || isPercent(i) || isMany(i))
+    return i < to && i > 0 && (isSign || isPercent(i) || isWeighed(i) || isMany(i))
   })
   const headTo = at < 0 ? to : at
   let from = headTo
@@ -52,14 +57,18 @@ function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
     if (tokens[to - 1]?.text === ')') to--
   } else if (tokens[from]?.kind === 'mark') from++
   const remark = from < to ? row.text.slice(tokens[from]!.at, tokens[to - 1]!.end) : ''
-  return { head: tokens.slice(start, headTo), headTo, remark }
+  const first = tokens.findIndex(t => t.kind !== 'mark' || t.text === '(') // signs stand before it
+  return { head: tokens.slice(Math.max(first, 0), headTo), headTo, remark }
 }
 
-/** A stage's name without `For the`; `led` where it has that. */
-function nameIn(head: readonly Token[]): { name: readonly Token[]; led: boolean } {
+/** A stage's name without `For the`, and over a colon without `Make the`; `led` where it has that. */
+function nameIn(head: readonly Token[], isOver = false): { name: readonly Token[]; led: boolean } {
   const isLead = (token: Token | undefined) => token !== undefined && kitchen.headingLeads.has(token.key)
-  let from = 0
-  while (isLead(head[from])) {
+  const isMade = (at: number) =>
+    kitchen.makes.has(head[at]?.key ?? '') && kitchen.beforeNames.has(head[at + 1]?.key ?? '')
+  const isTo = head[0]?.key === 'to' && isMade(1)
+  let from = isTo ? 1 : 0
+  while (isLead(head[from]) || ((isTo || isOver) && isMade(from))) {
     from++
     if (head[from]?.kind === 'number') from++
     if (head[from]?.text === ':' || head[from]?.text === '.') from++
@@ -86,17 +95,32 @@ export function headingOf(row: Row): Heading | undefined {
   if (words.length === 0 || words.length > mostWordsOfName) return undefined
   const key = words.map(t => t.key).join(' ')
   const marked = row.marked || row.colon
-  const { name, led } = nameIn(head)
-  const stage = { name: capital(joined(name)), kind: kindOf(name), remark }
+  const { name, led } = nameIn(head, row.colon)
+  // `Poolish from the night before`; `warm water to mix` is of no mix
+  const late = name.findIndex((t, i) => i > 0 && kitchen.noteStarts.has(t.key))
+  const isLate = late > 0 && isWhen(name.slice(late + 1))
+  const short = late < 0 ? name : name.slice(0, late)
+  const remarks = [isLate ? joined(name.slice(late)) : '', remark].filter(Boolean).join(', ')
+  const stage = { name: capital(joined(isLate ? short : name)), kind: kindOf(short), remark: remarks }
   const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
-  const ofStage = kindOf(tokensOf(remark))
-  if (ofStage && kitchen.listHeadings.has(key))
-    return { opens: 'stage', stage: { name: capital(remark), kind: ofStage, remark: '' }, sure: true }
+  const isTime = isWhen(head)
+  // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
+  const inner = remark && (isTime || kitchen.listHeadings.has(key)) ? headingOf(rowOf(remark)) : undefined
+  if (inner?.opens === 'stage' && inner.stage.kind) {
+    const told = isTime && !head.some(t => t.kind === 'number') ? [joined(head)] : []
+    const remark = [...told, inner.stage.remark].filter(Boolean).join(', ')
+    return { opens: 'stage', stage: { ...inner.stage, remark }, sure: true }
+  }
+  if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
+    return { opens: 'time', stage: { ...stage, name: capital(joined(head)) }, sure: true }
   if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
-  if (kitchen.methodHeadings.has(key)) return { opens: 'method', stage, sure: true }
+  // `Cuisson : 25 min` is a fact
+  if (kitchen.methodHeadings.has(key))
+    return row.when === undefined ? { opens: 'method', stage, sure: true } : undefined
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
-  if (name.length === 0 || name.some(t => t.kind === 'number')) return undefined
+  if (name.length === 0 || name.some(t => t.kind === 'number') || (isState(head) && !row.colon))
+    return undefined
   // `preferment (above)` takes one
   const isAbove = !marked && tokensOf(remark).some(t => kitchen.above.has(t.key))
   if (isAbove || saysHowMuch(row, headTo, marked)) return undefined
@@ -106,7 +130,8 @@ export function headingOf(row: Row): Heading | undefined {
   const isName = words.length <= 4 && !'.!?'.includes(row.tokens.at(-1)!.text)
   // `battu pour la dorure` is said of what stands above
   const plain = isName && !row.bulleted && !isState(head.slice(0, noteStart(head, 1)))
-  return sure || plain ? { opens: 'stage', stage, sure } : undefined
+  const isSort = words.length === 1 && kitchen.sorts.has(key)
+  return sure || plain ? { opens: 'stage', stage, sure, led: led || isSort } : undefined
 }
 
 /** A stage's name before amounts in one row: `Levain: 40 g starter, 100 g flour`, `For the poolish, mix …`. */
@@ -120,14 +145,16 @@ export function inlineStage(
   if (ahead <= 0) return undefined
   const end = start + ahead
   const { name, led } = nameIn(tokens.slice(start, end))
-  const kind = kindOf(name)
+  const kind = kindOf(name) ?? (led && uses.has(name[0]?.key ?? '') ? 'other' : undefined)
   if (!kind || name.length > 4 || name.some(t => t.kind !== 'word')) return undefined
   const only =
     led ||
     name.length <= 2 ||
     name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
-  // `Levain: 200 g` is a line
-  if (row.quantities.filter(q => q.from > end && q.to <= to).length < 2) return undefined
+  // `Levain: 200 g` is a line, `Egg wash: 1 egg` is not
+  const [amount, ...others] = row.quantities.filter(q => q.from > end && q.to <= to)
+  const isOfOther = kindOf(name) === 'other' && tokens[amount?.to ?? to]?.kind === 'word'
+  if (!amount || (others.length === 0 && !isOfOther)) return undefined
   return { stage: { name: capital(joined(name)), kind, remark: '' }, from: end + 1 }
 }

@@ -48,7 +48,7 @@ function follow(way: Way, last: Candidate, apart: boolean): Way | undefined {
   if (pending === 'lines' && kind !== 'line' && kind !== 'list') return undefined
   if (pending === 'an amount' && (apart || kind !== 'amount')) return undefined
   if (pending === 'a name' && (apart || !isName)) return undefined
-  if (needs === 'a line above' && !isAmongLines) return undefined
+  if (needs === 'a line above' && !isAmongLines && above !== 'stage') return undefined
   if (needs === 'a remark above' && !isAmongRemarks) return undefined
   const isPaired = pending === 'a name' || (kind === 'amount' && way.isName === true && !apart)
   let next: Way['pending'] = kind === 'list' ? pending : undefined

@@ -1,9 +1,9 @@
 import type { Larder } from '../../dough/document/larder.js'
-import { ingredientNamed } from '../../dough/larder/spelled-names.js'
+import { ingredientNamed, larderName } from '../../dough/larder/spelled-names.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen } from '../values/kitchen-words.js'
-import { bare, isState, nameOf } from '../values/line-names.js'
+import { bare, isState, joined, nameOf } from '../values/line-names.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage } from './headings.js'
 import { type Row, textOf } from './recipe-row.js'
@@ -38,7 +38,7 @@ const isDone = (token: Token | undefined): boolean =>
 const chunksOf = (row: Row, from: number): Piece[] =>
   cut(row, from, row.tokens.length, (i, isBehindAmount) => {
     const { text, key, wide, gap } = row.tokens[i]!
-    if (text === ',' || text === ';' || (wide && text === '+')) return true
+    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●'.includes(text)) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
     const ofStuff = i > from && kitchen.beforeStuff.has(key) && isDone(row.tokens[i - 1])
@@ -65,27 +65,40 @@ function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolea
 /** Does a chunk speak of another ingredient than the one before it? */
 function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: Larder): boolean {
   const name = namedBeside(row, chunk, amount)
-  if (name.length === 0 || isState(name)) return false
+  if (name.length === 0 || isState(name) || name.every(t => kitchen.more.has(t.key))) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
-  return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && nameOf(name, larder).known
+  const isName = nameOf(name, larder).known || earlierStageWords(joined(name)).length === name.length
+  return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && isName
+}
+
+/** `1 cup Flour, Whole Wheat`: does a chunk say which of the larder's the one before it is? */
+function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolean {
+  const name = joined(namedBeside(row, before, before.quantities[0]))
+  const kind = textOf(row, chunk.from, Math.min(chunk.to, chunk.from + longestBareName))
+  return larderName(larder, `${kind} ${name}`) !== undefined
 }
 
 /** The stretches of a row that speak of one ingredient each. */
 function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
-  const pieces: { from: number; to: number; quantities: Portion[]; isWhole: boolean }[] = []
+  const pieces: { from: number; to: number; quantities: Portion[]; isNamed: boolean; isMeasured: boolean }[] =
+    []
   for (const chunk of chunksOf(row, start)) {
     const { from, to, quantities } = chunk
     const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
+    const isNamed = namedBeside(row, chunk, amount).length > 0
+    const isMeasured = amount !== undefined
     const before = pieces.at(-1)
-    if (!before || (before.isWhole && isAnother(row, chunk, amount, larder))) {
-      const isWhole = amount !== undefined && namedBeside(row, chunk, amount).length > 0
-      pieces.push({ from, to, quantities: [...quantities], isWhole })
+    const isMore = before && !amount && isNameOf(row, before, chunk, larder)
+    const isWhole = before?.isNamed && (before.isMeasured || row.quantities.length === 0)
+    if (!before || (isWhole && !isMore && isAnother(row, chunk, amount, larder))) {
+      pieces.push({ from, to, quantities: [...quantities], isNamed, isMeasured })
       continue
     }
     before.to = to
     before.quantities.push(...quantities)
-    before.isWhole ||= amount !== undefined
+    before.isNamed ||= isNamed
+    before.isMeasured ||= isMeasured
   }
   return pieces
 }
@@ -103,7 +116,9 @@ export function foundIn(row: Row, larder: Larder, start = 0): Found[] {
     found.push({ ...of, guesses: [...of.guesses, ...reasons] })
     lost = []
   }
-  return found
+  // what stands before the first stands before all
+  const label = found[0]?.guesses.find(({ code }) => code === 'labelled')
+  return label ? found.map((one, at) => (at > 0 ? { ...one, guesses: [...one.guesses, label] } : one)) : found
 }
 
 const sticky = new Set(["'", '’', '-', '%', '/', '(', ')', '[', ']', '°'])

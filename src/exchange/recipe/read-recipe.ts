@@ -2,14 +2,17 @@ import { type Formula, nameKey, newId, type Problem, usualFlourWeight } from '..
 import type { Larder } from '../../dough/document/larder.js'
 import { larderName } from '../../dough/larder/spelled-names.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
+import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import type { Worded } from '../../engine/index.js'
 import { unnamed } from '../csv/columns.js'
 import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/recipe-method.js'
-import { type Candidate, Candidates, nameAlone } from './candidates.js'
+import type { ToldRow } from '../steps/told-row.js'
+import { kindOf } from '../values/stage-kinds.js'
+import { type Candidate, Candidates, candidate, nameAlone } from './candidates.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
-import { type Row, rowOf } from './recipe-row.js'
+import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
@@ -37,11 +40,15 @@ export interface RecipeRead {
   readonly lines: readonly RecipeLine[]
   readonly steps: readonly RecipeStep[] // of the stages' methods, each beside its words
   readonly rest: readonly RestOfRecipe[]
+  readonly batches: number // whose amounts stand side by side; 1 of most recipes
   readonly problems: Problem[]
 }
 
 const longestRow = 20_000 // characters; no recipe has such a row
 const longestTitle = 200
+const mostGap = 9
+const fewRows = 4
+const certain = 100 // more than all that can speak for a candidate
 
 type Fate = RestOfRecipe['as']
 const fates: Readonly<Partial<Record<Kind, Fate>>> = {
@@ -55,18 +62,41 @@ interface ReadRow {
   readonly row: Row
   readonly as: Candidate
   readonly why?: RestReason | undefined
+  readonly told?: ToldRow | undefined
 }
 
-/** What the rows with text were taken for. */
-function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
-  const filled = texts.flatMap((text, at) => {
+type Told = ReadonlyMap<number, ToldRow>
+
+/** What a row is, where that is known. */
+function known({ is, name }: ToldRow): Candidate {
+  const stage = name === undefined ? {} : { stage: { name, kind: kindOf(tokensOf(name)), remark: '' } }
+  return { ...candidate(is, [], stage), score: certain }
+}
+
+/** What the rows with text were taken for, by the amounts of one batch where they are of several. */
+function readRows(texts: readonly string[], larder: Larder, batch: number, told: Told) {
+  const all = texts.flatMap((text, at) => {
     const row = text.length > longestRow || text.trim() === '' ? undefined : rowOf(text)
-    return row?.tokens.some(t => t.kind !== 'mark') ? [{ at, row }] : []
+    return row && (told.has(at + 1) || row.tokens.some(t => t.kind !== 'mark')) ? [{ at, row }] : []
   })
-  const apart = filled.map(({ at }, i) => i === 0 || filled[i - 1]!.at < at - 1)
+  const batches = batchesOf(all.map(({ row }) => row))
+  const filled = all.map(({ at, row }) => ({
+    at,
+    row: rowOfBatch(row, Math.min(batch, batches - 1), batches),
+  }))
+  const gaps = filled.map(({ at }, i) => (i === 0 ? mostGap : at - filled[i - 1]!.at - 1))
+  // blank rows between nearly all rows part nothing
+  const isSpaced = gaps.filter(gap => gap > 0).length > filled.length * 0.8 && filled.length > fewRows
+  const apart = gaps.map(gap => gap > (isSpaced ? 1 : 0))
   const rows = filled.map(({ row }) => row)
-  const ways = bestWay(new Candidates(larder, rows, apart).all(), apart)
-  const read = ways.map((as, i): ReadRow => ({ ...filled[i]!, as, why: whyOf(as.kind, rows[i]!) }))
+  const candidates = new Candidates(larder, rows, apart).all().map((all, i) => {
+    const one = told.get(filled[i]!.at + 1)
+    return one ? [known(one)] : all
+  })
+  const read = bestWay(candidates, apart).map((as, i): ReadRow => {
+    const { at, row } = filled[i]!
+    return { at, row, as, why: whyOf(as.kind, row), told: told.get(at + 1) }
+  })
   // names get the amounts that stand on the rows beside them
   read.forEach(({ as, row }, i) => {
     if (as.kind !== 'amount') return
@@ -80,7 +110,7 @@ function readRows(texts: readonly string[], larder: Larder): ReadRow[] {
     }
     read[i] = { ...read[i]!, why: { code: 'amountOfRow', row: name.at + 1 } }
   })
-  return read
+  return { rows: read, batches }
 }
 
 /** What is to be said of a row of which no line is made. */
@@ -109,7 +139,7 @@ class Draft {
 
   /** Adds a row; `isOver` says whether lines follow it. */
   add(
-    { at, row: { text }, as: { kind, stage, parts = [], inSentence }, why }: ReadRow,
+    { at, row: { text }, as: { kind, stage, parts = [], inSentence }, why, told }: ReadRow,
     isOver: boolean,
   ): void {
     const row = at + 1
@@ -128,14 +158,16 @@ class Draft {
     if (kind === 'title') this.#title = this.#titleOf(text, stage!)
     else if (kind === 'stage') {
       const { name, remark } = stage!
-      const opens = isOver && (stage!.kind !== undefined || !larderName(this.larder, name))
+      const opens =
+        told !== undefined || (isOver && (stage!.kind !== undefined || !larderName(this.larder, name)))
       if (opens) this.#stage = this.#open(stage!, heading)
+      if (told) this.#stage.isTold = true
       const isOf = this.#method.take(kind, row, text, this.#stage, { opens })
       if (remark || !opens)
         this.#notes.push({ ...(isOf && { row }), text: remark ? `${name}: ${remark}` : name })
       return this.put(at, text, 'heading', why)
     }
-    const isOf = this.#method.take(kind, row, text, this.#stage)
+    const isOf = this.#method.take(kind, row, text, this.#stage, { told })
     if (kind === 'step' || kind === 'note' || kind === 'fact') this.#notes.push({ row, text: text.trim() })
     const fate = fates[kind] ?? (isOf ? 'step' : 'not understood')
     this.put(at, text, fate, fate === 'step' && kind === 'unknown' ? undefined : why)
@@ -161,7 +193,7 @@ class Draft {
     })
   }
 
-  finish(): RecipeRead {
+  finish(): Omit<RecipeRead, 'batches'> {
     const stages = inOrder([...this.#stages.values()])
     new Takings(stages, this.larder).takeAll()
     const meanings = asked(stages, this.larder)
@@ -202,11 +234,17 @@ class Draft {
 /**
  * Reads a recipe, as prose or as a list, in English or French. Never throws. Headings become stages, with
  * the final dough last; steps, yields and notes go into the formula's note. What was guessed is said on its
- * line, and amounts nobody can know are left empty.
+ * line, and amounts nobody can know are left empty. Where amounts for several batches stand side by side, those of one are
+ * read: `batch`, from 0. `told`: what is known of rows, by their number from 1.
  */
-export function readRecipe(text: string, larder: Larder = larderWith([])): RecipeRead {
+export function readRecipe(
+  text: string,
+  larder: Larder = larderWith([]),
+  batch = 0,
+  told: Told = new Map(),
+): RecipeRead {
   const texts = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r|\u2028|\u2029/)
-  const rows = readRows(texts, larder)
+  const { rows, batches } = readRows(texts, larder, batch, told)
   const draft = new Draft(larder)
   let next = 0
   texts.forEach((text, at) => {
@@ -218,5 +256,5 @@ export function readRecipe(text: string, larder: Larder = larderWith([])): Recip
       draft.put(at, text, 'not understood', { code: 'tooLong' })
     else draft.put(at, text, 'blank')
   })
-  return draft.finish()
+  return { ...draft.finish(), batches }
 }

@@ -1,5 +1,6 @@
 import { type Portion, portionAt } from '../../dough/lexicon/portions.js'
 import { quantityAt } from '../../dough/lexicon/quantities.js'
+import { isOneSystem, sizeOf, sortOf } from '../../dough/lexicon/terms.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { printedTokens } from '../values/printed-tokens.js'
 import { namesEarlierStage } from '../values/stage-kinds.js'
@@ -22,8 +23,10 @@ export interface Row {
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
-const number = /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
-const markUp = /^\s*#{1,6}\s+|^\s*(?:\*\*|__|==+)(?=\S)|^\s*\*\s(?=.*\S\s?\*$)/
+const number =
+  /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
+const markUp = /^\s*#{1,6}\s+|^\s*(\*\*|__|==+)(?=\S.*\S\s?\1[\s:]*$)|^\s*\*\s(?=.*\S\s?\*$)/
+const isEmphasised = (text: string): boolean => /^\s*([*_])[^\s*_].*\1\s*$/.test(text)
 const endMarkUp = /[*_#=\s]+$/
 
 export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
@@ -58,19 +61,57 @@ function amountsIn(tokens: readonly Token[]) {
   return { quantities, hasNoAmount, when }
 }
 
+const mostSizes = 6
+const larger = 1.15 // by what a batch is larger than the one before, at least
+
+/** The places of the amounts of a row that are each for another batch: `Water: 200 ml / 280 ml / 350 ml`, `250 g (single), 500 g (double)`. */
+function sizesIn({ quantities, tokens, depths }: Row): readonly Portion[] {
+  const sizes = quantities.filter(q => q.terms[0].unit?.kind === 'unit' && q.terms[0].unit.unit !== '%')
+  const isNext = (q: Portion, i: number) => {
+    const before = sizes[i - 1]
+    if (!before) return true
+    const [a, b] = [before.terms[0], q.terms[0]]
+    const isAlike = sortOf(a.unit) === sortOf(b.unit) && isOneSystem(a.unit, b.unit!)
+    const between = tokens.slice(before.to, q.from)
+    const isNamed = between.some((t, n) => t.kind === 'word' && depths[before.to + n] === 0)
+    return isAlike && !isNamed && b.number.value * sizeOf(b.unit) > a.number.value * sizeOf(a.unit) * larger
+  }
+  return sizes.length > 1 && sizes.length <= mostSizes && sizes.every(isNext) ? sizes : []
+}
+
+/** How many batches the rows of a text give amounts for, side by side: 1 of most. */
+export function batchesOf(rows: readonly Row[]): number {
+  const counts = rows.filter(row => row.quantities.length > 0).map(row => sizesIn(row).length)
+  const several = counts.filter(count => count > 1)
+  const usual = several.toSorted((a, b) => a - b)[several.length >> 1] ?? 1
+  const isSo = several.length > 2 && several.filter(count => count === usual).length > counts.length * 0.6
+  return isSo ? usual : 1
+}
+
+/** A row with the amounts of one of several batches alone. */
+export function rowOfBatch(row: Row, batch: number, of: number): Row {
+  const sizes = sizesIn(row)
+  // `One pizza / two pizzas` over them
+  const isOver = row.tokens.filter(t => t.text === '/').length === of - 1 && sizes.length === 0
+  if (of > 1 && isOver) return { ...rowOf(''), text: row.text }
+  if (of < 2 || sizes.length !== of) return row
+  const blank = row.text.split('')
+  for (const { from, to } of sizes.toSpliced(batch, 1))
+    blank.fill(' ', row.tokens[from]!.at, row.tokens[to - 1]!.end)
+  return { ...rowOf(blank.join('')), text: row.text }
+}
+
 /** What is in a row, by one pass from left to right. */
 export function rowOf(text: string): Row {
   const mark = markUp.exec(text)
-  const dot = mark ? null : bullet.exec(text)
+  const dot = mark || isEmphasised(text) ? null : bullet.exec(text)
   const opening = (mark ?? dot)?.[0].length ?? 0
   const count = number.exec(text.slice(opening, opening + 20))
   const from = opening + (count?.[0].length ?? 0)
   const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
   // a table's rules part its columns as tabs do
   const inner = text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
-  // … and tags of HTML are blanks
-  const plain = ' '.repeat(from) + inner.replace(/<\/?\p{L}[^<>]*>/gu, tag => ' '.repeat(tag.length))
-  const tokens = printedTokens(plain)
+  const tokens = printedTokens(' '.repeat(from) + inner)
   const amounts = amountsIn(tokens)
   return {
     text,

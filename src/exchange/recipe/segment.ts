@@ -41,7 +41,10 @@ const mostStates = 12 // tokens behind one that only say what it is like
 const longestRemark = 8 // tokens of one that are asked what it is for
 
 const isJoin = (token: Token | undefined) =>
-  token !== undefined && ('/|=,:;≈~–—'.includes(token.text) || kitchen.amountJoins.has(token.key))
+  token !== undefined &&
+  ('/|=,:;≈~–—'.includes(token.text) ||
+    (token.text === '-' && token.gap) ||
+    kitchen.amountJoins.has(token.key))
 const isPercent = ({ terms: [{ unit }] }: Portion): boolean => unit?.kind === 'unit' && unit.unit === '%'
 const isMeasure = (quantity: Portion | undefined): quantity is Portion =>
   quantity?.terms[0].unit !== undefined
@@ -234,6 +237,14 @@ export class Segment {
     this.#note(from, to)
   }
 
+  /** `Topping: 50 g sesame seeds`: does what stands before the amount say where it goes, and what stands behind it what it is? */
+  #isLabel({ from, to }: Portion): boolean {
+    const tokens = this.#tokens
+    if (tokens[from - 1]?.text !== ':') return false
+    const isKnown = (a: number, b: number) => nameOf(tokens.slice(a, b), this.larder).known
+    return isKnown(to, noteStart(tokens, to, this.piece.to)) && !isKnown(this.piece.from, from - 1)
+  }
+
   read(): Found | undefined {
     const { row, larder } = this
     const { from, to, quantities } = this.piece
@@ -243,7 +254,8 @@ export class Segment {
     const main = amounts.find(q => !isPercent(q) && (!isNamed(q) || q.terms[0].unit)) ?? amounts[0]
     // `un œuf`: an article before what the larder counts is one of it
     const article = !main && articles.has(tokens[from]!.key)
-    const isBehind = main !== undefined && isNamed(main)
+    const isLabelled = main !== undefined && this.#isLabel(main)
+    const isBehind = main !== undefined && isNamed(main) && !isLabelled
     if (!main) this.#nameFrom(article ? from + 1 : from, to)
     else if (isBehind) {
       this.#nameFrom(from, main.from)
@@ -265,7 +277,15 @@ export class Segment {
       isBehind: isBehind && quantity === main,
       isBefore: isOpening(tokens[quantity.to]),
     }))
-    const { amount, share, guesses, said, notes } = settle(taken, ingredient, larder)
+    const { amount, share, guesses, said, notes } = settle(
+      taken,
+      ingredient,
+      larder,
+      quantities.some(isPercent),
+    )
+    const label = isLabelled ? textOf(row, from, main.from - 1) : ''
+    const labels: LineReason[] = label ? [{ code: 'labelled', label }] : []
+    const more = this.#more(main, remarks, typedOf)
     const isOne = article && taken.length === 0 && ingredientNamed(larder, ingredient)?.each
     const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
     return {
@@ -274,7 +294,7 @@ export class Segment {
       amount: isOne ? '1 each' : amount,
       ...(share === undefined ? {} : { share }),
       note: [...new Set(all)].join(', '),
-      guesses: [...guesses, ...this.#more(main, remarks, typedOf)],
+      guesses: [...guesses, ...(more.some(r => r.code === 'forUse') ? [] : labels), ...more],
       said,
       source: textOf(row, from, to),
     }
@@ -284,11 +304,15 @@ export class Segment {
   #more(main: Portion | undefined, remarks: readonly string[], typedOf: (q: Portion) => string) {
     const { to, quantities } = this.piece
     const counted = new Set(this.#taken.map(q => q.from))
+    // numbers of other columns beside a per cent
+    const isOfShare = (q: Portion) => main !== undefined && isPercent(main) && !q.terms[0].unit
     const more: LineReason[] = quantities
-      .filter(q => q.terms[0].unit?.kind === 'unit' && !isPercent(q) && !counted.has(q.from))
+      .filter(q => (q.terms[0].unit?.kind === 'unit' ? !isPercent(q) : isOfShare(q)) && !counted.has(q.from))
       .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
-    if (main && kitchen.each.has(this.#tokens[main.to]?.key ?? '') && main.to + 2 < to)
-      more.push({ code: 'eachOfSeveral' })
+    const isOfEach = [main?.to ?? -1, (main?.from ?? 0) - 1].some(at =>
+      kitchen.each.has(this.#tokens[at]?.key ?? ''),
+    )
+    if (main && isOfEach && main.to + 2 < to) more.push({ code: 'eachOfSeveral' })
     if (this.#taken.length === 0) return more
     const purposes = remarks.map(remark => purposeIn(tokensOf(remark).slice(0, longestRemark)))
     const purpose = purposes.find(one => one !== undefined)

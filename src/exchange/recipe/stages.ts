@@ -1,16 +1,15 @@
 import { gramsIn } from '../../dough/amounts/measures.js'
 import { type Line, type Meaning, nameKey, newId, type Stage } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
-import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
+import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import { numberText } from '../../dough/lexicon/digits.js'
 import { wholeAmount } from '../../dough/lexicon/quantities.js'
-import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
-import { kitchen } from '../values/kitchen-words.js'
-import { earlierStageWords, kindOf, type StageKind } from '../values/stage-kinds.js'
+import { earlierStageWords, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/sums.js'
 import type { Found } from './segment.js'
+import { isForDough, mostEarlier, type Source, Sources, type Taker } from './sources.js'
 import type { LineReason } from './words.js'
 
 /** A line while the recipe is being read. */
@@ -21,6 +20,7 @@ export interface LineDraft extends Found {
   amount: string
   note: string
   readonly guesses: LineReason[]
+  readonly said: LineReason[]
 }
 
 /** A stage while the recipe is being read; one without a name is what no heading is over. */
@@ -29,6 +29,7 @@ export interface StageDraft {
   readonly kind: StageKind | undefined
   readonly heading: { readonly row: number; readonly source: string } | undefined // where it is opened
   readonly lines: LineDraft[]
+  isTold?: true // it is one even without lines
 }
 
 export const draftOf = (found: Found, row: number, source: string): LineDraft => ({
@@ -37,12 +38,14 @@ export const draftOf = (found: Found, row: number, source: string): LineDraft =>
   row,
   source,
   guesses: [...found.guesses],
+  said: [...found.said],
 })
 
 /** The stages that hold something, the final dough last. */
 export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
-  const used = stages.filter(stage => stage.lines.length > 0)
+  const used = stages.filter(stage => stage.lines.length > 0 || stage.isTold)
   const final =
+    used.findLast(stage => stage.isTold) ??
     used.findLast(stage => stage.kind === 'dough') ??
     used.find(stage => stage.name === '') ??
     used.findLast(stage => stage.kind === undefined) ??
@@ -55,143 +58,139 @@ export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
   return ordered
 }
 
-const enough = 5 // of what speaks for a line taking an earlier stage
-const mostEarlier = 40 // stages that are asked; no formula has so many
-const nearly = 0.01 // of its weight
-
 /** What a line weighs, where its amount is a weight or a measure the larder knows. */
 function gramsOfLine({ amount, ingredient }: LineDraft, larder: Larder): number | undefined {
-  const quantity = wholeAmount(amount)?.quantity
+  const quantity = wholeAmount(amount)
   const figure = quantity && figureOf(quantity, () => '')
   return figure && gramsIn(figure, larder.find(ingredient))
 }
 
-/** What is known of an earlier stage, asked once. */
-interface Known {
-  readonly words: readonly string[] // of its name, that say what kind it is
-  whole?: { readonly grams: number | undefined } | undefined // of all its lines, where asked; none where one cannot be weighed
-  taken: number | undefined // grams of it by other lines, likewise
-  isTaken: boolean
+/** A stage as later ones may take it. */
+class Made implements Source {
+  readonly name: string
+  readonly kind: StageKind | undefined
+  isTaken = false
+  taken: number | undefined = 0 // grams of it by other lines
+  #whole: { readonly grams: number | undefined } | undefined
+
+  constructor(
+    readonly stage: StageDraft,
+    readonly gramsOf: (line: LineDraft) => number | undefined,
+  ) {
+    this.name = stage.name
+    this.kind = stage.kind
+  }
+
+  get grams(): number | undefined {
+    this.#whole ??= { grams: sumOf(this.stage.lines.map(this.gramsOf)) }
+    return this.#whole.grams
+  }
+
+  /** Its lines were given other amounts. */
+  changed(): void {
+    this.#whole = undefined
+  }
 }
 
 /** Names lines after the earlier stages they take, and says how much where the text does not. */
 export class Takings {
-  readonly #known = new Map<StageDraft, Known>()
+  readonly #made: readonly Made[]
+  readonly #sources = new Sources<Made>()
+  readonly #gramsOf: (line: LineDraft) => number | undefined
 
-  constructor(
-    readonly stages: readonly StageDraft[],
-    readonly larder: Larder,
-  ) {}
+  constructor(stages: readonly StageDraft[], larder: Larder) {
+    this.#gramsOf = line => gramsOfLine(line, larder)
+    this.#made = stages.map(stage => new Made(stage, this.#gramsOf))
+  }
 
   takeAll(): void {
     // the rest of a stage is what all other lines left of it
     for (const isRest of [false, true]) {
-      this.stages.forEach((stage, at) => {
-        const earlier = this.stages.slice(Math.max(0, at - mostEarlier), at)
+      this.#made.forEach(({ stage }, at) => {
+        const earlier = this.#made.slice(Math.max(0, at - mostEarlier), at)
         for (const line of stage.lines) {
           if ((line.share === 'rest') !== isRest) continue
-          const source = earlier.length > 0 ? this.#sourceOf(line, earlier) : undefined
+          const source = at > 0 ? this.#sources.of(this.#taker(line), earlier) : undefined
           if (source) this.#refer(line, source)
           else seed(line, stage)
         }
       })
-      for (const known of this.#known.values()) known.whole = undefined
+      for (const made of this.#made) made.changed()
     }
     this.#takeUnnamed()
   }
 
-  #gramsOf(stage: StageDraft): number | undefined {
-    const known = this.#of(stage)
-    known.whole ??= { grams: sumOf(stage.lines.map(line => gramsOfLine(line, this.larder))) }
-    return known.whole.grams
-  }
-
-  #of(stage: StageDraft): Known {
-    const known = this.#known.get(stage) ?? { words: earlierStageWords(stage.name), taken: 0, isTaken: false }
-    this.#known.set(stage, known)
-    return known
-  }
-
-  /** The earlier stage that a line takes, by what speaks for it. */
-  #sourceOf(line: LineDraft, earlier: readonly StageDraft[]): StageDraft | undefined {
-    const { ingredient, share, note } = line
-    const words = earlierStageWords(ingredient)
-    const kind = kindOf(tokensOf(ingredient))
-    const sharing = earlier.filter(stage => this.#of(stage).words.some(word => words.includes(word)))
-    const alike = earlier.filter(stage => kind !== undefined && stage.kind === kind)
-    const isAbove = tokensOf(`${ingredient} ${note}`).some(t => kitchen.above.has(t.key))
-    let best: { stage: StageDraft; score: number } | undefined
-    for (const stage of earlier) {
-      const isAlike = alike.length === 1 && alike[0] === stage
-      const evidence: readonly (readonly [score: number, holds: boolean])[] = [
-        [10, nameKey(stage.name) === nameKey(ingredient)],
-        [6, sharing.length === 1 && sharing[0] === stage], // a word of its kind, as no other
-        [3, isAlike], // its kind, as no other
-        [2.5, isAlike && isNear(gramsOfLine(line, this.larder), this.#gramsOf(stage))],
-        [2, share !== undefined],
-        [2, isAbove],
-      ]
-      const score = evidence.reduce((sum, [score, holds]) => sum + (holds ? score : 0), 0)
-      if (score >= enough && (!best || score > best.score)) best = { stage, score }
+  #taker(line: LineDraft): Taker {
+    const { ingredient, note, share, known } = line
+    const gramsOf = this.#gramsOf
+    const of = { ingredient, note, known, ...(share === undefined ? {} : { share }) }
+    return {
+      ...of,
+      get grams() {
+        return gramsOf(line)
+      },
     }
-    return best?.stage
   }
 
   /** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
-  #refer(line: LineDraft, source: StageDraft): void {
-    const { ingredient, guesses } = line
-    const known = this.#of(source)
-    const besides = tokensOf(ingredient)
-      .filter(
-        t =>
-          t.kind === 'word' &&
-          !kitchen.whole.has(t.key) &&
-          !earlierStageWords(t.text).some(word => known.words.includes(word)),
-      )
-      .map(t => t.text)
+  #refer(line: LineDraft, source: Made): void {
+    const besides = this.#sources.besides(line.ingredient, source)
     line.ingredient = source.name
-    if (nameKey(ingredient) !== nameKey(source.name) && besides.length > 0)
-      line.note = [besides.join(' '), line.note].filter(Boolean).join(', ')
-    const share = line.share ?? (guesses.length === 0 ? 1 : undefined)
+    line.note = [besides, line.note].filter(Boolean).join(', ')
+    const share = line.share ?? (line.guesses.length === 0 ? 1 : undefined)
     if (line.amount === '' && share !== undefined) this.#takeShare(line, share, source)
-    known.isTaken = true
-    known.taken = sumOf([known.taken, gramsOfLine(line, this.larder)])
+    source.isTaken = true
+    source.taken = sumOf([source.taken, this.#gramsOf(line)])
   }
 
-  #takeShare(line: LineDraft, share: number | 'rest', source: StageDraft): void {
-    const grams = this.#gramsOf(source)
-    const before = share === 'rest' ? this.#of(source).taken : 0
+  #takeShare(line: LineDraft, share: number | 'rest', source: Made): void {
+    const { grams } = source
+    const before = share === 'rest' ? source.taken : 0
     if (grams === undefined || before === undefined) return
     const takes = share === 'rest' ? grams - before : grams * share
     if (takes <= 0) return
     line.amount = `${numberText(Number(takes.toFixed(2)))} g`
     const of = { stage: source.name, grams }
     if (share === 'rest' && before > 0) line.guesses.push({ code: 'restTaken', ...of, before })
-    else if (share === 'rest' || share === 1) line.guesses.push({ code: 'allTaken', ...of })
+    else if (share === 'rest' || share === 1)
+      (line.share === 1 && isWeighed(source.stage) ? line.said : line.guesses).push({
+        code: 'allTaken',
+        ...of,
+      })
     else line.guesses.push({ code: 'shareTaken', ...of, share })
   }
 
   /** What is made for the dough goes into it, though no line of the text says so. */
   #takeUnnamed(): void {
-    const final = this.stages.at(-1)
+    const final = this.#made.at(-1)?.stage
     if (!final || (final.kind !== 'dough' && final.kind !== undefined)) return
-    const unnamed = this.stages.flatMap(stage => {
-      const { kind, heading, name: ingredient } = stage
-      const isForDough = kind === 'ferments' || kind === 'soaks'
-      if (stage === final || !heading || !isForDough || this.#of(stage).isTaken) return []
+    const names = new Set(this.#made.map(({ name }) => nameKey(name)))
+    const unnamed = this.#made.slice(-mostEarlier, -1).flatMap(made => {
+      const { heading, name: stage } = made.stage
+      if (!heading || !isForDough(made) || made.isTaken) return []
+      const others = final.lines.filter(line => !names.has(nameKey(line.ingredient)))
+      const like = this.#sources.perhaps(
+        others.map(line => ({ ...this.#taker(line), line, grams: this.#gramsOf(line) })),
+        made,
+      )?.line
+      if (like) {
+        like.guesses.push({ code: 'perhapsTaken', like: like.ingredient, stage })
+        this.#refer(like, made)
+        return []
+      }
       const { row, source } = heading
-      const found = { ingredient, known: false, amount: '', note: '', guesses: [], said: [], source }
+      const found = { ingredient: stage, known: false, amount: '', note: '', guesses: [], said: [], source }
       const line = draftOf(found, row, source)
-      line.guesses.push({ code: 'takenByNoLine', stage: ingredient, into: final.name })
-      this.#takeShare(line, 1, stage)
+      line.guesses.push({ code: 'takenByNoLine', stage, into: final.name })
+      this.#takeShare(line, 1, made)
       return [line]
     })
     final.lines.unshift(...unnamed)
   }
 }
 
-const isNear = (grams: number | undefined, whole: number | undefined): boolean =>
-  grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * nearly
+/** Is all of it weighed, and nothing measured? */
+const isWeighed = ({ lines }: StageDraft): boolean => lines.every(({ amount }) => /\d k?g$/.test(amount))
 
 /** A stage is not made of itself: what bears its name in it is the starter it is built from. */
 function seed(line: LineDraft, { name, kind }: StageDraft): void {
@@ -212,14 +211,16 @@ const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|c
 export function asked(stages: readonly StageDraft[], larder: Larder): Meaning[] {
   const meanings = new Map<string, Meaning>()
   const names = new Set(stages.map(stage => nameKey(stage.name)))
-  for (const { ingredient, amount, known, guesses } of stages.flatMap(stage => stage.lines)) {
+  for (const { ingredient, amount, known, guesses, said } of stages.flatMap(stage => stage.lines)) {
     if (amount === '' && guesses.length === 0) guesses.push({ code: 'noAmount', ingredient })
     if (anyYeast.test(ingredient) && !known) guesses.push({ code: 'whichYeast' })
     const key = nameKey(ingredient)
     const isKnown = names.has(key) || larder.find(ingredient) !== undefined || mixture.test(ingredient)
     const kind = isKnown ? undefined : guessCountsAs(ingredient)
     if (!kind || kind === 'other') continue
-    guesses.push({ code: 'countsAs', ingredient, kind })
+    // that flour counts as flour is in no doubt
+    const isPlain = kind !== 'starter' && !isGrain(ingredient)
+    ;(isPlain ? said : guesses).push({ code: 'countsAs', ingredient, kind })
     const countsAs = kind === 'starter' ? { kind, hydration: 1 } : { kind }
     if (!meanings.has(key)) meanings.set(key, { ingredient, countsAs })
   }

@@ -19,12 +19,14 @@ const said = {
 const lines = {
   ofEach: '{count} of {one} each: {read}.',
   ofAllTogether: '{one} was taken for all of {count} together.',
-  nobodyKnows: 'How much {typed} is nobody can say: type an amount.',
+  nobodyKnows: 'What {typed} weighs is not known: type an amount.',
+  portion: '{typed} of yeast was taken as {read}, as most shops sell it; weigh yours.',
   noUnit: 'No unit is given: taken as {read}.',
   notCounted: '“{typed}” stands in the note and was not counted.',
   notUnderstood: '“{typed}” was not understood.',
   eachOfSeveral: 'So much of each is meant: make a line of every one.',
   forUse: 'The text says it is for {purpose}: leave it out if it does not go into the dough.',
+  labelled: '“{label}” stands before it: leave it out if it does not go into the dough.',
   noAmount: 'No amount is given for {ingredient}: type one.',
   whichYeast: 'Fresh, active dry and instant yeast differ: say which it is.',
   countsAs: '{ingredient} is not in the larder: it was taken to count as {kind:kind}.',
@@ -38,6 +40,7 @@ const lines = {
   restTaken:
     'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
   shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',
+  perhapsTaken: '“{like}” was taken to be {stage}, which no other line takes.',
   takenByNoLine: 'No line names {stage}: it was taken to go into {into}.',
 } as const
 

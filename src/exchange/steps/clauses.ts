@@ -119,6 +119,7 @@ export function clausesOf(sentence: Sentence, tongue: Tongue): Clause[] {
   const isTold = remark.test(plain)
   return whole
     .map((main, i) => ({ main, from: starts[i] ?? 0, to: starts[i + 1] ?? text.length }))
+    .flatMap(part => inCold(part, said, plain))
     .flatMap(part => inParts(part, said, plain))
     .map((part, i): Clause => ({ ...part, ...within(said, part), sentence, isLed: i > 0, isTold }))
 }
@@ -172,6 +173,20 @@ const heated = /\d{3}\s*(?:°|[cf]\b|deg)|\blid\b|covered|couvercle|couvert/
 
 interface Part extends Span {
   readonly main: readonly SaidAction[]
+}
+
+/** `Shape, then a night in the fridge`: what is done by hand, and then how it stands. */
+function inCold(part: Part, { fridges }: Said, plain: string): Part[] {
+  const last = part.main.at(-1)
+  const isByHand = last && part.main.every(({ action: { kind } }) => kind === 'hands' || kind === 'minor')
+  const cold = isByHand ? fridges.find(({ from, to }) => from >= last.to && to <= part.to) : undefined
+  const then = cold && /\b(?:then|puis|ensuite)\b/.exec(plain.slice(last!.to, cold.from))
+  if (!then || !part.main.some(isMajor)) return [part]
+  const cut = seam(plain, last!.to, last!.to + then.index)
+  return [
+    { ...part, to: cut },
+    { main: [], from: cut, to: part.to },
+  ]
 }
 
 /** `25 minutes covered, then 20 uncovered`: a part for each time that is parted from the one before by `then`. */

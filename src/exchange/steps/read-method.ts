@@ -5,6 +5,7 @@ import { type Clause, clausesOf, saidIn, wordsOf } from './clauses.js'
 import type { MethodStage } from './lines-in-words.js'
 import { levelled, sentencesOf, type Tongue, tongueOf, withoutLead } from './sentences.js'
 import { type StepDraft, stepText } from './step-draft.js'
+import { bakingBeside, timesBeside } from './times-beside.js'
 import { StageFinder } from './which-stage.js'
 import { type StepReason, stepReason } from './words.js'
 
@@ -12,7 +13,9 @@ import { type StepReason, stepReason } from './words.js'
 export interface MethodRow {
   readonly row: number
   readonly text: string
-  readonly stage?: number // beneath whose lines it stands
+  readonly stage?: number // beneath whose lines it stands, or which it is said to be of
+  readonly minutes?: number | undefined // stated beside its words
+  readonly step?: Omit<Step, 'id'> | undefined // that it is, for certain
 }
 
 /** A step that was read, with the words it comes from. */
@@ -28,6 +31,7 @@ export interface MethodStep {
 export interface MethodRead {
   readonly steps: readonly MethodStep[] // in the order they are done within their stage
   readonly left: readonly MethodRow[] // headings and remarks that are of no step
+  readonly heads: ReadonlySet<number> // rows of them that only name the stage of what follows
 }
 
 const longestRow = 20_000 // characters; no method has such a row
@@ -48,6 +52,7 @@ export function lookOf(text: string): { readonly isWork: boolean; readonly hasTi
 class MethodReader {
   readonly steps: StepDraft[] = []
   readonly left: MethodRow[] = []
+  readonly heads = new Set<number>()
   readonly #finder: StageFinder
   #context: string | undefined // what a heading says is done in the rows beneath it
   #preheat: StepDraft['heat']
@@ -61,13 +66,15 @@ class MethodReader {
     this.#finder = new StageFinder(stages)
   }
 
-  row({ row, text, stage }: MethodRow, next: MethodRow | undefined): void {
+  row({ row, text, stage, minutes, step }: MethodRow, next: MethodRow | undefined): void {
+    if (step) return this.#certain(row, text, step, stage ?? this.stages.length - 1)
     if (stage !== undefined) {
       this.#isByStage ||= stage !== this.stages.length - 1
       if (this.#isByStage) this.#finder.head(stage)
     }
     if (text.length > longestRow || text.trim() === '') return void this.left.push({ row, text })
-    if (this.#heading(row, text, next)) return
+    if (minutes === undefined ? this.#heading(row, text, next) : this.#onlyTime(row, text, minutes)) return
+    const before = this.steps.length
     for (const sentence of sentencesOf(
       row,
       this.#context ? `${this.#context}: ${withoutLead(text)}` : text,
@@ -76,6 +83,40 @@ class MethodReader {
       for (const clause of clausesOf(sentence, this.tongue)) this.#clause(clause)
     }
     this.#context = undefined
+    if (minutes !== undefined) timesBeside(minutes, this.steps.slice(before), this.tongue)
+  }
+
+  /** Words that name nothing to be done, with a time beside them: something waits. */
+  #onlyTime(row: number, text: string, minutes: number): boolean {
+    const plain = levelled(text.normalize('NFC'))
+    const { actions, lengths, folds } = saidIn(plain, this.tongue)
+    if (
+      folds ||
+      lengths.length > 0 ||
+      actions.some(({ action: { kind } }) => kind !== 'minor' && kind !== 'aside')
+    )
+      return false
+    const { stage } = this.#finder.find(plain, actions)
+    this.#put({
+      ...this.#rest(row, stage, withoutLead(text), { least: minutes, most: minutes }),
+      saysMore: true,
+    })
+    this.#latest.get(stage)!.reasons.push({ code: 'kindByTime' })
+    return true
+  }
+
+  #rest(row: number, stage: number, words: string, length: StepDraft['length']): StepDraft {
+    const does = this.tongue === 'french' ? 'Repos' : 'Rest'
+    const step = { row, stage, key: 'rest', does, kind: 'wait' } as const
+    return { ...step, words: [words], saysMore: false, length, adds: [], reasons: [] }
+  }
+
+  #certain(row: number, text: string, step: Omit<Step, 'id'>, stage: number): void {
+    const { does, kind, note } = step
+    this.#put({
+      ...{ row, stage, does, kind, note, key: '', words: [text], saysMore: false, adds: [], reasons: [] },
+      asTyped: step.text,
+    })
   }
 
   /** A row over others: it names a stage, a part of the work, or nothing that is done. */
@@ -89,7 +130,10 @@ class MethodReader {
     if (words.length === 0) return this.#leave(row, text)
     if (words.length > 8 || lengths.some(({ words: night }) => !night) || heats.length > 0) return false
     if (isNumbered || (!isMarked && (words.length > 4 || /[.!?]\s*$/.test(plain)))) return false
-    if (this.#finder.heading(plain.replace(/[:\s]+$/, '')) !== undefined) return this.#leave(row, text)
+    if (this.#finder.heading(plain.replace(/[:\s]+$/, '')) !== undefined) {
+      this.heads.add(row)
+      return this.#leave(row, text)
+    }
     const [action] = saidIn(plain, this.tongue).actions
     if (!action) return isMarked || words.length <= 3 ? this.#leave(row, text) : false
     if (action.action.kind === 'minor') return isMarked ? this.#leave(row, text) : false
@@ -151,18 +195,8 @@ class MethodReader {
       return
     }
     if (!before || clause.main.every(({ action }) => oven.has(action.key))) return
-    this.#put({
-      row: clause.sentence.row,
-      stage,
-      key: 'rest',
-      does: this.tongue === 'french' ? 'Repos' : 'Rest',
-      kind: 'wait',
-      words: [said],
-      saysMore: false,
-      length,
-      adds: [],
-      reasons: [{ code: 'waitBefore', said }],
-    })
+    const rest = this.#rest(clause.sentence.row, stage, said, length)
+    this.#put({ ...rest, reasons: [{ code: 'waitBefore', said }] })
   }
 
   /** What tells something is kept with the step before it. */
@@ -246,7 +280,7 @@ function stepRead(draft: StepDraft, tongue: Tongue): MethodStep {
   const { row, stage, does, kind, words, saysMore, reasons } = draft
   const source = words.join(' ')
   const text = stepText(draft, tongue)
-  const step: Step = { id: newId(), does, kind, text, note: saysMore ? source : '' }
+  const step: Step = { id: newId(), does, kind, text, note: draft.note ?? (saysMore ? source : '') }
   const seen = new Set<string>()
   const guesses = reasons
     .filter(({ code }) => !seen.has(code) && seen.add(code))
@@ -257,9 +291,14 @@ function stepRead(draft: StepDraft, tongue: Tongue): MethodStep {
 /**
  * Reads the rows of a recipe's method, English or French, numbered, bulleted or prose, as steps of its stages (the last
  * is the final dough): what is done, by hand, waited for or baked, with the times, temperatures and repetitions the
- * words state, and the lines they name for certain. What was guessed has a reason with its code. Never throws.
+ * words state, and the lines they name for certain. `baking`: minutes that all of it bakes, where the recipe says so. What was
+ * guessed has a reason with its code. Never throws.
  */
-export function readMethod(rows: readonly MethodRow[], stages: readonly MethodStage[]): MethodRead {
+export function readMethod(
+  rows: readonly MethodRow[],
+  stages: readonly MethodStage[],
+  baking?: number,
+): MethodRead {
   const some = rows.slice(0, mostRows)
   const join = (texts: readonly string[]) =>
     texts
@@ -269,8 +308,10 @@ export function readMethod(rows: readonly MethodRow[], stages: readonly MethodSt
   const tongue = tongueOf(join(some.map(({ text }) => text)), join(stages.flatMap(({ lines }) => lines)))
   const reader = new MethodReader(stages.length > 0 ? stages : [{ name: '', lines: [] }], tongue)
   for (const [i, row] of some.entries()) reader.row(row, some[i + 1])
+  if (baking !== undefined) bakingBeside(baking, reader.steps)
   return {
     steps: reader.steps.map(draft => stepRead(draft, tongue)),
     left: [...reader.left, ...rows.slice(mostRows)],
+    heads: reader.heads,
   }
 }

@@ -1,7 +1,8 @@
-import type { Step } from '../../dough/document/formula.js'
+import { type Step, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { Worded } from '../../engine/index.js'
 import { lookOf, type MethodRow, readMethod } from './read-method.js'
+import type { ToldRow } from './told-row.js'
 
 /** What a row may be. */
 export type Kind =
@@ -48,12 +49,14 @@ interface MethodOfRecipe {
 /** A row of it, and the stage beneath whose lines it stands. */
 interface RowUnder extends MethodRow {
   readonly under: NamedStage | undefined
+  readonly told?: ToldRow | undefined
 }
 
 /** The rows of a recipe that tell what is done, in their order. */
 export class MethodRows {
   readonly #rows: RowUnder[] = []
   readonly #facts: RowUnder[] = [] // `8–10 hours at 22 °C` beneath a levain's lines, `Bulk 60 minutes` outside any method
+  #baking: number | undefined // minutes of the whole recipe
   #isOpen = false // a heading or a step has opened the method
   #under: NamedStage | undefined
 
@@ -63,11 +66,13 @@ export class MethodRows {
     row: number,
     text: string,
     stage: NamedStage,
-    more: { opens?: boolean; inSentence?: boolean } = {},
+    more: { opens?: boolean; inSentence?: boolean; told?: ToldRow | undefined } = {},
   ): boolean {
     const isOf = this.#isOf(kind, text, stage, more)
+    const { told } = more
+    this.#baking ??= told?.baking
     const { isWork, hasTime } = lookOf(text)
-    if (isOf) this.#rows.push({ row, text, under: this.#under })
+    if (isOf) this.#rows.push({ row, text, under: this.#under, told })
     else if (kind !== 'line' && kind !== 'amount' && hasTime && (isWork || this.#under))
       this.#facts.push({ row, text, under: this.#under })
     return isOf
@@ -103,23 +108,28 @@ export class MethodRows {
     const all = stages.length > 0 ? [...this.#rows, ...facts] : [] // what has no lines is no formula
     const told = all
       .sort((a, b) => a.row - b.row)
-      .map(({ row, text, under }): MethodRow => {
-        const stage = under ? stages.indexOf(under) : -1
-        return { row, text, ...(stage >= 0 && { stage }) }
+      .map(({ row, text, under, told }): MethodRow => {
+        const { stage: of, minutes, step } = told ?? {}
+        const named = of === undefined ? -1 : stages.findIndex(({ name }) => sameName(name, of))
+        const stage = named >= 0 ? named : under ? stages.indexOf(under) : -1
+        return { row, text, minutes, step, ...(stage >= 0 && { stage }) }
       })
-    const { steps, left } = readMethod(
+    const { steps, left, heads } = readMethod(
       told,
       stages.map(({ name, lines }) => ({
         name,
         lines: lines.map(({ ingredient }) => ingredient),
         flours: new Set(lines.flatMap(({ ingredient }, at) => (isFlour(ingredient) ? [at] : []))),
       })),
+      this.#baking,
     )
     const methods = stages.map((): Step[] => [])
     for (const { stage, step } of steps) methods[stage]!.push(step)
     const rows = new Set(told.map(({ row }) => row))
     const isIn = (row: number) => steps.length > 0 && rows.has(row)
-    const inPart = new Map(left.map(({ row, text }) => [row, text])) // what is not in it of rows that are
+    const inPart = new Map<number, string>() // what is not in it of rows that are
+    for (const { row, text } of left)
+      if (!heads.has(row)) inPart.set(row, [inPart.get(row), text].filter(Boolean).join(' '))
     return {
       steps: steps.map(({ step, row, source, guesses }) => ({ stepId: step.id, row, source, guesses })),
       methods,

@@ -26,6 +26,7 @@ export interface StepDraft {
   atOnce?: number
   adds: string[]
   asTyped?: string // the text of a step that was written as one
+  note?: string // where it has one of its own
   reasons: StepReason[]
 }
 

@@ -45,6 +45,8 @@ const onlyLast = new Set([
 ])
 
 const soaking = new Set(['soak', 'scald'])
+// Words for what a stage is that in a method say what is done.
+const doings = new Set(['ferment', 'autolyse', 'autolysis', 'soaked', 'scalded', 'sour'])
 
 /** Follows a method from stage to stage. */
 export class StageFinder {
@@ -98,6 +100,7 @@ export class StageFinder {
       const own = this.#words[stage]!
       const whole = own.length > 0 && own.every(word => words.includes(word))
       const isKind = (word: string) => {
+        if (doings.has(word)) return false
         const kind = kindOfWord(word)
         if (kind !== 'ferments' && kind !== 'soaks') return false
         const alike = this.#words.filter((of, i) => i !== this.#last && of.some(w => kindOfWord(w) === kind))

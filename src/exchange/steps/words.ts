@@ -10,6 +10,8 @@ export type StepReason =
         | 'fewMinutes'
         | 'unitFromBefore'
         | 'heatFromBefore'
+        | 'timeBeside'
+        | 'bakingBeside'
     }
   | { readonly code: 'kindByTime' | 'kindByHeat' | 'timesAdded' | 'heatOfRange' | 'ovenMark' }
   | { readonly code: 'foldMinutes' | 'foldTimes' | 'foldSpacing' | 'foldsJoined' | 'foldsLength' }
@@ -28,6 +30,8 @@ export const stepReasonSentences: Sentences<StepReason> = {
   unitFromBefore: 'The number has no unit; it has that of the time before it.',
   heatFromBefore: 'No temperature is given here; it has that of the step before it.',
   heatFromPreheat: ({ said }) => `The temperature is the one the oven is heated to: ${said}.`,
+  timeBeside: 'The time is stated beside these words, and may be that of more than this step.',
+  bakingBeside: 'The time is the baking time of the whole recipe.',
   kindByTime: 'The text does not say what is done; it is taken as a rest.',
   kindByHeat: 'The text does not say what is done; by its heat it is taken as baking.',
   timesAdded: 'It gives more than one time; they are added together.',

@@ -134,7 +134,9 @@ export class Builder {
     const stage = this.#stage
     if (!stage || (isApart && stage.lines.length > 0 && this.#isAnother(row, stage)))
       this.#stage = this.#inFormula().begin('', false)
-    this.#stage!.add(this.lines.line(row))
+    const formula = this.#inFormula()
+    formula.count += 1
+    if (!formula.isTooLong) this.#stage!.add(this.lines.line(row))
     this.reads.push(undefined)
   }
 

@@ -50,8 +50,9 @@ function finerOf({ lines, flours }: DraftStage): number | undefined {
   const flourWeight = sumOf(flours.map(line => line.weight?.grams)) ?? 0
   const share = sumOf(flours.map(line => line.percent?.percent)) ?? 0
   if (flours.length === 0 || both.length < lines.length || Math.abs(share - 1) > 1e-9) return undefined
+  // what the weights explain was worked out from them
   const off = both.filter(
-    ({ weight, percent }) => Math.abs(percent.percent * flourWeight - weight.grams) > 1e-6 * flourWeight,
+    ({ weight, percent }) => !isWithin(percent.percent - weight.grams / flourWeight, percent.step / 2),
   )
   const isCoarser = ({ kind, weight, percent }: Both) =>
     kind !== 'flour' && percent.step * flourWeight > weight.step * (1 + 1e-9)

@@ -1,3 +1,4 @@
+import { millilitres } from '../../dough/lexicon/units.js'
 import type { Names } from './row-features.js'
 import { amountUses, isAmountUse, isName, readCell } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
@@ -18,7 +19,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
   const texts = new Set<string>()
   const [known, stages]: [string[], string[]] = [[], []] // names of ingredients, and of stages
   // numbers are with or without a unit, `bare` of those without any, `percents` with a sign of per cent; `units` are nothing else
-  const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0 }
+  const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, volumes: 0 }
   for (const row of rows) {
     const cell = cellIn(row, at)
     const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'amount', '.')
@@ -30,6 +31,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
       looks.numbers++
       if (read.is === 'quantity' && read.bare) looks.bare++
       if (read.is === 'quantity' && read.percent !== undefined) looks.percents++
+      if (read.is === 'quantity' && read.unit in millilitres) looks.volumes++
     } else if (isUnit(cell)) looks.units++
     else if (isStageName(cell)) stages.push(cell)
     else if (names.kind(cell) !== undefined || names.find(cell)) known.push(cell)
@@ -102,6 +104,10 @@ interface Chosen {
   readonly guess: Guess
 }
 
+const inStep = 1.35 // spoons are rounded
+const isLeftOut = (one: Chosen | undefined): boolean =>
+  one?.use === 'leave out' && ['unknown', 'headingTaken'].includes(one.guess.reason.code)
+
 const weightUses = amountUses.filter(use => use !== 'percent')
 const severalTimes: readonly ColumnUse[] = ['leave out', 'note', 'of a stage']
 
@@ -109,6 +115,7 @@ const severalTimes: readonly ColumnUse[] = ['leave out', 'note', 'of a stage']
 export class ColumnGuesser {
   readonly uses: readonly ColumnUse[]
   readonly guesses: readonly Guess[]
+  readonly batches: readonly number[] // columns that hold the same for batches of several sizes, the first read
   readonly #candidates: Chosen[] = []
   readonly #ingredient: number
 
@@ -132,9 +139,30 @@ export class ColumnGuesser {
     if (ofStages.length === 0 && !hasAmounts && headed.includes('other percent'))
       this.#offer(headed.indexOf('other percent'), [[4, 'percent', 'ofWholeDough', true, true]])
     if (delimiter === ',') this.#brokenNumbers(headed)
+    const read = this.#likeliest().findIndex(one => isAmountUse(one?.use) && one?.use !== 'percent')
+    const others = looks.filter(({ at }) => this.#isOfAnotherBatch(at, read, headed[at]))
+    this.batches = others.length > 0 ? [read, ...others.map(({ at }) => at)] : []
+    const { use } = this.#likeliest()[read] ?? {}
+    for (const at of this.batches)
+      this.#offer(at, [
+        [at === read ? 990 : 980, at === read ? use! : 'leave out', 'ofOneBatch', false, true],
+      ])
     const chosen = this.#likeliest()
     this.uses = chosen.map(one => one?.use ?? 'leave out')
     this.guesses = chosen.flatMap(one => (one ? [one.guess] : []))
+  }
+
+  /** Does a column behind the one that is read hold the same for a batch of another size? */
+  #isOfAnotherBatch(at: number, read: number, use: ReturnType<typeof headingUse>): boolean {
+    const [ours, theirs] = [this.looks[read], this.looks[at]]
+    const isLeft = use !== 'percent' && isLeftOut(this.#likeliest()[at])
+    if (!ours || !theirs || at <= read || !isLeft || !isOfNumbers(theirs)) return false
+    const times = theirs.values.flatMap((value, row) =>
+      value && ours.values[row] ? value / ours.values[row] : [],
+    )
+    const [least, most] = [Math.min(...times), Math.max(...times)]
+    const isInStep = most <= least * inStep && (least > 1 || most < 1)
+    return times.length > 1 && times.length * 3 > theirs.filled * 2 && isInStep
   }
 
   #offer(column: number, candidates: readonly Candidate[], figures: object = {}): void {
@@ -154,17 +182,27 @@ export class ColumnGuesser {
       const { column, use, guess } = one
       const against = isAmountUse(use) && taken.has('of a stage')
       const isSecond = guess.reason.code === 'plainNumbers' && weightUses.some(other => taken.has(other))
-      if (chosen[column] || against || isSecond || (taken.has(use) && !severalTimes.includes(use))) continue
+      const again = taken.has(use) && !severalTimes.includes(use) && !this.#isOtherMeasure(one, chosen)
+      if (chosen[column] || against || isSecond || again) continue
       chosen[column] = one
       taken.add(use)
     }
     return chosen
   }
 
+  /** Volumes beside weights are the same amounts in another measure. */
+  #isOtherMeasure({ column, use }: Chosen, chosen: readonly (Chosen | undefined)[]): boolean {
+    const isOfVolumes = (at: number) => this.looks[at]!.volumes * 2 > this.looks[at]!.numbers
+    const before = chosen.filter(one => one?.use === use)
+    return use === 'amount' && before.every(one => isOfVolumes(one!.column) !== isOfVolumes(column))
+  }
+
   #headed(looks: Looks, use: ReturnType<typeof headingUse>, ofStages: readonly number[]): void {
     const { at, filled } = looks
     const isKept = use !== undefined && use !== 'leave out' && use !== 'other percent'
     const isAmount = isAmountUse(use)
+    // `Parts` over numbers is no part of a dough
+    const isOfOther = isKept && !isAmount && use !== 'unit' && use !== 'note' && isOfNumbers(looks)
     const asks = isAmount && filled > 0 && !isOfNumbers(looks)
     const candidates: Candidate[] = [
       [900, 'of a stage', 'ofOneStage', false, ofStages.includes(at)],
@@ -173,7 +211,7 @@ export class ColumnGuesser {
       [780, 'leave out', 'headingTaken', true, isKept],
       [3, 'leave out', 'ofWholeDough', true, use === 'other percent'],
     ]
-    if (isKept) candidates.push([800, use, 'headingSays', asks, true])
+    if (isKept && !isOfOther) candidates.push([800, use, 'headingSays', asks, true])
     this.#offer(at, candidates, { use })
   }
 
@@ -189,7 +227,7 @@ export class ColumnGuesser {
       this.#offer(at, [[score, 'ingredient', why, known.length === 0, true]], { example: known[0] })
     }
     // a heading that may mean the bread may mean what goes into it
-    const named = headed.indexOf('formula')
+    const named = headed.findIndex(use => use === 'formula' || use === 'stage')
     if (texts.length === 0 && named >= 0) this.#offer(named, [[850, 'ingredient', 'onlyNames', true, true]])
   }
 

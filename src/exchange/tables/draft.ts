@@ -1,5 +1,10 @@
 import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
+import { largest } from '../../dough/document/largest.js'
+import { tokensOf } from '../../dough/lexicon/text-tokens.js'
+import { agreement, bySpoon, ranks } from '../recipe/amount.js'
+import type { Source } from '../recipe/sources.js'
+import { kindOf, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/sums.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import type { Quantity } from './table-cells.js'
@@ -16,6 +21,8 @@ export interface DraftLine {
   readonly kind: CountsAs['kind'] | undefined // what it most likely counts as
   readonly grams: number | undefined // its weight where it gives one
   takes: DraftStage | undefined // the earlier stage it is
+  readonly lacksAmount?: boolean
+  readonly isAdded?: true // no row says it
 }
 
 /** Is a printed figure what lines add to, as far as its digits go? Of very many lines it is not asked. */
@@ -37,7 +44,7 @@ export function isSumOf(
 export const isWithin = (difference: number, most: number): boolean =>
   Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
 
-export class DraftStage {
+export class DraftStage implements Source {
   readonly id = newId()
   readonly lines: DraftLine[] = []
   readonly #names = new Set<string>()
@@ -55,6 +62,14 @@ export class DraftStage {
 
   has(ingredient: string): boolean {
     return this.#names.has(nameKey(ingredient))
+  }
+
+  get kind(): StageKind | undefined {
+    return kindOf(tokensOf(this.name))
+  }
+
+  get grams(): number | undefined {
+    return sumOf(this.lines.map(line => line.grams))
   }
 
   get flours(): readonly DraftLine[] {
@@ -76,9 +91,14 @@ export class DraftFormula {
   readonly stages: DraftStage[] = []
   readonly notes: string[] = []
   readonly totals: PrintedTotal[] = []
+  count = 0 // of its lines; what it has past the most that are kept is not made
   readonly #byName = new Map<string, DraftStage>()
 
   constructor(readonly name: string) {}
+
+  get isTooLong(): boolean {
+    return this.count > largest.lines
+  }
 
   /** The stage of this name, made where there is none. */
   stage(name: string): DraftStage {
@@ -132,13 +152,13 @@ export class LineMaker {
     const { row: number, name: said, note } = row
     const of = { row: number, name: said }
     const notes = note === '' ? [] : [note]
-    const read = row.amounts.filter(isRead).sort((a, b) => order.indexOf(a.use) - order.indexOf(b.use))
+    const rank = ({ read: { unit }, use }: ReadCell) => (ranks[unit] ?? 0) - order.indexOf(use) / 10
+    const read = row.amounts.filter(isRead).sort((a, b) => rank(b) - rank(a))
     for (const { cell, read: not } of row.amounts) {
       if (not.is === 'quantity') continue
       notes.push(cell)
       this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
-    if (row.amounts.length === 0) this.told.say({ code: 'withoutAnAmount', ...of })
     const weights = read.filter(cell => cell.read.percent === undefined)
     const percent = read.find(cell => !weights.includes(cell))?.read
     const weight = this.#weight(row, weights)
@@ -151,7 +171,8 @@ export class LineMaker {
     const kind = this.names.kind(ingredient)
     const grams = gramsOf(weight, ingredient, this.names)
     const texts = { ingredient, note: [...new Set(notes)].join('; ') }
-    return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined }
+    const lacksAmount = row.amounts.length === 0
+    return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined, lacksAmount }
   }
 
   /** `Water (28 °C)` is water, where the larder knows it only so; what else is said goes into the note. */
@@ -171,7 +192,7 @@ export class LineMaker {
       this.told.say({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
   }
 
-  /** The first of several weights; the others are compared with it. */
+  /** The finest of several weights and measures; the others are compared with it. */
   #weight({ row, name }: Row, [first, ...others]: readonly ReadCell[]): Quantity | undefined {
     if (!first) return undefined
     const ounces = others.find(({ use }) => use === 'ounces')?.read
@@ -182,7 +203,9 @@ export class LineMaker {
     }
     for (const { cell, read } of others) {
       const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
-      if (a === undefined || b === undefined || isWithin(a - b, (first.read.step + read.step) / 2)) continue
+      const within = read.grams === undefined ? bySpoon : read.unit === first.read.unit ? 0 : agreement
+      if (a === undefined || b === undefined || Math.abs(b / a - 1) * 100 <= within) continue
+      if (isWithin(a - b, (first.read.step + read.step) / 2)) continue
       this.told.say({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })
     }
     return first.read

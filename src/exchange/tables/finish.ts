@@ -1,13 +1,15 @@
-import { type Formula, type Line, nameKey, usualFlourWeight } from '../../dough/document/formula.js'
+import { type Formula, type Line, nameKey, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
+import { isForDough, mostEarlier, Sources } from '../recipe/sources.js'
 import { distinct } from '../values/distinct.js'
 import { sumOf } from '../values/sums.js'
 import { checkTotals, choose } from './check.js'
-import type { DraftFormula, DraftStage, Told } from './draft.js'
+import type { DraftFormula, DraftLine, DraftStage, Told } from './draft.js'
 import type { Names } from './row-features.js'
+import type { Quantity } from './table-cells.js'
 import type { RowRead } from './types.js'
-import { headingName, isFinalDough, isStageName, wordsOf } from './vocabulary.js'
+import { headingName, isFinalDough, isStageName } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
 function orderStages(formula: DraftFormula, told: Told): DraftStage {
@@ -55,29 +57,56 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
   for (const [at, stage] of formula.stages.entries()) stage.name = names[at]!
 }
 
-/** Which lines are an earlier stage, by name; in brackets behind it may stand what belongs into a note. */
-function findStagesTaken(formula: DraftFormula, told: Told): void {
-  const earlier = new Map<string, DraftStage>()
-  for (const stage of formula.stages) {
-    for (const line of stage.lines) {
+/** Which lines are an earlier stage, by what speaks for it; what is made for the dough and no line takes goes into it. */
+function takeStages({ stages }: DraftFormula, told: Told): void {
+  const sources = new Sources<DraftStage>()
+  const taken = new Set<DraftStage>()
+  const take = (line: DraftLine, stage: DraftStage, remark = '') => {
+    line.note = [sources.besides(line.ingredient, stage), remark, line.note].filter(Boolean).join('; ')
+    line.ingredient = stage.name
+    line.takes = stage
+    taken.add(stage)
+    const { grams } = stage
+    if (!line.lacksAmount || grams === undefined) return
+    line.weight = quantityOf(grams)
+    told.say({ code: 'wholeTaken', row: line.row, name: stage.name, grams })
+  }
+  for (const [at, stage] of stages.entries())
+    for (const line of at > 0 ? stage.lines : []) {
       const { name, remark } = headingName(line.ingredient)
-      const [whole, short] = [line.ingredient, name].map(said => earlier.get(nameKey(said)))
-      line.takes = whole ?? (remark === '' ? undefined : short)
-      if (whole || !line.takes) continue
+      const source = sources.of(
+        { ...line, ingredient: name },
+        stages.slice(Math.max(0, at - mostEarlier), at),
+      )
+      if (!source) continue
       line.ingredient = name
-      line.note = [remark, line.note].filter(Boolean).join('; ')
+      take(line, source, remark)
     }
-    earlier.set(nameKey(stage.name), stage)
+  const final = stages.at(-1)!
+  for (const stage of stages.slice(-mostEarlier, -1)) {
+    if (taken.has(stage) || stage.lines.length === 0 || stage.kind === 'other') continue
+    const { name, grams } = stage
+    const { row } = stage.lines[0]!
+    const like = sources.perhaps(
+      final.lines.filter(line => !line.takes),
+      stage,
+    )
+    if (like) {
+      told.say({ code: 'takenAs', row: like.row, like: like.ingredient, name })
+      take(like, stage)
+    } else if (isForDough(stage) && grams !== undefined) {
+      const of = { weight: quantityOf(grams), percent: undefined, kind: undefined, grams, takes: stage }
+      final.lines.unshift({ id: newId(), row, ingredient: name, note: '', isAdded: true, ...of })
+      told.say({ code: 'noLineTakes', row, name, final: final.name, grams })
+    } else told.say({ code: 'notTaken', name, row })
   }
-  const taken = new Set(formula.lines.map(line => line.takes))
-  const left = formula.stages.slice(0, -1).filter(stage => !taken.has(stage) && stage.lines.length > 0)
-  // so many stages are no dough; nobody is helped by a comparison of each with all
-  const lines = left.length > 50 ? [] : formula.stages.at(-1)!.lines.filter(({ takes }) => !takes)
-  for (const { name, lines: own } of left) {
-    const like = lines.find(({ ingredient }) => ` ${wordsOf(ingredient)} `.includes(` ${wordsOf(name)} `))
-    if (like) told.say({ code: 'perhapsTaken', name, row: like.row, like: like.ingredient })
-    else told.say({ code: 'notTaken', name, row: own[0]!.row })
-  }
+  for (const { row, ingredient: name, lacksAmount, weight } of stages.flatMap(stage => stage.lines))
+    if (lacksAmount && !weight) told.say({ code: 'withoutAnAmount', row, name })
+}
+
+const quantityOf = (grams: number): Quantity => {
+  const value = Number(grams.toFixed(2))
+  return { is: 'quantity', text: `${value} g`, value, unit: 'g', grams: value, step: 0.01, bare: false }
 }
 
 /** Shares of 1 where percentages are meant, as programs write them: flours that add to 1, and no sign of per cent. */
@@ -98,17 +127,17 @@ function asPercentages({ stages }: DraftFormula, told: Told): void {
 /** A formula of the table as Tarebook keeps it, with its totals and what its lines were read as; tells of what was decided and of totals that differ. */
 export function finish(draft: DraftFormula, names: Names, told: Told) {
   const final = orderStages(draft, told)
-  findStagesTaken(draft, told)
+  takeStages(draft, told)
   asPercentages(draft, told)
   const { percentIn, flourWeight = usualFlourWeight, tell } = choose(draft, final, told)
   const reads: RowRead[] = []
   const stages = draft.stages.map(stage => ({
     id: stage.id,
     name: stage.name,
-    lines: stage.lines.map(({ id, ingredient, note, row, weight, percent }): Line => {
+    lines: stage.lines.map(({ id, ingredient, note, row, weight, percent, isAdded }): Line => {
       const amount = (stage === percentIn ? (percent ?? weight) : (weight ?? percent))?.text ?? ''
       const of = { formula: draft.name, stage: stage.name, ingredient, amount }
-      reads.push({ row, became: 'line', ...of, ...(note ? { text: note } : {}) })
+      if (!isAdded) reads.push({ row, became: 'line', ...of, ...(note ? { text: note } : {}) })
       return { id, ingredient, amount, note }
     }),
   }))

@@ -25,7 +25,7 @@ import {
   isRemark,
   isSize,
   isStageName,
-  isTotalWord,
+  isWeighed,
   titleName,
 } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
@@ -57,7 +57,7 @@ export function guessTable(
   const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
   const body = rows.slice(heading + 1)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
-  const found = columnsOf(headings, sample, delimiter, names)
+  const found = columnsOf(headings, bare, sample, delimiter, names)
   const isBegun = heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
   const { decimal, guess } = decimalOf(body, found.uses)
   const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: heading + 1, decimal }
@@ -89,10 +89,14 @@ export function guessTable(
       { about: 'delimiter', ask: !taken.isSure && width > 1, reason: taken.reason },
       { about: 'headings', ask: heading < 0 && rows.length > 0, reason: headingsReason },
       ...found.guesses,
+      ...(found.batches.length > 0
+        ? [{ about: 'batch', ask: true, reason: { code: 'batches', count: found.batches.length } } as const]
+        : []),
       guess,
       ...(title ? [{ about: 'formula', ask: false, reason: { code: 'title', ...title } } as const] : []),
       { about: 'stages', ask: stages.ask, reason: stages.reason },
     ],
+    batches: found.batches,
     own: isBegun && isOwn(headings, found.uses, sorted, names),
     stopped: false,
   }
@@ -108,6 +112,7 @@ const noTable = (text: string): ForeignTable => ({
   headings: [],
   mapping: noMapping,
   guesses: [],
+  batches: [],
   own: false,
   stopped: false,
 })
@@ -122,20 +127,36 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const cells = row.cells.filter(Boolean)
     const uses = cells.map(headingUse).filter(use => use !== undefined)
     const [only] = uses
-    const isOfBatches = only === 'ingredient' && !names.isIngredient(cells[0]!)
-    if (
-      cells.length < 2 ||
-      cells.some(cell => numberIn(cell) !== undefined && !/^%$/.test(cell) && !(isOfBatches && isSize(cell)))
-    )
-      continue
+    const isOfCounts = row.cells.slice(1).every(cell => !cell || (isSize(cell) && !isWeighed(cell)))
+    const isOfBatches =
+      row.cells[0] === '' ||
+      (isOfCounts && !names.isIngredient(cells[0]!)) ||
+      (['ingredient', 'formula'].includes(only!) && !names.isIngredient(cells[0]!))
+    const isNumber = (cell: string) =>
+      /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
+    if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
-    // an empty corner over the ingredients
-    const isCorner = row.cells[0] === '' && cells.every(cell => isStageName(headingName(cell).name))
     if (uses.length > 1 || isAlone) return at
-    if (corner >= 0) return corner
-    if (isCorner) corner = at
+    if (corner >= 0 && isOfStages(rows[corner]!)) return corner
+    if (corner < 0 && (isOfStages(row) || isOverNumbers(row, rows.slice(at + 1)))) corner = at
   }
   return corner
+}
+
+/** Names of different stages, and nothing else. */
+function isOfStages({ cells }: ForeignRow): boolean {
+  const said = cells.filter(Boolean)
+  return new Set(said).size > 1 && said.every(cell => isStageName(headingName(cell).name))
+}
+
+const mostBelow = 8 // rows that are looked at
+
+/** Words, each but the first over a column of numbers: `Flour | Small | Large` is none, `Recipe | Small | Large` is. */
+function isOverNumbers({ cells }: ForeignRow, rows: readonly ForeignRow[]): boolean {
+  const below = rows.filter(row => !isBlankRow(row) && !row.broken).slice(0, mostBelow)
+  const isOver = (at: number) => below.filter(row => /\d/.test(row.cells[at] ?? '')).length * 2 > below.length
+  const filled = [...cells.keys()].filter(at => cells[at] !== '' && at > 0)
+  return below.length > 1 && !isOver(0) && filled.every(isOver)
 }
 
 /** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
@@ -143,7 +164,7 @@ function stagesOver(row: ForeignRow | undefined): readonly string[] {
   const cells = row?.cells ?? []
   const said = cells.filter(cell => cell !== '')
   const stages = said.filter(cell => isStageName(cell))
-  if (new Set(stages).size < 2 || said.some(cell => !isStageName(cell) && !isTotalWord(cell))) return []
+  if (new Set(stages).size < 2 || said.some(cell => /\d/.test(cell))) return []
   let over = ''
   return cells.map(cell => (over = cell || over))
 }
@@ -155,19 +176,20 @@ function columnsWidth(headings: readonly string[], sample: readonly ForeignRow[]
   const [widest = 0, ...widths] = [...new Set(all)].sort((a, b) => b - a)
   const usual = widths.reduce((best, width) => (count(width) > count(best) ? width : best), widest)
   if (headings.length > 0)
-    return usual > headings.length && count(usual) * 2 > sample.length ? usual : headings.length
+    return all.filter(one => one > headings.length).length * 2 > sample.length ? widest : headings.length
   return delimiter === ',' ? usual : widest
 }
 
 function columnsOf(
   headings: readonly string[],
+  bare: readonly string[], // without the stages above
   sample: readonly ForeignRow[],
   delimiter: string,
   names: Names,
-): { readonly uses: readonly ColumnUse[]; readonly guesses: readonly Guess[] } {
+): Pick<ColumnGuesser, 'uses' | 'guesses' | 'batches'> {
   const width = columnsWidth(headings, sample, delimiter)
   const looks = looksOf(sample, width, names)
-  const [first, ...others] = besideIn(headings, looks)
+  const [first, ...others] = besideIn(bare, looks)
   if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
   // tables side by side hold the same things: one guess for all, by the rows of all
   const size = others[0]! - first
@@ -178,13 +200,13 @@ function columnsOf(
     })),
   )
   const looksTogether = looksOf(together, first + size, names)
-  const { uses, guesses } = new ColumnGuesser(headings, together, looksTogether, delimiter, names)
+  const { uses, guesses } = new ColumnGuesser(bare, together, looksTogether, delimiter, names)
   const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
     return { about: 'column', column: at, ask: true, reason }
   })
-  return { uses: [...uses, ...again], guesses: [...guesses, ...reasons] }
+  return { uses: [...uses, ...again], guesses: [...guesses, ...reasons], batches: [] }
 }
 
 type Seen = RowKind & { readonly row: Row }
@@ -196,10 +218,13 @@ function titleOf(
   uses: readonly ColumnUse[],
   names: Names,
 ): { row: number; name: string } | undefined {
+  const isStage = (cell: string) => isStageName(headingName(cell).name)
   for (const { row, cells } of above) {
     const said = cells.filter(Boolean)
-    if (said.length === 1 && !isRemark(said[0]!) && !/^sep=/.test(said[0]!))
-      return { row, name: titleName(said[0]!) }
+    const [first = '', second = ''] = said
+    if (said.length === 1 && !isRemark(first) && !isStage(first) && !/^sep=/.test(first))
+      return { row, name: titleName(first) }
+    if (said.length === 2 && headingUse(first) === 'formula') return { row, name: second }
   }
   if (above.length > 0 || uses.includes('formula') || uses.includes('stage')) return undefined
   const [first, ...others] = rows.filter(({ kind }) => kind !== 'blank' && kind !== 'headings')

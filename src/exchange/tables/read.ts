@@ -1,7 +1,9 @@
+import { nameKey } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
+import { tooManyLines } from '../data/too-long.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
@@ -75,8 +77,10 @@ export function readTable(
   for (const { row, broken } of table.rows.slice(0, top.length)) if (broken) told.say({ ...broken, row })
   const lines = new LineMaker(names, told, isMarkSure)
   const marks = isByView ? 'column' : mapping.stages
-  const label = labelOf(table.headings[columns.indexOf('ingredient')] ?? '')
-  const over = label.isStage && marks !== 'column' && !columns.includes('formula') ? label : undefined
+  const label = [table.headings[columns.indexOf('ingredient')] ?? '', aloneOnTop(top)]
+    .map(labelOf)
+    .find(l => l.isStage)
+  const over = label && marks !== 'column' && !columns.includes('formula') ? label : undefined
   const kinds = new RowKinds(rows, marks, names, over)
   const builder = new Builder({ ...mapping, stages: marks }, lines, told, over?.name)
   for (const [at, row] of rows.entries()) {
@@ -89,8 +93,12 @@ export function readTable(
 }
 
 /** A row that is not understood. */
-const lost = ({ row, cells }: ForeignRow, why: Reason): RowRead => ({
-  ...{ row, became: 'not understood', text: textOf({ cells }), why: [tableReason(why)] },
+const lost = (row: ForeignRow, why: Reason): RowRead => lostFor([tableReason(why)], row)
+const lostFor = (why: RowRead['why'] & {}, { row, cells }: Pick<ForeignRow, 'row' | 'cells'>): RowRead => ({
+  row,
+  became: 'not understood',
+  text: textOf({ cells }),
+  why,
 })
 
 function unread(foreign: ForeignRow): RowRead {
@@ -98,6 +106,10 @@ function unread(foreign: ForeignRow): RowRead {
   if (isBlankRow(foreign)) return { row, became: 'blank' }
   return lost(foreign, { code: 'rowOfUnsaidColumns' })
 }
+
+/** What stands alone in the last row above the headings. */
+const aloneOnTop = (top: readonly RowRead[]): string =>
+  top.findLast(({ became }) => became !== 'blank' && became !== 'headings')?.text ?? ''
 
 /** A row at the top: the title, blank, or headings. */
 function topRow(foreign: ForeignRow, mapping: Mapping): RowRead {
@@ -118,8 +130,12 @@ function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[
   const formulas: TableRead['formulas'] = []
   const totals: TotalCheck[] = []
   for (const draft of builder.formulas) {
-    if (draft.lines.length === 0) {
+    if (draft.count === 0) {
       told.say({ code: 'formulaWithoutLines', name: draft.name })
+      continue
+    }
+    if (draft.isTooLong) {
+      told.problems.push({ ...tooManyLines(draft.name, draft.count), where: {}, severity: 'error' })
       continue
     }
     if (formulas.length === 0)
@@ -133,10 +149,12 @@ function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[
     }
   }
   if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'noLine' })
+  const ofTooMany = [tableReason({ code: 'lineOfTooMany' })]
   rows.forEach((row, at) => {
-    const read = builder.reads[at] ?? { row: row.row, became: 'note', text: textOf(row) }
     const before = byRow.get(row.row)
-    if (!before || (before.became === 'blank' && read.became !== 'blank')) byRow.set(row.row, read)
+    if (before && before.became !== 'blank') return
+    const read = builder.reads[at] ?? lostFor(ofTooMany, row)
+    if (!before || read.became !== 'blank') byRow.set(row.row, read)
   })
   return {
     formulas,
@@ -163,13 +181,13 @@ export function isOwn(
   const columns = headings.map(columnOf)
   if (!uses.includes('ingredient') || !uses.includes('amount')) return false
   if (columns.some((column, at) => column === undefined && headings[at] !== '')) return false
-  const telling: readonly unknown[] = ['setting', 'counts as', 'formula', 'stage']
-  return (
-    columns.some(column => telling.includes(column)) ||
-    sorted.every(
-      ({ is, name, label }) => is === 'line' || (is === 'name' && !label.isStage && names.isIngredient(name)),
-    )
-  )
+  if (columns.some(column => column === 'setting' || column === 'counts as')) return true
+  const isWritten = ({ is, label, name, amounts }: Row) =>
+    (is === 'line' && amounts.every(({ cell, read }) => read.is !== 'quantity' || cell === read.text)) ||
+    (is === 'name' && !label.isStage && names.isIngredient(name))
+  const taken = new Set(sorted.map(({ name }) => nameKey(name)))
+  const stages = sorted.flatMap(({ stage }) => (stage === '' ? [] : nameKey(stage)))
+  return sorted.every(isWritten) && stages.every(stage => stage === stages.at(-1) || taken.has(stage))
 }
 
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */

@@ -14,7 +14,7 @@ import {
   readCell,
 } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
-import { folded, isUnit, type Label, labelOf } from './vocabulary.js'
+import { folded, isUnit, type Label, labelOf, measureOf } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */
@@ -94,11 +94,17 @@ export interface View {
 const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
 const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
 
+/** Two units over two numbers. */
+const pair = /^(%|k?g|oz|lbs?|ml|cups?) ?[/|] ?(%|k?g|oz|lbs?|ml|cups?)$/
+const twoNumbers = /^([\d.,]+) ?[/|] ?([\d.,]+)$/
+
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
   readonly #read: (cell: string, use: AmountUse) => CellRead
   readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
+  readonly #measures: readonly string[] // that headings name
+  readonly #pairs: readonly (readonly string[] | undefined)[] // of units, `g / %`
 
   constructor(
     readonly mapping: Mapping,
@@ -106,6 +112,8 @@ export class RowSorter {
     readonly delimiter: string,
   ) {
     this.#headings = headings.map(folded)
+    this.#pairs = headings.map(heading => pair.exec(folded(heading))?.slice(1))
+    this.#measures = headings.map(heading => (heading.length > 60 ? '' : measureOf(heading)))
     const byUse = Object.fromEntries(
       amountUses.map(use => [use, onceEach(text => readCell(text, use, mapping.decimal))]),
     )
@@ -165,24 +173,32 @@ export class RowSorter {
 
   #sort(row: number, cells: readonly string[], { uses, stage: ofView, part }: View): Row {
     const at = { ingredient: '', stage: '', formula: '', note: '', unit: '' }
-    const given: { use: AmountUse; cell: string }[] = []
+    const given: { use: AmountUse; cell: string; measure: string }[] = []
     for (const [column, said] of cells.entries()) {
       const use = uses[column]
       if (said === '' || use === undefined || use === 'leave out' || use === 'of a stage') continue
-      if (isAmountUse(use)) given.push({ use, cell: said })
+      const both = this.#pairs[column] && twoNumbers.exec(said)
+      const cell = both
+        ? `${both[1]} ${this.#pairs[column]![0]} / ${both[2]} ${this.#pairs[column]![1]}`
+        : said
+      if (isAmountUse(use)) given.push({ use, cell, measure: this.#measures[column] ?? '' })
       else at[use] = at[use] === '' ? said : `${at[use]}; ${said}`
     }
     const apart = given.length === 0 ? this.#apart(at.ingredient) : undefined
     const name = apart?.name ?? at.ingredient.replace(footnotes, '')
-    if (apart) given.push({ use: 'amount', cell: apart.amount })
+    if (apart) given.push({ use: 'amount', cell: apart.amount, measure: '' })
     const amounts: AmountCell[] = []
-    for (const { use, cell: said } of given) {
-      const hasUnit = use !== 'amount' || at.unit === '' || !/[\d¼-¾⅐-⅞]$/.test(said)
-      const cell = hasUnit ? said : `${said} ${at.unit}`
+    for (const { use, cell: said, measure } of given) {
+      const unit = at.unit || measure
+      const hasUnit = use !== 'amount' || unit === '' || !/[\d¼-¾⅐-⅞]$/.test(said)
+      const cell = hasUnit ? said : `${said} ${unit}`
       const read = this.#read(cell, use)
       // a 0 in the column of a stage says that it has none
       const isNone = part === 'stage' && read.is === 'quantity' && (read.grams ?? read.percent) === 0
-      if (read.is !== 'nothing' && !isNone) amounts.push({ use, cell, read })
+      if (read.is === 'nothing' || isNone) continue
+      amounts.push({ use, cell, read })
+      for (const also of read.is === 'quantity' ? (read.also ?? []) : [])
+        amounts.push({ use, cell, read: also })
     }
     const { formula, note } = at
     const stage = part === 'stage' && amounts.length === 0 ? '' : (ofView ?? at.stage)

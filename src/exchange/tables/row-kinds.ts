@@ -93,10 +93,10 @@ export class RowKinds {
     return { ...found, isApart }
   }
 
-  /** The place of the next row that says something. */
+  /** The place of the next row that says something, headings again passed over. */
   #next(at: number): number {
     let next = at + 1
-    while (this.rows[next]?.is === 'blank') next++
+    while (this.rows[next]?.is === 'blank' || this.rows[next]?.is === 'headings') next++
     return next
   }
 

@@ -3,12 +3,13 @@ import { readAmount } from '../../dough/amounts/amounts.js'
 import '../../dough/amounts/spoken-at-once.js'
 import { tidy } from '../../dough/document/words.js'
 import { readDigits } from '../../dough/lexicon/digits.js'
-import { quantityAt, wholeAmount } from '../../dough/lexicon/quantities.js'
+import { type Quantity as Given, measuresIn, quantityAt } from '../../dough/lexicon/quantities.js'
 import { tokensOf, withPlainDigits } from '../../dough/lexicon/text-tokens.js'
 import { sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { withOneEnding } from '../csv/csv-table.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
+import { printedTokens } from '../values/printed-tokens.js'
 import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { NoAmount, Reason } from './words.js'
@@ -57,13 +58,51 @@ export const hasColumns = (text: string): boolean => delimiterOf(text).delimiter
 /** `---`, `| --- | :--- |`, `=====`: a drawn line. */
 const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
 
-/** Gaps and upright strokes have no quotation marks; a row is a line. */
-function splitPlainly(line: string, delimiter: string): string[] {
-  if (line.trim() === '') return ['']
-  if (delimiter === gaps) return line.trim().split(/[ \u00a0]{2,}/)
-  if (delimiter === none || isRule(line)) return [line]
-  const inner = line.replace(/^\s*\|/, '').replace(/\|\s*$/, '')
-  return inner.split('|')
+const nameAndAmount =
+  /^(\p{L}.{0,80}?) (\d{1,6}(?:[.,/]\d{1,4})?(?: \d\/\d)? ?(?:%|k?g|[cd]?l|ml|oz|lbs?|tsp|tbsp|cups?)\.?)$/iu
+
+/** The cells of rows that blanks hold apart, each in the first column over whose places it stands. */
+function splitAtGaps(lines: readonly string[]): string[][] {
+  const rows = lines.map(line => {
+    const cells = Array.from(line.matchAll(/\S+(?:[ \u00a0]\S+)*/g), ({ 0: text, index: from }) => {
+      return { text, from, to: from + text.length }
+    })
+    const [first, ...others] = cells
+    // `Strong flour 350 g  500 g`: one gap of them may be narrower
+    const [, name, amount] = first && others.length > 0 ? (nameAndAmount.exec(first.text) ?? []) : []
+    if (!first || !name || !amount) return cells
+    const at = first.to - amount.length
+    return [{ text: name, from: first.from, to: at - 1 }, { text: amount, from: at, to: first.to }, ...others]
+  })
+  const width = rows.reduce((most, cells) => Math.max(most, cells.length), 0)
+  const whole = rows.filter(cells => cells.length === width)
+  const columns = Array.from({ length: width }, (_, at) => ({
+    from: whole.reduce((least, cells) => Math.min(least, cells[at]!.from), Infinity),
+    to: whole.reduce((most, cells) => Math.max(most, cells[at]!.to), 0),
+  }))
+  return rows.map(cells => {
+    const placed: string[] = []
+    for (const { text, from, to } of cells) {
+      const at = columns.findIndex(
+        (column, nth) => nth >= placed.length && from < column.to && to > column.from,
+      )
+      if (at < 0) return cells.map(cell => cell.text)
+      while (placed.length < at) placed.push('')
+      placed.push(text)
+    }
+    return placed.length > 0 ? placed : ['']
+  })
+}
+
+/** Upright strokes have no quotation marks; a row is a line. */
+function splitAtStrokes(lines: readonly string[]): string[][] {
+  const isFramed =
+    lines.filter(line => /^\s*\|/.test(line)).length * 2 > lines.filter(line => line.trim()).length
+  return lines.map(line => {
+    if (line.trim() === '') return ['']
+    if (isRule(line)) return [line]
+    return (isFramed ? line.replace(/^\s*\|/, '').replace(/\|\s*$/, '') : line).split('|')
+  })
 }
 
 /** A text as rows of cells, or why it is refused. Never throws. */
@@ -78,9 +117,15 @@ export function split(given: string, limits: Limits) {
   const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
   const guessed = delimiterOf(text)
   const { delimiter } = guessed
-  const isPlain = delimiter === gaps || delimiter === '|' || delimiter === none
-  const { data, errors } = isPlain
-    ? { data: text.split(/\r\n?|\n/).map(line => splitPlainly(line, delimiter)), errors: [] }
+  const lines = text.split(/\r\n?|\n/)
+  const plain =
+    delimiter === gaps
+      ? splitAtGaps(lines)
+      : delimiter === '|'
+        ? splitAtStrokes(lines)
+        : delimiter === none && lines.map(line => [line.trim() === '' ? '' : line])
+  const { data, errors } = plain
+    ? { data: plain, errors: [] }
     : Papa.parse<string[]>(text, { delimiter, newline })
   while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
   const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
@@ -146,7 +191,8 @@ export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'gram
   readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
   readonly bare: boolean // without a unit of its own
   readonly doubt?: { readonly typed: string; readonly read: string } // a number that can be read in two ways
-  readonly remark?: string // text to keep in the note: a range, an “about”
+  readonly remark?: string // text to keep in the note: a range, an “about”, words behind it
+  readonly also?: readonly Quantity[] // the same in other measures
 }
 
 const nothing = /^(?:[-–—.…/]+|n\/?a|nil|none|keine?|aucune?)?$/i
@@ -165,14 +211,27 @@ export function readCell(cell: string, use: AmountUse, mark: DecimalMark): CellR
   if (typed.length > 80) return words('tooLong')
   if (/^[-−(]\s*\d/.test(typed)) return words('negative')
   if (/^[=#]/.test(typed)) return words('calculation')
-  if (/\/\s*0+(?![.,\d])/.test(typed)) return words('noAmount')
-  const whole = wholeAmount(typed, mark)
-  if (!whole) return calculated(typed, use, mark)
-  const { about, terms } = whole.quantity
-  const { text, value, unit, grams, spread, step, guesses } = figureOf(whole.quantity, () => unitOfUse[use])
+  if (/\/\s*0+(?![.,\d])|\d\s+\/\s+\d/.test(typed)) return words('noAmount') // divided by nothing, or one of two
+  const tokens = printedTokens(typed)
+  const measures = measuresIn(tokens, mark)
+  const rest = tokens.slice(measures?.to)
+  const isBare = measures?.quantities[0].terms[0].unit === undefined
+  const isTold =
+    rest.length === 0 ||
+    (!isBare && !/^[-+*×^/]$/.test(rest[0]!.text) && rest.every(t => t.kind !== 'number'))
+  if (!measures || !isTold) return calculated(typed, use, mark)
+  const isAll = rest.length === 0 && measures.quantities.length === 1
+  const [first, ...others] = measures.quantities.map(one => quantityOf(one, cell, isAll, use))
+  const also = others.filter(one => one.is === 'quantity')
+  return first!.is === 'quantity' && also.length > 0 ? { ...first!, also } : first!
+}
+
+function quantityOf(given: Given, cell: string, isAll: boolean, use: AmountUse): CellRead {
+  const { about, terms } = given
+  const { text, value, unit, grams, spread, step, guesses } = figureOf(given, () => unitOfUse[use])
   if (unit === '') return words('unknownUnit')
   if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
-  const isSaid = about.length === 0 && guesses.every(({ code }) => certain.includes(code))
+  const isSaid = isAll && about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const doubt = guesses.find(guess => guess.code === 'two readings')
   const each = unit === '%' ? 0.01 : grams === undefined ? 1 : sizeIn(unit)!
   return {

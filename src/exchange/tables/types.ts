@@ -43,7 +43,7 @@ export interface Mapping {
 
 /** A guess with its reason; `tableReason` makes a sentence for the baker of it. */
 export interface Guess {
-  readonly about: 'delimiter' | 'decimal' | 'headings' | 'column' | 'stages' | 'formula'
+  readonly about: 'delimiter' | 'decimal' | 'headings' | 'column' | 'batch' | 'stages' | 'formula'
   readonly column?: number // 0-based, when about a column
   readonly ask: boolean // the table does not settle it: the baker should look
   readonly reason: Reason
@@ -65,6 +65,7 @@ export interface ForeignTable {
   readonly headings: readonly string[] // cells of the heading row, each with the stage above it; none where it has none
   readonly mapping: Mapping // as guessed
   readonly guesses: readonly Guess[]
+  readonly batches: readonly number[] // columns that hold the same for batches of several sizes, the first read as the mapping says
   readonly own: boolean // a formula file as Tarebook writes it: read as such while the mapping stays as guessed
   readonly refused?: string // why it is not read at all, in a sentence
   readonly stopped: boolean

@@ -1,5 +1,6 @@
 import { folded as foldedWord } from '../../dough/lexicon/folded.js'
 import { knownUnits } from '../../dough/lexicon/unit-words.js'
+import { millilitres, multiples } from '../../dough/lexicon/units.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import type { ColumnUse } from './types.js'
 
@@ -27,7 +28,8 @@ const usesOfUnits: Readonly<Record<string, ColumnUse>> = {
 }
 const useOfUnit = (word: string): ColumnUse | undefined => {
   const unit = knownUnits.get(word)
-  return unit?.kind === 'unit' ? usesOfUnits[unit.unit] : undefined
+  if (unit?.kind !== 'unit') return undefined
+  return usesOfUnits[unit.unit] ?? (unit.unit in millilitres || unit.unit in multiples ? 'amount' : undefined)
 }
 
 // The first that fits; `leave out` ends the search.
@@ -61,12 +63,25 @@ export function headingUse(heading: string): ColumnUse | 'other percent' | undef
   return headings.find(([, words]) => words.test(text))?.[0]
 }
 
+/** The measure that a heading names, of numbers alone below it: `Cups`, `Water (ml)`. */
+export const measureOf = (heading: string): string =>
+  wordsOf(heading)
+    .split(' ')
+    .slice(0, 6)
+    .find(word => useOfUnit(word) === 'amount') ?? ''
+
 /** A unit and nothing else. */
 export const isUnit = (cell: string): boolean => knownUnits.has(folded(cell).replace(/\.$/, ''))
 
 /** `12 loaves`, `2 kg`: how much is made. */
 export const isSize = (heading: string): boolean =>
   /^\s*(?:x\s?)?\d+(?:[.,]\d+)?\s*(?:x|\p{L}.*)$/iu.test(heading)
+
+/** … `2 kg`, and not so many loaves. */
+export const isWeighed = (cell: string): boolean =>
+  wordsOf(cell)
+    .split(' ')
+    .some(word => useOfUnit(word))
 
 const numbering = /^(?:(?:step|stage|stufe|etape|phase|part|teil|partie)\s*\d+\s*[:.)–-]\s*|\d+\s*[.):]\s+)/i
 
@@ -82,6 +97,7 @@ export function headingName(text: string): { name: string; remark: string } {
     .replace(numbering, '')
     .replace(/\s+/g, ' ')
     .trim()
+    .replace(/^\d{1,2} (?=(\p{L}.*))/u, (number, name: string) => (isStageName(name) ? '' : number))
   const [, name, remark] =
     /^(.*\S)\s*[([]([^()[\]]*)[)\]]$/.exec(bare) ?? /^([^:]*\p{L})\s*[:–—]\s*(\d.*)$/u.exec(bare) ?? []
   const named = { name: (name ?? bare).replace(/[\s:]+$/, ''), remark: remark?.trim() ?? '' }
@@ -102,7 +118,7 @@ const finalDough = wholly(
 )
 /** Besides the words that recipes have for them. */
 const earlierStage = holding(
-  `autolyse | autolysis | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape) \\d+
+  `autolyse | autolysis | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape|day|jour|tag) \\d+
   | \\d+\\. stufe | [a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?`,
 )
 
@@ -159,7 +175,7 @@ const isFact = (name: string): boolean =>
 /** Is it written as people write sentences and remarks, not names? */
 export const isRemark = (text: string): boolean =>
   text.length > 70 ||
-  /[.!?]$/.test(text.trim()) ||
+  /[.!?]$|^[*†](?!\*)|^#(?!#)\s*\p{Ll}/u.test(text.trim()) ||
   /^(?:notes?|nb|method|tip|source|date|datum|hinweis|anmerkung|bemerkung|zubereitung|remarque|methode|quelle)(?![a-z])/.test(
     folded(text),
   )

@@ -27,6 +27,8 @@ const guesses = {
     '{column:column} is a column of its own for one stage, or for all. Such a table is read stage by stage: say which column to read.',
   besideTheFirst:
     '{column:column} holds names of ingredients again: taken as another table beside the first, read after it.',
+  ofOneBatch: '{column:column} is the amounts for one of several batches.',
+  batches: 'Columns hold the amounts for {count} batches: the first is read.',
   knownNames: '{column:column} holds names of ingredients, such as {example:quoted}.',
   names: '{column:column} holds names.',
   onlyNames: '{column:column} is the only column of names, so it was taken for the ingredients.',
@@ -70,6 +72,7 @@ const errors = {
   columnsNotSaid:
     'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
   rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
+  lineOfTooMany: 'It is one of more lines than a formula holds.',
   noLine: 'No line was found in this table: no row has an ingredient and an amount.',
 } as const
 
@@ -105,8 +108,8 @@ const warnings = {
   stageWithoutAName:
     'The lines from row {row} on have no heading and were called {name}. Name them after the line that takes them.',
   notTaken: 'No line takes {name}. Add one of that name to the stage that does.',
-  perhapsTaken:
-    'No line takes {name}; row {row}, {like:quoted}, may be meant. If it is, give it the name of the stage.',
+  noLineTakes: 'No line takes {name}: one of {grams:grams}, all of it, was added to {final}.',
+  takenAs: 'Row {row}, {like:quoted}, was taken to be {name}, which no other line takes.',
   percentageOff:
     'Row {row} gives {percent:per100} and {weight:grams} for {name}, but {percent:per100} of {base:grams} is {share:grams}. The weight is read.',
   percentagesOff:
@@ -120,6 +123,7 @@ const warnings = {
 
 /** What was decided without a doubt, and is told all the same. */
 const remarks = {
+  wholeTaken: 'Row {row} gives no amount of {name}: all of it, {grams:grams}, was taken.',
   readAs: 'Row {row} gives {cell:quoted} for {name}, read as {amount}; the text is in its note.',
   withoutUnits: '{rows:rows} {rows:gives|give} a number without a unit: taken as grams.',
   partOfTheStage: 'Row {row}, {name}, follows a blank row without a heading: taken as part of {stage}.',

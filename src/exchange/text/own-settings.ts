@@ -1,8 +1,14 @@
-import { type Formula, finalDoughOf, type Stage, usualFlourWeight } from '../../dough/document/formula.js'
+import {
+  type Formula,
+  finalDoughOf,
+  isInProportion,
+  type Stage,
+  usualFlourWeight,
+} from '../../dough/document/formula.js'
 import { makeText } from '../values/batch-text.js'
 import { countsAsText } from '../values/counts-as.js'
 import { distinct } from '../values/distinct.js'
-import { holdSetting, holdText } from '../values/hold-text.js'
+import { holdSetting, holdText, inProportion } from '../values/hold-text.js'
 import { gramsText, percentText } from '../values/written-weights.js'
 import { cell } from './plain-cells.js'
 
@@ -44,6 +50,7 @@ export function formulaSettings(formula: Formula): OwnSetting[] {
   const final = finalDoughOf(formula)
   const names = distinct(final.lines.map(({ ingredient }) => ingredient))
   for (const hold of holds) {
+    if (isInProportion(hold)) settings.push(setting(capital(holdSetting(hold)), holdText(hold), inProportion))
     const name = names[final.lines.findIndex(({ id }) => id === hold.line)]
     if (name !== undefined)
       settings.push(setting(capital(holdSetting(hold)), holdText(hold), cell(name), 'gives'))

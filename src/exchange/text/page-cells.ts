@@ -39,7 +39,8 @@ const withKind = /^(.*?) \[(hands|wait|bake)\](?:: (.*?))?(?: \((.*)\))?$/su
 const bare = /^(.+?)(?:: (.*?))?(?: \((.*)\))?$/su
 const inQuotes = /^("(?:[^"\\]|\\.)*") \[(\w+)\]: ("(?:[^"\\]|\\.)*") \(("(?:[^"\\]|\\.)*")\)$/su
 
-type Said = Omit<Step, 'id'>
+/** A step without its id, as it stands in a text. */
+export type Said = Omit<Step, 'id'>
 
 /** The step of a line of a numbered list: `Bulk: 3.5–4.5 h, at 24 °C (grown by half)`, `Watch [wait]: 1 h`. */
 export function stepOfWords(words: string): Said | undefined {
@@ -52,17 +53,19 @@ export function stepOfWords(words: string): Said | undefined {
   return name === undefined ? undefined : { does: name, kind: kindByName(name), text: time, note: remark }
 }
 
-const isSame = (a: Said | undefined, b: Said): boolean =>
+export const isSameStep = (a: Said | undefined, b: Said): boolean =>
   a?.does === b.does && a.kind === b.kind && a.text === b.text && a.note === b.note
+
+/** `"Watch" [wait]: "1 h" ("until domed")`: whatever its texts are, they come back as they were. */
+export const stepInQuotes = ({ does, kind, text, note }: Said): string =>
+  `${quoted(does)} [${kind}]: ${quoted(text)} (${quoted(note)})`
 
 /** A step in a line of words that is read back as it is: plainly where it can be, with its kind, or all between quotation marks. */
 export function stepOnPage(step: Said, { write, read }: PageText): string {
   const plain = stepWords(step)
   const name = stepName(step)
   const forms = [plain, `${name} [${step.kind}]${plain.slice(name.length)}`]
-  const form = forms.find(words => isSame(stepOfWords(read(write(words))), step))
-  const { does, kind, text, note } = step
-  return write(form ?? `${quoted(does)} [${kind}]: ${quoted(text)} (${quoted(note)})`)
+  return write(forms.find(words => isSameStep(stepOfWords(read(write(words))), step)) ?? stepInQuotes(step))
 }
 
 /** The cells of a stage's amounts as typed: nothing where the grams beside them say the same, `–` where there is none. */

@@ -1,9 +1,11 @@
 import { batchWords } from '../../dough/document/batch-words.js'
-import type { Formula, Hold, Stage, Step } from '../../dough/document/formula.js'
-import { finalDoughOf, nameKey } from '../../dough/document/formula.js'
+import type { Formula, Hold, Line, Stage, Step } from '../../dough/document/formula.js'
+import { finalDoughOf, hasBatch, isInProportion, nameKey, sameName } from '../../dough/document/formula.js'
 import { type ReadingName, readingNames } from '../../dough/document/reading-names.js'
 import { holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
 import { type FigureSheet, isUnsaid } from '../../dough/sheet/figures.js'
+import { hasSoaker } from '../../dough/sheet/ranges.js'
+import { sumOf } from '../values/sums.js'
 
 /** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */
 export interface PrintedLine {
@@ -86,17 +88,22 @@ export const figureColumns = (lines: readonly PrintedLine[]) => ({
   ),
 })
 
-function factsOf(sheet: FigureSheet, stage: Stage, hasBatch: boolean): string[] {
-  const { weight, build, needed, ferments } = sheet.stage(stage.id)
+function factsOf(sheet: FigureSheet, stage: Stage, isBatch: boolean): string[] {
+  const { weight, ferments, hydration, ...exact } = sheet.stage(stage.id)
+  const weighed = (lines: readonly Line[]) => sumOf(lines.map(({ id }) => sheet.weighed(id)?.grams))
+  const takers = sheet.formula.stages.flatMap(s => s.lines).filter(l => sameName(l.ingredient, stage.name))
+  const build = weighed(stage.lines) ?? exact.build
+  const needed = exact.needed === undefined ? undefined : (weighed(takers) ?? exact.needed)
   const facts: string[] = []
   if (weight !== undefined) facts.push(`${gramsSaid(weight)} as written`)
-  if (hasBatch && build !== undefined) facts.push(`${gramsSaid(build)} in the batch`)
-  if (hasBatch && needed !== undefined && needed !== build) facts.push(`${gramsSaid(needed)} needed`)
+  if (isBatch && build !== undefined) facts.push(`${gramsSaid(build)} in the batch`)
+  if (isBatch && needed !== undefined && needed !== build) facts.push(`${gramsSaid(needed)} needed`)
   if (stage.keepBack)
     facts.push(
       stage.keepBack === 'seed' ? 'as much kept back as went in' : `${gramsSaid(stage.keepBack)} kept back`,
     )
   if (stage.loss) facts.push(`${percentSaid(stage.loss)} lost`)
+  if (hydration !== undefined) facts.push(`${percentSaid(hydration)} hydration`)
   if (ferments) facts.push('ferments')
   return facts
 }
@@ -112,6 +119,7 @@ function makingOf({ batch }: Formula): string[] {
 function holdsOf(formula: Formula): string[] {
   const { lines } = finalDoughOf(formula)
   return (formula.holds ?? []).flatMap(hold => {
+    if (isInProportion(hold)) return [`${holdWords(hold, '')}; every line gives, in proportion`]
     const line = lines.find(({ id }) => id === hold.line)
     if (!line) return []
     const words = holdWords(hold, line.ingredient)
@@ -122,17 +130,17 @@ function holdsOf(formula: Formula): string[] {
 /** What of a formula goes on paper. */
 export function printedOf(sheet: FigureSheet): Printed {
   const { formula } = sheet
-  const hasBatch = formula.batch !== undefined && formula.batch.make !== 'as written'
+  const isBatch = hasBatch(formula)
   const stageNames = new Set(formula.stages.map(({ name }) => nameKey(name)))
   return {
     name: formula.name,
     note: formula.note,
-    hasBatch,
+    hasBatch: isBatch,
     stages: formula.stages.map((stage, at) => ({
       stage,
       name: stage.name,
       isFinal: at === formula.stages.length - 1,
-      facts: factsOf(sheet, stage, hasBatch),
+      facts: factsOf(sheet, stage, isBatch),
       lines: stage.lines.map(line => {
         const figures = sheet.line(line.id)
         const { weight, percent, batch, plain, gives } = figures
@@ -143,7 +151,7 @@ export function printedOf(sheet: FigureSheet): Printed {
           isPlain: plain || line.amount === '',
           percent: said ? percent : undefined,
           grams: said ? weight : undefined,
-          batch: said && hasBatch ? (sheet.weighed(line.id)?.grams ?? batch) : undefined,
+          batch: said && isBatch ? (sheet.weighed(line.id)?.grams ?? batch) : undefined,
           note: line.note,
           isStage: stageNames.has(nameKey(line.ingredient)),
           gives,
@@ -154,6 +162,7 @@ export function printedOf(sheet: FigureSheet): Printed {
     readings: readingNames.flatMap((name): PrintedReading[] => {
       const value = sheet.reading(name)
       if (value === undefined || (value < leastTold && !isUsual(name))) return []
+      if (name === 'hydrationWithoutSoakers' && !hasSoaker(sheet)) return []
       const words = readingWords[name]
       return [
         {
@@ -161,7 +170,7 @@ export function printedOf(sheet: FigureSheet): Printed {
           label: words.charAt(0).toUpperCase() + words.slice(1),
           isWeight: isWeightReading(name),
           value,
-          weighed: hasBatch ? sheet.weighedReading(name) : undefined,
+          weighed: isBatch ? sheet.weighedReading(name) : undefined,
         },
       ]
     }),

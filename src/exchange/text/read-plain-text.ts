@@ -18,7 +18,7 @@ import type { FormulasRead } from '../csv/row-reader.js'
 import { readMake } from '../values/batch-text.js'
 import { readCountsAs } from '../values/counts-as.js'
 import { distinct } from '../values/distinct.js'
-import { heldBy, readHoldValue } from '../values/hold-text.js'
+import { heldBy, inProportion, readHoldValue } from '../values/hold-text.js'
 import { readGrams, readPercent } from '../values/written-weights.js'
 import { cautionsHeading, cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
 import { headings, stepHeadings } from './plain-text.js'
@@ -41,7 +41,7 @@ interface HoldRead {
   readonly row: number
   readonly reading: Hold['reading']
   readonly value: number
-  readonly ingredient: string
+  readonly ingredient: string | undefined // undefined: every line gives
 }
 
 /** One formula while its text is being read. */
@@ -116,8 +116,10 @@ class FormulaRead {
     } else {
       const reading = heldBy(key)
       const held = reading && readHoldValue(reading, first)
-      if (!reading || held === undefined || second === undefined || third !== 'gives') return false
-      this.holds.push({ row, reading, value: held, ingredient: uncell(second) })
+      if (!reading || held === undefined || second === undefined) return false
+      const isWhole = reading === 'doughWeight' && second === inProportion && third === undefined
+      if (!isWhole && third !== 'gives') return false
+      this.holds.push({ row, reading, value: held, ingredient: isWhole ? undefined : uncell(second) })
     }
     return true
   }
@@ -174,6 +176,7 @@ class FormulaRead {
     }
     const lineCalled = named(finalDoughOf(formula).lines)
     const holds = this.holds.flatMap(({ row, reading, value, ingredient }): Hold[] => {
+      if (ingredient === undefined) return [{ reading, value, line: '' }]
       const line = lineCalled(ingredient)
       if (!line) say(row, { code: 'textGiverNotFound', row, ingredient })
       return line ? [{ reading, value, line: line.id }] : []

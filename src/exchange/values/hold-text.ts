@@ -16,6 +16,9 @@ export const holdSetting = (hold: Hold): string => settings.get(hold.reading)!
 /** The reading that a setting of this name holds. */
 export const heldBy = (setting: string): Held | undefined => readings.get(nameKey(setting))
 
+/** What stands in texts where else the line is that gives: every line does. */
+export const inProportion = 'in proportion'
+
 export const holdText = ({ reading, value }: Hold): string =>
   isWeightReading(reading) ? gramsText(value) : percentText(value)
 

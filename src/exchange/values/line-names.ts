@@ -47,6 +47,7 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
           (text === '.' && (after === undefined || after.gap))
         : kitchen.noteStarts.has(key) ||
           (i > from && kitchen.noteParticiples.has(key)) ||
+          ((key === 'n' || key === 'q') && after?.text === '.') || // n. B., q. s.
           (low === 'à' && (after?.kind === 'number' || /^temp|^discretion/.test(next))) ||
           (key === 'en' && (numberWords.has(next) || kitchen.cutInto.has(next)))
     if (starts) return i
@@ -87,8 +88,14 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
   const first = slash < 1 ? undefined : larderName(larder, joined([...whole.slice(0, slash), whole.at(-1)!]))
   if (first) return { ingredient: first, known: true, notes: [...hydration, ...warm, joined(whole)] }
   const isLeft = stateless.length > 0
-  const notes = [...hydration, ...warm, ...(isLeft ? [states.join(' ')] : [])]
-  return { ingredient: joined(isLeft ? stateless : whole), known: false, notes }
+  // `medium russet potatoes`
+  const size = isLeft && stateless.length > 1 && kitchen.sizes.has(stateless[0]!.key) ? 1 : 0
+  const notes = [
+    ...hydration,
+    ...warm,
+    ...(isLeft ? [states.join(' '), joined(stateless.slice(0, size))] : []),
+  ]
+  return { ingredient: joined(isLeft ? stateless.slice(size) : whole), known: false, notes }
 }
 
 /** Is there nothing in these words but what is done to an ingredient? */
@@ -112,13 +119,21 @@ const longestKind = 30 // characters of a remark that can be of the name
 /** A remark may say which of the larder's it is: `flour, strong white`, `beurre, doux`, `all-purpose or bread flour`. */
 export function nearerName({ ingredient, known }: NameRead, notes: readonly string[], larder: Larder) {
   const remarks = notes.flatMap(note => note.split(', '))
-  for (const remark of remarks.filter(r => r.length <= longestKind)) {
+  for (const said of remarks.filter(r => r.length <= longestKind)) {
+    const remark = said.replace(/(?<=\S) (?:or|ou|oder) .*$/, '') // `Flour, Bread or All-Purpose`
     const isOther = !known && /^(?:or|ou|oder) /i.test(remark)
+    // `vegetable or olive oil`: the one goes with the stuff of the other
+    const whole = `${ingredient} ${remark.split(' ').at(-1)}`
+    const isKind = isOther && kitchen.kindsOfStuff.has(ingredient.toLowerCase())
     const nearest = isOther
-      ? larderName(larder, `${ingredient} ${remark.split(' ').at(-1)}`)
+      ? (larderName(larder, whole) ?? (isKind ? whole : undefined))
       : (larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`))
     if (nearest)
-      return { ingredient: nearest, known: true, remarks: remarks.filter(r => isOther || r !== remark) }
+      return {
+        ingredient: nearest,
+        known: !isKind,
+        remarks: remarks.filter(r => isOther || r !== said || said !== remark),
+      }
   }
   return { ingredient, known, remarks }
 }

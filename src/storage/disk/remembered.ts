@@ -1,22 +1,12 @@
-const most = 100 // entries; the oldest goes first
+import { pageTexts, type Texts } from './small-texts.js'
 
-/** Where the browser keeps small texts; stands for `localStorage`. */
-export type Texts = Pick<Storage, 'getItem' | 'setItem'>
+const most = 100 // entries; the oldest goes first
 
 /** Small things that make work easier next time and that nobody misses when they are gone. */
 export interface Remembered {
   all(): Readonly<Record<string, unknown>> // as stored: the reader looks at each
   put(key: string, value: unknown): void
   forget(key: string): void
-}
-
-/** Safari throws on the mere mention of it where site data is switched off. */
-function pageTexts(): Texts | undefined {
-  try {
-    return localStorage
-  } catch {
-    return undefined
-  }
 }
 
 /**

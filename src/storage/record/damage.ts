@@ -4,7 +4,7 @@ import type { LeftOut } from '../../dough/data/left-out.js'
 export type Damage =
   | { readonly code: 'shelfUnreadable' | 'formulaMissing' | 'dayMissing' }
   | {
-      readonly code: 'formulaUnreadable' | 'dayUnreadable' | 'ingredientUnreadable'
+      readonly code: 'formulaUnreadable' | 'dayUnreadable' | 'ingredientUnreadable' | 'clearedUnreadable'
       readonly name?: string
     }
   | {

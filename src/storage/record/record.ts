@@ -5,10 +5,10 @@ import { isPlain } from '../../dough/data/plain.js'
 import type { Day } from '../../dough/document/day.js'
 import { newId } from '../../dough/document/formula.js'
 import { sameData } from '../../dough/document/same-data.js'
-import { emptyWorkbook, optionsOf, type Workbook, withDays } from '../../dough/document/workbook.js'
+import { clearedFor, emptyWorkbook, optionsOf, type Workbook } from '../../dough/document/workbook.js'
 import type { PartChanges } from '../disk/parts.js'
 import type { Damage } from './damage.js'
-import { hasTexts, nameIn, optionsIn, type ReadData, readPart } from './read-part.js'
+import { hasTexts, nameIn, optionsIn, type ReadData, readCleared, readPart } from './read-part.js'
 import { type TypedText, typedIn, typedKey } from './typed-texts.js'
 
 /** The key of the part that holds everything but the formulas and the days, and their order. */
@@ -19,8 +19,9 @@ export const unsavedKey = (page: string): string => `unsaved ${page}`
 export const stepsKey = 'steps'
 /** The key of something damaged that was put aside. */
 const asideKey = (what: string): string => `damaged ${what}`
-const formulaKey = (id: string): string => `formula ${id}`
-const dayKey = (id: string): string => `day ${id}`
+/** What has a record each. What is cleared away has no order, and is read whole or not at all. */
+type Recorded = 'formula' | 'day' | 'cleared'
+const keyOf = (what: Recorded, id = ''): string => `${what} ${id}`
 const formatName = 'tarebook workbook'
 const formatVersion = 1
 
@@ -47,10 +48,12 @@ export interface Stored {
   readonly damagedHead?: unknown
   readonly damagedFormulas: readonly string[] // ids; what is stored of them is left alone
   readonly damagedDays: readonly string[] // likewise
+  readonly damagedCleared: readonly string[] // likewise
   readonly damagedIngredients: readonly unknown[] // written back as they were
   readonly mended: ReadonlySet<string> // keys of what reading made something else of; written anew at the next save
   readonly damaged: ReadonlyMap<string, unknown> // by key: what was read in part, as it was; put aside at the next save
   readonly aside: ReadonlyMap<string, unknown> // by key: what was put aside at earlier ones
+  readonly outdated: readonly string[] // keys of what was deleted so long ago that it goes for good
   readonly unsaved: ReadonlyMap<string, unknown> // by key: edits that pages left behind
   readonly typed: readonly TypedText[] // what was being typed when it was last written
   readonly steps?: unknown // edits that led to it and can be taken back, as they are stored
@@ -67,6 +70,8 @@ export const nothingStored: Stored = {
   mended: new Set(),
   damaged: new Map(),
   aside: new Map(),
+  damagedCleared: [],
+  outdated: [],
   unsaved: new Map(),
   typed: [],
   newer: false,
@@ -100,19 +105,13 @@ const keysOf = (parts: ReadonlyMap<string, unknown>, prefix: string): string[] =
 
 /** Whether the parts may hold days, which it takes a reader of its own to read. */
 export const holdDays = (parts: ReadonlyMap<string, unknown>): boolean =>
-  [dayKey(''), unsavedKey('')].some(prefix => keysOf(parts, prefix).length > 0)
+  [keyOf('day'), unsavedKey('')].some(prefix => keysOf(parts, prefix).length > 0)
 
 /** How things are found that are kept in a record each. */
 interface Records<T> {
-  readonly key: (id: string) => string
-  readonly order: unknown // ids, as the head has them
-  readonly known: readonly T[] // where one of these is equal, it is the object
+  readonly order?: unknown // ids, as the head has them; left out: as they are stored
+  readonly known?: readonly T[] | undefined // where one of these is equal, it is the object
   readonly read: ReadData<T>
-  readonly codes: {
-    readonly missing: 'formulaMissing' | 'dayMissing'
-    readonly unreadable: 'formulaUnreadable' | 'dayUnreadable'
-    readonly damaged: 'formulaDamaged' | 'dayDamaged'
-  }
 }
 
 /** What is gathered while parts are read. */
@@ -123,32 +122,33 @@ interface Found {
 }
 
 /** The things in their records: those that the head names in its order, then those that it does not. */
-function recordsIn<T extends { readonly id: string; readonly name: string }>(
+function recordsIn<T extends { readonly id: string; readonly name?: unknown }>(
+  what: Recorded,
   parts: ReadonlyMap<string, unknown>,
-  { key, order, known, read, codes }: Records<T>,
+  { order, known = [], read }: Records<T>,
   found: Found,
 ): { readonly items: readonly T[]; readonly damaged: readonly string[] } {
-  const stored = keysOf(parts, key('')).map(at => at.slice(key('').length))
+  const stored = keysOf(parts, keyOf(what)).map(at => at.slice(keyOf(what).length))
   const named = (Array.isArray(order) ? order : []).filter(id => typeof id === 'string')
   const before = new Map(known.map(item => [item.id, item]))
   const damaged: string[] = []
   const items = [...new Set([...named, ...stored])].flatMap(id => {
-    const at = key(id)
+    const at = keyOf(what, id)
     if (!parts.has(at)) {
-      found.damage.push({ code: codes.missing })
+      found.damage.push({ code: `${what as 'day'}Missing` })
       return []
     }
     const part = parts.get(at)
     const { item, left } = readPart(part, read)
     if (item?.id !== id) {
       damaged.push(id)
-      found.damage.push({ code: codes.unreadable, ...nameIn(part) })
+      found.damage.push({ code: `${what}Unreadable`, ...nameIn(part) })
       return []
     }
     if (item !== part) found.mended.add(at)
     if (left.length > 0) {
       found.damaged.set(at, part)
-      found.damage.push({ code: codes.damaged, name: item.name, left })
+      found.damage.push({ code: `${what as 'day'}Damaged`, name: String(item.name), left })
     }
     return [sameData(before.get(id), item) ? before.get(id)! : item]
   })
@@ -189,41 +189,29 @@ export function readStored(
   if (part !== undefined && part !== head && !isNewer(part)) found.damage.push({ code: 'shelfUnreadable' })
   if (head && part !== head) found.damaged.set(headKey, part)
 
+  const before = known.workbook
   const formulas = recordsIn(
+    'formula',
     parts,
-    {
-      key: formulaKey,
-      order: head?.shelf,
-      known: known.workbook.formulas,
-      read: readFormulaData,
-      codes: { missing: 'formulaMissing', unreadable: 'formulaUnreadable', damaged: 'formulaDamaged' },
-    },
+    { order: head?.shelf, known: before.formulas, read: readFormulaData },
     found,
   )
-  const days = recordsIn(
-    parts,
-    {
-      key: dayKey,
-      order: head?.days,
-      known: known.workbook.days ?? [],
-      read: readDay,
-      codes: { missing: 'dayMissing', unreadable: 'dayUnreadable', damaged: 'dayDamaged' },
-    },
-    found,
-  )
+  const days = recordsIn('day', parts, { order: head?.days, known: before.days, read: readDay }, found)
   const { larder, damagedIngredients } = larderIn(head, found)
+  const cleared = recordsIn('cleared', parts, { known: before.cleared, read: readCleared }, found)
+  const limit = new Date(Date.now() - clearedFor).toISOString()
+  const left = cleared.items.filter(({ at }) => at >= limit)
   const having = (prefix: string) => new Map(keysOf(parts, prefix).map(key => [key, parts.get(key)]))
 
   return {
-    workbook: withDays(
-      {
-        name: head?.name ?? '',
-        formulas: formulas.items,
-        larder: sameData(known.workbook.larder, larder) ? known.workbook.larder : larder,
-        ...optionsIn(head),
-      },
-      days.items,
-    ),
+    workbook: {
+      name: head?.name ?? '',
+      formulas: formulas.items,
+      larder: sameData(before.larder, larder) ? before.larder : larder,
+      ...optionsIn(head),
+      ...(days.items.length > 0 && { days: days.items }),
+      ...(left.length > 0 && { cleared: left }),
+    },
     head,
     ...(part !== undefined && !head ? { damagedHead: part } : {}),
     damagedFormulas: formulas.damaged,
@@ -232,6 +220,8 @@ export function readStored(
     mended: found.mended,
     damaged: found.damaged,
     aside: having(asideKey('')),
+    damagedCleared: cleared.damaged,
+    outdated: cleared.items.filter(item => !left.includes(item)).map(({ id }) => keyOf('cleared', id)),
     unsaved: having(unsavedKey('')),
     typed: typedIn(parts.get(typedKey)),
     ...stepsOf(parts.get(stepsKey), head),
@@ -247,10 +237,14 @@ const stepsOf = (part: unknown, head: Head | undefined): { readonly steps?: unkn
 
 /** Everything stored that could not be read, or not all of it, by its key and as it is. */
 export function damagedParts(
-  { aside, damaged, damagedHead, damagedIngredients, damagedFormulas, damagedDays }: Stored,
+  { aside, damaged, damagedHead, damagedIngredients, damagedFormulas, damagedDays, damagedCleared }: Stored,
   parts: ReadonlyMap<string, unknown>,
 ): ReadonlyMap<string, unknown> {
-  const whole = [...damagedFormulas.map(formulaKey), ...damagedDays.map(dayKey)]
+  const whole = [
+    ...damagedFormulas.map(id => keyOf('formula', id)),
+    ...damagedDays.map(id => keyOf('day', id)),
+    ...damagedCleared.map(id => keyOf('cleared', id)),
+  ]
   return new Map([
     ...aside,
     ...damaged,
@@ -310,8 +304,10 @@ export function changesTo(
   if (origin.damagedHead !== undefined) putAside(headKey, origin.damagedHead)
   for (const [key, part] of origin.damaged) putAside(key, part)
   const removes = [
-    ...putRecords(puts, formulaKey, origin, origin.workbook.formulas, workbook.formulas),
-    ...putRecords(puts, dayKey, origin, origin.workbook.days, workbook.days),
+    ...putRecords('formula', puts, origin, origin.workbook.formulas, workbook.formulas),
+    ...putRecords('day', puts, origin, origin.workbook.days, workbook.days),
+    ...putRecords('cleared', puts, origin, origin.workbook.cleared, workbook.cleared),
+    ...origin.outdated,
     ...takenIn,
   ]
 
@@ -319,20 +315,21 @@ export function changesTo(
   return {
     puts,
     removes,
-    stored: { ...rest, mended: new Set(), damaged: new Map(), aside, workbook, head: nextHead },
+    stored: { ...rest, mended: new Set(), damaged: new Map(), aside, outdated: [], workbook, head: nextHead },
   }
 }
 
 /** Puts the records of things that are other objects than before, or were mended; the keys of those that are gone. */
 function putRecords<T extends { readonly id: string }>(
+  what: Recorded,
   puts: Map<string, unknown>,
-  key: (id: string) => string,
   { mended }: Stored,
   before: readonly T[] = [],
   after: readonly T[] = [],
 ): string[] {
   const same = new Set(before)
-  for (const item of after) if (!same.has(item) || mended.has(key(item.id))) puts.set(key(item.id), item)
+  for (const item of after)
+    if (!same.has(item) || mended.has(keyOf(what, item.id))) puts.set(keyOf(what, item.id), item)
   const there = new Set(after.map(({ id }) => id))
-  return before.filter(({ id }) => !there.has(id)).map(({ id }) => key(id))
+  return before.filter(({ id }) => !there.has(id)).map(({ id }) => keyOf(what, id))
 }

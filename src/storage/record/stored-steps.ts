@@ -1,3 +1,5 @@
+import '../../dough/cells/rare-cells-at-once.js'
+import { readClearedData } from '../../dough/data/cleared-data.js'
 import { readDayData } from '../../dough/data/day-data.js'
 import { isFields, type Tell } from '../../dough/data/fields.js'
 import { readFormulaData } from '../../dough/data/formula-data.js'
@@ -15,12 +17,11 @@ const linesIn = (formula: Pick<Formula, 'stages'>): number =>
   formula.stages.reduce((sum, stage) => sum + stage.lines.length, 1)
 
 /** How much is written for a change. */
-const weight = (change: Change): number =>
-  change.of === 'formula' && change.value
-    ? linesIn(change.value)
-    : change.of === 'stage' && change.value
-      ? change.value.lines.length
-      : 1
+function weight(change: Change): number {
+  if (change.of === 'stage') return change.value?.lines.length ?? 1
+  const thing = change.of === 'cleared' ? change.value?.thing : change.of === 'formula' && change.value
+  return isFields(thing) && Array.isArray(thing.stages) ? linesIn(thing as unknown as Formula) : 1
+}
 
 /** The latest steps, as many as are kept; the baker's places with them. */
 export function stepsToKeep({ done, undone }: Steps<unknown>): Steps<unknown> {
@@ -70,6 +71,8 @@ function isChange(change: unknown): change is Change {
       )
     case 'day':
       return hasTexts(change, 'id') && (none || isWhole(value, readDayData))
+    case 'cleared':
+      return hasTexts(change, 'id') && (none || isWhole(value, readClearedData))
     case 'ingredient':
       return hasTexts(change, 'id') && (none || isWhole(value, readIngredientData))
     case 'formula':

@@ -2,7 +2,7 @@ import { hasTexts } from './read-part.js'
 
 /** What stands in a field and is not entered. */
 export interface TypedText {
-  readonly formula: string // id of the one it is of; '' of none
+  readonly formula: string // id of the one it is of, or of the day; '' of none
   readonly field: string // as the page names it
   readonly text: string
 }

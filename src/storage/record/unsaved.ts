@@ -5,9 +5,15 @@ import { isPlain } from '../../dough/data/plain.js'
 import type { Day } from '../../dough/document/day.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Ingredient } from '../../dough/document/larder.js'
-import { optionsOf, type Workbook, type WorkbookOptions, withDays } from '../../dough/document/workbook.js'
+import {
+  type Cleared,
+  optionsOf,
+  type Workbook,
+  type WorkbookOptions,
+  withList,
+} from '../../dough/document/workbook.js'
 import { type Merged, merge } from './merge.js'
-import { hasTexts, optionsIn, type ReadData, readPart } from './read-part.js'
+import { hasTexts, optionsIn, type ReadData, readCleared, readPart } from './read-part.js'
 import type { Stored } from './record.js'
 
 const formatName = 'tarebook unsaved edits'
@@ -20,6 +26,7 @@ interface Side extends Pick<Workbook, keyof WorkbookOptions> {
   readonly shelf: readonly string[] // ids of all formulas, in their order
   readonly formulas: readonly Formula[]
   readonly days?: readonly Day[] // all of them; left out: none
+  readonly cleared?: readonly Cleared[] // likewise
 }
 
 /**
@@ -46,6 +53,7 @@ const sideOf = (workbook: Workbook, shared: ReadonlySet<Formula>): Side => ({
   larder: workbook.larder,
   ...optionsOf(workbook),
   ...(workbook.days && { days: workbook.days }),
+  ...(workbook.cleared && { cleared: workbook.cleared }),
   shelf: workbook.formulas.map(formula => formula.id),
   formulas: workbook.formulas.filter(formula => !shared.has(formula)),
 })
@@ -60,8 +68,9 @@ function sideIn(value: unknown, readDay: ReadData<Day>): Side | undefined {
   const larder = each(value.larder, readIngredientData)
   const formulas = each(value.formulas, readFormulaData)
   const days = value.days === undefined ? [] : each(value.days, readDay)
+  const cleared = value.cleared === undefined ? [] : each(value.cleared, readCleared)
   const { shelf } = value
-  if (!larder || !formulas || !days || !Array.isArray(shelf)) return undefined
+  if (!larder || !formulas || !days || !cleared || !Array.isArray(shelf)) return undefined
   return {
     name: String(value.name),
     larder,
@@ -69,6 +78,7 @@ function sideIn(value: unknown, readDay: ReadData<Day>): Side | undefined {
     shelf: shelf.filter(id => typeof id === 'string'),
     ...optionsIn(value),
     ...(days.length > 0 && { days }),
+    ...(cleared.length > 0 && { cleared }),
   }
 }
 
@@ -104,5 +114,5 @@ function filled(side: Side, now: Workbook): Workbook {
     ...optionsIn(side),
     formulas: side.shelf.flatMap(id => formulas.get(id) ?? []),
   }
-  return withDays(workbook, side.days ?? [])
+  return withList(withList(workbook, 'days', side.days ?? []), 'cleared', side.cleared ?? [])
 }

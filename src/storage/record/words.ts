@@ -44,6 +44,7 @@ export const damageSentences: Sentences<Damage> = {
   formulaMissing:
     'A formula of the shelf is missing from the browser’s storage. A copy you downloaded can be opened.',
   dayMissing: 'A day is missing from the browser’s storage. A copy you downloaded can be opened.',
+  clearedUnreadable: ({ name }) => `${called('deleted thing', name)} could not be read. ${kept}`,
   formulaUnreadable: ({ name }) => `${called('formula', name)} could not be read. ${kept}`,
   dayUnreadable: ({ name }) => `${called('day', name)} could not be read. ${kept}`,
   ingredientUnreadable: ({ name }) =>

@@ -64,8 +64,8 @@ class Mirror {
 
   constructor({ spans, holds, alone = [] }: TimeProblem) {
     this.#alone = alone
-    for (const { from, to, least, most, usual } of spans) {
-      const bounds = `${least} ${most} ${usual}`
+    for (const { from, to, least, most, usual, leeway } of spans) {
+      const bounds = `${least} ${most} ${usual} ${leeway}`
       this.#add(this.#ends, from, { other: to, sign: `from ${bounds}` })
       this.#add(this.#ends, to, { other: from, sign: `to ${bounds}` })
     }

@@ -74,9 +74,9 @@ export function constraintsOf(problem: TimeProblem): Constraints {
     add(member, place(from), place(to), least, most)
   for (const [index, { moment, at, from = at ?? -Infinity, until = at ?? Infinity }] of holds.entries())
     add(spans.length + index, origin, place(moment), from - base, until - base)
-  const springs = spans.flatMap(({ from, to, least, most, usual }): Spring[] => {
-    const weight = 1 / (most - least)
-    if (usual === undefined || !(weight > 0 && weight < Infinity)) return []
+  const springs = spans.flatMap(({ from, to, least, most, usual, leeway = most - least }): Spring[] => {
+    const weight = 1 / leeway
+    if (usual === undefined || least === most || !(weight > 0 && weight < Infinity)) return []
     return [{ from: place(from), to: place(to), usual, weight }]
   })
   const rooms = alone.map((group, index): Room => {

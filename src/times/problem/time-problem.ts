@@ -6,13 +6,14 @@ export interface TimeProblem {
   readonly alone?: readonly AloneGroup[]
 }
 
-/** `least ≤ to − from ≤ most`; a length other than `usual` costs (length − usual)² ÷ (most − least). */
+/** `least ≤ to − from ≤ most`; a length other than `usual` costs (length − usual)² ÷ leeway. */
 export interface TimeSpan {
   readonly from: string
   readonly to: string
   readonly least: number
   readonly most: number
-  readonly usual?: number // counts only where least < most and both are finite
+  readonly usual?: number // counts only where least < most, and both are finite or a leeway is given
+  readonly leeway?: number // most − least where it is left out
 }
 
 /** A moment `at` a time, or not before `from` and not after `until`. */

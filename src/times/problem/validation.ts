@@ -38,13 +38,14 @@ export function checkedMoments(problem: TimeProblem): ReadonlyMap<string, number
   return places
 }
 
-function checkSpan({ from, to, least, most, usual }: TimeSpan, where: string): void {
+function checkSpan({ from, to, least, most, usual, leeway }: TimeSpan, where: string): void {
   if (from === to) fail(`${where} begins and ends at the same moment`)
   number(least, 'least', where)
   number(most, 'most', where)
   if (least > most) fail(`${where} is at least ${least} and at most ${most} long`)
   if (least === Infinity || most === -Infinity) fail(`${where} is infinitely long`)
   if (usual !== undefined && !Number.isFinite(usual)) fail(`the usual of ${where} is ${usual}`)
+  if (leeway !== undefined && !(leeway > 0 && leeway < Infinity)) fail(`the leeway of ${where} is ${leeway}`)
 }
 
 function checkHold({ at, from, until }: TimeHold, where: string): void {

@@ -5,6 +5,7 @@ import { dayProblem } from '../../document/day-words.js'
 import { newId } from '../../document/formula.js'
 import { sameData } from '../../document/same-data.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
+import { clearingAway } from '../clear-away.js'
 import { Refusal } from '../words.js'
 import { dayLabels, refuseDay } from './day-edit-words.js'
 
@@ -83,6 +84,10 @@ const daysBetween = (from: string, to: string): number =>
 const movedBy = (at: string, days: number): string =>
   `${new Date(Date.parse(`${at.slice(0, 10)}T00:00Z`) + days * 86_400_000).toISOString().slice(0, 10)}${at.slice(10)}`
 
+/** What is held in a day, on another date: at the same clock times, as far from the day. */
+const holdsOn = (before: Day, date: string): Day['holds'] =>
+  before.holds.map(hold => ({ ...hold, at: movedBy(hold.at, daysBetween(before.date, date)) }))
+
 /**
  * Plans a day like an earlier one on another date: breads, oven and kitchen as they were, what was held at the same clock
  * times as far from the day; what was measured of its mixings stays behind.
@@ -91,16 +96,28 @@ export function copyDay(workbook: Workbook, id: string, date: string, name?: str
   const before = dayIn(workbook, id)
   const moved = { ...before, id: newId(), name: named(name ?? before.name), date }
   refuseFor(problemOfDay(moved))
-  const apart = daysBetween(before.date, date)
   const wished = (before.mixes ?? [])
     .map(({ water: _water, room: _room, lines: _lines, ...mix }): DayMix => mix)
     .filter(({ wanted, rise }) => wanted !== undefined || rise !== undefined)
   const { mixes: _measured, ...rest } = moved
   return put(dayLabels.copy(moved.name, before.date), {
     ...rest,
-    holds: before.holds.map(hold => ({ ...hold, at: movedBy(hold.at, apart) })),
+    holds: holdsOn(before, date),
     ...(wished.length > 0 && { mixes: wished }),
   })
+}
+
+/** Moves a day to another date with what is held in it, by another name if one is given; undefined when it is there. */
+export function moveDay(
+  workbook: Workbook,
+  id: string,
+  date: string,
+  name?: string,
+): Transaction | undefined {
+  const before = dayIn(workbook, id)
+  if (date === before.date) return undefined
+  const after = { ...before, date, name: named(name ?? before.name), holds: holdsOn(before, date) }
+  return put(dayLabels.change(before.name), after)
 }
 
 export function renameDay(workbook: Workbook, id: string, name: string): Transaction | undefined {
@@ -249,10 +266,11 @@ export function setMix(
   })
 }
 
-export const removeDay = (workbook: Workbook, id: string): Transaction => ({
-  label: dayLabels.remove(dayIn(workbook, id).name),
-  changes: [{ of: 'day', id }],
-})
+/** Clears a day away. */
+export function removeDay(workbook: Workbook, id: string): Transaction {
+  const label = dayLabels.remove(dayIn(workbook, id).name)
+  return clearingAway(workbook, { label, changes: [{ of: 'day', id }] })
+}
 
 /** Says how far a wait of one time moves on any day, a fraction of 1; undefined: as is usual. */
 export function setLeeway(leeway: number | undefined): Transaction {

@@ -14,6 +14,8 @@ export const fetchedEditSentences: Sentences<FetchedEditDiagnostic> = {
 
 export const fetchedEditProblem = wording(fetchedEditSentences)
 
+const counted = (what: string | number): string => (typeof what === 'number' ? `${what} formulas` : what)
+
 /** What the edits are called that a page fetches when it first makes one. */
 export const fetchedLabels = {
   removeLines: (count: number) => `Remove ${count} lines`,
@@ -27,6 +29,11 @@ export const fetchedLabels = {
   replaceFormula: (name: string) => `Replace ${name}`,
   duplicateFormula: (name: string) => `Duplicate ${name}`,
   deleteFormula: (name: string) => `Delete ${name}`,
+  deleteFormulas: (count: number) => `Delete ${count} formulas`,
+  /** Of a formula by its name, or of so many. */
+  group: (what: string | number, group: string) => `Put ${counted(what)} into ${group}`,
+  ungroup: (what: string | number) =>
+    `Take ${counted(what)} out of ${typeof what === 'number' ? 'their groups' : 'its group'}`,
   batch: (batch: Batch) => `Make ${batchWords(batch)}`,
   scale: ({ step, fineStep, fineBelow }: Scale) => {
     const fine = fineBelow > 0 ? `, ${grams(fineStep)} below ${grams(fineBelow)}` : ''

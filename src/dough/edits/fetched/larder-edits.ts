@@ -1,5 +1,6 @@
 import type { Ingredient } from '../../document/larder.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
+import { clearingAway } from '../clear-away.js'
 import { fetchedLabels } from './fetched-words.js'
 
 /** Puts an ingredient of the baker's own in the larder, or in the place of the one with its id. */
@@ -10,8 +11,9 @@ export function defineIngredient(ingredient: Ingredient): Transaction {
   }
 }
 
-/** Takes the baker's own ingredient, or change to a usual one, out of the larder. */
+/** Takes the baker's own ingredient, or change to a usual one, out of the larder: it is cleared away. */
 export function forgetIngredient(workbook: Workbook, id: string): Transaction {
   const name = workbook.larder.find(i => i.id === id)?.name
-  return { label: fetchedLabels.forgetIngredient(name), changes: [{ of: 'ingredient', id }] }
+  const label = fetchedLabels.forgetIngredient(name)
+  return clearingAway(workbook, { label, changes: [{ of: 'ingredient', id }] })
 }

@@ -11,7 +11,6 @@ import {
 import { unitWords } from '../../lexicon/unit-words.js'
 import { formulaIn, type LineAt, putLine } from '../edit-places.js'
 import { enterAmount, enterIngredient, enterNote, pathBack } from '../line-edits.js'
-import { methodWithName } from '../renaming.js'
 import { Refusal, refuse } from '../words.js'
 import { fetchedEditProblem } from './fetched-words.js'
 
@@ -124,7 +123,13 @@ class Entering {
       case 'ingredient': {
         const stage = this.#stages.get(at.stage)
         const name = cell.text.trim()
-        if (!stage || (line.ingredient && name && this.#isKnownElsewhere(stage, line.ingredient, name))) {
+        const from = line.ingredient
+        const isRenamed = stage && from !== '' && name !== ''
+        if (
+          !stage ||
+          (isRenamed && this.#isKnownElsewhere(stage, from)) ||
+          [from, name].some(one => isInSteps(stage, one))
+        ) {
           this.#renamed += 1
           return undefined
         }
@@ -150,8 +155,8 @@ class Entering {
     return this.#paths.get(key)
   }
 
-  /** Whether something may go by the name a line has had, or stand in the way of the one it gets. */
-  #isKnownElsewhere(stage: Stage, from: string, to: string): boolean {
+  /** Whether something may go by the name a line has had. */
+  #isKnownElsewhere(stage: Stage, from: string): boolean {
     if (!this.#spoken) {
       const { stages, jottings = [] } = this.#formula
       const texts = [...stages.flatMap(s => s.lines.map(l => l.amount)), ...jottings.map(j => j.text)]
@@ -162,8 +167,7 @@ class Entering {
     return (
       this.#stageNames.has(nameKey(from)) ||
       this.#spoken.has(name) ||
-      this.#spoken.has(`${nameFor(stage.name)}.${name}`) ||
-      methodWithName(stage, from, to) !== undefined
+      this.#spoken.has(`${nameFor(stage.name)}.${name}`)
     )
   }
 
@@ -193,6 +197,10 @@ class Entering {
     }
   }
 }
+
+/** Whether the steps of a stage may speak of a line by a name. */
+const isInSteps = ({ method = [] }: Stage, name: string): boolean =>
+  name !== '' && method.some(({ text }) => nameKey(text).includes(nameKey(name)))
 
 /** The names in an amount or a jotting; none where it is not understood. */
 function namesOf(text: string): readonly string[] {

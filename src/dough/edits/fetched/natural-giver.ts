@@ -11,6 +11,7 @@ export function naturalGiver(formula: Formula, larder: Larder, reading: ReadingN
     trueHydration: l => l.countsAs?.kind === 'water',
     listedHydration: l => l.countsAs?.kind === 'water',
     moistureHydration: l => l.countsAs?.kind === 'water',
+    hydrationWithoutSoakers: l => l.countsAs?.kind === 'water',
     totalWater: l => l.countsAs?.kind === 'water',
     salt: l => l.countsAs?.kind === 'salt',
     prefermentedFlour: l => l.source?.ferments === true || l.countsAs?.kind === 'starter',

@@ -25,7 +25,8 @@ export const rebaseSentences: Sentences<RebaseDiagnostic> = {
     const name = line || 'a line'
     return `Then ${name}, which gives, would no longer follow from the rest: ${holdWords(hold, name)}. Release that hold first.`
   },
-  nothingTaken: ({ stage }) => `Nothing takes ${stage} yet, so its percentages come to no weights.`,
+  nothingTaken: ({ stage }) =>
+    `No stage takes ${stage} yet, so its lines have no weights. Write ${stage} as an ingredient of a later stage first.`,
   stageWithoutBase: ({ stage }) => `${stage} has nothing that percentages could be of.`,
   doughWouldChange: ({ stage }) =>
     `Then the dough would not stay the same: another amount in ${stage} hangs on the starter or the water. Write ${stage} in grams first.`,

@@ -1,7 +1,10 @@
+import { takesAll } from '../../amounts/all-of-it.js'
 import { type Line, type Stage, sameName } from '../../document/formula.js'
 import { tidy } from '../../document/words.js'
 import { applyChanges, type Change, emptyWorkbook, type Transaction } from '../../document/workbook.js'
+import { cellOf } from '../../outline/names.js'
 import type { FigureSheet } from '../../sheet/figures.js'
+import { numberIn } from '../../sheet/worked-out.js'
 import { type LineAt, putLine, type StageAt } from '../edit-places.js'
 import { enterIngredient } from '../line-edits.js'
 import { rebaseLabels, refuseRebase } from './rebase-words.js'
@@ -20,7 +23,11 @@ function weightOf(sheet: FigureSheet, line: Line): number {
 }
 
 const gives = (sheet: FigureSheet, line: Line) => sheet.line(line.id).gives
-const inGrams = (weight: number) => `${tidy(weight)} g`
+/** An amount in grams that comes to a weight: where the dough's own is held, all that is written is scaled. */
+const gramsFor = (sheet: FigureSheet) => {
+  const times = numberIn(sheet.workedOut, cellOf.scale) ?? 1
+  return (weight: number) => `${tidy(weight / times)} g`
+}
 const inPercent = (weight: number, base: number) => `${tidy((weight / base) * 100)}%`
 
 /** The lines whose amounts can be written anew: those that have one and do not give. */
@@ -66,15 +73,15 @@ export function writeInGrams(sheet: FigureSheet, stage?: string): Transaction {
   const changes = stagesOf(sheet, stage).flatMap(s => {
     if (written(sheet, s).length && sheet.stage(s.id).weight === 0)
       refuseRebase({ code: 'nothingTaken', stage: s.name })
-    return amounts(sheet, s, line => inGrams(weightOf(sheet, line)))
+    return amounts(sheet, s, line => gramsFor(sheet)(weightOf(sheet, line)))
   })
   return sameWeights(sheet, { label: rebaseLabels.inGrams(what(sheet, stage)), changes })
 }
 
 /**
  * Writes a formula, or one stage, in percentages of each stage's base; no weight changes. The final dough's
- * flour weight becomes what its flours weigh. An earlier stage of which something is left over keeps its base
- * lines in grams, since a stage in percentages makes just what is taken of it. Throws Refusal. Without changes
+ * flour weight becomes what its flours weigh. An earlier stage of which something is left over, or all is taken whatever
+ * it makes, keeps its base lines in grams, since a stage in percentages makes just what is taken of it. Throws Refusal. Without changes
  * when all is in percentages already.
  */
 export function writeInPercentages(sheet: FigureSheet, stage?: string): Transaction {
@@ -86,15 +93,19 @@ function percentages(sheet: FigureSheet, stage: Stage): Change[] {
   if (written(sheet, stage).length === 0) return []
   const { base, weight, taken, isFinal } = sheet.stage(stage.id)
   if (!base) refuseRebase({ code: 'stageWithoutBase', stage: stage.name })
+  const { takenBy } = sheet.workedOut.outline.stages.find(s => s.stage.id === stage.id)!
   const isMadeToMeasure =
-    taken !== undefined && weight !== undefined && Math.abs(taken - weight) <= 1e-13 * weight
+    !takenBy.some(l => takesAll(l.amount)) &&
+    taken !== undefined &&
+    weight !== undefined &&
+    Math.abs(taken - weight) <= 1e-13 * weight
   const baseGives = stage.lines.some(l => sheet.line(l.id).isBase && gives(sheet, l))
   const keepsBase = isFinal ? baseGives : !isMadeToMeasure
   const changes = amounts(sheet, stage, line => {
     const grams = weightOf(sheet, line)
-    return keepsBase && sheet.line(line.id).isBase ? inGrams(grams) : inPercent(grams, base)
+    return keepsBase && sheet.line(line.id).isBase ? gramsFor(sheet)(grams) : inPercent(grams, base)
   })
-  const flourWeight = tidy(base)
+  const flourWeight = Number.parseFloat(gramsFor(sheet)(base))
   if (isFinal && !baseGives && flourWeight !== sheet.formula.flourWeight)
     changes.push({ of: 'fields', formula: sheet.formula.id, value: { flourWeight } })
   return changes
@@ -128,7 +139,7 @@ export function changeStarter(sheet: FigureSheet, at: LineAt, starter: string): 
   const put = (changed: Line, weight: number) => {
     const { typedIn } = sheet.line(changed.id)
     const { base } = sheet.stage(stage.id)
-    const amount = typedIn === 'percent' && base ? inPercent(weight, base) : inGrams(weight)
+    const amount = typedIn === 'percent' && base ? inPercent(weight, base) : gramsFor(sheet)(weight)
     return putLine(at, { ...changed, amount })
   }
   const named = enterIngredient({ ...emptyWorkbook, formulas: [formula] }, at, starter)

@@ -10,6 +10,7 @@ import {
   stageIn,
   takeLine,
 } from '../edit-places.js'
+import { withSteps } from '../following-steps.js'
 import { labels, refuse } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
 
@@ -20,12 +21,14 @@ export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Trans
   return { label, changes: [putLine(at, isBase ? { ...line, base: true } : line)] }
 }
 
+/** Removes lines of one formula. */
 export function removeLines(workbook: Workbook, lines: readonly LineAt[]): Transaction {
   const only = lines.length === 1 ? lineIn(workbook, lines[0]!) : undefined
-  return {
+  const edit = {
     label: only ? labels.remove(named(only)) : fetchedLabels.removeLines(lines.length),
     changes: lines.map(takeLine),
   }
+  return lines[0] ? withSteps(workbook, lines[0].formula, edit) : edit
 }
 
 /** Removes a stage; lines that took it stay, and say that it is gone. The final dough cannot be removed. */

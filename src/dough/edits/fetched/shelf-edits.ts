@@ -1,5 +1,6 @@
 import { copyOf, type Formula, nameKey, newId, usualFlourWeight } from '../../document/formula.js'
 import type { Change, Transaction, Workbook } from '../../document/workbook.js'
+import { clearingAway } from '../clear-away.js'
 import { formulaIn } from '../edit-places.js'
 import { newLine } from '../line-edits.js'
 import { newStage } from '../stage-edits.js'
@@ -30,7 +31,7 @@ export function blankFormula(name = 'New formula'): Formula {
 }
 
 /** `name`, or `name 2`, `name 3`, … where that is among the keys of names taken. */
-function freeAmong(taken: ReadonlySet<string>, name: string): string {
+export function freeAmong(taken: ReadonlySet<string>, name: string): string {
   for (let n = 1; ; n++) {
     const tried = n === 1 ? name : `${name} ${n}`
     if (!taken.has(nameKey(tried))) return tried
@@ -57,13 +58,12 @@ export function addFormulas(workbook: Workbook, formulas: readonly Formula[]): T
   return { label, changes }
 }
 
-/** Puts `formula` in the place of the one called the same; its id stays. */
+/** Puts `formula` in the place of the one called the same, which is cleared away; its id stays. */
 export function replaceFormula(workbook: Workbook, id: string, formula: Formula): Transaction {
   const before = formulaIn(workbook, id)
-  return {
-    label: fetchedLabels.replaceFormula(before.name),
-    changes: [{ of: 'formula', id, value: { ...formula, id } }],
-  }
+  const label = fetchedLabels.replaceFormula(before.name)
+  const changes: Change[] = [{ of: 'formula', id, value: { ...formula, id } }]
+  return clearingAway(workbook, { label, changes }, { replaced: true })
 }
 
 export function duplicateFormula(workbook: Workbook, id: string): Transaction {
@@ -76,9 +76,42 @@ export function duplicateFormula(workbook: Workbook, id: string): Transaction {
   }
 }
 
+/** Clears a formula away. */
 export function removeFormula(workbook: Workbook, id: string): Transaction {
+  const label = fetchedLabels.deleteFormula(formulaIn(workbook, id).name)
+  return clearingAway(workbook, { label, changes: [{ of: 'formula', id }] })
+}
+
+/** Several as one edit. */
+export function removeFormulas(workbook: Workbook, ids: readonly string[]): Transaction {
+  const [first, ...others] = ids.map(id => removeFormula(workbook, id))
+  if (first && others.length === 0) return first
   return {
-    label: fetchedLabels.deleteFormula(formulaIn(workbook, id).name),
-    changes: [{ of: 'formula', id }],
+    label: fetchedLabels.deleteFormulas(ids.length),
+    changes: [first!, ...others].flatMap(({ changes }) => changes),
   }
+}
+
+/** The names of the groups on the shelf, each once and as it was first written. */
+export function groupsOf({ formulas }: Pick<Workbook, 'formulas'>): readonly string[] {
+  const groups = new Map<string, string>()
+  for (const { group } of formulas)
+    if (group && !groups.has(nameKey(group))) groups.set(nameKey(group), group)
+  return [...groups.values()]
+}
+
+/** Puts formulas into a group of the shelf, spelled as it is known there; '' takes them out of theirs. */
+export function groupFormulas(workbook: Workbook, ids: readonly string[], name: string): Transaction {
+  const wanted = name.trim()
+  const group = groupsOf(workbook).find(known => nameKey(known) === nameKey(wanted)) ?? wanted
+  const formulas = ids.map(id => formulaIn(workbook, id))
+  const changes = formulas.flatMap((formula): Change[] => {
+    const { group: before = '', ...without } = formula
+    if (before === group) return []
+    return group
+      ? [{ of: 'fields', formula: formula.id, value: { group } }]
+      : [{ of: 'formula', id: formula.id, value: without }]
+  })
+  const what = formulas.length === 1 ? formulas[0]!.name : formulas.length
+  return { label: group ? fetchedLabels.group(what, group) : fetchedLabels.ungroup(what), changes }
 }

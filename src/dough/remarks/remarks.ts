@@ -1,14 +1,16 @@
+import '../cells/rare-cells-at-once.js'
 import type { Worded } from '../../engine/index.js'
-import { isAsWritten } from '../cells/batch-cells.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
-import { nameKey, type Place, type Problem } from '../document/formula.js'
+import { hasBatch, isInProportion, nameKey, type Place, type Problem } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
-import { explain } from './explain.js'
-import { usualRanges } from './ranges.js'
+import { explain } from '../sheet/explain.js'
+import { leadingHydration, usualRanges } from '../sheet/ranges.js'
+import { numberIn, type WorkedOut } from '../sheet/worked-out.js'
+import { baseInTwoUnits } from './base-units.js'
+import { nearestOf, type OutOfReach, outOfReach, stayingWhile } from './reach.js'
 import { type NamedLine, remark } from './remark-words.js'
-import { numberIn, type WorkedOut } from './worked-out.js'
 
 type Severity = Problem['severity']
 type Say = (severity: Severity, told: Worded) => void
@@ -30,6 +32,7 @@ function found(seen: WorkedOut): Problem[] {
   for (const stage of outline.stages) {
     for (const line of stage.lines) problems.push(...ofLine(seen, line))
     onStage(seen, stage, at(stage))
+    for (const [line, told] of baseInTwoUnits(seen, stage)) at(stage, line)('remark', told)
   }
   onHolds(seen, at)
   noticed.ofMeanings ??= gathered(outline, say => onMeanings(seen, say))
@@ -128,7 +131,7 @@ function onStage(seen: WorkedOut, plan: StagePlan, say: Say): void {
   const taken = numberIn(seen, cellOf.taken(plan))
   if (!plan.takenBy.length && plan.lines.length)
     return say('remark', remark({ code: 'stageNotTaken', stage: name }))
-  if (made === undefined || taken === undefined || !isAsWritten(seen.outline)) return // a batch makes what is taken
+  if (made === undefined || taken === undefined || hasBatch(seen.outline.formula)) return // a batch makes what is taken
   const over = taken - made
   const tiny = 1e-6 * Math.max(1, made)
   const figures = { stage: name, made, taken }
@@ -140,17 +143,33 @@ function onHolds(seen: WorkedOut, at: (stage?: StagePlan, line?: LinePlan) => Sa
   const { formula, final, giving } = seen.outline
   const say = at()
   for (const hold of formula.holds ?? [])
-    if (!giving.some(l => l.gives === hold)) say('warning', remark({ code: 'holdWithoutLine', hold }))
+    if (!isInProportion(hold) && !giving.some(l => l.gives === hold))
+      say('warning', remark({ code: 'holdWithoutLine', hold }))
   const value = giving[0] && seen.graph.value(cellOf.weight(giving[0]))
   const times = seen.graph.value(cellOf.times(final))
   if (typeof times !== 'number' && times.origin === cellOf.times(final))
     say('error', remark({ code: 'batchNotWorkedOut', why: explain(seen, times)! }))
-  if (value !== undefined && typeof value !== 'number' && value.origin === 'holds')
-    at(final, giving[0])('error', explain(seen, value)!)
+  if (value !== undefined && typeof value !== 'number' && value.origin === 'holds') {
+    const out = outOfReach(seen)
+    if (!out) at(final, giving[0])('error', explain(seen, value)!)
+    else at(final, out.line)('error', outOfReachSaid(seen, out))
+  }
   const rest = giving.find(l => makesUpTheRest(seen.outline, l))
   const share = rest && numberIn(seen, cellOf.wholeDough(rest))
   if (rest && share !== undefined && Math.abs(share - rest.gives!.value) > 5e-4)
     at(final, rest)('remark', remark({ code: 'restOfFlour', ingredient: rest.line.ingredient, share }))
+}
+
+/** That a reading cannot be what it is held at, and how far it goes. */
+export function outOfReachSaid(seen: WorkedOut, { line, reach }: OutOfReach): Worded {
+  const hold = line.gives!
+  return remark({
+    code: 'holdOutOfReach',
+    hold,
+    ingredient: line.line.ingredient,
+    nearest: nearestOf(reach, hold),
+    stay: stayingWhile(seen, line),
+  })
 }
 
 function onMeanings(seen: WorkedOut, say: Say): void {
@@ -178,12 +197,5 @@ function onDough(seen: WorkedOut, say: Say): void {
     say('remark', remark({ code: 'readingUnusual', reading, value, usual: [low, high] }))
   }
   onUsual('salt')
-  // Where milk, egg or honey bring much of the moisture, the trade's hydration alone says little.
-  const [water, moisture] = [
-    numberIn(seen, cellOf.reading('trueHydration')),
-    numberIn(seen, cellOf.reading('moistureHydration')),
-  ]
-  if (water === undefined || moisture === undefined || moisture - water < 0.05)
-    onUsual('trueHydration', water)
-  else onUsual('moistureHydration', moisture)
+  onUsual(leadingHydration(name => numberIn(seen, cellOf.reading(name))))
 }

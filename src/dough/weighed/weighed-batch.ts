@@ -1,20 +1,20 @@
-import { isAsWritten, seedLines } from '../cells/batch-cells.js'
 import type { Scale } from '../document/batch.js'
-import type { Formula, Line } from '../document/formula.js'
+import { type Formula, hasBatch, type Line } from '../document/formula.js'
 import { inOrder, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
-import { type Enough, raised, rounded, type Weighed } from './weighing.js'
+import { useWeighing, type WeighedLines } from './weighed.js'
+import { type Aim, evened, rounded, type Weighed } from './weighing.js'
 
 /**
- * What is weighed of every line of the batch: each as it rounds, but one line of a stage that would else come to
- * less than enough. Nothing is weighed where a weight is not known.
+ * What is weighed of every line of the batch: each as it rounds, but for what that leaves over of a stage. Nothing is
+ * weighed where a weight is not known.
  */
-export class WeighedBatch {
+export class WeighedBatch implements WeighedLines {
   readonly #outline: Outline
   readonly #scale: Scale
   readonly #wanted: (line: LinePlan) => number | undefined
   readonly #stages: readonly StagePlan[] // takers first
   readonly #rounded = new Map<LinePlan, Weighed>()
-  readonly #raised = new Map<StagePlan, { readonly line: LinePlan; readonly weighed: Weighed }>()
+  readonly #evened = new Map<StagePlan, ReadonlyMap<LinePlan, Weighed>>() // lines weighed otherwise than they round
   readonly #unknown = new Set<LinePlan>()
 
   /** `wanted` gives the grams of a line in the batch. */
@@ -24,7 +24,7 @@ export class WeighedBatch {
     this.#wanted = wanted
     this.#stages = inOrder(outline.stages).reverse()
     for (const stage of this.#stages) for (const line of stage.lines) this.#round(line)
-    if (this.isKnown) for (const stage of this.#stages) this.#raise(stage)
+    if (this.isKnown) for (const stage of this.#stages) this.#even(stage)
   }
 
   get isKnown(): boolean {
@@ -33,8 +33,7 @@ export class WeighedBatch {
 
   of(line: LinePlan): Weighed | undefined {
     if (!this.isKnown) return undefined
-    const up = this.#raised.get(line.stage)
-    return up?.line === line ? up.weighed : this.#rounded.get(line)
+    return this.#evened.get(line.stage)?.get(line) ?? this.#rounded.get(line)
   }
 
   /** To be told which lines have another weight in the batch: gives all lines of which another may be weighed. */
@@ -52,11 +51,10 @@ export class WeighedBatch {
     for (const line of other) reach(line)
     for (const stage of this.#stages) {
       if (!stages.has(stage)) continue
-      const before = this.#raised.get(stage)
-      const now = this.#raise(stage)
-      if (before?.line === now?.line && before?.weighed.grams === now?.weighed.grams) continue
-      if (before) reach(before.line)
-      if (now) reach(now.line)
+      const before = this.#evened.get(stage)
+      const now = this.#even(stage)
+      for (const line of new Set([...(before?.keys() ?? []), ...now.keys()]))
+        if (before?.get(line)?.grams !== now.get(line)?.grams) reach(line)
     }
     return other
   }
@@ -68,33 +66,36 @@ export class WeighedBatch {
     this.#rounded.set(line, rounded(wanted ?? 0, this.#scale))
   }
 
-  #raise(stage: StagePlan) {
-    this.#raised.delete(stage)
-    const wanted = () => stage.lines.map(line => this.#wanted(line)!)
-    const enough = this.#enoughOf(stage, () => wanted().reduce((sum, w) => sum + w, 0))
-    const weighed = enough && stage.lines.map(line => this.#rounded.get(line)!)
-    const up = enough && raised(wanted(), weighed!, enough)
-    if (!up) return undefined
-    const of = { line: stage.lines[up.at]!, weighed: up.weighed }
-    this.#raised.set(stage, of)
-    return of
+  #even(stage: StagePlan): ReadonlyMap<LinePlan, Weighed> {
+    const { lines } = stage
+    const wanted = lines.map(line => this.#wanted(line)!)
+    const weighed = lines.map(line => this.#rounded.get(line)!)
+    const other = evened(wanted, weighed, this.#aimOf(stage, wanted))
+    const now = new Map([...other].map(([at, line]) => [lines[at]!, line]))
+    this.#evened.set(stage, now)
+    return now
   }
 
   /**
-   * What is enough of a stage: the dough that the pieces take, and of a build what the stages that take it weigh of it
-   * and what is kept back. Undefined where nothing falls short: so much dough, a factor.
+   * What is to be made of a stage: of the dough all that is wanted, and of a build what the stages that take it weigh of
+   * it and what is kept back.
    */
-  #enoughOf(stage: StagePlan, all: () => number): Enough | undefined {
-    const { batch } = this.#outline.formula
-    if (stage.isFinal) return batch && 'pieces' in batch ? { grams: all(), seed: [] } : undefined
-    const taken = stage.takenBy.reduce((sum, line) => sum + (this.of(line)?.grams ?? 0), 0)
-    // A stage that is written too small stays so; only what rounding takes away is made up for.
-    if (isAsWritten(this.#outline))
-      return taken - all() < stage.takenBy.length ? { grams: taken, seed: [] } : undefined
+  #aimOf(stage: StagePlan, wanted: readonly number[]): Aim {
+    const all = wanted.reduce((sum, w) => sum + w, 0)
+    if (stage.isFinal) return { grams: all, seed: [] }
+    const of = (grams: (line: LinePlan) => number) => stage.takenBy.reduce((sum, l) => sum + grams(l), 0)
+    const taken = of(line => this.of(line)?.grams ?? 0)
+    if (!hasBatch(this.#outline.formula)) {
+      const short = of(line => this.#wanted(line) ?? 0) - all
+      const tiny = 1e-9 * Math.max(1, all)
+      // As much as is written stays so; where that is what is taken, it is what is weighed of that.
+      return { grams: short > tiny ? all : short > -tiny ? taken : Math.max(all, taken), seed: [] }
+    }
     const { loss = 0, keepBack = 0 } = stage.stage
     const needed = taken / (1 - loss)
     if (keepBack !== 'seed') return { grams: needed + keepBack, seed: [] }
-    return { grams: needed, seed: seedLines(stage).map(line => stage.lines.indexOf(line)) }
+    const seed = stage.lines.flatMap(({ countsAs }, at) => (countsAs?.kind === 'starter' ? [at] : []))
+    return { grams: needed, seed }
   }
 }
 
@@ -102,7 +103,7 @@ export class WeighedBatch {
  * The formula with every line at what is weighed of it, to read the dough as it will really be. What is as it was
  * in `before`, a formula so made, is the same object.
  */
-export function asWeighed(outline: Outline, weighed: WeighedBatch, before: Formula | undefined): Formula {
+export function asWeighed(outline: Outline, weighed: WeighedLines, before: Formula | undefined): Formula {
   const stages = outline.stages.map((plan, i) => {
     const was = before?.stages[i]
     const lines = plan.lines.map((linePlan, at): Line => {
@@ -120,3 +121,8 @@ export function asWeighed(outline: Outline, weighed: WeighedBatch, before: Formu
 
 const isSame = (a: Line, b: Line): boolean =>
   a.id === b.id && a.ingredient === b.ingredient && a.amount === b.amount && a.base === b.base
+
+useWeighing({
+  batch: (outline, scale, wanted) => new WeighedBatch(outline, scale, wanted),
+  formula: asWeighed,
+})

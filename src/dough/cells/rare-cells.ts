@@ -1,0 +1,54 @@
+import type { Batch } from '../document/batch.js'
+import { type Formula, hasBatch } from '../document/formula.js'
+import { cellOf } from '../outline/names.js'
+import type { Outline } from '../outline/outline.js'
+import type { Build } from './builds.js'
+import type { CellWriter } from './cell-writer.js'
+import type { LineCells } from './line-cells.js'
+import type { StageCells } from './stage-cells.js'
+import { cellProblem } from './words.js'
+
+export type AllOf = Batch & { readonly make: 'all of' }
+
+/** What writes the cells that few formulas have: of holds, of a dough that is scaled, and of a batch that uses all of something. */
+export interface RareCells {
+  readonly holds: (out: CellWriter, outline: Outline, stages: StageCells, lines: LineCells) => void
+  readonly scale: (out: CellWriter, outline: Outline) => void
+  readonly allOf: (out: CellWriter, outline: Outline, builds: readonly Build[], batch: AllOf) => void
+}
+
+let writers: RareCells | undefined
+
+/** Gives the writers to all who ask from then on: a page fetches them when idle, or when a formula wants them. */
+export const useRareCells = (given: RareCells): void => {
+  writers = given
+}
+
+/** Whether there are writers yet. Until then nobody is to open a sheet of a formula that wants them. */
+export const areRareCellsThere = (): boolean => writers !== undefined
+
+export const wantsRareCells = (formula: Pick<Formula, 'holds' | 'batch' | 'stages'>): boolean =>
+  Boolean(formula.holds?.length) || hasBatch(formula) // which is weighed
+
+/** The weights of the lines that give, and the base where they move it. */
+export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells, lines: LineCells): void {
+  const { final, giving } = outline
+  if (!giving.length) return
+  if (writers) return writers.holds(out, outline, stages, lines)
+  for (const line of giving) out.fail(cellOf.weight(line), line.line.ingredient, cellProblem(notFetched))
+  if (stages.isMoved(final)) out.fail(cellOf.base(final), final.stage.name, cellProblem(notFetched))
+}
+
+/** The weights of a dough that is held at one while every line gives in proportion. */
+export const writeScale = (out: CellWriter, outline: Outline): void => {
+  if (outline.doughWeight !== undefined) writers?.scale(out, outline)
+}
+
+/** How many times the final dough is made to use all of something. */
+export function writeAllOf(out: CellWriter, outline: Outline, builds: readonly Build[], batch: AllOf): void {
+  if (writers) return writers.allOf(out, outline, builds, batch)
+  const { final } = outline
+  out.fail(cellOf.times(final), final.stage.name, cellProblem(notFetched))
+}
+
+const notFetched = { code: 'rareNotFetched' } as const

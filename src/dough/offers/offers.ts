@@ -1,0 +1,91 @@
+import { finalDoughOf, newId, type Problem, sameName } from '../document/formula.js'
+import type { Ingredient } from '../document/larder.js'
+import type { Transaction, Workbook } from '../document/workbook.js'
+import { defineIngredient } from '../edits/fetched/larder-edits.js'
+import { holdReading, releaseHold } from '../edits/hold-edits.js'
+import { enterAmount } from '../edits/line-edits.js'
+import { type Likeness, likenessOf } from '../larder/known-within.js'
+import type { RemarkDiagnostic } from '../remarks/remark-words.js'
+import { type FigureSheet, isUnsaid } from '../sheet/figures.js'
+import { offerWords } from './words.js'
+
+/** What can be done at once about something that a sheet noticed. */
+export interface Offer {
+  readonly label: string
+  readonly edit: (workbook: Workbook) => Transaction | undefined
+}
+
+/** What can be done at once about a remark on the open formula; nothing where that is not known. */
+export function offersFor(sheet: FigureSheet, problem: Problem): readonly Offer[] {
+  const { formula } = sheet
+  const { stage = '', line = '' } = problem.where
+  const at = { formula: formula.id, stage, line }
+  const told = problem as Problem & RemarkDiagnostic
+  switch (told.code) {
+    case 'baseInOtherUnit':
+      return told.others.map(amount => ({
+        label: offerWords.takeAs(amount),
+        edit: workbook => enterAmount(workbook, at, 'weight', amount),
+      }))
+    case 'ingredientUnknown':
+      return countedAs(sheet, told.ingredient)
+    case 'lineWithoutAmount':
+    case 'stageLeftOver':
+      return takingAll(sheet, told.stage, told.code === 'lineWithoutAmount' ? told.line : undefined)
+    case 'holdOutOfReach': {
+      const { hold, nearest } = told
+      const giving = { formula: formula.id, stage: finalDoughOf(formula).id, line: hold.line }
+      return [
+        {
+          label: offerWords.holdAt({ ...hold, value: nearest }),
+          edit: workbook => holdReading(workbook, giving, hold.reading, nearest),
+        },
+        {
+          label: offerWords.release,
+          edit: workbook =>
+            releaseHold(workbook, formula.id, one => one.reading === hold.reading && one.line === hold.line),
+        },
+      ]
+    }
+    default:
+      return []
+  }
+}
+
+/** An ingredient of the baker's own that counts like the one whose name it holds, or for what its words say. */
+function countedAs({ larder }: FigureSheet, name: string): readonly Offer[] {
+  const likeness = likenessOf(name, larder)
+  if (!likeness) return []
+  return [{ label: offerWords.countAs(likeness), edit: () => defineIngredient(ownOf(name, likeness)) }]
+}
+
+function ownOf(name: string, { like, countsAs }: Likeness): Ingredient {
+  const own = { id: newId(), name: name.trim(), otherNames: [], countsAs }
+  if (like) return { ...like, ...own, note: offerWords.likeNote(like.name) }
+  return { ...own, kind: countsAs.kind, moisture: 0, fat: 0, sugar: 0, protein: 0, salt: 0, note: '' }
+}
+
+/** All of a stage that makes more than is taken of it, or of which a line takes no amount yet. */
+function takingAll(sheet: FigureSheet, stage: string, takes?: string): readonly Offer[] {
+  const { formula, workedOut } = sheet
+  const { outline, plan } = workedOut
+  const lines = outline.stages
+    .flatMap(s => s.lines)
+    .filter(({ source, line, stage: of }) =>
+      takes === undefined
+        ? source && sameName(source.stage.name, stage)
+        : source &&
+          of.stage.name === stage &&
+          line.ingredient === takes &&
+          isUnsaid(line, sheet.line(line.id)),
+    )
+  const [only, other] = lines
+  if (!only?.source || other || only.gives || plan.isFree(only.source)) return []
+  const at = { formula: formula.id, stage: only.stage.stage.id, line: only.line.id }
+  return [
+    {
+      label: offerWords.takeAll(only.source.stage.name),
+      edit: workbook => enterAmount(workbook, at, 'weight', offerWords.all),
+    },
+  ]
+}
