@@ -130,7 +130,8 @@ export class BeingTyped {
     field.value = text.text
     this.#again.add(field)
     field.dispatchEvent(new Event('input', { bubbles: true, composed: true }))
-    if (isField(focusedIn(this.#of.page))) return // somebody types there, or it was typed in last
+    const at = focusedIn(this.#of.page)
+    if (isField(at) && at !== field && at.value !== at.defaultValue) return // somebody types there, or did last
     field.focus({ preventScroll: true })
     field.setSelectionRange(text.text.length, text.text.length) // to go on, not to type over it
     field.scrollIntoView({ block: 'nearest' })
