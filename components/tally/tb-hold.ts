@@ -9,19 +9,25 @@ import { naturalGiver } from '../../src/dough/edits/fetched/natural-giver.js'
 import { outOfReach } from '../../src/dough/remarks/reach.js'
 import { outOfReachSaid } from '../../src/dough/remarks/remarks.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { BaseElement } from '../base/base-element.js'
+import { BaseElement, type SheetElement } from '../base/base-element.js'
 import { askEdit, type Edit, wish } from '../base/events.js'
 import { gramDigits, type NumberStyle, percentDigits, showNumber } from '../base/numbers.js'
 import { heldToType, readingUnit } from '../base/reading-shown.js'
 import { readingInSentence, readingWords } from '../base/words.js'
 import { readPart, readWeight } from '../typed/typed-numbers.js'
+import type { Asked } from '../working/open-working.js'
 import { type Giver, giversOf } from './givers.js'
 import { holdFormWords, noGiver, notAValue } from './hold-words.js'
 import { canGive, heldAt } from './holds.js'
-import type { TbTally } from './tb-tally.js'
+
+/** An element in which a reading's number can be opened. */
+type Tally = SheetElement & {
+  asked: Asked | undefined // the working that is open
+  holding: ReadingName | undefined // the number that is typed over
+}
 
 /** A figure that is typed on a number of a tally, or a second click on it, opens the number to be typed over. */
-export function typeOver(tally: TbTally): void {
+export function typeOver(tally: Tally): void {
   const open = (event: Event) => {
     const { reading } = (event.target as Element).closest<HTMLElement>('.how')?.dataset ?? {}
     if (!reading || tally.readOnly || !tally.sheet || !canGive(tally.sheet)) return

@@ -19,6 +19,7 @@ import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-word
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
+import { allTakenSentences } from '../../src/dough/outline/all-taken-words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
 import { remarkSentences } from '../../src/dough/remarks/remark-words.js'
 import { figureSentences } from '../../src/dough/sheet/figure-words.js'
@@ -36,6 +37,7 @@ import { storageSentences } from '../../src/storage/words.js'
 import { decisionsIn, type Finding, sentencesIn } from './sentences.js'
 
 const allSentences: Readonly<Record<string, object>> = {
+  allTakenSentences,
   amountSentences,
   arrivingSentences,
   cautionSentences,

@@ -1,5 +1,6 @@
 import type { JottingPlan } from '../amounts/jottings.js'
-import { cellOf, type Meant, meaningInJotting } from '../outline/names.js'
+import type { Meant } from '../outline/meant.js'
+import { cellOf, meaningInJotting } from '../outline/names.js'
 import { nearName } from '../outline/near-names.js'
 import type { Outline } from '../outline/outline.js'
 import type { CellWriter } from './cell-writer.js'

@@ -1,6 +1,7 @@
-import { LinearParts, type Split } from '../outline/linear-parts.js'
+import { LinearParts } from '../outline/linear-parts.js'
 import type { LinePlan, Outline, StagePlan } from '../outline/outline.js'
 import type { Revision } from '../outline/revise.js'
+import type { Split } from '../outline/split.js'
 import { takingAll } from '../outline/taking-all.js'
 import { writeTimes } from './batch-cells.js'
 import { CellWriter, type Definition, type Owner, type Part } from './cell-writer.js'

@@ -1,4 +1,3 @@
-import type { Split } from '../outline/linear-parts.js'
 import { cellOf } from '../outline/names.js'
 import {
   type Counted,
@@ -10,6 +9,7 @@ import {
   type Outline,
   type StagePlan,
 } from '../outline/outline.js'
+import type { Split } from '../outline/split.js'
 import type { CellWriter, Term } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
 import { cellProblem } from './words.js'

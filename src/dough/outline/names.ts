@@ -1,9 +1,10 @@
-import { nameFor, type Worded } from '../../engine/index.js'
+import { nameFor } from '../../engine/index.js'
 import { allOfIt } from '../amounts/all-of-it.js'
 import { readingsByName } from '../amounts/jottings.js'
 import { gramsPerMeasure } from '../amounts/measures.js'
 import type { Measure } from '../lexicon/units.js'
 import { weightUnits } from '../lexicon/units.js'
+import type { Meant } from './meant.js'
 import type { Count, Counted, LinePlan, Outline, StagePlan } from './outline.js'
 import { takingAll } from './taking-all.js'
 import { type OutlineDiagnostic, outlineProblem } from './words.js'
@@ -35,18 +36,6 @@ export const cellOf = {
   scale: 'scale', // how many times as much as is written, where the dough's weight is held in proportion
   scaled: (cell: string) => `${cell}, scaled`, // a weight so many times
 } as const
-
-/** What a name in an amount stands for. `lines` are weights of the stage's own lines. */
-export type Meant =
-  | { readonly kind: 'base' }
-  | { readonly kind: 'unit'; readonly grams: number; readonly name: string }
-  | { readonly kind: 'lines'; readonly lines: readonly LinePlan[] } // of the stage itself
-  | { readonly kind: 'far lines'; readonly lines: readonly LinePlan[]; readonly stage: StagePlan }
-  | { readonly kind: 'count'; readonly count: Count; readonly stage: StagePlan }
-  | { readonly kind: 'stage weight' | 'stage base'; readonly stage: StagePlan }
-  | { readonly kind: 'all'; readonly stage: StagePlan } // that the line's stage makes, but for what others take
-  | { readonly kind: 'jotting' | 'reading'; readonly name: string } // a reading by its program's name
-  | { readonly kind: 'unknown'; readonly problem: Worded }
 
 const totals: ReadonlyMap<string, Count> = new Map([
   ['flour', 'flour'],

@@ -1,7 +1,7 @@
 import type { Worded } from '../../engine/index.js'
-import type { Split } from './linear-parts.js'
-import type { Meant } from './names.js'
+import type { Meant } from './meant.js'
 import type { LinePlan, Outline, StagePlan } from './outline.js'
+import type { Split } from './split.js'
 
 /** What writes the cell of an amount that is all of a stage. */
 interface Writing {
