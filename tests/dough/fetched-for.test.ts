@@ -3,7 +3,7 @@ import { test } from 'node:test'
 import { fetchFor } from '../../components/base/fetched-for.js'
 import { readAmount } from '../../src/dough/amounts/amounts.js'
 import { isSpokenRead, mayBeSaid } from '../../src/dough/amounts/spoken-reader.js'
-import { areRareCellsThere } from '../../src/dough/cells/rare-cells.js'
+import { areRareCellsThere, wantsRareCells } from '../../src/dough/cells/rare-cells.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { formulaOf } from './notation.js'
@@ -62,19 +62,11 @@ function milkIn(amount: string): number | string | undefined {
   return problem ? problem.code : weight
 }
 
-test('formulas without such amounts, without holds and with a usual batch fetch nothing', async () => {
-  const pieces = { ...bread('70%'), batch: { make: 'pieces', pieces: [{ count: 2, weight: 900 }] } } as const
-  await fetchFor([bread('70%'), bread('0.5 cup'), { ...bread('60%'), holds: [] }, pieces])
+test('formulas without such amounts, without holds and without a batch fetch nothing', async () => {
+  const asWritten = { ...bread('70%'), batch: { make: 'as written' } } as const
+  await fetchFor([bread('70%'), bread('0.5 cup'), { ...bread('60%'), holds: [] }, asWritten])
   assert.equal(isSpokenRead(), false)
   assert.equal(areRareCellsThere(), false)
-})
-
-test('an amount asked for too early is not remembered as none', async () => {
-  assert.equal(milkIn('half a cup'), 'notAnAmount')
-  await fetchFor([bread('half a cup')])
-  assert.equal(isSpokenRead(), true)
-  assert.equal(milkIn('half a cup'), milkIn('0.5 cup'))
-  assert.equal(typeof milkIn('half a cup'), 'number')
 })
 
 /** Grams of a line that gives, or why there are none. */
@@ -89,6 +81,15 @@ function held(): Formula {
   return { ...formula, holds: [{ reading: 'doughWeight', value: 900, line: milk }] }
 }
 
+/** Grams weighed of the flour for three pieces of 271 g: 500 × 813 ÷ 550 = 739.09. */
+function weighedOf(): number | undefined {
+  const formula = {
+    ...bread('50 g'),
+    batch: { make: 'pieces', pieces: [{ count: 3, weight: 271 }] },
+  } as const
+  return openSheet(formula).weighed(formula.stages[0]!.lines[0]!.id)?.grams
+}
+
 /** How many times the dough is made that uses all of 250 g of milk, of which it takes 50 g. */
 function timesOf(milk: string): number | string | undefined {
   const formula = { ...bread('50 g'), batch: { make: 'all of', ingredient: milk, grams: 250 } } as const
@@ -96,10 +97,22 @@ function timesOf(milk: string): number | string | undefined {
   return problem ? problem.code : batch && batch / 500
 }
 
+/** Told where it cannot be worked out yet, a hold touches every line whose figures it takes away. */
+function touchedByHolding(): readonly [touched: boolean, percent: number | undefined] {
+  const formula = formulaOf('Final dough:\nBread flour = 100%\nMilk = 50 g')
+  const [flour, milk] = formula.stages[0]!.lines.map(l => l.id) as [string, string]
+  const sheet = openSheet(formula)
+  assert.equal(sheet.line(milk).percent, 0.05)
+  const touched = sheet.update({ ...formula, holds: [{ reading: 'totalFlour', value: 900, line: flour }] })
+  return [touched.lines.has(milk), sheet.line(milk).percent]
+}
+
 test('a formula that was held before what works holds out is there says so, and is worked out once it is', async () => {
   assert.equal(areRareCellsThere(), false)
   assert.equal(given(held()), 'rareNotFetched')
+  assert.deepEqual(touchedByHolding(), [true, undefined])
   assert.equal(timesOf('Milk'), undefined)
+  assert.equal(weighedOf(), undefined)
   // A kept state is shown beside its formula, and so is worked out too.
   await fetchFor([
     {
@@ -108,6 +121,26 @@ test('a formula that was held before what works holds out is there says so, and 
     },
   ])
   assert.equal(areRareCellsThere(), true)
+  assert.equal(isSpokenRead(), false)
   assert.equal(given(held()), 400)
+  assert.deepEqual(touchedByHolding(), [true, 50 / 900])
   assert.equal(timesOf('Milk'), 5)
+  assert.equal(weighedOf(), 739)
+})
+
+for (const [what, fields] of [
+  ['a hold', { holds: held().holds! }],
+  ['a batch, which is weighed', { batch: { make: 'pieces', pieces: [{ count: 2, weight: 900 }] } }],
+  ['a batch of all there is of something', { batch: { make: 'all of', ingredient: 'Milk', grams: 250 } }],
+] as const)
+  test(`${what} wants what is fetched late`, () => {
+    assert.equal(wantsRareCells({ ...bread('50 g'), ...fields }), true)
+  })
+
+test('an amount asked for too early is not remembered as none', async () => {
+  assert.equal(milkIn('half a cup'), 'notAnAmount')
+  await fetchFor([bread('half a cup')])
+  assert.equal(isSpokenRead(), true)
+  assert.equal(milkIn('half a cup'), milkIn('0.5 cup'))
+  assert.equal(typeof milkIn('half a cup'), 'number')
 })

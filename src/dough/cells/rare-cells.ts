@@ -3,7 +3,7 @@ import { type Formula, hasBatch } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import type { Outline } from '../outline/outline.js'
 import type { Build } from './builds.js'
-import type { CellWriter } from './cell-writer.js'
+import type { CellWriter, Owner } from './cell-writer.js'
 import type { LineCells } from './line-cells.js'
 import type { StageCells } from './stage-cells.js'
 import { cellProblem } from './words.js'
@@ -35,8 +35,10 @@ export function writeHolds(out: CellWriter, outline: Outline, stages: StageCells
   const { final, giving } = outline
   if (!giving.length) return
   if (writers) return writers.holds(out, outline, stages, lines)
-  for (const line of giving) out.fail(cellOf.weight(line), line.line.ingredient, cellProblem(notFetched))
-  if (stages.isMoved(final)) out.fail(cellOf.base(final), final.stage.name, cellProblem(notFetched))
+  const fail = (owner: Owner, cell: string, words: string) =>
+    out.belonging(owner, () => out.fail(cell, words, cellProblem(notFetched)))
+  for (const line of giving) fail({ of: 'line', id: line.line.id }, cellOf.weight(line), line.line.ingredient)
+  if (stages.isMoved(final)) fail({ of: 'stage', id: final.stage.id }, cellOf.base(final), final.stage.name)
 }
 
 /** The weights of a dough that is held at one while every line gives in proportion. */
