@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { openFormula } from '../../src/dough/formula-sheet.js'
+import { type FormulaSheet, openFormula } from '../../src/dough/formula-sheet.js'
 import { formulaOf, lineOf } from './notation.js'
 import { plainLarder } from './plain-larder.js'
 
@@ -32,7 +32,21 @@ test('lines that work each other out are a circle, which is of no line', () => {
   for (const name of ['water', 'salt', 'oil']) assert.deepEqual(told(name), ['figuresInCircle', undefined])
 })
 
+const errorsOn = ({ problems }: FormulaSheet) =>
+  problems.filter(p => p.severity === 'error').map(p => [p.code, p.where.line])
+
 test('holds without an answer are told of by the first line that gives', () => {
+  const { sheet, line, told } = sheetOf(
+    'Final dough:\n flour = 100%\n water = 70%\n oil = 3%\n salt = oil*0.03\n malt = 1%',
+  )
+  sheet.hold('totalWater', 650, { stage: 'Final dough', ingredient: 'oil' })
+  sheet.hold('trueHydration', 0.75, { stage: 'Final dough', ingredient: 'malt' })
+  for (const name of ['oil', 'salt', 'malt'])
+    assert.deepEqual(told(name), ['holdsContradict', line('oil')], name)
+  assert.deepEqual(errorsOn(sheet), [['holdsContradict', line('oil')]])
+})
+
+test('where one of them cannot be reached, the line that gives for it is told of, and how far it goes', () => {
   const { sheet, line, told } = sheetOf(
     'Final dough:\n flour = 100%\n water = 70%\n salt = water*0.03\n malt = 1%',
   )
@@ -40,8 +54,7 @@ test('holds without an answer are told of by the first line that gives', () => {
   sheet.hold('trueHydration', 0.75, { stage: 'Final dough', ingredient: 'malt' })
   for (const name of ['water', 'salt', 'malt'])
     assert.deepEqual(told(name), ['holdsContradict', line('water')], name)
-  assert.deepEqual(
-    sheet.problems.filter(p => p.severity === 'error').map(p => p.code),
-    ['holdsContradict'],
-  )
+  assert.deepEqual(errorsOn(sheet), [['holdOutOfReach', line('malt')]])
+  // 700 g of water on 1000 g of flour, of which malt changes neither.
+  assert.match(sheet.problems[0]!.message, /True hydration cannot be 75 %: at most 70 % while water stays/)
 })

@@ -170,11 +170,11 @@ describe('A jotting that does not come out', () => {
 
   test('because two go in a circle says the circle, and all else still computes', () => {
     const sheet = openFormula(jotted(loaf(), 'a = 2*b', 'b = a + 1 g', 'c = 7'))
-    for (const id of ['j0', 'j1'])
-      assert.match(
-        sheet.jotting(id).problem!.message,
-        /b is worked out from a is worked out from b: a circle/,
-      )
+    for (const id of ['j0', 'j1']) {
+      const { code, message } = sheet.jotting(id).problem!
+      assert.equal(code, 'figuresInCircle')
+      assert.match(message, /b is worked out from a is worked out from b: they wait for each other/)
+    }
     assert.equal(sheet.jotting('j2').value, 7)
     near(sheet.reading('trueHydration'), 8640 / 12260, 1e-12)
   })
@@ -182,8 +182,10 @@ describe('A jotting that does not come out', () => {
   test('because its amount speaks of it says the circle through the line', () => {
     const formula = jotted(loaf(), 'per_loaf = dough_weight/6')
     const sheet = openFormula(edited(formula, w => enterAmount(w, at(formula, 'salt'), 'weight', 'per_loaf')))
-    assert.match(sheet.jotting('j0').problem!.message, /circle/)
-    assert.match(sheet.line(at(formula, 'salt').line).problem!.message, /per_loaf.*circle/)
+    for (const { problem } of [sheet.jotting('j0'), sheet.line(at(formula, 'salt').line)]) {
+      assert.equal(problem!.code, 'figuresInCircle')
+      assert.match(problem!.message, /per_loaf.*they wait for each other/)
+    }
   })
 
   test('says where it went wrong to the amount that uses it', () => {

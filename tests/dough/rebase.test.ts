@@ -107,7 +107,7 @@ describe('Writing a formula in grams', () => {
       /oil has no weight/,
     )
     const idle = formulaOf('Poolish:\n flour = 100%\n water = 100%\nFinal dough:\n flour = 100%')
-    refuses(() => writeInGrams(open(idle)), /Nothing takes Poolish yet/)
+    refuses(() => writeInGrams(open(idle)), /No stage takes Poolish yet/)
   })
 })
 

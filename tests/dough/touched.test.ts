@@ -56,16 +56,20 @@ test('what is weighed of a levain goes up a step where more is taken, though it 
       water = 80.4 g
     Final dough:
       bread flour = 1000 g
-      levain = 219 g`)
+      levain = 110.5 g
+      levain = 109 g`)
   const sheet = openSheet(formula)
-  const flour = idOf(formula, 'Levain', 'bread flour')
-  assert.equal(sheet.weighed(flour)!.grams, 100) // 40 + 100 + 80 g are enough for 219 g
-  const touched = sheet.update(withLine(formula, idOf(formula, 'Final dough', 'levain'), { amount: '221 g' }))
-  assert.equal(sheet.weighed(flour)!.grams, 101) // 221.2 g are written, 220 g would be a gram short
-  assert.ok(touched.lines.has(flour))
+  const levain = formula.stages[0]!.lines.map(l => l.id)
+  const [, flour, water] = levain as [string, string, string]
+  const weighed = () => levain.map(id => sheet.weighed(id)!.grams)
+  assert.deepEqual(weighed(), [40, 101, 80]) // the 221.2 g that are written, 111 + 109 g being taken
+  const late = formula.stages[1]!.lines[2]!.id
+  const touched = sheet.update(withLine(formula, late, { amount: '110.5 g' }))
+  assert.deepEqual(weighed(), [40, 101, 81]) // 111 + 111 g are taken, and 221 g would be a gram short
+  assert.ok(touched.lines.has(water) && !touched.lines.has(flour))
   const back = sheet.update(formula)
-  assert.equal(sheet.weighed(flour)!.grams, 100)
-  assert.ok(back.lines.has(flour))
+  assert.deepEqual(weighed(), [40, 101, 80])
+  assert.ok(back.lines.has(water) && !back.lines.has(flour))
 })
 
 test('why a reading has no number is touched by what changes the reason alone', () => {

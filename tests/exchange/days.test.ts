@@ -311,9 +311,14 @@ test('a day that comes with a formula kept beside another bakes that one', () =>
   assert.equal(kept.days![1]!.breads[0]!.formula, rye.id)
 })
 
-test('replacing makes days and leeway what the file holds', () => {
+test('replacing makes days and leeway what the file holds, and a day that is not in it is cleared away', () => {
   const incoming = { ...workbook, formulas: [withIds(rye), wheat], days: [{ ...full, id: 'two' }, plain] }
   assert.deepEqual(after(here, incoming, { way: 'replace' }), incoming)
   const { days: _, ...none } = workbook
-  assert.deepEqual(after(here, none, { way: 'replace' }), none)
+  const { cleared, ...left } = after(here, none, { way: 'replace' })
+  assert.deepEqual(left, none)
+  assert.deepEqual(
+    cleared!.map(({ of, thing, index }) => [of, thing, index]),
+    [['day', plain, 0]],
+  )
 })

@@ -37,7 +37,7 @@ test('a formula is written as Markdown with a table for each stage', () => {
 
       ## Levain
 
-      220 g as written, ferments
+      220 g as written, 83.33 % hydration, ferments
 
       | Ingredient | % | Grams | Note |
       | --- | ---: | ---: | --- |
@@ -47,7 +47,7 @@ test('a formula is written as Markdown with a table for each stage', () => {
 
       ## Final dough
 
-      1912 g as written
+      1912 g as written, 70.47 % hydration
 
       | Ingredient | % | Grams | As typed | Note |
       | --- | ---: | ---: | --- | --- |

@@ -51,7 +51,7 @@ test('a formula is written as text with its columns in line', () => {
 
       Levain
       ──────
-      Weighs: 220 g as written, 586 g in the batch, ferments
+      Weighs: 220 g as written, 586 g in the batch, 83.33 % hydration, ferments
       Ingredient          %  Grams  Batch  As typed  Note
       Ripe starter   40.0 %   40 g  107 g  40 g
       Bread flour   100.0 %  100 g  266 g  100 g
@@ -59,9 +59,9 @@ test('a formula is written as text with its columns in line', () => {
 
       Final dough
       ───────────
-      Weighs: 1974.7 g as written, 5510.2 g in the batch
+      Weighs: 1974.7 g as written, 5510 g in the batch, 75 % hydration
       Ingredient             %    Grams   Batch  As typed  Note
-      Bread flour      82.00 %  820.0 g  2289 g  820 g
+      Bread flour      82.00 %  820.0 g  2288 g  820 g
       Wholemeal spelt  18.00 %  180.0 g   502 g  180 g
       Water            74.05 %  740.5 g  2066 g  690 g
       Salt              2.00 %   20.0 g    56 g  2%
@@ -69,15 +69,15 @@ test('a formula is written as text with its columns in line', () => {
       Caraway seeds     0.42 %    4.2 g    12 g  2 tsp
 
       Readings:
-      > True hydration          75 %  74.99 % as weighed
-      > Listed hydration     74.05 %  74.02 % as weighed
-      > Moisture hydration   75.04 %  75.03 % as weighed
+      > True hydration          75 %  75.01 % as weighed
+      > Listed hydration     74.05 %  74.05 % as weighed
+      > Moisture hydration   75.04 %  75.05 % as weighed
       > Salt                  1.79 %  1.8 % as weighed
       > Prefermented flour   10.28 %  10.27 % as weighed
       > Levain on flour         21 %  21 % as weighed
-      > Total flour         1114.5 g  3110.5 g as weighed
+      > Total flour         1114.5 g  3109.5 g as weighed
       > Total water          835.9 g  2332.5 g as weighed
-      > Dough weight        1974.7 g  5511 g as weighed
+      > Dough weight        1974.7 g  5510 g as weighed
       > Fat                   0.05 %  0.06 % as weighed
 
       Make: 6 × 900 g
