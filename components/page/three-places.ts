@@ -43,13 +43,13 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
     event.preventDefault()
     shown.go('sheet')
   }
-  return html`<div class="places" @keydown=${closeDrawer}>
-      ${seen('sheet') ? nothing : html`<h1 class="unseen">${placeWords[place]}</h1>`}
+  const other = drawer || !seen('sheet') // than the sheet: its place is the main one
+  return html`<div class="places" role=${other ? 'main' : nothing} @keydown=${closeDrawer}>
+      ${other ? html`<h1 class="unseen">${placeWords[place]}</h1>` : nothing}
       ${
         layout === 'middle' && !drawer
           ? nothing
           : html`<tb-shelf
-            role=${narrow ? 'main' : nothing}
             ?hidden=${!seen('shelf')}
             .formulas=${desk.workbook.formulas}
             .current=${desk.formula?.id ?? ''}
@@ -81,7 +81,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
       </main>
       ${
         sheet
-          ? html`<div class="aside" role=${narrow ? 'main' : 'complementary'} aria-label=${placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
+          ? html`<div class="aside" role=${narrow ? nothing : 'complementary'} aria-label=${narrow ? nothing : placeWords.tally} ?hidden=${!seen('tally')} ?inert=${drawer}>
             <tb-tally
               .sheet=${sheet}
               .version=${version}

@@ -121,7 +121,7 @@ describe('A day drawn in lanes', () => {
 
   it('is nothing where there is no plan', async () => {
     await show()
-    drawn.opened = openDay(saturdayOven(formulas, { ready: '12:00' }), formulas)
+    drawn.opened = openDay(saturdayOven(formulas, { begin: '14:00' }), formulas)
     await drawn.updateComplete
     equal(textOf(drawn.shadowRoot!.firstElementChild), '')
   })

@@ -24,7 +24,8 @@ describe('The landmarks of the page', () => {
 
   /** The elements in sight that match, through all shadow roots. */
   function inSight(selector: string, root: Document | ShadowRoot = document): HTMLElement[] {
-    return [...root.querySelectorAll<HTMLElement>('*')].flatMap(element => [
+    const reached = [...root.querySelectorAll<HTMLElement>('*')].filter(e => !e.closest('[inert]'))
+    return reached.flatMap(element => [
       ...(element.matches(selector) && element.checkVisibility() ? [element] : []),
       ...(element.shadowRoot ? inSight(selector, element.shadowRoot) : []),
     ])

@@ -93,7 +93,7 @@ describe('The water of a day', () => {
     await show([worked()], { kitchen: 21 })
     deepEqual(
       headings().map(h => textOf(h).replaceAll(' ', ' ')),
-      ['Levain of Mill wheat water 24.2 °C', 'Final dough of Mill wheat water 26.5 °C'],
+      ['Levain of Mill wheat 24.2 °C', 'Final dough of Mill wheat 26.5 °C'],
     )
     await openOnly('Final dough')
     await enter('Levain', '24')
@@ -212,7 +212,7 @@ describe('The water of a day', () => {
       ripen!,
       /^Ripen: Levain of Mill wheat Look for: grown to about twice its height, .*domed; it smells/,
     )
-    match(ripen!, /11 h 51–17 h 21 here\. That is between \d+:\d\d and \d+:\d\d; planned until \d+:\d\d\./)
+    match(ripen!, /11 h 51–17 h 21, so between \d+:\d\d and \d+:\d\d; planned until \d+:\d\d\./)
     match(ripen!, /Written 9 h for 24 °C; at 20 °C it takes 1\.62 times as long\./)
     match(bulk!, /a dent made with a finger/, 'the only wait before baking is the proof')
   })
@@ -225,15 +225,15 @@ describe('The water of a day', () => {
         .replace(/[\d.]+ °C$/, '…'),
     )
     deepEqual(said, [
-      'Levain of Mill wheat water …',
-      'Final dough of Mill wheat water …',
-      'First build of Two-build rye water …',
-      'Second build of Two-build rye water …',
-      'Final dough of Two-build rye water …',
-      'Sweet levain of Morning buns water …',
+      'Levain of Mill wheat …',
+      'Final dough of Mill wheat …',
+      'First build of Two-build rye …',
+      'Second build of Two-build rye …',
+      'Final dough of Two-build rye …',
+      'Sweet levain of Morning buns …',
       'Final dough of Morning buns milk …',
-      'Biga of Held-back flatbread water …',
-      'Final dough of Held-back flatbread water …',
+      'Biga of Held-back flatbread …',
+      'Final dough of Held-back flatbread …',
     ])
     match(
       textOf(waits().shadowRoot!.querySelector('.caution')),

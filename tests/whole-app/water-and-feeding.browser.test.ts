@@ -9,7 +9,7 @@ describe('The water of a day and a levain fed for it', function () {
   const textOf = (element: Element | undefined) =>
     (element?.textContent ?? '').replace(/\s+/g, ' ').replaceAll('\u00a0', ' ').trim()
   const waterOf = (stage: string) =>
-    textOf(app.maybe('tb-water h3 button, h3 button', new RegExp(`^${stage} of Mill wheat water`))) ||
+    textOf(app.maybe('tb-water h3 button, h3 button', new RegExp(`^${stage} of Mill wheat`))) ||
     textOf(app.maybe('.ways'))
   const ways = () => textOf(app.maybe('.ways'))
   const flour = () =>
@@ -21,7 +21,7 @@ describe('The water of a day and a levain fed for it', function () {
 
   /** Opens the water of the final dough. */
   async function openWater() {
-    await app.click('h3 button', /^Levain of Mill wheat water/)
+    await app.click('h3 button', /^Levain of Mill wheat [\d.]/)
     await app.click('h3 button', /^Final dough of Mill wheat/)
     await waitUntil(flour, 'the numbers of the final dough are shown')
   }
@@ -46,7 +46,7 @@ describe('The water of a day and a levain fed for it', function () {
     await app.click('button', 'New day')
     await app.click('button', 'Add a bread')
     await app.click('[role=menuitem]', /^Mill wheat/)
-    await app.find('h3 button', /^Final dough of Mill wheat water [\d.]+/)
+    await app.find('h3 button', /^Final dough of Mill wheat [\d.]+/)
     ok(waterOf('Final dough'))
     await openWater()
     // Both ways; in a kitchen of 22 °C for a dough of 24: 4 × 24 − 3 × 22 − 4
