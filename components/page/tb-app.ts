@@ -12,6 +12,7 @@ import { OpenWorking } from '../working/open-working.js'
 import { Announcer } from './announcer.js'
 import { appStyles } from './app-styles.js'
 import { type Layout, layoutNow, tellHeadHeight, watchLayout } from './layout.js'
+import type { PageGestures } from './page-gestures.js'
 import type { Circumstances } from './standing-notices.js'
 import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
@@ -137,35 +138,39 @@ export class TbApp extends BaseElement {
     await this.renderRoot.querySelector('tb-sheet')?.drawn()
   }
 
-  /** What the page can do besides, fetched when it is idle. */
-  #furnish(): Promise<void> {
-    return fetchWhenIdle(async () => {
-      const [{ listenToPage }, { TypedAgain }, { noteTimes }] = await Promise.all([
-        import('./page-gestures.js'),
+  /** What the page can do besides, fetched when it is idle: keys and what is pasted or dropped first. */
+  #furnish(): Promise<unknown> {
+    const hear = fetchWhenIdle(async () => {
+      const { listenToPage } = await import('./page-gestures.js')
+      listenToPage(this.#gestures, this.#gone.signal)
+    })
+    const rest = fetchWhenIdle(async () => {
+      const [{ TypedAgain }, { noteTimes }] = await Promise.all([
         import('../desk/typed-again.js'),
         import('../desk/shelf-times.js'),
         this.#kept.fetchRest(),
         import('./tb-notices.js'),
         import('./tb-dialogs.js'),
       ])
-      const gestures = {
-        undo: () => this.#step('undo'),
-        redo: () => this.#step('redo'),
-        file: (file: File) => this.#show({ want: 'bring-in', file }),
-        text: (text: string) => this.#show({ want: 'bring-in', text }),
-        typing: () => {
-          this.#working.stayWith(undefined)
-          this.requestUpdate()
-        },
-        dragging: (over: boolean) => {
-          this.dragging = over
-        },
-      }
-      listenToPage(gestures, this.#gone.signal)
       if (this.desk) noteTimes(this.desk, this.#gone.signal)
       this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
       await this.#typed.restore()
     })
+    return Promise.all([hear, rest])
+  }
+
+  readonly #gestures: PageGestures = {
+    undo: () => this.#step('undo'),
+    redo: () => this.#step('redo'),
+    file: file => this.#show({ want: 'bring-in', file }),
+    text: text => this.#show({ want: 'bring-in', text }),
+    typing: () => {
+      this.#working.stayWith(undefined)
+      this.requestUpdate()
+    },
+    dragging: over => {
+      this.dragging = over
+    },
   }
 
   /** A formula that came with the address is shown; it stays there until it is put on the shelf or let go. */

@@ -39,6 +39,12 @@ export class OpenApp {
       'the app has drawn its place',
       15000,
     )
+    const { customElements } = this.frame.contentWindow as Window & typeof globalThis
+    await waitUntil(
+      () => customElements.get('tb-notices') && customElements.get('tb-dialogs'),
+      'what it can do besides is there',
+      15000,
+    )
   }
 
   /** Begins a blank formula from the shelf; its name has the focus. */

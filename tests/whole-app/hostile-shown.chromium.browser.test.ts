@@ -119,7 +119,7 @@ describe('Hostile texts on the page', function () {
       await isCalm(`sent out as ${form}`)
     }
     await app.click('dialog[open] footer button', 'Print a card')
-    await app.find('main.paper h1')
+    await app.find('.paper h1')
     await isCalm('card')
   })
 
