@@ -2,6 +2,7 @@ import type { RecipeLineCase } from './recipe-lines.js'
 
 /** Lines in the ways of other kitchens' pages: glued, starred, measured twice, turned round. */
 export const linesMet: readonly RecipeLineCase[] = [
+  ['21/2 g yeast', 'yeast | 2 1/2 g | ? “21/2 g” was taken as 2 1/2 g: a whole number and a part of one'],
   // two measures of one amount side by side are one amount
   ['2 cups 474ml water', 'Water | 474 ml | 2 cups as written = Also given as 2 cups: 0.174 % less'],
   ['3 1/2 oz 100 g butter', 'Butter | 100 g | 3 1/2 oz as written = Also given as'],

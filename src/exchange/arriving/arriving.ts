@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import type { Workbook } from '../../dough/document/workbook.js'
 import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { tooLarge } from '../data/too-long.js'
+import { tooLarge, withoutTooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
 import { pageText } from '../page/page-text.js'
 import {
@@ -276,19 +276,6 @@ const firstAmounts = ({ rows, mapping }: ForeignTable, at: number): string =>
     .slice(0, 2)
     .map(({ cells }) => `${cells[at]} ${cells[mapping.columns.indexOf('ingredient')] ?? ''}`.trim())
     .join(', ')
-
-/** A formula of more lines than are kept is told, and not offered. */
-function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: readonly Problem[] }>(
-  arrived: A,
-): A {
-  const problems: Problem[] = []
-  const formulas = arrived.formulas.filter(formula => {
-    const why = tooLarge(formula)
-    if (why) problems.push({ ...why, where: {}, severity: 'error' })
-    return !why
-  })
-  return problems.length ? { ...arrived, formulas, problems: [...problems, ...arrived.problems] } : arrived
-}
 
 /** A formula file, also where somebody added a column of their own to it. */
 function isOurs({ own, headings }: ForeignTable): boolean {

@@ -6,6 +6,7 @@ import { numberText } from '../../dough/lexicon/digits.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
+import { isDoubtfulPart } from '../values/printed-tokens.js'
 import type { LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */
@@ -113,6 +114,7 @@ class Amounts {
       .filter((guess, i) => isNew(guess, i) && (guess.code !== 'letter' || !this.#known))
       .map((guess): LineReason => ({ ...guess, ...given }))
     if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
+    if (isDoubtfulPart(typed, figure.unit)) reasons.push({ code: 'doubtfulPart', typed, read })
     const rank = ranks[unit ? figure.unit : 'each'] ?? 0
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
   }

@@ -188,8 +188,7 @@ export class LineMaker {
       notes.push(remark)
       if (text !== remark) this.told.say({ code: 'readAs', row, name, cell: remark, amount: text })
     }
-    if (doubt !== undefined && !this.isMarkSure)
-      this.told.say({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
+    if (doubt && (doubt.code === 'doubtfulPart' || !this.isMarkSure)) this.told.say({ ...doubt, row, name })
   }
 
   /** The finest of several weights and measures; the others are compared with it. */
