@@ -226,6 +226,22 @@ const cases: readonly Case[] = [
     'Dough: Soaked seeds 70 g, Bread flour 500 g, Mature levain 100 g',
   ],
   [
+    'stages that are counted are stages of their own',
+    text`
+    Build 1
+    20 g rye starter
+    40 g water
+    Build 2:
+    60 g build 1
+    100 g water
+    Dough
+    160 g build 2
+    500 g bread flour`,
+    'Build 1: Rye starter 20 g, Water 40 g',
+    'Build 2: Build 1 60 g, Water 100 g',
+    'Dough: Build 2 160 g, Bread flour 500 g',
+  ],
+  [
     'days over amounts are stages',
     text`
     Day 1

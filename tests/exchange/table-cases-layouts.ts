@@ -70,6 +70,29 @@ export const layoutTables: readonly ForeignCase[] = [
     asks: ['column 2', 'column 4', 'stages'],
   },
   {
+    title: 'the lines of a first stage over the headings of the second',
+    table: rows(
+      'Soaker\t',
+      'Linseed\t60 g',
+      'Water\t90 g',
+      '',
+      'Dough\t',
+      'Ingredient\tWeight',
+      'Bread flour\t600 g',
+      'Water\t380 g',
+      'Soaker\t150 g',
+    ),
+    reads: text`
+      Untitled formula
+      Soaker:
+        Linseed 60 g
+        Water 90 g
+      Dough:
+        Bread flour 600 g
+        Water 380 g
+        Soaker 150 g`,
+  },
+  {
     title: 'fewer headings than the rows have cells',
     table: rows('Ingredient;Grams', 'Bread flour;700;sifted', 'Water;480;cool', 'Salt;14;fine'),
     reads: text`
