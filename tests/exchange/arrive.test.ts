@@ -72,6 +72,17 @@ test('the source of a page is read by its rows, and its tags are no words', () =
       arrive(text).rows.map(({ ingredient, amount }) => `${ingredient} ${amount}`),
       ['Bread flour 500 g', 'Water 350 g'],
     )
+  for (const [text, line] of [
+    ['500 g <b>bread flour</b>', 'Bread flour 500 g'],
+    ['<li>10 g de sel</li>', 'Sel 10 g'],
+    ['<em>10 g</em> salt', 'Salt 10 g'],
+  ] as const) {
+    const { rows } = arrive(text)
+    deepEqual(
+      rows.map(({ ingredient, amount, guesses }) => [`${ingredient} ${amount}`, guesses]),
+      [[line, []]],
+    )
+  }
 })
 
 test('what Tarebook wrote arrives as it left', () => {

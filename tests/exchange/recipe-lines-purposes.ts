@@ -31,7 +31,7 @@ export const linesOfPurposes: readonly RecipeLineCase[] = [
   ['1 TL Salz', 'Salz | 1 tsp |'],
   ['1 Prise Salz', 'Salz | 0.3 g | ? A pinch'],
   ['2 Stück Eier', 'Eier | 2 each |'],
-  ['1 Würfel Hefe', 'Hefe | | 1 Würfel ? type an amount'],
+  ['1 Würfel Hefe', 'Hefe | 42 g | 1 Würfel ? taken as 42 g, as most shops sell it; weigh yours'],
   ['1 Würfel Hefe (42 g)', 'Hefe | 42 g | 1 Würfel'],
   ['12 Stunden bei 20 °C'],
 ]

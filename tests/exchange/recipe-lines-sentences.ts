@@ -7,24 +7,24 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   [
     'Mix 400 g bread flour, 100 g rye flour and 10 g salt in a bowl.',
     'Bread flour | 400 g |',
-    'rye flour | 100 g | ? count as flour',
+    'rye flour | 100 g | = count as flour',
     'Salt | 10 g |',
   ],
   [
     'Dissolve 5 g yeast in 320 ml of warm water, then add 500 g flour.',
     'yeast | 5 g | ? say which',
     'Water | 320 ml | warm',
-    'flour | 500 g | ? count as flour',
+    'flour | 500 g | = count as flour',
   ],
   [
     'Whisk together 2 cups flour, 1 tsp baking soda, and a pinch of salt.',
-    'flour | 2 cup | ? count as flour',
+    'flour | 2 cup | = count as flour',
     'Baking soda | 1 tsp |',
     'Salt | 0.3 g | ? A pinch',
   ],
   [
     'Take 1 kg flour, 650 g water, 20 g salt, and 10 g yeast.',
-    'flour | 1 kg | ? count as flour',
+    'flour | 1 kg | = count as flour',
     'Water | 650 g |',
     'Salt | 20 g |',
     'yeast | 10 g | ? say which',
@@ -32,7 +32,7 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   [
     'In a bowl, combine 250 g of wholemeal flour, 250 g of white flour and two teaspoons of salt.',
     'Wholemeal flour | 250 g |',
-    'white flour | 250 g | ? count as flour',
+    'white flour | 250 g | = count as flour',
     'Salt | 2 tsp |',
   ],
   [
@@ -57,7 +57,7 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   ['Add 20 g of salt and another 25 g of water, and squeeze it through.', 'Salt | 20 g |', 'Water | 25 g |'],
   [
     "To make the dough you'll need 900 g flour, 600 g water and 18 g salt",
-    'flour | 900 g | ? count as flour',
+    'flour | 900 g | = count as flour',
     'Water | 600 g |',
     'Salt | 18 g |',
   ],
@@ -75,7 +75,7 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   ],
   [
     'We start with 450 g of white flour, 50 g of rye and 340 g of water.',
-    'white flour | 450 g | ? count as flour',
+    'white flour | 450 g | = count as flour',
     'rye | 50 g | ? count as flour',
     'Water | 340 g |',
   ],
@@ -98,15 +98,15 @@ export const linesOfSentences: readonly RecipeLineCase[] = [
   ],
   ['Salt 10 g / Yeast 5 g / Sugar 20 g', 'Salt | 10 g |', 'Yeast | 5 g | ? say which', 'Sugar | 20 g |'],
   ['salt 10 g; yeast 5 g; sugar 20 g', 'Salt | 10 g |', 'yeast | 5 g | ? say which', 'Sugar | 20 g |'],
-  ['500 g flour + 10 g salt', 'flour | 500 g | ? count as flour', 'Salt | 10 g |'],
+  ['500 g flour + 10 g salt', 'flour | 500 g | = count as flour', 'Salt | 10 g |'],
   [
     'In the morning, stir 400 g of flour and 9 g of salt into the levain.',
-    'flour | 400 g | ? count as flour',
+    'flour | 400 g | = count as flour',
     'Salt | 9 g |',
   ],
   [
     'First mix the flour (500 g) and water (340 g), wait an hour, then add the salt (10 g).',
-    'flour | 500 g | ? count as flour',
+    'flour | 500 g | = count as flour',
     'Water | 340 g |',
     'Salt | 10 g |',
   ],

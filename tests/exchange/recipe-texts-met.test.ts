@@ -223,7 +223,23 @@ const cases: readonly Case[] = [
     100 g mature levain`,
     'Mature levain: Bread flour 50 g, Water 50 g',
     'Soaked seeds: Linseed 30 g, Water 40 g',
-    'Dough: Bread flour 500 g, Mature levain 100 g',
+    'Dough: Soaked seeds 70 g, Bread flour 500 g, Mature levain 100 g',
+  ],
+  [
+    'stages that are counted are stages of their own',
+    text`
+    Build 1
+    20 g rye starter
+    40 g water
+    Build 2:
+    60 g build 1
+    100 g water
+    Dough
+    160 g build 2
+    500 g bread flour`,
+    'Build 1: Rye starter 20 g, Water 40 g',
+    'Build 2: Build 1 60 g, Water 100 g',
+    'Dough: Build 2 160 g, Bread flour 500 g',
   ],
   [
     'days over amounts are stages',
@@ -319,3 +335,18 @@ for (const [what, recipe, ...stages] of cases)
       stages,
     )
   })
+
+test('what no line takes goes into the dough, and the line that was added says so', () => {
+  const { lines } = readRecipe(
+    'Soaked seeds\n30 g linseed\n40 g water\nDough\n500 g bread flour\n300 g water',
+  )
+  assert.deepEqual(
+    lines.flatMap(({ ingredient, amount, source, guesses }) =>
+      guesses.map(({ code }) => [code, ingredient, amount, source]),
+    ),
+    [
+      ['takenByNoLine', 'Soaked seeds', '70 g', 'Soaked seeds'],
+      ['allTaken', 'Soaked seeds', '70 g', 'Soaked seeds'],
+    ],
+  )
+})

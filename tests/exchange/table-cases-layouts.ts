@@ -17,7 +17,7 @@ export const layoutTables: readonly ForeignCase[] = [
         Bread flour 500 g
         Water 350 g
         Salt 10 g`,
-    asks: ['column 2', 'column 3', 'column 4'],
+    asks: ['batch'],
   },
   {
     title: 'two stages side by side, each under its name',
@@ -67,7 +67,30 @@ export const layoutTables: readonly ForeignCase[] = [
         Wasser 480 g
         Salz 20 g
         Poolish 400.2 g`,
-    asks: ['headings', 'column 2', 'column 4'],
+    asks: ['column 2', 'column 4', 'stages'],
+  },
+  {
+    title: 'the lines of a first stage over the headings of the second',
+    table: rows(
+      'Soaker\t',
+      'Linseed\t60 g',
+      'Water\t90 g',
+      '',
+      'Dough\t',
+      'Ingredient\tWeight',
+      'Bread flour\t600 g',
+      'Water\t380 g',
+      'Soaker\t150 g',
+    ),
+    reads: text`
+      Untitled formula
+      Soaker:
+        Linseed 60 g
+        Water 90 g
+      Dough:
+        Bread flour 600 g
+        Water 380 g
+        Soaker 150 g`,
   },
   {
     title: 'fewer headings than the rows have cells',

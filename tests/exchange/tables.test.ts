@@ -34,7 +34,9 @@ const cells: readonly (readonly [cell: string, heading: string, amount: string])
   ['½ tsp', 'Amount', '1/2 tsp'],
   ['2½ tsp', 'Amount', '2 1/2 tsp'],
   ['2 1/2 cups', 'Amount', '2 1/2 cup'],
-  ['21/2', 'g', '21/2 g'],
+  ['21/2', 'g', '2 1/2 g'],
+  ['11/2', 'cup', '1 1/2 cup'],
+  ['5/2', 'g', '5/2 g'],
   ['1/0', 'g', ''],
   ['2 EL', 'Menge', '2 tbsp'],
   ['1,5 dl', 'Menge', '150 ml'],
@@ -62,6 +64,22 @@ for (const [cell, heading, amount] of cells)
     assert.equal(line!.amount, amount)
     if (amount === '') assert.ok(problems.some(({ where }) => where.row === 2))
   })
+
+test('of grams a number glued to the part behind it is read and asked about, of cups and spoons only read', () => {
+  const saidOf = (cell: string, heading: string) =>
+    told(read(`Zutat\t${heading}\nHoney\t${cell}\nWater\t1 g`).problems.filter(p => p.severity !== 'remark'))
+  assert.deepEqual(saidOf('21/2', 'g'), [
+    '2 warning: Row 2 has “21/2” for Honey, which is read as 2 1/2 g: a whole number and a part of one. Type it anew if that is not meant.',
+  ])
+  assert.match(saidOf('13/4 kg', 'Amount').join(), /^2 warning: Row 2 has “13\/4 kg” for Honey.* 1 3\/4 kg:/)
+  for (const [cell, heading] of [
+    ['11/2', 'cup'],
+    ['11/2 tsp', 'Amount'],
+    ['5/2', 'g'],
+    ['2 1/2', 'g'],
+  ] as const)
+    assert.deepEqual(saidOf(cell, heading), [])
+})
 
 test('what is too large, or no text, is refused with a sentence', () => {
   const few = { ...usualLimits, characters: 100, rows: 3, columns: 2, cell: 9 }

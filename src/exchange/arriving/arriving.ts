@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import type { Workbook } from '../../dough/document/workbook.js'
 import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { tooLarge } from '../data/too-long.js'
+import { tooLarge, withoutTooLarge } from '../data/too-long.js'
 import { readWorkbookFile } from '../data/workbook-file.js'
 import { pageText } from '../page/page-text.js'
 import {
@@ -239,13 +239,19 @@ export class Arrival {
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
     if (isLongerThanRecipe(text)) return 'table'
-    const byTable = this.#tableRead(table, table.mapping, watch)
+    const lines = this.#tableRead(table, table.mapping, watch)
       .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
-      .filter(line => line.amount !== '').length
+      .filter(line => line.amount !== '')
+    const byTable = lines.length
     if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
     const headed = table.headings.length > 0 ? headedColumns(table) + table.batches.length : 0
     const begins = headed > 1 && table.rows[0]?.cells === table.headings
-    if (byTable > 0 && (begins || ((headed > 0 || table.delimiter !== ',') && isEven(table)))) return 'table'
+    // a list of one stage stands over the table of another
+    const isWithin = table.guesses.some(
+      ({ reason }) => reason.code === 'headings' && reason.row > table.mapping.headingRows,
+    )
+    const isOne = !isWithin && (headed > 0 || table.delimiter !== ',') && isEven(table)
+    if (byTable > 0 && (begins || isOne)) return 'table'
     const byRecipe = this.#weighedInRecipe
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
     const isWhole = this.#tableRead(table, table.mapping, watch).rows.every(
@@ -256,7 +262,11 @@ export class Arrival {
       /\p{L}.*\d ?(?:k?g|ml|oz|lbs?)\b/u.test(cells[0] ?? ''),
     ).length
     if (isGlued * 2 > table.rows.length) return 'recipe'
-    return byTable > byRecipe || (byTable === byRecipe && isWhole) ? 'table' : 'recipe'
+    // `500 g salt, fine` has names in it that its cells have not
+    const known = lines.filter(({ ingredient }) => this.larder.find(ingredient)).length
+    const isSame = known >= this.#recipeOf().lines.filter(line => line.known).length
+    const isAsGood = byTable === byRecipe && isWhole && isSame && !isWithin
+    return byTable > byRecipe || isAsGood ? 'table' : 'recipe'
   }
 }
 
@@ -276,19 +286,6 @@ const firstAmounts = ({ rows, mapping }: ForeignTable, at: number): string =>
     .slice(0, 2)
     .map(({ cells }) => `${cells[at]} ${cells[mapping.columns.indexOf('ingredient')] ?? ''}`.trim())
     .join(', ')
-
-/** A formula of more lines than are kept is told, and not offered. */
-function withoutTooLarge<A extends { formulas: readonly Formula[]; problems: readonly Problem[] }>(
-  arrived: A,
-): A {
-  const problems: Problem[] = []
-  const formulas = arrived.formulas.filter(formula => {
-    const why = tooLarge(formula)
-    if (why) problems.push({ ...why, where: {}, severity: 'error' })
-    return !why
-  })
-  return problems.length ? { ...arrived, formulas, problems: [...problems, ...arrived.problems] } : arrived
-}
 
 /** A formula file, also where somebody added a column of their own to it. */
 function isOurs({ own, headings }: ForeignTable): boolean {

@@ -151,7 +151,7 @@ function read(html: string, passes: boolean): PageRead {
 
 /** Whether a text is of HTML, in whole or in part. */
 export const isHtml = (text: string): boolean =>
-  /<(?:!doctype|html|body|article|section|main|div|p|ul|ol|li|h[1-6]|table|tr|td|dl|br|script)\b[^<>]{0,1000}>/i.test(
+  /<(?:(?:!doctype|html|body|article|section|main|div|p|ul|ol|li|h[1-6]|table|tr|td|dl|br|script)\b[^<>]{0,1000}|\/(?:b|strong|i|em|u|span|small|sup|sub|a))>/i.test(
     text,
   )
 

@@ -5,7 +5,8 @@ import { ingredientNamed } from '../../dough/larder/spelled-names.js'
 import { numberText } from '../../dough/lexicon/digits.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
-import { amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
+import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
+import { isDoubtfulPart } from '../values/printed-tokens.js'
 import type { LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */
@@ -35,7 +36,6 @@ const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
 const fats = /butter|margarine|shortening|beurre/i
 export const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
-export const bySpoon = 25 // … where one is by the larder's density: a cup of flour is printed as 120 to 150 g
 const rounding = 0.01
 /** What some kitchens' measures are to those of the United States: a cup of 250 ml, a pint of 568. */
 const otherSizes: Readonly<Partial<Record<string, number>>> = { cup: 250 / 236.6, pint: 1.2, 'fl oz': 0.96 }
@@ -107,10 +107,14 @@ class Amounts {
     if (read === '' || (isLetter && isBehind && !this.#known))
       return { ...taken, figure: nothing, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
     const given = { typed, number: number.value, unit: unit?.kind === 'unit' ? unit.unit : '', read }
+    // both ends of a range may say the same
+    const isNew = ({ code }: AmountGuess, i: number) =>
+      code !== 'converted' || figure.guesses.findIndex(one => one.code === code) === i
     const reasons = figure.guesses
-      .filter(({ code }) => code !== 'letter' || !this.#known)
+      .filter((guess, i) => isNew(guess, i) && (guess.code !== 'letter' || !this.#known))
       .map((guess): LineReason => ({ ...guess, ...given }))
     if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
+    if (isDoubtfulPart(typed, figure.unit)) reasons.push({ code: 'doubtfulPart', typed, read })
     const rank = ranks[unit ? figure.unit : 'each'] ?? 0
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
   }
@@ -139,14 +143,13 @@ class Amounts {
     if (!here.grams || grams === undefined)
       return { reason: { code: 'alsoNotCompared', ...of }, agrees: true }
     const more = (grams / here.grams - 1) * 100
-    const isBySpoon = (by ?? here.by) !== undefined
     const reason: LineReason = by
       ? { code: 'alsoWeighed', ...of, grams, by, more }
       : { code: 'alsoMeasured', ...of, more }
     const { unit } = other.quantity.terms[0]
     const size = otherSizes[unit?.kind === 'unit' ? unit.unit : ''] ?? 1
     const least = Math.min(...[1, size].map(times => Math.abs((more + 100) * times - 100)))
-    return { reason, agrees: least <= (isBySpoon ? bySpoon : agreement) + rounding }
+    return { reason, agrees: least <= agreement + rounding }
   }
 }
 

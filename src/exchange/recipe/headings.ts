@@ -100,8 +100,10 @@ export function headingOf(row: Row): Heading | undefined {
   const late = name.findIndex((t, i) => i > 0 && kitchen.noteStarts.has(t.key))
   const isLate = late > 0 && isWhen(name.slice(late + 1))
   const short = late < 0 ? name : name.slice(0, late)
-  const remarks = [isLate ? joined(name.slice(late)) : '', remark].filter(Boolean).join(', ')
-  const stage = { name: capital(joined(isLate ? short : name)), kind: kindOf(short), remark: remarks }
+  // `Build 2`: one of several of its kind
+  const nth = row.tokens[headTo]?.kind === 'number' && /^\d{1,3}$/.test(remark) ? ` ${remark}` : ''
+  const remarks = [isLate ? joined(name.slice(late)) : '', nth ? '' : remark].filter(Boolean).join(', ')
+  const stage = { name: capital(joined(isLate ? short : name)) + nth, kind: kindOf(short), remark: remarks }
   const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`

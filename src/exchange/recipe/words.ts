@@ -21,6 +21,7 @@ const lines = {
   ofAllTogether: '{one} was taken for all of {count} together.',
   nobodyKnows: 'What {typed} weighs is not known: type an amount.',
   portion: '{typed} of yeast was taken as {read}, as most shops sell it; weigh yours.',
+  doubtfulPart: '“{typed}” was taken as {read}: a whole number and a part of one.',
   noUnit: 'No unit is given: taken as {read}.',
   notCounted: '“{typed}” stands in the note and was not counted.',
   notUnderstood: '“{typed}” was not understood.',

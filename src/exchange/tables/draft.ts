@@ -2,7 +2,7 @@ import type { CountsAs, Problem } from '../../dough/document/formula.js'
 import { nameKey, newId } from '../../dough/document/formula.js'
 import { largest } from '../../dough/document/largest.js'
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
-import { agreement, bySpoon, ranks } from '../recipe/amount.js'
+import { agreement, ranks } from '../recipe/amount.js'
 import type { Source } from '../recipe/sources.js'
 import { kindOf, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/sums.js'
@@ -188,8 +188,7 @@ export class LineMaker {
       notes.push(remark)
       if (text !== remark) this.told.say({ code: 'readAs', row, name, cell: remark, amount: text })
     }
-    if (doubt !== undefined && !this.isMarkSure)
-      this.told.say({ code: 'doubtfulSign', row, name, typed: doubt.typed, read: doubt.read })
+    if (doubt && (doubt.code === 'doubtfulPart' || !this.isMarkSure)) this.told.say({ ...doubt, row, name })
   }
 
   /** The finest of several weights and measures; the others are compared with it. */
@@ -203,7 +202,7 @@ export class LineMaker {
     }
     for (const { cell, read } of others) {
       const [a, b] = [gramsOf(first.read, name, this.names), gramsOf(read, name, this.names)]
-      const within = read.grams === undefined ? bySpoon : read.unit === first.read.unit ? 0 : agreement
+      const within = read.unit === first.read.unit ? 0 : agreement
       if (a === undefined || b === undefined || Math.abs(b / a - 1) * 100 <= within) continue
       if (isWithin(a - b, (first.read.step + read.step) / 2)) continue
       this.told.say({ code: 'twoWeights', row, name, first: first.cell, other: cell, a, b })

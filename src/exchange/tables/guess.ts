@@ -4,7 +4,7 @@ import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
-import { decimalOf, isBlankRow, numberIn, split } from './table-cells.js'
+import { decimalOf, isBlankRow, numberIn, readCell, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -26,6 +26,7 @@ import {
   isSize,
   isStageName,
   isWeighed,
+  labelOf,
   titleName,
 } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
@@ -54,13 +55,16 @@ export function guessTable(
   const stagesAbove = stagesOver(rows[heading - 1])
   const withStage = (cell: string, at: number) => [stagesAbove[at], cell].filter(Boolean).join(': ')
   const headings = stagesAbove.length === 0 ? bare : bare.map(withStage)
-  const above = rows.slice(0, Math.max(heading, 0)).filter(row => !isBlankRow(row))
-  const body = rows.slice(heading + 1)
+  // headings within the table, below the lines of a first stage
+  const isWithin = rows.slice(0, Math.max(heading, 0)).some(row => isLine(row, names))
+  const top = isWithin ? 0 : heading + 1
+  const above = rows.slice(0, Math.max(top - 1, 0)).filter(row => !isBlankRow(row))
+  const body = rows.slice(top)
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
   const found = columnsOf(headings, bare, sample, delimiter, names)
-  const isBegun = heading >= 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
+  const isBegun = top > 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
   const { decimal, guess } = decimalOf(body, found.uses)
-  const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: heading + 1, decimal }
+  const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: top, decimal }
   const sorter = new RowSorter(columns, headings, delimiter)
   const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
@@ -74,7 +78,7 @@ export function guessTable(
   const kinds = new RowKinds(sorted, 'headings', names, undefined)
   const rowKinds = sorted.map((row, at) => ({ row, ...kinds.of(at) }))
   const title = titleOf(above, rowKinds, found.uses, names)
-  const headingRows = Math.max(heading + 1, title?.row ?? 0)
+  const headingRows = Math.max(top, title?.row ?? 0)
   const below = rowKinds.filter(({ row }) => row.row > headingRows)
   const stages = guessStages(below, found.uses, views)
   const headingsReason: Reason = heading < 0 ? { code: 'noHeadings' } : { code: 'headings', row: heading + 1 }
@@ -141,6 +145,14 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     if (corner < 0 && (isOfStages(row) || isOverNumbers(row, rows.slice(at + 1)))) corner = at
   }
   return corner
+}
+
+/** Does a row say an ingredient and how much of it? */
+const isLine = ({ cells, broken }: ForeignRow, names: Names): boolean => {
+  const [first = '', ...others] = cells.filter(Boolean)
+  const { is, name } = labelOf(first)
+  const isAmount = (cell: string) => readCell(cell, 'amount', '.').is === 'quantity'
+  return !broken && is === 'other' && names.isIngredient(name) && others.some(isAmount)
 }
 
 /** Names of different stages, and nothing else. */

@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
-import { tooManyLines } from '../data/too-long.js'
+import { tooManyLines, withoutTooLarge } from '../data/too-long.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
@@ -192,7 +192,10 @@ export function isOwn(
 
 /** A formula file of Tarebook's own goes to the reader of those, as it is. */
 function readOwn(table: ForeignTable, larder: Larder): TableRead {
-  const { formulas, problems } = readFormulas(table.text, larder)
+  const read = readFormulas(table.text, larder)
+  const { formulas, problems } = withoutTooLarge(read)
+  const isMade = (name: string) =>
+    formulas.length === read.formulas.length || formulas.some(formula => formula.name === name)
   const wrong = new Map(problems.flatMap(p => (p.severity === 'error' ? [[p.where.row, p]] : [])))
   const columns = table.headings.map(columnOf)
   const rows = table.rows.map((foreign): RowRead => {
@@ -206,7 +209,8 @@ function readOwn(table: ForeignTable, larder: Larder): TableRead {
     if (cell('setting') !== '') return { row, became: 'setting', text }
     const [stage, ingredient] = [cell('stage'), cell('ingredient')]
     if (ingredient === '') return { row, became: 'stage', stage }
+    if (!isMade(cell('formula'))) return lost(foreign, { code: 'lineOfTooMany' })
     return { row, became: 'line', formula: cell('formula'), stage, ingredient, amount: cell('amount') }
   })
-  return { formulas, rows, problems, totals: [], stopped: false }
+  return { formulas: [...formulas], rows, problems: [...problems], totals: [], stopped: false }
 }

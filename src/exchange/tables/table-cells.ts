@@ -9,7 +9,7 @@ import { sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { withOneEnding } from '../csv/csv-table.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
-import { printedTokens } from '../values/printed-tokens.js'
+import { isDoubtfulPart, printedTokens } from '../values/printed-tokens.js'
 import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { NoAmount, Reason } from './words.js'
@@ -190,7 +190,11 @@ export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'gram
   readonly percent?: number // of a percentage, as a fraction of 1
   readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
   readonly bare: boolean // without a unit of its own
-  readonly doubt?: { readonly typed: string; readonly read: string } // a number that can be read in two ways
+  readonly doubt?: {
+    readonly code: 'doubtfulSign' | 'doubtfulPart'
+    readonly typed: string
+    readonly read: string
+  } // a number that can be read in two ways
   readonly remark?: string // text to keep in the note: a range, an “about”, words behind it
   readonly also?: readonly Quantity[] // the same in other measures
 }
@@ -232,7 +236,10 @@ function quantityOf(given: Given, cell: string, isAll: boolean, use: AmountUse):
   if (unit === '') return words('unknownUnit')
   if (value > 1e12 || guesses.some(({ code }) => rash.includes(code))) return words('noAmount')
   const isSaid = isAll && about.length === 0 && guesses.every(({ code }) => certain.includes(code))
-  const doubt = guesses.find(guess => guess.code === 'two readings')
+  const other = guesses.find(guess => guess.code === 'two readings')
+  const doubt = isDoubtfulPart(cell, unit)
+    ? ({ code: 'doubtfulPart', typed: cell, read: text } as const)
+    : other && ({ code: 'doubtfulSign', typed: cell, read: other.read } as const)
   const each = unit === '%' ? 0.01 : grams === undefined ? 1 : sizeIn(unit)!
   return {
     ...{ is: 'quantity', text, value, unit },
@@ -240,7 +247,7 @@ function quantityOf(given: Given, cell: string, isAll: boolean, use: AmountUse):
     ...(unit === '%' ? { percent: tidy(value / 100) } : {}),
     step: Math.max(step, spread) * each,
     bare: terms.every(term => term.unit === undefined),
-    ...(doubt ? { doubt: { typed: cell, read: doubt.read } } : {}),
+    ...(doubt ? { doubt } : {}),
     ...(isSaid ? {} : { remark: cell }),
   }
 }

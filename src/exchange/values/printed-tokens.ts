@@ -11,16 +11,25 @@ const tokensBetween = (row: string, cuts: readonly number[]): Token[] =>
     return tokensOf(row.slice(from, to)).map(t => ({ ...t, at: t.at + from, end: t.end + from }))
   })
 
-/** `11/2 cups`: a whole number glued to the part of one behind it, since nobody writes eleven halves. */
+/** `11/2`, a whole number glued to the part of one behind it, since nobody writes eleven halves. */
+const gluedPart = /(?<![\d.,/])([1-9])([12]\/3|[13]\/4|1\/2|[1357]\/8)(?![\d.,/])/
+/** What nobody writes in parts of one, but for a page that lost the blank. */
+const inDecimals = new Set(['g', 'kg', 'ml', 'l', '%'])
+
+/** Is `21/2 g` read as two and a half, and may be meant otherwise? Of cups and spoons it is in no doubt. */
+export const isDoubtfulPart = (written: string, unit: string): boolean =>
+  inDecimals.has(unit) && gluedPart.test(written)
+
 function parted(tokens: readonly Token[], at: number): Token[] | undefined {
   const [number, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]]
-  const [, whole, over] = number?.text.length === 2 ? (/^([1-9])([1-7])$/.exec(number.text) ?? []) : []
-  if (!whole || !isTied(slash, '/') || !/^[2348]$/.test(under?.text ?? '') || under!.gap) return undefined
-  if (Number(over) >= Number(under!.text)) return undefined
-  const middle = number!.at + 1
+  if (number?.text.length !== 2 || !isTied(slash, '/') || !under || under.gap) return undefined
+  const [, whole, part] = gluedPart.exec(`${number.text}/${under.text}`) ?? []
+  if (!whole || !part) return undefined
+  const over = part.charAt(0)
+  const middle = number.at + 1
   return [
-    { ...number!, text: whole, low: whole, key: whole, end: middle },
-    { ...number!, text: over!, low: over!, key: over!, at: middle, gap: true, wide: false },
+    { ...number, text: whole, low: whole, key: whole, end: middle },
+    { ...number, text: over, low: over, key: over, at: middle, gap: true, wide: false },
   ]
 }
 
