@@ -154,6 +154,7 @@ export class TbApp extends BaseElement {
         file: (file: File) => this.#show({ want: 'bring-in', file }),
         text: (text: string) => this.#show({ want: 'bring-in', text }),
         typing: () => {
+          if (!this.#working.asked) return
           this.#working.stayWith(undefined)
           this.requestUpdate()
         },
