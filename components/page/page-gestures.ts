@@ -1,4 +1,5 @@
 import { isNarrow } from '../styles/breakpoints.js'
+import { focusedIn } from '../typed/focused-in.js'
 
 /** What the page as a whole hears, wherever the baker is on it. */
 export interface PageGestures {
@@ -61,14 +62,16 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
     if (file) gestures.file(file)
   }
 
-  // What lies over the foot of the page would cover the field, or what is offered for it.
-  const onFocus = (event: FocusEvent): void => {
-    const [at] = event.composedPath()
-    if (at instanceof Element && at.matches('input, textarea') && matchMedia(isNarrow).matches)
-      gestures.typing()
+  // What lies over the foot of the page would cover the field, or what is offered for it. No event of the focus is heard
+  // outside the element within which it goes on; what brought it there, or is typed there, is.
+  const onField = (): void => {
+    const at = document.activeElement
+    const field = at instanceof HTMLElement ? (focusedIn(at) ?? at) : at
+    if (field?.matches('input, textarea') && matchMedia(isNarrow).matches) gestures.typing()
   }
 
-  window.addEventListener('focusin', onFocus, { signal })
+  for (const name of ['focusin', 'click', 'keyup', 'input'])
+    window.addEventListener(name, onField, { signal })
   window.addEventListener('keydown', onKey, { signal })
   window.addEventListener('paste', onPaste, { signal })
   window.addEventListener('dragover', onDragOver, { signal })

@@ -165,6 +165,7 @@ export class TbApp extends BaseElement {
     file: file => this.#show({ want: 'bring-in', file }),
     text: text => this.#show({ want: 'bring-in', text }),
     typing: () => {
+      if (!this.#working.asked) return
       this.#working.stayWith(undefined)
       this.requestUpdate()
     },
