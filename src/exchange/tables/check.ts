@@ -1,5 +1,5 @@
 import { tidy } from '../../dough/document/words.js'
-import { sumOf } from '../values/sums.js'
+import { sumOf } from '../values/written-weights.js'
 import {
   type DraftFormula,
   type DraftLine,
