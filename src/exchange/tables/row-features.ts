@@ -1,13 +1,13 @@
 import { gramsIn } from '../../dough/amounts/measures.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import { gaps } from '../csv/any-cells.js'
 import { namedIn } from '../values/line-names.js'
 import {
   type AmountUse,
   amountUses,
   type CellRead,
   footnotes,
-  gaps,
   isAmountUse,
   isBlankRow,
   type Quantity,

@@ -1,4 +1,3 @@
-import Papa from 'papaparse'
 import { readAmount } from '../../dough/amounts/amounts.js'
 import '../../dough/amounts/spoken-at-once.js'
 import { tidy } from '../../dough/document/words.js'
@@ -7,103 +6,12 @@ import { type Quantity as Given, measuresIn, quantityAt } from '../../dough/lexi
 import { tokensOf, withPlainDigits } from '../../dough/lexicon/text-tokens.js'
 import { sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
-import { withOneEnding } from '../csv/csv-table.js'
+import { cellsOf, isRule } from '../csv/any-cells.js'
 import { type DecimalMark, plainAmount } from '../values/decimals.js'
 import { isDoubtfulPart, printedTokens } from '../values/printed-tokens.js'
 import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { NoAmount, Reason } from './words.js'
-
-/** Nothing separates columns. */
-const none = ''
-/** Stands for columns held apart by gaps of two and more blanks. */
-export const gaps = '  '
-
-/** How many of the lines hold this delimiter as one. A comma between digits may be a decimal comma. */
-const holds = (line: string, delimiter: string): boolean => {
-  if (delimiter === gaps) return /\S(?: {2,}|\u00a0{2,})\S/.test(line)
-  return delimiter === ',' ? /(?:[^\d,]|^),|,(?:\D|$)/.test(line) : line.includes(delimiter)
-}
-
-function delimiterOf(text: string): { delimiter: string; reason: Reason; isSure: boolean } {
-  const named = /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1] // Excel's way to name the delimiter
-  if (named) return { delimiter: named, reason: { code: 'namedDelimiter' }, isSure: true }
-  const lines = text.slice(0, 60_000).split(/\r\n?|\n/)
-  const sample = lines.filter(line => line.trim() !== '').slice(0, 300)
-  const shares = ['\t', ';', '|', gaps, ','].map(delimiter => ({
-    delimiter,
-    lines: sample.filter(line => holds(line, delimiter)).length,
-  }))
-  const most = shares.reduce((best, share) => (share.lines > best.lines ? share : best))
-  // a comma here and there is part of a text
-  if (most.lines === 0 || (most.delimiter === ',' && most.lines * 2 < sample.length))
-    return { delimiter: none, reason: { code: 'noDelimiter' }, isSure: false }
-  // a tab is never part of a text, a comma often is: half of the lines are enough for the rarer signs
-  const strong = shares.find(share =>
-    share.delimiter === gaps
-      ? share.lines * 2 > sample.length && share.lines >= most.lines
-      : share.lines * 2 >= sample.length,
-  )
-  const found = strong ?? most
-  return {
-    delimiter: found.delimiter,
-    reason: { code: 'delimiter', ...found, of: sample.length },
-    isSure: strong !== undefined && found.delimiter !== gaps,
-  }
-}
-
-/** Whether anything in a text separates columns. */
-export const hasColumns = (text: string): boolean => delimiterOf(text).delimiter !== none
-
-/** `---`, `| --- | :--- |`, `=====`: a drawn line. */
-const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
-
-const nameAndAmount =
-  /^(\p{L}.{0,80}?) (\d{1,6}(?:[.,/]\d{1,4})?(?: \d\/\d)? ?(?:%|k?g|[cd]?l|ml|oz|lbs?|tsp|tbsp|cups?)\.?)$/iu
-
-/** The cells of rows that blanks hold apart, each in the first column over whose places it stands. */
-function splitAtGaps(lines: readonly string[]): string[][] {
-  const rows = lines.map(line => {
-    const cells = Array.from(line.matchAll(/\S+(?:[ \u00a0]\S+)*/g), ({ 0: text, index: from }) => {
-      return { text, from, to: from + text.length }
-    })
-    const [first, ...others] = cells
-    // `Strong flour 350 g  500 g`: one gap of them may be narrower
-    const [, name, amount] = first && others.length > 0 ? (nameAndAmount.exec(first.text) ?? []) : []
-    if (!first || !name || !amount) return cells
-    const at = first.to - amount.length
-    return [{ text: name, from: first.from, to: at - 1 }, { text: amount, from: at, to: first.to }, ...others]
-  })
-  const width = rows.reduce((most, cells) => Math.max(most, cells.length), 0)
-  const whole = rows.filter(cells => cells.length === width)
-  const columns = Array.from({ length: width }, (_, at) => ({
-    from: whole.reduce((least, cells) => Math.min(least, cells[at]!.from), Infinity),
-    to: whole.reduce((most, cells) => Math.max(most, cells[at]!.to), 0),
-  }))
-  return rows.map(cells => {
-    const placed: string[] = []
-    for (const { text, from, to } of cells) {
-      const at = columns.findIndex(
-        (column, nth) => nth >= placed.length && from < column.to && to > column.from,
-      )
-      if (at < 0) return cells.map(cell => cell.text)
-      while (placed.length < at) placed.push('')
-      placed.push(text)
-    }
-    return placed.length > 0 ? placed : ['']
-  })
-}
-
-/** Upright strokes have no quotation marks; a row is a line. */
-function splitAtStrokes(lines: readonly string[]): string[][] {
-  const isFramed =
-    lines.filter(line => /^\s*\|/.test(line)).length * 2 > lines.filter(line => line.trim()).length
-  return lines.map(line => {
-    if (line.trim() === '') return ['']
-    if (isRule(line)) return [line]
-    return (isFramed ? line.replace(/^\s*\|/, '').replace(/\|\s*$/, '') : line).split('|')
-  })
-}
 
 /** A text as rows of cells, or why it is refused. Never throws. */
 export function split(given: string, limits: Limits) {
@@ -114,32 +22,20 @@ export function split(given: string, limits: Limits) {
   const tooLong = tooLarge('characters', given.length)
   if (tooLong) return tooLong
   if (given.includes('\0')) return { refused: { code: 'tableNotText' } as const }
-  const { text, newline } = withOneEnding(given.replace(/^\ufeff/, ''))
-  const guessed = delimiterOf(text)
-  const { delimiter } = guessed
-  const lines = text.split(/\r\n?|\n/)
-  const plain =
-    delimiter === gaps
-      ? splitAtGaps(lines)
-      : delimiter === '|'
-        ? splitAtStrokes(lines)
-        : delimiter === none && lines.map(line => [line.trim() === '' ? '' : line])
-  const { data, errors } = plain
-    ? { data: plain, errors: [] }
-    : Papa.parse<string[]>(text, { delimiter, newline })
-  while (data.length > 0 && data.at(-1)!.length <= 1 && (data.at(-1)![0] ?? '') === '') data.pop() // the end of the last line
+  const { data, broken, ...guessed } = cellsOf(given)
   const width = data.reduce((most, cells) => Math.max(most, cells.length), 0)
   const refused = tooLarge('rows', data.length) ?? tooLarge('columns', width)
   if (refused) return refused
-  const broken = new Map<number, Reason>()
-  for (const { type, code, row = -1 } of errors)
-    if (type === 'Quotes') broken.set(row, { code: 'quotes', isOpen: code === 'MissingQuotes', row: row + 1 })
   const rows = data.map((cells, at): ForeignRow => {
     const row = at + 1
-    const characters = cells.find(cell => cell.length > limits.cell)?.length
-    const why =
-      broken.get(at) ??
-      (characters ? { code: 'longCell' as const, row, count: characters, most: limits.cell } : undefined)
+    const isOpen = broken.get(at)
+    const count = cells.find(cell => cell.length > limits.cell)?.length
+    const why: Reason | undefined =
+      isOpen !== undefined
+        ? { code: 'quotes', isOpen, row }
+        : count === undefined
+          ? undefined
+          : { code: 'longCell', row, count, most: limits.cell }
     if (why) return { row, cells: cells.map(cell => cell.slice(0, 60)), broken: why }
     return { row, cells: cells.map(tidied) }
   })
