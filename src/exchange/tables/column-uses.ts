@@ -1,6 +1,7 @@
 import { millilitres } from '../../dough/lexicon/units.js'
+import { isName, readCell } from '../values/amount-cells.js'
 import type { Names } from './row-features.js'
-import { amountUses, isAmountUse, isName, readCell } from './table-cells.js'
+import { amountUses, isAmountUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
 import { headingUse, isStageName, isTotalWord, isUnit, totalOf } from './vocabulary.js'
@@ -22,7 +23,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
   const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, volumes: 0 }
   for (const row of rows) {
     const cell = cellIn(row, at)
-    const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'amount', '.')
+    const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'g', '.')
     values.push(read?.is === 'quantity' ? (read.grams ?? (read.percent ?? 0) * 100) : undefined)
     if (cell === '') continue
     looks.filled++

@@ -1,13 +1,13 @@
 import { type Formula, type Line, nameKey, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
-import { isForDough, mostEarlier, Sources } from '../recipe/sources.js'
+import type { Quantity } from '../values/amount-cells.js'
 import { distinct } from '../values/distinct.js'
-import { sumOf } from '../values/sums.js'
+import { EarlierStages, isForDough } from '../values/earlier-stages.js'
+import { sumOf } from '../values/written-weights.js'
 import { checkTotals, choose } from './check.js'
 import type { DraftFormula, DraftLine, DraftStage, Told } from './draft.js'
 import type { Names } from './row-features.js'
-import type { Quantity } from './table-cells.js'
 import type { RowRead } from './types.js'
 import { headingName, isFinalDough, isStageName } from './vocabulary.js'
 
@@ -57,12 +57,16 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
   for (const [at, stage] of formula.stages.entries()) stage.name = names[at]!
 }
 
-/** Which lines are an earlier stage, by what speaks for it; what is made for the dough and no line takes goes into it. */
+/** Which lines are an earlier stage; what is made for the dough and no line takes goes into it. */
 function takeStages({ stages }: DraftFormula, told: Told): void {
-  const sources = new Sources<DraftStage>()
+  const earlier = new EarlierStages<DraftLine, DraftStage>(stages, line => ({
+    ...line,
+    ingredient: headingName(line.ingredient).name,
+  }))
   const taken = new Set<DraftStage>()
-  const take = (line: DraftLine, stage: DraftStage, remark = '') => {
-    line.note = [sources.besides(line.ingredient, stage), remark, line.note].filter(Boolean).join('; ')
+  const take = (line: DraftLine, stage: DraftStage) => {
+    const { name, remark } = headingName(line.ingredient)
+    line.note = [earlier.besides(name, stage), remark, line.note].filter(Boolean).join('; ')
     line.ingredient = stage.name
     line.takes = stage
     taken.add(stage)
@@ -71,26 +75,12 @@ function takeStages({ stages }: DraftFormula, told: Told): void {
     line.weight = quantityOf(grams)
     told.say({ code: 'wholeTaken', row: line.row, name: stage.name, grams })
   }
-  for (const [at, stage] of stages.entries())
-    for (const line of at > 0 ? stage.lines : []) {
-      const { name, remark } = headingName(line.ingredient)
-      const source = sources.of(
-        { ...line, ingredient: name },
-        stages.slice(Math.max(0, at - mostEarlier), at),
-      )
-      if (!source) continue
-      line.ingredient = name
-      take(line, source, remark)
-    }
+  earlier.each((line, source) => source && take(line, source))
   const final = stages.at(-1)!
-  for (const stage of stages.slice(-mostEarlier, -1)) {
-    if (taken.has(stage) || stage.lines.length === 0 || stage.kind === 'other') continue
+  const isLeft = (stage: DraftStage) => !taken.has(stage) && stage.lines.length > 0 && stage.kind !== 'other'
+  for (const { stage, like } of earlier.left(isLeft)) {
     const { name, grams } = stage
     const { row } = stage.lines[0]!
-    const like = sources.perhaps(
-      final.lines.filter(line => !line.takes),
-      stage,
-    )
     if (like) {
       told.say({ code: 'takenAs', row: like.row, like: like.ingredient, name })
       take(like, stage)
