@@ -1,3 +1,4 @@
+import { afterPaint } from '../base/after-paint.js'
 import { isNarrow } from '../styles/breakpoints.js'
 import { focusedIn } from '../typed/focused-in.js'
 
@@ -9,6 +10,7 @@ export interface PageGestures {
   readonly text: (text: string) => void
   readonly dragging: (over: boolean) => void // a file is held over the page
   readonly typing: () => void // a field is gone into where one place is shown at a time
+  readonly lost: () => void // what lay over the page is gone, and nothing has the focus
 }
 
 const ownsText = (target: EventTarget): boolean =>
@@ -70,8 +72,16 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
     if (field?.matches('input, textarea') && matchMedia(isNarrow).matches) gestures.typing()
   }
 
+  // A dialog that no press of a button opened has nothing that it could give the focus back to.
+  const onOver = async (event: Event): Promise<void> => {
+    if ((event as CustomEvent).detail) return
+    await afterPaint()
+    if (document.activeElement === document.body) gestures.lost()
+  }
+
   for (const name of ['focusin', 'click', 'keyup', 'input'])
     window.addEventListener(name, onField, { signal })
+  window.addEventListener('tb-over', onOver, { signal })
   window.addEventListener('keydown', onKey, { signal })
   window.addEventListener('paste', onPaste, { signal })
   window.addEventListener('dragover', onDragOver, { signal })

@@ -169,6 +169,10 @@ export class TbApp extends BaseElement {
       this.#working.stayWith(undefined)
       this.requestUpdate()
     },
+    lost: () => {
+      if (this.place === 'sheet') void this.#where.find({})
+      else this.renderRoot.querySelector('tb-head')?.focus()
+    },
     dragging: over => {
       this.dragging = over
     },
