@@ -6,7 +6,7 @@ import { numberText } from '../../dough/lexicon/digits.js'
 import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
-import { EarlierStages, isForDough, type Source } from '../values/earlier-stages.js'
+import { EarlierStages, finalAmong, isForDough, type Source } from '../values/earlier-stages.js'
 import { earlierStageWords, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/written-weights.js'
 import type { Found } from './segment.js'
@@ -70,12 +70,7 @@ export class StageDraft implements Source<LineDraft> {
 /** The stages that hold something, the final dough last. */
 export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
   const used = stages.filter(stage => stage.lines.length > 0 || stage.isTold)
-  const final =
-    used.findLast(stage => stage.isTold) ??
-    used.findLast(stage => stage.kind === 'dough') ??
-    used.find(stage => stage.name === '') ??
-    used.findLast(stage => stage.kind === undefined) ??
-    used.at(-1)
+  const final = used.findLast(stage => stage.isTold) ?? finalAmong(used)
   if (!final) return []
   const ordered = [...used.filter(stage => stage !== final), final]
   ordered.forEach((stage, at) => {

@@ -1,5 +1,6 @@
 import { tidy } from '../../dough/document/words.js'
 import type { Quantity } from '../values/amount-cells.js'
+import { totalOf, wordsOf } from '../values/labels.js'
 import { sumOf } from '../values/written-weights.js'
 import {
   type DraftFormula,
@@ -11,7 +12,6 @@ import {
 } from './draft.js'
 import type { Names } from './row-features.js'
 import type { TotalCheck } from './types.js'
-import { totalOf, wordsOf } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 interface Both extends DraftLine {

@@ -1,10 +1,11 @@
 import { millilitres } from '../../dough/lexicon/units.js'
 import { isName, readCell } from '../values/amount-cells.js'
+import { isStageName, isTotalWord, totalOf } from '../values/labels.js'
 import type { Names } from './row-features.js'
 import { amountUses, isAmountUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
-import { headingUse, isStageName, isTotalWord, isUnit, totalOf } from './vocabulary.js'
+import { headingUse, isUnit } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
 const cellIn = ({ cells }: ForeignRow, at: number): string => cells[at] ?? ''

@@ -1,41 +1,28 @@
-import { type Formula, type Line, nameKey, newId, usualFlourWeight } from '../../dough/document/formula.js'
+import { type Formula, type Line, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
 import type { Quantity } from '../values/amount-cells.js'
 import { distinct } from '../values/distinct.js'
-import { EarlierStages, isForDough } from '../values/earlier-stages.js'
+import { EarlierStages, finalAmong, isForDough } from '../values/earlier-stages.js'
+import { headingName, isStageName } from '../values/labels.js'
 import { sumOf } from '../values/written-weights.js'
 import { checkTotals, choose } from './check.js'
 import type { DraftFormula, DraftLine, DraftStage, Told } from './draft.js'
 import type { Names } from './row-features.js'
 import type { RowRead } from './types.js'
-import { headingName, isFinalDough, isStageName } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
 function orderStages(formula: DraftFormula, told: Told): DraftStage {
   const { stages } = formula
-  const last = stages.at(-1)!
-  const final =
-    stages.findLast(stage => isFinalDough(stage.name)) ??
-    (last.isNamed ? (stages.find(stage => !stage.isNamed) ?? takesOthers(stages)) : last)
+  const final = finalAmong(stages)!
   nameStages(formula, final, told)
-  if (final !== last) {
+  if (final !== stages.at(-1)) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
     const row = final.lines[0]?.row
     told.say({ code: 'finalDoughLast', name: final.name, ...(row === undefined ? {} : { row }) })
   }
   return final
-}
-
-/** The one stage that takes others and is taken by none, or else the last. */
-function takesOthers(stages: readonly DraftStage[]): DraftStage {
-  const names = new Set(stages.map(stage => nameKey(stage.name)))
-  const taken = new Set(stages.flatMap(stage => stage.lines.map(line => nameKey(line.ingredient))))
-  const takers = stages.filter(
-    ({ name, lines }) => !taken.has(nameKey(name)) && lines.some(line => names.has(nameKey(line.ingredient))),
-  )
-  return takers.length === 1 ? takers[0]! : stages.at(-1)!
 }
 
 function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void {

@@ -1,6 +1,7 @@
 import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import { numberIn, readCell } from '../values/amount-cells.js'
+import { folded, headingName, isRemark, isStageName, labelOf, titleName } from '../values/labels.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
@@ -19,17 +20,7 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import {
-  folded,
-  headingName,
-  headingUse,
-  isRemark,
-  isSize,
-  isStageName,
-  isWeighed,
-  labelOf,
-  titleName,
-} from './vocabulary.js'
+import { headingUse, isSize, isWeighed } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows

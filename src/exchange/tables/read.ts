@@ -5,6 +5,7 @@ import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooManyLines, withoutTooLarge } from '../data/too-long.js'
 import { signsOf } from '../values/amount-cells.js'
+import { labelOf, titleName } from '../values/labels.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
@@ -23,7 +24,6 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import { labelOf, titleName } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 /** Nothing was read, for this reason. */

@@ -3,10 +3,11 @@ import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import { gaps } from '../csv/any-cells.js'
 import { type CellRead, footnotes, type Quantity, readCell } from '../values/amount-cells.js'
+import { folded, type Label, labelOf } from '../values/labels.js'
 import { namedIn } from '../values/line-names.js'
 import { type AmountUse, amountUses, isAmountUse, isBlankRow, unitOfUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
-import { folded, isUnit, type Label, labelOf, measureOf } from './vocabulary.js'
+import { isUnit, measureOf } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */

@@ -1,6 +1,7 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kitchen } from './kitchen-words.js'
+import { isFinalDough } from './labels.js'
 import { earlierStageWords, kindOf, type StageKind } from './stage-kinds.js'
 
 /** What a line says of the stage it may take. */
@@ -30,6 +31,25 @@ const isNear = (grams: number | undefined, whole: number | undefined): boolean =
 /** Is it made to go into the dough? */
 export const isForDough = ({ kind }: Pick<Source<Taker>, 'kind'>): boolean =>
   kind === 'ferments' || kind === 'soaks'
+
+/** The final dough of stages in any order: by its name, without a name, or as the one that takes others and is taken by none. */
+export function finalAmong<S extends Omit<Source<Taker>, 'grams'>>(stages: readonly S[]): S | undefined {
+  const names = new Set(stages.map(({ name }) => nameKey(name)))
+  const taken = new Set(stages.flatMap(({ lines }) => lines.map(line => nameKey(line.ingredient))))
+  const takers = stages.filter(
+    ({ name, kind, lines }) =>
+      kind !== 'other' &&
+      !taken.has(nameKey(name)) &&
+      lines.some(line => names.has(nameKey(line.ingredient))),
+  )
+  return (
+    stages.findLast(({ name }) => isFinalDough(name)) ??
+    stages.findLast(({ kind }) => kind === 'dough') ??
+    stages.findLast(({ name }) => name === '') ??
+    (takers.length === 1 ? takers[0] : stages.findLast(({ kind }) => kind === undefined)) ??
+    stages.at(-1)
+  )
+}
 
 /** Finds which lines take a stage made before theirs, by what speaks for it. The last stage is the final dough. */
 export class EarlierStages<L extends Taker, S extends Source<L>> {
