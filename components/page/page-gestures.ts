@@ -1,4 +1,6 @@
+import { afterPaint } from '../base/after-paint.js'
 import { isNarrow } from '../styles/breakpoints.js'
+import { focusedIn } from '../typed/focused-in.js'
 
 /** What the page as a whole hears, wherever the baker is on it. */
 export interface PageGestures {
@@ -8,6 +10,7 @@ export interface PageGestures {
   readonly text: (text: string) => void
   readonly dragging: (over: boolean) => void // a file is held over the page
   readonly typing: () => void // a field is gone into where one place is shown at a time
+  readonly lost: () => void // what lay over the page is gone, and nothing has the focus
 }
 
 const ownsText = (target: EventTarget): boolean =>
@@ -61,14 +64,24 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
     if (file) gestures.file(file)
   }
 
-  // What lies over the foot of the page would cover the field, or what is offered for it.
-  const onFocus = (event: FocusEvent): void => {
-    const [at] = event.composedPath()
-    if (at instanceof Element && at.matches('input, textarea') && matchMedia(isNarrow).matches)
-      gestures.typing()
+  // What lies over the foot of the page would cover the field, or what is offered for it. No event of the focus is heard
+  // outside the element within which it goes on; what brought it there, or is typed there, is.
+  const onField = (): void => {
+    const at = document.activeElement
+    const field = at instanceof HTMLElement ? (focusedIn(at) ?? at) : at
+    if (field?.matches('input, textarea') && matchMedia(isNarrow).matches) gestures.typing()
   }
 
-  window.addEventListener('focusin', onFocus, { signal })
+  // A dialog that no press of a button opened has nothing that it could give the focus back to.
+  const onOver = async (event: Event): Promise<void> => {
+    if ((event as CustomEvent).detail) return
+    await afterPaint()
+    if (document.activeElement === document.body) gestures.lost()
+  }
+
+  for (const name of ['focusin', 'click', 'keyup', 'input'])
+    window.addEventListener(name, onField, { signal })
+  window.addEventListener('tb-over', onOver, { signal })
   window.addEventListener('keydown', onKey, { signal })
   window.addEventListener('paste', onPaste, { signal })
   window.addEventListener('dragover', onDragOver, { signal })

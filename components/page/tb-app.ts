@@ -165,8 +165,13 @@ export class TbApp extends BaseElement {
     file: file => this.#show({ want: 'bring-in', file }),
     text: text => this.#show({ want: 'bring-in', text }),
     typing: () => {
+      if (!this.#working.asked) return
       this.#working.stayWith(undefined)
       this.requestUpdate()
+    },
+    lost: () => {
+      if (this.place === 'sheet') void this.#where.find({})
+      else this.renderRoot.querySelector('tb-head')?.focus()
     },
     dragging: over => {
       this.dragging = over

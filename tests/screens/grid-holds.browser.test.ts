@@ -1,8 +1,8 @@
-import { emulateMedia, setViewport } from '@web/test-runner-commands'
+import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { itOnce } from '../once'
-import { amounts, cell, type Desk, field, focusIn, goTo, held, setUp, shows } from './grid-desk'
+import { amounts, cell, type Desk, field, focusIn, goTo, held, middleOf, setUp, shows } from './grid-desk'
 import { passesAxe } from './mount'
 
 const both = held(['trueHydration', 0.75, 'Water'], ['salt', 0.02, 'Salt'])
@@ -93,6 +93,7 @@ describe('Holds in the grid', () => {
     await press('Enter')
     await settled()
     equal(holds(), 'salt 0.02')
+    await waitUntil(() => desk.said.length, 'it is said')
     equal(desk.said.join(), 'Water is 700 g; released: true hydration held at 75 %.')
     await press('Control+z')
     await settled()
@@ -106,6 +107,7 @@ describe('Holds in the grid', () => {
     await press('Enter')
     await settled()
     equal(holds(), 'salt 0.02,wholeDough 0.7')
+    await waitUntil(() => desk.said.length, 'it is said')
     equal(desk.said.join(), 'Water gives for what was typed; released: true hydration held at 75 %.')
     await press('ArrowUp')
     await type('71')
@@ -130,16 +132,35 @@ describe('Holds in the grid', () => {
     const at = cell(desk.grid, 'Water 2', 'weight')
     match(shows(at), /^740last good, gives for/)
     equal(getComputedStyle(at.querySelector('s')!).textDecorationLine, 'line-through')
-    const problems = [...desk.grid.shadowRoot!.querySelectorAll('tr.problem p')]
+    const problems = [...desk.grid.shadowRoot!.querySelectorAll('tr.problem > td > p')]
     equal(problems.length, 1)
     match(problems[0]!.textContent!, /No weight of Water and Salt gives true hydration held at 75 %/)
     for (const row of ['Water 2', 'Salt'])
       equal(cell(desk.grid, row, 'weight').getAttribute('aria-describedby'), problems[0]!.id)
+    match(shows(cell(desk.grid, 'Final dough')), /^Final dough waits for Water$/)
     await goTo(desk.grid, 'Bread flour 2', 'percent')
     await type('80')
     await press('Enter')
     await settled()
     equal(shows(cell(desk.grid, 'Bread flour 2', 'weight')), '800', 'the rest of the sheet works')
+  })
+
+  it('says how far a reading goes that cannot be reached, and holds it there or releases it at one press', async () => {
+    desk = await setUp(undefined, { change: held(['trueHydration', 0.05, 'Water']) })
+    const offers = await waitUntil(
+      () => desk.grid.shadowRoot!.querySelector<HTMLElement>('tb-offers p'),
+      'there are offers',
+    )
+    // 95.4545 g of water in the levain over 1,114.545 g of flour
+    match(
+      offers.querySelector('span')!.textContent!,
+      /^True hydration cannot be 5 %: at least 8\.57 % while Bread flour, Wholemeal spelt and Levain stay\.$/,
+    )
+    const [nearest, release] = offers.querySelectorAll('button')
+    equal(release?.textContent, 'Release it')
+    await sendMouse({ type: 'click', position: middleOf(nearest!) })
+    await settled()
+    equal(holds(), 'trueHydration 0.0857')
   })
 
   it('copies and pastes a share of the whole dough as typed', async () => {

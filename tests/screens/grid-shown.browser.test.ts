@@ -22,7 +22,9 @@ describe('What the grid shows', () => {
 
   it('shows stages in words and the sum of each', async () => {
     desk = await setUp()
-    match(shows(cell(desk.grid, 'Levain 1')), /ferments, 220 g as written, 210 g taken/)
+    // 100 g of water over 120 g of flour; in all 785.4545 g over 1,114.545 g
+    match(shows(cell(desk.grid, 'Levain 1')), /ferments, 83.3 % hydration, 220 g as written, 210 g taken/)
+    match(shows(cell(desk.grid, 'Final dough')), /^Final dough 70.5 % hydration, 1,921 g as written$/)
     match(shows(cell(desk.grid, 'Ripe starter')), /100 % hydration/)
     equal(shows(cell(desk.grid, 'Dough', 'weight')), '1,921')
     equal(shows(cell(desk.grid, 'Dough', 'percent')), '192.1')
@@ -61,9 +63,16 @@ describe('What the grid shows', () => {
 
   it('sets the decimal marks of a column under each other', async () => {
     desk = await setUp()
-    const marks = ['Bread flour 2', 'Salt', 'Levain 2'].map(row =>
-      Math.round(cell(desk.grid, row, 'percent').querySelector('.part')!.getBoundingClientRect().left),
-    )
+    const marks = ['Bread flour 2', 'Salt', 'Levain 2', 'Water 2'].map(row => {
+      const figure = cell(desk.grid, row, 'percent').querySelector('.figure')!
+      const text = [...figure.childNodes].find(node => node instanceof Text && node.data.includes('.'))
+      if (!text) return Math.round(figure.querySelector('.rest')!.getBoundingClientRect().left) // unseen digits
+      const range = new Range()
+      range.setStart(text, (text as Text).data.indexOf('.'))
+      range.setEnd(text, (text as Text).data.length)
+      return Math.round(range.getBoundingClientRect().left)
+    })
+    match(shows(cell(desk.grid, 'Salt', 'percent')), /^2\.1/)
     equal(new Set(marks).size, 1, marks.join())
   })
 

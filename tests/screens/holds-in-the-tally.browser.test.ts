@@ -185,10 +185,26 @@ describe('A hold on a reading', () => {
     equal(held()[0], 'Salt held at 2,15 %, Salt gives')
   })
 
-  it('that has no answer gives its reason once, and stays to be changed or released', async () => {
+  it('out of reach is refused at the field, with how far the reading goes', async () => {
     await show(millWheat())
     await choose('Hold true hydration')
     await enter('5')
+    // 95.4545 g of water in the levain over 1,114.545 g of flour
+    const refusal =
+      'True hydration cannot be 5 %: at least 8.57 % while Bread flour, Wholemeal spelt and Levain stay.'
+    equal(textOf(inForm('#refusal')), refusal)
+    equal(field().value, '5')
+    deepEqual(held(), [])
+    await passesAxe(tally)
+    await enter('8.57')
+    deepEqual(held(), ['True hydration held at 8.57 %, Water gives'])
+    near(reading('trueHydration'), 0.0857)
+  })
+
+  it('that has no answer gives its reason once, and stays to be changed or released', async () => {
+    const bread = millWheat()
+    const line = finalDoughOf(bread).lines[2]!.id
+    await show({ ...bread, holds: [{ reading: 'trueHydration', value: 0.05, line }] })
     const reasons = [...root().querySelectorAll('.words.why')].map(textOf)
     equal(reasons.length, 1)
     match(reasons[0]!, /true hydration held at 5 %.*less than nothing/)

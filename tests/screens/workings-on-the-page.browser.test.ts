@@ -46,11 +46,10 @@ describe('Holds and workings on the page', () => {
   const number = (name: string) =>
     tally()!.shadowRoot!.querySelector<HTMLElement>(`[data-reading="${name}"]`)!
   const waterOf = () => finalDoughOf(app.desk!.formula!).lines.find(l => l.ingredient === 'Water')!
-  const said = (sentence: RegExp) =>
-    waitUntil(
-      () => sentence.test(region.textContent ?? ''),
-      `${sentence} is announced; it is “${region.textContent}”`,
-    )
+  const said = async (sentence: RegExp) => {
+    await waitUntil(() => sentence.test(region.textContent ?? ''), 'it is announced').catch(() => {})
+    match(region.textContent ?? '', sentence)
+  }
 
   async function click(element: HTMLElement): Promise<void> {
     element.scrollIntoView({ block: 'center' })
@@ -123,7 +122,7 @@ describe('Holds and workings on the page', () => {
     await settled()
     await type('75')
     await press('Enter')
-    await said(/^True hydration held at 75 %; Water gives, 740 g$/)
+    await said(/^True hydration held at 75 %; Water gives, 740 grams$/)
     await settled()
     match(textOf(working()!.shadowRoot!.querySelector('#figures')), /= 75 %$/)
     await press('Control+z')
@@ -136,16 +135,42 @@ describe('Holds and workings on the page', () => {
     await settled()
     await type('20')
     await press('Enter')
-    await said(/^Prefermented flour held at 20 %; Levain gives, [\d.,]+ g; true hydration [\d.]+ %$/)
+    await said(/^Prefermented flour held at 20 %; Levain gives, 458 grams; true hydration 71\.9 %$/)
   })
 
-  it('a hold that has no answer is announced by its reason', async () => {
-    tally()!.shadowRoot!.querySelector<HTMLElement>('[data-hold="trueHydration"]')!.focus()
+  it('a hold out of reach is refused where it was typed: how far it goes, and nothing is announced', async () => {
+    const hold = tally()!.shadowRoot!.querySelector<HTMLElement>('[data-hold="trueHydration"]')!
+    region.textContent = ''
+    hold.focus()
     await press('Enter')
     await settled()
     await type('5')
     await press('Enter')
-    await said(/^With true hydration held at 5 %, Water would weigh .*less than nothing\./)
+    await settled()
+    const form = tally()!.shadowRoot!.querySelector('tb-hold')!.shadowRoot!
+    // 95.4545 g of water in the levain over 1,114.545 g of flour
+    const refusal =
+      'True hydration cannot be 5 %: at least 8.57 % while Bread flour, Wholemeal spelt and Levain stay.'
+    equal(textOf(form.querySelector('[role=alert]')), refusal)
+    equal(form.activeElement?.id, 'value')
+    equal(app.desk!.formula!.holds, undefined)
+    equal(region.textContent, '')
+  })
+
+  it('a hold that has no answer is announced by its reason', async () => {
+    const grid = sheet().shadowRoot!.querySelector('tb-grid')!
+    const flour = finalDoughOf(app.desk!.formula!).lines[0]!.id
+    const row = () => grid.shadowRoot!.querySelector(`[data-row="${flour}"]`)
+    const cell = (await waitUntil(row, 'the row is there')).querySelector<HTMLElement>(
+      '[data-column=wholeDough]',
+    )!
+    cell.focus()
+    await type('200')
+    await press('Enter')
+    // b + 95.4545 of the levain = 2 (b + 294.545), so b = -493.636
+    await said(
+      /^With Bread flour held at 200 % of all flour, Bread flour would weigh -493\.6 g: less than nothing\./,
+    )
   })
 
   it('on a phone a reading of the foot opens its working above the foot', async () => {
@@ -167,14 +192,33 @@ describe('Holds and workings on the page', () => {
     await press('Escape')
     await settled()
     equal(working(), null)
-    equal(strip().shadowRoot!.activeElement, button)
+    ok(strip().shadowRoot!.activeElement === button)
     await click(button)
     equal(title(), 'Salt')
     const name = sheet().shadowRoot!.querySelector('tb-grow')!
-    name.focus()
+    await click(name)
+    ok(!working(), 'it makes room for what is typed and offered')
+    ok(sheet().shadowRoot!.activeElement === name)
+  })
+
+  it('on a phone a working makes room for what is typed in a cell of the sheet', async () => {
+    await setViewport({ width: 390, height: 844 })
+    const grid = await waitUntil(() => sheet().shadowRoot!.querySelector('tb-grid'), 'the sheet is there')
+    await waitUntil(() => grid.narrow, 'it is narrow')
+    const cell = await waitUntil(
+      () => grid.shadowRoot!.querySelector<HTMLElement>(`[data-row="${waterOf().id}"] [data-column=weight]`),
+      'the row is there',
+    )
+    cell.focus()
     await settled()
-    equal(working(), null, 'it makes room for what is typed and offered')
-    equal(sheet().shadowRoot!.activeElement, name)
+    await press('Alt+Enter')
+    await settled()
+    match(title(), /^Water/)
+    cell.focus()
+    await press('F2')
+    await settled()
+    ok(!working(), 'the focus has not left the grid')
+    ok(grid.shadowRoot!.activeElement?.matches('input'))
   })
 
   itOnce('has nothing that axe finds while a working is open and a hold is asked for', async () => {

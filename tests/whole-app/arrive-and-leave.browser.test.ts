@@ -95,6 +95,7 @@ describe('A formula arrives', () => {
     await waitUntil(() => shelf().some(name => name.startsWith('Gift loaf')), 'it is on the shelf')
     equal(shelf().length, before.length + 1)
     await waitUntil(() => /^560/.test(weight('Final dough', 'Water')), 'it is open')
+    await waitUntil(() => app.focused?.closest('table'), 'the focus is in its grid')
     await press('Control+z')
     await waitUntil(() => shelf().length === before.length, 'one undo takes it away')
   })

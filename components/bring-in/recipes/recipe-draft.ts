@@ -6,8 +6,8 @@ import {
   type Step,
 } from '../../../src/dough/document/formula.js'
 import { methodFollowing } from '../../../src/dough/document/step-names.js'
+import { notConfirmedNote } from '../../../src/exchange/data/not-confirmed.js'
 import type { RecipeLine, RecipeStep } from '../../../src/exchange/index.js'
-import { notConfirmedNote } from '../../../src/exchange/values/not-confirmed.js'
 
 /** What a baker said of a line that was read from a recipe. */
 export interface LineSaid {

@@ -11,9 +11,9 @@ export interface GridPlace {
   readonly column: Column
 }
 
-/** What tells of edits more than was typed, once it is fetched. */
+/** What tells of edits more than was typed is fetched later, or when it is first wanted. */
 export interface DispatcherContext extends MovingContext {
-  readonly further: { sayReleases(before: Formula, typedIn: string): void } | undefined
+  withFurther(act: (further: { sayReleases(before: Formula, typedIn: string): void }) => void): void
 }
 
 /** Asks the app for edits, each with the place it was asked at. */
@@ -38,7 +38,8 @@ export class Dispatcher {
     const before = grid.sheet.formula
     const refusal = askEdit(grid, edit, this.#placeOf(at))
     if (refusal) say(grid, refusal)
-    else this.#context.further?.sayReleases(before, at.row)
+    else if (grid.sheet.formula.holds !== before.holds)
+      this.#context.withFurther(further => further.sayReleases(before, at.row))
     return refusal
   }
 

@@ -29,7 +29,7 @@ export function frameTemplate(
 ): TemplateResult {
   return html`<table
       role="grid"
-      class="${table.batch ? 'with-batch' : ''} ${table.rows.length > 100 ? 'long' : ''}"
+      class="${table.batch ? 'with-batch' : ''} ${table.heavy ? 'heavy' : ''} ${table.rows.length > 100 ? 'long' : ''}"
       style="--columns:${columns.map(c => `var(--${c})`).join(' ')}"
       aria-label=${gridName(name)}
       aria-describedby="help"

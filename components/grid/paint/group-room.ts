@@ -8,7 +8,7 @@ function moreLines(row: Row): number {
   const { figures, percent, weight } = row
   const typed = percent.typed || weight.typed ? 1 : 0
   const said = figures.is === 'unknown' ? 2 : figures.gives || row.waitsFor ? 1 : 0
-  return Math.max(typed, said) + (row.problem ? 1 : 0) + (row.isOpen ? 1 : 0)
+  return Math.max(typed, said) + (row.problem ? 1 : 0) + (row.isOpen && figures.is !== 'unknown' ? 1 : 0)
 }
 
 /** The room a group is given before it is laid out for the first time: its rows, and lines of text besides. */

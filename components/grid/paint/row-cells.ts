@@ -45,7 +45,8 @@ export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
  */
 export function figure(text: string, { decimal }: NumberStyle): TemplateResult {
   const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(decimal) : -1
-  return html`${text}<span class="rest" data-rest=${`${decimal}00`.slice(mark < 0 ? 0 : text.length - mark)}></span>`
+  const digits = text.replace(/\D/g, '').length
+  return html`${digits > 5 ? html`<span class="many">${text}</span>` : text}<span class="rest" data-rest=${`${decimal}00`.slice(mark < 0 ? 0 : text.length - mark)}></span>`
 }
 
 /**

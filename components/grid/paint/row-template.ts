@@ -145,7 +145,7 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
   ${problemRow(row, view)}
   ${
     row.isOpen && !view.readOnly
-      ? html`<tr role="row" class="problem"><td role="gridcell" colspan=${view.columns.length}><tb-offers .row=${row}></tb-offers></td></tr>`
+      ? html`<tr role="row" class="problem offers"><td role="gridcell" colspan=${view.columns.length}><tb-offers .row=${row}></tb-offers></td></tr>`
       : nothing
   }
 `

@@ -16,8 +16,20 @@ export const figureStyles = css`
     forced-color-adjust: none;
     text-decoration: none;
   }
+  /* Digits in bold are wider: the room of decimals is that of plain ones, so what bold ones take beyond it is taken back. */
   .rest {
     display: inline-block; /* takes no line of what it stands in */
+    margin-inline-end: calc(-1ch * var(--decimals, 0));
+  }
+  .rest::after {
+    padding-inline-end: calc(1ch * var(--decimals, 0));
+    font-weight: 400;
+  }
+  .rest[data-rest='0'] {
+    --decimals: 1.5; /* a mark is about half a digit wide */
+  }
+  .rest[data-rest=''] {
+    --decimals: 2.5;
   }
   [data-column='percent'] .rest::after,
   [data-column='wholeDough'] .rest::after {

@@ -3,9 +3,6 @@ import { css } from 'lit'
 /** What lies over the rows and is fetched later: the menu, and the strip of a touch keyboard. */
 export const furtherStyles = css`
   /* What can be done at once, beneath a line */
-  tr.problem:has(tb-offers) td {
-    padding-block: 0;
-  }
   tb-offers p {
     display: flex;
     flex-wrap: wrap;

@@ -193,6 +193,15 @@ export const gridStyles = css`
     height: auto;
     padding-block: 0 10px;
   }
+  /* What is offered for a line comes later, and for most lines there is nothing: until then it takes no room. */
+  tr.offers td {
+    padding: 0 0 0 2px;
+    border-bottom: 0;
+  }
+  tb-offers:not(:empty) {
+    display: block;
+    border-bottom: 1px solid var(--rule);
+  }
   tr.stage + tr.problem td {
     padding-top: 6px;
   }

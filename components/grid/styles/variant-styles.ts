@@ -27,6 +27,13 @@ export const variantStyles = css`
     font-size: 1.12rem;
     line-height: 1;
   }
+  :host([narrow]) .heavy :is([data-column='weight'], .batch) .rest,
+  :host([narrow]) .many + .rest {
+    display: none; /* no room for the place of decimals behind five digits and more */
+  }
+  :host([narrow]) .many {
+    font-size: 0.82em;
+  }
   :host([narrow]) tr.lit > th::before {
     inset-inline-start: -7px;
   }
@@ -49,6 +56,9 @@ export const variantStyles = css`
       --percent: 4.6rem;
       --weight: 4.6rem;
       --batch: 5.4rem;
+    }
+    :host([narrow]) .many {
+      font-size: 0.7em;
     }
     .rest {
       display: none; /* no room to hold the place of decimals that are not there */

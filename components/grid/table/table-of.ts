@@ -61,8 +61,11 @@ export function tableOf(
     return groupsOf(rows, begun)
   })
   const rows = groups.flatMap(g => g.rows)
-  return { rows, groups, index: indexOf(rows, before), batch }
+  return { rows, groups, index: indexOf(rows, before), batch, heavy: rows.some(isHeavy) }
 }
+
+const isHeavy = (row: Row): boolean =>
+  row.kind === 'sum' && Math.max(row.figures.weight ?? 0, row.batch?.grams ?? 0) > 9999
 
 /** Where each row is; the same object where they are as they were. */
 const indexOf = (rows: readonly Row[], before: Table): ReadonlyMap<string, number> =>
@@ -150,7 +153,8 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
     (is === 'unknown' && line.ingredient !== '') ||
     (is === 'stage' && none) ||
     (isBase && of.isMixed) ||
-    isStale
+    isStale ||
+    (figures.gives !== undefined && figures.weight === undefined)
   if (
     old &&
     old.line === line &&

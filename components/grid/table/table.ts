@@ -136,9 +136,10 @@ export interface Table {
   readonly groups: readonly RowGroup[]
   readonly index: ReadonlyMap<string, number>
   readonly batch: boolean // more or other is made than is written
+  readonly heavy: boolean // a stage weighs 10 kg or more, so that grams have five digits
 }
 
-export const emptyTable: Table = { rows: [], groups: [], index: new Map(), batch: false }
+export const emptyTable: Table = { rows: [], groups: [], index: new Map(), batch: false, heavy: false }
 
 export const rowAt = (table: Table, key: string): Row | undefined => {
   const index = table.index.get(key)

@@ -78,8 +78,8 @@ export function stageFigures(
 function hydrationOf(seen: WorkedOut, plan: StagePlan): number | undefined {
   const of = (count: 'water' | 'flour') =>
     numberIn(seen, cellOf.share(plan, count)) ?? numberIn(seen, cellOf.count(plan, count))
-  const flour = of('flour')
-  return flour ? (of('water') ?? 0) / flour : undefined
+  const [flour, water] = [of('flour'), of('water')]
+  return flour && water !== undefined ? water / flour : undefined
 }
 
 const byId = new WeakMap<Outline['jottings'], ReadonlyMap<string, JottingPlan>>()

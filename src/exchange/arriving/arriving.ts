@@ -1,6 +1,7 @@
 import type { Formula, Problem } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { Workbook } from '../../dough/document/workbook.js'
+import { hasColumns } from '../csv/any-cells.js'
 import { columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooLarge, withoutTooLarge } from '../data/too-long.js'
@@ -19,7 +20,6 @@ import {
   type ForeignTable,
   type Guess,
   guessTable,
-  hasColumns,
   headingsKey,
   headingUse,
   isAmountUse,

@@ -61,6 +61,21 @@ function delimiterOf(line: string, isHeading: (cell: string) => boolean): string
   return best.delimiter
 }
 
+/** The sign that a first row names as the delimiter, in Excel's way. */
+export const namedDelimiter = (text: string): string | undefined =>
+  /^"?sep=([,;\t|])"?(?:[\r\n]|$)/.exec(text)?.[1]
+
+/** Rows of cells between a sign, and of which rows the quotation marks are out of place: true of what never closes. */
+export function cellsBetween(whole: string, delimiterIn: (text: string, newline: string) => string) {
+  const { text, newline } = withOneEnding(whole.replace(/^\ufeff/, ''))
+  const delimiter = delimiterIn(text, newline)
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline })
+  const broken = new Map<number, boolean>()
+  for (const { type, code, row } of errors)
+    if (type === 'Quotes' && row !== undefined) broken.set(row, code === 'MissingQuotes')
+  return { data, broken, delimiter }
+}
+
 /** A row whose quotation marks are out of place. */
 export const brokenRow = (row: number, unclosed: boolean): Problem => ({
   where: { row },
@@ -70,19 +85,18 @@ export const brokenRow = (row: number, unclosed: boolean): Problem => ({
 
 /** Text as RFC 4180 or its semicolon and tab relatives into rows of cells. Never throws. */
 export function readTable(csv: string, isHeading: (cell: string) => boolean): Table {
-  const { text, newline } = withOneEnding(csv.replace(/^\ufeff/, ''))
-  const named = /^"?sep=([,;\t])"?[\r\n]/.exec(text)?.[1] // Excel's way to name the delimiter
-  const firstLine = text.split(newline, 100).find(line => line.trim() !== '' && !/^"?sep=/.test(line)) ?? ''
-  const delimiter = named ?? delimiterOf(firstLine, isHeading)
-  const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline })
-  const problems = new Map<number, Problem>()
-  for (const { type, code, row } of errors)
-    if (type === 'Quotes' && row !== undefined)
-      problems.set(row, brokenRow(row + 1, code === 'MissingQuotes'))
+  const named = namedDelimiter(csv.replace(/^\ufeff/, ''))
+  const firstLine = (text: string, newline: string) =>
+    text.split(newline, 100).find(line => line.trim() !== '' && !/^"?sep=/.test(line)) ?? ''
+  const { data, broken, delimiter } = cellsBetween(
+    csv,
+    (text, newline) => named ?? delimiterOf(firstLine(text, newline), isHeading),
+  )
+  const problems = [...broken].map(([row, unclosed]) => brokenRow(row + 1, unclosed))
   const rows = data
     .map((cells, index) => ({ row: index + 1, cells: cells.map(plainCell) }))
-    .filter(({ row, cells }) => !problems.has(row - 1) && cells.some(cell => cell.trim() !== ''))
-  return { rows: named ? rows.slice(1) : rows, delimiter, problems: [...problems.values()] }
+    .filter(({ row, cells }) => !broken.has(row - 1) && cells.some(cell => cell.trim() !== ''))
+  return { rows: named ? rows.slice(1) : rows, delimiter, problems }
 }
 
 /** Rows of texts as RFC 4180: commas, CRLF after every row, no cell that starts a formula (see `safe-cell`). */

@@ -14,7 +14,7 @@ import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
-import { asked, draftOf, inOrder, type StageDraft, stageOf, Takings } from './stages.js'
+import { asked, inOrder, LineDraft, StageDraft, stageOf, takeStages } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
@@ -132,7 +132,7 @@ class Draft {
   constructor(readonly larder: Larder) {}
 
   #open({ name, kind }: Pick<StageHeading, 'name' | 'kind'>, heading: StageDraft['heading']): StageDraft {
-    const stage = this.#stages.get(nameKey(name)) ?? { name, kind, heading, lines: [] }
+    const stage = this.#stages.get(nameKey(name)) ?? new StageDraft(name, kind, heading)
     this.#stages.set(nameKey(name), stage)
     return stage
   }
@@ -151,7 +151,8 @@ class Draft {
       for (const { found, stage } of parts) {
         const into = stage ? this.#open(stage, heading) : this.#stage
         if (stage?.kind === 'dough' && !inSentence) this.#stage = into
-        for (const one of found) into.lines.push(draftOf(one, row, isWhole ? text.trim() : one.source))
+        for (const one of found)
+          into.lines.push(new LineDraft(one, row, isWhole ? text.trim() : one.source, this.larder))
       }
       return
     }
@@ -195,7 +196,7 @@ class Draft {
 
   finish(): Omit<RecipeRead, 'batches'> {
     const stages = inOrder([...this.#stages.values()])
-    new Takings(stages, this.larder).takeAll()
+    takeStages(stages, this.larder)
     const meanings = asked(stages, this.larder)
     const method = this.#method.read(stages, this.larder)
     const formula: Formula = {

@@ -1,11 +1,11 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { unnamed } from '../csv/columns.js'
 import { isBlank } from '../csv/row.js'
+import { headingName, isFinalDough, titleName } from '../values/labels.js'
 import { DraftFormula, type DraftStage, isSumOf, type LineMaker, type Told } from './draft.js'
 import { quantitiesOf, type Row, textOf } from './row-features.js'
 import type { RowKind } from './row-kinds.js'
 import type { Mapping, RowRead } from './types.js'
-import { headingName, isFinalDough, titleName } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 /** Rows, of which it is known what they are, into formulas. */

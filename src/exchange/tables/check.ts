@@ -1,5 +1,7 @@
 import { tidy } from '../../dough/document/words.js'
-import { sumOf } from '../values/sums.js'
+import type { Quantity } from '../values/amount-cells.js'
+import { totalOf, wordsOf } from '../values/labels.js'
+import { sumOf } from '../values/written-weights.js'
 import {
   type DraftFormula,
   type DraftLine,
@@ -9,9 +11,7 @@ import {
   type Told,
 } from './draft.js'
 import type { Names } from './row-features.js'
-import type { Quantity } from './table-cells.js'
 import type { TotalCheck } from './types.js'
-import { totalOf, wordsOf } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 interface Both extends DraftLine {

@@ -1,9 +1,11 @@
 import { millilitres } from '../../dough/lexicon/units.js'
+import { isName, readCell } from '../values/amount-cells.js'
+import { isStageName, isTotalWord, totalOf } from '../values/labels.js'
 import type { Names } from './row-features.js'
-import { amountUses, isAmountUse, isName, readCell } from './table-cells.js'
+import { amountUses, isAmountUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
-import { headingUse, isStageName, isTotalWord, isUnit, totalOf } from './vocabulary.js'
+import { headingUse, isUnit } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
 const cellIn = ({ cells }: ForeignRow, at: number): string => cells[at] ?? ''
@@ -22,7 +24,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
   const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, volumes: 0 }
   for (const row of rows) {
     const cell = cellIn(row, at)
-    const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'amount', '.')
+    const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'g', '.')
     values.push(read?.is === 'quantity' ? (read.grams ?? (read.percent ?? 0) * 100) : undefined)
     if (cell === '') continue
     looks.filled++

@@ -3,11 +3,11 @@ import { nameKey, newId } from '../../dough/document/formula.js'
 import { largest } from '../../dough/document/largest.js'
 import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { agreement, ranks } from '../recipe/amount.js'
-import type { Source } from '../recipe/sources.js'
+import type { Quantity } from '../values/amount-cells.js'
+import type { Source } from '../values/earlier-stages.js'
 import { kindOf, type StageKind } from '../values/stage-kinds.js'
-import { sumOf } from '../values/sums.js'
+import { sumOf } from '../values/written-weights.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
-import type { Quantity } from './table-cells.js'
 import { type Reason, severityOf, tableReason } from './words.js'
 
 /** A line as the table gives it: its weight and its percentage, where it has both. */
@@ -44,7 +44,7 @@ export function isSumOf(
 export const isWithin = (difference: number, most: number): boolean =>
   Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
 
-export class DraftStage implements Source {
+export class DraftStage implements Source<DraftLine> {
   readonly id = newId()
   readonly lines: DraftLine[] = []
   readonly #names = new Set<string>()

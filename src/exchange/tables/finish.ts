@@ -1,41 +1,28 @@
-import { type Formula, type Line, nameKey, newId, usualFlourWeight } from '../../dough/document/formula.js'
+import { type Formula, type Line, newId, usualFlourWeight } from '../../dough/document/formula.js'
 import { tidy } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
-import { isForDough, mostEarlier, Sources } from '../recipe/sources.js'
+import type { Quantity } from '../values/amount-cells.js'
 import { distinct } from '../values/distinct.js'
-import { sumOf } from '../values/sums.js'
+import { EarlierStages, finalAmong, isForDough } from '../values/earlier-stages.js'
+import { headingName, isStageName } from '../values/labels.js'
+import { sumOf } from '../values/written-weights.js'
 import { checkTotals, choose } from './check.js'
 import type { DraftFormula, DraftLine, DraftStage, Told } from './draft.js'
 import type { Names } from './row-features.js'
-import type { Quantity } from './table-cells.js'
 import type { RowRead } from './types.js'
-import { headingName, isFinalDough, isStageName } from './vocabulary.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
 function orderStages(formula: DraftFormula, told: Told): DraftStage {
   const { stages } = formula
-  const last = stages.at(-1)!
-  const final =
-    stages.findLast(stage => isFinalDough(stage.name)) ??
-    (last.isNamed ? (stages.find(stage => !stage.isNamed) ?? takesOthers(stages)) : last)
+  const final = finalAmong(stages)!
   nameStages(formula, final, told)
-  if (final !== last) {
+  if (final !== stages.at(-1)) {
     stages.splice(stages.indexOf(final), 1)
     stages.push(final)
     const row = final.lines[0]?.row
     told.say({ code: 'finalDoughLast', name: final.name, ...(row === undefined ? {} : { row }) })
   }
   return final
-}
-
-/** The one stage that takes others and is taken by none, or else the last. */
-function takesOthers(stages: readonly DraftStage[]): DraftStage {
-  const names = new Set(stages.map(stage => nameKey(stage.name)))
-  const taken = new Set(stages.flatMap(stage => stage.lines.map(line => nameKey(line.ingredient))))
-  const takers = stages.filter(
-    ({ name, lines }) => !taken.has(nameKey(name)) && lines.some(line => names.has(nameKey(line.ingredient))),
-  )
-  return takers.length === 1 ? takers[0]! : stages.at(-1)!
 }
 
 function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void {
@@ -57,12 +44,16 @@ function nameStages(formula: DraftFormula, final: DraftStage, told: Told): void 
   for (const [at, stage] of formula.stages.entries()) stage.name = names[at]!
 }
 
-/** Which lines are an earlier stage, by what speaks for it; what is made for the dough and no line takes goes into it. */
+/** Which lines are an earlier stage; what is made for the dough and no line takes goes into it. */
 function takeStages({ stages }: DraftFormula, told: Told): void {
-  const sources = new Sources<DraftStage>()
+  const earlier = new EarlierStages<DraftLine, DraftStage>(stages, line => ({
+    ...line,
+    ingredient: headingName(line.ingredient).name,
+  }))
   const taken = new Set<DraftStage>()
-  const take = (line: DraftLine, stage: DraftStage, remark = '') => {
-    line.note = [sources.besides(line.ingredient, stage), remark, line.note].filter(Boolean).join('; ')
+  const take = (line: DraftLine, stage: DraftStage) => {
+    const { name, remark } = headingName(line.ingredient)
+    line.note = [earlier.besides(name, stage), remark, line.note].filter(Boolean).join('; ')
     line.ingredient = stage.name
     line.takes = stage
     taken.add(stage)
@@ -71,26 +62,12 @@ function takeStages({ stages }: DraftFormula, told: Told): void {
     line.weight = quantityOf(grams)
     told.say({ code: 'wholeTaken', row: line.row, name: stage.name, grams })
   }
-  for (const [at, stage] of stages.entries())
-    for (const line of at > 0 ? stage.lines : []) {
-      const { name, remark } = headingName(line.ingredient)
-      const source = sources.of(
-        { ...line, ingredient: name },
-        stages.slice(Math.max(0, at - mostEarlier), at),
-      )
-      if (!source) continue
-      line.ingredient = name
-      take(line, source, remark)
-    }
+  earlier.each((line, source) => source && take(line, source))
   const final = stages.at(-1)!
-  for (const stage of stages.slice(-mostEarlier, -1)) {
-    if (taken.has(stage) || stage.lines.length === 0 || stage.kind === 'other') continue
+  const isLeft = (stage: DraftStage) => !taken.has(stage) && stage.lines.length > 0 && stage.kind !== 'other'
+  for (const { stage, like } of earlier.left(isLeft)) {
     const { name, grams } = stage
     const { row } = stage.lines[0]!
-    const like = sources.perhaps(
-      final.lines.filter(line => !line.takes),
-      stage,
-    )
     if (like) {
       told.say({ code: 'takenAs', row: like.row, like: like.ingredient, name })
       take(like, stage)

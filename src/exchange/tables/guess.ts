@@ -1,10 +1,12 @@
 import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
+import { numberIn, readCell } from '../values/amount-cells.js'
+import { folded, headingName, isRemark, isStageName, labelOf, titleName } from '../values/labels.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
-import { decimalOf, isBlankRow, numberIn, readCell, split } from './table-cells.js'
+import { decimalOf, isBlankRow, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -18,17 +20,7 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import {
-  folded,
-  headingName,
-  headingUse,
-  isRemark,
-  isSize,
-  isStageName,
-  isWeighed,
-  labelOf,
-  titleName,
-} from './vocabulary.js'
+import { headingUse, isSize, isWeighed } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 // what the columns hold, and how stages are told, shows in the first of many rows
@@ -151,7 +143,7 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
 const isLine = ({ cells, broken }: ForeignRow, names: Names): boolean => {
   const [first = '', ...others] = cells.filter(Boolean)
   const { is, name } = labelOf(first)
-  const isAmount = (cell: string) => readCell(cell, 'amount', '.').is === 'quantity'
+  const isAmount = (cell: string) => readCell(cell, 'g', '.').is === 'quantity'
   return !broken && is === 'other' && names.isIngredient(name) && others.some(isAmount)
 }
 

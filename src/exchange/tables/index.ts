@@ -1,6 +1,6 @@
 export { guessTable, headingsKey } from './guess.js'
 export { readTable } from './read.js'
-export { hasColumns, isAmountUse } from './table-cells.js'
+export { isAmountUse } from './table-cells.js'
 export type * from './types.js'
 export { columnUses, stageMarks, usualLimits } from './types.js'
 export { headingUse } from './vocabulary.js'

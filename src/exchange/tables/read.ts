@@ -4,12 +4,14 @@ import { larderWith } from '../../dough/larder/usual-larder.js'
 import { type Column, columnOf } from '../csv/columns.js'
 import { readFormulas } from '../csv/read-formulas.js'
 import { tooManyLines, withoutTooLarge } from '../data/too-long.js'
+import { signsOf } from '../values/amount-cells.js'
+import { labelOf, titleName } from '../values/labels.js'
 import { Builder } from './build.js'
 import { LineMaker, Told } from './draft.js'
 import { finish } from './finish.js'
 import { type Names, namesIn, type Row, RowSorter, textOf } from './row-features.js'
 import { RowKinds } from './row-kinds.js'
-import { isAmountUse, isBlankRow, signsOf } from './table-cells.js'
+import { isAmountUse, isBlankRow } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -22,7 +24,6 @@ import {
   type Watch,
 } from './types.js'
 import { stacked, viewsOf } from './views.js'
-import { labelOf, titleName } from './vocabulary.js'
 import { type Reason, tableReason } from './words.js'
 
 /** Nothing was read, for this reason. */

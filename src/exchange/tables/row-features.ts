@@ -1,20 +1,13 @@
 import { gramsIn } from '../../dough/amounts/measures.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
+import { gaps } from '../csv/any-cells.js'
+import { type CellRead, footnotes, type Quantity, readCell } from '../values/amount-cells.js'
+import { folded, type Label, labelOf } from '../values/labels.js'
 import { namedIn } from '../values/line-names.js'
-import {
-  type AmountUse,
-  amountUses,
-  type CellRead,
-  footnotes,
-  gaps,
-  isAmountUse,
-  isBlankRow,
-  type Quantity,
-  readCell,
-} from './table-cells.js'
+import { type AmountUse, amountUses, isAmountUse, isBlankRow, unitOfUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
-import { folded, isUnit, type Label, labelOf, measureOf } from './vocabulary.js'
+import { isUnit, measureOf } from './vocabulary.js'
 import type { Reason } from './words.js'
 
 /** The same, worked out once for each text: a table says the same over and over. */
@@ -115,7 +108,7 @@ export class RowSorter {
     this.#pairs = headings.map(heading => pair.exec(folded(heading))?.slice(1))
     this.#measures = headings.map(heading => (heading.length > 60 ? '' : measureOf(heading)))
     const byUse = Object.fromEntries(
-      amountUses.map(use => [use, onceEach(text => readCell(text, use, mapping.decimal))]),
+      amountUses.map(use => [use, onceEach(text => readCell(text, unitOfUse[use], mapping.decimal))]),
     )
     this.#read = (cell, use) => byUse[use]!(cell)
   }

@@ -1,8 +1,8 @@
 import { isBlank } from '../csv/row.js'
+import type { Label } from '../values/labels.js'
 import { isSumOf } from './draft.js'
 import { type Names, quantitiesOf, type Row } from './row-features.js'
 import type { StageMarks } from './types.js'
-import type { Label } from './vocabulary.js'
 import type { RowReason } from './words.js'
 
 /** What a row is, among its neighbours. */

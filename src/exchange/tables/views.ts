@@ -1,7 +1,8 @@
+import { headingName, isStageName } from '../values/labels.js'
 import type { Row, View } from './row-features.js'
 import { isAmountUse } from './table-cells.js'
 import type { ColumnUse, Mapping } from './types.js'
-import { headingName, headingUse, isStageName } from './vocabulary.js'
+import { headingUse } from './vocabulary.js'
 
 /** `Levain`, `Levain (kg)`, `Levain %`, `Levain: g` over a column: its stage, and what its numbers are. */
 export function stageOver(heading: string): { stage: string; use: ColumnUse } | undefined {

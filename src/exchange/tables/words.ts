@@ -1,6 +1,7 @@
 import { grams, per100 } from '../../dough/document/words.js'
 import { type Sentences, wording } from '../../engine/index.js'
 import { quoted } from '../csv/row.js'
+import type { NoAmount } from '../values/amount-cells.js'
 import { type ReasonOf, sentencesOf } from '../values/templates.js'
 
 /** Why a table is taken apart and read as it is: for the guesses. */
@@ -77,14 +78,14 @@ const errors = {
 } as const
 
 /** Why the text of a cell is no amount; within a sentence. */
-const noAmounts = {
+const noAmounts: Readonly<Record<NoAmount, string>> = {
   tooLong: 'is too long to be an amount',
   notEdible: 'is a temperature or a time',
   negative: 'is below zero, or in brackets',
   calculation: 'is a calculation or an error of the program that wrote it',
   unknownUnit: 'has a unit that is not known',
   noAmount: 'is no amount that can be read',
-} as const
+}
 
 /** What the baker should look at. */
 const warnings = {
@@ -210,7 +211,6 @@ function rowNumbers(rows: Rows): string {
 /** Why something is read as it is: a code with the figures that its sentence needs. */
 export type Reason = ReasonOf<typeof all, typeof said>
 export type RowReason = keyof typeof rowReasons
-export type NoAmount = keyof typeof noAmounts
 export type ColumnReason = Extract<Reason, { readonly column: object }>['code']
 
 export const tableSentences: Sentences<Reason> = sentencesOf(all, said)

@@ -1,6 +1,6 @@
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
-import { withOwnMeanings } from '../values/own-meanings.js'
+import { withOwnMeanings } from '../values/counts-as.js'
 import { cautionsSaid, usualList } from './cautions-said.js'
 import { formulaSettings, type OwnSetting, settingLine, stageSettings, withSaid } from './own-settings.js'
 import { pageHeads } from './page-blocks.js'

@@ -1,7 +1,7 @@
 import type { Step } from '../../dough/document/formula.js'
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
-import { withOwnMeanings } from '../values/own-meanings.js'
+import { withOwnMeanings } from '../values/counts-as.js'
 import { cautionsSaid, usualList } from './cautions-said.js'
 import { formulaSettings, settingLine, stageSettings } from './own-settings.js'
 import {

@@ -5,7 +5,7 @@ import { type ReadingName, readingNames } from '../../dough/document/reading-nam
 import { holdWords, isWeightReading, per100, readingWords } from '../../dough/document/words.js'
 import { type FigureSheet, isUnsaid } from '../../dough/sheet/figures.js'
 import { hasSoaker } from '../../dough/sheet/ranges.js'
-import { sumOf } from '../values/sums.js'
+import { sumOf } from '../values/written-weights.js'
 
 /** A line as it is printed: figures are fractions of 1 and grams, undefined where they are not known. */
 export interface PrintedLine {

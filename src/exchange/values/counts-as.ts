@@ -1,4 +1,6 @@
-import { type CountsAs, nameKey } from '../../dough/document/formula.js'
+import { type CountsAs, type Formula, type Meaning, nameKey } from '../../dough/document/formula.js'
+import type { Larder } from '../../dough/document/larder.js'
+import { larderWith } from '../../dough/larder/usual-larder.js'
 
 /** `flour`, `water`, `salt`, `other`, or `starter 125%` with its hydration to 12 digits. */
 export const countsAsText = (countsAs: CountsAs): string =>
@@ -16,3 +18,24 @@ export function readCountsAs(text: string): CountsAs | undefined {
 
 export const sameCountsAs = (a: CountsAs | undefined, b: CountsAs | undefined): boolean =>
   a !== undefined && b !== undefined && countsAsText(a) === countsAsText(b)
+
+/**
+ * The formula with what its ingredients count as in the baker's own larder written into it, where that is not what
+ * everybody's larder says: so it means the same in a reader's workbook.
+ */
+export function withOwnMeanings(formula: Formula, larder: Larder | undefined): Formula {
+  if (!larder) return formula
+  const usual = larderWith([])
+  const known = new Set([
+    ...formula.meanings.map(({ ingredient }) => nameKey(ingredient)),
+    ...formula.stages.map(({ name }) => nameKey(name)),
+  ])
+  const own: Meaning[] = []
+  for (const { ingredient } of formula.stages.flatMap(s => s.lines)) {
+    const countsAs = larder.find(ingredient)?.countsAs
+    if (!countsAs || known.has(nameKey(ingredient))) continue
+    known.add(nameKey(ingredient))
+    if (!sameCountsAs(countsAs, usual.find(ingredient)?.countsAs)) own.push({ ingredient, countsAs })
+  }
+  return own.length ? { ...formula, meanings: [...formula.meanings, ...own] } : formula
+}

@@ -30,3 +30,13 @@ export function readPercent(text: string): number | undefined {
   const [plain, power = '0'] = digits.toLowerCase().split('e')
   return Number(`${plain}e${Number(power) - 2}`) // 1.88% is 0.0188 to the last digit
 }
+
+/** The sum of all; undefined where one is not known. */
+export function sumOf(values: readonly (number | undefined)[]): number | undefined {
+  let sum = 0
+  for (const value of values) {
+    if (value === undefined) return undefined
+    sum += value
+  }
+  return sum
+}
