@@ -12,6 +12,7 @@ export const methodStyles = css`
     }
   }
   h3 {
+    scroll-margin-block: 64px; /* beneath the head of the page */
     margin: 10px 0 0;
     padding-bottom: 4px;
     font-size: var(--size-text);

@@ -12,7 +12,7 @@ import {
   removeStep,
   type StepAt,
 } from '../../src/dough/edits/fetched/method-edits.js'
-import { askEdit, say } from '../base/events.js'
+import { askEdit, say, wish } from '../base/events.js'
 import { FetchedElement } from '../base/late-elements.js'
 import { Completion } from '../controls/completion.js'
 import '../controls/tb-fold.js'
@@ -48,6 +48,15 @@ export class TbMethod extends FetchedElement {
   constructor() {
     super()
     this.unnamed = ''
+  }
+
+  /** Brings the steps of a stage into view; the focus is in the first of them, or where one is written. */
+  async goTo(stage: string): Promise<void> {
+    await this.updateComplete
+    const list = this.renderRoot.querySelector<HTMLElement>(`ol[data-stage="${CSS.escape(stage)}"]`)
+    const isLong = (list?.offsetHeight ?? 0) > innerHeight / 2
+    list?.previousElementSibling?.scrollIntoView({ block: isLong ? 'start' : 'center' })
+    list?.querySelector<HTMLElement>('input, textarea')?.focus({ preventScroll: true })
   }
 
   override render() {
@@ -250,7 +259,7 @@ export class TbMethod extends FetchedElement {
       void this.#enter(stage, step, field)
     } else if (event.key === 'Escape') {
       const kept = this.#place(step)?.step[field] ?? ''
-      if (input.value === kept) return
+      if (input.value === kept) return wish(this, { want: 'find', stage })
       event.preventDefault()
       event.stopPropagation()
       putInto(input, kept)

@@ -20,6 +20,7 @@ import {
   writeWorkbookFile,
 } from '../../src/exchange/index.js'
 import { anyNames } from './any-formula.js'
+import { text } from './notation.js'
 
 const examples = readdirSync('examples')
   .filter(file => file.endsWith('.csv'))
@@ -175,3 +176,62 @@ for (const formula of [...examples, hostile, strange])
     const file = writeWorkbookFile({ ...emptyWorkbook, formulas: [formula] }, savedAt)
     assert.equal(writeWorkbookFile(readWorkbookFile(file).workbook!, savedAt), file)
   })
+
+const french = text`
+  Pain de l’étang
+
+  Levain
+  20 g de levain chef
+  50 g de farine T65
+  50 g d’eau
+
+  Pâte
+  500 g de farine T65
+  350 g d’eau
+  10 g de sel
+  120 g de levain
+
+  Préparation
+  1. Pour le levain, mélanger le chef, la farine et l’eau ; laisser fermenter 8 à 10 heures à 24 °C.
+  2. Mélanger la farine, l’eau et le levain, couvrir et laisser reposer 30 minutes.
+  3. Ajouter le sel et pétrir 5 minutes.
+  4. Pointage 3 à 4 heures avec quatre rabats toutes les 30 minutes.
+  5. Façonner, puis une nuit au frigo.
+  6. Cuire 25 minutes à couvert à 240 °C, puis 20 minutes à découvert.`
+
+test('a recipe in French comes with its method beside its words, what is guessed marked, and leaves and comes back the same', () => {
+  const came = arrived(french)
+  assert.ok(came.as === 'recipe')
+  const [formula] = came.formulas
+  const methods = formula.stages.map(s => [
+    s.name,
+    ...(s.method ?? []).map(({ kind, does, text }) => `${kind} ${does}: ${text}`),
+  ])
+  assert.deepEqual(methods, [
+    ['Levain', 'hands Mélanger: ', 'wait Fermenter: 8–10 h, à 24 °C'],
+    [
+      'Pâte',
+      'hands Mélanger: ',
+      'wait Repos: 30 min',
+      'hands Ajouter et pétrir: 5 min, ajoute Sel',
+      'wait Pointage: 3–4 h, 4 × 5 min toutes les 30 min',
+      'hands Façonner: ',
+      'wait Froid: 8–12 h, au frigo',
+      'bake Cuire couvert: 25 min, à 240 °C',
+      'bake Cuire à découvert: 20 min, à 240 °C',
+    ],
+  ])
+  const steps = new Map(formula.stages.flatMap(s => s.method ?? []).map(step => [step.id, step.does]))
+  const marked = came.steps.flatMap(({ stepId, source, guesses }) =>
+    guesses.length ? [`${steps.get(stepId)}, “${source}”: ${guesses.map(({ code }) => code).join(' ')}`] : [],
+  )
+  assert.deepEqual(marked, [
+    'Pointage, “Pointage 3 à 4 heures avec quatre rabats toutes les 30 minutes.”: foldMinutes',
+    'Froid, “puis une nuit au frigo.”: overnight',
+    'Cuire à découvert, “puis 20 minutes à découvert.”: heatFromBefore',
+  ])
+  const csv = writeFormulas([formula])
+  assert.equal(writeFormulas(readFormulas(csv).formulas), csv)
+  const file = writeWorkbookFile({ ...emptyWorkbook, formulas: [formula] }, savedAt)
+  assert.equal(writeWorkbookFile(readWorkbookFile(file).workbook!, savedAt), file)
+})

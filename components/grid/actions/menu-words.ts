@@ -26,6 +26,8 @@ export const labels = {
   linesDecide: 'Let its lines decide whether it ferments',
   inGrams: 'Write this stage in grams',
   inPercentages: 'Write this stage in percentages',
+  goToMethod: 'Go to its method',
+  addMethod: 'Add a method',
   addStageBefore: 'Add a stage before',
   removeStage: 'Remove stage',
 } as const

@@ -43,7 +43,14 @@ export function stageActions(
       ...(ferments ? { apart: true } : {}),
     })
   if (stage.lines.some(l => l.amount !== '')) actions.push(...writing(row, commands))
-  actions.push(...asked)
+  actions.push(
+    {
+      label: stage.method?.length ? labels.goToMethod : labels.addMethod,
+      run: () => commands.goToMethod(stage.id),
+      apart: true,
+    },
+    ...asked,
+  )
   actions.push({ label: labels.addStageBefore, run: () => commands.addStage(place), apart: true })
   if (formula.stages.length > 1)
     actions.push({ label: labels.removeStage, run: () => commands.edit(wb => removeStage(wb, at)) })

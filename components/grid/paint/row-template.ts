@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import type { Step } from '../../../src/dough/document/formula.js'
 import { showPercent } from '../../base/numbers.js'
 import { rowId } from '../table/elements.js'
 import {
@@ -186,6 +187,17 @@ function sumCell(row: SumRow, column: Column, at: RowState, view: View) {
   >${text ? html`<span class="figure computed">${figure(text, view.style)}</span>` : nothing}${how(at, column, text, view.style)}</td>`
 }
 
+const stepWords = ({ does, kind, text }: Step): string => `${does || kind} ${text}`
+
+/** What is done with the stage, in a line over the whole width; its steps stand beneath the sheet. No key goes there. */
+const methodRow = ({ method, stage, stageName }: SumRow, view: View) =>
+  method?.length
+    ? html`<tr role="row" class="method"><td role="gridcell" colspan=${view.columns.length}><button
+        tabindex="-1"
+        data-method=${stage}
+      ><span><span class="unseen">${rowWords.methodOf(stageName)}</span>${method.map(stepWords).join('\u00a0· ')}</span></button></td></tr>`
+    : nothing
+
 const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
   <tr role="row" class="sum ${row.figures.isFinal ? 'final' : ''}" id=${rowId(row.key)} data-row=${row.key}>
     <th
@@ -198,6 +210,7 @@ const sumTemplate = (row: SumRow, at: RowState, view: View) => html`
     >${row.figures.isFinal ? rowWords.dough : html`${rowWords.sum}<span class="unseen">${rowWords.sumOf(row.stageName)}</span>`}</th>
     ${view.columns.slice(1).map(column => sumCell(row, column, at, view))}
   </tr>
+  ${methodRow(row, view)}
 `
 
 /** Which columns of a row are selected, by their place. */

@@ -32,6 +32,7 @@ export const rowWords = {
   sum: 'Sum',
   sumOf: (stage: string): string => ` of ${stage}`,
   dough: 'Dough',
+  methodOf: (stage: string): string => `Method of ${stage}: `,
   partOfWorking: ', part of the working shown',
   actionsFor: (row: string): string => `Actions for ${row}`,
   waitsFor: (cause: string): string => `waits for ${cause}`,

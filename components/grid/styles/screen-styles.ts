@@ -47,14 +47,14 @@ export const screenStyles = css`
       align-items: end;
     }
     tr.stage > *,
-    tr.problem > * {
+    tr:is(.problem, .method) > * {
       min-height: 0;
     }
     tr.stage > th {
       grid-column: 1 / -2;
     }
     tr.stage > :only-child,
-    tr.problem > * {
+    tr:is(.problem, .method) > * {
       grid-column: 1 / -1;
     }
   }

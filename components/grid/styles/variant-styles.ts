@@ -107,8 +107,12 @@ export const variantStyles = css`
     tr.stage {
       break-after: avoid;
     }
-    tr.sum {
+    tr.sum,
+    tr.method {
       break-before: avoid;
+    }
+    tr.method button > span {
+      display: block; /* all of it */
     }
     tr.add,
     td.actions,
@@ -120,6 +124,7 @@ export const variantStyles = css`
     }
     tbody th,
     tbody td,
+    tr.method button,
     small,
     .figure.computed,
     .figure.missing,

@@ -246,6 +246,7 @@ function sumRow(
   if (
     old?.kind === 'sum' &&
     old.stageName === stage.name &&
+    old.method === stage.method &&
     same(old.batch, batch) &&
     same(old.figures, figures)
   )
@@ -259,5 +260,6 @@ function sumRow(
     percent: figures.percent === undefined ? '–' : showPercent(figures.percent, style),
     weight: figures.weight === undefined ? '–' : showGrams(figures.weight, style),
     batch,
+    method: stage.method,
   }
 }

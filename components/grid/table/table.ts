@@ -1,4 +1,4 @@
-import type { Line, Stage } from '../../../src/dough/document/formula.js'
+import type { Line, Stage, Step } from '../../../src/dough/document/formula.js'
 import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import type { WeighedShown } from '../../batch/weighed-shown.js'
@@ -115,6 +115,7 @@ export interface SumRow {
   readonly percent: string
   readonly weight: string
   readonly batch: WeighedShown | undefined
+  readonly method: readonly Step[] | undefined // of the stage, beneath its sum
 }
 export type Row = StageRow | LineRow | AddRow | SumRow
 
