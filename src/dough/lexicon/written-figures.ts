@@ -120,7 +120,9 @@ export function figureOf(quantity: Quantity, bare: BareUnit): Figure {
     const exact = parts.length > 1 ? Number(low.toPrecision(5)) : low
     const middle = numberText((exact + end.value) / 2)
     const read = amountText(middle, end.unit)
-    guesses.push(...end.guesses, {
+    // converted are both ends, or one
+    const isConverted = guesses.some(({ code }) => code === 'converted')
+    guesses.push(...end.guesses.filter(({ code }) => code !== 'converted' || !isConverted), {
       code: 'range',
       low: sum,
       high: amountText(end.text, end.unit),

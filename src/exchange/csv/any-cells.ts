@@ -1,3 +1,4 @@
+import { plainCell } from '../values/safe-cell.js'
 import { cellsBetween, namedDelimiter } from './csv-table.js'
 
 /** Nothing separates columns. */
@@ -43,7 +44,7 @@ function delimiterIn(text: string) {
 export const hasColumns = (text: string): boolean => delimiterIn(text).delimiter !== none
 
 /** `---`, `| --- | :--- |`, `=====`: a drawn line. */
-export const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
+const isRule = (text: string): boolean => /^[\s|:+=_.–—-]*$/.test(text) && /[-=_–—]{3}/.test(text)
 
 const nameAndAmount =
   /^(\p{L}.{0,80}?) (\d{1,6}(?:[.,/]\d{1,4})?(?: \d\/\d)? ?(?:%|k?g|[cd]?l|ml|oz|lbs?|tsp|tbsp|cups?)\.?)$/iu
@@ -109,4 +110,18 @@ export function cellsOf(whole: string) {
           : cellsBetween(text, () => delimiter)
   const end = cut.data.findLastIndex(cells => cells.length > 1 || (cells[0] ?? '') !== '')
   return { ...guessed, broken: cut.broken, data: cut.data.slice(0, end + 1) }
+}
+
+/** A cell without blanks around it and but one within, and without the signs that make it bold, or harmless to an office program. */
+export function tidied(cell: string): string {
+  const said = /^\s|[^\S ]| {2}|\s$/.test(cell) ? cell.replace(/\s+/g, ' ').trim() : cell
+  const bare = /^(\*\*|__)(?=\S)(.*\S)\1$/.exec(said)?.[2] ?? said
+  return bare.includes("'") ? plainCell(bare) : bare
+}
+
+/** Nothing, or only a drawn line. */
+export const isBlankCell = (cell: string): boolean => {
+  if (cell === '') return true
+  if (/[\p{L}\d]/u.test(cell)) return false
+  return isRule(cell) || /^[-=_:]+$/.test(cell)
 }

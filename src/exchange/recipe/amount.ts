@@ -6,7 +6,7 @@ import { numberText } from '../../dough/lexicon/digits.js'
 import { packetGrams } from '../../dough/lexicon/kitchen-measures.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
-import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
+import { amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { isDoubtfulPart } from '../values/printed-tokens.js'
 import type { LineReason } from './words.js'
 
@@ -92,11 +92,8 @@ class Amounts {
     if (read === '' || (isLetter && isBehind && !this.#known))
       return { ...taken, figure: nothing, reasons: [{ code: 'nobodyKnows', typed }], note: typed, rank: 0 }
     const given = { typed, number: number.value, unit: unit?.kind === 'unit' ? unit.unit : '', read }
-    // both ends of a range may say the same
-    const isNew = ({ code }: AmountGuess, i: number) =>
-      code !== 'converted' || figure.guesses.findIndex(one => one.code === code) === i
     const reasons = figure.guesses
-      .filter((guess, i) => isNew(guess, i) && (guess.code !== 'letter' || !this.#known))
+      .filter(({ code }) => code !== 'letter' || !this.#known)
       .map((guess): LineReason => ({ ...guess, ...given }))
     if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
     if (isDoubtfulPart(typed, figure.unit)) reasons.push({ code: 'doubtfulPart', typed, read })

@@ -14,7 +14,7 @@ import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
-import { asked, inOrder, LineDraft, StageDraft, stageOf, takeStages } from './stages.js'
+import { asked, draftOf, inOrder, StageDraft, stageOf, takeStages } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
@@ -151,8 +151,8 @@ class Draft {
       for (const { found, stage } of parts) {
         const into = stage ? this.#open(stage, heading) : this.#stage
         if (stage?.kind === 'dough' && !inSentence) this.#stage = into
-        for (const one of found)
-          into.lines.push(new LineDraft(one, row, isWhole ? text.trim() : one.source, this.larder))
+        const sources = isWhole ? { source: text.trim() } : {}
+        for (const one of found) into.lines.push(draftOf({ ...one, ...sources }, row, this.larder))
       }
       return
     }
@@ -216,7 +216,7 @@ class Draft {
     }
     const drafts = stages.flatMap(stage => stage.lines).sort((a, b) => a.row - b.row)
     const lines = drafts.map(
-      (line): RecipeLine => ({
+      ({ grams, ...line }): RecipeLine => ({
         ...line,
         guesses: line.guesses.map(lineReason),
         said: line.said.map(lineReason),

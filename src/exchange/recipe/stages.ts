@@ -12,42 +12,21 @@ import { sumOf } from '../values/written-weights.js'
 import type { Found } from './segment.js'
 import type { LineReason } from './words.js'
 
-/** A line while the recipe is being read. */
-export class LineDraft implements Found {
-  readonly id = newId()
-  readonly known: boolean
-  ingredient: string
-  amount: string
-  note: string
-  readonly share?: number | 'rest'
-  readonly guesses: LineReason[]
-  readonly said: LineReason[]
-  readonly #larder: Larder
-
-  constructor(
-    found: Omit<Found, 'source'>,
-    readonly row: number, // 1-based
-    readonly source: string,
-    larder: Larder,
-  ) {
-    const { ingredient, known, amount, note, share, guesses, said } = found
-    this.ingredient = ingredient
-    this.known = known
-    this.amount = amount
-    this.note = note
-    if (share !== undefined) this.share = share
-    this.guesses = [...guesses]
-    this.said = [...said]
-    this.#larder = larder
-  }
-
+/** A line while the recipe is being read; `row` is 1-based. */
+export type LineDraft = ReturnType<typeof draftOf>
+export const draftOf = (found: Found, row: number, larder: Larder) => ({
+  ...found,
+  id: newId(),
+  row,
+  guesses: [...found.guesses],
+  said: [...found.said],
   /** What it weighs, where its amount is a weight or a measure the larder knows. */
   get grams(): number | undefined {
     const quantity = wholeAmount(this.amount)
     const figure = quantity && figureOf(quantity, () => '')
-    return figure && gramsIn(figure, this.#larder.find(this.ingredient))
-  }
-}
+    return figure && gramsIn(figure, larder.find(this.ingredient))
+  },
+})
 
 /** A stage while the recipe is being read; one without a name is what no heading is over. */
 export class StageDraft implements Source<LineDraft> {
@@ -112,8 +91,12 @@ export function takeStages(stages: readonly StageDraft[], larder: Larder): void 
       continue
     }
     const guesses: LineReason[] = [{ code: 'takenByNoLine', stage: name, into: final.name }]
-    const found = { ingredient: name, known: false, amount: '', note: '', guesses, said: [] }
-    const line = new LineDraft(found, heading!.row, heading!.source, larder)
+    const { row, source } = heading!
+    const line = draftOf(
+      { ingredient: name, known: false, amount: '', note: '', guesses, said: [], source },
+      row,
+      larder,
+    )
     takeShare(line, 1, stage)
     added.push(line)
   }

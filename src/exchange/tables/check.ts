@@ -1,15 +1,8 @@
 import { tidy } from '../../dough/document/words.js'
 import type { Quantity } from '../values/amount-cells.js'
 import { totalOf, wordsOf } from '../values/labels.js'
-import { sumOf } from '../values/written-weights.js'
-import {
-  type DraftFormula,
-  type DraftLine,
-  type DraftStage,
-  isWithin,
-  type PrintedTotal,
-  type Told,
-} from './draft.js'
+import { isWithin, sumOf } from '../values/written-weights.js'
+import type { DraftFormula, DraftLine, DraftStage, PrintedTotal, Told } from './draft.js'
 import type { Names } from './row-features.js'
 import type { TotalCheck } from './types.js'
 import { type Reason, tableReason } from './words.js'
@@ -45,11 +38,10 @@ function baseOf(lines: readonly DraftLine[]): { base: number; off: readonly Both
 }
 
 /** Do the percentages of the final dough say all that its weights say, and more digits of it? Of how much flour? */
-function finerOf({ lines, flours }: DraftStage): number | undefined {
+function finerOf({ lines, flours, flourShare = 0 }: DraftStage): number | undefined {
   const both = lines.filter(isBoth)
   const flourWeight = sumOf(flours.map(line => line.weight?.grams)) ?? 0
-  const share = sumOf(flours.map(line => line.percent?.percent)) ?? 0
-  if (flours.length === 0 || both.length < lines.length || Math.abs(share - 1) > 1e-9) return undefined
+  if (flours.length === 0 || both.length < lines.length || Math.abs(flourShare - 1) > 1e-9) return undefined
   // what the weights explain was worked out from them
   const off = both.filter(
     ({ weight, percent }) => !isWithin(percent.percent - weight.grams / flourWeight, percent.step / 2),
@@ -92,8 +84,7 @@ export function choose(formula: DraftFormula, final: DraftStage, told: Told) {
 
 /** Says so where percentages are of anything but their stage's own flour, which is what they are shown on from now on. */
 function tellOtherBases({ name, stages }: DraftFormula, row: number, told: Told): void {
-  const shares = stages.flatMap(({ name: stage, lines, flours }) => {
-    const share = sumOf(flours.map(line => line.percent?.percent))
+  const shares = stages.flatMap(({ name: stage, lines, flours, flourShare: share }) => {
     if (flours.length === 0 || share === undefined) return []
     const within = 0.002 + sumOf(flours.map(line => line.percent!.step / 2))!
     const unknown = lines.filter(line => line.kind === undefined && !line.takes) // may be flour
@@ -111,9 +102,7 @@ function tellOtherBases({ name, stages }: DraftFormula, row: number, told: Told)
 /** Percentages alone, of all the flour in the dough instead of each stage's own: weights for 1000 g of flour. */
 function ofAllFlour({ name, stages, lines }: DraftFormula, final: DraftStage, told: Told): void {
   if (stages.length < 2 || !lines.every(line => line.percent && !line.weight)) return
-  const flourIn = (of: readonly DraftStage[]) =>
-    sumOf(of.flatMap(({ flours }) => flours.map(line => line.percent!.percent))) ?? 0
-  const [all, own] = [flourIn(stages), flourIn([final])]
+  const [all = 0, own = 0] = [sumOf(stages.map(({ flourShare }) => flourShare)), final.flourShare]
   if (Math.abs(all - 1) > 0.002 || Math.abs(own - 1) <= 0.002) return
   for (const line of lines) {
     const { percent = 0, step, ...rest } = line.percent!

@@ -6,7 +6,7 @@ import { agreement, ranks } from '../recipe/amount.js'
 import type { Quantity } from '../values/amount-cells.js'
 import type { Source } from '../values/earlier-stages.js'
 import { kindOf, type StageKind } from '../values/stage-kinds.js'
-import { sumOf } from '../values/written-weights.js'
+import { isWithin, sumOf } from '../values/written-weights.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
 import { type Reason, severityOf, tableReason } from './words.js'
 
@@ -40,10 +40,6 @@ export function isSumOf(
   )
 }
 
-/** Whether a difference is no more than this, as far as binary fractions tell. */
-export const isWithin = (difference: number, most: number): boolean =>
-  Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
-
 export class DraftStage implements Source<DraftLine> {
   readonly id = newId()
   readonly lines: DraftLine[] = []
@@ -74,6 +70,11 @@ export class DraftStage implements Source<DraftLine> {
 
   get flours(): readonly DraftLine[] {
     return this.lines.filter(line => line.kind === 'flour')
+  }
+
+  /** What the percentages of its flours add to, as a fraction of 1; undefined where one has none. */
+  get flourShare(): number | undefined {
+    return sumOf(this.flours.map(line => line.percent?.percent))
   }
 }
 

@@ -99,11 +99,8 @@ const lost = ({ row, cells }: Pick<ForeignRow, 'row' | 'cells'>, why: Reason): R
   why: [tableReason(why)],
 })
 
-function unread(foreign: ForeignRow): RowRead {
-  const { row } = foreign
-  if (isBlankRow(foreign)) return { row, became: 'blank' }
-  return lost(foreign, { code: 'rowOfUnsaidColumns' })
-}
+const unread = (row: ForeignRow): RowRead =>
+  isBlankRow(row) ? { row: row.row, became: 'blank' } : lost(row, { code: 'rowOfUnsaidColumns' })
 
 /** What stands alone in the last row above the headings. */
 const aloneOnTop = (top: readonly RowRead[]): string =>

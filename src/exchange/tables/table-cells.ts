@@ -1,6 +1,5 @@
-import { cellsOf, isRule } from '../csv/any-cells.js'
+import { cellsOf, isBlankCell, tidied } from '../csv/any-cells.js'
 import { signsOf } from '../values/amount-cells.js'
-import { plainCell } from '../values/safe-cell.js'
 import type { ColumnUse, ForeignRow, Limits } from './types.js'
 import type { Reason } from './words.js'
 
@@ -33,22 +32,9 @@ export function split(given: string, limits: Limits) {
   return { rows, ...guessed, width }
 }
 
-/** A cell without blanks around it and but one within, and without the signs that make it bold, or harmless to an office program. */
-function tidied(cell: string): string {
-  const said = /^\s|[^\S ]| {2}|\s$/.test(cell) ? cell.replace(/\s+/g, ' ').trim() : cell
-  const bare = /^(\*\*|__)(?=\S)(.*\S)\1$/.exec(said)?.[2] ?? said
-  return bare.includes("'") ? plainCell(bare) : bare
-}
-
 /** Nothing, or only a drawn line. */
 export const isBlankRow = ({ cells, broken }: ForeignRow): boolean =>
   broken === undefined && cells.every(isBlankCell)
-
-const isBlankCell = (cell: string): boolean => {
-  if (cell === '') return true
-  if (/[\p{L}\d]/u.test(cell)) return false
-  return isRule(cell) || /^[-=_:]+$/.test(cell)
-}
 
 export const unitOfUse = {
   amount: 'g',

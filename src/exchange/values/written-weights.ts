@@ -40,3 +40,7 @@ export function sumOf(values: readonly (number | undefined)[]): number | undefin
   }
   return sum
 }
+
+/** Whether a difference is no more than this, as far as binary fractions tell. */
+export const isWithin = (difference: number, most: number): boolean =>
+  Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
