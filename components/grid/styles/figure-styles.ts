@@ -19,10 +19,10 @@ export const figureStyles = css`
   /* Digits in bold are wider: the room of decimals is that of plain ones, so what bold ones take beyond it is taken back. */
   .rest {
     display: inline-block; /* takes no line of what it stands in */
-    margin-inline-end: calc(-1ch * var(--decimals, 0));
+    margin-inline-start: calc(-1ch * var(--decimals, 0));
   }
   .rest::after {
-    padding-inline-end: calc(1ch * var(--decimals, 0));
+    padding-inline-start: calc(1ch * var(--decimals, 0));
     font-weight: 400;
   }
   .rest[data-rest='0'] {
