@@ -159,8 +159,7 @@ describe('Holds in the grid', () => {
     const [nearest, release] = offers.querySelectorAll('button')
     equal(release?.textContent, 'Release it')
     await sendMouse({ type: 'click', position: middleOf(nearest!) })
-    await settled()
-    equal(holds(), 'trueHydration 0.0857')
+    await waitUntil(() => holds() === 'trueHydration 0.0857', 'it is held there')
   })
 
   it('copies and pastes a share of the whole dough as typed', async () => {

@@ -11,6 +11,18 @@ const timesAndDegrees =
 const notAmounts =
   'cm|mm|inch|inches|in|metre|metres|pouce|pouces|loaf|loaves|pain|pains|baguette|baguettes|bun|buns|roll|rolls|ball|balls|boule|boules|paton|patons|brot|brote|brotchen|laib|laibe|portion|portions|portionen|serving|servings|people|persons|personne|personnes|personen|convives|time|times|fois|mal|fold|folds|rabat|rabats|turn|turns|tour|tours|step|steps|etape|etapes|stage|stages|part|batch|batches|tray|trays|tins of dough|equal|kcal|kj|calories|rpm|watt|watts|x|pm|am|oclock|st|nd|rd|th|er|eme|strips of dough|more|others|autres|%hydration'
 
+/** What shops of most countries sell yeast in: a packet of dry, a cube of fresh. */
+const packets = [
+  [/^(?:pack|pkg|pkt|pck|sachet|envelope|paquet|beutel)/, 7, /fresh|fra[iî]che|frisch|chimique/i],
+  [/^(?:wurfel|cube)/, 42, /dry|dried|s[eè]che|trocken|instant/i],
+] as const
+
+/** Grams in one of an unknown measure of something, where that is sold so; undefined of all but yeast. */
+export const packetGrams = (measure: string, name: string): number | undefined =>
+  /yeast|levure|hefe/i.test(name)
+    ? packets.find(([word, , not]) => word.test(measure) && !not.test(name))?.[1]
+    : undefined
+
 /** Measures that need no `of` to stand without a number: `handful seeds`. */
 export const loneMeasures: ReadonlySet<string> = new Set(
   'handful knob dash splash drizzle glug poignee bunch sprinkle sprinkling'.split(' '),

@@ -3,6 +3,7 @@ import type { Ingredient, Larder } from '../../dough/document/larder.js'
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
 import { numberText } from '../../dough/lexicon/digits.js'
+import { packetGrams } from '../../dough/lexicon/kitchen-measures.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
@@ -39,28 +40,12 @@ export const agreement = 5 // per cent that two measures of one thing may differ
 const rounding = 0.01
 /** What some kitchens' measures are to those of the United States: a cup of 250 ml, a pint of 568. */
 const otherSizes: Readonly<Partial<Record<string, number>>> = { cup: 250 / 236.6, pint: 1.2, 'fl oz': 0.96 }
-/** What a packet of dry yeast weighs, and a cube of fresh, in the shops of most countries. */
-const portions = [
-  [
-    /^(?:pack|pkg|pkt|pck|sachet|envelope|paquet|beutel)/,
-    7,
-    /(?:yeast|levure|hefe)/i,
-    /fresh|fra[iî]che|frisch|chimique/i,
-  ],
-  [/^(?:wurfel|cube)/, 42, /(?:yeast|levure|hefe)/i, /dry|dried|s[eè]che|trocken|instant/i],
-] as const
 /** What goes without saying: a stick of butter is four ounces. */
 const certain: readonly LineReason['code'][] = ['converted', 'stick']
 const nothing = { text: '', value: 0, unit: '' } as const
 
 /** In a note beside the weights of a batch a measure must not be taken for what that one needs. */
 const asWritten = (measures: string): string => `${measures} as written`
-
-/** What an amount weighs in grams, and by which ingredient of the larder where it is a measure. */
-interface Weighed {
-  readonly grams: number | undefined
-  readonly by?: string
-}
 
 /** The amounts of an ingredient of a name. */
 class Amounts {
@@ -97,7 +82,7 @@ class Amounts {
     const read = figure.text
     // `asdf 42t`: one letter behind what nobody knows is no measure
     const isLetter = unit?.kind === 'unit' && unit.guess === 'letter'
-    const weight = unit?.kind === 'unknown' ? this.#portion(unit.word) : undefined
+    const weight = unit?.kind === 'unknown' ? packetGrams(unit.word, this.name) : undefined
     if (weight) {
       const grams = weight * number.value
       const inGrams = { text: `${numberText(grams)} g`, value: grams, unit: 'g', grams } as const
@@ -119,32 +104,21 @@ class Amounts {
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
   }
 
-  #portion(word: string): number | undefined {
-    const { name } = this
-    return portions.find(([of, , what, not]) => of.test(word) && what.test(name) && !not.test(name))?.[1]
-  }
-
-  #weighed({ figure }: Read): Weighed {
-    const isFlour = guessCountsAs(this.name) === 'flour'
-    const likely = this.#known ?? (isFlour ? this.larder.find('All-purpose flour') : undefined)
-    const isKnown = likely && figure.grams === undefined
-    return { grams: gramsIn(figure, likely), ...(isKnown ? { by: likely.name } : {}) }
-  }
-
   /** How an amount given besides the one that is taken compares with it. */
   compared(taken: Read, other: Read): { readonly reason: LineReason; readonly agrees: boolean } {
     const of = { typed: other.typed, taken: taken.figure.text }
     if (taken.rank < 2) return { reason: { code: 'alsoGiven', ...of }, agrees: false }
+    const isFlour = guessCountsAs(this.name) === 'flour'
+    const likely = this.#known ?? (isFlour ? this.larder.find('All-purpose flour') : undefined)
     const areVolumes = taken.figure.unit in millilitres && other.figure.unit in millilitres
-    const [here, there] = [taken, other].map(read =>
-      areVolumes ? { grams: read.figure.value * sizeIn(read.figure.unit)! } : this.#weighed(read),
-    ) as [Weighed, Weighed]
-    const { grams, by } = there
-    if (!here.grams || grams === undefined)
-      return { reason: { code: 'alsoNotCompared', ...of }, agrees: true }
-    const more = (grams / here.grams - 1) * 100
-    const reason: LineReason = by
-      ? { code: 'alsoWeighed', ...of, grams, by, more }
+    const gramsOf = ({ figure }: Read) =>
+      areVolumes ? figure.value * sizeIn(figure.unit)! : gramsIn(figure, likely)
+    const [here, grams] = [gramsOf(taken), gramsOf(other)]
+    if (!here || grams === undefined) return { reason: { code: 'alsoNotCompared', ...of }, agrees: true }
+    const more = (grams / here - 1) * 100
+    const isByLarder = likely && !areVolumes && other.figure.grams === undefined
+    const reason: LineReason = isByLarder
+      ? { code: 'alsoWeighed', ...of, grams, by: likely.name, more }
       : { code: 'alsoMeasured', ...of, more }
     const { unit } = other.quantity.terms[0]
     const size = otherSizes[unit?.kind === 'unit' ? unit.unit : ''] ?? 1

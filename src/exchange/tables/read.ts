@@ -94,12 +94,9 @@ export function readTable(
 }
 
 /** A row that is not understood. */
-const lost = (row: ForeignRow, why: Reason): RowRead => lostFor([tableReason(why)], row)
-const lostFor = (why: RowRead['why'] & {}, { row, cells }: Pick<ForeignRow, 'row' | 'cells'>): RowRead => ({
-  row,
-  became: 'not understood',
-  text: textOf({ cells }),
-  why,
+const lost = ({ row, cells }: Pick<ForeignRow, 'row' | 'cells'>, why: Reason): RowRead => ({
+  ...{ row, became: 'not understood', text: textOf({ cells }) },
+  why: [tableReason(why)],
 })
 
 function unread(foreign: ForeignRow): RowRead {
@@ -150,11 +147,10 @@ function together(builder: Builder, rows: readonly Row[], top: readonly RowRead[
     }
   }
   if (formulas.length === 0 && told.problems.length === 0) told.say({ code: 'noLine' })
-  const ofTooMany = [tableReason({ code: 'lineOfTooMany' })]
   rows.forEach((row, at) => {
     const before = byRow.get(row.row)
     if (before && before.became !== 'blank') return
-    const read = builder.reads[at] ?? lostFor(ofTooMany, row)
+    const read = builder.reads[at] ?? lost(row, { code: 'lineOfTooMany' })
     if (!before || read.became !== 'blank') byRow.set(row.row, read)
   })
   return {

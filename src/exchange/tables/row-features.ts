@@ -3,22 +3,12 @@ import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import { gaps } from '../csv/any-cells.js'
 import { type CellRead, footnotes, type Quantity, readCell } from '../values/amount-cells.js'
-import { folded, type Label, labelOf } from '../values/labels.js'
+import { folded, type Label, labelOf, onceEach } from '../values/labels.js'
 import { namedIn } from '../values/line-names.js'
 import { type AmountUse, amountUses, isAmountUse, isBlankRow, unitOfUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
 import { isUnit, measureOf } from './vocabulary.js'
 import type { Reason } from './words.js'
-
-/** The same, worked out once for each text: a table says the same over and over. */
-export function onceEach<T>(work: (text: string) => T): (text: string) => T {
-  const known = new Map<string, T>()
-  return text => {
-    if (known.size > 5000) known.clear()
-    if (!known.has(text)) known.set(text, work(text))
-    return known.get(text) as T
-  }
-}
 
 /** What is known of ingredients by their names. */
 export type Names = ReturnType<typeof namesIn>
@@ -94,7 +84,6 @@ const twoNumbers = /^([\d.,]+) ?[/|] ?([\d.,]+)$/
 /** Reads rows by the uses of the columns, each text once. */
 export class RowSorter {
   readonly #read: (cell: string, use: AmountUse) => CellRead
-  readonly #label = onceEach(labelOf)
   readonly #headings: readonly string[]
   readonly #measures: readonly string[] // that headings name
   readonly #pairs: readonly (readonly string[] | undefined)[] // of units, `g / %`
@@ -116,7 +105,7 @@ export class RowSorter {
   sort(foreign: ForeignRow, view: View): Row {
     const { row, cells, broken } = foreign
     const { length } = this.mapping.columns
-    const texts = { name: '', label: this.#label(''), stage: '', formula: '', note: '' }
+    const texts = { name: '', label: labelOf(''), stage: '', formula: '', note: '' }
     const nothing = { row, cells, amounts: [], ...texts }
     const lost = (why: Reason): Row => ({ ...nothing, is: 'not understood', why })
     const notAsWide = { code: 'rowNotAsWide', row, count: cells.length, columns: length } as const
@@ -124,7 +113,7 @@ export class RowSorter {
     if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
     const over = this.#underHeadings(cells, view)
     if (over === '') return { ...nothing, is: 'headings' }
-    if (over !== undefined) return { ...nothing, is: 'name', name: over, label: this.#label(over) }
+    if (over !== undefined) return { ...nothing, is: 'name', name: over, label: labelOf(over) }
     if (cells.length > length && cells.slice(length).some(Boolean)) return lost(notAsWide)
     const sorted = this.#sort(row, cells, view)
     return this.#mayBeShifted(sorted) ? lost(notAsWide) : sorted
@@ -161,7 +150,7 @@ export class RowSorter {
   #apart(cell: string): { name: string; amount: string } | undefined {
     const [, name, amount] = glued.exec(cell) ?? headed.exec(cell) ?? []
     if (!name || !amount || this.#read(amount, 'amount').is !== 'quantity') return undefined
-    return name.endsWith(':') && !this.#label(name).isStage ? undefined : { name, amount }
+    return name.endsWith(':') && !labelOf(name).isStage ? undefined : { name, amount }
   }
 
   #sort(row: number, cells: readonly string[], { uses, stage: ofView, part }: View): Row {
@@ -197,11 +186,11 @@ export class RowSorter {
     const stage = part === 'stage' && amounts.length === 0 ? '' : (ofView ?? at.stage)
     // a total is often written in whatever column has room
     const text = name || at.stage || formula
-    const label = this.#label(text)
+    const label = labelOf(text)
     const isEmpty = part !== 'all' && text === '' && given.length === 0 && note === ''
     const is = isEmpty ? 'blank' : kindOf(label, name, stage, amounts)
     const named = is === 'total' ? text : name
-    return { row, is, name: named, label: this.#label(named), stage, formula, note, amounts, cells }
+    return { row, is, name: named, label: labelOf(named), stage, formula, note, amounts, cells }
   }
 }
 

@@ -1,7 +1,7 @@
 import { nameKey } from '../../dough/document/formula.js'
 import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kitchen } from './kitchen-words.js'
-import { isFinalDough } from './labels.js'
+import { isFinalDough, onceEach } from './labels.js'
 import { earlierStageWords, kindOf, type StageKind } from './stage-kinds.js'
 
 /** What a line says of the stage it may take. */
@@ -54,7 +54,8 @@ export function finalAmong<S extends Omit<Source<Taker>, 'grams'>>(stages: reado
 /** Finds which lines take a stage made before theirs, by what speaks for it. The last stage is the final dough. */
 export class EarlierStages<L extends Taker, S extends Source<L>> {
   readonly #grams = new Map<S, number | undefined>() // as the lines stood when they had been looked at
-  readonly #words = new Map<string, { words: readonly string[]; kind: StageKind | undefined }>()
+  /** What a name says of stages. */
+  readonly #wordsOf = onceEach(name => ({ words: earlierStageWords(name), kind: kindOf(tokensOf(name)) }))
 
   /** `said`: what a line says, where that is not all it holds. */
   constructor(
@@ -96,14 +97,6 @@ export class EarlierStages<L extends Taker, S extends Source<L>> {
       .filter(t => t.kind === 'word' && !isOfIt(t))
       .map(t => t.text)
       .join(' ')
-  }
-
-  /** What a name says of stages, worked out once for each. */
-  #wordsOf(name: string) {
-    const known = this.#words.get(name) ?? { words: earlierStageWords(name), kind: kindOf(tokensOf(name)) }
-    if (this.#words.size > 5000) this.#words.clear()
-    this.#words.set(name, known)
-    return known
   }
 
   #gramsOf(stage: S): number | undefined {

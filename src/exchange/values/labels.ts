@@ -1,6 +1,16 @@
 import { folded as foldedWord } from '../../dough/lexicon/folded.js'
 import { earlierStageWords } from './stage-kinds.js'
 
+/** The same, worked out once for each text: rows say the same over and over. */
+export function onceEach<T>(work: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>()
+  return text => {
+    if (known.size > 5000) known.clear()
+    if (!known.has(text)) known.set(text, work(text))
+    return known.get(text) as T
+  }
+}
+
 /** A text as words are compared here: lower case, without accents, one blank between words. */
 export const folded = (text: string): string =>
   foldedWord(text)
@@ -115,7 +125,7 @@ export const isRemark = (text: string): boolean =>
   )
 
 /** What a name by itself tells: `name` without its number, marks, and what stands in brackets, which is its `remark`. */
-export const labelOf = (text: string) => ({
+export const labelOf = onceEach((text: string) => ({
   text,
   ...headingName(text),
   hasColon: /:\s*$/.test(text) || /^[^:]*\p{L}:\s+\d/u.test(text),
@@ -125,5 +135,5 @@ export const labelOf = (text: string) => ({
   isOfTotals: isOfTotals(text),
   /** A total by its words, or by what dough may be called too; or what tells of the dough and is no ingredient. */
   is: totalOf(text) ? (isTotalWord(text) ? 'total' : 'dough') : isFact(text) ? 'fact' : 'other',
-})
+}))
 export type Label = ReturnType<typeof labelOf>
