@@ -163,6 +163,7 @@ export const methodStyles = css`
     }
   }
   @media print {
+    .new,
     .handle,
     tb-menu {
       display: none;

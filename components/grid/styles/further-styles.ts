@@ -1,6 +1,6 @@
 import { css } from 'lit'
 
-/** What lies over the rows and is fetched later: the menu, and the strip of a touch keyboard. */
+/** What is fetched later: what lies over the rows, the menu and the strip of a touch keyboard, and a method on paper. */
 export const furtherStyles = css`
   /* What can be done at once, beneath a line */
   tb-offers p {
@@ -96,5 +96,18 @@ export const furtherStyles = css`
   }
   .pad button.main {
     background: var(--accent);
+  }
+
+  @media print {
+    tr.method {
+      break-before: avoid;
+    }
+    tr.method button {
+      display: block;
+      color: #000;
+    }
+    tr.method button > span {
+      display: block; /* all of it */
+    }
   }
 `

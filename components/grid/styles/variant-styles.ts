@@ -107,12 +107,8 @@ export const variantStyles = css`
     tr.stage {
       break-after: avoid;
     }
-    tr.sum,
-    tr.method {
+    tr.sum {
       break-before: avoid;
-    }
-    tr.method button > span {
-      display: block; /* all of it */
     }
     tr.add,
     td.actions,
@@ -124,7 +120,6 @@ export const variantStyles = css`
     }
     tbody th,
     tbody td,
-    tr.method button,
     small,
     .figure.computed,
     .figure.missing,
