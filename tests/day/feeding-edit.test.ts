@@ -170,7 +170,7 @@ for (const [text, least, usual, most, expected] of [
 test('seed 31: fed anew, a build weighs what it did at its hydration, its step takes that long on the day, and undoing gives it back', () => {
   const { next } = randomOf(31)
   let done = 0
-  for (let round = 0; round < 150; round++) {
+  for (let round = 0; round < 50; round++) {
     const draw = (from: number, to: number) => Number((from + next() * (to - from)).toFixed(1))
     const formula = grams(
       draw(20, 150),
@@ -195,5 +195,5 @@ test('seed 31: fed anew, a build weighs what it did at its hydration, its step t
     near(range.least, scaled.length.least, 0.03)
     near(range.most, scaled.length.most, 0.03)
   }
-  assert.ok(done > 60, `${done} could be fed`)
+  assert.ok(done > 20, `${done} could be fed`)
 })

@@ -57,7 +57,7 @@ const seed = 20261
 test(`every held reading equals its value, and what was typed stays as typed (seed ${seed})`, () => {
   const random = randomOf(seed)
   let solved = 0
-  for (let run = 0; run < 400; run++) {
+  for (let run = 0; run < 130; run++) {
     const formula = randomFormula(random)
     const sheet = openFormula(formula, plainLarder)
     const typed = JSON.stringify(formula.stages)
@@ -74,7 +74,7 @@ test(`every held reading equals its value, and what was typed stays as typed (se
     for (const [name, value] of values) near(sheet.reading(name), value, 1e-9, `run ${run} ${name}`)
     retyped(sheet, run)
   }
-  assert.ok(solved > 300, `only ${solved} of 400 had an answer`)
+  assert.ok(solved > 97, `only ${solved} of 130 had an answer`)
 })
 
 /** With every hold let go and the weights typed, the dough is the same. */
@@ -96,7 +96,7 @@ function retyped(sheet: FormulaSheet, run: number): void {
 const batchSeed = 20262
 test(`a batch changes no percentage and no reading; its builds make what is taken and kept (seed ${batchSeed})`, () => {
   const random = randomOf(batchSeed)
-  for (let run = 0; run < 300; run++) {
+  for (let run = 0; run < 100; run++) {
     const formula = randomFormula(random)
     const kept = random.pick([0, 25, 60])
     const loss = random.pick([0, 0.02, 0.05])
@@ -151,7 +151,7 @@ test(`a batch changes no percentage and no reading; its builds make what is take
 const weighSeed = 20263
 test(`what is weighed adds to the dough as weighed, as near to what is wanted as whole grams come (seed ${weighSeed})`, () => {
   const random = randomOf(weighSeed)
-  for (let run = 0; run < 200; run++) {
+  for (let run = 0; run < 70; run++) {
     const sheet = openFormula(randomFormula(random), plainLarder)
     const pieces = { count: 1 + random.below(12), weight: 50 + random.below(1000) }
     sheet.make({ make: 'pieces', pieces: [pieces] })

@@ -89,7 +89,7 @@ function oneByOne(workbook: Workbook, formula: string, lines: readonly LineTyped
 describe('many cells typed into at once', () => {
   test('come to what they come to one after the other, and are taken back as one step; seed 20260401', () => {
     const { next: random, below, pick } = randomOf(20260401)
-    for (let run = 0; run < 400; run++) {
+    for (let run = 0; run < 130; run++) {
       const formula = bread()
       const workbook = workbookOf(formula)
       const dimensions = dimensionsOf(planJottings(formula.jottings!))
@@ -206,7 +206,7 @@ describe('many cells typed into at once', () => {
 describe('changes of many lines', () => {
   test('come to what each by itself comes to, forth and back; seed 20260402', () => {
     const { next: random, below: upTo } = randomOf(20260402)
-    for (let run = 0; run < 300; run++) {
+    for (let run = 0; run < 100; run++) {
       const formula = bread()
       const workbook = workbookOf(formula)
       const ids = [...formula.stages.at(-1)!.lines.map(l => l.id), 'new', 'other']

@@ -315,7 +315,7 @@ test('seed 91: whatever is done to the lines, each step adds those that it added
       })
     })
   }
-  for (let round = 0; round < 400; round++) {
+  for (let round = 0; round < 130; round++) {
     let lines = Array.from({ length: 2 + random.below(4) }, (_, i) => ({
       id: `l${i}`,
       ingredient: random.pick(names),

@@ -166,7 +166,7 @@ test('no text makes it throw, and no amount stands within another (seed 41)', ()
     '1|2,5|1,000|0|½|/|-|–| |  |\t|g|kg|lb|oz|cup|c. à s.|EL|Prise|pinch|a|ein|und|and|half|(|)|×|x|~|°|%|of|de|d’|hundert|zwei|plus|1e9|٣|.|,|sticks|tin|\u200b'.split(
       '|',
     )
-  for (let i = 0; i < 10_000; i++) {
+  for (let i = 0; i < 3000; i++) {
     const text = Array.from({ length: 1 + random.below(9) }, () => random.pick(pieces)).join(
       random.below(2) ? ' ' : '',
     )

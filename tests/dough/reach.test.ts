@@ -132,7 +132,7 @@ test(`a reading is held wherever it reaches, and nowhere else (seed ${seed})`, (
     'listedHydration',
   ] as const
   let within = 0
-  for (let run = 0; run < 400; run++) {
+  for (let run = 0; run < 130; run++) {
     const amount = () => `${1 + random.below(900)}${random.pick([' g', ' g', '%'])}`
     const text = `
       Levain:
@@ -177,5 +177,5 @@ test(`a reading is held wherever it reaches, and nowhere else (seed ${seed})`, (
       within += 1
     }
   }
-  assert.ok(within > 300, `${within} tried`)
+  assert.ok(within > 97, `${within} tried`)
 })

@@ -318,7 +318,7 @@ test('whatever is typed, nothing throws, and what is kept reads as what was type
     '1|2,5|1.000|1,000|0|½|/|-|–| |  |g|kg|lb|oz|cups|c. à s.|EL|Prise|pinch|a|half|ein|und|(|)|min(|;|,|.|*|+|~|≈|%|of|egg|eggs|٣|５|\u200b|\u202f|=|?|:|²|e3'.split(
       '|',
     )
-  for (let i = 0; i < 10_000; i++) {
+  for (let i = 0; i < 3000; i++) {
     const text = Array.from({ length: 1 + random.below(8) }, () => random.pick(pieces)).join(
       random.below(2) ? ' ' : '',
     )

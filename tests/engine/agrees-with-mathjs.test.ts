@@ -51,11 +51,11 @@ function writer(random: () => number) {
 }
 
 for (const seed of [1, 2, 3, 4]) {
-  test(`2000 random expressions come to what mathjs makes of them, to the last bit (seed ${seed})`, () => {
+  test(`700 random expressions come to what mathjs makes of them, to the last bit (seed ${seed})`, () => {
     const random = randomOf(seed).next
     const write = writer(random)
     let finite = 0
-    for (let i = 0; i < 2000; i++) {
+    for (let i = 0; i < 700; i++) {
       const text = write(1 + Math.floor(random() * 3))
       const expression = parse(text, { units })
       const ours = worth(expression, scope)
@@ -74,7 +74,7 @@ for (const seed of [1, 2, 3, 4]) {
         finite++
       }
     }
-    assert.ok(finite > 1500, `${finite} were finite`)
+    assert.ok(finite > 525, `${finite} were finite`)
   })
 }
 

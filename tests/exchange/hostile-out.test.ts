@@ -227,12 +227,24 @@ const waysIn: Readonly<Record<string, (value: string) => Promise<readonly Formul
     },
   }
 
+/** The first formula like it but for its ids: several ways bring the same, which leaves as the first did. */
+const firstLike = new Map<string, Formula>()
+function likeFirst(formula: Formula): Formula {
+  const text = JSON.stringify(formula, (key, value) => (key === 'id' ? '' : value))
+  const first = firstLike.get(text) ?? formula
+  firstLike.set(text, first)
+  return first
+}
+
 describe('a text that means something elsewhere', () => {
+  const judged = new Map(Object.keys(waysOut).map(wayOut => [wayOut, new Set<Formula>()]))
   for (const [wayIn, bring] of Object.entries(waysIn)) {
     let coming: Promise<(readonly [value: string, formula: Formula])[]> | undefined
     const broughtIn = async () => {
       const each = await Promise.all(
-        hostileValues.map(async value => (await bring(value)).map(formula => [value, formula] as const)),
+        hostileValues.map(async value =>
+          (await bring(value)).map(formula => [value, likeFirst(formula)] as const),
+        ),
       )
       return each.flat()
     }
@@ -240,8 +252,12 @@ describe('a text that means something elsewhere', () => {
       test(`brought by ${wayIn} leaves by ${wayOut} as a text and no more`, async () => {
         coming ??= broughtIn()
         const brought = await coming
-        for (const [value, formula] of brought)
+        const before = judged.get(wayOut)!
+        for (const [value, formula] of brought) {
+          if (before.has(formula)) continue
           await assert.doesNotReject(async () => judge(formula), JSON.stringify(value).slice(0, 80))
+          before.add(formula)
+        }
         assert.ok(brought.length > hostileValues.length / 2, `${brought.length} came in`)
       })
   }

@@ -67,7 +67,7 @@ for (const seed of [31, 32, 33, 34])
         Levain = 210 g
         Soaker = 50 g`
     const { history, sheet, table } = deskWith(formulaOf(start))
-    for (let step = 0; step < 250; step++) {
+    for (let step = 0; step < 85; step++) {
       try {
         const edit = anyEdit(history.workbook, sheet, random)
         if (edit) history.apply(edit)
