@@ -31,7 +31,7 @@ const rooms: Record<string, string> = {
   'src/dough':
     'document lexicon amounts larder outline weighed cells sheet remarks workings edits edits/fetched offers data edits/cleared about .',
   'src/times': 'problem network least-squares orders conflicts .',
-  'src/day': 'temperature method course plan mixing out',
+  'src/day': 'temperature method course plan mixing out bench',
   'src/exchange': 'values steps csv data text markup page recipe tables arriving .',
   'src/storage': 'disk record outside .',
   components:

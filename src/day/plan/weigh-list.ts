@@ -1,4 +1,5 @@
 import '../../dough/cells/rare-cells-at-once.js'
+import type { Scale } from '../../dough/document/batch.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
@@ -20,11 +21,13 @@ export interface ToWeigh {
 export class Weights {
   readonly #formulas: ReadonlyMap<string, Formula>
   readonly #larder: Larder | undefined
+  readonly #scale: Scale | undefined
   readonly #sheets = new Map<string, { readonly formula: Formula; readonly sheet: FigureSheet }>()
 
-  constructor(formulas: readonly Formula[], larder: Larder | undefined) {
+  constructor(formulas: readonly Formula[], larder: Larder | undefined, scale?: Scale) {
     this.#formulas = new Map(formulas.map(f => [f.id, f]))
     this.#larder = larder
+    this.#scale = scale
   }
 
   /** The sheet of one bread of the day: its formula with the day's batch. */
@@ -36,7 +39,7 @@ export class Weights {
     if (known && known.formula.batch === batch && known.sheet.larder === (this.#larder ?? known.sheet.larder))
       return known.sheet
     const made = { ...formula, batch }
-    const sheet = openSheet(made, this.#larder)
+    const sheet = openSheet(made, this.#larder, this.#scale)
     this.#sheets.set(bread, { formula: made, sheet })
     return sheet
   }
