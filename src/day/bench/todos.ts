@@ -36,9 +36,13 @@ export interface BenchNow {
 const follows = (events: readonly DayEvent[], { begins }: DayEvent): DayEvent | undefined =>
   events.find(other => other.ends === begins && other.time === undefined)
 
+/** Where there are no times: all steps in their order, from now on. */
+const unplanned = ({ written }: DaySheet, now: number): PlannedEvent[] =>
+  written.network.events.map(event => ({ ...event, from: now, until: now, held: false }))
+
 /** What is to be done on a day, with what has happened of it. */
 export function benchNow(sheet: DaySheet, happened: Happened): BenchNow {
-  const events = sheet.plan?.events ?? []
+  const events = sheet.plan?.events ?? unplanned(sheet, happened.now)
   const been = beenOf(sheet.written, happened.at)
   const todos: Todo[] = []
   const seen = new Set<string>()

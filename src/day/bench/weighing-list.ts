@@ -39,7 +39,7 @@ const nothing: WeighingList = { lines: [], held: [], total: 0 }
 
 /** The weighing list of a step, with what is ticked off of it; `tare`: grams of the bowl where it was not taken off the scale. */
 export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: readonly Bake[]): WeighingList {
-  if (act === 'out' || act === 'on' || !sheet.plan) return nothing
+  if (act === 'out' || act === 'on') return nothing
   const { begins, breads } = event
   const list = sheet.weighList(begins)
   const figures = sheet.figures(breads[0]!)
@@ -92,7 +92,7 @@ function heldBack(
   const at = steps.findIndex(plan => plan.step.id === step.id)
   return steps.slice(at + 1).flatMap(plan => {
     if (plan.lines.length === 0) return []
-    const event = sheet.plan!.events.find(e => e.step.id === plan.step.id && e.time === undefined)
+    const event = sheet.written.network.events.find(e => e.step.id === plan.step.id && e.time === undefined)
     const list = event ? sheet.weighList(event.begins) : []
     const figures = sheet.figures(breads[0]!)
     return list

@@ -171,7 +171,9 @@ class WorkedDay implements DaySheet {
   }
 
   weighList(moment: string): readonly ToWeigh[] {
-    return this.#weights.of(this.#day, this.#written, this.#event(moment))
+    const event = this.stepAt(moment)
+    if (!event) throw new RangeError(`There is no moment ${moment} in ${this.#day.name}.`)
+    return this.#weights.of(this.#day, this.#written, event)
   }
 
   figures(bread: string): FigureSheet | undefined {

@@ -5,9 +5,9 @@ import { type Formula, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
+import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
 import { stepsOf } from '../method/stage-steps.js'
-import type { PlannedEvent } from './planned.js'
 
 /** Something to be weighed at a step. */
 export interface ToWeigh {
@@ -45,7 +45,7 @@ export class Weights {
   }
 
   /** What goes in at a step; where the stage is made for several breads, the weights added line by line. */
-  of(day: Day, { breads }: DayProblem, event: PlannedEvent): readonly ToWeigh[] {
+  of(day: Day, { breads }: DayProblem, event: DayEvent): readonly ToWeigh[] {
     const first = breads.find(b => b.id === event.breads[0])
     const stage = first?.formula.stages.find(s => s.id === event.stage)
     const step = stage && stepsOf(stage, 0).find(s => s.step.id === event.step.id)
