@@ -1,15 +1,21 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { bakesIn } from '../../src/day/bench/bake-data.js'
 import { benchOf } from '../../src/day/bench/bench-day.js'
+import { writeDown } from '../../src/day/bench/bench-edits.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
-import { hashFrom } from '../base/hash.js'
+import { askEdit, say } from '../base/events.js'
+import { goTo, hashFrom } from '../base/hash.js'
+import '../controls/tb-menu.js'
+import './tb-bake.js'
 import './tb-bench.js'
 import { benchPlaceWords } from './words.js'
 
-/** The bench that the address names; without a name, all that has been baked. */
+const bakeAddress = 'bake/'
+
+/** The bench or the bake that the address names; without a name, all that has been baked. */
 export class TbBenchPlace extends BaseElement {
   static override properties = {
     workbook: { attribute: false },
@@ -45,8 +51,19 @@ export class TbBenchPlace extends BaseElement {
 
   override render() {
     const key = this.#address
-    const bench = key ? benchOf(this.workbook, key, Date.now() / 60_000, 'UTC') : undefined
-    document.title = benchPlaceWords.title(bench?.name ?? benchPlaceWords.bakes)
+    const bake = key.startsWith(bakeAddress)
+      ? bakesIn(this.workbook).find(({ id }) => id === key.slice(bakeAddress.length))
+      : undefined
+    const bench = key && !bake ? benchOf(this.workbook, key, Date.now() / 60_000, 'UTC') : undefined
+    document.title = benchPlaceWords.title(bake?.name ?? bench?.name ?? benchPlaceWords.bakes)
+    if (bake)
+      return html`<tb-bake
+        .workbook=${this.workbook}
+        .larder=${this.larder}
+        .bake=${bake}
+        .numbers=${this.numbers}
+        ?readOnly=${this.readOnly}
+      ></tb-bake>`
     if (!bench) return this.#list(key !== '')
     return html`<tb-bench
       .workbook=${this.workbook}
@@ -69,12 +86,35 @@ export class TbBenchPlace extends BaseElement {
       <ul>
         ${bakes.map(
           ({ id, name, at, finished }) => html`<li>
-            <a href="#bench/${id}">${name}<small>${dateText(at.slice(0, 10), this.numbers.language)}${finished ? '' : `, ${benchPlaceWords.underWay.toLowerCase()}`}</small></a>
+            <a href="#bench/${finished ? bakeAddress : ''}${id}">${name}<small>${dateText(at.slice(0, 10), this.numbers.language)}${finished ? '' : `, ${benchPlaceWords.underWay.toLowerCase()}`}</small></a>
           </li>`,
         )}
       </ul>
+      ${
+        this.readOnly || this.workbook.formulas.length === 0
+          ? nothing
+          : html`<tb-menu
+              look="lined"
+              face=${benchPlaceWords.write}
+              label=${benchPlaceWords.write}
+              .items=${this.workbook.formulas.map(({ id, name }) => ({ label: name, run: () => this.#write(id) }))}
+            ></tb-menu>`
+      }
       ${damaged ? html`<p>${benchPlaceWords.damaged(damaged)}</p>` : nothing}
     </main>`
+  }
+
+  #write(formula: string): void {
+    let added = ''
+    const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
+    const refusal = askEdit(this, workbook => {
+      const transaction = writeDown(workbook, formula, Date.now() / 60_000, zone)
+      const [change] = transaction?.changes ?? []
+      if (change?.of === 'bake') added = change.id
+      return transaction
+    })
+    if (refusal) say(this, refusal)
+    else if (added) goTo(`bench/${bakeAddress}${added}`)
   }
 
   static override styles = css`

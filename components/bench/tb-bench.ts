@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { repeat } from 'lit/directives/repeat.js'
 import { alarmsOf, ringing } from '../../src/day/bench/alarms.js'
 import { type Bench, benchOf, happenedAt } from '../../src/day/bench/bench-day.js'
 import { type AtBench, finishBench, noteDone, noteNotDone, putOff } from '../../src/day/bench/bench-edits.js'
@@ -23,6 +22,7 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { DayPlanner } from '../day/day-planner.js'
 import { Bell } from './bell.js'
+import { benchList } from './bench-list.js'
 import { benchStyles } from './bench-styles.js'
 import './tb-bench-care.js'
 import './tb-bench-measures.js'
@@ -68,6 +68,7 @@ export class TbBench extends BaseElement {
   #before: readonly Todo[] | undefined // what was to be done when something was, to tell what it moved
   #heard = minutesNow() // up to when it has rung
   #timer = 0
+  #opened = minutesNow() // or when it was begun, where nothing is done yet
 
   constructor() {
     super()
@@ -139,8 +140,6 @@ export class TbBench extends BaseElement {
     this.#tellMoved()
   }
 
-  #opened = minutesNow()
-
   /** Says what moved when something was done, once that is known. */
   #tellMoved(): void {
     const before = this.#before
@@ -211,7 +210,11 @@ export class TbBench extends BaseElement {
               .numbers=${numbers}
               ?readOnly=${readOnly}
             ></tb-bench-timers>
-            ${this.#list(now, shown)}`
+            ${benchList(now, shown, {
+              clock: instant => this.#clock(instant),
+              name: todo => this.#name(todo),
+              look: key => this.#look(key),
+            })}`
           : nothing
       }
       <tb-bench-care .bell=${this.#bell} .state=${this.#bell.state} .numbers=${numbers}></tb-bench-care>
@@ -374,29 +377,16 @@ export class TbBench extends BaseElement {
             ? nothing
             : html`<button class="main wide" @click=${() => this.#do(w => finishBench(w, this.#where()))}>${atBenchWords.finish}</button>`
         }
+        ${
+          isFinished
+            ? bench.bakes.map(
+                bake =>
+                  html`<a class="wide" href="#bench/bake/${bake.id}">${atBenchWords.toBake(bake.name)}</a>`,
+              )
+            : nothing
+        }
       </div>
     </section>`
-  }
-
-  /** What comes then, and what is done so far; each can be looked at. */
-  #list({ todos }: BenchNow, shown: Todo | undefined): TemplateResult {
-    const rows = (which: readonly Todo[]) =>
-      html`<ol>
-        ${repeat(
-          which,
-          ({ key }) => key,
-          todo => html`<li>
-            <button aria-current=${todo === shown ? 'step' : nothing} @click=${() => this.#look(todo.key)}>
-              <span class="at">${this.#clock(todo.done ?? todo.due)}</span>
-              <span>${this.#name(todo)}${todo.done !== undefined && !todo.noted ? html` <small>${atBenchWords.notNoted}</small>` : nothing}</span>
-            </button>
-          </li>`,
-        )}
-      </ol>`
-    const next = todos.filter(todo => todo.done === undefined && todo !== shown)
-    const done = todos.filter(todo => todo.done !== undefined)
-    return html`${next.length ? html`<section class="list"><h2>${atBenchWords.next}</h2>${rows(next)}</section>` : nothing}
-      ${done.length ? html`<section class="list done"><h2>${atBenchWords.before}</h2>${rows(done)}</section>` : nothing}`
   }
 
   static override styles = benchStyles

@@ -10,6 +10,8 @@ export const benchPlaceWords = {
   all: 'All bakes',
   none: 'Nothing has been baked yet.',
   how: 'A bake keeps itself while a bench is used: open a day and press To the bench, or weigh one formula by itself from its method.',
+  write: 'Write one down afterwards',
+  writeOf: 'Which bread was it?',
   underWay: 'Under way',
   finished: 'Bakes',
   steps: (done: number): string => (done === 1 ? '1 step done' : `${done} steps done`),
@@ -136,6 +138,43 @@ export const tasteWords: Readonly<
   high: { name: 'High', ends: ['flat', 'high'] },
   keeps: { name: 'Keeps', ends: ['a day', 'long'] },
 }
+
+/** Of a bake that is looked at. */
+export const bakeWords = {
+  all: 'All bakes',
+  besides: 'Beside',
+  formula: 'the formula as it stood',
+  bakeOf: (date: string, clock: string): string => `the bake of ${date}, ${clock}`,
+  steps: 'Times',
+  step: 'Step',
+  began: 'Began',
+  took: 'Took',
+  tookThere: 'Took there',
+  written: 'Written',
+  planned: (clock: string): string => `planned ${clock}`,
+  weights: 'Weights, g',
+  ingredient: 'Ingredient',
+  wentIn: 'Went in',
+  wentInThere: 'Went in there',
+  wanted: 'Wanted',
+  figures: 'Measured',
+  howItWas: 'How it was',
+  verdict: 'Verdict on the bake',
+  verdictHint: 'How it was, in your own words',
+  note: 'Note on the bake',
+  noteHint: 'A note',
+  taste: (name: string, value: number): string => `${name}, ${value} of 5`,
+  again: 'Bake it like that day: keep it as a state of the formula',
+  state: (date: string): string => `as baked on ${date}`,
+  keptAsState: (name: string, state: string): string =>
+    `Kept with ${name}, “${state}”: bring it back from its kept states.`,
+  keptAsFormula: (name: string): string => `${name} is a formula on the shelf again, as it was baked.`,
+  remove: 'Delete this bake',
+  sure: 'Delete it for good? Only undo brings it back.',
+  keep: 'Keep it',
+  removed: (name: string): string => `Deleted the bake of ${name}.`,
+  noNumber: (typed: string): string => `“${typed}” is no number. Write one like 25.5.`,
+} as const
 
 export const padWords = {
   ok: 'Enter',

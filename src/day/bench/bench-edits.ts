@@ -201,6 +201,34 @@ export function changeBake(
   return { label: benchLabels.said(bake.name), changes: [putBake({ ...bake, ...fields })] }
 }
 
+/** Writes down a bake afterwards: the formula as it is now, and nothing of it noted yet. `at`: minutes since 1970, UTC. */
+export function writeDown(
+  workbook: Workbook,
+  formula: string,
+  at: number,
+  zone: string,
+): Transaction | undefined {
+  const of = workbook.formulas.find(({ id }) => id === formula)
+  if (!of) return undefined
+  const { states: _states, ...stood } = of
+  const bake: Bake = {
+    id: newId(),
+    at: isoOf(at),
+    name: of.name,
+    formula: stood,
+    bread: of.id,
+    zone,
+    moments: [],
+    weighed: [],
+    figures: [],
+    timers: [],
+    finished: isoOf(at),
+    note: '',
+    verdict: '',
+  }
+  return { label: benchLabels.wrote(of.name), changes: [putBake(bake)] }
+}
+
 /** Deletes a bake, for good: it is gone from the storage with the next save; only undo brings it back. */
 export function removeBake(workbook: Workbook, id: string): Transaction | undefined {
   const kept = workbook.bakes?.find(bake => bake.id === id)

@@ -70,5 +70,6 @@ export const benchLabels = {
   finished: (name: string) => `Finish ${name}`,
   removed: (name: string) => `Delete the bake of ${name}`,
   said: (name: string) => `Note on the bake of ${name}`,
+  asBaked: (name: string) => `Keep ${name} as it was baked`,
   wrote: (name: string) => `Write down a bake of ${name}`,
 } as const
