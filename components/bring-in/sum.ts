@@ -10,9 +10,9 @@ export function sumInWords({ arrived }: Read, formulas: readonly Formula[], numb
     return formulas.length ? sumWords.formulas(formulas.length, lines) : sumWords.noFormula
   }
   if (!arrived.workbook) return sumWords.noWorkbook
-  const { name, formulas: all, larder, days = [] } = arrived.workbook
+  const { name, formulas: all, larder, days = [], bakes = [] } = arrived.workbook
   const saved = new Date(arrived.savedAt ?? '')
-  const words = sumWords.workbook(name, all.length, larder.length, days.length)
+  const words = sumWords.workbook(name, all.length, larder.length, days.length, bakes.length)
   return Number.isNaN(saved.getTime())
     ? words
     : sumWords.saved(

@@ -51,11 +51,12 @@ export const sumWords = {
     `${counted(formulas, 'formula')} and ${counted(lines, 'line')} understood`,
   noFormula: 'No formula understood',
   noWorkbook: 'No workbook understood',
-  workbook: (name: string, formulas: number, ingredients: number, days: number): string => {
+  workbook: (name: string, formulas: number, ingredients: number, days: number, bakes: number): string => {
     const holds = [
       counted(formulas, 'formula'),
       ...(ingredients > 0 ? [`${counted(ingredients, 'ingredient')} of the larder`] : []),
       ...(days > 0 ? [counted(days, 'day')] : []),
+      ...(bakes > 0 ? [counted(bakes, 'bake')] : []),
     ]
     return `${name || 'A workbook'}: ${[...holds.slice(0, -2), holds.slice(-2).join(' and ')].join(', ')}`
   },

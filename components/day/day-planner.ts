@@ -1,3 +1,4 @@
+import type { Happened } from '../../src/day/course/around-now.js'
 import { type DaySheet, openFound } from '../../src/day/plan/open-day.js'
 import {
   type Found,
@@ -22,6 +23,9 @@ export interface DayState {
   readonly progress: SearchProgress | undefined // while they are looked for
   readonly stopped: boolean // by the baker, before all was looked through
 }
+
+/** What a day is planned of: a workbook has it. */
+export type PlannedOf = Pick<Workbook, 'formulas' | 'leeway' | 'scale'>
 
 const nothing: DayState = {
   opened: undefined,
@@ -54,7 +58,12 @@ export class DayPlanner {
   }
 
   /** Plans a day as it stands; does nothing where it is as it was. */
-  plan(day: Day, { formulas: all, leeway = usualLeeway }: Workbook, larder: Larder): void {
+  plan(
+    day: Day,
+    { formulas: all, leeway = usualLeeway, scale }: PlannedOf,
+    larder: Larder,
+    happened?: Happened,
+  ): void {
     const ids = new Set(day.breads.map(bread => bread.formula))
     const formulas = all.filter(formula => ids.has(formula.id)).map(withoutStates)
     const before = this.#of
@@ -64,13 +73,14 @@ export class DayPlanner {
       before.day === day &&
       before.leeway === leeway &&
       before.larder === larder &&
+      before.happened === happened &&
       sameItems(before.formulas, formulas)
     )
       return
     if (!isSame) this.#answer = undefined
     if (!this.#weights || before?.larder !== larder || !sameItems(before.formulas, formulas))
-      this.#weights = new Weights(formulas, larder)
-    this.#of = { day, formulas, leeway, larder, earlier: this.#answer }
+      this.#weights = new Weights(formulas, larder, scale)
+    this.#of = { day, formulas, leeway, larder, earlier: this.#answer, happened }
     const { lastGood, isBare } = this.state
     this.state = isSame ? { ...nothing, lastGood, isBare } : nothing
     this.#asks += 1
@@ -84,7 +94,8 @@ export class DayPlanner {
     let done = false
     while (!done && performance.now() < end) done = planning.step(sliceProblems)
     // Why not all is at its minute is quickly found for one bread; for several it may take long.
-    const isQuick = (planning.hasPlan && planning.isStrict) || this.#of!.day.breads.length < 2
+    const isQuick =
+      (planning.hasPlan && planning.isStrict) || this.#of!.day.breads.length < 2 || this.#of!.happened
     if (done && isQuick) return this.#take(planning.found())
     this.state = { ...this.state, progress: planning.progress }
     this.#worker ??= this.#start()
@@ -148,7 +159,7 @@ export class DayPlanner {
   /** The day as it would be with nothing held, where that is quickly found. */
   #withoutHolds(): DaySheet | undefined {
     const { day } = this.#of!
-    if (day.holds.length === 0) return undefined
+    if (day.holds.length === 0 || this.#of!.happened) return undefined
     const of = { ...this.#of!, day: { ...day, holds: [] }, earlier: undefined }
     const planning = new Planning(of)
     const end = performance.now() + atOnce

@@ -83,6 +83,20 @@ export const dayStyles = css`
   .note .do button {
     background: var(--board);
   }
+  .bench {
+    margin: 18px 0 0;
+  }
+  .bench a {
+    display: inline-flex;
+    align-items: center;
+    min-height: 48px;
+    padding: 4px 22px;
+    background: var(--accent);
+    color: var(--accent-ink);
+    border-radius: var(--radius);
+    font-weight: 600;
+    text-decoration: none;
+  }
   .clock,
   .drawn {
     margin-top: 22px;
@@ -149,6 +163,7 @@ export const dayStyles = css`
       display: block;
     }
     .all,
+    .bench,
     .said button {
       display: none;
     }

@@ -85,6 +85,7 @@ export class TbDayList extends BaseElement {
             .items=${this.#newItems()}
           ></tb-menu>`
       }
+      <p><a class="plain" href="#bench">${daysWords.bakes}</a></p>
       ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${daysWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }

@@ -102,6 +102,7 @@ export class TbDay extends BaseElement {
           ></tb-day-facts>
         </section>
         ${this.#standing()}
+        ${day.breads.length ? html`<p class="bench"><a href="#bench/${day.id}">${dayWords.bench}</a></p>` : nothing}
         ${this.#drawn()}
         <section class="clock" aria-labelledby="by-the-clock">
           <h2 id="by-the-clock">${dayWords.byTheClock}</h2>

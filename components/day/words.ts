@@ -22,6 +22,7 @@ export const daysWords = {
   cleared: (count: number): string => `Cleared away: ${count}`,
   undo: 'Undo',
   all: 'All days',
+  bakes: 'Bakes',
   gone: 'That day is no longer planned.',
 } as const
 
@@ -36,6 +37,7 @@ export const dayWords = {
   byTheClock: 'By the clock',
   drawn: 'The day drawn',
   out: 'Take it along',
+  bench: 'To the bench',
   noBreads: 'Add a bread, and its steps stand here by the clock.',
   noSteps: 'None of these breads has a method yet. Write its steps on the formula, under the stages.',
   remarks: 'To know',

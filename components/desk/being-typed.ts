@@ -19,7 +19,7 @@ export interface TypingPage {
 }
 
 /** Kinds of fields that are of no formula. */
-const ofNone = new Set(['workbook', 'shelf', 'ingredient', 'pasted'])
+const ofNone = new Set(['bake', 'workbook', 'shelf', 'ingredient', 'pasted'])
 const holdersOnDay = ['tb-day', 'tb-by-clock', 'tb-day-breads', 'tb-water', 'tb-day-feedings'] // of fields that are not always there
 const longest = 100 // steps of waiting for a field to be there, 50 milliseconds each
 
@@ -160,6 +160,7 @@ export class BeingTyped {
     if (kind === 'pasted') wish(page, { want: 'bring-in' })
     else if (kind === 'ingredient') wish(page, { want: 'define', ingredient: rest })
     else if (kind === 'day') goTo(`days/${second}`)
+    else if (kind === 'bake') goTo(`bench/bake/${second}`)
     else if (kind === 'cell' || kind === 'shelf')
       findIn<OpensField>(page, kind === 'cell' ? 'tb-grid' : 'tb-shelf')?.openField?.(second, rest)
     else {

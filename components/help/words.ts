@@ -115,6 +115,11 @@ export const aboutDays = (): TemplateResult => html`<p>
     Beside the list stands how warm the water has to be for each mixing, and how much seed each levain wants for its
     time. Every temperature there follows from the day until it is typed; emptied, it follows again. Times that come from
     temperature are ranges: what you see goes before the clock.
+  </p>
+  <p>
+    <b>To the bench</b> shows one thing to do at a time, what to weigh for it, and what comes then. Press a line to tick
+    it off, and Done when a step is done; the rest is planned anew around it. What is done there is kept as a bake, under
+    Bakes, with what you measured and how it was.
   </p>`
 
 export const whereItIsKept = (): TemplateResult => html`<p>

@@ -25,6 +25,20 @@ export const methodStyles = css`
     list-style: none;
     counter-reset: step;
   }
+  .bench {
+    margin: 2px 0 4px;
+  }
+  .bench a {
+    display: inline-flex;
+    align-items: center;
+    min-height: var(--target);
+    color: var(--accent);
+  }
+  @media print {
+    .bench {
+      display: none;
+    }
+  }
   .feeding {
     display: flex;
     flex-wrap: wrap;

@@ -38,6 +38,7 @@ export const kindWords: Readonly<Record<Step['kind'], string>> = {
 
 export const methodWords = {
   heading: 'Method',
+  bench: 'At the bench: weigh and time it',
   hint: 'What is done, step by step: Mix, 10 min. Bulk, 3.5–4.5 h at 24 °C. Bake, 45 min at 230 °C.',
   of: (stage: string) => `Method of ${stage}`,
   step: (number: number, does: string) => (does ? `Step ${number}: ${does}` : `Step ${number}`),

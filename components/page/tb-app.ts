@@ -18,7 +18,7 @@ import './tb-head.js'
 import type { PlaceName } from './tb-places.js'
 import { threePlaces } from './three-places.js'
 import { Toast } from './toast.js'
-import { Whereabouts } from './whereabouts.js'
+import { isApart, Whereabouts } from './whereabouts.js'
 import { deletedSentence, dropHint, pageTitle, programName, skipToSheet } from './words.js'
 
 /** The whole page: one workbook, one open formula, and everything that is asked of them. */
@@ -266,7 +266,7 @@ export class TbApp extends BaseElement {
   protected override updated(): void {
     this.desk?.shown()
     this.#typed?.check()
-    if (this.place === 'days') return // which has a title of its own
+    if (isApart(this.place)) return // which has a title of its own
     const name = this.desk?.formula?.name
     document.title = name ? pageTitle(name) : programName
   }
@@ -276,7 +276,7 @@ export class TbApp extends BaseElement {
     const { readOnly } = this.#kept
     const drawer = layout === 'middle' && place === 'shelf'
     return html`
-      ${place === 'days' ? nothing : html`<button class="skip" @click=${() => this.#where.find({})}>${skipToSheet}</button>`}
+      ${isApart(place) ? nothing : html`<button class="skip" @click=${() => this.#where.find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
         .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}

@@ -7,6 +7,7 @@ import '../controls/tb-menu.js'
 import { BaseElement } from '../base/base-element.js'
 import type { Layout } from './layout.js'
 import type { PlaceName } from './tb-places.js'
+import { isApart } from './whereabouts.js'
 import { headWords, keptWords, placeWords, programName, stepWords } from './words.js'
 
 const ways: readonly { readonly label: string; readonly detail: Wish }[] = [
@@ -47,7 +48,7 @@ export class TbHead extends BaseElement {
   override render() {
     return html`<header>
       ${
-        this.layout === 'middle' && this.place !== 'days'
+        this.layout === 'middle' && !isApart(this.place)
           ? html`<button id="shelf" class="lined" aria-expanded=${this.place === 'shelf'} @click=${this.#shelf}>${headWords.shelf}</button>`
           : nothing
       }
@@ -81,7 +82,7 @@ export class TbHead extends BaseElement {
   }
 
   #way = (to: 'sheet' | 'days', name: string) => {
-    const isHere = (to === 'days') === (this.place === 'days')
+    const isHere = (to === 'days') === isApart(this.place)
     return html`<button aria-current=${isHere ? 'page' : nothing} @click=${() => wish(this, { want: 'go', to })}>${name}</button>`
   }
 

@@ -5,9 +5,9 @@ import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
 import { placesName, placeWords, remarksCounted } from './words.js'
 
-export type PlaceName = 'shelf' | 'sheet' | 'tally' | 'days'
+export type PlaceName = 'shelf' | 'sheet' | 'tally' | 'days' | 'bench'
 
-const places: readonly PlaceName[] = ['shelf', 'sheet', 'tally', 'days']
+const places = ['shelf', 'sheet', 'tally', 'days'] as const
 
 /** The foot of a phone's page: the three main readings, always in sight, and the way from place to place. */
 export class TbPlaces extends SheetElement {

@@ -7,6 +7,7 @@ import type { Desk } from '../desk/desk.js'
 import type { Asked } from '../working/open-working.js'
 import type { Layout } from './layout.js'
 import type { PlaceName } from './tb-places.js'
+import { isApart } from './whereabouts.js'
 import '../sheet/tb-sheet.js'
 import '../shelf/tb-shelf.js'
 import '../tally/tb-tally.js'
@@ -37,7 +38,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
   const { sheet } = desk
   const narrow = layout === 'narrow'
   const seen = (name: PlaceName) => !narrow || place === name
-  if (place === 'days') return dayPlace(shown)
+  if (isApart(place)) return apart(shown)
   const closeDrawer = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape' || !drawer) return
     event.preventDefault()
@@ -97,9 +98,19 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
     ${narrow ? foot(shown) : nothing}`
 }
 
-function dayPlace(shown: PlacesShown): TemplateResult {
-  const { desk, layout, numbers, readOnly } = shown
-  void import('../day/tb-days.js') // fetched when first gone to
+function apart(shown: PlacesShown): TemplateResult {
+  const { desk, layout, place, numbers, readOnly } = shown
+  if (place === 'bench') {
+    void import('../bench/tb-bench-place.js') // fetched when first gone to
+    return html`<tb-bench-place
+      .workbook=${desk.workbook}
+      .larder=${desk.larder}
+      .undoLabel=${desk.history.undoLabel}
+      .numbers=${numbers}
+      ?readOnly=${readOnly}
+    ></tb-bench-place>`
+  }
+  void import('../day/tb-days.js') // likewise
   return html`<tb-days
       .workbook=${desk.workbook}
       .larder=${desk.larder}

@@ -5,6 +5,9 @@ import { focusedIn } from '../typed/focused-in.js'
 import type { Layout } from './layout.js'
 import type { PlaceName } from './tb-places.js'
 
+/** Whether a place has the page to itself, with a title and an address of its own. */
+export const isApart = (place: PlaceName): place is 'days' | 'bench' => place === 'days' || place === 'bench'
+
 /** The page, as far as getting about on it goes. */
 interface Page extends BaseElement {
   readonly desk: Desk | undefined
@@ -23,7 +26,8 @@ export class Whereabouts {
 
   /** The place that the address names. */
   static get place(): PlaceName {
-    return location.hash.startsWith('#days') ? 'days' : 'sheet'
+    const [, named] = /^#(days|bench)\b/.exec(location.hash) ?? []
+    return (named as 'days' | undefined) ?? 'sheet'
   }
 
   /** The id of the formula that the address names. */
@@ -57,7 +61,7 @@ export class Whereabouts {
   /** Shows a place, with its address. */
   #turnTo(place: PlaceName): void {
     this.#page.place = place
-    goTo(place === 'days' ? place : (this.#page.desk?.formula?.id ?? ''))
+    goTo(isApart(place) ? place : (this.#page.desk?.formula?.id ?? ''))
   }
 
   /** Goes to a place. */
@@ -92,11 +96,12 @@ export class Whereabouts {
     const { desk, place } = this.#page
     const { formula, place: named } = Whereabouts
     const isOther = formula !== desk?.formula?.id && desk?.workbook.formulas.some(f => f.id === formula)
-    if (!isOther && (named === 'days') === (place === 'days')) return
+    const isHere = named === place || !(isApart(named) || isApart(place))
+    if (!isOther && isHere) return
     // What is being typed is of the place or the formula that goes.
     const at = focusedIn(this.#page)
     if (at?.matches('input, textarea')) at.blur()
-    if (named === 'days' || place === 'days') this.#page.place = named
+    if (!isHere) this.#page.place = named
     if (isOther) this.open(formula)
   }
 }

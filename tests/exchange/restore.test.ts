@@ -47,7 +47,7 @@ test('what a file would change is said before anything is changed', () => {
     plan.ingredients.map(f => `${f.incoming.name} is ${f.is}`),
     ['Mill salt is different', 'Bran salt is new'],
   )
-  assert.deepEqual(plan.missing, { formulas: [], ingredients: [], days: [] })
+  assert.deepEqual(plan.missing, { formulas: [], ingredients: [], days: [], bakes: [] })
   assert.deepEqual(plan.name, { current: 'Mill', incoming: 'Old mill' })
   assert.equal(plan.scaleDiffers, true)
   assert.deepEqual(

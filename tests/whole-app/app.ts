@@ -35,7 +35,7 @@ export class OpenApp {
 
   async #drawn(): Promise<void> {
     await waitUntil(
-      () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day'),
+      () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day, tb-bench'),
       'the app has drawn its place',
       15000,
     )

@@ -35,9 +35,10 @@ export const mergedCount = (plan: RestorePlan, wanted: RestoreWish): number =>
   ).length
 
 /** What would be lost of this workbook, were all of it replaced. */
-export const lostBy = ({ missing, formulas, ingredients, days }: RestorePlan): Lost => ({
+export const lostBy = ({ missing, formulas, ingredients, days, bakes }: RestorePlan): Lost => ({
   formulas: missing.formulas.length,
   ingredients: missing.ingredients.length,
   days: missing.days.length,
-  changed: [...formulas, ...ingredients, ...days].filter(item => item.is === 'different').length,
+  bakes: missing.bakes.length,
+  changed: [...formulas, ...ingredients, ...days, ...bakes].filter(item => item.is === 'different').length,
 })

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import type { Bake } from '../../../src/day/bench/bake.js'
 import type { Day } from '../../../src/dough/document/day.js'
 import type { Formula } from '../../../src/dough/document/formula.js'
 import type { Ingredient } from '../../../src/dough/document/larder.js'
@@ -9,7 +10,15 @@ import { BaseElement } from '../../base/base-element.js'
 import { fieldStyles } from '../../styles/field-styles.js'
 import { linesAsRead, linesAsReadStyles } from '../plan/lines-as-read.js'
 import { decisionOf, type RestoreWish } from './restore-wish.js'
-import { dayWords, differingWords, lookWords, mergeWords, namesWords, replaceWords } from './words.js'
+import {
+  bakeWords,
+  dayWords,
+  differingWords,
+  lookWords,
+  mergeWords,
+  namesWords,
+  replaceWords,
+} from './words.js'
 import { workbookStyles } from './workbook-styles.js'
 
 const namesShown = 30
@@ -59,7 +68,7 @@ export class TbWorkbookLook extends BaseElement {
   }
 
   #merging(): TemplateResult {
-    const { formulas, ingredients, days, name, cleared, later } = this.plan
+    const { formulas, ingredients, days, bakes, name, cleared, later } = this.plan
     return html`
       ${named(mergeWords.newFormulas, newOnes(formulas).map(nameOf))}
       ${this.#differing(mergeWords.differentFormulas, formulas, item => this.#formula(item))}
@@ -70,6 +79,11 @@ export class TbWorkbookLook extends BaseElement {
       ${named(mergeWords.newDays, newOnes(days).map(dayName))}
       ${this.#differing(mergeWords.differentDays, days, item => this.#choice(item, dayName(item.incoming)))}
       ${named(mergeWords.sameDays, sameOnes(days).map(dayName))}
+      ${named(mergeWords.newBakes, newOnes(bakes).map(bakeName))}
+      ${named(
+        mergeWords.differentBakes,
+        bakes.filter(({ is }) => is === 'different').map(({ incoming }) => bakeName(incoming)),
+      )}
       ${named(mergeWords.cleared, cleared.map(deletedName))}
       ${named(mergeWords.later, later)}
       ${name?.current ? html`<p class="quiet">${mergeWords.keepsName(name.current)}</p>` : nothing}
@@ -77,7 +91,8 @@ export class TbWorkbookLook extends BaseElement {
   }
 
   #replacing(): TemplateResult {
-    const { formulas, ingredients, days, missing, name, cleared, scaleDiffers, leewayDiffers } = this.plan
+    const { formulas, ingredients, days, bakes, missing, name, cleared, scaleDiffers, leewayDiffers } =
+      this.plan
     const all: readonly Incoming<Thing>[] = [...formulas, ...ingredients, ...days]
     const changed = all.filter(item => item.is === 'different')
     const gone = [...missing.formulas, ...missing.ingredients, ...missing.days]
@@ -88,7 +103,8 @@ export class TbWorkbookLook extends BaseElement {
         changed.map(item => called(item.incoming)),
         true,
       )}
-      ${named(replaceWords.isNew, newOnes(all).map(called))}
+      ${named(replaceWords.bakesGone, missing.bakes.map(bakeName), true)}
+      ${named(replaceWords.isNew, [...newOnes(all).map(called), ...newOnes(bakes).map(bakeName)])}
       ${named(replaceWords.same, sameOnes(all).map(called))}
       ${named(mergeWords.cleared, cleared.map(deletedName))}
       ${name ? html`<p>${replaceWords.called(name.incoming, name.current)}</p>` : nothing}
@@ -158,10 +174,11 @@ export class TbWorkbookLook extends BaseElement {
 const nameOf = ({ name }: { readonly name: string }): string => name
 const dayName = ({ name, date }: Day): string => dayWords(name, date)
 const deletedName = (cleared: Cleared): string => readCleared(cleared)?.thing.name ?? ''
+const bakeName = ({ name, at }: Bake): string => bakeWords(name, at)
 const called = (thing: Thing): string => ('breads' in thing ? dayName(thing) : thing.name)
-const newOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
+const newOnes = <T>(items: readonly Incoming<T>[]): T[] =>
   items.filter(item => item.is === 'new').map(item => item.incoming)
-const sameOnes = <T extends Thing>(items: readonly Incoming<T>[]): T[] =>
+const sameOnes = <T>(items: readonly Incoming<T>[]): T[] =>
   items.filter(item => item.is === 'same').map(item => item.incoming)
 
 function named(heading: string, names: readonly string[], isGrave = false): TemplateResult | typeof nothing {

@@ -19,6 +19,8 @@ export const mergeWords = {
   newDays: 'Days, to be added',
   differentDays: 'Days that differ from yours',
   sameDays: 'Days, the same',
+  newBakes: 'Bakes, to be added',
+  differentBakes: 'Bakes that went on in both, brought together',
   cleared: 'Deleted there: it can be brought back here too',
   later: 'For a later Tarebook, kept as it is',
   keepsName: (name: string): string => `The workbook keeps its name, ${name}.`,
@@ -28,6 +30,7 @@ export const mergeWords = {
 /** What replacing does, likewise. */
 export const replaceWords = {
   gone: 'Cleared away from here, not in the file',
+  bakesGone: 'Bakes gone from here, not in the file',
   changed: 'Changed to what the file says',
   isNew: 'New',
   same: 'The same',
@@ -51,6 +54,9 @@ export const differingWords = {
 /** `Saturday oven, 2026-12-05` */
 export const dayWords = (name: string, date: string): string => `${name}, ${date}`
 
+/** `Mill wheat, 2026-12-05` of a bake. */
+export const bakeWords = (name: string, at: string): string => `${name}, ${at.slice(0, 10)}`
+
 /** Names in a row, some of which are left out. */
 export const namesWords = (names: readonly string[], more: number): string =>
   `${names.join(' · ')}${more > 0 ? ` and ${more} more` : ''}`
@@ -60,11 +66,12 @@ export interface Lost {
   readonly formulas: number
   readonly ingredients: number
   readonly days: number
+  readonly bakes: number
   readonly changed: number
 }
 
 /** What is asked before all is replaced, the first and the second time. */
-export function restoreQuestion({ formulas, ingredients, days, changed }: Lost, time: 1 | 2): string {
+export function restoreQuestion({ formulas, ingredients, days, bakes, changed }: Lost, time: 1 | 2): string {
   if (time === 2) return 'Really replace everything in this workbook? One undo brings it back.'
   const parts = [
     ...(formulas > 0 ? [`${counted(formulas, 'formula')} of yours would be cleared away`] : []),
@@ -72,6 +79,7 @@ export function restoreQuestion({ formulas, ingredients, days, changed }: Lost, 
       ? [`${counted(ingredients, 'ingredient')} of your larder would be cleared away`]
       : []),
     ...(days > 0 ? [`${counted(days, 'day')} of yours would be cleared away`] : []),
+    ...(bakes > 0 ? [`${counted(bakes, 'bake')} of yours would be gone`] : []),
     ...(changed > 0 ? [`${counted(changed, 'thing')} of yours would be as in the file`] : []),
   ]
   return parts.length > 0

@@ -2,6 +2,7 @@ import { type Day, usualLeeway } from '../../dough/document/day.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
+import type { Happened } from '../course/around-now.js'
 import { instantOf, localOf, localText, readClock } from '../course/clock.js'
 import type { Bread } from '../course/course.js'
 import type { DayEvent } from '../course/day-network.js'
@@ -25,6 +26,7 @@ export interface DayMoment {
 /** A day with its times, kept up to date as it changes. */
 export interface DaySheet {
   readonly day: Day
+  readonly written: DayProblem // as a problem of times
   readonly breads: readonly Bread[] // those whose formulas are there, in the order of the day
   readonly plan: PlannedDay | undefined // undefined: a conflict, or nothing to do
   readonly conflict: DayConflict | undefined
@@ -71,22 +73,28 @@ class WorkedDay implements DaySheet {
   #day: Day
   readonly #formulas: readonly Formula[]
   readonly #leeway: number
+  readonly #happened: Happened | undefined
   readonly #weights: Weights
   #written!: DayProblem
   #plan: PlannedDay | undefined
   #conflict: DayConflict | undefined
   #later: readonly NearestOf[] = []
 
-  constructor({ day, formulas, leeway }: PlanningOf, weights: Weights, found?: Found) {
+  constructor({ day, formulas, leeway, happened }: PlanningOf, weights: Weights, found?: Found) {
     this.#day = day
     this.#formulas = formulas
     this.#leeway = leeway
+    this.#happened = happened
     this.#weights = weights
-    this.#take(found ?? planDay({ day, formulas, leeway }))
+    this.#take(found ?? planDay(this.#of))
+  }
+
+  get #of(): PlanningOf {
+    return { day: this.#day, formulas: this.#formulas, leeway: this.#leeway, happened: this.#happened }
   }
 
   #take(found: Found): void {
-    const of = { day: this.#day, formulas: this.#formulas, leeway: this.#leeway }
+    const of = this.#of
     const written = writtenFor(found, of)
     const { answer } = found
     this.#written = written
@@ -96,11 +104,14 @@ class WorkedDay implements DaySheet {
   }
 
   #replan(): void {
-    this.#take(planDay({ day: this.#day, formulas: this.#formulas, leeway: this.#leeway }))
+    this.#take(planDay(this.#of))
   }
 
   get day(): Day {
     return this.#day
+  }
+  get written(): DayProblem {
+    return this.#written
   }
   get breads(): readonly Bread[] {
     return this.#written.breads
@@ -160,7 +171,9 @@ class WorkedDay implements DaySheet {
   }
 
   weighList(moment: string): readonly ToWeigh[] {
-    return this.#weights.of(this.#day, this.#written, this.#event(moment))
+    const event = this.stepAt(moment)
+    if (!event) throw new RangeError(`There is no moment ${moment} in ${this.#day.name}.`)
+    return this.#weights.of(this.#day, this.#written, event)
   }
 
   figures(bread: string): FigureSheet | undefined {

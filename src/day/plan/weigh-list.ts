@@ -1,12 +1,13 @@
 import '../../dough/cells/rare-cells-at-once.js'
+import type { Scale } from '../../dough/document/batch.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
+import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
 import { stepsOf } from '../method/stage-steps.js'
-import type { PlannedEvent } from './planned.js'
 
 /** Something to be weighed at a step. */
 export interface ToWeigh {
@@ -20,11 +21,13 @@ export interface ToWeigh {
 export class Weights {
   readonly #formulas: ReadonlyMap<string, Formula>
   readonly #larder: Larder | undefined
+  readonly #scale: Scale | undefined
   readonly #sheets = new Map<string, { readonly formula: Formula; readonly sheet: FigureSheet }>()
 
-  constructor(formulas: readonly Formula[], larder: Larder | undefined) {
+  constructor(formulas: readonly Formula[], larder: Larder | undefined, scale?: Scale) {
     this.#formulas = new Map(formulas.map(f => [f.id, f]))
     this.#larder = larder
+    this.#scale = scale
   }
 
   /** The sheet of one bread of the day: its formula with the day's batch. */
@@ -36,13 +39,13 @@ export class Weights {
     if (known && known.formula.batch === batch && known.sheet.larder === (this.#larder ?? known.sheet.larder))
       return known.sheet
     const made = { ...formula, batch }
-    const sheet = openSheet(made, this.#larder)
+    const sheet = openSheet(made, this.#larder, this.#scale)
     this.#sheets.set(bread, { formula: made, sheet })
     return sheet
   }
 
   /** What goes in at a step; where the stage is made for several breads, the weights added line by line. */
-  of(day: Day, { breads }: DayProblem, event: PlannedEvent): readonly ToWeigh[] {
+  of(day: Day, { breads }: DayProblem, event: DayEvent): readonly ToWeigh[] {
     const first = breads.find(b => b.id === event.breads[0])
     const stage = first?.formula.stages.find(s => s.id === event.stage)
     const step = stage && stepsOf(stage, 0).find(s => s.step.id === event.step.id)

@@ -1,4 +1,4 @@
-/** What is a list in the data of a formula or a day. */
+/** What is a list in the data of a formula, a day or a bake. */
 export type Listed =
   | 'line'
   | 'stage'
@@ -12,8 +12,12 @@ export type Listed =
   | 'oven'
   | 'night'
   | 'mixing'
+  | 'moment'
+  | 'weight'
+  | 'figure'
+  | 'timer'
 
-/** What was left out of a formula, an ingredient or a day. */
+/** What was left out of a formula, an ingredient, a day or a bake. */
 export type LeftOut =
   | { readonly code: 'fieldNotUnderstood'; readonly field: string }
   | { readonly code: 'itemsUnreadable'; readonly listed: Listed; readonly count: number }

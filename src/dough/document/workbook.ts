@@ -12,18 +12,19 @@ export interface Workbook {
   readonly leeway?: number // how far a wait of one time moves on a day, fraction of 1; left out: the usual 0.15
   readonly days?: readonly Day[] // in the order they were planned; left out: none
   readonly cleared?: readonly Cleared[] // what was deleted and can be brought back; left out: nothing
+  readonly bakes?: readonly Unread[] // what was baked; left out: nothing
   readonly later?: LaterFields
 }
 
-/**
- * Something that was deleted, cleared away for a while. Of what is in it nothing is known: `readClearedData` reads it when it
- * is wanted.
- */
-export interface Cleared {
+/** Something of which it is known when it was, and nothing of what is in it until that is wanted. */
+export interface Unread {
   readonly id: string // of its own
-  readonly at: string // ISO 8601, UTC: when it was deleted
+  readonly at: string // ISO 8601, UTC
   readonly [field: string]: unknown
 }
+
+/** Something that was deleted, cleared away for a while: `readClearedData` reads it, `at` is when it was deleted. */
+export type Cleared = Unread
 
 /** Milliseconds for which what was deleted can be brought back: 30 days. */
 export const clearedFor = 30 * 864e5
@@ -52,10 +53,16 @@ export interface WorkbookOptions {
 export const emptyWorkbook: Workbook = { name: '', formulas: [], larder: [] }
 
 /** The lists of a workbook, by what is in them. */
-const lists = { formula: 'formulas', ingredient: 'larder', day: 'days', cleared: 'cleared' } as const
+const lists = {
+  formula: 'formulas',
+  ingredient: 'larder',
+  day: 'days',
+  cleared: 'cleared',
+  bake: 'bakes',
+} as const
 type ListName = (typeof lists)[keyof typeof lists]
 
-/** The workbook with another list; days and what is cleared away are left out where there are none. */
+/** The workbook with another list; days, bakes and what is cleared away are left out where there are none. */
 export function withList<L extends ListName>(
   workbook: Workbook,
   which: L,
@@ -76,6 +83,7 @@ export type Change =
       readonly value: { readonly name?: string } & WorkbookOptions
     }
   | { readonly of: 'day'; readonly id: string; readonly value?: Day; readonly index?: number }
+  | { readonly of: 'bake'; readonly id: string; readonly value?: Unread; readonly index?: number }
   | { readonly of: 'cleared'; readonly id: string; readonly value?: Cleared; readonly index?: number }
   | { readonly of: 'ingredient'; readonly id: string; readonly value?: Ingredient; readonly index?: number }
   | { readonly of: 'formula'; readonly id: string; readonly value?: Formula; readonly index?: number }
@@ -159,6 +167,7 @@ function applyOne(
     case 'ingredient':
     case 'day':
     case 'cleared':
+    case 'bake':
     case 'formula': {
       const { of, id, value, index } = change
       const { list, inverse } = put<HasId>(workbook[lists[of]] ?? [], id, value, index)

@@ -1,4 +1,7 @@
 import '../../dough/larder/usual-notes.js'
+import type { Bake } from '../../day/bench/bake.js'
+import { bakesIn } from '../../day/bench/bake-data.js'
+import { joinedBakes } from '../../day/bench/joined-bakes.js'
 import { isFields } from '../../dough/data/fields.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, nameKey, newId } from '../../dough/document/formula.js'
@@ -9,6 +12,7 @@ import {
   type Cleared,
   clearedFor,
   type Transaction,
+  type Unread,
   type Workbook,
 } from '../../dough/document/workbook.js'
 import { clearingAway } from '../../dough/edits/clear-away.js'
@@ -30,10 +34,12 @@ export interface RestorePlan {
   readonly formulas: readonly Incoming<Formula>[] // in the order of the file
   readonly ingredients: readonly Incoming<Ingredient>[] // of the larder
   readonly days: readonly Incoming<Day>[]
+  readonly bakes: readonly Incoming<Bake>[] // of one that is here too, both are brought together
   readonly missing: {
     readonly formulas: readonly Formula[]
     readonly ingredients: readonly Ingredient[]
     readonly days: readonly Day[]
+    readonly bakes: readonly Bake[]
   } // here but not in the file: gone after replacing
   readonly name: { readonly current: string; readonly incoming: string } | undefined // where they differ
   readonly scaleDiffers: boolean
@@ -56,7 +62,7 @@ export type RestoreChoice =
 
 interface Kept {
   readonly id: string
-  readonly name: string
+  readonly name?: unknown
 }
 
 interface Comparing<T> {
@@ -68,7 +74,7 @@ function compared<T extends Kept>(
   current: readonly T[],
   incoming: readonly T[],
   same: (a: T, b: T) => boolean,
-  { usual = [], key = ({ name }) => nameKey(name) }: Comparing<T> = {},
+  { usual = [], key = ({ name }) => nameKey(String(name)) }: Comparing<T> = {},
 ): Incoming<T>[] {
   const known = [...usual, ...[...current].reverse()]
   const byId = new Map(known.map(item => [item.id, item]))
@@ -102,15 +108,19 @@ export function restorePlan(current: Workbook, incoming: Workbook): RestorePlan 
     (here, file) => sameData({ ...here, id: '' }, { ...withTheseIds(file, ids), id: '' }),
     { key: ({ name, date }) => `${date} ${nameKey(name)}` },
   )
-  const there = new Set<unknown>([...formulas, ...ingredients, ...days].map(item => item.current))
+  const bakesHere = bakesIn(current)
+  const bakes = compared(bakesHere, bakesIn(incoming), sameData, { key: ({ id }) => id })
+  const there = new Set<unknown>([...formulas, ...ingredients, ...days, ...bakes].map(item => item.current))
   return {
     formulas,
     ingredients,
     days,
+    bakes,
     missing: {
       formulas: current.formulas.filter(f => !there.has(f)),
       ingredients: current.larder.filter(i => !there.has(i)),
       days: (current.days ?? []).filter(day => !there.has(day)),
+      bakes: bakesHere.filter(bake => !there.has(bake)),
     },
     name: current.name === incoming.name ? undefined : { current: current.name, incoming: incoming.name },
     scaleDiffers: !sameData(current.scale, incoming.scale),
@@ -170,6 +180,11 @@ const ofDay = (id: string, value?: Day, index?: number): Change => ({
   ...(value && { value }),
   ...(index === undefined ? {} : { index }),
 })
+const ofBake = (id: string, value?: Bake): Change => ({
+  of: 'bake',
+  id,
+  ...(value && { value: value as unknown as Unread }),
+})
 const ofCleared = (value: Cleared): Change => ({ of: 'cleared', id: value.id, value })
 /** What is here and in the file too, alike. */
 const sameInBoth = ({ formulas, ingredients, days }: RestorePlan): ReadonlySet<unknown> =>
@@ -211,6 +226,8 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
           plan.missing.days,
           ofDay,
         ),
+        ...plan.missing.bakes.map(({ id }) => ofBake(id)),
+        ...plan.bakes.flatMap(({ is, incoming }) => (is === 'same' ? [] : [ofBake(incoming.id, incoming)])),
         ...plan.cleared.map(ofCleared),
       ],
     }
@@ -272,7 +289,9 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     }
     changes.push(ofIngredient(value.id, value))
   }
+  const dayIds = new Map<string, string>()
   for (const item of plan.days) {
+    if (item.current) dayIds.set(item.incoming.id, item.current.id)
     const then = item.is === 'new' ? 'beside' : item.is === 'same' ? 'keep' : onDifference(item)
     if (then === 'keep') continue
     const day = withTheseIds(item.incoming, ids)
@@ -284,6 +303,13 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
           ? { ...day, id: isFree ? day.id : newId() }
           : { ...day, id: newId(), name: fromFile(day.name) }
     changes.push(ofDay(value.id, value))
+    dayIds.set(item.incoming.id, value.id)
+  }
+  for (const { is, incoming, current: here } of plan.bakes) {
+    if (is === 'same') continue
+    const bake =
+      incoming.day === undefined ? incoming : { ...incoming, day: dayIds.get(incoming.day) ?? incoming.day }
+    changes.push(ofBake(bake.id, here ? joinedBakes(here, bake) : bake))
   }
   for (const cleared of plan.cleared) changes.push(ofCleared(withTheirIds(cleared, ids)))
   const name = current.name === '' ? incoming.name : current.name

@@ -4,7 +4,7 @@ import { quoted } from '../csv/row.js'
 
 /** What it was left out of: by its name, or its place in the file from 1; of a link there is only one. */
 export interface DataItem {
-  readonly item: 'formula' | 'ingredient' | 'day' | 'deleted thing'
+  readonly item: 'formula' | 'ingredient' | 'day' | 'bake' | 'deleted thing'
   readonly name?: string
   readonly place?: number
 }
@@ -19,7 +19,7 @@ export type DataDiagnostic =
   | { readonly code: 'fileOfNewerVersion'; readonly version: number; readonly known: number }
   | {
       readonly code: 'tooManyItems'
-      readonly items: 'formulas' | 'ingredients' | 'days' | 'deleted things'
+      readonly items: 'formulas' | 'ingredients' | 'days' | 'bakes' | 'deleted things'
       readonly count: number
       readonly most: number
     }

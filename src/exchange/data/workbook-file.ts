@@ -1,3 +1,4 @@
+import { readBakeData } from '../../day/bench/bake-data.js'
 import { readClearedData } from '../../dough/data/cleared-data.js'
 import { readDayData } from '../../dough/data/day-data.js'
 import { type Fields, isFields, type Tell } from '../../dough/data/fields.js'
@@ -6,7 +7,13 @@ import { readIngredientData } from '../../dough/data/ingredient-data.js'
 import type { LeftOut } from '../../dough/data/left-out.js'
 import { isLeeway, isScale } from '../../dough/document/checks.js'
 import { type Formula, newId, type Problem } from '../../dough/document/formula.js'
-import { type Cleared, optionsOf, type Workbook, withList } from '../../dough/document/workbook.js'
+import {
+  type Cleared,
+  optionsOf,
+  type Unread,
+  type Workbook,
+  withList,
+} from '../../dough/document/workbook.js'
 import type { Worded } from '../../engine/index.js'
 import { whyHostile } from './hostile.js'
 import { tooLarge } from './too-long.js'
@@ -33,7 +40,7 @@ export interface WorkbookRead {
  * gives the same text, byte for byte, fields of later versions included.
  */
 export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISOString()): string {
-  const { name, scale, leeway, formulas, larder, days, cleared, later } = workbook
+  const { name, scale, leeway, formulas, larder, days, bakes, cleared, later } = workbook
   const file = {
     format: formatName,
     version: formatVersion,
@@ -44,6 +51,7 @@ export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISO
     formulas,
     larder,
     days,
+    bakes,
     cleared,
     ...later,
   }
@@ -133,7 +141,7 @@ function readFormula(value: unknown, tell: Tell): Formula | undefined {
 }
 
 /**
- * The workbook in the text of a workbook file. Each field is looked at: a formula, an ingredient of the larder or a day
+ * The workbook in the text of a workbook file. Each field is looked at: a formula, an ingredient of the larder, a day or a bake
  * that is damaged is left out with a problem, and what it can do without is left out of it. Never throws.
  */
 export function readWorkbookFile(text: string): WorkbookRead {
@@ -155,6 +163,7 @@ export function readWorkbookFile(text: string): WorkbookRead {
     formulas,
     larder,
     days,
+    bakes,
     cleared,
     ...later
   } = file as Fields
@@ -162,6 +171,7 @@ export function readWorkbookFile(text: string): WorkbookRead {
     [formulas, 'formulas'],
     [larder, 'ingredients'],
     [days, 'days'],
+    [bakes, 'bakes'],
     [cleared, 'deleted things'],
   ] as const)
     if (Array.isArray(list) && list.length > mostItems)
@@ -185,8 +195,9 @@ export function readWorkbookFile(text: string): WorkbookRead {
   }
   const planned = withList(workbook, 'days', readItems(days, 'day', readDayData, told))
   const deleted = readItems(cleared, 'deleted thing', readClearedData, told) as readonly unknown[]
+  const baked = readItems(bakes, 'bake', readBakeData, told) as readonly unknown[] as readonly Unread[]
   return {
-    workbook: withList(planned, 'cleared', deleted as readonly Cleared[]),
+    workbook: withList(withList(planned, 'cleared', deleted as readonly Cleared[]), 'bakes', baked),
     ...(typeof savedAt === 'string' ? { savedAt } : {}),
     problems: told.all(),
   }

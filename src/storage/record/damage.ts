@@ -4,7 +4,12 @@ import type { LeftOut } from '../../dough/data/left-out.js'
 export type Damage =
   | { readonly code: 'shelfUnreadable' | 'formulaMissing' | 'dayMissing' }
   | {
-      readonly code: 'formulaUnreadable' | 'dayUnreadable' | 'ingredientUnreadable' | 'clearedUnreadable'
+      readonly code:
+        | 'formulaUnreadable'
+        | 'dayUnreadable'
+        | 'ingredientUnreadable'
+        | 'clearedUnreadable'
+        | 'bakeUnreadable'
       readonly name?: string
     }
   | {

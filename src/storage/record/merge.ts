@@ -15,7 +15,7 @@ interface HasId {
 }
 
 interface Named extends HasId {
-  readonly name: string
+  readonly name?: unknown
 }
 
 /** The workbook that keeps what two tabs did, and the names of the copies that took. */
@@ -29,7 +29,7 @@ export interface Merged {
  * (`base` → `theirs`), and loses nothing:
  * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
  * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
- * larder's ingredients and the days. What one of them deleted is cleared away, unless it is kept after all. Theirs decides the workbook's name, its scale, its leeway, its fields of later versions and the order where both
+ * larder's ingredients, the days and the bakes. What one of them deleted is cleared away, unless it is kept after all. Theirs decides the workbook's name, its scale, its leeway, its fields of later versions and the order where both
  * changed them.
  */
 export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
@@ -52,13 +52,16 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
   const days = mergeLists(baseDays!, myDays!, theirDays!, (there, copy) => [there, copy], copies)
   const kept = withList(shelf, 'days', days)
   const cleared = mergeCleared(base, mine, theirs, kept)
-  const workbook = withList(kept, 'cleared', cleared)
+  const [baseBakes, myBakes, theirBakes] = [base, mine, theirs].map(({ bakes = [] }) => bakes)
+  const bakes = mergeLists(baseBakes!, myBakes!, theirBakes!, (there, copy) => [there, copy], copies)
+  const workbook = withList(withList(kept, 'cleared', cleared), 'bakes', bakes)
   const asTheirs =
     workbook.name === theirs.name &&
     sameData(optionsOf(workbook), optionsOf(theirs)) &&
     sameItems(workbook.formulas, theirs.formulas) &&
     sameItems(workbook.larder, theirs.larder) &&
     sameItems(days, theirDays!) &&
+    sameItems(bakes, theirBakes!) &&
     sameItems(cleared, theirs.cleared ?? [])
   return { workbook: asTheirs ? theirs : workbook, copies }
 }
@@ -99,7 +102,7 @@ function mergeLists<T extends Named>(
   const ids = new Set([...first.keys(), ...second.keys()])
 
   const copyOf = (item: T): T => {
-    const copy = { ...item, id: newId(), name: fromAnotherTab(item.name) }
+    const copy = { ...item, id: newId(), name: fromAnotherTab(String(item.name)) }
     copies.push(copy.name)
     return copy
   }

@@ -2,7 +2,7 @@ import { type Fields, isFields, type Tell } from '../../dough/data/fields.js'
 import type { LeftOut } from '../../dough/data/left-out.js'
 import { isPlain } from '../../dough/data/plain.js'
 import { isLeeway, isScale } from '../../dough/document/checks.js'
-import { type Cleared, optionsOf } from '../../dough/document/workbook.js'
+import { optionsOf, type Unread } from '../../dough/document/workbook.js'
 
 export const hasTexts = (value: unknown, ...names: readonly string[]): value is Fields =>
   isFields(value) && names.every(name => typeof value[name] === 'string')
@@ -39,9 +39,9 @@ export const optionsIn = ({
     later: isFields(later) && isPlain(later) ? later : undefined,
   })
 
-/** What was deleted, as it is stored: what is in it is read when it is wanted. */
-export const readCleared: ReadData<Cleared> = value =>
-  hasTexts(value, 'id', 'at') ? (value as unknown as Cleared) : undefined
+/** What was deleted or baked, as it is stored: what is in it is read when it is wanted. */
+export const readUnread: ReadData<Unread> = value =>
+  hasTexts(value, 'id', 'at') ? (value as unknown as Unread) : undefined
 
 /** The name in a part that cannot be read, for the sentence that says so. */
 export const nameIn = (part: unknown): { readonly name?: string } =>

@@ -8,7 +8,7 @@ import { sameData } from '../../dough/document/same-data.js'
 import { clearedFor, emptyWorkbook, optionsOf, type Workbook } from '../../dough/document/workbook.js'
 import type { PartChanges } from '../disk/parts.js'
 import type { Damage } from './damage.js'
-import { hasTexts, nameIn, optionsIn, type ReadData, readCleared, readPart } from './read-part.js'
+import { hasTexts, nameIn, optionsIn, type ReadData, readPart, readUnread } from './read-part.js'
 import { type TypedText, typedIn, typedKey } from './typed-texts.js'
 
 /** The key of the part that holds everything but the formulas and the days, and their order. */
@@ -19,8 +19,8 @@ export const unsavedKey = (page: string): string => `unsaved ${page}`
 export const stepsKey = 'steps'
 /** The key of something damaged that was put aside. */
 const asideKey = (what: string): string => `damaged ${what}`
-/** What has a record each. What is cleared away has no order, and is read whole or not at all. */
-type Recorded = 'formula' | 'day' | 'cleared'
+/** What has a record each. What is cleared away and what was baked has no order, and is read whole or not at all. */
+type Recorded = 'formula' | 'day' | 'cleared' | 'bake'
 const keyOf = (what: Recorded, id = ''): string => `${what} ${id}`
 const formatName = 'tarebook workbook'
 const formatVersion = 1
@@ -49,6 +49,7 @@ export interface Stored {
   readonly damagedFormulas: readonly string[] // ids; what is stored of them is left alone
   readonly damagedDays: readonly string[] // likewise
   readonly damagedCleared: readonly string[] // likewise
+  readonly damagedBakes: readonly string[] // likewise
   readonly damagedIngredients: readonly unknown[] // written back as they were
   readonly mended: ReadonlySet<string> // keys of what reading made something else of; written anew at the next save
   readonly damaged: ReadonlyMap<string, unknown> // by key: what was read in part, as it was; put aside at the next save
@@ -71,6 +72,7 @@ export const nothingStored: Stored = {
   damaged: new Map(),
   aside: new Map(),
   damagedCleared: [],
+  damagedBakes: [],
   outdated: [],
   unsaved: new Map(),
   typed: [],
@@ -198,7 +200,8 @@ export function readStored(
   )
   const days = recordsIn('day', parts, { order: head?.days, known: before.days, read: readDay }, found)
   const { larder, damagedIngredients } = larderIn(head, found)
-  const cleared = recordsIn('cleared', parts, { known: before.cleared, read: readCleared }, found)
+  const cleared = recordsIn('cleared', parts, { known: before.cleared, read: readUnread }, found)
+  const bakes = recordsIn('bake', parts, { known: before.bakes, read: readUnread }, found)
   const limit = new Date(Date.now() - clearedFor).toISOString()
   const left = cleared.items.filter(({ at }) => at >= limit)
   const having = (prefix: string) => new Map(keysOf(parts, prefix).map(key => [key, parts.get(key)]))
@@ -211,6 +214,7 @@ export function readStored(
       ...optionsIn(head),
       ...(days.items.length > 0 && { days: days.items }),
       ...(left.length > 0 && { cleared: left }),
+      ...(bakes.items.length > 0 && { bakes: bakes.items }),
     },
     head,
     ...(part !== undefined && !head ? { damagedHead: part } : {}),
@@ -221,6 +225,7 @@ export function readStored(
     damaged: found.damaged,
     aside: having(asideKey('')),
     damagedCleared: cleared.damaged,
+    damagedBakes: bakes.damaged,
     outdated: cleared.items.filter(item => !left.includes(item)).map(({ id }) => keyOf('cleared', id)),
     unsaved: having(unsavedKey('')),
     typed: typedIn(parts.get(typedKey)),
@@ -237,13 +242,23 @@ const stepsOf = (part: unknown, head: Head | undefined): { readonly steps?: unkn
 
 /** Everything stored that could not be read, or not all of it, by its key and as it is. */
 export function damagedParts(
-  { aside, damaged, damagedHead, damagedIngredients, damagedFormulas, damagedDays, damagedCleared }: Stored,
+  {
+    aside,
+    damaged,
+    damagedHead,
+    damagedIngredients,
+    damagedFormulas,
+    damagedDays,
+    damagedCleared,
+    damagedBakes,
+  }: Stored,
   parts: ReadonlyMap<string, unknown>,
 ): ReadonlyMap<string, unknown> {
   const whole = [
     ...damagedFormulas.map(id => keyOf('formula', id)),
     ...damagedDays.map(id => keyOf('day', id)),
     ...damagedCleared.map(id => keyOf('cleared', id)),
+    ...damagedBakes.map(id => keyOf('bake', id)),
   ]
   return new Map([
     ...aside,
@@ -307,6 +322,7 @@ export function changesTo(
     ...putRecords('formula', puts, origin, origin.workbook.formulas, workbook.formulas),
     ...putRecords('day', puts, origin, origin.workbook.days, workbook.days),
     ...putRecords('cleared', puts, origin, origin.workbook.cleared, workbook.cleared),
+    ...putRecords('bake', puts, origin, origin.workbook.bakes, workbook.bakes),
     ...origin.outdated,
     ...takenIn,
   ]

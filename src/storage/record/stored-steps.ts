@@ -1,3 +1,4 @@
+import { readBakeData } from '../../day/bench/bake-data.js'
 import '../../dough/cells/rare-cells-at-once.js'
 import { readClearedData } from '../../dough/data/cleared-data.js'
 import { readDayData } from '../../dough/data/day-data.js'
@@ -71,6 +72,8 @@ function isChange(change: unknown): change is Change {
       )
     case 'day':
       return hasTexts(change, 'id') && (none || isWhole(value, readDayData))
+    case 'bake':
+      return hasTexts(change, 'id') && (none || isWhole(value, readBakeData))
     case 'cleared':
       return hasTexts(change, 'id') && (none || isWhole(value, readClearedData))
     case 'ingredient':

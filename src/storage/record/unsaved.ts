@@ -8,12 +8,13 @@ import type { Ingredient } from '../../dough/document/larder.js'
 import {
   type Cleared,
   optionsOf,
+  type Unread,
   type Workbook,
   type WorkbookOptions,
   withList,
 } from '../../dough/document/workbook.js'
 import { type Merged, merge } from './merge.js'
-import { hasTexts, optionsIn, type ReadData, readCleared, readPart } from './read-part.js'
+import { hasTexts, optionsIn, type ReadData, readPart, readUnread } from './read-part.js'
 import type { Stored } from './record.js'
 
 const formatName = 'tarebook unsaved edits'
@@ -27,6 +28,7 @@ interface Side extends Pick<Workbook, keyof WorkbookOptions> {
   readonly formulas: readonly Formula[]
   readonly days?: readonly Day[] // all of them; left out: none
   readonly cleared?: readonly Cleared[] // likewise
+  readonly bakes?: readonly Unread[] // likewise
 }
 
 /**
@@ -54,6 +56,7 @@ const sideOf = (workbook: Workbook, shared: ReadonlySet<Formula>): Side => ({
   ...optionsOf(workbook),
   ...(workbook.days && { days: workbook.days }),
   ...(workbook.cleared && { cleared: workbook.cleared }),
+  ...(workbook.bakes && { bakes: workbook.bakes }),
   shelf: workbook.formulas.map(formula => formula.id),
   formulas: workbook.formulas.filter(formula => !shared.has(formula)),
 })
@@ -68,9 +71,10 @@ function sideIn(value: unknown, readDay: ReadData<Day>): Side | undefined {
   const larder = each(value.larder, readIngredientData)
   const formulas = each(value.formulas, readFormulaData)
   const days = value.days === undefined ? [] : each(value.days, readDay)
-  const cleared = value.cleared === undefined ? [] : each(value.cleared, readCleared)
+  const cleared = value.cleared === undefined ? [] : each(value.cleared, readUnread)
+  const bakes = value.bakes === undefined ? [] : each(value.bakes, readUnread)
   const { shelf } = value
-  if (!larder || !formulas || !days || !cleared || !Array.isArray(shelf)) return undefined
+  if (!larder || !formulas || !days || !cleared || !bakes || !Array.isArray(shelf)) return undefined
   return {
     name: String(value.name),
     larder,
@@ -79,6 +83,7 @@ function sideIn(value: unknown, readDay: ReadData<Day>): Side | undefined {
     ...optionsIn(value),
     ...(days.length > 0 && { days }),
     ...(cleared.length > 0 && { cleared }),
+    ...(bakes.length > 0 && { bakes }),
   }
 }
 
@@ -114,5 +119,6 @@ function filled(side: Side, now: Workbook): Workbook {
     ...optionsIn(side),
     formulas: side.shelf.flatMap(id => formulas.get(id) ?? []),
   }
-  return withList(withList(workbook, 'days', side.days ?? []), 'cleared', side.cleared ?? [])
+  const planned = withList(workbook, 'days', side.days ?? [])
+  return withList(withList(planned, 'cleared', side.cleared ?? []), 'bakes', side.bakes ?? [])
 }

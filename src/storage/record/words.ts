@@ -45,6 +45,7 @@ export const damageSentences: Sentences<Damage> = {
     'A formula of the shelf is missing from the browser’s storage. A copy you downloaded can be opened.',
   dayMissing: 'A day is missing from the browser’s storage. A copy you downloaded can be opened.',
   clearedUnreadable: ({ name }) => `${called('deleted thing', name)} could not be read. ${kept}`,
+  bakeUnreadable: ({ name }) => `${called('bake', name)} could not be read. ${kept}`,
   formulaUnreadable: ({ name }) => `${called('formula', name)} could not be read. ${kept}`,
   dayUnreadable: ({ name }) => `${called('day', name)} could not be read. ${kept}`,
   ingredientUnreadable: ({ name }) =>

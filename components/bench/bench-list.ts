@@ -1,0 +1,45 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import type { BenchNow, Todo } from '../../src/day/bench/todos.js'
+import { atBenchWords } from './words.js'
+
+/** How a list of things to do is shown, and what pressing one does. */
+export interface ListShown {
+  readonly clock: (instant: number) => string
+  readonly name: (todo: Todo) => string
+  readonly look: (key: string) => void
+}
+
+/** What comes then, and what is done so far; each can be looked at. */
+export function benchList(
+  { todos }: BenchNow,
+  shown: Todo | undefined,
+  { clock, name, look }: ListShown,
+): TemplateResult {
+  const row = (todo: Todo) => html`<li>
+    <button aria-current=${todo === shown ? 'step' : nothing} @click=${() => look(todo.key)}>
+      <span class="at">${clock(todo.done ?? todo.due)}</span>
+      <span
+        >${name(todo)}${
+          todo.done !== undefined && !todo.noted ? html` <small>${atBenchWords.notNoted}</small>` : nothing
+        }</span
+      >
+    </button>
+  </li>`
+  const part = (heading: string, which: readonly Todo[], look: string) =>
+    which.length
+      ? html`<section class=${look}>
+          <h2>${heading}</h2>
+          <ol>${repeat(which, ({ key }) => key, row)}</ol>
+        </section>`
+      : nothing
+  return html`${part(
+    atBenchWords.next,
+    todos.filter(todo => todo.done === undefined && todo !== shown),
+    'list',
+  )}${part(
+    atBenchWords.before,
+    todos.filter(todo => todo.done !== undefined),
+    'list done',
+  )}`
+}

@@ -1,0 +1,174 @@
+import { css } from 'lit'
+import { belowWide } from '../styles/breakpoints.js'
+
+/** The bench: one thing at a time in large letters; beside it, where there is room, what goes on and what comes then. */
+export const benchStyles = css`
+  :host {
+    display: block;
+    min-height: calc(100vh - var(--head));
+    background: var(--board);
+  }
+  main {
+    display: grid;
+    grid-template-columns: minmax(0, 620px) minmax(260px, 340px);
+    grid-auto-rows: min-content;
+    gap: 0 56px;
+    justify-content: center;
+    padding: 14px var(--edge) 60px;
+  }
+  main > * {
+    grid-column: 1;
+    min-width: 0;
+  }
+  main > tb-bench-timers,
+  main > .list,
+  main > tb-bench-care {
+    grid-column: 2;
+  }
+  main > tb-bench-timers {
+    grid-row: 1 / span 4;
+    align-self: start;
+  }
+  header {
+    display: flex;
+    align-items: center;
+    justify-content: space-between;
+    gap: 12px;
+  }
+  .back {
+    display: inline-flex;
+    align-items: center;
+    min-height: 56px;
+    color: var(--accent);
+    text-decoration: none;
+    overflow-wrap: anywhere;
+  }
+  .back::before {
+    content: '‹';
+    padding-right: 8px;
+  }
+  time {
+    font-size: var(--size-figure);
+  }
+  p {
+    margin: 0;
+  }
+  .of,
+  .about,
+  .when {
+    color: var(--ink-soft);
+  }
+  h1 {
+    margin: 2px 0 4px;
+    font-size: 2.4rem;
+    font-weight: 650;
+    line-height: 1.08;
+    letter-spacing: -0.018em;
+    overflow-wrap: anywhere;
+  }
+  .when {
+    font-size: var(--size-lead);
+    color: var(--ink);
+  }
+  .hint {
+    margin-top: 6px;
+  }
+  .about {
+    margin-bottom: 10px;
+  }
+  .status p,
+  .note {
+    margin: 0 0 10px;
+    padding: 8px 12px;
+    background: var(--accent-wash);
+    border-left: 3px solid var(--accent);
+    border-radius: 0 var(--radius) var(--radius) 0;
+  }
+  .status .warn {
+    background: var(--warn-wash);
+    border-color: var(--warn);
+  }
+  .go {
+    display: grid;
+    grid-template-columns: 1fr 1fr;
+    gap: 12px;
+    margin-top: 20px;
+  }
+  .go > :is(button, a),
+  .undo {
+    display: grid;
+    place-items: center;
+    min-height: 62px;
+    padding: 6px 12px;
+    border: 2px solid var(--accent);
+    border-radius: 14px;
+    font-size: var(--size-lead);
+    line-height: 1.2;
+    text-align: center;
+    text-decoration: none;
+    color: var(--accent);
+  }
+  .go > .main {
+    color: var(--accent-ink);
+    min-height: 72px;
+    font-size: var(--size-figure);
+  }
+  .go > .wide {
+    grid-column: 1 / -1;
+  }
+  .undo {
+    width: 100%;
+    margin-top: 12px;
+    border-width: 1px;
+    border-color: var(--rule-strong);
+    color: var(--ink-soft);
+    font-size: var(--size-text);
+  }
+  .list {
+    margin-top: 26px;
+  }
+  h2 {
+    margin: 0;
+    font-size: var(--size-fine);
+    font-weight: 600;
+    color: var(--ink-soft);
+  }
+  ol {
+    list-style: none;
+    margin: 4px 0 0;
+    padding: 0;
+  }
+  .list button {
+    display: grid;
+    grid-template-columns: 58px minmax(0, 1fr);
+    gap: 12px;
+    align-items: center;
+    width: 100%;
+    min-height: 56px;
+    padding: 4px 0;
+    border: 0;
+    border-bottom: 1px solid var(--rule);
+    border-radius: 0;
+    text-align: left;
+  }
+  .list .at {
+    text-align: right;
+  }
+  .list.done button,
+  .list small {
+    color: var(--ink-soft);
+  }
+  [aria-current] {
+    font-weight: 640;
+  }
+  @media ${belowWide} {
+    main {
+      grid-template-columns: minmax(0, 620px);
+      padding-top: 6px;
+    }
+    main > * {
+      grid-column: 1 !important;
+      grid-row: auto !important;
+    }
+  }
+`

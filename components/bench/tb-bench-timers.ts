@@ -1,0 +1,145 @@
+import { css, html, nothing } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
+import { minutesOf } from '../../src/day/bench/bake.js'
+import type { Bench } from '../../src/day/bench/bench-day.js'
+import { setTimer, stopTimer } from '../../src/day/bench/bench-edits.js'
+import type { UnderWay } from '../../src/day/bench/todos.js'
+import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
+import { eventWords } from '../../src/day/plan/words.js'
+import { BaseElement } from '../base/base-element.js'
+import { readNumber } from '../typed/typed-numbers.js'
+import { atBench } from './bench-event.js'
+import './tb-number-pad.js'
+import { atBenchWords } from './words.js'
+
+/** `12:05` of minutes that are left, `1 h 05` from an hour on. */
+const leftText = (minutes: number): string => {
+  const seconds = Math.max(0, Math.ceil(minutes * 60))
+  return minutes >= 60
+    ? lengthText(Math.ceil(minutes))
+    : `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`
+}
+
+/** Everything that goes on by itself: waits, bakings and the baker's own timers, each with what is left of it. */
+export class TbBenchTimers extends BaseElement {
+  static override properties = {
+    bench: { attribute: false },
+    underWay: { attribute: false },
+    tick: { attribute: false },
+  }
+
+  declare bench: Bench
+  declare underWay: readonly UnderWay[]
+  declare tick: number // the second that is shown
+
+  override render() {
+    const { bench, underWay, readOnly } = this
+    const now = Date.now() / 60_000
+    const timers = bench.bakes.flatMap(bake => bake.timers)
+    const clock = (at: number) => clockText(localOf(at, bench.day.zone).minutes)
+    return html`<h2>${atBenchWords.timers}</h2>
+      <ul>
+        ${underWay.map(({ event, until }) => this.#row(eventWords(event), until, now, clock))}
+        ${repeat(
+          timers,
+          ({ id }) => id,
+          timer =>
+            this.#row(
+              timer.name,
+              minutesOf(timer.ends),
+              now,
+              clock,
+              readOnly
+                ? nothing
+                : html`<button
+                    class="lined"
+                    aria-label=${atBenchWords.stop(timer.name)}
+                    @click=${() => atBench(this, (workbook, where) => stopTimer(workbook, where, timer))}
+                  >
+                    ${atBenchWords.stopShort}
+                  </button>`,
+            ),
+        )}
+      </ul>
+      ${readOnly ? nothing : html`<button class="lined new" @click=${this.#new}>${atBenchWords.timer}</button>`}
+      <tb-number-pad .numbers=${this.numbers}></tb-number-pad>`
+  }
+
+  #row(name: string, until: number, now: number, clock: (at: number) => string, stop: unknown = nothing) {
+    const left = until - now
+    return html`<li class=${left <= 0 ? 'over' : ''}>
+      <span>${name}<small>${atBenchWords.due(clock(until))}</small></span>
+      <b role="timer">${left > 0 ? leftText(left) : left > -1 ? atBenchWords.overNow : atBenchWords.over(lengthText(-left))}</b>
+      ${stop}
+    </li>`
+  }
+
+  #new = (): void => {
+    void this.renderRoot.querySelector('tb-number-pad')!.ask({
+      title: atBenchWords.timerTitle,
+      unit: 'min',
+      was: '',
+      kind: 'number',
+      take: typed => {
+        const minutes = readNumber(typed, this.numbers)
+        if (minutes === undefined || !(minutes > 0) || minutes > 6000) return typed || atBenchWords.timerTitle
+        atBench(this, (workbook, where) => setTimer(workbook, where, atBenchWords.timerName(typed), minutes))
+        return undefined
+      },
+    })
+  }
+
+  static override styles = css`
+    :host {
+      display: block;
+      margin-top: 26px;
+    }
+    h2 {
+      margin: 0 0 4px;
+      font-size: var(--size-fine);
+      font-weight: 600;
+      color: var(--ink-soft);
+    }
+    ul {
+      list-style: none;
+      margin: 0 0 10px;
+      padding: 0;
+    }
+    li {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) auto auto;
+      gap: 4px 14px;
+      align-items: center;
+      min-height: 60px;
+      border-bottom: 1px solid var(--rule);
+      font-size: var(--size-lead);
+    }
+    small {
+      display: block;
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+    }
+    b {
+      font-size: var(--size-title);
+      font-weight: 600;
+      letter-spacing: -0.01em;
+    }
+    .over b {
+      color: var(--warn);
+      font-size: var(--size-lead);
+    }
+    button {
+      min-height: 56px;
+    }
+    .new {
+      width: 100%;
+    }
+  `
+}
+customElements.define('tb-bench-timers', TbBenchTimers)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-bench-timers': TbBenchTimers
+  }
+}

@@ -1,0 +1,400 @@
+import { html, nothing, type TemplateResult } from 'lit'
+import { alarmsOf, ringing } from '../../src/day/bench/alarms.js'
+import { type Bench, benchOf, happenedAt } from '../../src/day/bench/bench-day.js'
+import { type AtBench, finishBench, noteDone, noteNotDone, putOff } from '../../src/day/bench/bench-edits.js'
+import { breadOf, whatIsLate, whatMoved } from '../../src/day/bench/rescheduled.js'
+import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../src/day/bench/todos.js'
+import { todoName } from '../../src/day/bench/words.js'
+import type { Happened } from '../../src/day/course/around-now.js'
+import {
+  clockText,
+  instantOf,
+  lengthText,
+  localOf,
+  readClock,
+  readLocal,
+} from '../../src/day/course/clock.js'
+import { type DaySheet, nearestDate } from '../../src/day/plan/open-day.js'
+import { eventWords } from '../../src/day/plan/words.js'
+import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
+import { BaseElement } from '../base/base-element.js'
+import { askEdit, type Edit, say, wish } from '../base/events.js'
+import { DayPlanner } from '../day/day-planner.js'
+import { Bell } from './bell.js'
+import { benchList } from './bench-list.js'
+import { benchStyles } from './bench-styles.js'
+import './tb-bench-care.js'
+import './tb-bench-measures.js'
+import './tb-bench-timers.js'
+import './tb-bench-weighing.js'
+import type { Choice } from './tb-bench-choices.js'
+import './tb-bench-choices.js'
+import './tb-number-pad.js'
+import { atBenchWords, bellWords } from './words.js'
+
+const minutesNow = (): number => Date.now() / 60_000
+const isPast = 0.75 // minutes from which something is late
+const offers = [5, 10, 15, 30, 60] // minutes
+
+/** A bench in use: one thing at a time, what to weigh for it, what is next. */
+export class TbBench extends BaseElement {
+  static override properties = {
+    workbook: { attribute: false },
+    larder: { attribute: false },
+    undoLabel: { attribute: false },
+    key: {},
+    chosen: { state: true },
+    moved: { state: true },
+    tick: { state: true },
+  }
+
+  declare workbook: Workbook
+  declare larder: Larder
+  declare undoLabel: string | undefined
+  declare key: string // of the bench
+  declare private chosen: string // key of a thing to do that is looked at out of turn
+  declare private moved: string // what the last thing done has moved, in a sentence
+  declare private tick: number // the second that is shown
+
+  readonly #planner = new DayPlanner(() => this.requestUpdate())
+  readonly #plain = new DayPlanner(() => {}) // the day as it was to be, until something is done
+  readonly #bell = new Bell(() => this.requestUpdate())
+  #bench: Bench | undefined
+  #of: { readonly workbook: Workbook; readonly key: string } | undefined
+  #happened: Happened | undefined
+  #sheet: DaySheet | undefined
+  #now: BenchNow | undefined
+  #before: readonly Todo[] | undefined // what was to be done when something was, to tell what it moved
+  #heard = minutesNow() // up to when it has rung
+  #timer = 0
+  #opened = minutesNow() // or when it was begun, where nothing is done yet
+
+  constructor() {
+    super()
+    this.key = ''
+    this.chosen = ''
+    this.moved = ''
+    this.tick = 0
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#heard = minutesNow()
+    this.#bell.begin()
+    this.#timer = window.setInterval(this.#second, 1000)
+    document.addEventListener('visibilitychange', this.#second)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    clearInterval(this.#timer)
+    document.removeEventListener('visibilitychange', this.#second)
+    this.#bell.end()
+    this.#planner.close()
+    this.#plain.close()
+  }
+
+  #second = (): void => {
+    this.tick = Math.floor(Date.now() / 1000)
+    if (!this.#bench || !this.#now || !this.#sheet) return
+    const now = minutesNow()
+    for (const { todo, timer } of ringing(alarmsOf(this.#bench, this.#now), this.#heard, now)) {
+      const due = this.#now.todos.find(({ key }) => key === todo)
+      this.#bell.ring(timer === undefined ? bellWords.due(due ? this.#name(due) : '') : bellWords.over(timer))
+    }
+    this.#heard = now
+  }
+
+  protected override willUpdate(): void {
+    const { workbook, key, larder } = this
+    const now = minutesNow()
+    const isOther = this.#of?.workbook !== workbook || this.#of.key !== key
+    if (isOther) {
+      if (this.#of?.key !== key) {
+        this.#sheet = undefined
+        this.chosen = ''
+        this.moved = ''
+      }
+      const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
+      // One that has not begun begins when it is opened, and not anew with every edit.
+      const opened = this.#bench?.bakes.length === 0 && this.#of?.key === key ? this.#opened : now
+      this.#opened = opened
+      this.#of = { workbook, key }
+      this.#bench = benchOf(workbook, key, opened, zone)
+    }
+    const bench = this.#bench
+    if (!bench) return
+    const isLate = this.#now?.todos.some(todo => todo.done === undefined && todo.due < now - isPast)
+    if (isOther || !this.#happened || (isLate && now - this.#happened.now >= 1))
+      this.#happened = happenedAt(bench, now)
+    const { day, formulas, leeway } = bench
+    const scale = workbook.scale
+    const of = { formulas, leeway, ...(scale && { scale }) }
+    this.#planner.plan(day, of, larder, this.#happened)
+    if (bench.bakes.length < day.breads.length) this.#plain.plan(day, of, larder)
+    const { opened, lastGood } = this.#planner.state
+    const sheet = opened?.plan ? opened : (lastGood ?? opened)
+    this.#sheet = sheet
+    this.#now = sheet && benchNow(sheet, this.#happened)
+    this.#tellMoved()
+  }
+
+  /** Says what moved when something was done, once that is known. */
+  #tellMoved(): void {
+    const before = this.#before
+    const { opened } = this.#planner.state
+    if (!before || !opened?.plan || !this.#now) return
+    this.#before = undefined
+    this.moved = whatMoved(before, this.#now.todos, opened) || atBenchWords.nothingMoved
+  }
+
+  #name({ event, act }: Todo): string {
+    return todoName({ event, act }, this.#sheet ? breadOf(this.#sheet, { event }) : '')
+  }
+
+  #clock(instant: number): string {
+    return clockText(localOf(instant, this.#bench!.day.zone).minutes)
+  }
+
+  #where(): AtBench {
+    const plan = this.#plain.state.opened?.plan ?? this.#sheet?.plan
+    return { bench: this.#bench!, now: minutesNow(), planned: plan?.at ?? new Map() }
+  }
+
+  /** Makes an edit and goes back to what is next. */
+  #do(edit: Edit, stay = false): void {
+    this.#before = this.#now?.todos
+    const refusal = askEdit(this, edit)
+    if (refusal) {
+      this.#before = undefined
+      say(this, refusal)
+    } else if (!stay) this.chosen = ''
+  }
+
+  /** An edit that a part of the bench asks for. */
+  #asked = ({ detail }: CustomEvent<(workbook: Workbook, where: AtBench) => ReturnType<Edit>>): void =>
+    this.#do(workbook => detail(workbook, this.#where()), true)
+
+  override render() {
+    const bench = this.#bench
+    if (!bench) return nothing
+    const now = this.#now
+    const { numbers, readOnly } = this
+    const shown = now?.todos.find(({ key }) => key === this.chosen) ?? now?.current
+    return html`<main @tb-at-bench=${this.#asked}>
+      <header>
+        <a class="back" href=${bench.isDay ? `#days/${bench.day.id}` : `#${bench.formulas[0]?.id ?? ''}`}>${bench.name}</a>
+        <time>${this.#clock(minutesNow())}</time>
+      </header>
+      ${readOnly ? html`<p class="note">${atBenchWords.readOnly}</p>` : nothing}
+      ${this.#standing()}
+      ${
+        !this.#sheet
+          ? html`<p class="note">${atBenchWords.looking}</p>`
+          : shown
+            ? this.#todo(shown)
+            : this.#end(bench, now)
+      }
+      ${
+        this.undoLabel && !readOnly
+          ? html`<button class="lined undo" @click=${() => wish(this, { want: 'undo' })}>${atBenchWords.undo(this.undoLabel)}</button>`
+          : nothing
+      }
+      ${
+        now && this.#sheet
+          ? html`<tb-bench-timers
+              .bench=${bench}
+              .underWay=${now.underWay}
+              .tick=${this.tick}
+              .numbers=${numbers}
+              ?readOnly=${readOnly}
+            ></tb-bench-timers>
+            ${benchList(now, shown, {
+              clock: instant => this.#clock(instant),
+              name: todo => this.#name(todo),
+              look: key => this.#look(key),
+            })}`
+          : nothing
+      }
+      <tb-bench-care .bell=${this.#bell} .state=${this.#bell.state} .numbers=${numbers}></tb-bench-care>
+      <tb-bench-choices .numbers=${numbers}></tb-bench-choices>
+    </main>`
+  }
+
+  /** What moved, and what cannot be in its time any more. */
+  #standing(): TemplateResult | typeof nothing {
+    const { opened } = this.#planner.state
+    const late = opened?.plan ? whatIsLate(opened, minutesNow()) : []
+    const said = opened && !opened.plan && opened.conflict ? [atBenchWords.noTimes] : late
+    return html`<div role="status" class="status">
+      ${this.moved ? html`<p class="moved">${this.moved}</p>` : nothing}
+      ${said.map(sentence => html`<p class="warn">${sentence}</p>`)}
+    </div>`
+  }
+
+  #todo(todo: Todo): TemplateResult {
+    const { event, act, done } = todo
+    const sheet = this.#sheet!
+    const of = [
+      sheet.breads.length > 1 || this.#bench!.isDay
+        ? breadOf(sheet, todo) || sheet.breads[0]?.formula.name
+        : '',
+      event.stageName,
+    ]
+    const pieces = event.load?.pieces ?? sheet.breads.find(({ id }) => id === event.breads[0])?.pieces
+    const then = thenOf(sheet, todo)
+    const about = [
+      pieces !== undefined ? atBenchWords.pieces(pieces) : '',
+      then ? atBenchWords.follows(eventWords(then), lengthText(then.until - then.from)) : '',
+    ]
+    return html`<section class="todo" aria-labelledby="what" data-key=${todo.key}>
+      <p class="of">${of.filter(Boolean).join(', ')}</p>
+      <h1 id="what">${todoName(todo)}</h1>
+      <p class="when">${this.#when(todo)}</p>
+      <p class="about">${about.filter(Boolean).join(' · ')}</p>
+      ${event.step.note.trim() ? html`<p class="hint">${event.step.note}</p>` : nothing}
+      <tb-bench-weighing
+        .sheet=${sheet}
+        .todo=${todo}
+        .bakes=${this.#bench!.bakes}
+        .numbers=${this.numbers}
+        ?readOnly=${this.readOnly || done !== undefined}
+      ></tb-bench-weighing>
+      <tb-bench-measures
+        .sheet=${sheet}
+        .todo=${todo}
+        .bakes=${this.#bench!.bakes}
+        .numbers=${this.numbers}
+        ?readOnly=${this.readOnly}
+      ></tb-bench-measures>
+      ${this.readOnly ? nothing : this.#buttons(todo, act === 'do' && then ? eventWords(then) : '')}
+    </section>`
+  }
+
+  #when({ due, begun, done }: Todo): string {
+    const now = minutesNow()
+    if (done !== undefined) return atBenchWords.due(this.#clock(done))
+    if (begun !== undefined) return atBenchWords.begun(this.#clock(begun))
+    const off = due - now
+    if (Math.abs(off) <= isPast) return atBenchWords.dueNow
+    return off > 0 ? atBenchWords.dueIn(this.#clock(due), off) : atBenchWords.overdue(this.#clock(due), -off)
+  }
+
+  #buttons(todo: Todo, then: string): TemplateResult {
+    const { act, begun, done } = todo
+    const name = todoName(todo)
+    const isOther = todo !== this.#now?.current
+    const toNext = isOther
+      ? html`<button class="lined" @click=${() => this.#look('')}>${atBenchWords.back2}</button>`
+      : nothing
+    if (done !== undefined)
+      return html`<div class="go">
+        <button class="lined wide" @click=${() => this.#do(w => noteNotDone(w, this.#where(), todo, name))}>${atBenchWords.notDone(name)}</button>
+        ${toNext}
+      </div>`
+    return html`<div class="go">
+      <button class="main wide" @click=${() => this.#done(todo, minutesNow())}>
+        ${act === 'do' ? atBenchWords.done(then) : atBenchWords.act[act]}
+      </button>
+      <button class="lined" @click=${() => this.#later(todo)}>${begun === undefined ? atBenchWords.putOff : atBenchWords.longer}</button>
+      <button class="lined" @click=${() => this.#earlier(todo)}>${atBenchWords.at}</button>
+      ${toNext}
+    </div>`
+  }
+
+  #look(key: string): void {
+    this.chosen = key
+    this.moved = ''
+    scrollTo({ top: 0 })
+  }
+
+  #done(todo: Todo, at: number): void {
+    const name = todoName(todo)
+    const from = beginningOf(todo, at, this.#happened!)
+    this.#do(workbook => noteDone(workbook, this.#where(), todo, { name, at, from }))
+    scrollTo({ top: 0 })
+  }
+
+  #later(todo: Todo): void {
+    const name = todoName(todo)
+    const until = (instant: number) =>
+      this.#do(workbook => putOff(workbook, this.#where(), todo, name, instant))
+    const from = Math.max(minutesNow(), todo.begun === undefined ? todo.due : todo.event.until)
+    const choices = offers.map(
+      (minutes): Choice => ({ words: atBenchWords.minutes(minutes), run: () => until(from + minutes) }),
+    )
+    this.#choose(todo.begun === undefined ? atBenchWords.putOffTitle(name) : atBenchWords.longerTitle(name), [
+      ...choices,
+      this.#atAClock(from, until),
+    ])
+  }
+
+  #earlier(todo: Todo): void {
+    const now = minutesNow()
+    const at = (instant: number) => this.#done(todo, Math.min(instant, minutesNow()))
+    const choices = offers.map(
+      (minutes): Choice => ({ words: atBenchWords.ago(minutes), run: () => at(now - minutes) }),
+    )
+    this.#choose(atBenchWords.atTitle(todoName(todo)), [...choices, this.#atAClock(now, at)])
+  }
+
+  #atAClock(near: number, take: (instant: number) => void): Choice {
+    const { zone } = this.#bench!.day
+    const read = (typed: string): string | undefined => {
+      const minutes = readClock(typed)
+      if (minutes === undefined) return atBenchWords.notAClock(typed)
+      take(instantOf(readLocal(nearestDate(near, minutes, zone))!, zone))
+      return undefined
+    }
+    const run = () =>
+      this.#pad.ask({
+        title: atBenchWords.clockTitle,
+        unit: '',
+        was: this.#clock(near),
+        kind: 'clock',
+        take: read,
+      })
+    return { words: atBenchWords.clock, run: () => void run() }
+  }
+
+  get #pad() {
+    return this.renderRoot.querySelector('tb-bench-choices')!.pad
+  }
+
+  #choose(title: string, choices: readonly Choice[]): void {
+    void this.renderRoot.querySelector('tb-bench-choices')?.ask(title, choices)
+  }
+
+  #end(bench: Bench, now: BenchNow | undefined): TemplateResult {
+    if (!now?.todos.length) return html`<p class="note">${atBenchWords.noSteps}</p>`
+    const isFinished = bench.bakes.length > 0 && bench.bakes.every(({ finished }) => finished)
+    return html`<section class="todo">
+      <h1>${isFinished ? atBenchWords.finished : atBenchWords.allDone}</h1>
+      <div class="go">
+        ${
+          isFinished || this.readOnly
+            ? nothing
+            : html`<button class="main wide" @click=${() => this.#do(w => finishBench(w, this.#where()))}>${atBenchWords.finish}</button>`
+        }
+        ${
+          isFinished
+            ? bench.bakes.map(
+                bake =>
+                  html`<a class="wide" href="#bench/bake/${bake.id}">${atBenchWords.toBake(bake.name)}</a>`,
+              )
+            : nothing
+        }
+      </div>
+    </section>`
+  }
+
+  static override styles = benchStyles
+}
+customElements.define('tb-bench', TbBench)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-bench': TbBench
+  }
+}

@@ -1,0 +1,56 @@
+import { clockText, localOf } from '../course/clock.js'
+import type { DaySheet } from '../plan/open-day.js'
+import type { Todo } from './todos.js'
+import { type Lateness, latenessSentence, movedSaid, todoName } from './words.js'
+
+const isOther = 0.75 // minutes from which a time is called another
+
+/** What moved of what is still to be done, in one sentence; '' where nothing did. */
+export function whatMoved(before: readonly Todo[], after: readonly Todo[], sheet: DaySheet): string {
+  const was = new Map(before.map(todo => [todo.key, todo.due]))
+  const moved = after.flatMap(todo => {
+    const due = was.get(todo.key)
+    const by = due === undefined || todo.done !== undefined ? 0 : todo.due - due
+    return Math.abs(by) > isOther ? [{ todo, by }] : []
+  })
+  const [first, ...more] = moved
+  if (!first) return ''
+  const { zone } = sheet.day
+  const name = todoName(first.todo, breadOf(sheet, first.todo))
+  const clock = clockText(localOf(first.todo.due, zone).minutes)
+  return movedSaid({ name, clock, by: first.by, more: more.length, most: mostOf(more.map(({ by }) => by)) })
+}
+
+const mostOf = (all: readonly number[]): number => Math.max(0, ...all.map(Math.abs))
+
+/** The bread of a thing to do, where the day has several; otherwise ''. */
+export const breadOf = (sheet: DaySheet, { event }: Pick<Todo, 'event'>): string =>
+  sheet.breads.length < 2
+    ? ''
+    : event.breads.map(id => sheet.breads.find(bread => bread.id === id)?.formula.name ?? '').join(', ')
+
+/** The breads that can no longer be done in their time, in a sentence each with what could give. */
+export function whatIsLate(sheet: DaySheet, now: number): string[] {
+  const { plan, breads, day } = sheet
+  if (!plan) return []
+  return breads.flatMap(({ id, formula }) => {
+    const ready = plan.at.get(`${id} ready`)
+    const own = plan.events.filter(event => event.breads.includes(id))
+    const done = Math.max(...own.map(({ until }) => until))
+    if (ready === undefined || done - ready <= isOther || done <= now) return []
+    const seen = new Set<string>()
+    const tight = own.filter(({ kind, length, from, until, begins, time }) => {
+      if (kind !== 'wait' || !length || time !== undefined || until <= now || seen.has(begins)) return false
+      seen.add(begins)
+      return length.most - length.least > isOther && until - from - length.least < isOther
+    })
+    const late: Lateness = {
+      bread: formula.name,
+      done: clockText(localOf(done, day.zone).minutes),
+      wanted: clockText(localOf(ready, day.zone).minutes),
+      by: done - ready,
+      tight: tight.map(({ step }) => step),
+    }
+    return [latenessSentence(late)]
+  })
+}

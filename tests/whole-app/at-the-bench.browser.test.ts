@@ -1,0 +1,84 @@
+import { equal, match, ok, waitUntil } from '../assert.js'
+import { press, type } from '../keys.js'
+import { OpenApp } from './app.js'
+
+const text = (element: Element | undefined | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
+
+// A bread of the examples on a day, at the bench on a phone: as somebody with one clean knuckle does it.
+describe('At the bench, on a phone', function () {
+  this.timeout(60_000)
+  const run = Date.now()
+  let app: OpenApp
+
+  const heading = () => text(app.maybe('tb-bench h1, .todo h1'))
+  const ticks = () => app.all('.tick')
+  const isTicked = (tick: Element | undefined) => tick?.getAttribute('aria-checked') === 'true'
+
+  before(async () => {
+    app = await OpenApp.open(`bench-${run}`, { width: 390, height: 844 })
+    app.frame.contentWindow!.location.hash = '#days'
+    await app.click('button', 'New day')
+    await app.click('button', 'Add a bread')
+    await app.click('[role=menuitem]', 'Mill wheat')
+    await app.click('a', 'To the bench')
+    await waitUntil(() => ticks().length > 0, 'its weighing list is there')
+  })
+  after(() => app.close())
+
+  it('what is pressed is at least 56 px high, and a weight at least 40 px', () => {
+    const small = [...ticks(), ...app.all('.go > *, tb-bench-measures button, .list button, .back')].filter(
+      button => button.getBoundingClientRect().height < 55.9,
+    )
+    equal(small.map(text).join(' | '), '')
+    for (const weight of app.all('.tick strong'))
+      ok(Number.parseFloat(getComputedStyle(weight).fontSize) >= 40, text(weight))
+  })
+
+  it('a line is ticked off with one press, and is there after a reload', async () => {
+    await app.click('.tick')
+    await waitUntil(() => isTicked(ticks()[0]), 'the first line is ticked off')
+    await app.reload()
+    await waitUntil(() => isTicked(ticks()[0]), 'it still is')
+    match(text(await app.find('.when')), /begun at/)
+  })
+
+  it('another weight that went in is typed on the number pad', async () => {
+    await app.click('button.other')
+    await type('77')
+    await press('Enter')
+    await waitUntil(() => /77 g/.test(text(ticks()[0])), 'it is what went in')
+  })
+
+  it('what is measured is kept', async () => {
+    await app.click('tb-bench-measures button, button', /^Dough/)
+    await type('25.5')
+    await press('Enter')
+    await app.find('button', /Dough\s*25.5/)
+  })
+
+  it('done goes on to what is next, and says what moved; undo takes it back', async () => {
+    const first = heading()
+    await app.click('.go .main')
+    await waitUntil(() => heading() !== first || app.maybe('.moved'), 'it goes on')
+    await app.find('.status p')
+    await app.click('button.undo', /Undo: Done/)
+    await waitUntil(() => heading() === first, 'it is to be done again')
+    await app.click('.go .main')
+    await app.find('.list.done button', new RegExp(first))
+  })
+
+  it('a timer is a moment: it goes on over a reload', async () => {
+    await app.click('button', 'New timer')
+    await type('7')
+    await press('Enter')
+    await app.find('li', /7 min/)
+    await app.reload()
+    await app.find('li', /7 min\s*at/)
+  })
+
+  it('putting it off by ten minutes moves what follows', async () => {
+    await app.click('.go button', 'Later')
+    await app.click('button', /^10 min$/)
+    await app.find('.moved', /later|Nothing else moved/)
+  })
+})
