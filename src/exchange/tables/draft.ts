@@ -134,6 +134,8 @@ export class Told {
   }
 }
 
+const order = ['grams', 'kilograms', 'amount', 'pounds', 'ounces', 'percent'] as const
+
 type ReadCell = AmountCell & { readonly read: Quantity }
 const isRead = (amount: AmountCell): amount is ReadCell => amount.read.is === 'quantity'
 
@@ -151,7 +153,7 @@ export class LineMaker {
     const { row: number, name: said, note } = row
     const of = { row: number, name: said }
     const notes = note === '' ? [] : [note]
-    const rank = ({ read: { unit } }: ReadCell) => ranks[unit] ?? 0
+    const rank = ({ read: { unit }, use }: ReadCell) => (ranks[unit] ?? 0) - order.indexOf(use) / 10
     const read = row.amounts.filter(isRead).sort((a, b) => rank(b) - rank(a))
     for (const { cell, read: not } of row.amounts) {
       if (not.is === 'quantity') continue
