@@ -8,19 +8,24 @@ export interface ListShown {
   readonly clock: (instant: number) => string
   readonly name: (todo: Todo) => string
   readonly look: (key: string) => void
+  readonly day: (instant: number) => string // the day of the week, '' for today
 }
+
+/** `Tue` of a date. */
+export const weekdayText = (date: string, language: string): string =>
+  new Date(`${date}T00:00Z`).toLocaleDateString(language, { weekday: 'short', timeZone: 'UTC' })
 
 /** What comes then, and what is done so far; each can be looked at. */
 export function benchList(
   { todos }: BenchNow,
   shown: Todo | undefined,
-  { clock, name, look }: ListShown,
+  { clock, name, look, day }: ListShown,
 ): TemplateResult {
   const row = (todo: Todo) => html`<li>
     <button aria-current=${todo === shown ? 'step' : nothing} @click=${() => look(todo.key)}>
-      <span class="at">${clock(todo.done ?? todo.due)}</span>
+      <span class="at">${clock(todo.done ?? todo.due)}<small>${day(todo.done ?? todo.due)}</small></span>
       <span
-        >${name(todo)}${
+        >${name(todo)}<small>${todo.event.stageName}</small>${
           todo.done !== undefined && !todo.noted ? html` <small>${atBenchWords.notNoted}</small>` : nothing
         }</span
       >

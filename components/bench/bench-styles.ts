@@ -11,23 +11,17 @@ export const benchStyles = css`
   main {
     display: grid;
     grid-template-columns: minmax(0, 620px) minmax(260px, 340px);
-    grid-auto-rows: min-content;
+    align-items: start;
     gap: 0 56px;
     justify-content: center;
     padding: 14px var(--edge) 60px;
   }
-  main > * {
-    grid-column: 1;
+  .one,
+  aside {
     min-width: 0;
   }
-  main > tb-bench-timers,
-  main > .list,
-  main > tb-bench-care {
-    grid-column: 2;
-  }
-  main > tb-bench-timers {
-    grid-row: 1 / span 4;
-    align-self: start;
+  aside > :first-child {
+    margin-top: 14px;
   }
   header {
     display: flex;
@@ -158,6 +152,10 @@ export const benchStyles = css`
   .list small {
     color: var(--ink-soft);
   }
+  .list small {
+    display: block;
+    font-size: var(--size-small);
+  }
   [aria-current] {
     font-weight: 640;
   }
@@ -166,9 +164,8 @@ export const benchStyles = css`
       grid-template-columns: minmax(0, 620px);
       padding-top: 6px;
     }
-    main > * {
-      grid-column: 1 !important;
-      grid-row: auto !important;
+    aside > :first-child {
+      margin-top: 26px;
     }
   }
 `

@@ -8,7 +8,7 @@ import { showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
 import './tb-number-pad.js'
-import { atBenchWords, figureWords } from './words.js'
+import { atBenchWords, figureWords, padWords } from './words.js'
 
 /** What can be measured at a thing to do. */
 function figuresAt({ act }: Todo, isWeighed: boolean): readonly FigureName[] {
@@ -59,9 +59,8 @@ export class TbBenchMeasures extends BaseElement {
       was: value === undefined ? '' : showNumber(value, this.numbers),
       kind: 'number',
       take: typed => {
-        if (typed === '') return undefined
         const read = readNumber(typed, this.numbers)
-        if (read === undefined) return typed
+        if (read === undefined) return padWords.notANumber(typed)
         atBench(this, (workbook, where) => noteFigure(workbook, where, todo, { what, name, value: read }))
         return undefined
       },

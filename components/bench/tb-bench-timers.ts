@@ -10,7 +10,7 @@ import { BaseElement } from '../base/base-element.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
 import './tb-number-pad.js'
-import { atBenchWords } from './words.js'
+import { atBenchWords, padWords } from './words.js'
 
 /** `12:05` of minutes that are left, `1 h 05` from an hour on. */
 const leftText = (minutes: number): string => {
@@ -82,7 +82,7 @@ export class TbBenchTimers extends BaseElement {
       kind: 'number',
       take: typed => {
         const minutes = readNumber(typed, this.numbers)
-        if (minutes === undefined || !(minutes > 0) || minutes > 6000) return typed || atBenchWords.timerTitle
+        if (minutes === undefined || !(minutes > 0) || minutes > 6000) return padWords.notANumber(typed)
         atBench(this, (workbook, where) => setTimer(workbook, where, atBenchWords.timerName(typed), minutes))
         return undefined
       },

@@ -6,11 +6,11 @@ import type { Todo } from '../../src/day/bench/todos.js'
 import { type BenchLine, weighingList } from '../../src/day/bench/weighing-list.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { BaseElement } from '../base/base-element.js'
-import { showGrams } from '../base/numbers.js'
+import { showDecimals, showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
 import './tb-number-pad.js'
-import { atBenchWords, careWords } from './words.js'
+import { atBenchWords, careWords, padWords } from './words.js'
 
 /** What is weighed at a step: each weight as the scale shows it, what the bowl comes to, ticked off with a knuckle. */
 export class TbBenchWeighing extends BaseElement {
@@ -26,6 +26,7 @@ export class TbBenchWeighing extends BaseElement {
 
   override render() {
     const { lines, held, total } = weighingList(this.sheet, this.todo, this.bakes)
+    this.#finest = Math.min(1, ...lines.map(({ step }) => step))
     const { act, event } = this.todo
     const isHot = event.kind === 'bake' && act !== 'begin'
     const perishable = lines.filter(line => line.isPerishable).map(({ ingredient }) => ingredient)
@@ -60,11 +61,15 @@ export class TbBenchWeighing extends BaseElement {
       <tb-number-pad .numbers=${this.numbers}></tb-number-pad>`
   }
 
-  #grams = (grams: number): string => showGrams(grams, this.numbers)
+  /** A weight with as many decimals as the scale has there. */
+  #grams = (grams: number, step = this.#finest): string =>
+    showDecimals(grams, this.numbers, step < 1 ? Math.ceil(-Math.log10(step) - 1e-9) : 0)
+
+  #finest = 1 // step of the scale, of all that is in the bowl
 
   #steps(lines: readonly BenchLine[]): string {
     const steps = [...new Set(lines.filter(({ wanted }) => wanted).map(({ step }) => step))]
-    return steps.length === 1 ? atBenchWords.scaleStep(this.#grams(steps[0]!)) : ''
+    return steps.length === 1 ? atBenchWords.scaleStep(showNumber(steps[0]!, this.numbers)) : ''
   }
 
   #line(line: BenchLine): TemplateResult {
@@ -94,7 +99,7 @@ export class TbBenchWeighing extends BaseElement {
       >
         <span class="box" aria-hidden="true">${weighed ? '✓' : ''}</span>
         <span class="name">${ingredient}<small>${small.join(' · ')}</small></span>
-        <strong>${grams === undefined ? atBenchWords.unknown : html`${this.#grams(grams)}<span class="g"> g</span>`}</strong>
+        <strong>${grams === undefined ? atBenchWords.unknown : html`${this.#grams(grams, line.step)}<span class="g"> g</span>`}</strong>
       </button>
       ${
         this.readOnly || !weighed
@@ -118,11 +123,11 @@ export class TbBenchWeighing extends BaseElement {
     void this.renderRoot.querySelector('tb-number-pad')!.ask({
       title: atBenchWords.gramsOf(line.ingredient),
       unit: 'g',
-      was: line.wanted === undefined ? '' : String(line.weighed?.grams ?? line.wanted),
+      was: line.wanted === undefined ? '' : showNumber(line.weighed?.grams ?? line.wanted, this.numbers),
       kind: 'number',
       take: typed => {
         const grams = readNumber(typed, this.numbers)
-        if (grams === undefined || grams < 0) return typed
+        if (grams === undefined || grams < 0) return padWords.notANumber(typed)
         atBench(this, (workbook, where) => tickOff(workbook, where, todo, line, grams))
         return undefined
       },

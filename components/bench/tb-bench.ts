@@ -2,27 +2,21 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { alarmsOf, ringing } from '../../src/day/bench/alarms.js'
 import { type Bench, benchOf, happenedAt } from '../../src/day/bench/bench-day.js'
 import { type AtBench, finishBench, noteDone, noteNotDone, putOff } from '../../src/day/bench/bench-edits.js'
-import { breadOf, whatIsLate, whatMoved } from '../../src/day/bench/rescheduled.js'
+import { breadOf, whatDoesNotFit, whatMoved } from '../../src/day/bench/rescheduled.js'
 import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../src/day/bench/todos.js'
 import { todoName } from '../../src/day/bench/words.js'
 import type { Happened } from '../../src/day/course/around-now.js'
-import {
-  clockText,
-  instantOf,
-  lengthText,
-  localOf,
-  readClock,
-  readLocal,
-} from '../../src/day/course/clock.js'
-import { type DaySheet, nearestDate } from '../../src/day/plan/open-day.js'
+import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
+import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
+import { goTo } from '../base/hash.js'
 import { DayPlanner } from '../day/day-planner.js'
 import { Bell } from './bell.js'
-import { benchList } from './bench-list.js'
+import { benchList, weekdayText } from './bench-list.js'
 import { benchStyles } from './bench-styles.js'
 import './tb-bench-care.js'
 import './tb-bench-measures.js'
@@ -31,11 +25,11 @@ import './tb-bench-weighing.js'
 import type { Choice } from './tb-bench-choices.js'
 import './tb-bench-choices.js'
 import './tb-number-pad.js'
+import { earlierChoices, laterChoices, type TimesOffered } from './time-choices.js'
 import { atBenchWords, bellWords } from './words.js'
 
 const minutesNow = (): number => Date.now() / 60_000
 const isPast = 0.75 // minutes from which something is late
-const offers = [5, 10, 15, 30, 60] // minutes
 
 /** A bench in use: one thing at a time, what to weigh for it, what is next. */
 export class TbBench extends BaseElement {
@@ -97,7 +91,7 @@ export class TbBench extends BaseElement {
 
   #second = (): void => {
     this.tick = Math.floor(Date.now() / 1000)
-    if (!this.#bench || !this.#now || !this.#sheet) return
+    if (!this.#bench || !this.#now || !this.#sheet || this.#isFinished) return
     const now = minutesNow()
     for (const { todo, timer } of ringing(alarmsOf(this.#bench, this.#now), this.#heard, now)) {
       const due = this.#now.todos.find(({ key }) => key === todo)
@@ -157,6 +151,13 @@ export class TbBench extends BaseElement {
     return clockText(localOf(instant, this.#bench!.day.zone).minutes)
   }
 
+  /** The day of the week, where it is not today. */
+  #weekday(instant: number): string {
+    const { zone } = this.#bench!.day
+    const { date } = localOf(instant, zone)
+    return date === localOf(minutesNow(), zone).date ? '' : weekdayText(date, this.numbers.language)
+  }
+
   #where(): AtBench {
     const plan = this.#plain.state.opened?.plan ?? this.#sheet?.plan
     return { bench: this.#bench!, now: minutesNow(), planned: plan?.at ?? new Map() }
@@ -181,8 +182,10 @@ export class TbBench extends BaseElement {
     if (!bench) return nothing
     const now = this.#now
     const { numbers, readOnly } = this
-    const shown = now?.todos.find(({ key }) => key === this.chosen) ?? now?.current
+    const shown =
+      now?.todos.find(({ key }) => key === this.chosen) ?? (this.#isFinished ? undefined : now?.current)
     return html`<main @tb-at-bench=${this.#asked}>
+      <div class="one">
       <header>
         <a class="back" href=${bench.isDay ? `#days/${bench.day.id}` : `#${bench.formulas[0]?.id ?? ''}`}>${bench.name}</a>
         <time>${this.#clock(minutesNow())}</time>
@@ -197,10 +200,12 @@ export class TbBench extends BaseElement {
             : this.#end(bench, now)
       }
       ${
-        this.undoLabel && !readOnly
+        this.undoLabel && bench.bakes.length && !readOnly
           ? html`<button class="lined undo" @click=${() => wish(this, { want: 'undo' })}>${atBenchWords.undo(this.undoLabel)}</button>`
           : nothing
       }
+      </div>
+      <aside aria-label=${atBenchWords.beside}>
       ${
         now && this.#sheet
           ? html`<tb-bench-timers
@@ -214,10 +219,17 @@ export class TbBench extends BaseElement {
               clock: instant => this.#clock(instant),
               name: todo => this.#name(todo),
               look: key => this.#look(key),
-            })}`
+              day: instant => this.#weekday(instant),
+            })}
+            ${
+              readOnly || !bench.bakes.length || !shown
+                ? nothing
+                : html`<button class="lined undo" @click=${this.#finish}>${atBenchWords.finishNow}</button>`
+            }`
           : nothing
       }
       <tb-bench-care .bell=${this.#bell} .state=${this.#bell.state} .numbers=${numbers}></tb-bench-care>
+      </aside>
       <tb-bench-choices .numbers=${numbers}></tb-bench-choices>
     </main>`
   }
@@ -225,7 +237,7 @@ export class TbBench extends BaseElement {
   /** What moved, and what cannot be in its time any more. */
   #standing(): TemplateResult | typeof nothing {
     const { opened } = this.#planner.state
-    const late = opened?.plan ? whatIsLate(opened, minutesNow()) : []
+    const late = opened?.plan ? whatDoesNotFit(opened, minutesNow()) : []
     const said = opened && !opened.plan && opened.conflict ? [atBenchWords.noTimes] : late
     return html`<div role="status" class="status">
       ${this.moved ? html`<p class="moved">${this.moved}</p>` : nothing}
@@ -321,41 +333,18 @@ export class TbBench extends BaseElement {
     const until = (instant: number) =>
       this.#do(workbook => putOff(workbook, this.#where(), todo, name, instant))
     const from = Math.max(minutesNow(), todo.begun === undefined ? todo.due : todo.event.until)
-    const choices = offers.map(
-      (minutes): Choice => ({ words: atBenchWords.minutes(minutes), run: () => until(from + minutes) }),
-    )
-    this.#choose(todo.begun === undefined ? atBenchWords.putOffTitle(name) : atBenchWords.longerTitle(name), [
-      ...choices,
-      this.#atAClock(from, until),
-    ])
+    const title = todo.begun === undefined ? atBenchWords.putOffTitle : atBenchWords.longerTitle
+    this.#choose(title(name), laterChoices(this.#times(from, until)))
   }
 
   #earlier(todo: Todo): void {
     const now = minutesNow()
     const at = (instant: number) => this.#done(todo, Math.min(instant, minutesNow()))
-    const choices = offers.map(
-      (minutes): Choice => ({ words: atBenchWords.ago(minutes), run: () => at(now - minutes) }),
-    )
-    this.#choose(atBenchWords.atTitle(todoName(todo)), [...choices, this.#atAClock(now, at)])
+    this.#choose(atBenchWords.atTitle(todoName(todo)), earlierChoices(this.#times(now, at)))
   }
 
-  #atAClock(near: number, take: (instant: number) => void): Choice {
-    const { zone } = this.#bench!.day
-    const read = (typed: string): string | undefined => {
-      const minutes = readClock(typed)
-      if (minutes === undefined) return atBenchWords.notAClock(typed)
-      take(instantOf(readLocal(nearestDate(near, minutes, zone))!, zone))
-      return undefined
-    }
-    const run = () =>
-      this.#pad.ask({
-        title: atBenchWords.clockTitle,
-        unit: '',
-        was: this.#clock(near),
-        kind: 'clock',
-        take: read,
-      })
-    return { words: atBenchWords.clock, run: () => void run() }
+  #times(near: number, take: (instant: number) => void): TimesOffered {
+    return { near, take, zone: this.#bench!.day.zone, pad: () => this.#pad }
   }
 
   get #pad() {
@@ -366,16 +355,27 @@ export class TbBench extends BaseElement {
     void this.renderRoot.querySelector('tb-bench-choices')?.ask(title, choices)
   }
 
+  get #isFinished(): boolean {
+    const { bakes = [] } = this.#bench ?? {}
+    return bakes.length > 0 && bakes.every(({ finished }) => finished)
+  }
+
+  #finish = (): void => {
+    this.#do(workbook => finishBench(workbook, this.#where()))
+    const [only, more] = this.#bench!.bakes
+    if (only && !more) goTo(`bench/bake/${only.id}`)
+  }
+
   #end(bench: Bench, now: BenchNow | undefined): TemplateResult {
     if (!now?.todos.length) return html`<p class="note">${atBenchWords.noSteps}</p>`
-    const isFinished = bench.bakes.length > 0 && bench.bakes.every(({ finished }) => finished)
+    const isFinished = this.#isFinished
     return html`<section class="todo">
       <h1>${isFinished ? atBenchWords.finished : atBenchWords.allDone}</h1>
       <div class="go">
         ${
           isFinished || this.readOnly
             ? nothing
-            : html`<button class="main wide" @click=${() => this.#do(w => finishBench(w, this.#where()))}>${atBenchWords.finish}</button>`
+            : html`<button class="main wide" @click=${this.#finish}>${atBenchWords.finish}</button>`
         }
         ${
           isFinished

@@ -73,8 +73,10 @@ export const atBenchWords = {
   back2: 'To what is next',
   allDone: 'All is done.',
   finish: 'Finish and keep the bake',
+  finishNow: 'Finish here, and keep the bake',
   finished: 'This bench is finished.',
   toBake: (name: string): string => `The bake of ${name}`,
+  beside: 'What goes on and what comes then',
   timers: 'Timers',
   timer: 'New timer',
   timerTitle: 'Minutes',
@@ -180,6 +182,6 @@ export const padWords = {
   ok: 'Enter',
   cancel: 'Cancel',
   back: 'Delete the last figure',
-  empty: 'Nothing typed',
-  clear: 'Not measured',
+  notANumber: (typed: string): string =>
+    typed ? `“${typed}” is no number. Write one like 25.5.` : 'Type a number first.',
 } as const

@@ -13,7 +13,7 @@ import {
   tickAgain,
   tickOff,
 } from '../../src/day/bench/bench-edits.js'
-import { whatIsLate, whatMoved } from '../../src/day/bench/rescheduled.js'
+import { whatDoesNotFit, whatIsLate, whatMoved } from '../../src/day/bench/rescheduled.js'
 import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../src/day/bench/todos.js'
 import { weighingList } from '../../src/day/bench/weighing-list.js'
 import { todoName } from '../../src/day/bench/words.js'
@@ -337,4 +337,15 @@ test('a stage made for two breads is done once, and is in the bakes of both', ()
   const bakes = bakesIn(lived.workbook)
   assert.equal(bakes.length, 2)
   for (const { moments } of bakes) assert.equal(moments.filter(({ at }) => at).length, 2)
+})
+
+test('a levain mixed half a day too early is planned all the same, and what falls into the night and is early is said', () => {
+  const lived = worked({ asleep: [{ from: '22:30', until: '6:00' }] })
+  lived.now = 900 // 15:00: ripe from 23:00 until 1:00 at the latest
+  lived.done('Mix')
+  const due = lived.due('Mix')
+  assert.ok(due >= 910 + 470 && due <= 900 + 600, String(due))
+  const said = whatDoesNotFit(lived.sheet, start + lived.now)
+  assert.match(said.join(' '), /steps? falls? into the hours of sleep/)
+  assert.match(said.join(' '), /Mill wheat is done at \d+:\d\d, [\dh ]+ before its time/)
 })

@@ -1,8 +1,17 @@
 import { clockText, localOf } from '../course/clock.js'
 import type { DaySheet } from '../plan/open-day.js'
+import { nightsIn } from '../plan/planned.js'
 import type { Todo } from './todos.js'
-import { type Lateness, latenessSentence, movedSaid, todoName } from './words.js'
+import {
+  earlySentence,
+  type Lateness,
+  latenessSentence,
+  movedSaid,
+  sleeplessSentence,
+  todoName,
+} from './words.js'
 
+const longBefore = 30 // minutes before its time from which it is told
 const isOther = 0.75 // minutes from which a time is called another
 
 /** What moved of what is still to be done, in one sentence; '' where nothing did. */
@@ -53,4 +62,22 @@ export function whatIsLate(sheet: DaySheet, now: number): string[] {
     }
     return [latenessSentence(late)]
   })
+}
+
+/** What of the rest of a day is not as it was wished: breads after their time, breads long before it, work in the hours of sleep. */
+export function whatDoesNotFit(sheet: DaySheet, now: number): string[] {
+  const { plan, breads, day } = sheet
+  if (!plan) return []
+  const nights = nightsIn(plan)
+  const ahead = plan.events.filter(({ kind, from }) => kind !== 'wait' && from > now + 1)
+  const awake = ahead.filter(({ from }) =>
+    nights.some(([begins, ends]) => from > begins + 1 && from < ends - 1),
+  )
+  const early = plan.early.flatMap(({ bread, minutes }) => {
+    const formula = breads.find(({ id }) => id === bread)?.formula
+    const done = plan.at.get(`${bread} ready`)! - minutes
+    if (!formula || minutes < longBefore || done < now) return []
+    return [earlySentence(formula.name, clockText(localOf(done, day.zone).minutes), minutes)]
+  })
+  return [...whatIsLate(sheet, now), ...early, ...(awake.length ? [sleeplessSentence(awake.length)] : [])]
 }

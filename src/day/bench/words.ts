@@ -56,6 +56,12 @@ export function latenessSentence({ bread, done, wanted, by, tight }: Lateness): 
     : `${first} ${names.charAt(0).toUpperCase()}${names.slice(1)} are as short as they may be; if one can be shorter, that would give.`
 }
 
+export const earlySentence = (bread: string, clock: string, by: number): string =>
+  `${bread} is done at ${clock}, ${lengthText(by)} before its time: its waits cannot be so long.`
+
+export const sleeplessSentence = (count: number): string =>
+  `${count === 1 ? 'One step falls' : `${count} steps fall`} into the hours of sleep, since no other times fit; a colder place would give.`
+
 /** What edits at the bench are called when they are told and undone. */
 export const benchLabels = {
   weighed: (name: string) => `Weighed ${name}`,
