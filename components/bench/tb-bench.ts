@@ -22,10 +22,9 @@ import './tb-bench-care.js'
 import './tb-bench-measures.js'
 import './tb-bench-timers.js'
 import './tb-bench-weighing.js'
-import type { Choice } from './tb-bench-choices.js'
 import './tb-bench-choices.js'
 import './tb-number-pad.js'
-import { earlierChoices, laterChoices, type TimesOffered } from './time-choices.js'
+import { type Choice, earlierChoices, laterChoices, type TimesOffered } from './tb-bench-choices.js'
 import { atBenchWords, bellWords } from './words.js'
 
 const minutesNow = (): number => Date.now() / 60_000

@@ -189,7 +189,7 @@ export class LineMaker {
       notes.push(remark)
       if (text !== remark) this.told.say({ code: 'readAs', row, name, cell: remark, amount: text })
     }
-    if (doubt && (doubt.code === 'doubtfulPart' || !this.isMarkSure)) this.told.say({ ...doubt, row, name })
+    if (doubt && (doubt.code === 'wholeAndPart' || !this.isMarkSure)) this.told.say({ ...doubt, row, name })
   }
 
   /** The finest of several weights and measures; the others are compared with it. */

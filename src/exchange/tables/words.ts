@@ -96,7 +96,7 @@ const warnings = {
   countedEggs: 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
   doubtfulSign:
     'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
-  doubtfulPart:
+  wholeAndPart:
     'Row {row} has {typed:quoted} for {name}, which is read as {read}: a whole number and a part of one. Type it anew if that is not meant.',
   twoWeights:
     'Row {row} gives {first:quoted} and {other:quoted} for {name}, which are {a:grams} and {b:grams}. The first is read.',

@@ -24,7 +24,7 @@ export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'gram
   readonly step: number // what the last printed digit is worth, and of a range its width: grams, or a fraction of 1
   readonly bare: boolean // without a unit of its own
   readonly doubt?: {
-    readonly code: 'doubtfulSign' | 'doubtfulPart'
+    readonly code: 'doubtfulSign' | 'wholeAndPart'
     readonly typed: string
     readonly read: string
   } // a number that can be read in two ways
@@ -71,7 +71,7 @@ function quantityOf(given: Given, cell: string, isAll: boolean, bareUnit: Unit |
   const isSaid = isAll && about.length === 0 && guesses.every(({ code }) => certain.includes(code))
   const other = guesses.find(guess => guess.code === 'two readings')
   const doubt = isDoubtfulPart(cell, unit)
-    ? ({ code: 'doubtfulPart', typed: cell, read: text } as const)
+    ? ({ code: 'wholeAndPart', typed: cell, read: text } as const)
     : other && ({ code: 'doubtfulSign', typed: cell, read: other.read } as const)
   const each = unit === '%' ? 0.01 : grams === undefined ? 1 : sizeIn(unit)!
   return {
