@@ -30,14 +30,12 @@ export class Pointers {
   }
 
   readonly click = (event: MouseEvent): void => {
-    const { grid, table, session, commands, rowCommands } = this.#context
+    const { grid, table, session, commands } = this.#context
     const target = event.target as Element
     const choice = target.closest<HTMLElement>('[data-choice]')?.dataset.choice
     if (choice !== undefined) return session.pick(Number(choice))
     const define = target.closest<HTMLElement>('[data-define]')?.dataset.define
     if (define !== undefined) return wish(grid, { want: 'define', ingredient: define })
-    const stage = target.closest<HTMLElement>('[data-method]')?.dataset.method
-    if (stage !== undefined) return rowCommands.goToMethod(stage)
     const dots = target.closest<HTMLElement>('[data-row-actions]')
     const spot = spotOf(target)
     const row = spot && rowAt(table, spot.row)

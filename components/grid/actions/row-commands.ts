@@ -101,11 +101,6 @@ export class RowCommands {
     wish(this.#context.grid, { want: 'working', cell })
   }
 
-  /** Leaves for the steps of a stage. */
-  goToMethod(stage: string): void {
-    this.#context.grid.dispatchEvent(new CustomEvent('tb-method', { detail: stage }))
-  }
-
   define(ingredient: string): void {
     wish(this.#context.grid, { want: 'define', ingredient })
   }

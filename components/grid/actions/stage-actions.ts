@@ -10,6 +10,7 @@ export function stageActions(
   row: StageRow,
   commands: RowCommands,
   asked: readonly Action[],
+  goToMethod: (stage: string) => void,
 ): readonly Action[] {
   const { formula } = commands
   const { stage } = row
@@ -46,7 +47,7 @@ export function stageActions(
   actions.push(
     {
       label: stage.method?.length ? labels.goToMethod : labels.addMethod,
-      run: () => commands.goToMethod(stage.id),
+      run: () => goToMethod(stage.id),
       apart: true,
     },
     ...asked,

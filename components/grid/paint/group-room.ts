@@ -3,7 +3,6 @@ import type { Row, RowGroup } from '../table/table.js'
 /** Lines of text in a row's cells beyond the first, as far as they can be told without laying it out. */
 function moreLines(row: Row): number {
   if (row.kind === 'stage') return 1 // its room above
-  if (row.kind === 'sum') return row.method?.length ? 1.5 : 0
   if (row.kind !== 'line') return 0
   const { figures, percent, weight } = row
   const typed = percent.typed || weight.typed ? 1 : 0

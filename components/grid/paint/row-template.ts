@@ -192,7 +192,7 @@ const stepWords = ({ does, kind, text }: Step): string => `${does || kind} ${tex
 /** What is done with the stage, in a line over the whole width; its steps stand beneath the sheet. No key goes there. */
 const methodRow = ({ method, stage, stageName }: SumRow, view: View) =>
   method?.length
-    ? html`<tr role="row" class="method"><td role="gridcell" colspan=${view.columns.length}><button
+    ? html`<tr role="row" class="problem method"><td role="gridcell" colspan=${view.columns.length}><button
         tabindex="-1"
         data-method=${stage}
       ><span><span class="unseen">${rowWords.methodOf(stageName)}</span>${method.map(stepWords).join('\u00a0· ')}</span></button></td></tr>`

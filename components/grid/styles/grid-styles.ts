@@ -278,17 +278,14 @@ export const gridStyles = css`
 
   /* What is done, in two lines at most */
   tr.method td {
-    height: auto;
     padding-block: 0;
     border: 0;
   }
   tr.method button {
-    min-height: 0;
-    padding: calc(var(--target) / 2 - 14px) 0;
-    border: 0;
+    min-height: calc(var(--target) - 8px);
+    padding: 0;
     color: var(--ink-soft);
     font-size: 0.86rem;
-    line-height: 1.4;
     text-align: start;
   }
   tr.method button > span {

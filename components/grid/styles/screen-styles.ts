@@ -47,14 +47,14 @@ export const screenStyles = css`
       align-items: end;
     }
     tr.stage > *,
-    tr:is(.problem, .method) > * {
+    tr.problem > * {
       min-height: 0;
     }
     tr.stage > th {
       grid-column: 1 / -2;
     }
     tr.stage > :only-child,
-    tr:is(.problem, .method) > * {
+    tr.problem > * {
       grid-column: 1 / -1;
     }
   }
