@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { BaseElement } from '../base/base-element.js'
+import { BaseElement } from '../../base/base-element.js'
 import type { TbNumberPad } from './tb-number-pad.js'
 import './tb-number-pad.js'
 import { padWords } from './words.js'

@@ -1,8 +1,8 @@
-import { clockText, instantOf, localOf, readClock, readLocal } from '../../src/day/course/clock.js'
-import { nearestDate } from '../../src/day/plan/open-day.js'
+import { clockText, instantOf, localOf, readClock, readLocal } from '../../../src/day/course/clock.js'
+import { nearestDate } from '../../../src/day/plan/open-day.js'
 import type { Choice } from './tb-bench-choices.js'
 import type { TbNumberPad } from './tb-number-pad.js'
-import { atBenchWords } from './words.js'
+import { timeWords } from './words.js'
 
 const offers = [5, 10, 15, 30, 60] // minutes
 
@@ -17,7 +17,7 @@ export interface TimesOffered {
 /** So many minutes later, or at a time on the clock. */
 export const laterChoices = (of: TimesOffered): Choice[] => [
   ...offers.map(minutes => ({
-    words: atBenchWords.minutes(minutes),
+    words: timeWords.minutes(minutes),
     run: () => of.take(of.near + minutes),
   })),
   atAClock(of),
@@ -25,18 +25,18 @@ export const laterChoices = (of: TimesOffered): Choice[] => [
 
 /** So many minutes ago, or at a time on the clock. */
 export const earlierChoices = (of: TimesOffered): Choice[] => [
-  ...offers.map(minutes => ({ words: atBenchWords.ago(minutes), run: () => of.take(of.near - minutes) })),
+  ...offers.map(minutes => ({ words: timeWords.ago(minutes), run: () => of.take(of.near - minutes) })),
   atAClock(of),
 ]
 
 function atAClock({ near, zone, take, pad }: TimesOffered): Choice {
   const read = (typed: string): string | undefined => {
     const minutes = readClock(typed)
-    if (minutes === undefined) return atBenchWords.notAClock(typed)
+    if (minutes === undefined) return timeWords.notAClock(typed)
     take(instantOf(readLocal(nearestDate(near, minutes, zone))!, zone))
     return undefined
   }
   const was = clockText(localOf(near, zone).minutes)
-  const asked = { title: atBenchWords.clockTitle, unit: '', was, kind: 'clock', take: read } as const
-  return { words: atBenchWords.clock, run: () => void pad().ask(asked) }
+  const asked = { title: timeWords.clockTitle, unit: '', was, kind: 'clock', take: read } as const
+  return { words: timeWords.clock, run: () => void pad().ask(asked) }
 }
