@@ -7,8 +7,9 @@ import { BaseElement } from '../base/base-element.js'
 import { showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
-import './tb-number-pad.js'
-import { atBenchWords, figureWords, padWords } from './words.js'
+import './pad/tb-number-pad.js'
+import { padWords } from './pad/words.js'
+import { atBenchWords, figureWords } from './words.js'
 
 /** What can be measured at a thing to do. */
 function figuresAt({ act }: Todo, isWeighed: boolean): readonly FigureName[] {

@@ -9,8 +9,9 @@ import { eventWords } from '../../src/day/plan/words.js'
 import { BaseElement } from '../base/base-element.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
-import './tb-number-pad.js'
-import { atBenchWords, padWords } from './words.js'
+import './pad/tb-number-pad.js'
+import { padWords } from './pad/words.js'
+import { atBenchWords } from './words.js'
 
 /** `12:05` of minutes that are left, `1 h 05` from an hour on. */
 const leftText = (minutes: number): string => {

@@ -9,8 +9,9 @@ import { BaseElement } from '../base/base-element.js'
 import { showDecimals, showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
-import './tb-number-pad.js'
-import { atBenchWords, careWords, padWords } from './words.js'
+import './pad/tb-number-pad.js'
+import { padWords } from './pad/words.js'
+import { atBenchWords, careWords } from './words.js'
 
 /** What is weighed at a step: each weight as the scale shows it, what the bowl comes to, ticked off with a knuckle. */
 export class TbBenchWeighing extends BaseElement {

@@ -22,9 +22,10 @@ import './tb-bench-care.js'
 import './tb-bench-measures.js'
 import './tb-bench-timers.js'
 import './tb-bench-weighing.js'
-import './tb-bench-choices.js'
-import './tb-number-pad.js'
-import { type Choice, earlierChoices, laterChoices, type TimesOffered } from './tb-bench-choices.js'
+import type { Choice } from './pad/tb-bench-choices.js'
+import './pad/tb-bench-choices.js'
+import './pad/tb-number-pad.js'
+import { earlierChoices, laterChoices, type TimesOffered } from './pad/time-choices.js'
 import { atBenchWords, bellWords } from './words.js'
 
 const minutesNow = (): number => Date.now() / 60_000

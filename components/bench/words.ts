@@ -36,7 +36,7 @@ export const atBenchWords = {
   bowl: (grams: string): string => `bowl to ${grams} g`,
   bowlHas: (grams: string): string => `bowl ${grams} g`,
   total: (grams: string): string => `In the bowl at the end ${grams} g. Tare once, with the bowl empty.`,
-  scaleStep: (grams: string): string => `Weighed in steps of ${grams} g.`,
+  scaleStep: (grams: string): string => `Weighed in steps of ${grams}\u00a0g.`,
   instead: (grams: string): string => `${grams} g went in`,
   heldBack: (grams: string, at: string): string => `${grams} g more at ${at}`,
   heldBackUnknown: (at: string): string => `more at ${at}`,
@@ -60,11 +60,6 @@ export const atBenchWords = {
   putOffTitle: (name: string): string => `${name}: later by`,
   longerTitle: (name: string): string => `${name}: longer by`,
   atTitle: (name: string): string => `${name} was done`,
-  minutes: (minutes: number): string => lengthText(minutes),
-  ago: (minutes: number): string => `${lengthText(minutes)} ago`,
-  clock: 'At a time',
-  clockTitle: 'Time on the clock',
-  notAClock: (typed: string): string => `“${typed}” is no time on the clock. Write one like 6:30 or 1845.`,
   nothingMoved: 'Nothing else moved.',
   next: 'Then',
   before: 'Done so far',
@@ -176,12 +171,4 @@ export const bakeWords = {
   keep: 'Keep it',
   removed: (name: string): string => `Deleted the bake of ${name}.`,
   noNumber: (typed: string): string => `“${typed}” is no number. Write one like 25.5.`,
-} as const
-
-export const padWords = {
-  ok: 'Enter',
-  cancel: 'Cancel',
-  back: 'Delete the last figure',
-  notANumber: (typed: string): string =>
-    typed ? `“${typed}” is no number. Write one like 25.5.` : 'Type a number first.',
 } as const

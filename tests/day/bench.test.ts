@@ -349,3 +349,45 @@ test('a levain mixed half a day too early is planned all the same, and what fall
   assert.match(said.join(' '), /steps? falls? into the hours of sleep/)
   assert.match(said.join(' '), /Mill wheat is done at \d+:\d\d, [\dh ]+ before its time/)
 })
+
+for (const [what, proof] of [
+  ['two breads in loads are lived through to their end, each thing done when it is due', '60–150 min'],
+  ['a day whose loads cannot wait for each other is lived through all the same', '60–100 min'],
+] as const)
+  test(what, () => {
+    const rye = bread(
+      'Rye',
+      `Final dough:
+       Rye flour 900 g
+       Water 700 g
+       Salt 18 g
+       hands Mix: 10 min
+       wait Bulk: 2–3 h
+       hands Shape: 20 min
+       wait Proof: ${proof}
+       bake Bake: 50 min, 4 at once
+       wait Cool: 30 min`,
+    )
+    const both = [workedWheat(), rye]
+    const lived = new Lived(
+      both,
+      saturday([
+        [both[0]!, 4],
+        [both[1]!, 8],
+      ]),
+    )
+    lived.now = 1500
+    const done: string[] = []
+    for (let todo = lived.shown.current; todo; todo = lived.shown.current) {
+      lived.now = Math.max(lived.now, todo.due - start + 3) // three minutes late, every time
+      const name = todoName(todo)
+      done.push(name)
+      const from = beginningOf(todo, start + lived.now, happenedAt(lived.bench, start + lived.now))
+      lived.apply(noteDone(lived.workbook, lived.where, todo, { name, at: start + lived.now, from }))
+      assert.ok(lived.sheet.plan, `there are times after ${name}`)
+      assert.ok(done.length < 40, done.join(', '))
+    }
+    for (const name of ['Bake, load 1: into the oven', 'Bake, load 2: out of the oven', 'Salt', 'Shape'])
+      assert.ok(done.includes(name), `${name} among ${done.join(', ')}`)
+    assert.equal(new Set(done).size, done.length - 2) // each once, but for mixing, which is done three times
+  })

@@ -1,6 +1,7 @@
 import { clockText, localOf } from '../course/clock.js'
 import type { DaySheet } from '../plan/open-day.js'
 import { nightsIn } from '../plan/planned.js'
+import { boundsText, eventWords } from '../plan/words.js'
 import type { Todo } from './todos.js'
 import {
   earlySentence,
@@ -9,6 +10,7 @@ import {
   movedSaid,
   sleeplessSentence,
   todoName,
+  tooLongSentence,
 } from './words.js'
 
 const longBefore = 30 // minutes before its time from which it is told
@@ -79,5 +81,15 @@ export function whatDoesNotFit(sheet: DaySheet, now: number): string[] {
     if (!formula || minutes < longBefore || done < now) return []
     return [earlySentence(formula.name, clockText(localOf(done, day.zone).minutes), minutes)]
   })
-  return [...whatIsLate(sheet, now), ...early, ...(awake.length ? [sleeplessSentence(awake.length)] : [])]
+  const tooLong = plan.events.flatMap(event => {
+    const { kind, time, length, from, until } = event
+    const isOver = kind === 'wait' && time === undefined && length && until - from > length.most + isOther
+    return isOver && until > now ? [tooLongSentence(eventWords(event), until - from, boundsText(length))] : []
+  })
+  return [
+    ...whatIsLate(sheet, now),
+    ...early,
+    ...tooLong,
+    ...(awake.length ? [sleeplessSentence(awake.length)] : []),
+  ]
 }

@@ -59,6 +59,9 @@ export function latenessSentence({ bread, done, wanted, by, tight }: Lateness): 
 export const earlySentence = (bread: string, clock: string, by: number): string =>
   `${bread} is done at ${clock}, ${lengthText(by)} before its time: its waits cannot be so long.`
 
+export const tooLongSentence = (what: string, minutes: number, bounds: string): string =>
+  `${what} lasts ${lengthText(minutes)}, longer than its ${bounds}: look at the dough.`
+
 export const sleeplessSentence = (count: number): string =>
   `${count === 1 ? 'One step falls' : `${count} steps fall`} into the hours of sleep, since no other times fit; a colder place would give.`
 

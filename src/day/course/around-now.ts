@@ -30,15 +30,18 @@ export function beenOf({ network }: DayProblem, noted: ReadonlyMap<string, numbe
   return been
 }
 
+/** How a day under way is planned where it does not fit: breads after their time; with the nights left out besides; or with waits longer than they may be. */
+export type LateWay = 'late' | 'sleepless' | 'loose'
+
 /**
  * A day that is under way as a problem of times: what has been stays where it was, what has not begun cannot begin before
- * now, and a wait that is longer by now than it may be is as long as it is. With `late` a bread may be done after its time,
- * where nothing else will do.
+ * now, and a wait that is longer by now than it may be is as long as it is. With a `way` a bread may be done after its time,
+ * and in `loose` a wait may be longer than it may, at its cost.
  */
 export function aroundNow(
   written: DayProblem,
   { now, at, later, lastDone }: Happened,
-  late: boolean,
+  way: LateWay | undefined,
 ): DayProblem {
   const { network, problem, holds: reasons } = written
   const been = beenOf(written, at)
@@ -50,7 +53,9 @@ export function aroundNow(
     const isReady = network.reasons[i]!.of === 'ready'
     if (begun !== undefined && (been.has(to) || isReady))
       return { from, to, least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY }
-    if (isReady && late) return { ...span, least: -mostLate, most: mostLate, leeway: lateLeeway }
+    if (isReady && way) return { ...span, least: -mostLate, most: mostLate, leeway: lateLeeway }
+    if (way === 'loose' && span.usual !== undefined)
+      return { ...span, most: mostLate, leeway: span.leeway ?? Math.max(1, span.most - span.least) }
     if (begun === undefined) return span
     const most = Math.max(span.most, soonest(to) - begun)
     // Longer than it may be, or done at once: then it is not drawn to its usual either.
@@ -68,7 +73,7 @@ export function aroundNow(
     const reason = reasons[i]!
     if (been.has(moment) || wanted === undefined) continue
     if (reason.of === 'ready') hold(reason, { moment, at: wanted })
-    else if (wanted < now || late) hold(reason, { moment, from: Math.max(wanted, now) })
+    else if (wanted < now || way) hold(reason, { moment, from: Math.max(wanted, now) })
     else hold(reason, { moment, at: wanted })
   }
   for (const [moment, instant] of been) hold({ of: 'held', moment }, { moment, at: instant })

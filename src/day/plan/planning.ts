@@ -10,7 +10,7 @@ import {
   type TimeConflict,
   type TimePlan,
 } from '../../times/index.js'
-import { aroundNow, type Happened } from '../course/around-now.js'
+import { aroundNow, type Happened, type LateWay } from '../course/around-now.js'
 import { type DayProblem, dayProblem } from '../course/day-problem.js'
 import { plannedDay } from './planned.js'
 
@@ -23,7 +23,7 @@ export interface ConflictFound extends TimeConflict {
 /** What was found of a day, as plain data: it may come from a worker. */
 export interface Found {
   readonly strict: boolean // every bread at its minute; otherwise some before it
-  readonly way?: 'late' | 'sleepless' // of a day under way: some bread after its time, and with the nights left out besides
+  readonly way?: LateWay // of a day under way that does not fit
   readonly answer: TimePlan | ConflictFound | undefined // undefined: nothing to do, or stopped before there was any
   readonly later?: readonly NearestTime[] // where one bread is done before its time: the time at which it could be, where that is nearer
 }
@@ -51,7 +51,7 @@ export function writtenFor(
 ): DayProblem {
   const of = way === 'sleepless' ? { ...day, asleep: [] } : day
   const written = dayProblem(of, new Map(formulas.map(f => [f.id, f])), { leeway, strict })
-  return happened ? aroundNow(written, happened, way !== undefined) : written
+  return happened ? aroundNow(written, happened, way) : written
 }
 
 type Way = Pick<Found, 'strict' | 'way'>
@@ -90,6 +90,7 @@ export class Planning {
         ? ([
             { strict: false, way: 'late' },
             { strict: false, way: 'sleepless' },
+            { strict: false, way: 'loose' },
           ] as const)
         : []),
     ]

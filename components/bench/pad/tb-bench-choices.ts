@@ -1,52 +1,13 @@
 import { css, html, nothing } from 'lit'
-import { clockText, instantOf, localOf, readClock, readLocal } from '../../src/day/course/clock.js'
-import { nearestDate } from '../../src/day/plan/open-day.js'
-import { BaseElement } from '../base/base-element.js'
+import { BaseElement } from '../../base/base-element.js'
 import type { TbNumberPad } from './tb-number-pad.js'
 import './tb-number-pad.js'
-import { atBenchWords, padWords } from './words.js'
+import { padWords } from './words.js'
 
 /** One of several things that can be chosen. */
 export interface Choice {
   readonly words: string
   readonly run: () => void
-}
-
-const offers = [5, 10, 15, 30, 60] // minutes
-
-/** Of what times are chosen, and what is done with the one that is. Instants: minutes since 1970, UTC. */
-export interface TimesOffered {
-  readonly near: number
-  readonly zone: string
-  readonly take: (instant: number) => void
-  readonly pad: () => TbNumberPad // where a time on the clock is typed
-}
-
-/** So many minutes later, or at a time on the clock. */
-export const laterChoices = (of: TimesOffered): Choice[] => [
-  ...offers.map(minutes => ({
-    words: atBenchWords.minutes(minutes),
-    run: () => of.take(of.near + minutes),
-  })),
-  atAClock(of),
-]
-
-/** So many minutes ago, or at a time on the clock. */
-export const earlierChoices = (of: TimesOffered): Choice[] => [
-  ...offers.map(minutes => ({ words: atBenchWords.ago(minutes), run: () => of.take(of.near - minutes) })),
-  atAClock(of),
-]
-
-function atAClock({ near, zone, take, pad }: TimesOffered): Choice {
-  const read = (typed: string): string | undefined => {
-    const minutes = readClock(typed)
-    if (minutes === undefined) return atBenchWords.notAClock(typed)
-    take(instantOf(readLocal(nearestDate(near, minutes, zone))!, zone))
-    return undefined
-  }
-  const was = clockText(localOf(near, zone).minutes)
-  const asked = { title: atBenchWords.clockTitle, unit: '', was, kind: 'clock', take: read } as const
-  return { words: atBenchWords.clock, run: () => void pad().ask(asked) }
 }
 
 /** A few large buttons over the foot of the bench, one of which is pressed. */

@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { BaseElement } from '../base/base-element.js'
+import { BaseElement } from '../../base/base-element.js'
 import { padWords } from './words.js'
 
 /** What is asked for. */
