@@ -83,18 +83,18 @@ describe('At the bench, on a phone', function () {
   })
 
   it('finished, it is a bake with what went in, that can be said more of and kept as a state', async () => {
-    await app.click('button', 'Finish here')
-    await app.find('tb-bake h1', 'Mill wheat')
-    await app.find('tb-bake td', /^77$/)
-    await app.click('tb-bake fieldset label input')
-    await app.click('button', 'Bake it like that day')
+    await app.click('button', /^Finish here/)
+    await app.find('h1', 'Mill wheat')
+    await app.find('td', /^77$/)
+    await app.click('fieldset label input')
+    await app.click('button', /^Bake it like that day/)
     await app.find('.toast', /bring it back from its kept states/)
   })
 
   it('a formula by itself is weighed at a bench from its method', async () => {
     app.frame.contentWindow!.location.hash = ''
     ;(await app.find('tb-method')).scrollIntoView()
-    await app.click('a', 'At the bench')
+    await app.click('a', /^At the bench/)
     await waitUntil(() => ticks().length > 0, 'its weighing list is there')
     await app.click('.tick')
     await waitUntil(() => isTicked(ticks()[0]), 'the first line is ticked off')
