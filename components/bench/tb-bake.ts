@@ -12,7 +12,7 @@ import type { Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { goTo } from '../base/hash.js'
-import { showGrams, showNumber } from '../base/numbers.js'
+import { gramDigits, showDecimals, showNumber } from '../base/numbers.js'
 import '../controls/tb-grow.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { bakeStyles } from './bake-styles.js'
@@ -144,7 +144,8 @@ export class TbBake extends BaseElement {
   }
 
   #weights(record: BakeRecord, against: BakeRecord | undefined): TemplateResult {
-    const grams = (value: number | undefined) => (value === undefined ? '–' : showGrams(value, this.numbers))
+    const grams = (value: number | undefined) =>
+      value === undefined ? '–' : showDecimals(value, this.numbers, gramDigits(value), 0)
     return html`<h2 id="weights">${bakeWords.weights}</h2>
       <table aria-labelledby="weights">
         <thead>

@@ -5,12 +5,6 @@ import { namesStyles } from '../styles/names-styles.js'
 export const dayListStyles = [
   namesStyles,
   css`
-    .plain {
-      display: inline-block;
-      padding: 8px 0;
-      border: 0;
-      color: var(--accent);
-    }
     .removed {
       font-size: var(--size-small);
     }

@@ -85,7 +85,7 @@ export class TbDayList extends BaseElement {
             .items=${this.#newItems()}
           ></tb-menu>`
       }
-      <p><a class="plain" href="#bench">${daysWords.bakes}</a></p>
+      <p><button class="quiet" @click=${() => goTo('bench')}>${daysWords.bakes}</button></p>
       ${this.cleared ? html`<button class="quiet" @click=${() => wish(this, { want: 'cleared' })}>${daysWords.cleared(this.cleared)}</button>` : nothing}
     </nav>`
   }

@@ -46,7 +46,7 @@ describe('At the bench, on a phone', function () {
     await app.click('button.other')
     await type('77')
     await press('Enter')
-    await waitUntil(() => /77 g/.test(text(ticks()[0])), 'it is what went in')
+    await waitUntil(() => /77\s*g/.test(text(ticks()[0])), 'it is what went in')
   })
 
   it('what is measured is kept', async () => {
@@ -80,5 +80,23 @@ describe('At the bench, on a phone', function () {
     await app.click('.go button', 'Later')
     await app.click('button', /^10 min$/)
     await app.find('.moved', /later|Nothing else moved/)
+  })
+
+  it('finished, it is a bake with what went in, that can be said more of and kept as a state', async () => {
+    await app.click('button', /^Finish here/)
+    await app.find('h1', 'Mill wheat')
+    await app.find('td', /^77$/)
+    await app.click('fieldset label input')
+    await app.click('button', /^Bake it like that day/)
+    await app.find('.toast', /bring it back from its kept states/)
+  })
+
+  it('a formula by itself is weighed at a bench from its method', async () => {
+    app.frame.contentWindow!.location.hash = ''
+    ;(await app.find('tb-method')).scrollIntoView()
+    await app.click('a', /^At the bench/)
+    await waitUntil(() => ticks().length > 0, 'its weighing list is there')
+    await app.click('.tick')
+    await waitUntil(() => isTicked(ticks()[0]), 'the first line is ticked off')
   })
 })
