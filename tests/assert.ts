@@ -1,5 +1,7 @@
 /** Assertions for tests in the browser, where node:assert is not; they work in Node as well. */
 
+import { patience } from './browsers/patience.mjs'
+
 const show = (value: unknown): string =>
   typeof value === 'string' || typeof value === 'object' ? JSON.stringify(value) : String(value)
 
@@ -55,13 +57,12 @@ export function throws(work: () => unknown, pattern: RegExp, hint?: string): voi
 export async function waitUntil<T>(
   condition: () => T | Promise<T>,
   sentence: string,
-  timeout = 10_000, // ms; a busy machine takes its time
 ): Promise<NonNullable<T>> {
-  const end = Date.now() + timeout
+  const end = Date.now() + patience
   for (;;) {
     const value = await condition()
     if (value) return value
-    if (Date.now() > end) throw new Error(`waited ${timeout} ms in vain until ${sentence}`)
+    if (Date.now() > end) throw new Error(`waited ${patience} ms in vain until ${sentence}`)
     await new Promise(resolve => setTimeout(resolve, 15))
   }
 }

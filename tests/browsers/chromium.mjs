@@ -7,6 +7,7 @@ import { existsSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { launch } from 'puppeteer-core'
+import { patience } from './patience.mjs'
 import { programIn } from './programs.mjs'
 import { leaveUnasked } from './seats.mjs'
 
@@ -90,6 +91,9 @@ export const browserArguments = [
 /** One process for what is shown, where one page is open at a time: without them a blank one comes before, a spare one after. */
 export const onePage = ['--renderer-process-limit=1', '--disable-features=SpareRendererForSitePerProcess']
 
+/** The pages of tests come one after the other: one process for all of them, which is warm from the second on. */
+const oneAfterTheOther = ['--process-per-site', '--disable-back-forward-cache', '--in-process-gpu']
+
 /** What a page may do without asking; the last is what a button that copies asks for. */
 const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])
 
@@ -98,8 +102,13 @@ const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'cli
  * @returns {(origin: string) => Promise<Seat>}
  */
 export const chromiumSeats = executablePath => async origin => {
-  const browser = await launch({ executablePath, args: [...browserArguments, ...onePage] })
+  const browser = await launch({
+    executablePath,
+    args: [...browserArguments, ...onePage, ...oneAfterTheOther],
+    timeout: patience,
+  })
   const page = await browser.newPage()
+  page.setDefaultTimeout(patience)
   leaveUnasked(page)
   await page.emulateFocusedPage(true) // it has the focus as soon as it is there
   await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])

@@ -1,6 +1,7 @@
 /** Finds and opens Firefox, which puppeteer drives by WebDriver BiDi: `FIREFOX_PATH`, then the usual places. */
 import { homedir } from 'node:os'
 import { launch } from 'puppeteer-core'
+import { patience } from './patience.mjs'
 import { programIn } from './programs.mjs'
 import { leaveUnasked } from './seats.mjs'
 
@@ -24,6 +25,13 @@ const preferences = {
   'dom.events.testing.asyncClipboard': true, // the clipboard may be read and written without asking
   'layout.css.prefers-color-scheme.content-override': 1, // light, whatever the desktop
   'ui.useOverlayScrollbars': 1, // take no room, as in the other browsers without a screen
+  // The pages of tests come one after the other: one process for all of them, none kept for going back or in reserve.
+  'fission.autostart': false,
+  'dom.ipc.processCount': 1,
+  'dom.ipc.processPrelaunch.enabled': false,
+  'browser.sessionhistory.max_total_viewers': 0,
+  'browser.sessionstore.interval': 3_600_000, // ms between copies of what is open
+  'toolkit.cosmeticAnimations.enabled': false,
 }
 
 /**
@@ -63,8 +71,10 @@ export const firefoxSeats = executablePath => async () => {
     executablePath,
     args: ['--remote-allow-system-access'],
     extraPrefsFirefox: preferences,
+    timeout: patience,
   })
   const page = await browser.newPage()
+  page.setDefaultTimeout(patience)
   leaveUnasked(page)
   const inBrowser = browserOf(page)
   /**

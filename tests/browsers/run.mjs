@@ -11,6 +11,7 @@ import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
 import { buildSite } from '../../src/app/build.mjs'
+import { patience } from './patience.mjs'
 import { freePort } from './ports.mjs'
 import { quietLogger, shortReporter, sourceOf } from './report.mjs'
 import { launcherOf } from './seats.mjs'
@@ -136,12 +137,12 @@ export async function runIn({ name, seats }, program, files, outdir, { atOnce, t
       files: files.map(f => `${outdir}/${f.replace(/\.ts$/, '.js')}`),
       browsers: [launcherOf(name, Math.min(atOnce, files.length), turns, seats(program))],
       browserStartTimeout: 900_000, // in which it waits for its turn
-      testsStartTimeout: 60_000,
-      testsFinishTimeout: 240_000,
+      testsStartTimeout: 4 * patience,
+      testsFinishTimeout: 15 * patience,
       middleware: [built(outdir), apart(), lacking(`${outdir}/site`)],
       browserLogs: true,
       staticLogging: true,
-      testFramework: { config: { ui: 'bdd', timeout: '40000' } },
+      testFramework: { config: { ui: 'bdd', timeout: String(5 * patience) } },
       testRunnerHtml: tests =>
         `<!DOCTYPE html><html><head></head><body><script>globalThis.isAskedOnce = ${asks}</script><script type="module" src="${tests}"></script></body></html>`,
       plugins: [a11ySnapshotPlugin()],

@@ -9,6 +9,7 @@ import { rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { patience } from './patience.mjs'
 import { freePort } from './ports.mjs'
 import { programIn } from './programs.mjs'
 import { Session } from './webdriver.mjs'
@@ -35,7 +36,7 @@ export function findWebKit() {
  * @returns {Promise<T>}
  */
 async function until(look, sentence) {
-  const end = Date.now() + 60_000
+  const end = Date.now() + patience
   for (;;) {
     const found = await look()
     if (found) return found

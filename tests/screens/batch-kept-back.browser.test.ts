@@ -4,6 +4,7 @@ import type { Formula } from '../../src/dough/document/formula'
 import { deepEqual, equal, near } from '../assert'
 import { withStages } from '../dough/notation'
 import { press } from '../keys'
+import { itCase } from '../once'
 import { BatchDesk } from './batch-desk'
 import { millWheat, straightDough } from './breads'
 import { dressPage, passesAxe } from './mount'
@@ -58,8 +59,8 @@ describe('What is made, kept back and left over', () => {
     ],
     ['when a weight is not known', straightDough('Bread flour = 100%\nWater = what', 'Odd')],
   ]
-  for (const [what, formula, ...lines] of leftOvers)
-    it(`is told ${what}`, async () => {
+  for (const [at, [what, formula, ...lines]] of leftOvers.entries())
+    itCase(at)(`is told ${what}`, async () => {
       desk = await BatchDesk.open(formula)
       deepEqual(desk.left, lines)
     })

@@ -2,6 +2,7 @@ import { sendMouse } from '@web/test-runner-commands'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits'
 import { deepEqual, equal, match, near, ok } from '../assert'
 import { press, type } from '../keys'
+import { itCase } from '../once'
 import { BatchDesk } from './batch-desk'
 import { millWheat, straightDough } from './breads'
 import { dressPage, textOf } from './mount'
@@ -98,13 +99,15 @@ describe('How much to make', () => {
     near(build(), 4800 / 0.88 / 0.98)
   })
 
-  for (const [words, label, typed, prose, dough] of [
-    ['an amount', 'Weight of dough, grams', '5.4 kg', 'Make 5,400 g of dough.', 5400],
-    ['from', 'Weight of all flour, grams', '2229.09', 'Make the dough of 2,229.09 g of flour.', 3842],
-    ['all of', 'Weight of the ingredient, grams', '310', 'Use all of 310 g of Levain.', (1921 * 310) / 210],
-    ['a multiple', 'Times what is written', '2.5', 'Make 2.5 times what is written.', 4802.5],
-  ] as const)
-    it(`is ${words} …: as much as now until another number is typed`, async () => {
+  for (const [at, [words, label, typed, prose, dough]] of (
+    [
+      ['an amount', 'Weight of dough, grams', '5.4 kg', 'Make 5,400 g of dough.', 5400],
+      ['from', 'Weight of all flour, grams', '2229.09', 'Make the dough of 2,229.09 g of flour.', 3842],
+      ['all of', 'Weight of the ingredient, grams', '310', 'Use all of 310 g of Levain.', (1921 * 310) / 210],
+      ['a multiple', 'Times what is written', '2.5', 'Make 2.5 times what is written.', 4802.5],
+    ] as const
+  ).entries())
+    itCase(at)(`is ${words} …: as much as now until another number is typed`, async () => {
       desk = await BatchDesk.open(millWheat())
       await desk.change()
       await desk.choose(words)
@@ -153,31 +156,36 @@ describe('How much to make', () => {
     equal(desk.control('Times what is written').value, '2,5')
   })
 
-  for (const [label, typed, why] of [
-    ['Number of pieces', 'six', 'Write how many pieces, like 6.'],
-    ['Weight of a piece, grams', '-900', 'Write a weight above 0, like 900 or 1.2 kg.'],
-    ['Weight of a piece, grams', '', 'Write a weight above 0, like 900 or 1.2 kg.'],
-    ['Lost in mixing and shaping, per cent', '100', 'A loss is a percentage from 0 to below 100.'],
-    ['Keep back of Levain, grams', 'some', 'Write a number of grams, or nothing.'],
-    ['Keep back of Levain, grams', '-5', 'What is kept back is a number of grams, 0 or more.'],
-  ] as const)
-    it(`says beneath “${label}” why ${typed || 'nothing'} is not taken, and Escape brings back what is kept`, async () => {
-      const batch = { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } as const
-      desk = await BatchDesk.open(millWheat({ batch }))
-      await desk.change()
-      const kept = desk.control(label).value
-      await desk.enter(label, typed)
-      deepEqual(desk.faults, [why])
-      equal(desk.control(label).value, typed)
-      equal(desk.control(label).ariaInvalid, 'true')
-      deepEqual([desk.edits, desk.formula.batch], [0, batch])
-      desk.control(label).focus()
-      await press('Escape')
-      await desk.settled()
-      deepEqual(desk.faults, [])
-      equal(desk.control(label).value, kept)
-      ok(desk.isOpen)
-    })
+  for (const [at, [label, typed, why]] of (
+    [
+      ['Number of pieces', 'six', 'Write how many pieces, like 6.'],
+      ['Weight of a piece, grams', '-900', 'Write a weight above 0, like 900 or 1.2 kg.'],
+      ['Weight of a piece, grams', '', 'Write a weight above 0, like 900 or 1.2 kg.'],
+      ['Lost in mixing and shaping, per cent', '100', 'A loss is a percentage from 0 to below 100.'],
+      ['Keep back of Levain, grams', 'some', 'Write a number of grams, or nothing.'],
+      ['Keep back of Levain, grams', '-5', 'What is kept back is a number of grams, 0 or more.'],
+    ] as const
+  ).entries())
+    itCase(at)(
+      `says beneath “${label}” why ${typed || 'nothing'} is not taken, and Escape brings back what is kept`,
+      async () => {
+        const batch = { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } as const
+        desk = await BatchDesk.open(millWheat({ batch }))
+        await desk.change()
+        const kept = desk.control(label).value
+        await desk.enter(label, typed)
+        deepEqual(desk.faults, [why])
+        equal(desk.control(label).value, typed)
+        equal(desk.control(label).ariaInvalid, 'true')
+        deepEqual([desk.edits, desk.formula.batch], [0, batch])
+        desk.control(label).focus()
+        await press('Escape')
+        await desk.settled()
+        deepEqual(desk.faults, [])
+        equal(desk.control(label).value, kept)
+        ok(desk.isOpen)
+      },
+    )
 
   it('keeps what was not taken in one field while another is', async () => {
     desk = await BatchDesk.open(millWheat({ batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } }))

@@ -4,6 +4,7 @@ import { openFormula } from '../../src/dough/formula-sheet'
 import { writeFormulas } from '../../src/exchange/index'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itCase } from '../once'
 import { millWheat, straightDough } from './breads'
 import { holdsUp, Opened } from './dialogs'
 import { dressPage, textOf } from './mount'
@@ -127,12 +128,18 @@ describe('Bringing in formulas', () => {
     match(textOf(opened.find('table')), /Méteil 500 g/)
   })
 
-  for (const [name, content, words] of [
-    ['big.csv', new Uint8Array(5 * 1024 * 1024 + 1), /big\.csv is 5 MB\. Tarebook reads files of up to 5 MB/],
-    ['book.xlsx', new Uint8Array([0x50, 0x4b, 3, 4, 0, 0]), /save the sheet as CSV/],
-    ['picture.png', new Uint8Array([0x89, 0x50, 0, 0, 1]), /not a text file/],
-  ] as const) {
-    it(`says in a sentence why ${name} is not read`, async () => {
+  for (const [at, [name, content, words]] of (
+    [
+      [
+        'big.csv',
+        new Uint8Array(5 * 1024 * 1024 + 1),
+        /big\.csv is 5 MB\. Tarebook reads files of up to 5 MB/,
+      ],
+      ['book.xlsx', new Uint8Array([0x50, 0x4b, 3, 4, 0, 0]), /save the sheet as CSV/],
+      ['picture.png', new Uint8Array([0x89, 0x50, 0, 0, 1]), /not a text file/],
+    ] as const
+  ).entries()) {
+    itCase(at)(`says in a sentence why ${name} is not read`, async () => {
       await show({ file: new File([content], name) })
       match(textOf(opened.find('.refusal')), words)
       ok(opened.find('#file'), 'another can be chosen')

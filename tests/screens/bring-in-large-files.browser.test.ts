@@ -4,6 +4,7 @@ import { openFormula } from '../../src/dough/formula-sheet'
 import { writeFormulas, writePlainText, writeWorkbookFile } from '../../src/exchange/index'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
+import { itCase } from '../once'
 import { straightDough } from './breads'
 import { Opened } from './dialogs'
 import { dressPage, textOf } from './mount'
@@ -65,14 +66,16 @@ describe('Bringing in a large file', () => {
     equal(answers, 1)
   })
 
-  for (const [what, text, says] of [
-    ['a table', rows(150), /150 lines understood/],
-    ['a recipe in words', `Mill loaf\n\n${'10 g salt, coarse\n'.repeat(120)}`, /120 lines/],
-    ['a formula file', writeFormulas(loaves), /40 formulas/],
-    ['a plain text', loaves.map(loaf => writePlainText(openFormula(loaf))).join('\n\n'), /40 formulas/],
-    ['a workbook file', writeWorkbookFile({ name: '', larder: [], formulas: loaves }), /40 formulas/],
-  ] as const)
-    it(`reads ${what} beside the page, pasted or from a file`, async () => {
+  for (const [at, [what, text, says]] of (
+    [
+      ['a table', rows(150), /150 lines understood/],
+      ['a recipe in words', `Mill loaf\n\n${'10 g salt, coarse\n'.repeat(120)}`, /120 lines/],
+      ['a formula file', writeFormulas(loaves), /40 formulas/],
+      ['a plain text', loaves.map(loaf => writePlainText(openFormula(loaf))).join('\n\n'), /40 formulas/],
+      ['a workbook file', writeWorkbookFile({ name: '', larder: [], formulas: loaves }), /40 formulas/],
+    ] as const
+  ).entries())
+    itCase(at)(`reads ${what} beside the page, pasted or from a file`, async () => {
       await show(text)
       await waitUntil(seen, 'the file is read')
       match(textOf(seen()), says)
@@ -108,7 +111,7 @@ describe('Bringing in a large file', () => {
       if (answers === 0) requestAnimationFrame(draw)
     }
     requestAnimationFrame(draw)
-    await waitUntil(seen, 'it is read', 20_000)
+    await waitUntil(seen, 'it is read')
     equal(started, 1)
     equal(answers, 1)
     ok(drawn > 2, `the page drew ${drawn} frames before the worker had read it`)
@@ -124,7 +127,6 @@ describe('Bringing in a large file', () => {
     await waitUntil(
       () => opened.find('#stages') && !/Teig 1/.test(textOf(opened.find('.formula'))),
       'it is read anew',
-      20_000,
     )
     equal(started, 1)
     equal(answers, 2)
@@ -146,12 +148,12 @@ describe('Bringing in a large file', () => {
       throw new Error('no workers here')
     })
     await show(rows(8000))
-    await waitUntil(seen, 'it is read', 10_000)
+    await waitUntil(seen, 'it is read')
     match(textOf(seen()), /8000 lines/)
     opened.remove()
     offerWorker(() => new Native('/site/not-there.js', { type: 'module' }))
     await show(rows(8000))
-    await waitUntil(seen, 'it is read', 10_000)
+    await waitUntil(seen, 'it is read')
     match(textOf(seen()), /8000 lines/)
   })
 

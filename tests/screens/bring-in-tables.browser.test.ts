@@ -4,6 +4,7 @@ import { openFormula } from '../../src/dough/formula-sheet'
 import { countsAsText } from '../../src/exchange/values/counts-as'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itCase } from '../once'
 import { millWheat } from './breads'
 import { holdsUp, Opened } from './dialogs'
 import { dressPage, textOf } from './mount'
@@ -74,27 +75,29 @@ describe('Bringing in a table from elsewhere', () => {
   const meanings = () =>
     added().map(f => f.meanings.map(({ ingredient, countsAs }) => [ingredient, countsAsText(countsAs)]))
 
-  for (const [what, text, says] of [
+  for (const [at, [what, text, says]] of (
     [
-      'several',
-      'Zutat;Menge\nMehl;500\nQuarzmehl;20\nZaubersauer;80\nFlitter;3\n',
       [
-        'Quarzmehl | Flour | a guess from its name',
-        'Zaubersauer | Starter | a guess from its name',
-        'Flitter | Not known | only its weight counts',
+        'several',
+        'Zutat;Menge\nMehl;500\nQuarzmehl;20\nZaubersauer;80\nFlitter;3\n',
+        [
+          'Quarzmehl | Flour | a guess from its name',
+          'Zaubersauer | Starter | a guess from its name',
+          'Flitter | Not known | only its weight counts',
+        ],
       ],
-    ],
-    ['a recipe’s', '500 g bread flour\n3 g glitter\n', ['glitter | Not known | only its weight counts']],
-    [
-      'none that is a stage of the formula, nor guesses one that is a stage of another',
-      'Formula,Stage,Ingredient,g\nA,Sauerteig,Rye flour,100\nA,Dough,Sauerteig,100\nB,Dough,Sauerteig,100\n',
+      ['a recipe’s', '500 g bread flour\n3 g glitter\n', ['glitter | Not known | only its weight counts']],
       [
-        'Rye flour | Flour | a guess from its name',
-        'Sauerteig | Not known | only its weight counts; a stage of another formula has this name',
+        'none that is a stage of the formula, nor guesses one that is a stage of another',
+        'Formula,Stage,Ingredient,g\nA,Sauerteig,Rye flour,100\nA,Dough,Sauerteig,100\nB,Dough,Sauerteig,100\n',
+        [
+          'Rye flour | Flour | a guess from its name',
+          'Sauerteig | Not known | only its weight counts; a stage of another formula has this name',
+        ],
       ],
-    ],
-  ] as const)
-    it(`names ${what} that the larder does not know, before anything is added`, async () => {
+    ] as const
+  ).entries())
+    itCase(at)(`names ${what} that the larder does not know, before anything is added`, async () => {
       await show({ text })
       deepEqual(unknown(), [...says])
       equal(added().length, 0)
@@ -279,11 +282,13 @@ describe('Bringing in a table from elsewhere', () => {
     await waitUntil(() => opened.root.querySelector('tb-columns'), 'it is read as a table')
   })
 
-  for (const [what, text, says] of [
-    ['ten thousand columns', `${'a;'.repeat(10_000)}\nb;1\n`, /columns; 250 are the most/],
-    ['a pasted text of more than 5 MB', 'Flour;500 g\n'.repeat(450_000), /more than 5 MB of text/],
-  ] as const) {
-    it(`refuses ${what} in a sentence`, async () => {
+  for (const [at, [what, text, says]] of (
+    [
+      ['ten thousand columns', `${'a;'.repeat(10_000)}\nb;1\n`, /columns; 250 are the most/],
+      ['a pasted text of more than 5 MB', 'Flour;500 g\n'.repeat(450_000), /more than 5 MB of text/],
+    ] as const
+  ).entries()) {
+    itCase(at)(`refuses ${what} in a sentence`, async () => {
       await show({ text })
       match(textOf(opened.find('.refusal')), says)
       equal(added().length, 0)

@@ -7,6 +7,7 @@ import { usualLarder } from '../../src/dough/larder/usual-larder'
 import { writeWorkbookFile } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
+import { itCase } from '../once'
 import { millWheat, straightDough } from './breads'
 import { holdsUp, Opened } from './dialogs'
 import { dressPage, textOf } from './mount'
@@ -97,11 +98,13 @@ describe('Bringing in a workbook file', () => {
     ok(opened.find('p', 'How far waits may move is taken from the file.'))
   })
 
-  for (const [words, mine] of [
-    ['Take the file’s', 'Mill wheat: theirs'],
-    ['Keep mine', 'Mill wheat: mine'],
-  ] as const)
-    it(`decides for each that differs: ${words}`, async () => {
+  for (const [at, [words, mine]] of (
+    [
+      ['Take the file’s', 'Mill wheat: theirs'],
+      ['Keep mine', 'Mill wheat: mine'],
+    ] as const
+  ).entries())
+    itCase(at)(`decides for each that differs: ${words}`, async () => {
       await show()
       await opened.click('.decision .choice', words)
       await opened.click('footer .main')
@@ -147,16 +150,18 @@ describe('Bringing in a workbook file', () => {
     ok(opened.find<HTMLButtonElement>('footer .main', 'Nothing to add').disabled)
   })
 
-  for (const [what, text, says] of [
+  for (const [at, [what, text, says]] of (
     [
-      'deep JSON',
-      `{"format": "tarebook workbook file", "version": 1, "formulas": ${'['.repeat(90_000)}`,
-      /not the whole/,
-    ],
-    ['JSON of something else', '{"name": "Loaf"}', /not a workbook file of Tarebook/],
-    ['a file of a newer version', '{"format": "tarebook workbook file", "version": 99}', /newer Tarebook/],
-  ] as const)
-    it(`says in a sentence why ${what} is not read`, async () => {
+      [
+        'deep JSON',
+        `{"format": "tarebook workbook file", "version": 1, "formulas": ${'['.repeat(90_000)}`,
+        /not the whole/,
+      ],
+      ['JSON of something else', '{"name": "Loaf"}', /not a workbook file of Tarebook/],
+      ['a file of a newer version', '{"format": "tarebook workbook file", "version": 99}', /newer Tarebook/],
+    ] as const
+  ).entries())
+    itCase(at)(`says in a sentence why ${what} is not read`, async () => {
       await show(breads(), text)
       match(textOf(opened.find('.of-error')), says)
       ok(opened.find<HTMLButtonElement>('footer .main').disabled)

@@ -6,6 +6,7 @@ import type { Formula } from '../../src/dough/document/formula'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
+import { itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
 import { dressPage, english, passesAxeInBoth, textOf } from './mount'
 
@@ -81,7 +82,7 @@ describe('Allergens and cautions', () => {
     ['de-AT', 'eu'],
     ['en', 'eu'],
   ] as const)
-    it(`begins with the list of the country of ${language}`, async () => {
+    itOnce(`begins with the list of the country of ${language}`, async () => {
       await show(buns(), language)
       equal(list().value, value)
     })

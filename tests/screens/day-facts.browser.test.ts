@@ -3,6 +3,7 @@ import type { Day } from '../../src/dough/document/day'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { bread, saturday } from '../day/notation'
 import { press, type } from '../keys'
+import { itCase } from '../once'
 import { asleep, DaysOpened, wheat } from './days-desk'
 import { dressPage, textOf } from './mount'
 
@@ -91,15 +92,15 @@ describe('What a day is', () => {
   })
   afterEach(() => open.remove())
 
-  for (const [label, text, kept, is] of typed)
-    it(`takes ${text} for ${label}`, async () => {
+  for (const [at, [label, text, kept, is]] of typed.entries())
+    itCase(at)(`takes ${text} for ${label}`, async () => {
       show()
       await open.enter(label, text)
       deepEqual(kept(open.day), is)
     })
 
-  for (const [label, text, why] of notRead)
-    it(`keeps ${text} for ${label} in its field and says why it is not taken`, async () => {
+  for (const [at, [label, text, why]] of notRead.entries())
+    itCase(at)(`keeps ${text} for ${label} in its field and says why it is not taken`, async () => {
       show()
       const before = open.day
       await open.enter(label, text)

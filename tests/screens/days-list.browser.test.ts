@@ -2,6 +2,7 @@ import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import { equal, match, ok, waitUntil } from '../assert'
 import { saturday } from '../day/notation'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { asleep, DaysOpened, wheat } from './days-desk'
 import { dressPage, passesAxe, textOf } from './mount'
 
@@ -127,7 +128,7 @@ describe('The days', () => {
     [768, 1024],
     [390, 844],
   ] as const)
-    it(`hold up before axe at ${width} px, light and dark`, async () => {
+    itOnce(`hold up before axe at ${width} px, light and dark`, async () => {
       await setViewport({ width, height })
       show()
       await open.find('button.how')

@@ -4,7 +4,7 @@ import type { TbDialog } from '../../components/controls/tb-dialog'
 import type { Workbook } from '../../src/dough/document/workbook'
 import { larderWith } from '../../src/dough/larder/usual-larder'
 import { ok, waitUntil } from '../assert'
-import { Around, english, passesAxeInBoth, textOf } from './mount'
+import { Around, english, passesAxe, passesAxeInBoth, textOf } from './mount'
 
 /** A dialog on the page, beside the button it was opened from. */
 export class Opened<D extends TbDialog> {
@@ -89,13 +89,14 @@ export const sizes = [
 ] as const
 
 /**
- * Nothing sticks out to the side and every target is 24 px, at both sizes; nor does axe find anything there, light and
- * dark, which is asked of one engine.
+ * Nothing sticks out to the side and every target is 24 px, at both sizes; nor does axe find anything there, in one
+ * engine: colours in the dark, which do not go by the size, at the first.
  */
 export async function holdsUp(opened: Opened<TbDialog>): Promise<void> {
   for (const size of sizes) {
     await setViewport(size)
-    await passesAxeInBoth(opened.dialog)
+    if (size === sizes[0]) await passesAxeInBoth(opened.dialog)
+    else await passesAxe(opened.dialog)
     const at = `${size.width} px wide`
     const body = opened.find('.body')
     ok(body.scrollWidth <= body.clientWidth, `nothing sticks out, ${at}`)

@@ -10,6 +10,7 @@ import { openSheet } from '../../src/dough/sheet/sheet'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { bread } from '../day/notation'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { sizes } from './dialogs'
 import { Around, dressPage, english, passesAxe, textOf } from './mount'
 import { formulasOf, PlannedSaturday } from './saturday'
@@ -221,7 +222,7 @@ describe('A build fed for a time', () => {
   })
 
   for (const { width, height } of sizes)
-    it(`holds up at ${width} × ${height}, light and dark, by axe`, async () => {
+    itOnce(`holds up at ${width} × ${height}, light and dark, by axe`, async () => {
       await setViewport({ width, height })
       await onDay([mill(), ...formulasOf(rye)], { kitchen: 20, ready: '16:00' })
       await enter(/^Fed at/, '18:00')

@@ -1,6 +1,7 @@
 import { setViewport } from '@web/test-runner-commands'
 import { equal, match, ok } from '../assert'
 import { press, type } from '../keys'
+import { itCase } from '../once'
 import { cell, type Desk, field, goTo, setUp, shows } from './grid-desk'
 
 describe('Amounts typed as a kitchen says them', () => {
@@ -22,14 +23,16 @@ describe('Amounts typed as a kitchen says them', () => {
     desk = await setUp()
   })
 
-  for (const [text, grams] of [
-    ['6 dl', '600'],
-    ['1 lb 4 oz', '567'],
-    ['~700 g', '700'],
-    ['half a litre', '500'],
-    ['1,5 kg', '1,500'],
-  ] as const)
-    it(`${text} comes to ${grams} g, and stays as it was typed`, async () => {
+  for (const [at, [text, grams]] of (
+    [
+      ['6 dl', '600'],
+      ['1 lb 4 oz', '567'],
+      ['~700 g', '700'],
+      ['half a litre', '500'],
+      ['1,5 kg', '1,500'],
+    ] as const
+  ).entries())
+    itCase(at)(`${text} comes to ${grams} g, and stays as it was typed`, async () => {
       await typed('Water 2', 'weight', text)
       const water = cell(desk.grid, 'Water 2', 'weight')
       equal(water.querySelector('.figure')?.textContent?.trim(), grams)

@@ -23,7 +23,7 @@ const noted = (formula: Formula): Formula => ({
 const rowsOf = ({ grid }: Desk) => [...grid.shadowRoot!.querySelectorAll<HTMLElement>('tr.line')]
 const namesOf = (desk: Desk) => rowsOf(desk).map(row => row.querySelector('.name')!.textContent)
 const isBusy = ({ grid }: Desk) => grid.shadowRoot!.querySelector('[role=grid]')!.hasAttribute('aria-busy')
-const areAllThere = (desk: Desk) => waitUntil(() => !isBusy(desk), 'all rows are there', 20_000)
+const areAllThere = (desk: Desk) => waitUntil(() => !isBusy(desk), 'all rows are there')
 const isInSight = (element: Element | null) => {
   const { top, bottom } = element!.getBoundingClientRect()
   return top >= 0 && bottom <= innerHeight

@@ -3,6 +3,7 @@ import { nameAt } from '../../components/grid/editing/amount-names'
 import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok } from '../assert'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { amounts, cell, type Desk, field, focusIn, goTo, middleOf, setUp } from './grid-desk'
 import { passesAxe } from './mount'
 
@@ -39,7 +40,7 @@ describe('Names in an amount', () => {
     ['70%', undefined],
     ['salt+', undefined],
   ] as const)
-    it(`${typed} ${is ? `is in the middle of the name ${is}` : 'is no beginning of a name'}`, () => {
+    itOnce(`${typed} ${is ? `is in the middle of the name ${is}` : 'is no beginning of a name'}`, () => {
       equal(nameAt(typed, typed.length)?.text, is)
     })
 

@@ -1,7 +1,7 @@
 import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
-import { itOnce } from '../once'
+import { itCase, itOnce } from '../once'
 import { cell, type Desk, field, focusIn, goTo, held, middleOf, setUp, sixLoaves } from './grid-desk'
 import { passesAxe } from './mount'
 
@@ -29,18 +29,20 @@ describe('Asking the grid how a number is worked out', () => {
   const how = (row: string, column: string) =>
     cell(desk.grid, row, column).querySelector<HTMLElement>('button.how')
 
-  for (const [row, column, is] of [
-    ['Water 2', 'weight', 'line Water weight'],
-    ['Water 2', 'percent', 'line Water percent'],
-    ['Water 2', 'wholeDough', 'line Water wholeDough'],
-    ['Salt', 'batch', 'line Salt batch'],
-    ['Salt', 'note', 'line Salt batch'],
-    ['Levain 1', 'ingredient', 'stage Levain build'],
-    ['Sum', 'weight', 'stage Levain weight'],
-    ['Sum', 'percent', 'stage Levain base'],
-    ['Dough', 'batch', 'stage Final dough build'],
-  ] as const)
-    it(`by Alt+Enter at ${row} / ${column}`, async () => {
+  for (const [at, [row, column, is]] of (
+    [
+      ['Water 2', 'weight', 'line Water weight'],
+      ['Water 2', 'percent', 'line Water percent'],
+      ['Water 2', 'wholeDough', 'line Water wholeDough'],
+      ['Salt', 'batch', 'line Salt batch'],
+      ['Salt', 'note', 'line Salt batch'],
+      ['Levain 1', 'ingredient', 'stage Levain build'],
+      ['Sum', 'weight', 'stage Levain weight'],
+      ['Sum', 'percent', 'stage Levain base'],
+      ['Dough', 'batch', 'stage Final dough build'],
+    ] as const
+  ).entries())
+    itCase(at)(`by Alt+Enter at ${row} / ${column}`, async () => {
       desk = await setUp(undefined, { change: sixLoaves })
       await goTo(desk.grid, row, column)
       await press('Alt+Enter')

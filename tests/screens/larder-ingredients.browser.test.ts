@@ -7,6 +7,7 @@ import { openFormula } from '../../src/dough/formula-sheet'
 import { larderWith } from '../../src/dough/larder/usual-larder'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
+import { itCase, itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
 import { holdsUp, Opened } from './dialogs'
 import { dressPage, textOf } from './mount'
@@ -98,7 +99,7 @@ describe('The larder', () => {
     ['Roasted barley tea', undefined],
     ['Rice syrup', undefined],
   ] as const) {
-    it(`${kind ? `guesses ${kind}` : 'guesses nothing'} for ${name}, and only asks`, async () => {
+    itOnce(`${kind ? `guesses ${kind}` : 'guesses nothing'} for ${name}, and only asks`, async () => {
       await show({ ingredient: name })
       equal(field('name').value, name)
       const chosen = opened.dialog
@@ -134,18 +135,20 @@ describe('The larder', () => {
     await opened.whenClosed()
   })
 
-  for (const [id, typed, words] of [
-    ['name', '', /Give it a name/],
-    ['name', 'Bread flour', /in the larder already/],
-    ['name', 'Strong flour', /another name of Bread flour/],
-    ['moisture', 'some', /“some” is not a number/],
-    ['moisture', '120', /At most 100/],
-    ['sugar', '60', /come to 159.05 %/],
-    ['density', '900', /5 g at most/],
-    ['tsp', '-3', /above 0/],
-    ['each', '0', /leave this empty/],
-  ] as const) {
-    it(`says at the field what is wrong with “${typed}” as ${id}, and saves nothing`, async () => {
+  for (const [at, [id, typed, words]] of (
+    [
+      ['name', '', /Give it a name/],
+      ['name', 'Bread flour', /in the larder already/],
+      ['name', 'Strong flour', /another name of Bread flour/],
+      ['moisture', 'some', /“some” is not a number/],
+      ['moisture', '120', /At most 100/],
+      ['sugar', '60', /come to 159.05 %/],
+      ['density', '900', /5 g at most/],
+      ['tsp', '-3', /above 0/],
+      ['each', '0', /leave this empty/],
+    ] as const
+  ).entries()) {
+    itCase(at)(`says at the field what is wrong with “${typed}” as ${id}, and saves nothing`, async () => {
       await show({ ingredient: 'Butter' })
       await write(id, typed)
       await opened.click('footer .main', 'Save')
@@ -178,45 +181,54 @@ describe('The larder', () => {
     match(textOf(opened.find('fieldset', 'Contains')), /The supplier's label and local food law decide\./)
   })
 
-  for (const [ticked, notKnown, listed] of [
-    [[], ['Hill meal'], []],
-    [['Rye'], [], ['cereals containing gluten (rye)']],
-    [['Rye', 'Rye'], ['Hill meal'], []],
-    [['None of these'], [], []],
-    [['None of these', 'None of these'], ['Hill meal'], []],
-    [['Rye', 'None of these'], [], []],
-    [['None of these', 'Rye', 'Milk'], [], ['cereals containing gluten (rye)', 'milk']],
-  ] as const)
-    it(`a flour with ${ticked.join(', then ') || 'nothing'} pressed ${notKnown.length ? 'stays not known' : 'is known'}`, async () => {
-      const bread = straightDough('Hill meal = 100%\nWater = 70%', 'Hill loaf')
-      await show({ ingredient: 'Hill meal' }, { formulas: [bread] })
-      await opened.click('.choice', 'Flour')
-      const boxes = () => [
-        ...opened.find('.contains').querySelectorAll<HTMLInputElement>('input[type=checkbox]'),
-      ]
-      const isTicked = (name: string) => opened.find('.contains label', name).querySelector('input')!.checked
-      deepEqual(boxes().filter(box => box.checked).length, 0, 'nothing is chosen beforehand')
-      match(textOf(opened.find('.unsaid')), /Not said yet: it stands as not known on the sheet and the card/)
-      for (const name of ticked) {
-        opened.find('.contains label', name).querySelector('input')!.focus()
-        await press('Space')
-        await opened.dialog.updateComplete
-      }
-      equal(textOf(opened.find('.unsaid')).includes('Not said yet'), notKnown.length > 0)
-      ok(!(isTicked('None of these') && isTicked('Rye')), 'one or the other')
-      await opened.click('footer .main', 'Save')
-      await waitUntil(() => own().length === 1, 'it is saved')
-      const { notKnown: unsaid, eu } = allergensOf(openFormula(bread, larder()))
-      deepEqual(
-        unsaid.map(u => u.ingredient),
-        [...notKnown],
-      )
-      deepEqual(
-        eu.map(a => a.entry),
-        [...listed],
-      )
-      equal('allergens' in own()[0]!, notKnown.length === 0)
-    })
+  for (const [at, [ticked, notKnown, listed]] of (
+    [
+      [[], ['Hill meal'], []],
+      [['Rye'], [], ['cereals containing gluten (rye)']],
+      [['Rye', 'Rye'], ['Hill meal'], []],
+      [['None of these'], [], []],
+      [['None of these', 'None of these'], ['Hill meal'], []],
+      [['Rye', 'None of these'], [], []],
+      [['None of these', 'Rye', 'Milk'], [], ['cereals containing gluten (rye)', 'milk']],
+    ] as const
+  ).entries())
+    itCase(at)(
+      `a flour with ${ticked.join(', then ') || 'nothing'} pressed ${notKnown.length ? 'stays not known' : 'is known'}`,
+      async () => {
+        const bread = straightDough('Hill meal = 100%\nWater = 70%', 'Hill loaf')
+        await show({ ingredient: 'Hill meal' }, { formulas: [bread] })
+        await opened.click('.choice', 'Flour')
+        const boxes = () => [
+          ...opened.find('.contains').querySelectorAll<HTMLInputElement>('input[type=checkbox]'),
+        ]
+        const isTicked = (name: string) =>
+          opened.find('.contains label', name).querySelector('input')!.checked
+        deepEqual(boxes().filter(box => box.checked).length, 0, 'nothing is chosen beforehand')
+        match(
+          textOf(opened.find('.unsaid')),
+          /Not said yet: it stands as not known on the sheet and the card/,
+        )
+        for (const name of ticked) {
+          opened.find('.contains label', name).querySelector('input')!.focus()
+          await press('Space')
+          await opened.dialog.updateComplete
+        }
+        equal(textOf(opened.find('.unsaid')).includes('Not said yet'), notKnown.length > 0)
+        ok(!(isTicked('None of these') && isTicked('Rye')), 'one or the other')
+        await opened.click('footer .main', 'Save')
+        await waitUntil(() => own().length === 1, 'it is saved')
+        const { notKnown: unsaid, eu } = allergensOf(openFormula(bread, larder()))
+        deepEqual(
+          unsaid.map(u => u.ingredient),
+          [...notKnown],
+        )
+        deepEqual(
+          eu.map(a => a.entry),
+          [...listed],
+        )
+        equal('allergens' in own()[0]!, notKnown.length === 0)
+      },
+    )
 
   it('keeps what is listed of a usual ingredient of which another figure is changed', async () => {
     for (const name of ['Bread flour', 'Rice flour']) {

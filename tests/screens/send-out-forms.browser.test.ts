@@ -12,6 +12,7 @@ import {
 } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { press } from '../keys'
+import { itCase } from '../once'
 import { randomOf } from '../random'
 import { millWheat, straightDough } from './breads'
 import { holdsUp, Opened } from './dialogs'
@@ -219,13 +220,15 @@ describe('The forms in which formulas leave', () => {
     deepEqual(opened.around.wishes, [{ want: 'card', formula: 'mill' }])
   })
 
-  for (const [form, id] of [
-    ['Plain text', 'text'],
-    ['Table to paste', ''],
-    ['Link', 'link'],
-    ['Recipe markup', 'recipe'],
-  ] as const)
-    it(`${form} holds up on a laptop and a phone`, async () => {
+  for (const [at, [form, id]] of (
+    [
+      ['Plain text', 'text'],
+      ['Table to paste', ''],
+      ['Link', 'link'],
+      ['Recipe markup', 'recipe'],
+    ] as const
+  ).entries())
+    itCase(at)(`${form} holds up on a laptop and a phone`, async () => {
       await show()
       await choose(form)
       if (id) await written(id)

@@ -11,6 +11,7 @@ import type { Day } from '../../src/dough/document/day'
 import { deepEqual, equal, match, ok } from '../assert'
 import { bread } from '../day/notation'
 import { press, type } from '../keys'
+import { itOnce } from '../once'
 import { sizes } from './dialogs'
 import { dressPage, english, passesAxeInBoth, textOf } from './mount'
 import { formulasOf, PlannedSaturday } from './saturday'
@@ -248,7 +249,7 @@ describe('The water of a day', () => {
   })
 
   for (const { width, height } of sizes)
-    it(`holds up at ${width} × ${height}, light and dark, by axe`, async () => {
+    itOnce(`holds up at ${width} × ${height}, light and dark, by axe`, async () => {
       await setViewport({ width, height })
       await show(formulasOf(wheat, rye, buns), { ready: '12:00', kitchen: 26 }, { numbers: english })
       await enter('Room', '30')

@@ -37,13 +37,11 @@ export class OpenApp {
     await waitUntil(
       () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day, tb-bench'),
       'the app has drawn its place',
-      15000,
     )
     const { customElements } = this.frame.contentWindow as Window & typeof globalThis
     await waitUntil(
       () => customElements.get('tb-notices') && customElements.get('tb-dialogs'),
       'what it can do besides is there',
-      15000,
     )
   }
 

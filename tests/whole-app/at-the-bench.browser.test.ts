@@ -5,8 +5,7 @@ import { OpenApp } from './app.js'
 const text = (element: Element | undefined | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
 
 // A bread of the examples on a day, at the bench on a phone: as somebody with one clean knuckle does it.
-describe('At the bench, on a phone', function () {
-  this.timeout(60_000)
+describe('At the bench, on a phone', () => {
   const run = Date.now()
   let app: OpenApp
 

@@ -7,8 +7,7 @@ import { straightDough } from '../screens/breads.js'
 import { OpenApp } from './app.js'
 
 /** Back leaves what lies over the page, and never changes what is beneath. */
-describe('Back and forward', function () {
-  this.timeout(60_000)
+describe('Back and forward', () => {
   let app: OpenApp
 
   before(async () => {

@@ -4,8 +4,7 @@ import { OpenApp } from './app.js'
 
 const percent = /% of flour/
 
-describe('A block of cells', function () {
-  this.timeout(60_000)
+describe('A block of cells', () => {
   let app: OpenApp
   const text = (element: Element | undefined | null) =>
     (element?.textContent ?? '').replace(/\s+/g, ' ').trim()

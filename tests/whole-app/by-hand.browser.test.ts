@@ -6,8 +6,7 @@ import { OpenApp } from './app.js'
 const percent = /% of flour/
 
 /** What a baker does with the examples, by keys and pointer. */
-describe('By hand', function () {
-  this.timeout(60_000)
+describe('By hand', () => {
   const run = Date.now()
   let app: OpenApp
   const text = (element: Element | undefined | null) =>

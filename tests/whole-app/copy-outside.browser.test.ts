@@ -6,8 +6,7 @@ import { straightDough } from '../screens/breads.js'
 import { OpenApp } from './app.js'
 
 /** The workbook file outside the browser: kept up to date, and opened in one step. The pickers are stand-ins. */
-describe('A copy outside the browser', function () {
-  this.timeout(60_000)
+describe('A copy outside the browser', () => {
   let app: OpenApp
 
   beforeEach(async () => {
@@ -57,11 +56,7 @@ describe('A copy outside the browser', function () {
       ok(namesIn(await text()).includes('Weekday loaf'))
       await press('Escape')
       await rename('Sunday loaf')
-      await waitUntil(
-        async () => namesIn(await text()).includes('Sunday loaf') || undefined,
-        'it follows',
-        30_000,
-      )
+      await waitUntil(async () => namesIn(await text()).includes('Sunday loaf') || undefined, 'it follows')
       await app.reload()
       page().showSaveFilePicker = async () => file
       await toWorkbookFile()

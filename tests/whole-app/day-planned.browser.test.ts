@@ -50,8 +50,7 @@ class PlannedApp {
 
 // Mill wheat by its method, minutes from the midnight before: with hands closed until 7:00 the levain is mixed at 420 and the
 // loaves are scored at 1860. Between them the waits have 1385 min of a usual 1387.5: each gives 2.5/495 of its leeway.
-describe('Saturday’s bread, planned', function () {
-  this.timeout(60_000)
+describe('Saturday’s bread, planned', () => {
   const run = Date.now()
   let app: OpenApp
   let day: PlannedApp

@@ -8,8 +8,7 @@ import { OpenApp } from './app.js'
 // 850 g are 2.32799 of it and take 1022.05 g of levain: with 60 g kept back 1082.05 g are made.
 const grams = /^Grams/
 
-describe('Any number can be typed, and every number shows its working', function () {
-  this.timeout(60_000)
+describe('Any number can be typed, and every number shows its working', () => {
   let app: OpenApp
   const tally = () => (app.maybe('tb-tally')?.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ')
   const gramsOf = (stage: string, ingredient: string) =>

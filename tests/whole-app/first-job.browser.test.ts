@@ -7,8 +7,7 @@ import { OpenApp } from './app.js'
 const name = 'Kitchen loaf'
 const percent = /% of flour/
 
-describe('A first formula, from an empty database to another kitchen', function () {
-  this.timeout(60_000)
+describe('A first formula, from an empty database to another kitchen', () => {
   const run = Date.now()
   let app: OpenApp
   let csv = ''

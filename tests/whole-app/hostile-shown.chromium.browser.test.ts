@@ -8,8 +8,7 @@ import { OpenApp } from './app.js'
 import { bare, workbook } from './hostile-workbook.js'
 
 /** Texts are put into the page as texts: nothing of them becomes an element or an attribute that does something. */
-describe('Hostile texts on the page', function () {
-  this.timeout(90_000)
+describe('Hostile texts on the page', () => {
   let app: OpenApp
   const asked: string[] = [] // of other origins
 

@@ -10,8 +10,7 @@ import { deepEqual, equal, match, ok, waitUntil } from '../assert.js'
 import { press } from '../keys.js'
 import { OpenApp } from './app.js'
 
-describe('One formula leaves by each way', function () {
-  this.timeout(60_000)
+describe('One formula leaves by each way', () => {
   let app: OpenApp
   let csv = '' // what the formula is, as the CSV says it
 

@@ -30,8 +30,7 @@ const steps = [
 ]
 
 /** The whole app with the real mouse and keys: a recipe comes with its method, which leaves and comes back as it is. */
-describe('A method comes, leaves and comes back', function () {
-  this.timeout(90_000)
+describe('A method comes, leaves and comes back', () => {
   let app: OpenApp
   let atFirst = 0 // formulas on the shelf
   let [csv, file] = ['', '']

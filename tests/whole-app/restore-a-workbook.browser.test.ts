@@ -17,8 +17,7 @@ const file = {
 }
 
 /** The whole app with the real mouse and keys: a workbook file takes the place of everything. */
-describe('A workbook file is restored', function () {
-  this.timeout(60_000)
+describe('A workbook file is restored', () => {
   let app: OpenApp
 
   const shelf = () => app.all('nav a').map(a => a.textContent!.trim())

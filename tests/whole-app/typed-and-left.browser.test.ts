@@ -2,6 +2,7 @@ import { BeingTyped } from '../../components/desk/being-typed.js'
 import type { TypedText } from '../../src/storage/index.js'
 import { deepEqual, equal, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
+import { itOnce } from '../once.js'
 import { OpenApp } from './app.js'
 
 /** What stands in a field and is not entered when the page goes away, in each kind of field. */
@@ -9,8 +10,7 @@ import { OpenApp } from './app.js'
 type Typed = HTMLInputElement | HTMLTextAreaElement
 const final = 'Final dough'
 
-describe('What was typed and not entered', function () {
-  this.timeout(60_000)
+describe('What was typed and not entered', () => {
   let app: OpenApp
 
   before(async () => {
@@ -79,8 +79,11 @@ describe('What was typed and not entered', function () {
     },
   }
 
+  /** One of each kind of place: in the table, beside it, in a part that is fetched, and in a dialog. */
+  const inEach = ['a cell', 'the note', 'a new jotting', 'an own ingredient']
   for (const [kind, goThere] of Object.entries(fields)) {
-    it(`stands in its field again: ${kind}`, async () => {
+    const itWhere = inEach.includes(kind) ? it : itOnce
+    itWhere(`stands in its field again: ${kind}`, async () => {
       await goThere()
       await waitUntil(() => (app.focused as Typed | null)?.dataset.typed, 'a field has the focus')
       const text = kind === 'the batch' || kind === 'a cell' ? '123' : 'half typed'
@@ -116,8 +119,7 @@ describe('What was typed and not entered', function () {
   })
 })
 
-describe('What was typed and not entered in a day', function () {
-  this.timeout(60_000)
+describe('What was typed and not entered in a day', () => {
   let app: OpenApp
 
   before(async () => {

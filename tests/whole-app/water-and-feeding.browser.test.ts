@@ -2,8 +2,7 @@ import { equal, match, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
 import { OpenApp } from './app.js'
 
-describe('The water of a day and a levain fed for it', function () {
-  this.timeout(60_000)
+describe('The water of a day and a levain fed for it', () => {
   let app: OpenApp
 
   const textOf = (element: Element | undefined) =>
