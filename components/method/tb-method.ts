@@ -68,12 +68,12 @@ export class TbMethod extends FetchedElement {
     return html`<section aria-labelledby="heading">
       <h2 id="heading">${methodWords.heading}</h2>
       ${has ? nothing : html`<p class="hint">${methodWords.hint}</p>`}
-      <p class="bench"><a href="#bench/${sheet.formula.id}">${methodWords.bench}</a></p>
       ${repeat(
         stages.filter(s => !readOnly || s.method?.length),
         s => s.id,
         s => this.#stage(s),
       )}
+      <p class="bench"><a href="#bench/${sheet.formula.id}">${methodWords.bench}</a></p>
     </section>`
   }
 
