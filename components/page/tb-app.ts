@@ -170,7 +170,7 @@ export class TbApp extends BaseElement {
       this.requestUpdate()
     },
     lost: () => {
-      if (this.place === 'sheet') void this.#where.find({})
+      if (this.place === 'sheet') void this.renderRoot.querySelector('tb-sheet')?.goTo({})
       else this.renderRoot.querySelector('tb-head')?.focus()
     },
     dragging: over => {

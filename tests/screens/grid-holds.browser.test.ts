@@ -1,8 +1,8 @@
-import { emulateMedia, sendMouse, setViewport } from '@web/test-runner-commands'
+import { emulateMedia, setViewport } from '@web/test-runner-commands'
 import { equal, match, ok, waitUntil } from '../assert'
 import { press, type } from '../keys'
 import { itOnce } from '../once'
-import { amounts, cell, type Desk, field, focusIn, goTo, held, middleOf, setUp, shows } from './grid-desk'
+import { amounts, cell, type Desk, field, focusIn, goTo, held, setUp, shows } from './grid-desk'
 import { passesAxe } from './mount'
 
 const both = held(['trueHydration', 0.75, 'Water'], ['salt', 0.02, 'Salt'])
@@ -158,7 +158,8 @@ describe('Holds in the grid', () => {
     )
     const [nearest, release] = offers.querySelectorAll('button')
     equal(release?.textContent, 'Release it')
-    await sendMouse({ type: 'click', position: middleOf(nearest!) })
+    nearest!.focus()
+    await press('Enter')
     await waitUntil(() => holds() === 'trueHydration 0.0857', 'it is held there')
   })
 

@@ -36,7 +36,7 @@ describe('A formula arrives', () => {
 
   const text = (element: Element | undefined) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
   // Their names: the readings beside them follow when they are worked out.
-  const shelf = () => app.all('nav a').map(a => text(a).replace(/\d+ % true.*/, ''))
+  const shelf = () => app.all('nav a').map(a => text(a).replace(/\d+ %.*/, ''))
   const weight = (stage: string, ingredient: string) => text(app.cell(stage, ingredient, /^Weight|^Grams/))
   const frameAddress = () => app.frame.contentWindow!.location
 
