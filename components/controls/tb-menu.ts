@@ -1,4 +1,5 @@
 import { css, html, nothing } from 'lit'
+import { repeat } from 'lit/directives/repeat.js'
 import { BaseElement } from '../base/base-element.js'
 import { entryBy, openBy } from './menu-keys.js'
 
@@ -58,7 +59,9 @@ export class TbMenu extends BaseElement {
         @toggle=${this.#toggled}
         @keydown=${this.#moveByKey}
       >
-        ${this.items.map(
+        ${repeat(
+          this.items,
+          ({ label }) => label, // one that has the focus keeps it when others come
           item =>
             html`<button role="menuitem" tabindex="-1" @click=${() => this.#run(item)}>
             ${item.label}${item.note ? html` <span class="quiet">${item.note}</span>` : nothing}
