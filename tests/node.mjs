@@ -92,9 +92,12 @@ const bundle = (entryPoints, outdir) =>
 /**
  * @param {string[]} files test files, paths from the top of the repository
  * @param {string} outdir where their bundles go
+ * @param {() => Promise<string>} site builds the app: tests that want it find its folder in `BUILT_SITE`
  * @returns {Promise<Count>}
  */
-export async function runNodeTests(files, outdir) {
+export async function runNodeTests(files, outdir, site) {
+  const wantsSite = files.some(file => inBrowsers(file) || readFileSync(file, 'utf8').includes('BUILT_SITE'))
+  if (wantsSite) process.env.BUILT_SITE = await site()
   // A file that uses all of mathjs would have the others load it too, of which they use the parser.
   const useAll = files.filter(file => /from 'mathjs'/.test(readFileSync(file, 'utf8')))
   await Promise.all([useAll, files.filter(file => !useAll.includes(file))].map(each => bundle(each, outdir)))

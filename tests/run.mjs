@@ -8,6 +8,7 @@ import { spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync, readdirSync, statSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
+import { dirname, resolve } from 'node:path'
 
 /**
  * @import { Engine } from './browsers/engines.mjs'
@@ -91,6 +92,19 @@ async function inFolder(work) {
   }
 }
 
+/** @type {Promise<string> | undefined} */
+let building
+/** The built app, built once for all that want it: its folder. */
+function builtSite() {
+  building ??= (async () => {
+    const { buildSite } = await import('../src/app/build.mjs')
+    mkdirSync('.build', { recursive: true })
+    const { outdir } = await buildSite({ outdir: resolve(mkdtempSync('.build/tests-'), 'site') })
+    return outdir
+  })()
+  return building
+}
+
 /** @param {string[]} files */
 async function testInBrowsers(files) {
   const { engines } = await import('./browsers/engines.mjs')
@@ -114,7 +128,7 @@ async function testInBrowsers(files) {
   const atOnce = Math.min(8, availableParallelism() + 1)
   const turns = new Turns(atOnce)
   await inFolder(async outdir => {
-    await bundle(files, outdir)
+    await bundle(files, outdir, await builtSite())
     /** @type {Map<string, Count>} */
     const counts = new Map()
     await Promise.all(
@@ -147,7 +161,9 @@ await Promise.all([
 ])
 if (wanted('node') && inNode.length > 0) {
   const { runNodeTests } = await import('./node.mjs')
-  await report('Tests in Node', () => inFolder(async outdir => passes(await runNodeTests(inNode, outdir))))
+  await report('Tests in Node', () =>
+    inFolder(async outdir => passes(await runNodeTests(inNode, outdir, builtSite))),
+  )
 }
 if (wanted('browser') && inBrowser.length > 0) {
   await testInBrowsers(inBrowser).catch(error => {
@@ -155,6 +171,7 @@ if (wanted('browser') && inBrowser.length > 0) {
     process.exitCode = 1
   })
 }
+if (building) await building.then(site => rm(dirname(site), { recursive: true, force: true })).catch(() => {})
 if (wanted('node') || wanted('browser')) console.log(`${total.passed} passed, ${total.failed} failed`)
 for (const { name, toInstall } of missing)
   console.log(`NOT TESTED in ${name}, which is not here: ${toInstall}.`)

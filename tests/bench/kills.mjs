@@ -9,6 +9,7 @@ import { launch } from 'puppeteer-core'
 import { buildSite } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
 import { browserArguments, findBrowser, onePage } from '../browsers/chromium.mjs'
+import { patience } from '../browsers/patience.mjs'
 
 /** @import { Browser, Page } from 'puppeteer-core' */
 /** @typedef {{ weight: number, note: string }} Shown */
@@ -41,7 +42,7 @@ const look = () => {
 
 /** @param {Page} page */
 async function shown(page) {
-  for (let tries = 0; tries < 400; tries++) {
+  for (const end = Date.now() + patience; Date.now() < end; ) {
     const now = await page.evaluate(look)
     if (now) return now
     await pause(25)
@@ -68,16 +69,17 @@ async function typeIn(page, field, text) {
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'tarebook-kills-'))
+const site = process.env.BUILT_SITE ?? join(folder, 'site')
 const program = findBrowser()
-await buildSite({ outdir: join(folder, 'site') })
-const { port, close } = await serve(join(folder, 'site'), 0)
+if (!process.env.BUILT_SITE) await buildSite({ outdir: site })
+const { port, close } = await serve(site, 0)
 const address = `http://localhost:${port}/index.html?offline=no&database=kills`
 const open = () =>
   launch({
     executablePath: program,
     userDataDir: join(folder, 'profile'),
     args: [...browserArguments, ...onePage],
-    timeout: 60_000,
+    timeout: patience,
   })
 
 /** @type {Browser} */

@@ -6,11 +6,10 @@
  * runner through a script that only its server has, so that one import stays as it is.
  */
 import { readFileSync } from 'node:fs'
-import { readFile } from 'node:fs/promises'
+import { cp, readFile } from 'node:fs/promises'
 import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
-import { buildSite } from '../../src/app/build.mjs'
 import { patience } from './patience.mjs'
 import { freePort } from './ports.mjs'
 import { quietLogger, shortReporter, sourceOf } from './report.mjs'
@@ -24,11 +23,12 @@ import { launcherOf } from './seats.mjs'
  */
 
 /**
- * Bundles the tests and builds the app beside them.
+ * Bundles the tests, with the app beside them.
  * @param {string[]} files test files, paths from the top of the repository
  * @param {string} outdir
+ * @param {string} site folder of the built app
  */
-export async function bundle(files, outdir) {
+export async function bundle(files, outdir, site) {
   await build({
     entryPoints: files,
     outdir,
@@ -45,7 +45,7 @@ export async function bundle(files, outdir) {
     sourcemap: 'linked', // fetched when something fails
     logLevel: 'warning',
   })
-  await buildSite({ outdir: `${outdir}/site` })
+  await cp(site, `${outdir}/site`, { recursive: true })
 }
 
 /**

@@ -1,54 +1,39 @@
 import assert from 'node:assert/strict'
-import { execFileSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { test } from 'node:test'
 
-/** Built by a process of its own: esbuild is no part of a bundle. */
-function build(outdir: string): { files: string[]; metafile: { outputs: Record<string, Output> } } {
-  const code = `import { buildSite } from './src/app/build.mjs'
-    const { files, metafile } = await buildSite({ outdir: ${JSON.stringify(outdir)} })
-    console.log(JSON.stringify({ files, metafile }))`
-  const argv = ['--input-type=module', '-e', code]
-  return JSON.parse(execFileSync(process.execPath, argv, { encoding: 'utf8', maxBuffer: 1e8 }))
-}
 interface Output {
   readonly inputs: Readonly<Record<string, { readonly bytesInOutput: number }>>
 }
 
 test('the built site carries the licence of each package that something of is in it, whole', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'tarebook-'))
-  try {
-    const outdir = join(folder, 'site')
-    const { files, metafile } = build(outdir)
-    assert.ok(files.includes('licences.txt'))
-    const said = readFileSync(join(outdir, 'licences.txt'), 'utf8')
-    assert.ok(said.includes(readFileSync('LICENSE', 'utf8').trim()))
-    // What an output has of an input is told by esbuild; a package is the folder after the last node_modules.
-    const parts = Object.values(metafile.outputs).flatMap(({ inputs }) => Object.entries(inputs))
-    const paths = parts.filter(([path, { bytesInOutput }]) => bytesInOutput && path.includes('node_modules'))
-    const names = new Set(
-      paths.map(([path]) => {
-        const [first, second] = path.split('node_modules/').at(-1)!.split('/')
-        return first!.startsWith('@') ? `${first}/${second}` : first!
-      }),
-    )
-    for (const wanted of ['lit-html', 'mathjs', 'papaparse', 'idb-keyval'])
-      assert.ok(names.has(wanted), wanted)
-    for (const name of names) {
-      const { version } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8'))
-      assert.ok(said.includes(`\n${name} ${version} (`), name)
-    }
-    for (const file of [
-      'mathjs/LICENSE',
-      'mathjs/NOTICE',
-      'lit/LICENSE',
-      'papaparse/LICENSE',
-      'idb-keyval/LICENCE',
-    ])
-      assert.ok(said.includes(readFileSync(`node_modules/${file}`, 'utf8').trim()), file)
-  } finally {
-    rmSync(folder, { recursive: true })
+  const outdir = process.env.BUILT_SITE!
+  const metafile: { outputs: Record<string, Output> } = JSON.parse(
+    readFileSync(join(outdir, '..', 'meta.json'), 'utf8'),
+  )
+  const said = readFileSync(join(outdir, 'licences.txt'), 'utf8')
+  assert.ok(said.includes(readFileSync('LICENSE', 'utf8').trim()))
+  // What an output has of an input is told by esbuild; a package is the folder after the last node_modules.
+  const parts = Object.values(metafile.outputs).flatMap(({ inputs }) => Object.entries(inputs))
+  const paths = parts.filter(([path, { bytesInOutput }]) => bytesInOutput && path.includes('node_modules'))
+  const names = new Set(
+    paths.map(([path]) => {
+      const [first, second] = path.split('node_modules/').at(-1)!.split('/')
+      return first!.startsWith('@') ? `${first}/${second}` : first!
+    }),
+  )
+  for (const wanted of ['lit-html', 'mathjs', 'papaparse', 'idb-keyval']) assert.ok(names.has(wanted), wanted)
+  for (const name of names) {
+    const { version } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8'))
+    assert.ok(said.includes(`\n${name} ${version} (`), name)
   }
+  for (const file of [
+    'mathjs/LICENSE',
+    'mathjs/NOTICE',
+    'lit/LICENSE',
+    'papaparse/LICENSE',
+    'idb-keyval/LICENCE',
+  ])
+    assert.ok(said.includes(readFileSync(`node_modules/${file}`, 'utf8').trim()), file)
 })

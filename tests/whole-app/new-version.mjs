@@ -2,20 +2,23 @@
  * Two tabs hold one version of the page when the host gets another, and none of the first is there any more. One tab takes
  * the new version; in the other, parts of the page that are fetched for the first time then have to be there still.
  */
-import { cp, mkdtemp, rm } from 'node:fs/promises'
+import { cp, mkdtemp, readdir, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { launch } from 'puppeteer-core'
 import { buildSite } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
 import { browserArguments, findBrowser } from '../browsers/chromium.mjs'
+import { patience } from '../browsers/patience.mjs'
 
 /** @import { Page } from 'puppeteer-core' */
 
 const folder = await mkdtemp(join(tmpdir(), 'tarebook-versions-'))
 const site = join(folder, 'site')
 await buildSite({ outdir: site, minify: false }) // so that its files have other names than those of the next
-const { files } = await buildSite({ outdir: join(folder, 'next') })
+// Built already where the tests run, or now.
+const next = process.env.BUILT_SITE ?? (await buildSite({ outdir: join(folder, 'next') })).outdir
+const files = await readdir(next)
 const { port, close } = await serve(site, 0)
 const address = `http://localhost:${port}/index.html?database=versions`
 const browser = await launch({
@@ -30,7 +33,7 @@ const browser = await launch({
  * @param {string} words
  */
 const click = (page, words) =>
-  page.locator(`>>> button::-p-text(${words})`).setTimeout(60_000).setVisibility('visible').click()
+  page.locator(`>>> button::-p-text(${words})`).setTimeout(patience).setVisibility('visible').click()
 
 /** @param {Page} page */
 const main = page => page.$eval('script[src*="main-"]', script => script.getAttribute('src'))
@@ -38,7 +41,7 @@ const main = page => page.$eval('script[src*="main-"]', script => script.getAttr
 try {
   const tab = async () => {
     const page = await (await browser.createBrowserContext()).newPage()
-    page.setDefaultTimeout(60_000)
+    page.setDefaultTimeout(patience)
     return page
   }
   const old = await tab()
@@ -54,7 +57,7 @@ try {
   const before = await main(old)
 
   await rm(site, { recursive: true })
-  await cp(join(folder, 'next'), site, { recursive: true })
+  await cp(next, site, { recursive: true })
   await other.bringToFront()
   await other.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()))
   await other.waitForSelector('>>> ::-p-text(A new version of Tarebook is ready.)')
