@@ -63,6 +63,7 @@ export class TbApp extends BaseElement {
   #typed: TypedAgain | undefined // fetched when the page is idle
   #isTyped = false // something, perhaps before it was there
   readonly #gone = new AbortController() // from the page, for good
+  furnished: Promise<unknown> | undefined // settles when what the page can do besides is there
   #stopListening: () => void = () => {}
 
   constructor() {
@@ -129,7 +130,7 @@ export class TbApp extends BaseElement {
     await this.#kept.start({ database, numbers, loadExamples, open: Whereabouts.formula })
     this.teaching = this.#kept.fresh
     this.#takeLink()
-    void this.#furnish()
+    this.furnished = this.#furnish()
   }
 
   /** Resolves when what the start has loaded is on the screen. */
