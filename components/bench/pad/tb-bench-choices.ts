@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit'
 import { BaseElement } from '../../base/base-element.js'
 import type { TbNumberPad } from './tb-number-pad.js'
 import './tb-number-pad.js'
+import { padStyles } from './pad-styles.js'
 import { padWords } from './words.js'
 
 /** One of several things that can be chosen. */
@@ -62,20 +63,9 @@ export class TbBenchChoices extends BaseElement {
     this.renderRoot.querySelector('dialog')?.close()
   }
 
-  static override styles = css`
-    dialog {
-      width: min(100vw, 420px);
-      max-width: none;
-      margin: auto auto 0;
-      padding: 16px 16px calc(16px + env(safe-area-inset-bottom));
-      background: var(--ground);
-      color: var(--ink);
-      border: 1px solid var(--rule-strong);
-      border-radius: 14px 14px 0 0;
-    }
-    dialog::backdrop {
-      background: rgb(20 14 8 / 0.45);
-    }
+  static override styles = [
+    padStyles,
+    css`
     h2 {
       margin: 0 0 12px;
       font-size: var(--size-text);
@@ -102,7 +92,8 @@ export class TbBenchChoices extends BaseElement {
         border-radius: 14px;
       }
     }
-  `
+  `,
+  ]
 }
 customElements.define('tb-bench-choices', TbBenchChoices)
 

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { BaseElement } from '../../base/base-element.js'
+import { padStyles } from './pad-styles.js'
 import { padWords } from './words.js'
 
 /** What is asked for. */
@@ -103,20 +104,9 @@ export class TbNumberPad extends BaseElement {
     event.preventDefault()
   }
 
-  static override styles = css`
-    dialog {
-      width: min(100vw, 420px);
-      max-width: none;
-      margin: auto auto 0;
-      padding: 16px 16px calc(16px + env(safe-area-inset-bottom));
-      background: var(--ground);
-      color: var(--ink);
-      border: 1px solid var(--rule-strong);
-      border-radius: 14px 14px 0 0;
-    }
-    dialog::backdrop {
-      background: rgb(20 14 8 / 0.45);
-    }
+  static override styles = [
+    padStyles,
+    css`
     h2 {
       margin: 0;
       font-size: var(--size-text);
@@ -172,7 +162,8 @@ export class TbNumberPad extends BaseElement {
         border-radius: 14px;
       }
     }
-  `
+  `,
+  ]
 }
 customElements.define('tb-number-pad', TbNumberPad)
 
