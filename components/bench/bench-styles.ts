@@ -78,7 +78,27 @@ export const benchStyles = css`
     border-left: 3px solid var(--accent);
     border-radius: 0 var(--radius) var(--radius) 0;
   }
-  .status .warn {
+  .status details {
+    margin: 0 0 10px;
+    background: var(--accent-wash);
+    border-left: 3px solid var(--accent);
+    border-radius: 0 var(--radius) var(--radius) 0;
+  }
+  .status summary {
+    min-height: 56px;
+    padding: 8px 12px;
+    cursor: pointer;
+  }
+  .status summary small {
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    white-space: nowrap;
+  }
+  .status details p {
+    margin: 0;
+    border: 0;
+  }
+  .status :is(p, details).warn {
     background: var(--warn-wash);
     border-color: var(--warn);
   }

@@ -159,6 +159,19 @@ export const noteFigure = (
     return { ...bake, figures: [...others, ...figure] }
   })
 
+/** Says what the bowl of a step weighs that stands on the scale; undefined: the scale was tared. */
+export const noteBowl = (
+  workbook: Workbook,
+  where: AtBench,
+  { event }: Pick<Todo, 'event'>,
+  grams: number | undefined,
+): Transaction =>
+  change(workbook, where, benchLabels.bowl, event.breads, ({ bowls = [], ...bake }) => {
+    const others = bowls.filter(({ moment }) => moment !== event.begins)
+    const all = grams === undefined ? others : [...others, { moment: event.begins, grams }]
+    return all.length ? { ...bake, bowls: all } : bake
+  })
+
 /** Sets a timer of the baker's own; `minutes` from now. */
 export function setTimer(workbook: Workbook, where: AtBench, name: string, minutes: number): Transaction {
   const timer: BakeTimer = {

@@ -23,6 +23,8 @@ export function todoName({ event, act }: Pick<Todo, 'event' | 'act'>, bread = ''
   return bread ? `${name} (${bread})` : name
 }
 
+export const onWeekday = (clock: string, weekday: string): string => `${clock} on ${weekday}`
+
 const later = (by: number): string => `${lengthText(Math.abs(by))} ${by > 0 ? 'later' : 'earlier'}`
 
 /** `Divide is at 18:42 now, 12 min later; 3 more move, by at most 12 min.` */
@@ -74,6 +76,7 @@ export const benchLabels = {
   begun: (name: string) => `Begun: ${name}`,
   later: (name: string) => `Later: ${name}`,
   figure: (name: string) => `Measured: ${name}`,
+  bowl: 'Weight of the bowl',
   timer: (name: string) => `Timer: ${name}`,
   timerGone: (name: string) => `Timer stopped: ${name}`,
   finished: (name: string) => `Finish ${name}`,

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { type Bake, type FigureName, figureNames, minutesOf, tasteNames } from '../../src/day/bench/bake.js'
 import { bakesIn } from '../../src/day/bench/bake-data.js'
 import { keepAsBaked } from '../../src/day/bench/bake-formula.js'
-import { type BakeRecord, bakeRecord, beside } from '../../src/day/bench/bake-record.js'
+import { type BakeRecord, bakedWith, bakeRecord, beside } from '../../src/day/bench/bake-record.js'
 import { changeBake, removeBake } from '../../src/day/bench/bench-edits.js'
 import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
@@ -16,7 +16,7 @@ import { gramDigits, showDecimals, showNumber } from '../base/numbers.js'
 import '../controls/tb-grow.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { bakeStyles } from './bake-styles.js'
-import { bakeWords, figureWords, tasteWords } from './words.js'
+import { bakesOfWords, bakeWords, figureWords, tasteWords } from './words.js'
 
 /** A bake: what was done when, what went in, what was measured, how it was; beside the formula, or another bake of it. */
 export class TbBake extends BaseElement {
@@ -50,7 +50,8 @@ export class TbBake extends BaseElement {
   }
 
   #record(bake: Bake): BakeRecord {
-    return bakeRecord(bake, this.larder, this.workbook.scale)
+    const { workbook, larder } = this
+    return bakeRecord(bake, larder, workbook.scale, bakedWith(bake, bakesIn(workbook)))
   }
 
   override render() {
@@ -60,7 +61,10 @@ export class TbBake extends BaseElement {
     const record = this.#record(bake)
     const against = other && this.#record(other)
     return html`<main>
-      <a class="all" href="#bench">${bakeWords.all}</a>
+      <nav>
+        <a class="all" href="#bench">${bakeWords.all}</a>
+        <a href="#bench/of/${bake.formula.id}">${bakesOfWords.ofBread(bake.name)}</a>
+      </nav>
       <h1>${bake.name}</h1>
       <p class="soft">${dateText(bake.at.slice(0, 10), this.numbers.language)}</p>
       ${

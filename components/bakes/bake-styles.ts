@@ -12,9 +12,15 @@ export const bakeStyles = css`
     max-width: 820px;
     padding: 14px var(--edge) 60px;
   }
-  .all {
-    display: inline-block;
-    padding: 8px 0;
+  nav {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 22px;
+  }
+  nav a {
+    display: inline-flex;
+    align-items: center;
+    min-height: 44px;
     color: var(--accent);
     text-decoration: none;
   }

@@ -1,0 +1,66 @@
+import { css, html, nothing } from 'lit'
+import type { Learnt } from '../../src/day/learning/inner-range.js'
+import { BaseElement } from '../base/base-element.js'
+import { learntWords } from './words.js'
+
+/** What bakes have told of one number, where it is used: it is taken over only when that is pressed. */
+export class TbLearnt extends BaseElement {
+  static override properties = {
+    learnt: { attribute: false },
+    what: {},
+    show: { attribute: false },
+    taken: { attribute: false },
+    take: { attribute: false },
+    isSo: { type: Boolean },
+  }
+
+  declare learnt: Learnt | undefined // undefined: nothing is shown
+  declare what: string // it is of, for those who hear the button apart from its line
+  declare show: (value: number) => string
+  declare taken: string | undefined // what pressing takes, where that is not the middle
+  declare take: () => void
+  declare isSo: boolean // it says that already
+
+  override render() {
+    const { learnt, what, show, isSo } = this
+    if (!learnt) return nothing
+    const { count, low, middle, high, isFew } = learnt
+    const value = this.taken ?? show(middle)
+    const range = learntWords.range(show(low).replace(/\s*(?:°C|%|g|min)$/, ''), show(high))
+    return html`<p>
+      ${learntWords.said(count, range, show(middle))}
+      ${count === 1 ? nothing : isFew ? learntWords.few : learntWords.between}
+      ${isSo ? learntWords.isSo : nothing}
+      ${
+        isSo || this.readOnly
+          ? nothing
+          : html`<button class="lined" aria-label=${learntWords.takeFor(value, what)} @click=${() => this.take()}>
+              ${learntWords.take(value)}
+            </button>`
+      }
+    </p>`
+  }
+
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    p {
+      margin: 2px 0 8px;
+      max-width: 62ch;
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+    }
+    button {
+      margin-left: 6px;
+      font-size: var(--size-small);
+    }
+  `
+}
+customElements.define('tb-learnt', TbLearnt)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-learnt': TbLearnt
+  }
+}
