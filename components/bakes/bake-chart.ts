@@ -7,10 +7,10 @@ export interface Drawn {
   readonly points: readonly { readonly value: number; readonly when: string }[]
   readonly learnt: Learnt | undefined // its middle as a line, its range as a band
   readonly show: (value: number) => string
+  readonly width: number // px of its place: letters are as large as the page's
 }
 
-const [width, height] = [640, 240]
-const edge = { left: 78, right: 18, top: 16, bottom: 30 }
+const edge = { left: 84, right: 14, top: 16, bottom: 30 }
 
 /** Round numbers between two: three to six of them. */
 function marks(low: number, high: number): number[] {
@@ -24,7 +24,8 @@ function marks(low: number, high: number): number[] {
 }
 
 /** A measurement over bakes, drawn; the figures stand in a table besides. */
-export function bakeChart({ name, points, learnt, show }: Drawn): TemplateResult {
+export function bakeChart({ name, points, learnt, show, width }: Drawn): TemplateResult {
+  const height = width < 480 ? 220 : 260
   const values = [...points.map(({ value }) => value), ...(learnt ? [learnt.low, learnt.high] : [])]
   const [least, most] = [Math.min(...values), Math.max(...values)]
   const room = (most - least || Math.abs(most) || 1) * 0.08
@@ -60,7 +61,7 @@ export const chartStyles = css`
   .chart {
     display: block;
     width: 100%;
-    max-width: 720px;
+    max-width: 760px;
     height: auto;
     margin: 8px 0;
   }

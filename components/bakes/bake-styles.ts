@@ -1,5 +1,5 @@
-import { css } from 'lit'
-import { slim } from '../styles/breakpoints.js'
+import { css, unsafeCSS } from 'lit'
+import { isWide, slim } from '../styles/breakpoints.js'
 
 /** A bake as a page of a notebook: tables between rules, then how it was. */
 export const bakeStyles = css`
@@ -25,7 +25,8 @@ export const bakeStyles = css`
     text-decoration: none;
   }
   .all::before {
-    content: '‹ ';
+    content: '‹';
+    padding-right: 7px;
   }
   h1 {
     margin: 0;
@@ -79,6 +80,13 @@ export const bakeStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-fine);
     border-bottom-color: var(--rule-strong);
+  }
+  td {
+    white-space: nowrap;
+  }
+  .afterwards {
+    margin: 14px 0 0;
+    font-size: var(--size-small);
   }
   .differs {
     font-weight: 680;
@@ -145,6 +153,17 @@ export const bakeStyles = css`
     gap: 10px;
     align-items: center;
     margin-top: 26px;
+  }
+  @media ${unsafeCSS(isWide)} {
+    .two {
+      display: grid;
+      grid-template-columns: minmax(0, 760px) minmax(320px, 480px);
+      gap: 0 64px;
+      max-width: none;
+    }
+    .two > :not(.left, .right) {
+      grid-column: 1 / -1;
+    }
   }
   @media ${slim} {
     legend {

@@ -13,9 +13,12 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { goTo } from '../base/hash.js'
 import { gramDigits, showDecimals, showNumber } from '../base/numbers.js'
+import { partNotFetched } from '../base/words.js'
 import '../controls/tb-grow.js'
+import { databasePhotographs } from '../../src/storage/photographs/photographs.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { bakeStyles } from './bake-styles.js'
+import { databaseOfPage } from './photographs/tb-photographs.js'
 import { bakesOfWords, bakeWords, figureWords, tasteWords } from './words.js'
 
 /** A bake: what was done when, what went in, what was measured, how it was; beside the formula, or another bake of it. */
@@ -60,7 +63,7 @@ export class TbBake extends BaseElement {
     const other = all.find(({ id }) => id === this.other)
     const record = this.#record(bake)
     const against = other && this.#record(other)
-    return html`<main>
+    return html`<main class="two">
       <nav>
         <a class="all" href="#bench">${bakeWords.all}</a>
         <a href="#bench/of/${bake.formula.id}">${bakesOfWords.ofBread(bake.name)}</a>
@@ -77,13 +80,18 @@ export class TbBake extends BaseElement {
             </label>`
           : nothing
       }
-      ${this.#steps(record, against, bake, other)} ${this.#weights(record, against)} ${this.#figures(record, against)}
-      ${this.#said()}
+      <div class="left">${this.#steps(record, against, bake, other)} ${this.#weights(record, against)}</div>
+      <div class="right">
+        ${this.#said()}
+        <tb-photographs .bake=${bake.id} .numbers=${this.numbers} ?readOnly=${readOnly}></tb-photographs>
+        ${this.#figures(record, against)}
+      </div>
       ${
         readOnly
           ? nothing
           : html`<div class="do">
               <button class="lined" @click=${() => this.#again(record)}>${bakeWords.again}</button>
+              <button class="lined" @click=${this.#print}>${bakeWords.print}</button>
               ${
                 this.sure
                   ? html`<span role="alert">${bakeWords.sure}</span>
@@ -187,7 +195,7 @@ export class TbBake extends BaseElement {
                 ${rows.map(([here, there]) => {
                   const one = (here ?? there)!
                   return html`<tr>
-                    <th scope="row">${figureWords[one.what].name}<small>${one.at}</small></th>
+                    <th scope="row">${figureWords[one.what].name}<small>${bakeWords.atStep(one.at, one.stage)}</small></th>
                     <td>${shown(one.what, here?.value)}</td>
                     ${against ? html`<td class="soft">${shown(one.what, there?.value)}</td>` : nothing}
                   </tr>`
@@ -199,7 +207,8 @@ export class TbBake extends BaseElement {
       ${
         readOnly
           ? nothing
-          : html`<div class="figures">
+          : html`<p class="soft afterwards">${bakeWords.figuresAfterwards}</p>
+              <div class="figures">
               ${figureNames.map(what => {
                 const own = bake.figures.find(one => one.what === what && one.moment === '')
                 return html`<label>${figureWords[what].name}
@@ -286,8 +295,29 @@ export class TbBake extends BaseElement {
   #remove = (): void => {
     const { id, name } = this.bake
     if (!this.#edit(workbook => removeBake(workbook, id))) return
+    const photographs = databasePhotographs(databaseOfPage())
+    void photographs.removeOf(id).finally(() => photographs.close())
     say(this, bakeWords.removed(name))
     goTo('bench')
+  }
+
+  /** The page stands beside the app, which hides itself meanwhile. */
+  #print = async (): Promise<void> => {
+    try {
+      await import('./tb-bake-print.js')
+    } catch {
+      return say(this, partNotFetched)
+    }
+    const { bake, numbers } = this
+    const page = document.createElement('tb-bake-print')
+    Object.assign(page, { bake, numbers, record: this.#record(bake) })
+    page.addEventListener('tb-alone', event => {
+      const { detail } = event as CustomEvent<boolean>
+      this.dispatchEvent(new CustomEvent('tb-alone', { detail, bubbles: true, composed: true }))
+      if (!detail) page.remove()
+    })
+    document.body.append(page)
+    await page.show()
   }
 
   static override styles = bakeStyles

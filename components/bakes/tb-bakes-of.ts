@@ -15,6 +15,7 @@ import { bakeStyles } from './bake-styles.js'
 import './tb-bakes-out.js'
 import { bakesOfWords, bakeWords, figureWords, measureWords } from './words.js'
 
+const inOrder: readonly Measure['of'][] = ['rise', 'bakeLoss', 'loss', 'speed', 'took', 'figure', 'taste']
 const fewest = 3 // bakes from which the range of a measurement is drawn
 
 /** All bakes of a formula: one measurement over them, drawn and as a table, and the bakes themselves. */
@@ -42,9 +43,21 @@ export class TbBakesOf extends BaseElement {
     if (changed.has('workbook') || changed.has('formula') || changed.has('larder')) {
       const { workbook, larder, formula } = this
       const all = seriesOf(workbook, formula, larder, new Learning(workbook, larder))
-      // What was measured most often comes first: there is most to see.
-      this.#series = all.toSorted((a, b) => b.points.length - a.points.length)
+      const place = ({ measure }: Series) => inOrder.indexOf(measure.of)
+      this.#series = all.toSorted((a, b) => place(a) - place(b))
     }
+  }
+
+  readonly #wider = new ResizeObserver(() => this.requestUpdate())
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.#wider.observe(this)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#wider.disconnect()
   }
 
   override render() {
@@ -59,17 +72,19 @@ export class TbBakesOf extends BaseElement {
         ${bakes.map(
           bake => html`<li>
             <a href="#bench/${bake.finished ? 'bake/' : ''}${bake.id}"
-              >${this.#date(bake, 'long')}<small>${bake.verdict.split('\n', 1)[0]}</small></a
+              >${this.#date(bake, this.clientWidth < 480 ? 'medium' : 'long')}<small>${bake.verdict.split('\n', 1)[0]}</small></a
             >
           </li>`,
         )}
       </ul>
+      <h2>${bakesOfWords.out}</h2>
       <tb-bakes-out .workbook=${this.workbook} .larder=${this.larder} .bakes=${bakes.toReversed()}></tb-bakes-out>
     </main>`
   }
 
   #measured(): TemplateResult {
-    const shown = this.#series.find(({ key }) => key === this.chosen) ?? this.#series[0]!
+    const several = this.#series.find(({ points }) => points.length > 1)
+    const shown = this.#series.find(({ key }) => key === this.chosen) ?? several ?? this.#series[0]!
     const { measure, points } = shown
     const name = this.#name(measure)
     const show = (value: number) => this.#show(measure, value)
@@ -81,6 +96,7 @@ export class TbBakesOf extends BaseElement {
       points: points.map(({ bake, value }) => ({ value, when: this.#date(bake, 'short') })),
       learnt,
       show,
+      width: Math.max(280, Math.min(760, this.clientWidth - 32)),
     }
     return html`<label class="pick"
         >${bakesOfWords.measured}
@@ -95,7 +111,7 @@ export class TbBakesOf extends BaseElement {
       ${
         learnt
           ? html`<p class="soft">
-              ${bakesOfWords.inner(show(learnt.low), show(learnt.high))} ${bakesOfWords.middle(show(learnt.middle))}
+              ${bakesOfWords.range(show(learnt.low), show(learnt.high), show(learnt.middle))}
             </p>`
           : nothing
       }
@@ -109,7 +125,7 @@ export class TbBakesOf extends BaseElement {
         <tbody>
           ${points.toReversed().map(
             ({ bake, value }) => html`<tr>
-              <th scope="row"><a href="#bench/bake/${bake.id}">${this.#date(bake, 'long')}</a></th>
+              <th scope="row"><a href="#bench/bake/${bake.id}">${this.#date(bake, this.clientWidth < 480 ? 'medium' : 'long')}</a></th>
               <td>${show(value)}</td>
             </tr>`,
           )}
@@ -117,9 +133,10 @@ export class TbBakesOf extends BaseElement {
       </table>`
   }
 
-  #date({ at, zone }: Bake, length: 'long' | 'short'): string {
+  /** `Sat, Nov 7`, with its time on the clock unless short. */
+  #date({ at, zone }: Bake, length: 'long' | 'medium' | 'short'): string {
     const { date, minutes } = localOf(minutesOf(at), zone)
-    const day = dateText(date, this.numbers.language, length)
+    const day = dateText(date, this.numbers.language, length === 'long' ? 'long' : 'short')
     return length === 'short' ? day : `${day}, ${clockText(minutes)}`
   }
 

@@ -3,8 +3,10 @@ import { atBenchWords } from './words.js'
 
 /** What moved, and what no longer fits: of several the first can be read at once, the others when it is opened. */
 export function benchNotices(moved: string, late: readonly string[]): TemplateResult {
+  // That nothing moved is worth a line only where there is nothing else to say.
+  const isWorth = moved && (moved !== atBenchWords.nothingMoved || late.length === 0)
   const all = [
-    ...(moved ? [{ words: moved, look: 'moved' }] : []),
+    ...(isWorth ? [{ words: moved, look: 'moved' }] : []),
     ...late.map(words => ({ words, look: 'warn' })),
   ]
   const said = ({ words, look }: (typeof all)[number]) => html`<p class=${look}>${words}</p>`

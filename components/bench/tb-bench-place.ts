@@ -34,6 +34,14 @@ export class TbBenchPlace extends BaseElement {
 
   #address = ''
 
+  constructor() {
+    super()
+    // A bake on paper is all that there is to see.
+    this.addEventListener('tb-alone', event => {
+      this.hidden = (event as CustomEvent<boolean>).detail
+    })
+  }
+
   override connectedCallback(): void {
     super.connectedCallback()
     window.addEventListener('hashchange', this.#followAddress)
@@ -120,7 +128,7 @@ export class TbBenchPlace extends BaseElement {
       ${this.#byBread(bakes)}
       ${
         bakes.length
-          ? html`<tb-bakes-out .workbook=${this.workbook} .larder=${this.larder} .bakes=${bakes.toReversed()}></tb-bakes-out>`
+          ? html`<h2>${bakesOfWords.out}</h2><tb-bakes-out .workbook=${this.workbook} .larder=${this.larder} .bakes=${bakes.toReversed()}></tb-bakes-out>`
           : nothing
       }
       ${damaged ? html`<p>${benchPlaceWords.damaged(damaged)}</p>` : nothing}
@@ -156,6 +164,9 @@ export class TbBenchPlace extends BaseElement {
       display: block;
       min-height: calc(100vh - var(--head));
       background: var(--board);
+    }
+    :host([hidden]) {
+      display: none;
     }
     main {
       max-width: 760px;

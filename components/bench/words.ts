@@ -67,7 +67,7 @@ export const atBenchWords = {
   putOffTitle: (name: string): string => `${name}: later by`,
   longerTitle: (name: string): string => `${name}: longer by`,
   atTitle: (name: string): string => `${name} was done`,
-  more: (count: number): string => (count === 1 ? 'and one thing more' : `and ${count} things more`),
+  more: (count: number): string => `and ${count} more`,
   nothingMoved: 'Nothing else moved.',
   next: 'Then',
   before: 'Done so far',

@@ -3,6 +3,8 @@ import type { Learnt } from '../../src/day/learning/inner-range.js'
 import { BaseElement } from '../base/base-element.js'
 import { learntWords } from './words.js'
 
+const unit = /\s*(?:°C|%)$/ // is said once of a range
+
 /** What bakes have told of one number, where it is used: it is taken over only when that is pressed. */
 export class TbLearnt extends BaseElement {
   static override properties = {
@@ -26,10 +28,13 @@ export class TbLearnt extends BaseElement {
     if (!learnt) return nothing
     const { count, low, middle, high, isFew } = learnt
     const value = this.taken ?? show(middle)
-    const range = learntWords.range(show(low).replace(/\s*(?:°C|%|g|min)$/, ''), show(high))
+    const [from, until] = [show(low), show(high)]
+    const said =
+      from === until && count > 1
+        ? learntWords.same(count, from)
+        : learntWords.said(count, learntWords.range(from.replace(unit, ''), until), show(middle))
     return html`<p>
-      ${learntWords.said(count, range, show(middle))}
-      ${count === 1 ? nothing : isFew ? learntWords.few : learntWords.between}
+      ${said} ${count === 1 || from === until ? nothing : isFew ? learntWords.few : learntWords.between}
       ${isSo ? learntWords.isSo : nothing}
       ${
         isSo || this.readOnly

@@ -5,6 +5,7 @@ export const learntWords = {
     count === 1
       ? `Your last bake: ${middle}, so ${range} until there are more.`
       : `Your last ${count}: ${range}, middle ${middle}.`,
+  same: (count: number, middle: string): string => `Your last ${count}: ${middle} each.`,
   between: 'Eight of ten lie between.',
   few: 'So few are taken to be off by a tenth at least.',
   range: (low: string, high: string): string => `${low}–${high}`,

@@ -2,12 +2,9 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { alarmsOf, ringing } from '../../src/day/bench/alarms.js'
 import { bakesIn } from '../../src/day/bench/bake-data.js'
-import { bakedWith, bakeRecord } from '../../src/day/bench/bake-record.js'
-import { type Bench, benchOf, happenedAt } from '../../src/day/bench/bench-day.js'
+import { happenedAt } from '../../src/day/bench/bench-day.js'
 import {
-  type AtBench,
   finishBench,
-  noteBowl,
   noteDone,
   noteNotDone,
   putOff,
@@ -16,68 +13,12 @@ import {
   tickOff,
 } from '../../src/day/bench/bench-edits.js'
 import { whatDoesNotFit, whatIsLate, whatMoved } from '../../src/day/bench/rescheduled.js'
-import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../src/day/bench/todos.js'
-import { weighingList } from '../../src/day/bench/weighing-list.js'
+import { type BenchNow, beginningOf, thenOf } from '../../src/day/bench/todos.js'
 import { todoName } from '../../src/day/bench/words.js'
-import { type DaySheet, openDay, openFound } from '../../src/day/plan/open-day.js'
-import { Planning } from '../../src/day/plan/planning.js'
-import { Weights } from '../../src/day/plan/weigh-list.js'
-import type { Day } from '../../src/dough/document/day.js'
-import type { Formula } from '../../src/dough/document/formula.js'
-import { applyChanges, type Transaction, type Workbook } from '../../src/dough/document/workbook.js'
-import { larderWith } from '../../src/dough/larder/usual-larder.js'
+import { Lived, list, start, worked } from './lived.js'
 import { near } from './near.js'
 import { bread, saturday } from './notation.js'
 import { workedWheat } from './worked-bread.js'
-
-const start = Date.parse('2026-12-03T00:00Z') / 60_000 // the worked check counts minutes from here
-
-/** A bench that is lived through: its workbook, its clock, and what it shows. */
-class Lived {
-  workbook: Workbook
-  now = 0 // minutes from the start
-  readonly #key: string
-
-  constructor(formulas: readonly Formula[], day: Day | undefined) {
-    this.workbook = { name: '', formulas, larder: [], ...(day && { days: [day] }) }
-    this.#key = day?.id ?? formulas[0]!.id
-  }
-  get bench(): Bench {
-    return benchOf(this.workbook, this.#key, start + this.now, 'UTC')!
-  }
-  get sheet(): DaySheet {
-    const { bench } = this
-    const { day, formulas, leeway } = bench
-    const of = { day, formulas, leeway, happened: happenedAt(bench, start + this.now) }
-    const planning = new Planning(of)
-    while (!planning.step());
-    return openFound(of, new Weights(formulas, undefined), planning.found())
-  }
-  get shown(): BenchNow {
-    return benchNow(this.sheet, happenedAt(this.bench, start + this.now))
-  }
-  get where(): AtBench {
-    const { day, formulas } = this.bench
-    const planned = openDay(day, formulas).plan?.at ?? new Map()
-    return { bench: this.bench, now: start + this.now, planned }
-  }
-  todo(name: string): Todo {
-    const found = this.shown.todos.find(todo => todoName(todo) === name && todo.done === undefined)
-    assert.ok(found, `${name} among ${this.shown.todos.map(todo => todoName(todo)).join(', ')}`)
-    return found
-  }
-  apply({ changes }: Transaction): void {
-    this.workbook = applyChanges(this.workbook, changes).workbook
-  }
-  done(name: string, at = this.now): void {
-    const todo = this.todo(name)
-    const from = beginningOf(todo, start + at, happenedAt(this.bench, start + this.now))
-    this.apply(noteDone(this.workbook, this.where, todo, { name, at: start + at, from }))
-  }
-  due(name: string): number {
-    return this.todo(name).due - start
-  }
-}
 
 const names = ({ todos }: BenchNow) => todos.map(todo => todoName(todo))
 
@@ -101,12 +42,6 @@ test('a bench has what hands do, by the clock, and nothing is kept before someth
   assert.deepEqual(bakesIn(lived.workbook), [])
   assert.equal(thenOf(lived.sheet, lived.shown.current!)!.step.does, 'Ripen')
 })
-
-/** The worked bread on its day, ready at 3420; nothing is done yet. */
-function worked(more: Partial<Day> = {}): Lived {
-  const formula = workedWheat()
-  return new Lived([formula], saturday([[formula, 6]], more))
-}
 
 test('a levain mixed a quarter of an hour late shortens every wait by the same part of its leeway', () => {
   const lived = worked()
@@ -156,8 +91,6 @@ test('a whole day: steps early, late and unsaid, each wait that is over as it wa
   const [bake] = bakesIn(lived.workbook)
   assert.equal(bake!.finished, '2026-12-05T09:00:00Z')
 })
-
-const list = (lived: Lived, name: string) => weighingList(lived.sheet, lived.todo(name), lived.bench.bakes)
 
 test('what has not begun does not begin before now, and a wait that is longer than it may be is as long as it is', () => {
   const lived = worked()
@@ -308,104 +241,6 @@ test('timers are moments: they ring once when they are over, and what is due rin
   assert.equal(ringing(alarms, start + 1600, start + 1604).length, 0)
   assert.equal(ringing(alarms, start + 1604, start + 1606).length, 1)
   assert.equal(ringing(alarms, start + 1606, start + 1700).length, 1)
-})
-
-test('a stage made for two breads is done once, and is in the bakes of both', () => {
-  const make = (name: string) =>
-    bread(
-      name,
-      `Levain:
-         Starter 20 g
-         Bread flour 50 g
-         Water 50 g
-         hands Feed: 10 min
-         wait Ripen: 8–10 h
-       Final dough:
-         Bread flour 500 g
-         Water 300 g
-         Levain 120 g
-         hands Mix: 10 min
-         wait Bulk: 3–5 h
-         bake Bake: 40 min`,
-    )
-  const both = [make('Mill wheat'), make('Tin loaf')]
-  const day = saturday([
-    [both[0]!, 2],
-    [both[1]!, 2],
-  ])
-  const lived = new Lived(both, { ...day, together: ['levain'] })
-  lived.now = 1500
-  assert.equal(lived.shown.todos.filter(todo => todoName(todo) === 'Feed').length, 1)
-  lived.done('Feed')
-  const bakes = bakesIn(lived.workbook)
-  assert.equal(bakes.length, 2)
-  for (const { moments } of bakes) assert.equal(moments.filter(({ at }) => at).length, 2)
-
-  // Each has the levain's times, until it is taken.
-  lived.now = 2040
-  lived.done('Mix')
-  const now = bakesIn(lived.workbook)
-  const records = now.map(bake => bakeRecord(bake, larderWith([]), undefined, bakedWith(bake, now)))
-  for (const { steps } of records)
-    assert.deepEqual(
-      steps.slice(0, 2).map(({ name, at, planned }) => [name, at === undefined, planned === undefined]),
-      [
-        ['Feed', false, false],
-        ['Ripen', false, false],
-      ],
-    )
-  assert.deepEqual(
-    records.map(({ steps }) => Math.round(steps[1]!.took ?? 0)),
-    [540 - 10, 0],
-  )
-})
-
-test('what was weighed for two breads is each one’s own part in their bakes', () => {
-  const make = (name: string) =>
-    bread(
-      name,
-      `Levain:
-         Starter 20 g
-         Bread flour 50 g
-         Water 50 g
-         hands Feed: 10 min
-         wait Ripen: 8–10 h
-       Final dough:
-         Bread flour 500 g
-         Water 300 g
-         Levain 120 g
-         hands Mix: 10 min
-         bake Bake: 40 min`,
-    )
-  const both = [make('Mill wheat'), make('Tin loaf')]
-  const day = saturday([
-    [both[0]!, 2],
-    [both[1]!, 4],
-  ])
-  // Of doughs of 1800 g and 3600 g in 920 g: 20 g of starter become 39.13 g and 78.26 g, together 117 g.
-  const lived = new Lived(both, { ...day, together: ['levain'] })
-  lived.now = 1500
-  const [starter] = list(lived, 'Feed').lines
-  lived.apply(tickOff(lived.workbook, lived.where, lived.todo('Feed'), starter!, 234))
-  const bakes = bakesIn(lived.workbook)
-  const went = bakes.map(bake => {
-    const { weights } = bakeRecord(bake, larderWith([]), undefined, bakedWith(bake, bakes))
-    return Math.round(weights.find(({ ingredient }) => ingredient === 'Starter')!.grams!)
-  })
-  assert.deepEqual(went, [78, 156])
-})
-
-test('a bowl that is not tared is in what the scale says, until it is', () => {
-  const lived = worked()
-  lived.now = 1700
-  const before = list(lived, 'Mix')
-  lived.apply(noteBowl(lived.workbook, lived.where, lived.todo('Mix'), 812))
-  const with812 = list(lived, 'Mix')
-  assert.equal(with812.tare, 812)
-  near(with812.total!, before.total! + 812)
-  near(with812.lines[0]!.bowl!, before.lines[0]!.bowl! + 812)
-  lived.apply(noteBowl(lived.workbook, lived.where, lived.todo('Mix'), undefined))
-  assert.deepEqual(list(lived, 'Mix').total, before.total)
 })
 
 test('a levain mixed half a day too early is planned all the same, and what falls into the night and is early is said', () => {

@@ -37,6 +37,7 @@ export interface FigureRecord {
   readonly key: string
   readonly what: FigureName
   readonly at: string // name of the step
+  readonly stage: string
   readonly value: number
 }
 
@@ -174,18 +175,15 @@ export function bakeRecord(
       })
   })
   const named = [formula, ...others.map(one => one.formula)].flatMap(({ stages }) =>
-    stages.flatMap(({ method = [] }) => method),
+    stages.flatMap(stage => (stage.method ?? []).map(step => ({ stage, step }))),
   )
-  const nameOf = (moment: string): string => named.find(({ id }) => moment.includes(id))?.does ?? ''
+  const placeOf = (moment: string) => named.find(({ step }) => moment.split(' ').includes(step.id))
   const figureKeys = new Keys()
-  const figures = bake.figures.map(
-    ({ moment, what, value }): FigureRecord => ({
-      key: figureKeys.of(what, nameOf(moment)),
-      what,
-      at: nameOf(moment),
-      value,
-    }),
-  )
+  const figures = bake.figures.map(({ moment, what, value }): FigureRecord => {
+    const { step, stage } = placeOf(moment) ?? {}
+    const [at, of] = [step?.does ?? '', stage?.name ?? '']
+    return { key: figureKeys.of(what, of, at), what, at, stage: of, value }
+  })
   return { steps, weights, figures }
 }
 

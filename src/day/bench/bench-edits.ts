@@ -242,9 +242,13 @@ export function writeDown(
   return { label: benchLabels.wrote(of.name), changes: [putBake(bake)] }
 }
 
-/** Deletes a bake, for good: it is gone from the storage with the next save; only undo brings it back. */
+/** Deletes a bake, for good: with the next save nothing of it is left in the storage, and no undo brings it back. */
 export function removeBake(workbook: Workbook, id: string): Transaction | undefined {
   const kept = workbook.bakes?.find(bake => bake.id === id)
   if (!kept) return undefined
-  return { label: benchLabels.removed(bakeOf(kept)?.name ?? ''), changes: [{ of: 'bake', id }] }
+  return {
+    label: benchLabels.removed(bakeOf(kept)?.name ?? ''),
+    changes: [{ of: 'bake', id }],
+    forgets: of => of.of === 'bake' && of.id === id,
+  }
 }
