@@ -1,5 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
-import type { Photograph } from '../../../src/storage/photographs/photographs.js'
+import type { Photograph } from '../../../src/day/bench/photograph.js'
 import '../../controls/tb-grow.js'
 import { TbDialog } from '../../controls/tb-dialog.js'
 import { photographWords } from './words.js'

@@ -1,14 +1,15 @@
 import { css, html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import type { Photograph } from '../../../src/day/bench/photograph.js'
 import { dateText } from '../../../src/day/out/day-text.js'
 import { newId } from '../../../src/dough/document/formula.js'
 import {
   databasePhotographs,
   hasRoomFor,
-  type Photograph,
   type Photographs,
 } from '../../../src/storage/photographs/photographs.js'
 import { BaseElement } from '../../base/base-element.js'
+import { databaseOfPage } from '../../base/database-of-page.js'
 import { say } from '../../base/events.js'
 import { mostBytes, preparePicture } from './prepared-picture.js'
 import './tb-photograph.js'
@@ -277,9 +278,6 @@ export class TbPhotographs extends BaseElement {
   `
 }
 customElements.define('tb-photographs', TbPhotographs)
-
-/** The database of the workbook that the page shows. */
-export const databaseOfPage = (): string => document.querySelector('tb-app')?.database || 'tarebook'
 
 declare global {
   interface HTMLElementTagNameMap {

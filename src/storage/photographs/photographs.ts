@@ -1,15 +1,6 @@
 import { delMany, get, keys, setMany, type UseStore, update } from 'idb-keyval'
+import { type Photograph, photographIn } from '../../day/bench/photograph.js'
 import { type Database, openDatabase } from '../disk/database.js'
-
-/** A photograph of a bake, without its picture. */
-export interface Photograph {
-  readonly id: string
-  readonly bake: string // id
-  readonly taken: string // ISO 8601, UTC: when it was put in
-  readonly described: string // for those who hear it; '' when nobody did
-  readonly width: number // px
-  readonly height: number
-}
 
 /** Where photographs are kept: each under keys of its own, apart from the workbook, so that no start reads and no edit writes them. */
 export interface Photographs {
@@ -30,18 +21,6 @@ export interface Photographs {
 
 const aboutKey = ({ bake, id }: Pick<Photograph, 'bake' | 'id'>): string => `about ${bake} ${id}`
 const pictureKey = ({ bake, id }: Pick<Photograph, 'bake' | 'id'>): string => `picture ${bake} ${id}`
-
-const isNumber = (value: unknown): value is number => typeof value === 'number' && value > 0
-const isText = (value: unknown): value is string => typeof value === 'string'
-
-/** A photograph in what was stored; undefined where it cannot be read. */
-export function photographIn(stored: unknown): Photograph | undefined {
-  if (typeof stored !== 'object' || stored === null) return undefined
-  const { id, bake, taken, described, width, height } = stored as Record<string, unknown>
-  if (!isText(id) || !isText(bake) || !isText(taken) || !isNumber(width) || !isNumber(height))
-    return undefined
-  return { id, bake, taken, described: isText(described) ? described : '', width, height }
-}
 
 class DatabasePhotographs implements Photographs {
   readonly #database: Database
