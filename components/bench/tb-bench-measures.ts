@@ -85,6 +85,11 @@ export class TbBenchMeasures extends BaseElement {
       grid-template-columns: repeat(4, minmax(0, 1fr));
       gap: 8px;
     }
+    @media (max-height: 480px) and (min-width: 640px) {
+      div {
+        grid-template-columns: repeat(2, minmax(0, 1fr));
+      }
+    }
     button {
       min-height: 60px;
       padding: 4px;

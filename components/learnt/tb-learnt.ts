@@ -12,6 +12,7 @@ export class TbLearnt extends BaseElement {
     what: {},
     show: { attribute: false },
     taken: { attribute: false },
+    at: {},
     take: { attribute: false },
     isSo: { type: Boolean },
   }
@@ -20,6 +21,7 @@ export class TbLearnt extends BaseElement {
   declare what: string // it is of, for those who hear the button apart from its line
   declare show: (value: number) => string
   declare taken: string | undefined // what pressing takes, where that is not the middle
+  declare at: string | undefined // the temperature at which that is, in words
   declare take: () => void
   declare isSo: boolean // it says that already
 
@@ -31,8 +33,8 @@ export class TbLearnt extends BaseElement {
     const [from, until] = [show(low), show(high)]
     const said =
       from === until && count > 1
-        ? learntWords.same(count, from)
-        : learntWords.said(count, learntWords.range(from.replace(unit, ''), until), show(middle))
+        ? learntWords.same(count, from, this.at)
+        : learntWords.said(count, learntWords.range(from.replace(unit, ''), until), show(middle), this.at)
     return html`<p>
       ${said} ${count === 1 || from === until ? nothing : isFew ? learntWords.few : learntWords.between}
       ${isSo ? learntWords.isSo : nothing}
@@ -57,7 +59,8 @@ export class TbLearnt extends BaseElement {
       font-size: var(--size-small);
     }
     button {
-      margin-left: 6px;
+      display: block;
+      margin-top: 4px;
       font-size: var(--size-small);
     }
   `

@@ -94,11 +94,13 @@ export class TbWaits extends BaseElement {
     const length = learnt && (speed ? ripeningLearnt(sheet, id, learnt, celsius) : waitLearnt(step, learnt))
     if (!learnt || !length) return nothing
     const at = { formula: sheet.formula.id, stage: id, step: step.id }
+    const { celsius: written } = readStep(step.text)
     return html`<tb-learnt
       .learnt=${learnt}
       what=${stepName(step)}
       .show=${(value: number) => lengthText(Math.round((length.usual * value) / learnt.middle))}
       .taken=${boundsText(length)}
+      .at=${written === undefined ? undefined : sayCelsius(written, this.numbers)}
       .take=${() => {
         const refusal = askEdit(this, workbook => takeStepTime(workbook, at, step, length), {
           day: this.day.id,
