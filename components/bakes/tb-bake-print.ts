@@ -183,6 +183,9 @@ export class TbBakePrint extends PrintedPage {
         border-bottom: 1.5px solid #000;
         font-weight: 700;
       }
+      small {
+        white-space: nowrap;
+      }
       tr {
         break-inside: avoid;
       }

@@ -171,8 +171,12 @@ export class TbNumberPad extends BaseElement {
       .end {
         grid-column: 1;
       }
+      output {
+        font-size: var(--size-reading);
+      }
       .end {
         grid-row: 4;
+        grid-template-columns: auto 1fr;
       }
       .keys {
         grid-column: 2;
