@@ -29,6 +29,7 @@ export const chooserWords = {
   done: 'Done',
   sendOut: 'Send out',
   print: 'Print cards',
+  labels: 'Labels',
   group: 'Group',
   delete: 'Delete',
   allOf: (group: string): string => `All of ${group}`,

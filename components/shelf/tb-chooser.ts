@@ -78,6 +78,7 @@ export class TbChooser extends BaseElement {
         <div class="row">
           <button ?disabled=${none} @click=${() => wish(this, { want: 'send-out', formulas: this.#ids })}>${chooserWords.sendOut}</button>
           <button ?disabled=${none} @click=${() => wish(this, { want: 'card', formulas: this.#ids })}>${chooserWords.print}</button>
+          <button ?disabled=${none} @click=${() => wish(this, { want: 'label', formulas: this.#ids })}>${chooserWords.labels}</button>
           ${
             this.readOnly
               ? nothing

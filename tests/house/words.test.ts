@@ -18,6 +18,7 @@ import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.j
 import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
+import { labelSentences } from '../../src/dough/label/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
 import { allTakenSentences } from '../../src/dough/outline/all-taken-words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
@@ -58,6 +59,7 @@ const allSentences: Readonly<Record<string, object>> = {
   guessSentences,
   householdSentences,
   jottingSentences,
+  labelSentences,
   lineSentences,
   methodCautionSentences,
   mixingSentences,
