@@ -5,19 +5,21 @@ import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/su
 import type { NumberStyle } from '../base/numbers.js'
 import { showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
+import { type LabelField, type OnLabel, onLabelErrors, onLabelIn, onLabelOf } from './label-fields.js'
 import { faultWords } from './words.js'
 
 export type Kind = CountsAs['kind']
 export const percentFields = ['moisture', 'fat', 'sugar', 'salt'] as const
 export const gramFields = ['tsp', 'tbsp', 'cup', 'density', 'each'] as const
 export type NumberField = 'hydration' | (typeof percentFields)[number] | (typeof gramFields)[number]
-export type DraftField = NumberField | 'name' | 'countsAs'
+export type DraftField = NumberField | LabelField | 'name' | 'countsAs'
 
 /** An ingredient as its form shows it: every number as text in the baker's own way of writing. */
 export interface Draft extends Said, Readonly<Record<NumberField, string>> {
   readonly name: string
   readonly countsAs: Kind | '' // '' until the baker says
   readonly kind: string
+  readonly onLabel: OnLabel // what its own label says
   readonly note: string
 }
 
@@ -62,6 +64,7 @@ export function draftOf(known: Ingredient | undefined, name: string, numbers: Nu
     density: reckoned ? '' : grams(from.density),
     each: grams(from.each),
     contains: substancesIn(from.allergens),
+    onLabel: onLabelOf(known, numbers),
     none: from.allergens !== undefined && isUnlisted(from.allergens),
     note: from.note,
   }
@@ -112,7 +115,7 @@ export function errorsIn(
   const sum = parts.reduce((total, field) => total + (readNumber(draft[field], numbers) ?? 0), 0)
   const last = parts.findLast(field => draft[field].trim())
   if (sum > 100.5 && last) errors[last] ??= faultWords.sumTooLarge(showNumber(sum, numbers))
-  return errors
+  return { ...errors, ...onLabelErrors(draft.onLabel, numbers) }
 }
 
 /** The number fields that mean something for what an ingredient counts as. Flour's own moisture is not counted. */
@@ -163,6 +166,7 @@ export function ingredientOf(draft: Draft, known: Ingredient | undefined, number
     ...weights,
     ...(allergens && { allergens }),
     ...(draft.none && { noneListed: true }),
+    ...onLabelIn(draft.onLabel, known, numbers),
     note: draft.note.trim(),
   }
 }
