@@ -16,6 +16,7 @@ export type DialogWish =
           | 'beside'
           | 'card'
           | 'label'
+          | 'handout'
           | 'define'
       }
     >

@@ -12,6 +12,7 @@ const load = {
   beside: () => import('../beside/tb-beside.js'),
   card: () => import('../card/tb-card.js'),
   label: () => import('../label/tb-label.js'),
+  handout: () => import('../handout/tb-handout.js'),
   cleared: () => import('../cleared/tb-cleared.js'),
   help: () => import('../help/tb-help.js'),
 } as const
@@ -112,6 +113,8 @@ export class TbDialogs extends SheetElement {
           .numbers=${numbers}
           .readOnly=${readOnly}
         ></tb-label>`
+      case 'handout':
+        return html`<tb-handout .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-handout>`
       case 'cleared':
         return html`<tb-cleared
           .workbook=${workbook}

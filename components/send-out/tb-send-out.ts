@@ -265,7 +265,8 @@ export class TbSendOut extends TbDialog {
     </button>`
     const count = this.#formulas.length
     const printed = html`<button class="lined apart" @click=${() => this.#print('card')}>${sendOutWords.printCards(count)}</button>
-      <button class="lined" @click=${() => this.#print('label')}>${sendOutWords.labels(count)}</button>`
+      <button class="lined" @click=${() => this.#print('label')}>${sendOutWords.labels(count)}</button>
+      <button class="lined" @click=${() => this.#print('handout')}>${sendOutWords.handout}</button>`
     const isFileFirst = this.#link && this.#form !== 'table'
     return html`${isFileFirst ? [download, copy] : [copy, this.#link ? download : nothing]}
     ${this.#isWhole ? nothing : printed}`
@@ -285,7 +286,7 @@ export class TbSendOut extends TbDialog {
     this.told = sendOutWords.downloaded(this.#fileName)
   }
 
-  #print(want: 'card' | 'label'): void {
+  #print(want: 'card' | 'label' | 'handout'): void {
     const [formula, ...others] = this.#formulas.map(({ id }) => id)
     this.close()
     wish(this, others.length ? { want, formulas: [formula!, ...others] } : { want, formula: formula! })

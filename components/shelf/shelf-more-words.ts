@@ -30,6 +30,7 @@ export const chooserWords = {
   sendOut: 'Send out',
   print: 'Print cards',
   labels: 'Labels',
+  handout: 'Handout',
   group: 'Group',
   delete: 'Delete',
   allOf: (group: string): string => `All of ${group}`,

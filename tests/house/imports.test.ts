@@ -38,7 +38,7 @@ const rooms: Record<string, string> = {
     'styles base typed controls working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/offers grid/paint grid/actions grid jottings feeding method water cleared help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
-    'sheet desk shelf card label send-out lanes day/facts day bench/pad bench page',
+    'sheet desk shelf card label handout send-out lanes day/facts day bench/pad bench page',
 }
 
 const mostInRoom = 15
