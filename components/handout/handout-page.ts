@@ -124,12 +124,11 @@ function line(both: Both, of: Line): TemplateResult {
   const percent = percentOf(each, of)
   const measured = household?.lines.find(({ line }) => line === of.id)
   const isStage = each.sheet.line(of.id).is === 'stage'
-  const weight = (card: CardShown, column: Columns) =>
-    said ? html`${column.grams.show(gramsOf(card, of.id))} g` : '–'
+  const weight = (card: CardShown, column: Columns) => (said ? column.grams.show(gramsOf(card, of.id)) : '–')
   return html`<tr>
     <th scope="row">${of.ingredient || '–'}${each.notes && of.note ? html` <small>${of.note}</small>` : nothing}</th>
     <td class="figure">${weight(each, columns.each)}</td>
-    ${household ? html`<td>${measured?.words ? measureSaid(measured.words) : isStage || !said ? '' : html`<small>${handoutWords.weighIt}</small>`}</td>` : nothing}
+    ${household ? html`<td class="measure">${measured?.words ? measureSaid(measured.words) : isStage || !said ? '' : html`<small>${handoutWords.weighIt}</small>`}</td>` : nothing}
     <td class="figure">${weight(all, columns.all)}</td>
     <td class="percent">${percent === undefined ? '–' : columns.each.percent.show(percent)}</td>
   </tr>`
@@ -146,7 +145,7 @@ function method(of: Stage, notes: boolean): TemplateResult | typeof nothing {
 }
 
 function stage(shown: HandoutShown, both: Both, of: Stage): TemplateResult {
-  const { each, all, household } = both
+  const { each, all, columns, household } = both
   const { ferments, isFinal, hydration } = each.sheet.stage(of.id)
   const facts = [
     ...(ferments && !isFinal ? [pageWords.ferments] : []),
@@ -162,9 +161,9 @@ function stage(shown: HandoutShown, both: Both, of: Stage): TemplateResult {
       <thead>
         <tr>
           <th scope="col">${handoutWords.ingredient}</th>
-          <th scope="col" class="figure">${handoutWords.each}</th>
-          ${household ? html`<th scope="col">${handoutWords.measure}</th>` : nothing}
-          <th scope="col" class="figure">${handoutWords.all(shown.people)}</th>
+          <th scope="col" class="figure">${handoutWords.inGrams(handoutWords.each)}</th>
+          ${household ? html`<th scope="col" class="measure">${handoutWords.measure}</th>` : nothing}
+          <th scope="col" class="figure">${handoutWords.inGrams(handoutWords.all(shown.people))}</th>
           <th scope="col" class="percent">${handoutWords.percent}</th>
         </tr>
       </thead>
@@ -174,9 +173,9 @@ function stage(shown: HandoutShown, both: Both, of: Stage): TemplateResult {
       <tfoot>
         <tr>
           <th scope="row">${handoutWords.sum}</th>
-          <td class="figure">${sumOf(each, of)} g</td>
+          <td class="figure">${columns.each.grams.show(sumOf(each, of))}</td>
           ${household ? html`<td></td>` : nothing}
-          <td class="figure">${sumOf(all, of)} g</td>
+          <td class="figure">${columns.all.grams.show(sumOf(all, of))}</td>
           <td></td>
         </tr>
       </tfoot>

@@ -4,7 +4,7 @@ import { belowWide } from '../styles/breakpoints.js'
 /** Pages to work from at a bench and to take home: tables to be read at arm's length, the method beneath each. */
 export const handoutStyles = css`
   .paper {
-    font-size: 11pt;
+    font-size: calc(var(--type, 11) * 1pt);
     line-height: 1.32;
   }
   .bar .more {
@@ -65,6 +65,7 @@ export const handoutStyles = css`
     width: 100%;
     margin-top: 0.25em;
     border-collapse: collapse;
+    table-layout: fixed;
     font-variant-numeric: tabular-nums;
   }
   :is(td, th) {
@@ -91,18 +92,25 @@ export const handoutStyles = css`
     font-size: 0.85em;
   }
   .figure {
-    width: 7.5em;
     text-align: right;
     white-space: nowrap;
   }
   thead .figure {
-    width: calc(7.5em / 0.82);
+    width: calc(6.6em / 0.82);
+  }
+  thead .measure {
+    width: calc(11.5em / 0.82);
+  }
+  thead .percent {
+    width: calc(4.2em / 0.82);
+  }
+  .breads thead th {
+    width: 33%;
   }
   tbody .figure {
     font-weight: 650;
   }
   .percent {
-    width: 4.2em;
     padding-right: 0;
     text-align: right;
     white-space: nowrap;

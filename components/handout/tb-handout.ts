@@ -21,6 +21,7 @@ import '../controls/tb-measures.js'
 const usualPeople = 8
 const mostPeople = 999
 const againLines = 2 // of type, that stand over a formula that goes on
+const types = [11, 10.4, 9.8] as const // points; a smaller one where it saves a page
 
 /** Formulas for a class, in one print: what each makes and all together, block by block on pages. */
 export class TbHandout extends PrintedPage {
@@ -142,8 +143,9 @@ export class TbHandout extends PrintedPage {
       ${blocks.map(([part, block]) => html`<div class="block" data-part=${part}>${parts[part]?.blocks[block]}</div>`)}`
   }
 
-  /** Heights of the blocks as they are printed, part by part, and of a page. */
-  #measured(): { readonly parts: number[][]; readonly height: number; readonly line: number } {
+  /** The pages in a type of so many points. */
+  #pagesIn(type: number): readonly (readonly BlockAt[])[] {
+    this.style.setProperty('--type', `${type}`)
     const papers = [...this.renderRoot.querySelectorAll<HTMLElement>('.paper')]
     for (const paper of papers) paper.classList.add('fitted')
     const parts: number[][] = []
@@ -156,17 +158,18 @@ export class TbHandout extends PrintedPage {
     const height = first ? this.heightOfPage(first) : Infinity
     const line = first ? Number.parseFloat(getComputedStyle(first).lineHeight) : 0
     for (const paper of papers) paper.classList.remove('fitted')
-    return { parts, height, line }
+    const isFormula = (at: number) => at > 0 && at < parts.length - 1
+    const sized = parts.map((heights, at) => ({ heights, isFormula: isFormula(at) }))
+    return paged(sized, height, againLines * line)
   }
 
   protected override updated(changed: PropertyValues): void {
     if (this.shown && this.printed && !(changed.size === 1 && changed.has('pages'))) {
-      const { parts, height, line } = this.#measured()
-      const sized = parts.map((heights, at) => ({
-        heights,
-        isFormula: at > 0 && at < parts.length - 1,
-      }))
-      const layout = paged(sized, height, againLines * line)
+      const tried = types.map(type => ({ type, layout: this.#pagesIn(type) }))
+      const { type, layout } = tried.reduce((best, one) =>
+        one.layout.length < best.layout.length ? one : best,
+      )
+      this.style.setProperty('--type', `${type}`)
       if (JSON.stringify(layout) !== JSON.stringify(this.layout)) {
         this.layout = layout
         return

@@ -12,7 +12,7 @@ export const handoutBarWords = {
 } as const
 
 export const makesWords: Readonly<Record<EachMakes, string>> = {
-  piece: 'one piece',
+  piece: 'one piece, where it is in pieces',
   batch: 'the whole batch',
   share: 'a share of the batch',
 }
@@ -25,6 +25,7 @@ export const handoutWords = {
   bread: 'Bread',
   all: (count: number): string => (count === 1 ? 'In all' : `All ${count}`),
   each: 'Each',
+  inGrams: (who: string): string => `${who}, g`,
   ingredient: 'Ingredient',
   measure: 'Each, without a scale',
   percent: '%',
