@@ -32,7 +32,7 @@ const rooms: Record<string, string> = {
     'document lexicon amounts larder outline weighed cells sheet remarks workings edits edits/fetched offers data edits/cleared about label .',
   'src/times': 'problem network least-squares orders conflicts .',
   'src/day': 'temperature method course plan mixing out bench',
-  'src/exchange': 'values steps csv data text label markup page recipe tables arriving .',
+  'src/exchange': 'values steps csv data text label several markup page recipe tables arriving .',
   'src/storage': 'disk record outside .',
   components:
     'styles base typed controls working larder batch tally beside ' +
