@@ -176,7 +176,7 @@ function stage(shown: HandoutShown, both: Both, of: Stage): TemplateResult {
           <td class="figure">${columns.each.grams.show(sumOf(each, of))}</td>
           ${household ? html`<td></td>` : nothing}
           <td class="figure">${columns.all.grams.show(sumOf(all, of))}</td>
-          <td></td>
+          <td class="percent"></td>
         </tr>
       </tfoot>
     </table>

@@ -22,6 +22,8 @@ export const handoutStyles = css`
   }
   .bar .typed input {
     width: 3.5em;
+    height: auto;
+    min-height: var(--target);
     text-align: right;
   }
   .block {

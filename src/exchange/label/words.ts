@@ -55,6 +55,7 @@ export const checkWords = {
 export const wayWords: Readonly<Record<ListName, readonly string[]>> = {
   eu: [
     'Written as Regulation (EU) 1169/2011 has it: by weight as used, water by what is left of it in the bread; allergens of its list set apart. Energy by its factors; rounded by the Commission’s guidance of 2012.',
+    'A nutrition declaration has to have saturates and sugars as well: where they are left out here, it is none yet.',
   ],
   us: [
     'Written as in the United States: by weight as used, water less what baking drives off; the nine major allergens in a statement after the list. Calories by the factors 4, 4 and 9; rounded as 21 CFR 101.9 rounds a serving.',
