@@ -5,6 +5,7 @@ import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
 import { copyText } from '../base/copy-text.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { partNotFetched } from '../base/words.js'
 import { fieldStyles } from '../styles/field-styles.js'
 import { addActions, restoreActions } from './arrival-actions.js'
 import { readAs, readingOn } from './arrived-parts.js'
@@ -181,7 +182,25 @@ export class TbBringIn extends TbDialog {
         if (change.of === 'formula' && change.value) first ??= change.id
       return transaction
     })
+    if (!refusal) this.#keepPhotographs()
     this.#done(refusal, first)
+  }
+
+  /** Takes in the photographs of the bakes that a workbook file has brought. */
+  #keepPhotographs(): void {
+    const { photographs } = this.#intake
+    if (!photographs) return
+    const bakes = new Set((this.workbook.bakes ?? []).map(({ id }) => id))
+    askEdit(this, workbook => {
+      for (const { id } of workbook.bakes ?? []) bakes.add(id)
+      return undefined
+    })
+    void import('./workbooks/take-photographs.js')
+      .then(({ takePhotographs }) => takePhotographs(photographs, bakes))
+      .then(
+        words => say(this, words),
+        () => say(this, partNotFetched),
+      )
   }
 
   #restoreAtOnce(file: Workbook): void {
@@ -198,6 +217,7 @@ export class TbBringIn extends TbDialog {
         ),
       }
     })
+    if (!refusal) this.#keepPhotographs()
     this.#done(refusal, refusal ? undefined : file.formulas[0]?.id)
     if (!refusal) say(this, dialogWords.restored(file.formulas.length))
   }

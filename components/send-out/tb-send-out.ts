@@ -13,6 +13,7 @@ import { sendOutStyles } from './send-out-styles.js'
 import { aboutForm, showWritten } from './written-shown.js'
 import '../controls/tb-measures.js'
 import './tb-outside-copy.js'
+import './tb-photographs-out.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import { formWords, sendOutWords } from './words.js'
 
@@ -183,7 +184,12 @@ export class TbSendOut extends TbDialog {
       </div>
       ${this.#choice()}
       ${this.#options()}
-      ${this.#isWhole ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>` : nothing}
+      ${
+        this.#isWhole
+          ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>
+              ${this.workbook.bakes ? html`<tb-photographs-out .workbook=${this.workbook} .file=${this.#fileName} .numbers=${this.numbers}></tb-photographs-out>` : nothing}`
+          : nothing
+      }
       ${showWritten({ form: this.#form, file: this.#fileName, written: this.written })}
       ${aboutForm(
         this.#form,

@@ -97,3 +97,15 @@ export const csvWords = {
   apostrophes:
     'Text that such a program could take for a calculation leaves with an apostrophe in front. Bringing the file in takes it away again.',
 } as const
+
+/** Of the workbook file with the photographs of its bakes. */
+export const photographsOutWords = {
+  download: (count: number): string =>
+    count === 1 ? 'Download with its photograph' : `Download with its ${count} photographs`,
+  hint: 'The file below is without them. With them it is larger, and opens here just the same.',
+  working: 'Putting it together…',
+  downloaded: (file: string, count: number): string =>
+    count === 1
+      ? `Downloaded ${file} with its photograph.`
+      : `Downloaded ${file} with its ${count} photographs.`,
+} as const
