@@ -18,6 +18,7 @@ import { DayPlanner } from '../day/day-planner.js'
 import { Bell } from './bell.js'
 import { benchList, weekdayText } from './bench-list.js'
 import { benchStyles } from './bench-styles.js'
+import { piecesSaid } from './pieces-said.js'
 import './tb-bench-care.js'
 import './tb-bench-measures.js'
 import './tb-bench-timers.js'
@@ -254,10 +255,9 @@ export class TbBench extends BaseElement {
         : '',
       event.stageName,
     ]
-    const pieces = event.load?.pieces ?? sheet.breads.find(({ id }) => id === event.breads[0])?.pieces
     const then = thenOf(sheet, todo)
     const about = [
-      pieces !== undefined ? atBenchWords.pieces(pieces) : '',
+      piecesSaid(sheet, event, this.numbers),
       then ? atBenchWords.follows(eventWords(then), lengthText(then.until - then.from)) : '',
     ]
     return html`<section class="todo" aria-labelledby="what" data-key=${todo.key}>

@@ -15,6 +15,7 @@ export const orderWords: Readonly<Record<Order, string>> = {
 
 /** Entries of a formula’s menu. */
 export const moreActions = {
+  order: 'What to weigh and order',
   group: 'Group…',
   choose: 'Choose several…',
 } as const
