@@ -31,6 +31,7 @@ export const chooserWords = {
   sendOut: 'Send out',
   print: 'Print cards',
   group: 'Group',
+  howMany: 'How many',
   delete: 'Delete',
   allOf: (group: string): string => `All of ${group}`,
   groupName: 'Name of the group',

@@ -60,6 +60,15 @@ export const ordersStyles = css`
   .weight {
     color: var(--ink);
   }
+  .ask {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 6px;
+  }
+  .ask button {
+    background: var(--board);
+  }
   .ask select {
     margin-left: 8px;
   }

@@ -108,9 +108,10 @@ export class TbOrders extends BaseElement {
   #bread(bread: OrderedBread): TemplateResult {
     const { formula, name, count, counts, by, now, isOnDay } = bread
     const shown = (value: number) => showNumber(value, this.numbers)
-    const before = isOnDay ? (now === undefined ? '' : shown(now)) : undefined
+    const before = isOnDay ? (now === undefined ? '' : ordersWords.inPlaceOf(shown(now))) : ordersWords.isNew
     return html`<li>
-      <b>${count > 0 ? ordersWords.count(name, shown(count), before) : ordersWords.nothing(name)}</b>
+      <b>${count > 0 ? ordersWords.count(name, shown(count)) : ordersWords.nothing(name)}</b>
+      ${count > 0 && before ? html`<small>${before}</small>` : nothing}
       ${counts.length > 1 ? html`<small>${ordersWords.adding(counts.map(shown))}</small>` : nothing}
       ${by.map(written => html`<small>${ordersWords.takenFor(written)}</small>`)}
       ${
@@ -148,20 +149,22 @@ export class TbOrders extends BaseElement {
       ...formulas.filter(({ id }) => !near.includes(id)),
     ]
     const chosen = this.chosen.get(key) ?? ''
+    const choose = (formula: string) => {
+      this.chosen = new Map(this.chosen).set(key, formula)
+      this.fault = ''
+    }
     return html`<p class="ask">
       <label>${ordersWords.which(written)}
         <select
           data-key=${key}
-          @change=${(event: Event) => {
-            this.chosen = new Map(this.chosen).set(key, (event.target as HTMLSelectElement).value)
-            this.fault = ''
-          }}
+          @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}
         >
           <option value="" .selected=${chosen === ''}>${ordersWords.choose}</option>
           ${all.map(({ id, name }) => html`<option value=${id} .selected=${chosen === id}>${name}</option>`)}
           <option value=${leaveOut} .selected=${chosen === leaveOut}>${ordersWords.leaveOut}</option>
         </select>
       </label>
+      ${chosen ? nothing : all.slice(0, near.length).map(({ id, name }) => html`<button class="lined" @click=${() => choose(id)}>${ordersWords.mean(name)}</button>`)}
     </p>`
   }
 

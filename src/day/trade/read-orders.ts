@@ -15,7 +15,7 @@ export interface Ordered extends Match {
 export interface Orders {
   readonly rows: readonly Ordered[] // in the order of the text
   readonly unread: readonly string[] // parts without a number, or with one that cannot be
-  readonly aside: readonly string[] // that stand before orders, as who ordered
+  readonly aside: readonly string[] // headings, and what stands before orders, as who ordered
 }
 
 const most = 100_000 // of one bread
@@ -120,9 +120,11 @@ export function readOrders(
   }
   const lines = text.slice(0, mostText).split(/\r\n?|\n/)
   if (text.length > mostText) unread.push(text.slice(mostText))
-  for (const written of lines) {
+  const first = lines.findIndex(line => line.trim() !== '')
+  const isTable = signs.test(lines[first] ?? '') && /\d/.test(lines[first + 1] ?? '')
+  for (const [at, written] of lines.entries()) {
     let line = written.replace(bullet, '').trim()
-    if (!line) continue
+    if (!/[\p{L}\p{N}]/u.test(line)) continue
     // `Café Anker: 12 mill wheat`
     const [, who = '', what = ''] = /^([^\d:\t;|]+):\s*(.*\d.*|.*\p{L}.*)$/u.exec(line) ?? []
     if (who && what && typedNumber(what.trim(), mark) === undefined && !isKnown(who)) {
@@ -132,6 +134,11 @@ export function readOrders(
     const cells = line
       .split(signs.test(line) ? signs : joints)
       .map(cell => cell.trim().replace(/^"(.*)"$/, '$1'))
+    const isHeading = isTable && at === first && cells.every(cell => !/\d/.test(cell) && !isKnown(cell))
+    if (isHeading) {
+      aside.push(...cells.filter(Boolean))
+      continue
+    }
     const parts = cells
       .filter(Boolean)
       .flatMap(cell => severalIn(cell, mark, isKnown).map(one => partOf(one, mark, isKnown)))
