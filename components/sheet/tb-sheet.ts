@@ -108,6 +108,7 @@ export class TbSheet extends SheetElement {
         .readOnly=${readOnly}
         .names=${this.#larderNames(sheet.larder)}
         .lit=${this.lit}
+        @tb-method=${this.#toMethod}
       ></tb-grid>
       <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
       ${
@@ -143,12 +144,7 @@ export class TbSheet extends SheetElement {
 
   protected override firstUpdated(): void {
     void fetchWhenIdle(() =>
-      Promise.all([
-        import('./tb-dough-bar.js'),
-        import('./tb-left-over.js'),
-        import('./tb-cautions.js'),
-        import('../method/lead-to-methods.js').then(lead => lead.leadToMethods(this.renderRoot)),
-      ]),
+      Promise.all([import('./tb-dough-bar.js'), import('./tb-left-over.js'), import('./tb-cautions.js')]),
     )
   }
 
@@ -170,6 +166,12 @@ export class TbSheet extends SheetElement {
     const place = this.renderRoot.querySelector(name)
     if (place) this.#near.unobserve(place)
     void (name === 'tb-method' ? import('../method/tb-method.js') : import('../jottings/tb-jottings.js'))
+  }
+
+  /** Brings the steps of a stage into view, fetched if need be. */
+  #toMethod = async ({ detail }: CustomEvent<string>): Promise<void> => {
+    await import('../method/tb-method.js')
+    await this.renderRoot.querySelector('tb-method')?.goTo(detail)
   }
 
   // Both are fetched when their fold is first opened.

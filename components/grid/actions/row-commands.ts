@@ -101,6 +101,11 @@ export class RowCommands {
     wish(this.#context.grid, { want: 'working', cell })
   }
 
+  /** Leaves the grid for the steps of a stage. */
+  toMethod(stage: string): void {
+    this.#context.grid.dispatchEvent(new CustomEvent('tb-method', { detail: stage }))
+  }
+
   define(ingredient: string): void {
     wish(this.#context.grid, { want: 'define', ingredient })
   }

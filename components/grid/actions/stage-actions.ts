@@ -10,7 +10,6 @@ export function stageActions(
   row: StageRow,
   commands: RowCommands,
   asked: readonly Action[],
-  goToMethod: (stage: string) => void,
 ): readonly Action[] {
   const { formula } = commands
   const { stage } = row
@@ -47,7 +46,7 @@ export function stageActions(
   actions.push(
     {
       label: stage.method?.length ? labels.goToMethod : labels.addMethod,
-      run: () => goToMethod(stage.id),
+      run: () => commands.toMethod(stage.id),
       apart: true,
     },
     ...asked,
