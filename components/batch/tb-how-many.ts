@@ -18,12 +18,12 @@ export class TbHowMany extends BaseElement {
 
   declare edit: ((howMany: HowMany) => Edit) | undefined
   declare count: number | undefined // of each, where that is the same
-  declare kind: string // begins the names of its fields
+  declare kind: string // begins the names of its fields; '' where they are not kept while they are typed in
   declare private fault: string
 
   constructor() {
     super()
-    this.kind = 'how many'
+    this.kind = ''
     this.fault = ''
   }
 
@@ -37,7 +37,7 @@ export class TbHowMany extends BaseElement {
       ><input
         id=${id}
         class="short"
-        data-typed="${kind} ${id}"
+        data-typed=${kind ? `${kind} ${id}` : nothing}
         inputmode="decimal"
         enterkeyhint="done"
         autocomplete="off"

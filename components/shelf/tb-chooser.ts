@@ -117,7 +117,6 @@ export class TbChooser extends BaseElement {
     const ids = this.#ids
     const batches = this.formulas.filter(({ id }) => ids.includes(id)).map(({ batch }) => batch)
     return html`<tb-how-many
-      kind="shelf many"
       .numbers=${this.numbers}
       .count=${commonCount(batches)}
       .edit=${(howMany: HowMany) => (workbook: Workbook) => changeFormulas(workbook, ids, howMany)}

@@ -201,7 +201,20 @@ export const orderPlaceStyles = css`
       max-width: none;
       padding: 0;
     }
-    .back,
+    .back {
+      padding: 0;
+      color: var(--ink);
+      font-weight: 640;
+    }
+    .back::before {
+      content: none;
+    }
+    .costs {
+      columns: 2;
+    }
+    :focus-visible {
+      outline: none;
+    }
     .much,
     .out,
     .hint {

@@ -113,7 +113,7 @@ export class TbOrderPlace extends BaseElement {
       ${isDay ? html`<tb-orders .day=${day} .workbook=${this.workbook} .numbers=${this.numbers}></tb-orders>` : nothing}
       ${
         day.breads.length
-          ? html`<tb-how-many kind="day ${day.id} many" .count=${count} .edit=${edit} .numbers=${this.numbers}></tb-how-many>`
+          ? html`<tb-how-many kind="order ${day.id} many" .count=${count} .edit=${edit} .numbers=${this.numbers}></tb-how-many>`
           : nothing
       }
     </section>`

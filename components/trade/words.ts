@@ -21,7 +21,7 @@ export const orderPlaceWords = {
 export function unevenWords(uneven: Uneven, weigh: (grams: number) => string): string {
   switch (uneven.code) {
     case 'loadNotFull':
-      return `${uneven.name}: the last load of the oven holds ${uneven.last} of ${uneven.atOnce}.`
+      return `${uneven.name}: ${uneven.isOnly ? 'one load of the oven, with' : 'the last load of the oven has'} ${uneven.last} of the ${uneven.atOnce} it holds.`
     case 'pieceNotWhole':
       return `${uneven.name}: ${Number(uneven.count.toFixed(2))} is no whole number of pieces.`
     case 'doughLeftOver':

@@ -24,7 +24,10 @@ test('they are not read where there is an amount, and never change it', () => {
   const written = write([{ ...loaf, batch }])
   const [again] = readWell(written.replace(/,1979\r/, ',5\r'))
   assert.deepEqual(again!.batch, batch)
-  assert.equal(again!.stages.at(-1)!.lines.find(({ ingredient }) => ingredient.toLowerCase() === 'water')!.amount, '690 g')
+  assert.equal(
+    again!.stages.at(-1)!.lines.find(({ ingredient }) => ingredient.toLowerCase() === 'water')!.amount,
+    '690 g',
+  )
   assert.equal(write(readWell(written)), written)
 })
 

@@ -57,7 +57,7 @@ export class TbOrders extends BaseElement {
       <textarea
         id="orders"
         rows="2"
-        data-typed="day ${this.day.id} orders"
+        data-typed="order ${this.day.id} orders"
         placeholder=${ordersWords.example}
         aria-describedby="hint"
         autocomplete="off"
@@ -123,7 +123,7 @@ export class TbOrders extends BaseElement {
                   id="weight-${formula}"
                   inputmode="decimal"
                   autocomplete="off"
-                  data-typed="day ${this.day.id} weight ${formula}"
+                  data-typed="order ${this.day.id} weight ${formula}"
                   .defaultValue=${''}
                   .value=${this.weights.get(formula) ?? ''}
                   @input=${(event: Event) => {

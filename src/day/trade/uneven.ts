@@ -6,7 +6,13 @@ import type { DoughCost } from './dough-costs.js'
 
 /** What does not come out even. */
 export type Uneven =
-  | { readonly code: 'loadNotFull'; readonly name: string; readonly last: number; readonly atOnce: number }
+  | {
+      readonly code: 'loadNotFull'
+      readonly name: string
+      readonly last: number
+      readonly atOnce: number
+      readonly isOnly: boolean
+    }
   | { readonly code: 'pieceNotWhole'; readonly name: string; readonly count: number }
   | {
       readonly code: 'doughLeftOver'
@@ -46,6 +52,6 @@ export function unevenOn(
     const bake = finalDoughOf(formula).method?.find(({ kind }) => kind === 'bake')
     const atOnce = bake && (readStep(bake.text).atOnce ?? ovenOf(day, bread).atOnce)
     const last = atOnce ? pieces % atOnce : 0
-    return last > 0 && atOnce ? [{ code: 'loadNotFull', name, last, atOnce }] : []
+    return last > 0 && atOnce ? [{ code: 'loadNotFull', name, last, atOnce, isOnly: pieces < atOnce }] : []
   })
 }
