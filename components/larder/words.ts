@@ -50,6 +50,7 @@ export const factWords = {
   teaspoon: (grams: string): string => `teaspoon ${grams}`,
   cup: (grams: string): string => `cup ${grams}`,
   noAllergens: 'allergens not said',
+  pack: (price: string, pack: string): string => (price ? `${price} for ${pack}` : `packs of ${pack}`),
 } as const
 
 /** Around the form of one ingredient, and what became of it. */
@@ -135,6 +136,9 @@ export const faultWords = {
   weighsNothing: 'Write what it weighs, or leave this empty.',
   tooDense: (example: string): string =>
     `A millilitre of food weighs 5 g at most. Write the grams such as ${example}.`,
+  notAWeight: (typed: string, example: string): string =>
+    `“${typed}” is no weight. Write one such as ${example} kg or 500 g.`,
+  noPack: 'Say what a pack holds, such as 25 kg: the price is that of a pack.',
   noName: 'Give it a name, as you write it in a formula.',
   isInLarder: (name: string): string =>
     `${name} is in the larder already. Choose another name, or change that one.`,
@@ -142,6 +146,21 @@ export const faultWords = {
     `${name} is another name of ${of}. Choose another, or change that one.`,
   noCountsAs: 'Choose what it counts as.',
   sumTooLarge: (sum: string): string => `Together these come to ${sum} %, more than the whole.`,
+} as const
+
+/** Of how an ingredient is bought. */
+export const boughtWords = {
+  bought: 'Pack, price and stock',
+  hint: 'For what to order and what it costs. Leave empty what you do not count; a price of 0 says that it costs nothing.',
+  pack: 'A pack holds',
+  packExample: (example: string): string => `${example} kg`,
+  price: 'Price of a pack',
+  currency: 'Prices are in',
+  currencyHint: 'One currency for the whole workbook.',
+  named: (code: string, name: string): string => (name === code ? code : `${code}, ${name}`),
+  supplier: 'Supplier',
+  stock: 'In stock',
+  each: (price: string, weight: string): string => `${price} a kilogram: ${weight}.`,
 } as const
 
 export const allergenWords = {

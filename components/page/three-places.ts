@@ -110,6 +110,10 @@ function apart(shown: PlacesShown): TemplateResult {
       ?readOnly=${readOnly}
     ></tb-bench-place>`
   }
+  if (place === 'order') {
+    void import('../trade/tb-order-place.js') // likewise
+    return html`<tb-order-place .workbook=${desk.workbook} .larder=${desk.larder} .numbers=${numbers} ?readOnly=${readOnly}></tb-order-place>`
+  }
   void import('../day/tb-days.js') // likewise
   return html`<tb-days
       .workbook=${desk.workbook}

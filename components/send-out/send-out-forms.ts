@@ -47,8 +47,8 @@ const sheetsOf = ({ formulas, larder, workbook }: Sent) =>
 export const forms: Readonly<Record<FormName, Form>> = {
   csv: {
     file: { extension: 'csv', type: 'text/csv' },
-    write: ({ formulas, larder }) => ({
-      text: writeFormulas(formulas, { larder, figures: sheetFigures(larder) }),
+    write: ({ formulas, larder, workbook }) => ({
+      text: writeFormulas(formulas, { larder, figures: sheetFigures(larder, workbook.scale) }),
     }),
   },
   text: {

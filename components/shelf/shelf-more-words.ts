@@ -15,6 +15,7 @@ export const orderWords: Readonly<Record<Order, string>> = {
 
 /** Entries of a formula’s menu. */
 export const moreActions = {
+  order: 'What to weigh and order',
   group: 'Group…',
   choose: 'Choose several…',
 } as const
@@ -32,6 +33,7 @@ export const chooserWords = {
   labels: 'Labels',
   handout: 'Handout',
   group: 'Group',
+  howMany: 'How many',
   delete: 'Delete',
   allOf: (group: string): string => `All of ${group}`,
   groupName: 'Name of the group',

@@ -15,6 +15,7 @@ import {
 } from './fields.js'
 
 const mostShapes = 5000 // of pieces
+const mostOfName = 200 // characters of a shape's
 
 /** Ids are parts of the names of cells: these cannot be taken for anything else. */
 const isId = (value: unknown): value is string =>
@@ -72,7 +73,10 @@ const stage = (value: unknown, tell: Tell): Fields | undefined =>
   )
 
 const isPieces = (value: unknown): boolean =>
-  isFields(value) && typeof value.count === 'number' && typeof value.weight === 'number'
+  isFields(value) &&
+  typeof value.count === 'number' &&
+  typeof value.weight === 'number' &&
+  (value.name === undefined || (typeof value.name === 'string' && value.name.length <= mostOfName))
 
 /** Whether the fields of a batch are of the kinds that what it makes needs; `batchFault` looks at their values. */
 export function isBatch(value: Fields): boolean {

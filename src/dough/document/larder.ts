@@ -39,6 +39,10 @@ export interface Ingredient {
   readonly tbsp?: number
   readonly cup?: number // grams a US cup
   readonly each?: number // grams apiece, shelled
+  readonly pack?: number // grams in a pack, as it is bought
+  readonly price?: number // of such a pack, in the workbook's currency; 0: it costs nothing
+  readonly supplier?: string // whose it is, as typed
+  readonly stock?: number // grams there are; left out: nobody counts them
   readonly allergens?: Allergens // left out: nobody has said, so they are not known; all lists empty: none of them
   readonly noneListed?: true // the baker said so of an own ingredient whose lists are all empty
   readonly madeOf?: string // of a bought one that has ingredients of its own: these, as its label says them

@@ -10,6 +10,7 @@ export const columns = [
   'grams',
   'percent',
   'whole dough percent',
+  'batch grams',
 ] as const
 
 export type Column = (typeof columns)[number]

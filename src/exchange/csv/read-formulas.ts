@@ -74,6 +74,7 @@ export function readFormulas(csv: string, larder: Larder = larderWith([])): Form
       grams: cell('grams'),
       percent: cell('percent'),
       'whole dough percent': cell('whole dough percent'),
+      'batch grams': cell('batch grams'),
     }
     if (cells.slice(headings.cells.length).some(extra => !isBlank(extra)))
       reader.say('error', {

@@ -64,7 +64,7 @@ export type CsvDiagnostic =
       readonly amount: string
     }
   | {
-      readonly code: 'onlyWholeDough' | 'stageCountsAsItself'
+      readonly code: 'onlyWholeDough' | 'onlyBatchGrams' | 'stageCountsAsItself'
       readonly row: number
       readonly ingredient: string
     }
@@ -117,6 +117,8 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
     `Row ${row} gives no unit for ${ingredient}: taken as ${amount}.`,
   onlyWholeDough: ({ row, ingredient }) =>
     `Row ${row} gives only a whole dough percentage for ${ingredient}, which is not read. Give it an amount.`,
+  onlyBatchGrams: ({ row, ingredient }) =>
+    `Row ${row} gives only the grams of a batch for ${ingredient}, which are not read. Give it an amount.`,
   stageCountsAsItself: ({ row, ingredient }) =>
     `Row ${row}: ${ingredient} is a stage and counts as what is in it.`,
   countsAsNotUnderstood: ({ row, ingredient, countsAs }) =>
