@@ -80,6 +80,13 @@ export class TbBuilds extends LateElement {
       align-items: baseline;
       padding: 7px 0;
     }
+    button {
+      min-height: 0;
+      padding: 2px 0;
+      color: var(--accent);
+      text-decoration: underline;
+      text-underline-offset: 3px;
+    }
     li + li {
       border-top: 1px solid var(--rule);
     }

@@ -1,6 +1,6 @@
 import './follow-builds.js'
 import { nameFor, parse } from '../../../engine/index.js'
-import { allOfIt } from '../../amounts/all-of-it.js'
+import { readingsByName } from '../../amounts/jottings.js'
 import { type Formula, finalDoughOf, nameKey, type Stage, sameName } from '../../document/formula.js'
 import type { Change, Transaction, Workbook } from '../../document/workbook.js'
 import { unitWords } from '../../lexicon/unit-words.js'
@@ -9,22 +9,23 @@ import { buildIn, changesTo, withCopies } from './copies.js'
 import { buildsOf, chainOf, isSameBuild, type StageOf, takenBy } from './kept-builds.js'
 import { type BuildDiagnostic, buildLabels, buildNameIn, refuseBuild } from './words.js'
 
-/** The names that amounts of a stage speak of and that are not of it or of what it takes. */
+/** The names that amounts of a stage speak of and that only its formula has: of jottings, readings, stages that it does not take. */
 function namesOfItsOwn(of: StageOf): string[] {
   const { lines } = of.stage
-  const known = new Set([
-    allOfIt,
-    ...lines.map(l => nameFor(l.ingredient)),
-    ...lines.flatMap(l => (takenBy(of, l) ? [nameFor(takenBy(of, l)!.name)] : [])),
-  ])
+  const jottings = new Set(of.formula.jottings?.map(({ name }) => nameFor(name)))
+  const own = new Set(lines.map(l => nameFor(l.ingredient)))
+  const taken = new Set(lines.filter(l => takenBy(of, l)).map(l => nameFor(l.ingredient)))
+  const isElsewhere = (name: string) =>
+    jottings.has(name) ||
+    (name.includes('.') ? !taken.has(name.split('.')[0]!) : readingsByName.has(name) && !own.has(name))
   const spoken = lines.flatMap(({ amount }) => {
     try {
       return parse(amount, { units: unitWords }).names
     } catch {
-      return [] // it is said beneath its line
+      return [] // what it is, is said beneath its line
     }
   })
-  return [...new Set(spoken.filter(name => !known.has(name) && !known.has(name.split('.')[0]!)))]
+  return [...new Set(spoken.filter(isElsewhere))]
 }
 
 /** Why a stage, with what it takes, cannot be a build; undefined where it can. */
