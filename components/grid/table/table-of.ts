@@ -133,7 +133,7 @@ function saidOfStage(
   waitsFor: string | undefined,
   isBuild: boolean,
 ): string {
-  const words = isBuild ? [stageWords.build] : []
+  const words: string[] = isBuild ? [stageWords.build] : []
   if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
   if (figures.hydration !== undefined) words.push(stageWords.hydration(showPercent(figures.hydration, style)))
   if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))
