@@ -27,7 +27,7 @@ export function formulaSections(arriving: Arriving): TemplateResult {
   const { workbook, formulas, choice } = arriving
   const shown = formulas.slice(0, formulasShown)
   const plan = planOf(workbook, shown, choice)
-  return html`${shown.map(formula => section(arriving, formula, plan.names.get(formula.id)))}
+  return html`${shown.map(formula => section(arriving, formula, plan.names.get(formula.id), plan.apart.get(formula.id)))}
   ${formulas.length > shown.length ? rest(arriving, formulas.slice(shown.length)) : nothing}`
 }
 
@@ -41,7 +41,12 @@ function rest({ here }: Arriving, formulas: readonly Formula[]): TemplateResult 
   </p>`
 }
 
-function section(arriving: Arriving, formula: Formula, name: string | undefined): TemplateResult {
+function section(
+  arriving: Arriving,
+  formula: Formula,
+  name: string | undefined,
+  apart: readonly string[] = [],
+): TemplateResult {
   const { workbook, formulas, numbers, choice, lines, toWeigh } = arriving
   const there = namesake(workbook.formulas, formula)
   const stages = formula.stages.map(s => formulaWords.stage(s.name, s.lines.length))
@@ -49,6 +54,7 @@ function section(arriving: Arriving, formula: Formula, name: string | undefined)
     <h3 id="name-${formula.id}">${formula.name}</h3>
     <p class="quiet">${stages.join(', ')}</p>
     ${arriving.here.has(formula.id) ? html`<p class="here">${formulaWords.here}</p>` : nothing}
+    ${apart.map(build => html`<p class="apart">${formulaWords.buildApart(build)}</p>`)}
     ${there || formulas.length > 1 ? choices(arriving, formula, choice(formula), there, name) : nothing}
     ${toWeigh ? whatToWeigh(formula, toWeigh, numbers) : nothing}
     ${

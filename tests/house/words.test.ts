@@ -13,6 +13,7 @@ import { rareSentences } from '../../src/dough/cells/rare-words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
+import { buildSentences } from '../../src/dough/edits/builds/words.js'
 import { clearedSentences } from '../../src/dough/edits/cleared/words.js'
 import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.js'
 import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
@@ -41,6 +42,7 @@ const allSentences: Readonly<Record<string, object>> = {
   allTakenSentences,
   amountSentences,
   arrivingSentences,
+  buildSentences,
   cautionSentences,
   cellSentences,
   clearedSentences,
