@@ -19,6 +19,7 @@ import { Bell } from './bell.js'
 import { benchList, weekdayText } from './bench-list.js'
 import { benchNotices } from './bench-notices.js'
 import { benchStyles } from './bench-styles.js'
+import { piecesSaid } from './pieces-said.js'
 import './tb-bench-care.js'
 import './tb-bench-measures.js'
 import './tb-bench-timers.js'
@@ -253,10 +254,9 @@ export class TbBench extends BaseElement {
         : '',
       event.stageName,
     ]
-    const pieces = event.load?.pieces ?? sheet.breads.find(({ id }) => id === event.breads[0])?.pieces
     const then = thenOf(sheet, todo)
     const about = [
-      pieces !== undefined ? atBenchWords.pieces(pieces) : '',
+      piecesSaid(sheet, event, this.numbers),
       then ? atBenchWords.follows(eventWords(then), lengthText(then.until - then.from)) : '',
     ]
     return html`<section class="todo" aria-labelledby="what" data-key=${todo.key}>

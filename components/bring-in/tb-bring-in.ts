@@ -16,6 +16,7 @@ import { fileDrop } from './file-drop.js'
 import { Intake, originInWords, type Read } from './intake.js'
 import { planOf } from './plan/bring-in-plan.js'
 import { linesAsReadStyles } from './plan/lines-as-read.js'
+import { whatToWeighStyles } from './plan/what-to-weigh.js'
 import { understood } from './understood.js'
 import { dialogWords } from './words.js'
 import { restoreChoice } from './workbooks/restore-wish.js'
@@ -269,13 +270,14 @@ export class TbBringIn extends TbDialog {
   }
 
   #understood(read: Read): TemplateResult {
-    const { decided, workbook, numbers } = this
+    const { decided, workbook, larder, numbers } = this
     return understood({
       read,
       decided,
       incoming: this.#incoming,
       plan: this.#plan,
       workbook,
+      larder,
       numbers,
       canBeReadOtherwise: this.#intake.canBeReadOtherwise,
       decide: change => this.#decide(change),
@@ -316,7 +318,7 @@ export class TbBringIn extends TbDialog {
     return addActions(count, isLink, this.readOnly, this.#add, isLink ? this.leave : this.#again)
   }
 
-  static override styles = [TbDialog.styles, fieldStyles, linesAsReadStyles, bringInStyles]
+  static override styles = [TbDialog.styles, fieldStyles, linesAsReadStyles, whatToWeighStyles, bringInStyles]
 }
 
 customElements.define('tb-bring-in', TbBringIn)

@@ -269,10 +269,13 @@ export class TbSendOut extends TbDialog {
     >
       ${sendOutWords.copy}
     </button>`
-    const card = html`<button class="lined apart" @click=${this.#card}>${sendOutWords.printCards(this.#formulas.length)}</button>`
+    const count = this.#formulas.length
+    const printed = html`<button class="lined apart" @click=${() => this.#print('card')}>${sendOutWords.printCards(count)}</button>
+      <button class="lined" @click=${() => this.#print('label')}>${sendOutWords.labels(count)}</button>
+      <button class="lined" @click=${() => this.#print('handout')}>${sendOutWords.handout}</button>`
     const isFileFirst = this.#link && this.#form !== 'table'
     return html`${isFileFirst ? [download, copy] : [copy, this.#link ? download : nothing]}
-    ${this.#isWhole ? nothing : card}`
+    ${this.#isWhole ? nothing : printed}`
   }
 
   #choose = (event: Event): void => {
@@ -289,13 +292,10 @@ export class TbSendOut extends TbDialog {
     this.told = sendOutWords.downloaded(this.#fileName)
   }
 
-  #card = (): void => {
+  #print(want: 'card' | 'label' | 'handout'): void {
     const [formula, ...others] = this.#formulas.map(({ id }) => id)
     this.close()
-    wish(
-      this,
-      others.length ? { want: 'card', formulas: [formula!, ...others] } : { want: 'card', formula: formula! },
-    )
+    wish(this, others.length ? { want, formulas: [formula!, ...others] } : { want, formula: formula! })
   }
 
   #copy = async (): Promise<void> => {

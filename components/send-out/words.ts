@@ -18,6 +18,8 @@ export const sendOutWords = {
   partOfWorkbook:
     'For another Tarebook: these formulas with their kept states, and those of your own ingredients that they name.',
   printCards: (count: number): string => (count === 1 ? 'Print a card' : `Print ${count} cards`),
+  handout: 'Handout',
+  labels: (count: number): string => (count === 1 ? 'Label' : `${count} labels`),
   downloaded: (file: string): string => `${file} goes to where your browser puts downloads.`,
   copied: 'Copied.',
   notCopied: 'The browser did not allow copying. All of it is selected: copy it from there.',
