@@ -168,8 +168,16 @@ export const wayWords: readonly (readonly [way: string, says: string])[] = [
     'One formula on one page, for the wall or a student: what to weigh in the order of mixing, its readings, allergens and cautions.',
   ],
   [
+    'Handout',
+    'Formulas chosen on the shelf, or one under Send out, in one print for a class: what each weighs beside what all weigh, method, readings, cautions.',
+  ],
+  [
+    'Label',
+    'From the same places: ingredients by weight, allergens set apart, nutrition where all is recorded. Suppliers’ labels and local food law decide.',
+  ],
+  [
     'Link',
-    'One whole formula in an address, under Send out. Whoever opens it sees the formula first and adds it or leaves it. No server sees it.',
+    'One whole formula in an address, under Send out. Whoever opens it sees first what to weigh, and adds the formula or leaves it. No server sees it.',
   ],
   [
     'CSV, text and markup',
