@@ -119,7 +119,8 @@ export const aboutDays = (): TemplateResult => html`<p>
   <p>
     <b>To the bench</b> shows one thing to do at a time, what to weigh for it, and what comes then. Press a line to tick
     it off, and Done when a step is done; the rest is planned anew around it. What is done there is kept as a bake, under
-    Bakes, with what you measured and how it was.
+    Bakes, with what you measured, how it was, and photographs. What your bakes tell of the rise in mixing, of losses, levains
+    and waits stands where it is used; nothing is taken over until you press Take.
   </p>`
 
 export const whereItIsKept = (): TemplateResult => html`<p>
