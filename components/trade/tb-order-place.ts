@@ -1,11 +1,11 @@
 import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
-import { dateText } from '../../src/day/out/day-text.js'
 import { changeBreads, changeFormulas, commonCount, type HowMany } from '../../src/day/trade/order-edits.js'
 import { unevenOn } from '../../src/day/trade/uneven.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { newDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { batchProse } from '../batch/batch-prose.js'
 import '../batch/tb-how-many.js'
 import { BaseElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
@@ -99,9 +99,16 @@ export class TbOrderPlace extends BaseElement {
     return html`<main>
       <a class="back" href=${isDay ? `#days/${day.id}` : `#${day.id}`}>${day.name}</a>
       <h1>${orderPlaceWords.heading}</h1>
-      <p class="said">${isDay ? factsInWords(day, this.workbook, this.numbers) : dateText(day.date, this.numbers.language)}</p>
+      <p class="said">${this.#said(shown, trade)}</p>
       ${this.#howMuch(shown)} ${this.#needs(trade)}
     </main>`
+  }
+
+  /** What is made: the day in a sentence, or how much of the one formula. */
+  #said({ day, isDay }: Shown, { sheetOf }: TradeShown): TemplateResult | string {
+    if (isDay) return factsInWords(day, this.workbook, this.numbers)
+    const sheet = sheetOf(day.id)
+    return sheet ? html`${batchProse(sheet, this.numbers)}` : ''
   }
 
   #howMuch({ day, isDay }: Shown): TemplateResult | typeof nothing {
