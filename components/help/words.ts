@@ -120,6 +120,11 @@ export const aboutDays = (): TemplateResult => html`<p>
     <b>To the bench</b> shows one thing to do at a time, what to weigh for it, and what comes then. Press a line to tick
     it off, and Done when a step is done; the rest is planned anew around it. What is done there is kept as a bake, under
     Bakes, with what you measured and how it was.
+  </p>
+  <p>
+    <b>What to weigh and order</b> adds up every ingredient through all stages, says what is short and what it costs, and has
+    the weighing lists to tick off. Orders, such as 12 mill wheat, 8 rye, are typed or pasted there. Packs, prices and stock
+    are said in the larder, of each ingredient.
   </p>`
 
 export const whereItIsKept = (): TemplateResult => html`<p>

@@ -100,7 +100,7 @@ export class TbOrderPlace extends BaseElement {
       <a class="back" href=${isDay ? `#days/${day.id}` : `#${day.id}`}>${day.name}</a>
       <h1>${orderPlaceWords.heading}</h1>
       <p class="said">${this.#said(shown, trade)}</p>
-      ${this.#howMuch(shown)} ${this.#needs(trade)}
+      ${this.#howMuch(shown)} ${this.#needs(trade, isDay)}
     </main>`
   }
 
@@ -126,7 +126,7 @@ export class TbOrderPlace extends BaseElement {
     </section>`
   }
 
-  #needs(trade: TradeShown): TemplateResult {
+  #needs(trade: TradeShown, isDay: boolean): TemplateResult {
     const { made, needs, costs, style, nameOf, isTimed } = trade
     const { day, formulas, missing } = made
     if (day.breads.length === 0) return html`<p>${orderPlaceWords.none}</p>`
@@ -158,7 +158,7 @@ export class TbOrderPlace extends BaseElement {
               }
               <section class="weigh" aria-labelledby="weigh">
                 <h2 id="weigh">${weighWords.heading}</h2>
-                <p class="hint">${isTimed ? weighWords.order : weighWords.written}</p>
+                <p class="hint">${isTimed ? weighWords.order : isDay ? weighWords.noTimes : weighWords.written}</p>
                 <tb-weigh-lists .of=${day.id} .builds=${listedBuilds(trade)} .numbers=${this.numbers}></tb-weigh-lists>
               </section>
               <section class="out" aria-labelledby="out">
