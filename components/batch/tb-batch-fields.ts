@@ -31,11 +31,13 @@ export class TbBatchFields extends SheetElement {
     edit: { attribute: false },
     kind: {},
     draft: { state: true },
+    isBaked: { state: true },
   }
 
   declare edit: ((batch: Batch) => Edit) | undefined // where it is not the formula's own batch
   declare kind: string // begins the names of its fields
   declare draft: Draft
+  declare private isBaked: boolean // there are bakes, and what they tell is fetched
   readonly #fields = new TypedFields(this, () => this.kind)
   #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
   #focusNext = '' // id of the field to go to when it is there
@@ -44,6 +46,21 @@ export class TbBatchFields extends SheetElement {
     super()
     this.kind = 'batch'
     this.draft = draftOf(undefined, undefined, this.numbers)
+    this.isBaked = false
+  }
+
+  /** Fetches what bakes tell of losses, where there are any. */
+  protected override firstUpdated(): void {
+    askEdit(this, ({ bakes }) => {
+      if (bakes?.length)
+        void import('../learnt/tb-learnt-losses.js').then(
+          () => {
+            this.isBaked = true
+          },
+          () => {},
+        )
+      return undefined
+    })
   }
 
   protected override willUpdate(): void {
@@ -195,7 +212,18 @@ export class TbBatchFields extends SheetElement {
           take: typed => this.#takePart(typed, name),
         })}
       </p>
-      ${this.#fields.faults(name)}`
+      ${this.#fields.faults(name)}
+      ${
+        this.isBaked && !this.edit
+          ? html`<tb-learnt-losses
+            .sheet=${this.sheet}
+            loss=${name}
+            .kept=${this.sheet?.formula.batch?.[name] ?? 0}
+            .take=${(loss: number) => this.#say({ [name]: loss ? showNumber(loss * 100, this.numbers) : '' })}
+            .numbers=${this.numbers}
+          ></tb-learnt-losses>`
+          : nothing
+      }`
   }
 
   /** Has the field of that name, as one makes so, there to be typed in. */

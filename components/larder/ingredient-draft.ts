@@ -5,6 +5,7 @@ import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/su
 import type { NumberStyle } from '../base/numbers.js'
 import { showNumber } from '../base/numbers.js'
 import { readNumber, readWeight } from '../typed/typed-numbers.js'
+import { type LabelField, type OnLabel, onLabelErrors, onLabelIn, onLabelOf } from './label-fields.js'
 import { faultWords } from './words.js'
 
 export type Kind = CountsAs['kind']
@@ -14,7 +15,7 @@ export const gramFields = ['tsp', 'tbsp', 'cup', 'density', 'each'] as const
 export const boughtFields = ['pack', 'price', 'stock'] as const
 export type BoughtField = (typeof boughtFields)[number]
 export type NumberField = 'hydration' | (typeof percentFields)[number] | (typeof gramFields)[number]
-export type DraftField = NumberField | BoughtField | 'name' | 'countsAs'
+export type DraftField = NumberField | BoughtField | LabelField | 'name' | 'countsAs'
 
 /** An ingredient as its form shows it: every number as text in the baker's own way of writing. */
 export interface Draft extends Said, Readonly<Record<NumberField | BoughtField, string>> {
@@ -22,6 +23,7 @@ export interface Draft extends Said, Readonly<Record<NumberField | BoughtField, 
   readonly supplier: string
   readonly countsAs: Kind | '' // '' until the baker says
   readonly kind: string
+  readonly onLabel: OnLabel // what its own label says
   readonly note: string
 }
 
@@ -76,6 +78,7 @@ export function draftOf(known: Ingredient | undefined, name: string, numbers: Nu
     stock: weightAsTyped(from.stock, numbers),
     supplier: from.supplier ?? '',
     contains: substancesIn(from.allergens),
+    onLabel: onLabelOf(known, numbers),
     none: from.allergens !== undefined && isUnlisted(from.allergens),
     note: from.note,
   }
@@ -145,7 +148,7 @@ export function errorsIn(
   const sum = parts.reduce((total, field) => total + (readNumber(draft[field], numbers) ?? 0), 0)
   const last = parts.findLast(field => draft[field].trim())
   if (sum > 100.5 && last) errors[last] ??= faultWords.sumTooLarge(showNumber(sum, numbers))
-  return errors
+  return { ...errors, ...onLabelErrors(draft.onLabel, numbers) }
 }
 
 /** The number fields that mean something for what an ingredient counts as. Flour's own moisture is not counted. */
@@ -205,6 +208,7 @@ export function ingredientOf(draft: Draft, known: Ingredient | undefined, number
     ...(supplier && { supplier }),
     ...(allergens && { allergens }),
     ...(draft.none && { noneListed: true }),
+    ...onLabelIn(draft.onLabel, known, numbers),
     note: draft.note.trim(),
   }
 }

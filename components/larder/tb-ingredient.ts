@@ -24,6 +24,7 @@ import {
   sameDraft,
 } from './ingredient-draft.js'
 import { ingredientStyles } from './ingredient-styles.js'
+import { labelFields } from './label-fields.js'
 import { fieldWords, formWords, ingredientWords, kindWords, unitWords } from './words.js'
 
 const unitOf = (field: NumberField): '%' | 'g' => (gramFields.some(name => name === field) ? 'g' : '%')
@@ -165,6 +166,19 @@ export class TbIngredient extends BaseElement {
         readOnly: this.readOnly,
         change: said => this.#set(said),
       })}
+      ${
+        kind === 'water' || kind === 'starter'
+          ? nothing
+          : labelFields({
+              typed: this.draft.onLabel,
+              start: this.#start?.onLabel,
+              errors: this.errors,
+              typedAs: this.#typedAs,
+              readOnly: this.readOnly,
+              change: part => this.#set({ onLabel: { ...this.draft.onLabel, ...part } }),
+              check: field => this.#check(field),
+            })
+      }
       ${boughtFieldsOf({
         draft: this.draft,
         before: this.#start,

@@ -103,6 +103,25 @@ export const fieldWords = {
   each: 'One piece',
 } as const
 
+/** What its own label says, for the labels of breads. */
+export const onLabelWords = {
+  legend: 'What its own label says',
+  madeOf: 'Made of',
+  madeOfHint:
+    'Of a bought ingredient that has ingredients of its own: as its label lists them. On the label of a bread they stand in brackets behind its name.',
+  holdsHint:
+    'In 100 g of it, for the nutrition on labels. Left empty, the usual figures count where there are any. Carbohydrate is meant without fibre, as European labels have it; elsewhere take the fibre off. Salt is 2.5 times sodium.',
+  fat: 'Fat',
+  saturates: 'Saturates',
+  carbohydrate: 'Carbohydrate',
+  sugars: 'Sugars',
+  fibre: 'Fibre',
+  protein: 'Protein',
+  salt: 'Salt',
+  wanted: 'Write this one too, or 0.',
+  notGrams: (typed: string): string => `“${typed}” is no weight in 100 g. Write grams from 0 to 100.`,
+} as const
+
 /** A unit after the name of a field, for those who listen. */
 export const unitWords = { '%': ', per cent', g: ', grams' } as const
 

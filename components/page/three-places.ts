@@ -74,7 +74,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              .leeway=${desk.workbook.leeway}
+              .workbook=${desk.workbook}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(shown)

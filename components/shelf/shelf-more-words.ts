@@ -30,6 +30,8 @@ export const chooserWords = {
   done: 'Done',
   sendOut: 'Send out',
   print: 'Print cards',
+  labels: 'Labels',
+  handout: 'Handout',
   group: 'Group',
   howMany: 'How many',
   delete: 'Delete',

@@ -84,6 +84,8 @@ export class TbChooser extends BaseElement {
         <div class="row">
           <button ?disabled=${none} @click=${() => wish(this, { want: 'send-out', formulas: this.#ids })}>${chooserWords.sendOut}</button>
           <button ?disabled=${none} @click=${() => wish(this, { want: 'card', formulas: this.#ids })}>${chooserWords.print}</button>
+          <button ?disabled=${none} @click=${() => wish(this, { want: 'label', formulas: this.#ids })}>${chooserWords.labels}</button>
+          <button ?disabled=${none} @click=${() => wish(this, { want: 'handout', formulas: this.#ids })}>${chooserWords.handout}</button>
           ${
             this.readOnly
               ? nothing

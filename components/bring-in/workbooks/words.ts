@@ -89,3 +89,14 @@ export function restoreQuestion({ formulas, ingredients, days, bakes, changed }:
     ? `${parts.join(', ')}. Replace all of it by the file?`
     : 'Nothing of yours would be lost. Replace all of it by the file?'
 }
+
+/** What became of the photographs of a workbook file; `left`: for want of room. */
+export function photographsTaken(kept: number, left: number): string {
+  const all =
+    kept === 0 && left === 0
+      ? 'All its photographs were here already.'
+      : `${counted(kept, 'photograph')} kept.`
+  return left === 0
+    ? all
+    : `${all} The storage of this browser is nearly full: ${counted(left, 'photograph')} or more were left in the file, and nothing else is lost.`
+}

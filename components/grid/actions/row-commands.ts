@@ -36,6 +36,10 @@ export class RowCommands {
     this.#context = context
   }
 
+  get formulas(): readonly Formula[] | undefined {
+    return this.#context.grid.formulas
+  }
+
   get sheet(): FigureSheet {
     return this.#context.grid.sheet
   }

@@ -1,3 +1,4 @@
+import { keepAsBuild, letBuildGo } from '../../../src/dough/edits/builds/build-edits.js'
 import { moveStage } from '../../../src/dough/edits/edits.js'
 import { removeStage, setFerments } from '../../../src/dough/edits/fetched/row-edits.js'
 import type { StageRow } from '../table/table.js'
@@ -49,6 +50,9 @@ export function stageActions(
       run: () => commands.toMethod(stage.id),
       apart: true,
     },
+    stage.build
+      ? { label: labels.letBuildGo, run: () => commands.edit(wb => letBuildGo(wb, at), row.key) }
+      : { label: labels.keepAsBuild, run: () => commands.edit(wb => keepAsBuild(wb, at), row.key) },
     ...asked,
   )
   actions.push({ label: labels.addStageBefore, run: () => commands.addStage(place), apart: true })

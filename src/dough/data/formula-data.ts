@@ -68,6 +68,7 @@ const stage = (value: unknown, tell: Tell): Fields | undefined =>
       keepBack: { read: value => (value === 'seed' ? value : number(0)(value)) },
       loss: { read: part },
       method: { read: list(item => readFields(item, ofStep, tell), 'step', tell) },
+      build: { read: groupName },
     },
     tell,
   )
@@ -126,7 +127,7 @@ const holds = (tell: Tell): Field['read'] => {
   )
 }
 
-/** The name of a group; undefined where there is nothing to read in it. */
+/** The name of a group or a build; undefined where there is nothing to read in it. */
 const groupName = (value: unknown): string | undefined =>
   typeof value === 'string' && value.trim() && value.length <= mostOfGroup ? value : undefined
 

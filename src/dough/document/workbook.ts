@@ -119,6 +119,8 @@ export type LineChange = Extract<Change, { of: 'line' }>
 export interface Transaction {
   readonly label: string // what was done, in words: `Change salt in Final dough`
   readonly changes: readonly Change[]
+  /** Of an edit that is for good: it is no step, and of the steps before it all such changes are forgotten. */
+  readonly forgets?: (change: Change) => boolean
 }
 
 interface HasId {

@@ -16,6 +16,7 @@ export type SettingDiagnostic =
         | 'settingAndIngredient'
         | 'noteWithoutWords'
         | 'groupWithoutName'
+        | 'buildWithoutName'
         | 'flourWeightOfStage'
         | 'baseWithoutName'
     }
@@ -148,6 +149,7 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
   ),
   noteWithoutWords: aboutRow(() => 'is a note without words. Write it in the amount column.'),
   groupWithoutName: aboutRow(() => 'is a group without a name. Write it in the amount column.'),
+  buildWithoutName: aboutRow(() => 'is a build without a name. Write it in the amount column.'),
   flourWeightOfStage: aboutRow(
     () => 'sets the flour weight of a stage. It is the formula’s own: leave the stage empty.',
   ),

@@ -82,12 +82,13 @@ function ownRows(formula: Formula): Cells[] {
 }
 
 /** What is set for a stage. */
-function stageRows({ ferments, keepBack, loss }: Stage, stage: string): Cells[] {
+function stageRows({ ferments, keepBack, loss, build }: Stage, stage: string): Cells[] {
   const rows: Cells[] = []
   if (ferments !== undefined) rows.push({ stage, setting: 'ferments', amount: ferments ? 'yes' : 'no' })
   if (keepBack)
     rows.push({ stage, setting: 'keep-back', amount: keepBack === 'seed' ? 'seed' : gramsText(keepBack) })
   if (loss) rows.push({ stage, setting: 'loss', amount: percentText(loss) })
+  if (build) rows.push({ stage, setting: 'build', amount: build })
   return rows
 }
 
