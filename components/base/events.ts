@@ -34,7 +34,7 @@ export type Wish =
   | { readonly want: 'bring-in'; readonly restore?: boolean } // restore: a workbook file is chosen, and put in place of nothing or of examples at once
   | { readonly want: 'larder' | 'cleared' | 'help' } // cleared: what was deleted
   | {
-      readonly want: 'send-out' | 'card' // a card is a formula on one page, to print
+      readonly want: 'send-out' | 'card' | 'label' | 'handout' // to print: a formula on one page, what a bread is made of, formulas for a class
       readonly formula?: string // id; left out: the open one
       readonly formulas?: readonly string[] // ids of several
     }

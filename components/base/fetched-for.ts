@@ -1,6 +1,7 @@
 import { isSpokenRead, mayBeSaid } from '../../src/dough/amounts/spoken-reader.js'
 import { areRareCellsThere, wantsRareCells } from '../../src/dough/cells/rare-cells.js'
 import type { Formula } from '../../src/dough/document/formula.js'
+import { areBuildsFollowed, hasBuilds } from '../../src/dough/edits/following-builds.js'
 
 /**
  * Fetches what reads amounts as they are said, `half a cup`, `all of it`, and the sentences on those that are not
@@ -23,6 +24,9 @@ export async function fetchFor(formulas: readonly Formula[]): Promise<void> {
     jottings?.some(({ text }) => mayBeSaid(text)) === true
   await Promise.all([
     !isSpokenRead() && all.some(isSaid) && fetchSpoken(),
+    !areBuildsFollowed() &&
+      formulas.some(hasBuilds) &&
+      import('../../src/dough/edits/builds/follow-builds.js'),
     !areRareCellsThere() && all.some(wantsRareCells) && fetchRareCells(),
   ]).catch(() => {})
 }

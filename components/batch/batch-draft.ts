@@ -12,6 +12,7 @@ export interface Shape {
   readonly key: number
   readonly count: string
   readonly weight: string
+  readonly name: string
 }
 
 /**
@@ -32,7 +33,7 @@ export interface Draft {
 }
 
 let keys = 0
-export const blankShape = (): Shape => ({ key: keys++, count: '', weight: '' })
+export const blankShape = (): Shape => ({ key: keys++, count: '', weight: '', name: '' })
 
 const emptyDraft: Draft = {
   make: 'as written',
@@ -59,10 +60,11 @@ export function draftOf(batch: Batch | undefined, before: Draft | undefined, sty
   switch (batch.make) {
     case 'pieces':
     case 'baked pieces': {
-      const shapes = batch.pieces.map(({ count, weight }, at) => ({
+      const shapes = batch.pieces.map(({ count, weight, name = '' }, at) => ({
         key: draft.shapes[at]?.key ?? keys++,
         count: number(count),
         weight: number(weight),
+        name,
       }))
       return { ...said, shapes }
     }
@@ -83,7 +85,11 @@ const isAbove0 = (value: number | undefined): value is number => value !== undef
 function piecesOf(shapes: readonly Shape[], style: NumberStyle): Pieces[] | undefined {
   const pieces = shapes
     .filter(shape => `${shape.count}${shape.weight}`.trim() !== '')
-    .map(shape => ({ count: readNumber(shape.count, style), weight: readWeight(shape.weight, style) }))
+    .map(({ count, weight, name }) => ({
+      count: readNumber(count, style),
+      weight: readWeight(weight, style),
+      ...(name.trim() && { name: name.trim() }),
+    }))
   const areAll = pieces.every(({ count, weight }) => isAbove0(count) && isAbove0(weight))
   return pieces.length && areAll ? (pieces as Pieces[]) : undefined
 }

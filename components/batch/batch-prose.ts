@@ -17,12 +17,28 @@ export const sayGrams = (grams: number, style: NumberStyle): string =>
 export const sayWhole = (grams: number, style: NumberStyle): string => `${sayNumber(grams, style, 4)}\u00a0g`
 const sayPart = (part: number, style: NumberStyle): string => `${sayNumber(part * 100, style, 2)}\u00a0%`
 
-export const shapesOf = (pieces: readonly Pieces[], style: NumberStyle): ShapeSaid[] =>
-  pieces.map(({ count, weight }) => ({
-    count: sayNumber(count, style, 4),
-    isOne: count === 1,
-    weight: sayWhole(weight, style),
-  }))
+/** Shapes as they are said; `baked`: what a piece weighs after it is baked, where that is to stand beside. */
+export const shapesOf = (
+  pieces: readonly Pieces[],
+  style: NumberStyle,
+  baked: (weight: number) => number | undefined = () => undefined,
+): ShapeSaid[] =>
+  pieces.map(({ count, weight, name = '' }) => {
+    const after = baked(weight)
+    return {
+      count: sayNumber(count, style, 4),
+      isOne: count === 1,
+      weight: sayWhole(weight, style),
+      name,
+      baked: after === undefined ? '' : sayGrams(after, style),
+    }
+  })
+
+/** What a piece of a batch weighs after it is baked; undefined where no bake loss is said, or it is weighed baked anyway. */
+export const bakedWeight =
+  ({ make, bakeLoss }: Batch) =>
+  (weight: number): number | undefined =>
+    make === 'pieces' && bakeLoss ? weight * (1 - bakeLoss) : undefined
 
 /** `Make 6 pieces of 900 g`, what was given standing out. */
 export function makeProse(sheet: FigureSheet, style: NumberStyle): TemplateResult {
@@ -33,7 +49,7 @@ export function makeProse(sheet: FigureSheet, style: NumberStyle): TemplateResul
       return makeWords.asWritten(dough === undefined ? undefined : sayGrams(dough, style))
     }
     case 'pieces':
-      return makeWords.pieces(shapesOf(batch.pieces, style))
+      return makeWords.pieces(shapesOf(batch.pieces, style, bakedWeight(batch)))
     case 'baked pieces':
       return makeWords.bakedPieces(shapesOf(batch.pieces, style))
     case 'dough':

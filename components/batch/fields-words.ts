@@ -27,12 +27,15 @@ export const fieldWords = {
   count: (shape: number | undefined): string => `Number of pieces${ofShape(shape)}`,
   piecesOf: 'pieces of',
   weightOfPiece: (shape: number | undefined): string => `Weight of a piece, grams${ofShape(shape)}`,
+  nameOfShape: (shape: number | undefined): string => `Name of the shape or the tin${ofShape(shape)}`,
+  shapeHint: 'round tin',
   whenBaked: 'when baked',
   leaveOut: 'Leave out',
   leaveOutShape: (shape: number): string => `Leave out shape ${shape}`,
   addShape: 'Add a shape',
   bakeLoss: 'Lost in baking',
   loss: 'Lost in mixing and shaping',
+  order: 'What to weigh and order',
   perCent: (what: string): string => `${what}, per cent`,
 } as const
 
@@ -68,4 +71,15 @@ export const scaleWords = {
   step: 'Step of the scale, grams',
   fineStep: 'Fine step of the scale, grams',
   fineBelow: 'Weight below which the step is fine, grams',
+} as const
+
+/** `Make for 11 in place of 8`, around its fields, and what became of it. */
+export const howManyWords = {
+  makeFor: 'Make for',
+  inPlaceOf: 'in place of',
+  to: 'For how many it is to be made',
+  from: 'For how many it is made now',
+  change: 'Change all',
+  notTaken: 'Write two numbers above 0, such as 11 in place of 8.',
+  done: (count: string): string => `Made for ${count}. Pieces are whole: nobody goes without.`,
 } as const

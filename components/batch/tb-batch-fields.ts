@@ -17,7 +17,7 @@ import {
   type Make,
   type Shape,
 } from './batch-draft.js'
-import { losesInBaking, losesInMixing } from './batch-prose.js'
+import { losesInMixing } from './batch-prose.js'
 import { fieldWords, notTakenWords, wayWords } from './fields-words.js'
 import './tb-keep-back.js'
 import { SheetElement } from '../base/base-element.js'
@@ -31,11 +31,13 @@ export class TbBatchFields extends SheetElement {
     edit: { attribute: false },
     kind: {},
     draft: { state: true },
+    isBaked: { state: true },
   }
 
   declare edit: ((batch: Batch) => Edit) | undefined // where it is not the formula's own batch
   declare kind: string // begins the names of its fields
   declare draft: Draft
+  declare private isBaked: boolean // there are bakes, and what they tell is fetched
   readonly #fields = new TypedFields(this, () => this.kind)
   #shown: { readonly formula: string; readonly batch: Batch | undefined } | undefined // what the draft says
   #focusNext = '' // id of the field to go to when it is there
@@ -44,6 +46,21 @@ export class TbBatchFields extends SheetElement {
     super()
     this.kind = 'batch'
     this.draft = draftOf(undefined, undefined, this.numbers)
+    this.isBaked = false
+  }
+
+  /** Fetches what bakes tell of losses, where there are any. */
+  protected override firstUpdated(): void {
+    askEdit(this, ({ bakes }) => {
+      if (bakes?.length)
+        void import('../learnt/tb-learnt-losses.js').then(
+          () => {
+            this.isBaked = true
+          },
+          () => {},
+        )
+      return undefined
+    })
   }
 
   protected override willUpdate(): void {
@@ -87,7 +104,8 @@ export class TbBatchFields extends SheetElement {
             .sheet=${sheet}
             .version=${this.version}
             .numbers=${this.numbers}
-          ></tb-keep-back>`
+          ></tb-keep-back>
+          <p class="line"><a href="#order/${sheet.formula.id}">${fieldWords.order}</a></p>`
       }`
   }
 
@@ -160,6 +178,15 @@ export class TbBatchFields extends SheetElement {
             take: typed => this.#takeWeight(typed, weight => this.#with(shape, { weight })),
           })}
           ${make === 'baked pieces' ? fieldWords.whenBaked : nothing}
+          <span class="shape">${this.#fields.field({
+            name: `name-${shape.key}`,
+            typedAs: `name-${at} ${make}`,
+            label: fieldWords.nameOfShape(numberOf(at)),
+            kept: shape.name,
+            hint: fieldWords.shapeHint,
+            keys: 'text',
+            take: typed => this.#say(this.#with(shape, { name: typed.trim() })),
+          })}</span>
           ${
             shapes.length > 1
               ? html`<button aria-label=${fieldWords.leaveOutShape(at + 1)} @click=${() => this.#leaveOut(shape)}>${fieldWords.leaveOut}</button>`
@@ -169,8 +196,7 @@ export class TbBatchFields extends SheetElement {
         ${this.#fields.faults(`count-${shape.key}`, `weight-${shape.key}`)}`,
     )}
     <p class="line"><button id="add" @click=${this.#addShape}>${fieldWords.addShape}</button></p>
-    ${losesInBaking(make) ? this.#loss('bakeLoss', fieldWords.bakeLoss) : nothing}
-    ${this.#loss('loss', fieldWords.loss)}`
+    ${this.#loss('bakeLoss', fieldWords.bakeLoss)} ${this.#loss('loss', fieldWords.loss)}`
   }
 
   #loss(name: 'loss' | 'bakeLoss', words: string) {
@@ -186,14 +212,25 @@ export class TbBatchFields extends SheetElement {
           take: typed => this.#takePart(typed, name),
         })}
       </p>
-      ${this.#fields.faults(name)}`
+      ${this.#fields.faults(name)}
+      ${
+        this.isBaked && !this.edit
+          ? html`<tb-learnt-losses
+            .sheet=${this.sheet}
+            loss=${name}
+            .kept=${this.sheet?.formula.batch?.[name] ?? 0}
+            .take=${(loss: number) => this.#say({ [name]: loss ? showNumber(loss * 100, this.numbers) : '' })}
+            .numbers=${this.numbers}
+          ></tb-learnt-losses>`
+          : nothing
+      }`
   }
 
   /** Has the field of that name, as one makes so, there to be typed in. */
   openField(name: string, make: string): void {
     if (make in wayWords && make !== this.draft.make)
       this.#say(inAnotherWay(this.draft, make as Make, this.sheet!, this.numbers))
-    const shape = Number(/^(?:count|weight)-(\d+)$/.exec(name)?.[1] ?? 0)
+    const shape = Number(/^(?:count|weight|name)-(\d+)$/.exec(name)?.[1] ?? 0)
     if (shape === this.draft.shapes.length) this.#addShape()
   }
 
@@ -264,8 +301,18 @@ export class TbBatchFields extends SheetElement {
         margin: 2px 0 6px;
         font-size: var(--size-small);
       }
+      .shape .typed input {
+        width: 9em;
+        text-align: left;
+        font-weight: 400;
+      }
       tb-keep-back {
         margin-top: 6px;
+      }
+      a {
+        padding: calc(var(--target) / 2 - 12px) 0;
+        color: var(--accent);
+        text-underline-offset: 3px;
       }
     `,
   ]

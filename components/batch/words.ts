@@ -9,17 +9,19 @@ export interface ShapeSaid {
   readonly count: string
   readonly isOne: boolean
   readonly weight: string
+  readonly name: string // '' where it has none
+  readonly baked: string // what it weighs after it is baked; '' where that is not said
 }
 
 /** `6 pieces of 900 g and 12 of 80 g` */
 const shapesWords = (shapes: readonly ShapeSaid[]) =>
   list(
-    shapes.map(({ count, isOne, weight }, at) => {
+    shapes.map(({ count, isOne, weight, name, baked }, at) => {
       const noun = at > 0 ? '' : isOne ? 'piece ' : 'pieces '
-      return html`<b>${count}</b> ${noun}of <b>${weight}</b>`
+      return html`<b>${count}</b> ${noun}of <b>${weight}</b>${baked ? ` (${baked} baked)` : ''}${name ? `, ${name}` : ''}`
     }),
-    ', ',
-    ' and ',
+    shapes.some(({ name }) => name) ? '; ' : ', ',
+    shapes.some(({ name }) => name) ? '; ' : ' and ',
   )
 
 /** How much to make. Weights come with their unit. */

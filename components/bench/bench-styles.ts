@@ -78,7 +78,27 @@ export const benchStyles = css`
     border-left: 3px solid var(--accent);
     border-radius: 0 var(--radius) var(--radius) 0;
   }
-  .status .warn {
+  .status details {
+    margin: 0 0 10px;
+    background: var(--accent-wash);
+    border-left: 3px solid var(--accent);
+    border-radius: 0 var(--radius) var(--radius) 0;
+  }
+  .status summary {
+    min-height: 56px;
+    padding: 8px 12px;
+    cursor: pointer;
+  }
+  .status summary small {
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    white-space: nowrap;
+  }
+  .status details p {
+    margin: 0;
+    border: 0;
+  }
+  .status :is(p, details).warn {
     background: var(--warn-wash);
     border-color: var(--warn);
   }
@@ -158,6 +178,35 @@ export const benchStyles = css`
   }
   [aria-current] {
     font-weight: 640;
+  }
+  /* A phone lying on its side: what to do to the left, what to weigh to the right. */
+  @media (max-height: 480px) and (min-width: 640px) {
+    .todo {
+      display: grid;
+      grid-template-columns: minmax(0, 5fr) minmax(0, 7fr);
+      grid-template-rows: repeat(6, auto) 1fr;
+      align-content: start;
+      gap: 0 28px;
+    }
+    .todo > * {
+      grid-column: 1;
+    }
+    .todo > tb-bench-weighing {
+      grid-column: 2;
+      grid-row: 1 / span 9;
+    }
+    h1 {
+      font-size: 1.9rem;
+    }
+    .go {
+      grid-template-columns: 1fr;
+      margin-top: 12px;
+    }
+  }
+  @media (max-height: 480px) and (min-width: 640px) and ${belowWide} {
+    main {
+      grid-template-columns: minmax(0, 1fr) !important;
+    }
   }
   @media ${belowWide} {
     main {

@@ -3,13 +3,14 @@ import type { Bake, FigureName } from '../../src/day/bench/bake.js'
 import { noteFigure } from '../../src/day/bench/bench-edits.js'
 import type { Todo } from '../../src/day/bench/todos.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
+import { figureWords } from '../bakes/words.js'
 import { BaseElement } from '../base/base-element.js'
 import { showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
 import './pad/tb-number-pad.js'
 import { padWords } from './pad/words.js'
-import { atBenchWords, figureWords } from './words.js'
+import { atBenchWords } from './words.js'
 
 /** What can be measured at a thing to do. */
 function figuresAt({ act }: Todo, isWeighed: boolean): readonly FigureName[] {
@@ -83,6 +84,11 @@ export class TbBenchMeasures extends BaseElement {
       display: grid;
       grid-template-columns: repeat(4, minmax(0, 1fr));
       gap: 8px;
+    }
+    @media (max-height: 480px) and (min-width: 640px) {
+      div {
+        grid-template-columns: repeat(2, minmax(0, 1fr));
+      }
     }
     button {
       min-height: 60px;

@@ -1,19 +1,24 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
+import type { Bake } from '../../src/day/bench/bake.js'
 import { bakesIn } from '../../src/day/bench/bake-data.js'
 import { benchOf } from '../../src/day/bench/bench-day.js'
 import { writeDown } from '../../src/day/bench/bench-edits.js'
+import { bakesOfFormula } from '../../src/day/learning/series.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import '../bakes/tb-bake.js'
+import '../bakes/tb-bakes-of.js'
+import { bakesOfWords } from '../bakes/words.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
 import { goTo, hashFrom } from '../base/hash.js'
 import '../controls/tb-menu.js'
-import './tb-bake.js'
 import './tb-bench.js'
 import { benchPlaceWords } from './words.js'
 
 const bakeAddress = 'bake/'
+const formulaAddress = 'of/'
 
 /** The bench or the bake that the address names; without a name, all that has been baked. */
 export class TbBenchPlace extends BaseElement {
@@ -28,6 +33,14 @@ export class TbBenchPlace extends BaseElement {
   declare undoLabel: string | undefined
 
   #address = ''
+
+  constructor() {
+    super()
+    // A bake on paper is all that there is to see.
+    this.addEventListener('tb-alone', event => {
+      this.hidden = (event as CustomEvent<boolean>).detail
+    })
+  }
 
   override connectedCallback(): void {
     super.connectedCallback()
@@ -54,8 +67,20 @@ export class TbBenchPlace extends BaseElement {
     const bake = key.startsWith(bakeAddress)
       ? bakesIn(this.workbook).find(({ id }) => id === key.slice(bakeAddress.length))
       : undefined
-    const bench = key && !bake ? benchOf(this.workbook, key, Date.now() / 60_000, 'UTC') : undefined
-    document.title = benchPlaceWords.title(bake?.name ?? bench?.name ?? benchPlaceWords.bakes)
+    const of = key.startsWith(formulaAddress) ? key.slice(formulaAddress.length) : ''
+    const [ofFormula] = of ? bakesOfFormula(this.workbook, of).toReversed() : []
+    const bench = key && !bake && !of ? benchOf(this.workbook, key, Date.now() / 60_000, 'UTC') : undefined
+    document.title = benchPlaceWords.title(
+      ofFormula ? bakesOfWords.title(ofFormula.name) : (bake?.name ?? bench?.name ?? benchPlaceWords.bakes),
+    )
+    if (ofFormula)
+      return html`<tb-bakes-of
+        .workbook=${this.workbook}
+        .larder=${this.larder}
+        .formula=${of}
+        .numbers=${this.numbers}
+        ?readOnly=${this.readOnly}
+      ></tb-bakes-of>`
     if (bake)
       return html`<tb-bake
         .workbook=${this.workbook}
@@ -100,8 +125,25 @@ export class TbBenchPlace extends BaseElement {
               .items=${this.workbook.formulas.map(({ id, name }) => ({ label: name, run: () => this.#write(id) }))}
             ></tb-menu>`
       }
+      ${this.#byBread(bakes)}
+      ${
+        bakes.length
+          ? html`<h2>${bakesOfWords.out}</h2><tb-bakes-out .workbook=${this.workbook} .larder=${this.larder} .bakes=${bakes.toReversed()}></tb-bakes-out>`
+          : nothing
+      }
       ${damaged ? html`<p>${benchPlaceWords.damaged(damaged)}</p>` : nothing}
     </main>`
+  }
+
+  /** The way to all bakes of each bread that was baked more than once. */
+  #byBread(bakes: readonly Bake[]): TemplateResult | typeof nothing {
+    const names = new Map(bakes.toReversed().map(({ formula, name }) => [formula.id, name]))
+    const several = [...names].filter(([id]) => bakes.filter(({ formula }) => formula.id === id).length > 1)
+    if (several.length === 0) return nothing
+    return html`<h2>${benchPlaceWords.byBread}</h2>
+      <ul>
+        ${several.map(([id, name]) => html`<li><a href="#bench/${formulaAddress}${id}">${bakesOfWords.ofBread(name)}</a></li>`)}
+      </ul>`
   }
 
   #write(formula: string): void {
@@ -123,6 +165,9 @@ export class TbBenchPlace extends BaseElement {
       min-height: calc(100vh - var(--head));
       background: var(--board);
     }
+    :host([hidden]) {
+      display: none;
+    }
     main {
       max-width: 760px;
       padding: 22px var(--edge) 48px;
@@ -132,6 +177,11 @@ export class TbBenchPlace extends BaseElement {
       font-size: var(--size-title);
       font-weight: 640;
       letter-spacing: -0.015em;
+    }
+    h2 {
+      margin: 22px 0 4px;
+      font-size: var(--size-lead);
+      font-weight: 640;
     }
     p {
       margin: 0 0 12px;

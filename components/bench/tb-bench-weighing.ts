@@ -1,7 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { Bake } from '../../src/day/bench/bake.js'
-import { tickAgain, tickOff } from '../../src/day/bench/bench-edits.js'
+import { noteBowl, tickAgain, tickOff } from '../../src/day/bench/bench-edits.js'
 import type { Todo } from '../../src/day/bench/todos.js'
 import { type BenchLine, weighingList } from '../../src/day/bench/weighing-list.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
@@ -26,7 +26,8 @@ export class TbBenchWeighing extends BaseElement {
   declare bakes: readonly Bake[]
 
   override render() {
-    const { lines, held, total } = weighingList(this.sheet, this.todo, this.bakes)
+    const { lines, held, total, tare } = weighingList(this.sheet, this.todo, this.bakes)
+    this.#tare = tare
     this.#finest = Math.min(1, ...lines.map(({ step }) => step))
     const { act, event } = this.todo
     const isHot = event.kind === 'bake' && act !== 'begin'
@@ -49,9 +50,16 @@ export class TbBenchWeighing extends BaseElement {
               )}
             </ul>
             <p class="foot">
-              ${total === undefined ? nothing : atBenchWords.total(this.#grams(total))}
+              ${total === undefined ? nothing : this.#total(total)}
               ${this.#steps(lines)}
-            </p>`
+            </p>
+            ${
+              this.readOnly
+                ? nothing
+                : html`<button class="lined bowl" @click=${this.#bowl}>
+                    ${tare === undefined ? atBenchWords.bowlOn : atBenchWords.bowlWeighs(this.#grams(tare))}
+                  </button>`
+            }`
       }
       ${
         held.length && lines.length
@@ -67,6 +75,21 @@ export class TbBenchWeighing extends BaseElement {
     showDecimals(grams, this.numbers, step < 1 ? Math.ceil(-Math.log10(step) - 1e-9) : 0)
 
   #finest = 1 // step of the scale, of all that is in the bowl
+  #tare: number | undefined // grams of the bowl that stands on the scale with what is in it
+
+  #total(grams: number): string {
+    const shown = this.#grams(grams)
+    return this.#tare === undefined
+      ? atBenchWords.total(shown)
+      : atBenchWords.totalWithBowl(shown, this.#grams(this.#tare))
+  }
+
+  /** What the scale says with a line in the bowl: before it goes in, and when it is. */
+  #running(bowl: number, isIn: boolean): string {
+    const shown = this.#grams(bowl)
+    if (this.#tare !== undefined) return isIn ? atBenchWords.scaleHas(shown) : atBenchWords.scale(shown)
+    return isIn ? atBenchWords.bowlHas(shown) : atBenchWords.bowl(shown)
+  }
 
   #steps(lines: readonly BenchLine[]): string {
     const steps = [...new Set(lines.filter(({ wanted }) => wanted).map(({ step }) => step))]
@@ -78,11 +101,7 @@ export class TbBenchWeighing extends BaseElement {
     const grams = weighed?.grams ?? wanted
     const isOther = weighed?.grams !== undefined && weighed.grams !== wanted
     const small = [
-      bowl === undefined
-        ? ''
-        : weighed
-          ? atBenchWords.bowlHas(this.#grams(bowl))
-          : atBenchWords.bowl(this.#grams(bowl)),
+      bowl === undefined ? '' : this.#running(bowl, weighed !== undefined),
       heldBack
         ? heldBack.grams === undefined
           ? atBenchWords.heldBackUnknown(heldBack.at)
@@ -135,9 +154,31 @@ export class TbBenchWeighing extends BaseElement {
     })
   }
 
+  /** Asks what the bowl weighs, where it is not tared; nought is a scale that is. */
+  #bowl = (): void => {
+    const { todo } = this
+    void this.renderRoot.querySelector('tb-number-pad')!.ask({
+      title: atBenchWords.gramsOfBowl,
+      unit: 'g',
+      was: showNumber(this.#tare ?? lastBowl(this.bakes) ?? 0, this.numbers),
+      kind: 'number',
+      take: typed => {
+        const grams = readNumber(typed, this.numbers)
+        if (grams === undefined || grams < 0) return padWords.notANumber(typed)
+        atBench(this, (workbook, where) => noteBowl(workbook, where, todo, grams || undefined))
+        return undefined
+      },
+    })
+  }
+
   static override styles = css`
     :host {
       display: block;
+    }
+    .bowl {
+      min-height: 56px;
+      margin-top: 8px;
+      padding: 6px 16px;
     }
     .care {
       margin: 0 0 6px;
@@ -235,6 +276,10 @@ export class TbBenchWeighing extends BaseElement {
     }
   `
 }
+/** The bowl that was last weighed: often the same one again. */
+const lastBowl = (bakes: readonly Bake[]): number | undefined =>
+  bakes.flatMap(({ bowls = [] }) => bowls).at(-1)?.grams
+
 customElements.define('tb-bench-weighing', TbBenchWeighing)
 
 declare global {

@@ -17,7 +17,9 @@ import { goTo } from '../base/hash.js'
 import { DayPlanner } from '../day/day-planner.js'
 import { Bell } from './bell.js'
 import { benchList, weekdayText } from './bench-list.js'
+import { benchNotices } from './bench-notices.js'
 import { benchStyles } from './bench-styles.js'
+import { piecesSaid } from './pieces-said.js'
 import './tb-bench-care.js'
 import './tb-bench-measures.js'
 import './tb-bench-timers.js'
@@ -140,7 +142,9 @@ export class TbBench extends BaseElement {
     const { opened } = this.#planner.state
     if (!before || !opened?.plan || !this.#now) return
     this.#before = undefined
-    this.moved = whatMoved(before, this.#now.todos, opened) || atBenchWords.nothingMoved
+    const { language } = this.numbers
+    this.moved =
+      whatMoved(before, this.#now.todos, opened, minutesNow(), language) || atBenchWords.nothingMoved
   }
 
   #name({ event, act }: Todo): string {
@@ -235,14 +239,10 @@ export class TbBench extends BaseElement {
   }
 
   /** What moved, and what cannot be in its time any more. */
-  #standing(): TemplateResult | typeof nothing {
+  #standing(): TemplateResult {
     const { opened } = this.#planner.state
-    const late = opened?.plan ? whatDoesNotFit(opened, minutesNow()) : []
-    const said = opened && !opened.plan && opened.conflict ? [atBenchWords.noTimes] : late
-    return html`<div role="status" class="status">
-      ${this.moved ? html`<p class="moved">${this.moved}</p>` : nothing}
-      ${said.map(sentence => html`<p class="warn">${sentence}</p>`)}
-    </div>`
+    const late = opened?.plan ? whatDoesNotFit(opened, minutesNow(), this.numbers.language) : []
+    return benchNotices(this.moved, opened && !opened.plan && opened.conflict ? [atBenchWords.noTimes] : late)
   }
 
   #todo(todo: Todo): TemplateResult {
@@ -254,10 +254,9 @@ export class TbBench extends BaseElement {
         : '',
       event.stageName,
     ]
-    const pieces = event.load?.pieces ?? sheet.breads.find(({ id }) => id === event.breads[0])?.pieces
     const then = thenOf(sheet, todo)
     const about = [
-      pieces !== undefined ? atBenchWords.pieces(pieces) : '',
+      piecesSaid(sheet, event, this.numbers),
       then ? atBenchWords.follows(eventWords(then), lengthText(then.until - then.from)) : '',
     ]
     return html`<section class="todo" aria-labelledby="what" data-key=${todo.key}>

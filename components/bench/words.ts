@@ -1,4 +1,3 @@
-import type { FigureName, TasteName } from '../../src/day/bench/bake.js'
 import type { Act } from '../../src/day/bench/todos.js'
 import { lengthText } from '../../src/day/course/clock.js'
 
@@ -12,6 +11,7 @@ export const benchPlaceWords = {
   how: 'A bake keeps itself while a bench is used: open a day and press To the bench, or weigh one formula by itself from its method.',
   write: 'Write one down afterwards',
   writeOf: 'Which bread was it?',
+  byBread: 'Measured over several bakes',
   underWay: 'Under way',
   finished: 'Bakes',
   steps: (done: number): string => (done === 1 ? '1 step done' : `${done} steps done`),
@@ -36,6 +36,13 @@ export const atBenchWords = {
   bowl: (grams: string): string => `bowl to ${grams} g`,
   bowlHas: (grams: string): string => `bowl ${grams} g`,
   total: (grams: string): string => `In the bowl at the end ${grams} g. Tare once, with the bowl empty.`,
+  totalWithBowl: (grams: string, bowl: string): string =>
+    `The scale says ${grams} g at the end, the bowl’s ${bowl} g among them.`,
+  scale: (grams: string): string => `scale to ${grams} g`,
+  scaleHas: (grams: string): string => `scale ${grams} g`,
+  bowlOn: 'The bowl is not tared',
+  bowlWeighs: (grams: string): string => `The bowl weighs ${grams} g`,
+  gramsOfBowl: 'Grams of the empty bowl; 0 when the scale is tared',
   scaleStep: (grams: string): string => `Weighed in steps of ${grams}\u00a0g.`,
   instead: (grams: string): string => `${grams} g went in`,
   heldBack: (grams: string, at: string): string => `${grams} g more at ${at}`,
@@ -60,6 +67,7 @@ export const atBenchWords = {
   putOffTitle: (name: string): string => `${name}: later by`,
   longerTitle: (name: string): string => `${name}: longer by`,
   atTitle: (name: string): string => `${name} was done`,
+  more: (count: number): string => `and ${count} more`,
   nothingMoved: 'Nothing else moved.',
   next: 'Then',
   before: 'Done so far',
@@ -112,63 +120,4 @@ export const careWords = {
   hot: 'Hot oven, hot vessel: dry gloves, and steam goes to the face.',
   rawFlour: 'Raw flour: wash your hands, and taste no dough.',
   perishable: (names: string): string => `${names}: cold until it goes in, no more than 2 h warm in all.`,
-} as const
-
-export const figureWords: Readonly<Record<FigureName, { readonly name: string; readonly unit: string }>> = {
-  flour: { name: 'Flour', unit: '°C' },
-  water: { name: 'Water', unit: '°C' },
-  room: { name: 'Room', unit: '°C' },
-  dough: { name: 'Dough', unit: '°C' },
-  oven: { name: 'Oven', unit: '°C' },
-  rise: { name: 'Rise', unit: '%' },
-  pH: { name: 'pH', unit: '' },
-  raw: { name: 'Piece raw', unit: 'g' },
-  baked: { name: 'Piece baked', unit: 'g' },
-}
-
-export const tasteWords: Readonly<
-  Record<TasteName, { readonly name: string; readonly ends: readonly [string, string] }>
-> = {
-  sour: { name: 'Sour', ends: ['mild', 'sour'] },
-  open: { name: 'Open', ends: ['close', 'open'] },
-  dark: { name: 'Dark', ends: ['pale', 'dark'] },
-  high: { name: 'High', ends: ['flat', 'high'] },
-  keeps: { name: 'Keeps', ends: ['a day', 'long'] },
-}
-
-/** Of a bake that is looked at. */
-export const bakeWords = {
-  all: 'All bakes',
-  besides: 'Beside',
-  formula: 'the formula as it stood',
-  bakeOf: (date: string, clock: string): string => `the bake of ${date}, ${clock}`,
-  steps: 'Times',
-  step: 'Step',
-  began: 'Began',
-  took: 'Took',
-  tookThere: 'Took there',
-  written: 'Written',
-  planned: (clock: string): string => `planned ${clock}`,
-  weights: 'Weights, g',
-  ingredient: 'Ingredient',
-  wentIn: 'Went in',
-  wentInThere: 'Went in there',
-  wanted: 'Wanted',
-  figures: 'Measured',
-  howItWas: 'How it was',
-  verdict: 'Verdict on the bake',
-  verdictHint: 'How it was, in your own words',
-  note: 'Note on the bake',
-  noteHint: 'A note',
-  taste: (name: string, value: number): string => `${name}, ${value} of 5`,
-  again: 'Bake it like that day: keep it as a state of the formula',
-  state: (date: string): string => `as baked on ${date}`,
-  keptAsState: (name: string, state: string): string =>
-    `Kept with ${name}, “${state}”: bring it back from its kept states.`,
-  keptAsFormula: (name: string): string => `${name} is a formula on the shelf again, as it was baked.`,
-  remove: 'Delete this bake',
-  sure: 'Delete it for good? Only undo brings it back.',
-  keep: 'Keep it',
-  removed: (name: string): string => `Deleted the bake of ${name}.`,
-  noNumber: (typed: string): string => `“${typed}” is no number. Write one like 25.5.`,
 } as const

@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
+import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { type Choice, namesake, planOf } from './plan/bring-in-plan.js'
 import { linesAsRead } from './plan/lines-as-read.js'
+import { whatToWeigh } from './plan/what-to-weigh.js'
 import { formulaWords } from './words.js'
 
 const formulasShown = 60 // with a choice each; the rest of a long file is added without
@@ -17,6 +19,7 @@ export interface Arriving {
   readonly choice: (formula: Formula) => Choice
   readonly choose: (formula: Formula, choice: Choice) => void
   readonly lines: boolean // whether their lines are shown
+  readonly toWeigh: Larder | undefined // what is to be weighed comes before all else, by this larder; undefined: it is not told
 }
 
 /** A section for each formula: its name and stages, the choice, its lines as read. */
@@ -24,7 +27,7 @@ export function formulaSections(arriving: Arriving): TemplateResult {
   const { workbook, formulas, choice } = arriving
   const shown = formulas.slice(0, formulasShown)
   const plan = planOf(workbook, shown, choice)
-  return html`${shown.map(formula => section(arriving, formula, plan.names.get(formula.id)))}
+  return html`${shown.map(formula => section(arriving, formula, plan.names.get(formula.id), plan.apart.get(formula.id)))}
   ${formulas.length > shown.length ? rest(arriving, formulas.slice(shown.length)) : nothing}`
 }
 
@@ -38,18 +41,25 @@ function rest({ here }: Arriving, formulas: readonly Formula[]): TemplateResult 
   </p>`
 }
 
-function section(arriving: Arriving, formula: Formula, name: string | undefined): TemplateResult {
-  const { workbook, formulas, numbers, choice, lines } = arriving
+function section(
+  arriving: Arriving,
+  formula: Formula,
+  name: string | undefined,
+  apart: readonly string[] = [],
+): TemplateResult {
+  const { workbook, formulas, numbers, choice, lines, toWeigh } = arriving
   const there = namesake(workbook.formulas, formula)
   const stages = formula.stages.map(s => formulaWords.stage(s.name, s.lines.length))
   return html`<section class="formula" aria-labelledby="name-${formula.id}">
     <h3 id="name-${formula.id}">${formula.name}</h3>
     <p class="quiet">${stages.join(', ')}</p>
     ${arriving.here.has(formula.id) ? html`<p class="here">${formulaWords.here}</p>` : nothing}
+    ${apart.map(build => html`<p class="apart">${formulaWords.buildApart(build)}</p>`)}
     ${there || formulas.length > 1 ? choices(arriving, formula, choice(formula), there, name) : nothing}
+    ${toWeigh ? whatToWeigh(formula, toWeigh, numbers) : nothing}
     ${
       lines
-        ? html`<details ?open=${formulas.length === 1}>
+        ? html`<details ?open=${formulas.length === 1 && !toWeigh}>
             <summary>${formulaWords.linesAsRead}</summary>
             ${linesAsRead(formula, numbers)}
           </details>`

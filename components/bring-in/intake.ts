@@ -1,13 +1,13 @@
 import type { Problem } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
-import type { Source } from '../../src/exchange/arriving/arrival-source.js'
 import type { ArrivalKind, Arrived, Way } from '../../src/exchange/arriving/arriving.js'
 import { columnsToRemember } from '../../src/exchange/arriving/remembered-columns.js'
+import type { PhotographsInFile } from '../../src/exchange/data/photographs-in-file.js'
 import { formulaFromLink } from '../../src/exchange/index.js'
 import type { Mapping } from '../../src/exchange/tables/index.js'
 import { remembered } from '../../src/storage/disk/remembered.js'
 import { type Progress, Reading } from './reading.js'
-import { sourceOfFile, sourceOfText } from './source-of-file.js'
+import { type FileSource, sourceOfFile, sourceOfText } from './source-of-file.js'
 import { originWords, refusalWords } from './words.js'
 
 /** What was read, and where it came from. */
@@ -29,6 +29,7 @@ export class Intake {
   from: Origin | undefined // of what is being read
   progress: Progress | 'begun' | undefined // while it is being read
   refusal = '' // why nothing was read
+  photographs: PhotographsInFile | undefined // that a workbook file has besides
   #reading: Reading | undefined
   #turn = 0 // goes up with each thing taken in: what comes late for an earlier one is dropped
   readonly #columns = remembered('columns')
@@ -53,6 +54,7 @@ export class Intake {
     this.from = undefined
     this.progress = undefined
     this.refusal = ''
+    this.photographs = undefined
     this.changed()
   }
 
@@ -109,8 +111,10 @@ export class Intake {
     this.changed()
   }
 
-  async #begin(source: Source | { readonly refusal: string }, larder: Larder): Promise<void> {
-    if ('refusal' in source) return this.#refuse(source.refusal)
+  async #begin(came: FileSource | { readonly refusal: string }, larder: Larder): Promise<void> {
+    if ('refusal' in came) return this.#refuse(came.refusal)
+    const { source } = came
+    this.photographs = came.photographs
     this.#reading = new Reading(source, larder, this.#columns.all(), progress => {
       this.progress = progress
       this.changed()

@@ -5,6 +5,7 @@ import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
 import { copyText } from '../base/copy-text.js'
 import { askEdit, say, wish } from '../base/events.js'
+import { partNotFetched } from '../base/words.js'
 import { fieldStyles } from '../styles/field-styles.js'
 import { addActions, restoreActions } from './arrival-actions.js'
 import { readAs, readingOn } from './arrived-parts.js'
@@ -15,6 +16,7 @@ import { fileDrop } from './file-drop.js'
 import { Intake, originInWords, type Read } from './intake.js'
 import { planOf } from './plan/bring-in-plan.js'
 import { linesAsReadStyles } from './plan/lines-as-read.js'
+import { whatToWeighStyles } from './plan/what-to-weigh.js'
 import { understood } from './understood.js'
 import { dialogWords } from './words.js'
 import { restoreChoice } from './workbooks/restore-wish.js'
@@ -180,7 +182,25 @@ export class TbBringIn extends TbDialog {
         if (change.of === 'formula' && change.value) first ??= change.id
       return transaction
     })
+    if (!refusal) this.#keepPhotographs()
     this.#done(refusal, first)
+  }
+
+  /** Takes in the photographs of the bakes that a workbook file has brought. */
+  #keepPhotographs(): void {
+    const { photographs } = this.#intake
+    if (!photographs) return
+    const bakes = new Set((this.workbook.bakes ?? []).map(({ id }) => id))
+    askEdit(this, workbook => {
+      for (const { id } of workbook.bakes ?? []) bakes.add(id)
+      return undefined
+    })
+    void import('./workbooks/take-photographs.js')
+      .then(({ takePhotographs }) => takePhotographs(photographs, bakes))
+      .then(
+        words => say(this, words),
+        () => say(this, partNotFetched),
+      )
   }
 
   #restoreAtOnce(file: Workbook): void {
@@ -197,6 +217,7 @@ export class TbBringIn extends TbDialog {
         ),
       }
     })
+    if (!refusal) this.#keepPhotographs()
     this.#done(refusal, refusal ? undefined : file.formulas[0]?.id)
     if (!refusal) say(this, dialogWords.restored(file.formulas.length))
   }
@@ -249,13 +270,14 @@ export class TbBringIn extends TbDialog {
   }
 
   #understood(read: Read): TemplateResult {
-    const { decided, workbook, numbers } = this
+    const { decided, workbook, larder, numbers } = this
     return understood({
       read,
       decided,
       incoming: this.#incoming,
       plan: this.#plan,
       workbook,
+      larder,
       numbers,
       canBeReadOtherwise: this.#intake.canBeReadOtherwise,
       decide: change => this.#decide(change),
@@ -296,7 +318,7 @@ export class TbBringIn extends TbDialog {
     return addActions(count, isLink, this.readOnly, this.#add, isLink ? this.leave : this.#again)
   }
 
-  static override styles = [TbDialog.styles, fieldStyles, linesAsReadStyles, bringInStyles]
+  static override styles = [TbDialog.styles, fieldStyles, linesAsReadStyles, whatToWeighStyles, bringInStyles]
 }
 
 customElements.define('tb-bring-in', TbBringIn)

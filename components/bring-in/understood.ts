@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { CountsAs } from '../../src/dough/document/formula.js'
+import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import type { RestorePlan } from '../../src/exchange/index.js'
@@ -22,6 +23,7 @@ export interface Understood {
   readonly incoming: Incoming
   readonly plan: RestorePlan | undefined // of a workbook file
   readonly workbook: Workbook
+  readonly larder: Larder
   readonly numbers: NumberStyle
   readonly canBeReadOtherwise: boolean
   readonly decide: (change: Partial<Decided>) => void
@@ -83,7 +85,7 @@ function workbookLook({ plan, decided, decide, numbers }: Understood): TemplateR
 }
 
 function formulasLook(
-  { workbook, incoming, decided, decide, numbers }: Understood,
+  { read: { from }, workbook, larder, incoming, decided, decide, numbers }: Understood,
   arrived: Exclude<Read['arrived'], { as: 'workbook' }>,
 ): TemplateResult {
   const isRecipe = arrived.as === 'recipe'
@@ -93,6 +95,7 @@ function formulasLook(
     numbers,
     choose: (formula, choice) => decide({ choices: new Map(decided.choices).set(formula.id, choice) }),
     lines: !isRecipe,
+    toWeigh: from === 'link' || from === 'pasted link' ? larder : undefined,
   })
   if (!isRecipe || arrived.lines.length === 0) return sections
   const [formula] = arrived.formulas

@@ -99,6 +99,8 @@ export const formulaWords = {
     `And ${count} more that ${count === 1 ? 'is' : 'are'} on the shelf already, the same.`,
   stage: (name: string, lines: number): string => `${name} ${counted(lines, 'line')}`,
   here: 'On the shelf already, the same in everything.',
+  buildApart: (build: string): string =>
+    `Its build “${build}” is not as the one of that name here: it stays this formula’s own.`,
   linesAsRead: 'The lines as read',
   whatToDo: (name: string): string => `What to do with ${name}`,
   add: 'Add it',

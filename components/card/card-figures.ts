@@ -97,14 +97,15 @@ export function columnsOf(shown: CardShown): Columns {
   }
 }
 
-/** `12 × 966 g`: what each piece weighs before it is baked; undefined where none are made. */
+/** `12 × 966 g (850 g baked), round tin`: what each piece weighs before it is baked; undefined where none are made. */
 export function piecesOf({ sheet, numbers }: CardShown): string | undefined {
   const { batch } = sheet.formula
   if (!batch || !('pieces' in batch)) return undefined
   const kept = batch.make === 'baked pieces' ? 1 - (batch.bakeLoss ?? 0) : 1
-  const shapes = batch.pieces.map(({ count, weight }) => ({
-    count,
-    weight: Math.round((weight / kept) * 10) / 10,
+  const shapes = batch.pieces.map(shape => ({
+    ...shape,
+    weight: Math.round((shape.weight / kept) * 10) / 10,
   }))
-  return totalWords.shapes(shapesOf(shapes, numbers))
+  const baked = (weight: number) => (batch.bakeLoss ? weight * (1 - batch.bakeLoss) : undefined)
+  return totalWords.shapes(shapesOf(shapes, numbers, baked))
 }

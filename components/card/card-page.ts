@@ -35,13 +35,14 @@ import {
 import { listedWords, pageWords } from './words.js'
 
 /** The readings that stand out: true hydration, or moisture with it beside. */
-const leadsOf = ({ sheet }: CardShown): readonly ReadingName[] => {
+export const leadsOf = ({ sheet }: CardShown): readonly ReadingName[] => {
   const lead = leadingHydration(name => sheet.reading(name))
   return [...new Set([lead, 'trueHydration', 'salt', 'prefermentedFlour', 'doughWeight'] as const)]
 }
 const leastTold = 0.0005
 
-function reading(shown: CardShown, name: ReadingName): string | undefined {
+/** What a reading comes to on paper, with its unit; undefined where there is none to tell. */
+export function readingOf(shown: CardShown, name: ReadingName): string | undefined {
   const { sheet, numbers } = shown
   const unit = readingUnit(name)
   const value = sheet.weighedReading(name) ?? sheet.reading(name) // as the lines above it add up
@@ -55,7 +56,7 @@ function readings(shown: CardShown): TemplateResult {
   const others = readingNames
     .filter(name => !leads.includes(name))
     .flatMap(name => {
-      const said = reading(shown, name)
+      const said = readingOf(shown, name)
       return said ? [`${readingWords[name].name} ${said}`] : []
     })
   const made = piecesOf(shown)
@@ -64,7 +65,7 @@ function readings(shown: CardShown): TemplateResult {
       ${leads.map(
         name => html`<div>
           <dt>${readingWords[name].name}</dt>
-          <dd>${reading(shown, name) ?? '–'}${name === 'doughWeight' && made ? html`<small>${made}</small>` : nothing}</dd>
+          <dd>${readingOf(shown, name) ?? '–'}${name === 'doughWeight' && made ? html`<small>${made}</small>` : nothing}</dd>
         </div>`,
       )}
     </dl>

@@ -7,7 +7,17 @@ export type DialogWish =
   | Extract<
       Wish,
       {
-        readonly want: 'larder' | 'cleared' | 'help' | 'bring-in' | 'send-out' | 'beside' | 'card' | 'define'
+        readonly want:
+          | 'larder'
+          | 'cleared'
+          | 'help'
+          | 'bring-in'
+          | 'send-out'
+          | 'beside'
+          | 'card'
+          | 'label'
+          | 'handout'
+          | 'define'
       }
     >
   | {

@@ -8,6 +8,7 @@ export interface TypedField {
   readonly kept: string // what it shows unless something else is being typed
   readonly pending?: string // shown in its place: typed, and waiting for another field before it is kept
   readonly unit?: string // after it
+  readonly hint?: string // in it while it is empty
   readonly short?: boolean // two or three digits are usual
   readonly keys?: 'text' // that a phone shows; left out: those of numbers
   readonly isReadOnly?: boolean
@@ -50,6 +51,7 @@ export class TypedFields {
       inputmode=${field.keys ?? 'decimal'}
       enterkeyhint="done"
       autocomplete="off"
+      placeholder=${field.hint ?? nothing}
       aria-label=${field.label}
       aria-invalid=${fault ? 'true' : nothing}
       aria-describedby=${fault ? `${field.name}-fault` : nothing}

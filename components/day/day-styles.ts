@@ -84,6 +84,9 @@ export const dayStyles = css`
     background: var(--board);
   }
   .bench {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 12px;
     margin: 18px 0 0;
   }
   .bench a {
@@ -96,6 +99,11 @@ export const dayStyles = css`
     border-radius: var(--radius);
     font-weight: 600;
     text-decoration: none;
+  }
+  .bench .order {
+    background: none;
+    color: var(--ink);
+    border: 1px solid var(--rule-strong);
   }
   .clock,
   .drawn {

@@ -102,7 +102,14 @@ export class TbDay extends BaseElement {
           ></tb-day-facts>
         </section>
         ${this.#standing()}
-        ${day.breads.length ? html`<p class="bench"><a href="#bench/${day.id}">${dayWords.bench}</a></p>` : nothing}
+        ${
+          day.breads.length
+            ? html`<p class="bench">
+                <a href="#bench/${day.id}">${dayWords.bench}</a>
+                <a class="order" href="#order/${day.id}">${dayWords.order}</a>
+              </p>`
+            : nothing
+        }
         ${this.#drawn()}
         <section class="clock" aria-labelledby="by-the-clock">
           <h2 id="by-the-clock">${dayWords.byTheClock}</h2>

@@ -38,6 +38,7 @@ export const dayWords = {
   drawn: 'The day drawn',
   out: 'Take it along',
   bench: 'To the bench',
+  order: 'What to weigh and order',
   noBreads: 'Add a bread, and its steps stand here by the clock.',
   noSteps: 'None of these breads has a method yet. Write its steps on the formula, under the stages.',
   remarks: 'To know',

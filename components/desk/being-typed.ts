@@ -81,6 +81,7 @@ export class BeingTyped {
   #isHere({ formula, field }: TypedText): boolean {
     const [, day] = field.startsWith('day ') ? (/^#days\/?(.*)$/.exec(location.hash) ?? []) : []
     if (field.startsWith('day ')) return day === '' || day === formula
+    if (field.startsWith('order ')) return location.hash.endsWith(`/${formula}`) // of the day, or of what to order for it
     return formula === '' || formula === this.#of.open()
   }
 
@@ -98,7 +99,7 @@ export class BeingTyped {
     if (!isField(target) || target.readOnly) return
     const field = target.dataset.typed!
     const [kind, day] = field.split(' ')
-    const formula = ofNone.has(kind!) ? '' : kind === 'day' ? day! : this.#of.open()
+    const formula = ofNone.has(kind!) ? '' : kind === 'day' || kind === 'order' ? day! : this.#of.open()
     if (!this.#fields.has(target)) this.#fields.set(target, { formula, field })
     this.check()
   }
@@ -160,6 +161,7 @@ export class BeingTyped {
     if (kind === 'pasted') wish(page, { want: 'bring-in' })
     else if (kind === 'ingredient') wish(page, { want: 'define', ingredient: rest })
     else if (kind === 'day') goTo(`days/${second}`)
+    else if (kind === 'order') goTo(`order/${second}`)
     else if (kind === 'bake') goTo(`bench/bake/${second}`)
     else if (kind === 'cell' || kind === 'shelf')
       findIn<OpensField>(page, kind === 'cell' ? 'tb-grid' : 'tb-shelf')?.openField?.(second, rest)

@@ -2,6 +2,7 @@ import { type Scale, usualScale } from '../../src/dough/document/batch.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
+import { followBuilds } from '../../src/dough/edits/following-builds.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
@@ -87,7 +88,10 @@ export class Desk {
   }
 
   edit(transaction: Transaction, place?: EditPlace): void {
-    this.history.apply(transaction, { formula: place?.formula ?? this.formula?.id ?? '', at: place })
+    this.history.apply(followBuilds(this.workbook, transaction), {
+      formula: place?.formula ?? this.formula?.id ?? '',
+      at: place,
+    })
   }
 
   /** What the shelf says of a formula; undefined while that is still to be worked out. */

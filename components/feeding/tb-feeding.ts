@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { clockText, readClock } from '../../src/day/course/clock.js'
+import { Learning } from '../../src/day/learning/learning.js'
 import {
   chainTo,
   feedStage,
@@ -11,13 +12,16 @@ import {
 import { partsOfBuild } from '../../src/day/mixing/feeding.js'
 import { type FedBuild, feedBuilds } from '../../src/day/mixing/feeding-edit.js'
 import type { FeedingProblem } from '../../src/day/mixing/feeding-words.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import { together } from '../../src/dough/edits/edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showPercent } from '../base/numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import { workbookOf } from '../learnt/tb-learnt-losses.js'
 import { readDegrees, sayCelsius, showCelsius } from '../typed/typed-degrees.js'
 import { type BuildOf, doneTo, weightsOf } from './feeding-answer.js'
+import { learntSpeed } from './feeding-learnt.js'
 import { feedingStyles } from './feeding-styles.js'
 import { Clock, type TypedClocks, timesOf } from './feeding-times.js'
 import { workingOfFeeding } from './feeding-working.js'
@@ -63,6 +67,7 @@ export class TbFeeding extends BaseElement {
 
   readonly #fields = new TypedFields(this, () => this.kind)
   #shown = ''
+  #baked: { readonly of: Workbook | undefined; readonly learning: Learning | undefined } | undefined
 
   constructor() {
     super()
@@ -80,6 +85,14 @@ export class TbFeeding extends BaseElement {
     this.celsius = undefined
     this.count = 1
     this.#fields.forget()
+  }
+
+  /** What bakes have told, where there are any. */
+  get #learning(): Learning | undefined {
+    const of = workbookOf(this)
+    if (this.#baked?.of !== of)
+      this.#baked = { of, learning: of?.bakes && new Learning(of, this.#main.sheet.larder) }
+    return this.#baked?.learning
   }
 
   get #main(): BuildOf {
@@ -252,6 +265,7 @@ export class TbFeeding extends BaseElement {
         ${isSo ? nothing : weightsOf(sheet, stage, feeding, numbers, this.#asMuch)}`
     })}
       <p class="look">${this.#range(fed)}</p>
+      ${learntSpeed(this, this.#learning, this.builds, fed, celsius)}
       ${isSo ? nothing : doneTo(this.builds, feedBuilds(sheet, fed), numbers)}
       ${
         readOnly || isSo

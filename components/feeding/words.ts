@@ -41,6 +41,9 @@ export const feedingWords = {
   alsoIn: (names: readonly string[]) => `Also in ${listed(names)}, which shares it.`,
   feed: 'Feed it so',
   fedSo: 'The formula is fed so now.',
+  speedLearnt: (stage: string, step: string) =>
+    `How slow your ${stage} is, f; taken over, ${step} says the time that follows as it is fed now.`,
+  speedOf: (stage: string) => `the time of ${stage}`,
   working: 'Working',
   guess: 'Outside 14–30 °C this is only a guess: go by what you see.',
   beyond:

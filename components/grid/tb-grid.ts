@@ -1,4 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import type { Formula } from '../../src/dough/document/formula.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
@@ -50,7 +51,8 @@ export class TbGrid extends LitElement implements GridElement {
   declare version: number
   declare numbers: NumberStyle
   declare readOnly: boolean
-  declare names: readonly string[] // of the larder, for completion
+  declare names: readonly string[] // for completion
+  declare formulas: readonly Formula[] | undefined // of the workbook
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
   declare narrow: boolean // set by the grid, from its own width
   declare cramped: boolean // likewise

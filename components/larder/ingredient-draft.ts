@@ -4,20 +4,26 @@ import { guessCountsAs } from '../../src/dough/larder/counts-as-guess.js'
 import { allergensFor, type Said, substancesIn } from '../../src/dough/larder/substances.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { showNumber } from '../base/numbers.js'
-import { readNumber } from '../typed/typed-numbers.js'
+import { readNumber, readWeight } from '../typed/typed-numbers.js'
+import { type LabelField, type OnLabel, onLabelErrors, onLabelIn, onLabelOf } from './label-fields.js'
 import { faultWords } from './words.js'
 
 export type Kind = CountsAs['kind']
 export const percentFields = ['moisture', 'fat', 'sugar', 'salt'] as const
 export const gramFields = ['tsp', 'tbsp', 'cup', 'density', 'each'] as const
+/** Of how it is bought; each may be left empty. Weights are typed with their unit, `25 kg`. */
+export const boughtFields = ['pack', 'price', 'stock'] as const
+export type BoughtField = (typeof boughtFields)[number]
 export type NumberField = 'hydration' | (typeof percentFields)[number] | (typeof gramFields)[number]
-export type DraftField = NumberField | 'name' | 'countsAs'
+export type DraftField = NumberField | BoughtField | LabelField | 'name' | 'countsAs'
 
 /** An ingredient as its form shows it: every number as text in the baker's own way of writing. */
-export interface Draft extends Said, Readonly<Record<NumberField, string>> {
+export interface Draft extends Said, Readonly<Record<NumberField | BoughtField, string>> {
   readonly name: string
+  readonly supplier: string
   readonly countsAs: Kind | '' // '' until the baker says
   readonly kind: string
+  readonly onLabel: OnLabel // what its own label says
   readonly note: string
 }
 
@@ -34,6 +40,12 @@ const fresh: Omit<Ingredient, 'id' | 'name' | 'kind' | 'countsAs'> = {
   protein: 0,
   salt: 0,
   note: '',
+}
+
+/** A weight as a baker would type it: `25 kg`, `500 g`. */
+export function weightAsTyped(grams: number | undefined, numbers: NumberStyle): string {
+  if (grams === undefined) return ''
+  return grams >= 1000 ? `${showNumber(grams / 1000, numbers)} kg` : `${showNumber(grams, numbers)} g`
 }
 
 /** The form of a known ingredient, or of a new one of this name with a guess at what it counts as. */
@@ -61,7 +73,12 @@ export function draftOf(known: Ingredient | undefined, name: string, numbers: Nu
     cup: grams(from.cup),
     density: reckoned ? '' : grams(from.density),
     each: grams(from.each),
+    pack: weightAsTyped(from.pack, numbers),
+    price: grams(from.price),
+    stock: weightAsTyped(from.stock, numbers),
+    supplier: from.supplier ?? '',
     contains: substancesIn(from.allergens),
+    onLabel: onLabelOf(known, numbers),
     none: from.allergens !== undefined && isUnlisted(from.allergens),
     note: from.note,
   }
@@ -88,6 +105,21 @@ function numberError(field: NumberField, text: string, numbers: NumberStyle): st
   return undefined
 }
 
+function boughtError(field: BoughtField, draft: Draft, numbers: NumberStyle): string | undefined {
+  const text = draft[field].trim()
+  if (!text)
+    return field === 'pack' && (readNumber(draft.price, numbers) ?? 0) > 0 ? faultWords.noPack : undefined
+  if (field === 'price') {
+    const price = readNumber(text, numbers)
+    if (price === undefined) return faultWords.notANumber(text, showNumber(18.5, numbers))
+    return price < 0 ? faultWords.negative : undefined
+  }
+  const grams = readWeight(text, numbers)
+  if (grams === undefined) return faultWords.notAWeight(text, showNumber(12.5, numbers))
+  if (grams < 0) return faultWords.negative
+  return field === 'pack' && grams === 0 ? faultWords.weighsNothing : undefined
+}
+
 /** What is wrong with the fields; empty when nothing is. */
 export function errorsIn(
   draft: Draft,
@@ -108,11 +140,15 @@ export function errorsIn(
     const error = numberError(field, draft[field], numbers)
     if (error) errors[field] = error
   }
+  for (const field of boughtFields) {
+    const error = boughtError(field, draft, numbers)
+    if (error) errors[field] = error
+  }
   const parts = percentFields.filter(field => fieldsFor(draft.countsAs).includes(field))
   const sum = parts.reduce((total, field) => total + (readNumber(draft[field], numbers) ?? 0), 0)
   const last = parts.findLast(field => draft[field].trim())
   if (sum > 100.5 && last) errors[last] ??= faultWords.sumTooLarge(showNumber(sum, numbers))
-  return errors
+  return { ...errors, ...onLabelErrors(draft.onLabel, numbers) }
 }
 
 /** The number fields that mean something for what an ingredient counts as. Flour's own moisture is not counted. */
@@ -139,6 +175,13 @@ export function ingredientOf(draft: Draft, known: Ingredient | undefined, number
     const value = draft[field] === before[field] ? from[field] : readNumber(draft[field], numbers)
     if (value !== undefined) weights[field] = value
   }
+  const bought: { -readonly [F in BoughtField]?: number } = {}
+  for (const field of boughtFields) {
+    const read = field === 'price' ? readNumber : readWeight
+    const value = draft[field] === before[field] ? from[field] : read(draft[field], numbers)
+    if (value !== undefined) bought[field] = value
+  }
+  const supplier = draft.supplier.trim()
   if (!draft.density.trim()) {
     delete weights.density
     if (weights.cup !== undefined) weights.density = densityOfCup(weights.cup)
@@ -161,8 +204,11 @@ export function ingredientOf(draft: Draft, known: Ingredient | undefined, number
     protein: from.protein,
     salt: kind === 'salt' ? 1 : share('salt'),
     ...weights,
+    ...bought,
+    ...(supplier && { supplier }),
     ...(allergens && { allergens }),
     ...(draft.none && { noneListed: true }),
+    ...onLabelIn(draft.onLabel, known, numbers),
     note: draft.note.trim(),
   }
 }

@@ -49,4 +49,41 @@ export const ingredientStyles = css`
     margin: 0;
     flex: 1 1 200px;
   }
+  .bought {
+    margin: 0 0 18px;
+    padding: 8px 0 0;
+    border-top: 1px solid var(--rule);
+  }
+  summary {
+    min-height: var(--target);
+    padding: 6px 0;
+    font-weight: 640;
+    cursor: pointer;
+  }
+  .bought[open] {
+    padding-bottom: 4px;
+  }
+  .bought .numbers {
+    grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+  }
+  .bought .number input {
+    width: 100%;
+    text-align: right;
+  }
+  #supplier {
+    text-align: left;
+  }
+  .each {
+    margin-top: -4px;
+  }
+  .currency {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    gap: 4px 10px;
+    margin-bottom: 10px;
+  }
+  .currency > label {
+    margin: 0;
+  }
 `

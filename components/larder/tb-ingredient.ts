@@ -7,6 +7,7 @@ import { showNumber } from '../base/numbers.js'
 import { fieldStyles } from '../styles/field-styles.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { allergenFields } from './allergen-fields.js'
+import { boughtFieldsOf, isBoughtSaid } from './bought-fields.js'
 import { countsAsWords } from './counts-as-words.js'
 import {
   type Draft,
@@ -23,6 +24,7 @@ import {
   sameDraft,
 } from './ingredient-draft.js'
 import { ingredientStyles } from './ingredient-styles.js'
+import { labelFields } from './label-fields.js'
 import { fieldWords, formWords, ingredientWords, kindWords, unitWords } from './words.js'
 
 const unitOf = (field: NumberField): '%' | 'g' => (gramFields.some(name => name === field) ? 'g' : '%')
@@ -34,19 +36,25 @@ export class TbIngredient extends BaseElement {
     known: { attribute: false },
     called: { attribute: false },
     larder: { attribute: false },
+    currency: {},
     draft: { state: true },
     errors: { state: true },
     guessed: { state: true },
+    paidIn: { state: true },
   }
 
   declare known: Ingredient | undefined // undefined: a new one
   declare called: string // the name a new one begins with
   declare larder: Larder
+  declare currency: string // of the workbook's prices, or the one that is guessed
   declare private draft: Draft
   declare private errors: DraftErrors
   declare private guessed: boolean // what it counts as was preselected, not chosen
 
+  declare private paidIn: string | undefined // another currency that was chosen here
+
   #start: Draft | undefined
+  #isBoughtOpen = false
 
   constructor() {
     super()
@@ -55,11 +63,17 @@ export class TbIngredient extends BaseElement {
     this.draft = draftOf(undefined, '', this.numbers)
     this.errors = {}
     this.guessed = false
+    this.currency = ''
   }
 
   /** Whether something typed or chosen here is not in the larder. */
   get changed(): boolean {
-    return this.#start !== undefined && !sameDraft(this.draft, this.#start)
+    return this.#start !== undefined && (!sameDraft(this.draft, this.#start) || this.paidIn !== undefined)
+  }
+
+  /** The currency of its price. */
+  get chosenCurrency(): string {
+    return this.paidIn ?? this.currency
   }
 
   /** The ingredient as the form has it; undefined, with the focus on the first fault, when something is wrong. */
@@ -77,11 +91,18 @@ export class TbIngredient extends BaseElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
+    this.#begin(changed)
+    this.#isBoughtOpen ||= isBoughtSaid(this.draft, this.errors) // and stays so while it is emptied
+  }
+
+  #begin(changed: PropertyValues<this>): void {
     if (this.#start && !changed.has('known') && !changed.has('called')) return
     this.errors = {}
     this.draft = draftOf(this.known, this.called, this.numbers)
     this.guessed = this.known === undefined && this.draft.countsAs !== ''
     this.#start = this.draft
+    this.paidIn = undefined
+    this.#isBoughtOpen = false
   }
 
   /** What a text is kept under while it is not saved. */
@@ -144,6 +165,34 @@ export class TbIngredient extends BaseElement {
         carriesFlour: kind === 'starter',
         readOnly: this.readOnly,
         change: said => this.#set(said),
+      })}
+      ${
+        kind === 'water' || kind === 'starter'
+          ? nothing
+          : labelFields({
+              typed: this.draft.onLabel,
+              start: this.#start?.onLabel,
+              errors: this.errors,
+              typedAs: this.#typedAs,
+              readOnly: this.readOnly,
+              change: part => this.#set({ onLabel: { ...this.draft.onLabel, ...part } }),
+              check: field => this.#check(field),
+            })
+      }
+      ${boughtFieldsOf({
+        draft: this.draft,
+        before: this.#start,
+        errors: this.errors,
+        numbers: this.numbers,
+        currency: this.chosenCurrency,
+        readOnly: this.readOnly,
+        open: this.#isBoughtOpen,
+        typedAs: this.#typedAs,
+        set: part => this.#set(part),
+        check: field => this.#check(field),
+        payIn: currency => {
+          this.paidIn = currency === this.currency ? undefined : currency
+        },
       })}
       <div class="field">
         <label for="note">${ingredientWords.note}</label>

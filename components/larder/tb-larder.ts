@@ -1,5 +1,6 @@
 import '../../src/dough/larder/usual-notes.js'
 import { html, nothing, type TemplateResult } from 'lit'
+import { guessCurrency, moneyText } from '../../src/day/trade/currency.js'
 import { nameKey, sameName } from '../../src/dough/document/formula.js'
 import type { Ingredient } from '../../src/dough/document/larder.js'
 import { defineIngredient, forgetIngredient } from '../../src/dough/edits/fetched/larder-edits.js'
@@ -8,7 +9,7 @@ import { askEdit, wish } from '../base/events.js'
 import { showGrams, showPercent } from '../base/numbers.js'
 import { TbDialog } from '../controls/tb-dialog.js'
 import { countsAsWords } from './counts-as-words.js'
-import type { Kind } from './ingredient-draft.js'
+import { type Kind, weightAsTyped } from './ingredient-draft.js'
 import './tb-ingredient.js'
 import { larderStyles } from './larder-styles.js'
 import { factWords, formWords, larderWords } from './words.js'
@@ -95,7 +96,11 @@ export class TbLarder extends TbDialog {
       this.fault = formWords.notSaved
       return
     }
-    const refusal = askEdit(this, () => defineIngredient(ingredient))
+    const currency = this.#form!.chosenCurrency
+    const isSaid = this.workbook.currency ?? (ingredient.price === undefined ? currency : '')
+    const refusal = askEdit(this, () =>
+      defineIngredient(ingredient, isSaid === currency ? undefined : currency),
+    )
     if (refusal) this.fault = refusal
     else
       this.#done(
@@ -137,11 +142,17 @@ export class TbLarder extends TbDialog {
         .known=${at.known}
         .called=${at.called}
         .larder=${this.larder}
+        .currency=${this.#currency}
         .numbers=${this.numbers}
         .readOnly=${this.readOnly}
         @tb-save=${this.#save}
       ></tb-ingredient>
     </div>`
+  }
+
+  /** Of the workbook's prices; until one is chosen, that of where its baker seems to be. */
+  get #currency(): string {
+    return this.workbook.currency ?? guessCurrency(this.numbers.language)
   }
 
   #formulasWith(ingredient: Ingredient): string[] {
@@ -273,6 +284,10 @@ export class TbLarder extends TbDialog {
     else if (i.tsp !== undefined && (i.tsp < 10 || !i.cup) && i.countsAs.kind !== 'flour')
       facts.push(factWords.teaspoon(grams(i.tsp)))
     else if (i.cup !== undefined) facts.push(factWords.cup(grams(i.cup)))
+    if (i.pack !== undefined) {
+      const price = i.price === undefined ? '' : moneyText(i.price, this.#currency, this.numbers.language)
+      facts.push(factWords.pack(price, weightAsTyped(i.pack, this.numbers)))
+    }
     if (!i.allergens) facts.push(factWords.noAllergens)
     return facts.join(', ')
   }

@@ -50,6 +50,7 @@ export const factWords = {
   teaspoon: (grams: string): string => `teaspoon ${grams}`,
   cup: (grams: string): string => `cup ${grams}`,
   noAllergens: 'allergens not said',
+  pack: (price: string, pack: string): string => (price ? `${price} for ${pack}` : `packs of ${pack}`),
 } as const
 
 /** Around the form of one ingredient, and what became of it. */
@@ -102,6 +103,25 @@ export const fieldWords = {
   each: 'One piece',
 } as const
 
+/** What its own label says, for the labels of breads. */
+export const onLabelWords = {
+  legend: 'What its own label says',
+  madeOf: 'Made of',
+  madeOfHint:
+    'Of a bought ingredient that has ingredients of its own: as its label lists them. On the label of a bread they stand in brackets behind its name.',
+  holdsHint:
+    'In 100 g of it, for the nutrition on labels. Left empty, the usual figures count where there are any. Carbohydrate is meant without fibre, as European labels have it; elsewhere take the fibre off. Salt is 2.5 times sodium.',
+  fat: 'Fat',
+  saturates: 'Saturates',
+  carbohydrate: 'Carbohydrate',
+  sugars: 'Sugars',
+  fibre: 'Fibre',
+  protein: 'Protein',
+  salt: 'Salt',
+  wanted: 'Write this one too, or 0.',
+  notGrams: (typed: string): string => `“${typed}” is no weight in 100 g. Write grams from 0 to 100.`,
+} as const
+
 /** A unit after the name of a field, for those who listen. */
 export const unitWords = { '%': ', per cent', g: ', grams' } as const
 
@@ -116,6 +136,9 @@ export const faultWords = {
   weighsNothing: 'Write what it weighs, or leave this empty.',
   tooDense: (example: string): string =>
     `A millilitre of food weighs 5 g at most. Write the grams such as ${example}.`,
+  notAWeight: (typed: string, example: string): string =>
+    `“${typed}” is no weight. Write one such as ${example} kg or 500 g.`,
+  noPack: 'Say what a pack holds, such as 25 kg: the price is that of a pack.',
   noName: 'Give it a name, as you write it in a formula.',
   isInLarder: (name: string): string =>
     `${name} is in the larder already. Choose another name, or change that one.`,
@@ -123,6 +146,21 @@ export const faultWords = {
     `${name} is another name of ${of}. Choose another, or change that one.`,
   noCountsAs: 'Choose what it counts as.',
   sumTooLarge: (sum: string): string => `Together these come to ${sum} %, more than the whole.`,
+} as const
+
+/** Of how an ingredient is bought. */
+export const boughtWords = {
+  bought: 'Pack, price and stock',
+  hint: 'For what to order and what it costs. Leave empty what you do not count; a price of 0 says that it costs nothing.',
+  pack: 'A pack holds',
+  packExample: (example: string): string => `${example} kg`,
+  price: 'Price of a pack',
+  currency: 'Prices are in',
+  currencyHint: 'One currency for the whole workbook.',
+  named: (code: string, name: string): string => (name === code ? code : `${code}, ${name}`),
+  supplier: 'Supplier',
+  stock: 'In stock',
+  each: (price: string, weight: string): string => `${price} a kilogram: ${weight}.`,
 } as const
 
 export const allergenWords = {

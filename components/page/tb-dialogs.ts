@@ -11,6 +11,8 @@ const load = {
   'send-out': () => import('../send-out/tb-send-out.js'),
   beside: () => import('../beside/tb-beside.js'),
   card: () => import('../card/tb-card.js'),
+  label: () => import('../label/tb-label.js'),
+  handout: () => import('../handout/tb-handout.js'),
   cleared: () => import('../cleared/tb-cleared.js'),
   help: () => import('../help/tb-help.js'),
 } as const
@@ -104,6 +106,15 @@ export class TbDialogs extends SheetElement {
         ></tb-beside>`
       case 'card':
         return html`<tb-card .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-card>`
+      case 'label':
+        return html`<tb-label
+          .workbook=${workbook}
+          .larder=${larder}
+          .numbers=${numbers}
+          .readOnly=${readOnly}
+        ></tb-label>`
+      case 'handout':
+        return html`<tb-handout .workbook=${workbook} .larder=${larder} .numbers=${numbers}></tb-handout>`
       case 'cleared':
         return html`<tb-cleared
           .workbook=${workbook}

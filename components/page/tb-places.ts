@@ -5,7 +5,7 @@ import '../tally/tb-tally.js'
 import { SheetElement } from '../base/base-element.js'
 import { placesName, placeWords, remarksCounted } from './words.js'
 
-export type PlaceName = 'shelf' | 'sheet' | 'tally' | 'days' | 'bench'
+export type PlaceName = 'shelf' | 'sheet' | 'tally' | 'days' | 'bench' | 'order'
 
 const places = ['shelf', 'sheet', 'tally', 'days'] as const
 

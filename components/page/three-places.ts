@@ -74,7 +74,7 @@ export function threePlaces(shown: PlacesShown): TemplateResult {
               .touched=${desk.touched}
               .numbers=${numbers}
               ?readOnly=${readOnly}
-              .leeway=${desk.workbook.leeway}
+              .workbook=${desk.workbook}
               .lit=${shown.lit}
             ></tb-sheet>`
             : emptyShelf(shown)
@@ -109,6 +109,10 @@ function apart(shown: PlacesShown): TemplateResult {
       .numbers=${numbers}
       ?readOnly=${readOnly}
     ></tb-bench-place>`
+  }
+  if (place === 'order') {
+    void import('../trade/tb-order-place.js') // likewise
+    return html`<tb-order-place .workbook=${desk.workbook} .larder=${desk.larder} .numbers=${numbers} ?readOnly=${readOnly}></tb-order-place>`
   }
   void import('../day/tb-days.js') // likewise
   return html`<tb-days

@@ -6,7 +6,8 @@ import type { Layout } from './layout.js'
 import type { PlaceName } from './tb-places.js'
 
 /** Whether a place has the page to itself, with a title and an address of its own. */
-export const isApart = (place: PlaceName): place is 'days' | 'bench' => place === 'days' || place === 'bench'
+export const isApart = (place: PlaceName): place is 'days' | 'bench' | 'order' =>
+  /^(?:days|bench|order)$/.test(place)
 
 /** The page, as far as getting about on it goes. */
 interface Page extends BaseElement {
@@ -26,7 +27,7 @@ export class Whereabouts {
 
   /** The place that the address names. */
   static get place(): PlaceName {
-    const [, named] = /^#(days|bench)\b/.exec(location.hash) ?? []
+    const [, named] = /^#(days|bench|order)\b/.exec(location.hash) ?? []
     return (named as 'days' | undefined) ?? 'sheet'
   }
 

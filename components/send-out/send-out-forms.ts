@@ -3,6 +3,7 @@ import type { Formula } from '../../src/dough/document/formula.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { ListName } from '../../src/dough/larder/allergen-lists.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { sheetFigures, writeFormulas } from '../../src/exchange/index.js'
 import { type formWords, sendOutWords } from './words.js'
@@ -46,41 +47,39 @@ const sheetsOf = ({ formulas, larder, workbook }: Sent) =>
 export const forms: Readonly<Record<FormName, Form>> = {
   csv: {
     file: { extension: 'csv', type: 'text/csv' },
-    write: ({ formulas, larder }) => ({
-      text: writeFormulas(formulas, { larder, figures: sheetFigures(larder) }),
+    write: ({ formulas, larder, workbook }) => ({
+      text: writeFormulas(formulas, { larder, figures: sheetFigures(larder, workbook.scale) }),
     }),
   },
   text: {
     file: { extension: 'txt', type: 'text/plain' },
     write: async sent => {
-      const [{ writePlainText }, { writeHousehold }] = await Promise.all([
-        import('../../src/exchange/text/plain-text.js'),
+      const [{ writeSeveral }, { writeHousehold }] = await Promise.all([
+        import('../../src/exchange/several/several.js'),
         import('../../src/exchange/text/household-text.js'),
       ])
       const { measures } = sent
-      const texts = sheetsOf(sent).map(
-        sheet => writePlainText(sheet, sent.list) + (measures ? `\n${writeHousehold(sheet, measures)}` : ''),
-      )
-      return { text: texts.join('\n\n') }
+      const beneath = (sheet: FigureSheet) => (measures ? `\n${writeHousehold(sheet, measures)}` : '')
+      return { text: writeSeveral(sheetsOf(sent), sent.list, beneath) }
     },
   },
   markdown: {
     file: { extension: 'md', type: 'text/markdown' },
     write: async sent => {
-      const { writeMarkdown } = await import('../../src/exchange/text/markdown.js')
-      return { text: sheetsOf(sent).map(listing(writeMarkdown, sent)).join('\n\n') }
+      const { writeSeveralMarkdown } = await import('../../src/exchange/several/several.js')
+      return { text: writeSeveralMarkdown(sheetsOf(sent), sent.list) }
     },
   },
   table: {
     file: { extension: 'html', type: 'text/html' },
     write: async sent => {
-      const [{ writeHtml }, { writePlainText }] = await Promise.all([
+      const [{ writeHtml }, { writeSeveral }] = await Promise.all([
         import('../../src/exchange/text/html-table.js'),
-        import('../../src/exchange/text/plain-text.js'),
+        import('../../src/exchange/several/several.js'),
       ])
       const sheets = sheetsOf(sent)
       return {
-        text: sheets.map(listing(writePlainText, sent)).join('\n\n'),
+        text: writeSeveral(sheets, sent.list),
         html: sheets.map(listing(writeHtml, sent)).join('\n<hr>\n'),
       }
     },

@@ -13,6 +13,7 @@ import { sendOutStyles } from './send-out-styles.js'
 import { aboutForm, showWritten } from './written-shown.js'
 import '../controls/tb-measures.js'
 import './tb-outside-copy.js'
+import './tb-photographs-out.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import { formWords, sendOutWords } from './words.js'
 
@@ -183,7 +184,12 @@ export class TbSendOut extends TbDialog {
       </div>
       ${this.#choice()}
       ${this.#options()}
-      ${this.#isWhole ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>` : nothing}
+      ${
+        this.#isWhole
+          ? html`<tb-outside-copy .file=${this.#fileName} .numbers=${this.numbers}></tb-outside-copy>
+              ${this.workbook.bakes ? html`<tb-photographs-out .workbook=${this.workbook} .file=${this.#fileName} .numbers=${this.numbers}></tb-photographs-out>` : nothing}`
+          : nothing
+      }
       ${showWritten({ form: this.#form, file: this.#fileName, written: this.written })}
       ${aboutForm(
         this.#form,
@@ -263,10 +269,13 @@ export class TbSendOut extends TbDialog {
     >
       ${sendOutWords.copy}
     </button>`
-    const card = html`<button class="lined apart" @click=${this.#card}>${sendOutWords.printCards(this.#formulas.length)}</button>`
+    const count = this.#formulas.length
+    const printed = html`<button class="lined apart" @click=${() => this.#print('card')}>${sendOutWords.printCards(count)}</button>
+      <button class="lined" @click=${() => this.#print('label')}>${sendOutWords.labels(count)}</button>
+      <button class="lined" @click=${() => this.#print('handout')}>${sendOutWords.handout}</button>`
     const isFileFirst = this.#link && this.#form !== 'table'
     return html`${isFileFirst ? [download, copy] : [copy, this.#link ? download : nothing]}
-    ${this.#isWhole ? nothing : card}`
+    ${this.#isWhole ? nothing : printed}`
   }
 
   #choose = (event: Event): void => {
@@ -283,13 +292,10 @@ export class TbSendOut extends TbDialog {
     this.told = sendOutWords.downloaded(this.#fileName)
   }
 
-  #card = (): void => {
+  #print(want: 'card' | 'label' | 'handout'): void {
     const [formula, ...others] = this.#formulas.map(({ id }) => id)
     this.close()
-    wish(
-      this,
-      others.length ? { want: 'card', formulas: [formula!, ...others] } : { want: 'card', formula: formula! },
-    )
+    wish(this, others.length ? { want, formulas: [formula!, ...others] } : { want, formula: formula! })
   }
 
   #copy = async (): Promise<void> => {

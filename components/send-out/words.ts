@@ -18,6 +18,8 @@ export const sendOutWords = {
   partOfWorkbook:
     'For another Tarebook: these formulas with their kept states, and those of your own ingredients that they name.',
   printCards: (count: number): string => (count === 1 ? 'Print a card' : `Print ${count} cards`),
+  handout: 'Handout',
+  labels: (count: number): string => (count === 1 ? 'Label' : `${count} labels`),
   downloaded: (file: string): string => `${file} goes to where your browser puts downloads.`,
   copied: 'Copied.',
   notCopied: 'The browser did not allow copying. All of it is selected: copy it from there.',
@@ -94,4 +96,16 @@ export const csvWords = {
     'A program set to decimal commas may put a whole row into one cell. There, import the file as text, and choose the comma as separator, the point as decimal sign and UTF-8 as encoding.',
   apostrophes:
     'Text that such a program could take for a calculation leaves with an apostrophe in front. Bringing the file in takes it away again.',
+} as const
+
+/** Of the workbook file with the photographs of its bakes. */
+export const photographsOutWords = {
+  download: (count: number): string =>
+    count === 1 ? 'Download with its photograph' : `Download with its ${count} photographs`,
+  hint: 'The file below is without them. With them it is larger, and opens here just the same.',
+  working: 'Putting it together…',
+  downloaded: (file: string, count: number): string =>
+    count === 1
+      ? `Downloaded ${file} with its photograph.`
+      : `Downloaded ${file} with its ${count} photographs.`,
 } as const

@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit'
-import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import { renameFormula, setFormulaNote } from '../../src/dough/edits/edits.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say } from '../base/events.js'
@@ -18,12 +19,12 @@ import { sheetWords } from './words.js'
 export class TbSheet extends SheetElement {
   static override properties = {
     touched: { attribute: false },
-    leeway: { attribute: false },
+    workbook: { attribute: false },
     lit: { attribute: false },
   }
 
   declare touched: Touched // of the sheet, since it was last given
-  declare leeway: number | undefined // how far waits of the workbook move
+  declare workbook: Workbook | undefined // that the formula is of
   declare lit: ReadonlySet<string> // ids of the lines that an open working speaks of
 
   constructor() {
@@ -106,10 +107,13 @@ export class TbSheet extends SheetElement {
         .touched=${this.touched}
         .numbers=${numbers}
         .readOnly=${readOnly}
-        .names=${this.#larderNames(sheet.larder)}
+        .formulas=${this.workbook?.formulas}
+        .names=${this.#offeredNames(sheet)}
         .lit=${this.lit}
+        @tb-method=${this.#toMethod}
       ></tb-grid>
       <tb-left-over .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-left-over>
+      <tb-builds .sheet=${sheet} .version=${version} .workbook=${this.workbook} ?readOnly=${readOnly}></tb-builds>
       ${
         readOnly && !formula.stages.some(s => s.method?.length)
           ? nothing
@@ -118,7 +122,7 @@ export class TbSheet extends SheetElement {
             role="group"
             aria-label=${sheetWords.method}
             .sheet=${sheet}
-            .leeway=${this.leeway}
+            .leeway=${this.workbook?.leeway}
             .version=${version}
             .numbers=${numbers}
             ?readOnly=${readOnly}
@@ -147,7 +151,7 @@ export class TbSheet extends SheetElement {
         import('./tb-dough-bar.js'),
         import('./tb-left-over.js'),
         import('./tb-cautions.js'),
-        import('../method/lead-to-methods.js').then(lead => lead.leadToMethods(this.renderRoot)),
+        import('../builds/tb-builds.js'),
       ]),
     )
   }
@@ -172,6 +176,12 @@ export class TbSheet extends SheetElement {
     void (name === 'tb-method' ? import('../method/tb-method.js') : import('../jottings/tb-jottings.js'))
   }
 
+  /** Brings the steps of a stage into view, fetched if need be. */
+  #toMethod = async ({ detail }: CustomEvent<string>): Promise<void> => {
+    await import('../method/tb-method.js')
+    await this.renderRoot.querySelector('tb-method')?.goTo(detail)
+  }
+
   // Both are fetched when their fold is first opened.
   #states() {
     void import('./tb-states.js')
@@ -183,13 +193,14 @@ export class TbSheet extends SheetElement {
     return html`<tb-rewrite .sheet=${this.sheet}></tb-rewrite>`
   }
 
-  #namesOf: { readonly larder: Larder; readonly names: readonly string[] } | undefined
+  #names: readonly string[] = []
 
-  #larderNames(larder: Larder): readonly string[] {
-    if (this.#namesOf?.larder !== larder) {
-      this.#namesOf = { larder, names: larder.ingredients.map(i => i.name) }
-    }
-    return this.#namesOf.names
+  /** The larder’s, and those of other formulas: their doughs can be taken. */
+  #offeredNames({ larder, formula }: FigureSheet): readonly string[] {
+    const others = this.workbook?.formulas.filter(f => f.id !== formula.id) ?? []
+    const now = [...larder.ingredients, ...others].map(({ name }) => name)
+    if (now.join('\n') !== this.#names.join('\n')) this.#names = now
+    return this.#names
   }
 
   /** Resolves when its grid is on the screen. */

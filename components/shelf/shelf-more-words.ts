@@ -15,6 +15,7 @@ export const orderWords: Readonly<Record<Order, string>> = {
 
 /** Entries of a formula’s menu. */
 export const moreActions = {
+  order: 'What to weigh and order',
   group: 'Group…',
   choose: 'Choose several…',
 } as const
@@ -29,7 +30,10 @@ export const chooserWords = {
   done: 'Done',
   sendOut: 'Send out',
   print: 'Print cards',
+  labels: 'Labels',
+  handout: 'Handout',
   group: 'Group',
+  howMany: 'How many',
   delete: 'Delete',
   allOf: (group: string): string => `All of ${group}`,
   groupName: 'Name of the group',

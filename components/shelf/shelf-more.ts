@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit'
 import { type Formula, nameKey } from '../../src/dough/document/formula.js'
 import { remembered } from '../../src/storage/disk/remembered.js'
+import { goTo } from '../base/hash.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
 import type { MenuItem } from '../controls/tb-menu.js'
 import { lastChanged, lastOpened } from '../desk/shelf-times.js'
@@ -122,6 +123,7 @@ export class ShelfMore {
   /** What is added to the menu of a formula. */
   actions({ id }: Formula): readonly MenuItem[] {
     return [
+      { label: moreActions.order, run: () => goTo(`order/${id}`) },
       { label: moreActions.group, run: () => this.#choose([id], true) },
       { label: moreActions.choose, run: () => this.#choose([id]) },
     ]

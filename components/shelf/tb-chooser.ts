@@ -1,6 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit'
+import { changeFormulas, commonCount, type HowMany } from '../../src/day/trade/order-edits.js'
 import { type Formula, nameKey } from '../../src/dough/document/formula.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
 import { groupFormulas, groupsOf, removeFormulas } from '../../src/dough/edits/fetched/shelf-edits.js'
+import '../batch/tb-how-many.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { chooserStyles } from './chooser-styles.js'
@@ -18,6 +21,7 @@ export class TbChooser extends BaseElement {
     inWords: { attribute: false },
     chosen: { attribute: false },
     grouping: { attribute: false },
+    counting: { state: true },
   }
 
   declare formulas: readonly Formula[] // all there are
@@ -26,6 +30,7 @@ export class TbChooser extends BaseElement {
   declare inWords: (formula: Formula) => string | undefined // beneath a name
   declare chosen: ReadonlySet<string> // ids
   declare grouping: boolean // the name of a group is asked for
+  declare private counting: boolean // it is asked for how many they are made
 
   constructor() {
     super()
@@ -35,6 +40,7 @@ export class TbChooser extends BaseElement {
     this.inWords = () => undefined
     this.chosen = new Set()
     this.grouping = false
+    this.counting = false
   }
 
   protected override firstUpdated(): void {
@@ -78,14 +84,18 @@ export class TbChooser extends BaseElement {
         <div class="row">
           <button ?disabled=${none} @click=${() => wish(this, { want: 'send-out', formulas: this.#ids })}>${chooserWords.sendOut}</button>
           <button ?disabled=${none} @click=${() => wish(this, { want: 'card', formulas: this.#ids })}>${chooserWords.print}</button>
+          <button ?disabled=${none} @click=${() => wish(this, { want: 'label', formulas: this.#ids })}>${chooserWords.labels}</button>
+          <button ?disabled=${none} @click=${() => wish(this, { want: 'handout', formulas: this.#ids })}>${chooserWords.handout}</button>
           ${
             this.readOnly
               ? nothing
               : html`<button ?disabled=${none} aria-expanded=${this.grouping} @click=${this.#toggleGroup}>${chooserWords.group}</button>
+                <button ?disabled=${none} aria-expanded=${this.counting} @click=${this.#toggleCount}>${chooserWords.howMany}</button>
                 <button ?disabled=${none} @click=${this.#delete}>${chooserWords.delete}</button>`
           }
         </div>
         ${this.grouping && !none ? this.#groupForm() : nothing}
+        ${this.counting && !none ? this.#countForm() : nothing}
       </section>
       <ul>
         ${found.map((formula, at) => [this.#heading(formula, found[at - 1]), this.#row(formula)])}
@@ -103,6 +113,17 @@ export class TbChooser extends BaseElement {
       </div>
       <p class="hint" id="hint">${chooserWords.groupHint}</p>
     </form>`
+  }
+
+  #countForm(): TemplateResult {
+    const ids = this.#ids
+    const batches = this.formulas.filter(({ id }) => ids.includes(id)).map(({ batch }) => batch)
+    return html`<tb-how-many
+      .numbers=${this.numbers}
+      .count=${commonCount(batches)}
+      .edit=${(howMany: HowMany) => (workbook: Workbook) => changeFormulas(workbook, ids, howMany)}
+      @tb-done=${this.#done}
+    ></tb-how-many>`
   }
 
   /** Before the first of a group: a box for all that are shown of it. */
@@ -149,7 +170,15 @@ export class TbChooser extends BaseElement {
   }
 
   #toggleGroup = (): void => {
+    this.counting = false
     this.grouping = !this.grouping
+  }
+
+  #toggleCount = async (): Promise<void> => {
+    this.grouping = false
+    this.counting = !this.counting
+    await this.updateComplete
+    this.renderRoot.querySelector('tb-how-many')?.focus()
   }
 
   #group = (event: Event): void => {
@@ -175,9 +204,14 @@ export class TbChooser extends BaseElement {
     if (event.key !== 'Escape' || event.isComposing) return
     event.preventDefault()
     event.stopPropagation()
-    if (!this.grouping) return this.#done()
+    if (!this.grouping && !this.counting) return this.#done()
+    const at = this.grouping ? chooserWords.group : chooserWords.howMany
     this.grouping = false
-    void this.updateComplete.then(() => this.#focusOn('[aria-expanded]'))
+    this.counting = false
+    void this.updateComplete.then(() => {
+      const opened = [...this.renderRoot.querySelectorAll<HTMLElement>('[aria-expanded]')]
+      opened.find(({ textContent }) => textContent === at)?.focus()
+    })
   }
 
   #done = (): void => {

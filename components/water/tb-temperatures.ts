@@ -1,4 +1,5 @@
 import { css, html, type PropertyValues } from 'lit'
+import { Learning } from '../../src/day/learning/learning.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { Weights } from '../../src/day/plan/weigh-list.js'
 import type { Day } from '../../src/dough/document/day.js'
@@ -24,17 +25,21 @@ export class TbTemperatures extends BaseElement {
   declare larder: Larder
 
   #weights: Weights | undefined
+  #learning: Learning | undefined // undefined: nothing has been baked
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get('workbook')
     const isSame = before?.formulas === this.workbook.formulas && !changed.has('larder')
     if (!this.#weights || (changed.has('workbook') && !isSame) || changed.has('larder'))
       this.#weights = new Weights(this.workbook.formulas, this.larder)
+    if (changed.has('workbook') || changed.has('larder'))
+      this.#learning = this.workbook.bakes ? new Learning(this.workbook, this.larder) : undefined
   }
 
   override render() {
     const { day, plan, numbers, readOnly } = this
     const sheetOf = (bread: string) => this.#weights!.sheet(day, bread)
+    const learning = this.#learning
     return html`<tb-day-feedings
         .day=${day}
         .plan=${plan}
@@ -42,9 +47,22 @@ export class TbTemperatures extends BaseElement {
         .numbers=${numbers}
         ?readOnly=${readOnly}
       ></tb-day-feedings>
-      <tb-water .day=${day} .sheetOf=${sheetOf} .numbers=${numbers} ?readOnly=${readOnly}></tb-water>
+      <tb-water
+        .day=${day}
+        .sheetOf=${sheetOf}
+        .learning=${learning}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-water>
       <slot></slot>
-      <tb-waits .day=${day} .plan=${plan} .sheetOf=${sheetOf} .numbers=${numbers}></tb-waits>`
+      <tb-waits
+        .day=${day}
+        .plan=${plan}
+        .sheetOf=${sheetOf}
+        .learning=${learning}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+      ></tb-waits>`
   }
 
   static override styles = css`

@@ -1,14 +1,21 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
-import { clockText, localOf } from '../../src/day/course/clock.js'
+import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
+import type { Learning } from '../../src/day/learning/learning.js'
+import { speedLesson, waitLesson } from '../../src/day/learning/lessons.js'
+import { ripeningLearnt, saysSo, takeStepTime, waitLearnt } from '../../src/day/learning/taking-over.js'
 import { type MethodCaution, methodCautions } from '../../src/day/method/cautions.js'
 import { lengthOf, readStep } from '../../src/day/method/step-text.js'
+import { stepName } from '../../src/day/method/words.js'
+import { ripeningStep } from '../../src/day/mixing/fed-build.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { standingIn, type WaitLook, waitLooks } from '../../src/day/plan/wait-looks.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
+import { askEdit, say } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
+import '../learnt/tb-learnt.js'
 import { entriesStyles } from '../styles/entries-styles.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import { waitWords } from './words.js'
@@ -19,11 +26,14 @@ export class TbWaits extends BaseElement {
     day: { attribute: false },
     plan: { attribute: false },
     sheetOf: { attribute: false },
+    learning: { attribute: false },
   }
 
   declare day: Day
   declare plan: PlannedDay | undefined
   declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
+
+  declare learning: Learning | undefined // undefined: nothing has been baked
 
   override render() {
     const { plan } = this
@@ -69,8 +79,38 @@ export class TbWaits extends BaseElement {
       <p>
         ${waitWords.between(boundsText(length), clock(from + length.least), clock(from + length.most), clock(until))}
       </p>
-      ${this.#scaled(event, scaled)}
+      ${this.#scaled(event, scaled)} ${this.#learnt(event, scaled.celsius)}
     </li>`
+  }
+
+  /** What bakes have told of a wait: of a levain by how fast it is, of all others by how long they took. */
+  #learnt({ breads, stage: id, step }: WaitLook['event'], celsius: number): TemplateResult | typeof nothing {
+    const { learning } = this
+    const sheet = this.sheetOf(breads[0]!)
+    const stage = sheet?.formula.stages.find(one => one.id === id)
+    if (!learning || !sheet || !stage) return nothing
+    const speed = ripeningStep(stage)?.step.id === step.id ? speedLesson(sheet, id) : undefined
+    const learnt = learning.learnt(speed ?? waitLesson(sheet.formula.id, stage, step))
+    const length = learnt && (speed ? ripeningLearnt(sheet, id, learnt, celsius) : waitLearnt(step, learnt))
+    if (!learnt || !length) return nothing
+    const at = { formula: sheet.formula.id, stage: id, step: step.id }
+    const { celsius: written } = readStep(step.text)
+    return html`<tb-learnt
+      .learnt=${learnt}
+      what=${stepName(step)}
+      .show=${(value: number) => lengthText(Math.round((length.usual * value) / learnt.middle))}
+      .taken=${boundsText(length)}
+      .at=${written === undefined ? undefined : sayCelsius(written, this.numbers)}
+      .take=${() => {
+        const refusal = askEdit(this, workbook => takeStepTime(workbook, at, step, length), {
+          day: this.day.id,
+        })
+        if (refusal) say(this, refusal)
+      }}
+      ?isSo=${saysSo(step, length)}
+      .numbers=${this.numbers}
+      ?readOnly=${this.readOnly}
+    ></tb-learnt>`
   }
 
   #scaled({ step }: WaitLook['event'], { written, celsius, factor, extrapolated }: WaitLook['scaled']) {

@@ -1,5 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
+import type { Learnt } from '../../src/day/learning/inner-range.js'
+import type { Learning } from '../../src/day/learning/learning.js'
+import { lessonOf } from '../../src/day/learning/lessons.js'
 import { type DayMixing, mixingsOf } from '../../src/day/mixing/day-mixings.js'
 import { type MixedPart, mixingRemarks } from '../../src/day/mixing/mixing.js'
 import type { Day } from '../../src/dough/document/day.js'
@@ -9,6 +12,8 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
 import { showGrams } from '../base/numbers.js'
 import { TypedFields } from '../controls/typed-fields.js'
+import '../learnt/tb-learnt.js'
+import { lessonWords } from '../learnt/words.js'
 import { readDegrees, readRise, sayCelsius, showCelsius } from '../typed/typed-degrees.js'
 import { waterStyles } from './water-styles.js'
 import { workingOfWater } from './water-working.js'
@@ -23,6 +28,7 @@ interface Row {
   readonly said: boolean
   readonly canRelease: boolean
   readonly isRise?: boolean
+  readonly learnt?: Learnt | undefined // from bakes
   /** Says it, or lets it follow. */
   put(celsius: number | undefined): string | undefined
 }
@@ -35,11 +41,13 @@ export class TbWater extends BaseElement {
   static override properties = {
     day: { attribute: false },
     sheetOf: { attribute: false },
+    learning: { attribute: false },
     open: { state: true },
   }
 
   declare day: Day
   declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
+  declare learning: Learning | undefined // undefined: nothing has been baked
   declare open: ReadonlySet<string> | undefined // keys of the mixings that are open; undefined: the first
 
   readonly #fields = new TypedFields(this, () => `day ${this.day.id}`)
@@ -157,6 +165,7 @@ export class TbWater extends BaseElement {
         celsius: mixing.rise,
         said: mixing.riseSaid,
         isRise: true,
+        learnt: this.#rise(of),
         put: rise => mix({ rise }),
       },
       {
@@ -191,6 +200,14 @@ export class TbWater extends BaseElement {
     ]
   }
 
+  /** What the bakes of the bread have told of the rise in this mixing. */
+  #rise({ bread, stageName }: DayMixing): Learnt | undefined {
+    const formula = this.sheetOf(bread)?.formula.id
+    return formula === undefined
+      ? undefined
+      : this.learning?.learnt(lessonOf.rise(formula, { name: stageName }))
+  }
+
   #change(fields: Fields<Day>): string | undefined {
     return askEdit(this, workbook => changeDay(workbook, this.day.id, fields), { day: this.day.id })
   }
@@ -223,8 +240,27 @@ export class TbWater extends BaseElement {
           return degrees === undefined ? waterWords.notCelsius : put(degrees)
         },
       })}
-      ${this.#fields.faults(name)}
+      ${this.#fields.faults(name)} ${row.learnt ? this.#learnt(row, row.learnt) : nothing}
     </li>`
+  }
+
+  #learnt({ celsius, said, put }: Row, learnt: Learnt): TemplateResult {
+    const { numbers } = this
+    const middle = Math.max(0, Number(learnt.middle.toFixed(1)))
+    return html`<tb-learnt
+      class="learnt"
+      .learnt=${learnt}
+      what=${lessonWords.rise}
+      .show=${(value: number) => sayCelsius(value, numbers)}
+      .taken=${sayCelsius(middle, numbers)}
+      .take=${() => {
+        const refusal = put(middle)
+        if (refusal) say(this, refusal)
+      }}
+      ?isSo=${said && celsius !== undefined && Math.abs(celsius - middle) < 0.05}
+      .numbers=${numbers}
+      ?readOnly=${this.readOnly}
+    ></tb-learnt>`
   }
 
   async #release({ put }: Row, name: string): Promise<void> {

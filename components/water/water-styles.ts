@@ -66,6 +66,9 @@ export const waterStyles = [
     align-items: baseline;
     gap: 0 6px;
   }
+  .learnt {
+    grid-column: 1 / -1;
+  }
   .what {
     overflow-wrap: anywhere;
     color: var(--ink-soft);

@@ -14,6 +14,13 @@ export interface HistoryEvent<P = unknown> {
 
 const mostSteps = 500
 
+/** Steps without such changes, and without those that were nothing else. */
+const without = <P>(steps: readonly Step<P>[], forgets: (change: Change) => boolean): Step<P>[] =>
+  steps.flatMap(step => {
+    const [changes, inverse] = [step.changes, step.inverse].map(all => all.filter(one => !forgets(one)))
+    return changes!.length ? [{ ...step, changes: changes!, inverse: inverse! }] : []
+  })
+
 /**
  * The workbook as it stands and every edit that led there, as far back as 500 steps. The one place where a
  * workbook changes: undo, saving and announcements hang on `subscribe`.
@@ -51,7 +58,10 @@ export class History<P = unknown> {
   apply(transaction: Transaction, place?: P): Workbook {
     if (transaction.changes.length === 0) return this.#workbook
     const { workbook, inverse } = applyChanges(this.#workbook, transaction.changes)
-    this.#done = [...this.#done, { ...transaction, inverse, place }].slice(-mostSteps)
+    const { label, changes, forgets } = transaction
+    this.#done = forgets
+      ? without(this.#done, forgets)
+      : [...this.#done, { label, changes, inverse, place }].slice(-mostSteps)
     this.#undone = []
     this.#become(workbook, transaction, 'do', place)
     return workbook

@@ -123,17 +123,19 @@ export async function shelfRows(page, origin, opened, editing) {
     presses.push(await editing())
   }
   await page.waitForFunction(isSaved, { polling: 50, timeout: 20_000 })
-  const ofOneSave = new Set(/** @type {string[]} */ (await page.evaluate('globalThis.written'))).size
+  const written = /** @type {string[]} */ (await page.evaluate('globalThis.written'))
+  const formulas = new Set(written.filter(key => key.startsWith('formula '))).size
   const [few = Number.NaN, many = Number.NaN] = times.map(t => t.toSorted((a, b) => a - b)[t.length >> 1])
   const [pressFew = Number.NaN, pressMany = Number.NaN] = presses
   return [
     against('navigation to an editable grid, 1,000 formulas against six', many, few, 1.5),
     against('key press to painted readings, 1,000 formulas against six', pressMany, pressFew, 1.5),
     {
-      name: 'records that edits of one formula among 1,000 write',
-      value: ofOneSave,
-      unit: 'records',
-      budget: 2,
+      // Besides it the workbook's head, the steps of undo and what stands in open fields, whatever the number of formulas.
+      name: 'formulas written by edits of one among 1,000',
+      value: formulas,
+      unit: 'formulas',
+      budget: 1,
     },
   ]
 }

@@ -1,6 +1,6 @@
 /**
- * Kills the page and the browser while somebody types, and looks whether anything is lost that was shown as saved:
- * `node tests/bench/kills.mjs [times] [seed]`, a thousand times unless otherwise said. Chromium only.
+ * Kills the page and the browser while somebody types, or with `bench` while they weigh at the bench, and looks whether anything is
+ * lost that was shown as saved: `node tests/bench/kills.mjs [times] [seed] [bench]`, a thousand times unless otherwise said. Chromium only.
  */
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -10,12 +10,13 @@ import { buildSite } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
 import { browserArguments, findBrowser, onePage } from '../browsers/chromium.mjs'
 import { patience } from '../browsers/patience.mjs'
+import { atTheBench, typing } from './kill-sessions.mjs'
 
 /** @import { Browser, Page } from 'puppeteer-core' */
-/** @typedef {{ weight: number, note: string }} Shown */
 
 const times = Number(process.argv[2] ?? 1000)
 const seed = Number(process.argv[3] ?? 1)
+const session = process.argv[4] === 'bench' ? atTheBench() : typing()
 const browserEach = 6 // of so many kills one takes the whole browser
 
 /** mulberry32, public domain, as in tests/random.ts. */
@@ -28,44 +29,14 @@ const below = /** @param {number} n */ n => {
 }
 const pause = /** @param {number} ms */ ms => new Promise(resolve => setTimeout(resolve, ms))
 
-/** What stands in the two fields that are typed in, and whether the page says that it is saved. */
-const look = () => {
-  const shadow = /** @param {Element | null | undefined} at */ at => at?.shadowRoot
-  const app = shadow(document.querySelector('tb-app'))
-  const sheet = shadow(app?.querySelector('tb-sheet'))
-  const weight = shadow(sheet?.querySelector('tb-flour-weight'))?.querySelector('input')
-  const note = shadow(sheet?.querySelector('tb-grow.note'))?.querySelector('textarea')
-  if (!weight || !note) return undefined
-  const says = shadow(app?.querySelector('tb-head'))?.querySelector('.kept')?.textContent ?? ''
-  return { isSaved: says.startsWith('Saved'), weight: Number(weight.defaultValue), note: note.value }
-}
-
 /** @param {Page} page */
 async function shown(page) {
   for (const end = Date.now() + patience; Date.now() < end; ) {
-    const now = await page.evaluate(look)
+    const now = await page.evaluate(session.look)
     if (now) return now
     await pause(25)
   }
-  throw new Error('The page shows no sheet.')
-}
-
-/**
- * @param {Page} page
- * @param {string} field as its text is kept under
- * @param {string} text
- */
-async function typeIn(page, field, text) {
-  await page.evaluate(name => {
-    const host = name === 'note' ? 'tb-grow.note' : 'tb-flour-weight'
-    const sheet = document.querySelector('tb-app')?.shadowRoot?.querySelector('tb-sheet')
-    const found = sheet?.shadowRoot?.querySelector(host)?.shadowRoot?.querySelector(`[data-typed="${name}"]`)
-    if (found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement) {
-      found.focus()
-      found.select()
-    }
-  }, field)
-  await page.keyboard.type(text)
+  throw new Error('The page does not show its place.')
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'tarebook-kills-'))
@@ -85,30 +56,38 @@ const open = () =>
 /** @type {Browser} */
 let browser = await open()
 const counts = { kills: 0, ofTheBrowser: 0, seenSaved: 0, lost: 0 }
-let next = 2000 // more than the example begins with
-try {
-  let page = await browser.newPage()
+
+/** Opens the page at the place of the session. */
+async function openPage() {
+  const page = await browser.newPage()
   await page.goto(address)
-  /** @type {Shown} */
+  if (!session.at) return page
+  const formula = await page.waitForFunction(
+    () => /** @type {any} */ (document.querySelector('tb-app'))?.desk?.workbook.formulas[0]?.id,
+    { timeout: patience },
+  )
+  await page.evaluate(
+    (at, id) => {
+      location.hash = `${at}/${id}`
+    },
+    session.at,
+    await formula.jsonValue(),
+  )
+  return page
+}
+
+try {
+  let page = await openPage()
   let safe = await shown(page)
-  /** @type {string[]} */
-  let since = [] // notes typed since then, of which a beginning may be kept by the time of the kill
   while (counts.kills < times) {
     // Three things are done; after each, what is shown as saved has to be there whatever happens.
     for (let edits = 1 + below(3); edits > 0; edits--) {
-      next += 1
-      if (below(2) === 0) {
-        await typeIn(page, 'flour', String(next))
-        await page.keyboard.press('Enter')
-      } else {
-        since.push(`half a thought ${next}`)
-        await typeIn(page, 'note', `half a thought ${next}`)
-      }
+      await session.act(page, below)
       for (let looks = below(30); looks > 0; looks--) {
-        const { isSaved, weight, note } = await shown(page)
-        if (isSaved) {
-          safe = { weight, note }
-          since = []
+        const now = await shown(page)
+        if (now.isSaved) {
+          safe = now
+          session.safe()
           counts.seenSaved += 1
           break
         }
@@ -131,13 +110,9 @@ try {
       await Promise.race([session.send('Page.crash').catch(() => {}), crashed, pause(500)])
       void page.close().catch(() => {})
     }
-    page = await browser.newPage()
-    await page.goto(address)
-    // What is there is what was saved, or later: numbers only grow.
+    page = await openPage()
     let now = await shown(page)
-    const isThere = () =>
-      now.weight >= safe.weight &&
-      (now.note === safe.note || (now.note !== '' && since.some(text => text.startsWith(now.note))))
+    const isThere = () => session.isThere(safe, now)
     for (let tries = 0; tries < 200 && !isThere(); tries++) {
       await pause(25) // what was typed comes back into its field a moment after the sheet
       now = await shown(page)
@@ -146,8 +121,8 @@ try {
       counts.lost += 1
       console.log(`LOST at kill ${counts.kills} of seed ${seed}: ${JSON.stringify({ safe, now })}`)
     }
-    safe = { weight: now.weight, note: now.note }
-    since = []
+    safe = now
+    session.safe()
   }
 } finally {
   await browser.close().catch(() => {})

@@ -1,6 +1,7 @@
 /**
- * `npm run bench`: prints one table of what was measured in Node, in Chromium, of the built page and in each engine. It
- * informs. The random tests of Node are run with all their rounds besides, before `fuzz`. `node tests/bench/run.mjs [node] [fuzz] [chromium] [page] [engines]` measures some of it.
+ * `npm run bench`: prints tables of what was measured in Node, in Chromium, of the built page and in each engine. It
+ * informs. `node tests/bench/run.mjs [node] [fuzz] [chromium] [page] [engines]` measures some of it; with `fuzz` come the
+ * Node tests, the random ones with all their rounds.
  */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
@@ -31,7 +32,6 @@ const rowsOf = json => JSON.parse(json, (_, value) => value ?? Number.NaN)
  * @returns {Promise<Row[]>}
  */
 async function nodeRows(wanted) {
-  if (wanted.length === 0) return []
   await build({
     entryPoints: ['tests/bench/in-node.ts'],
     outfile: `${folder}/in-node.mjs`,
@@ -118,15 +118,23 @@ const browser = await launch({
   args: [...browserArguments, '--js-flags=--expose-gc', '--enable-precise-memory-info'],
 })
 try {
-  const table = [['where', 'what', 'measured', 'baseline', 'ratio', 'budget', '']]
-  for (const row of await nodeRows(['node', 'fuzz'].filter(wanted))) table.push(cells('Node', row))
-  if (wanted('chromium')) for (const row of await chromiumRows(browser)) table.push(cells('Chromium', row))
-  if (wanted('page')) for (const row of await pageRows(browser, folder)) table.push(cells('page', row))
-  if (wanted('engines')) for (const row of await engineRows(folder)) table.push(cells('engines', row))
-  print(table)
+  /** @type {[string, string, () => Promise<Row[]>][]} */
+  const measured = [
+    ['Node', 'node', () => nodeRows(['node'])],
+    ['Node', 'fuzz', () => nodeRows(['fuzz'])],
+    ['Chromium', 'chromium', () => chromiumRows(browser)],
+    ['page', 'page', () => pageRows(browser, folder)],
+    ['engines', 'engines', () => engineRows(folder)],
+  ]
+  // What was measured is printed before the next is: a part that fails takes nothing with it.
+  for (const [where, part, rows] of measured.filter(([, part]) => wanted(part))) {
+    const heading = [where, `what (${part})`, 'measured', 'baseline', 'ratio', 'budget', '']
+    print([heading, ...(await rows()).map(row => cells(where, row))])
+    console.log()
+  }
   const { version } = process
   console.log(
-    `\nMedians, ${version} and ${await browser.version()}, ${Math.round((Date.now() - started) / 1000)} s.`,
+    `Medians, ${version} and ${await browser.version()}, ${Math.round((Date.now() - started) / 1000)} s.`,
   )
 } finally {
   await browser.close()

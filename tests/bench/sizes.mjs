@@ -16,13 +16,17 @@ const kilobytes = /** @param {number} bytes */ bytes => bytes / 1000
 export async function sizes(site, kept, fetched) {
   const engine = `${site}-engine`
   await build({
-    entryPoints: ['src/engine/index.ts'],
+    stdin: {
+      contents: "export * from './index'\nexport * from './solve'",
+      resolveDir: 'src/engine',
+      loader: 'ts',
+    },
     bundle: true,
     minify: true,
     format: 'esm',
     target: 'es2022',
     legalComments: 'none',
-    outdir: engine,
+    outfile: `${engine}/index.js`,
   })
   const alone = await bytesOf(engine, ['index.js'])
   await rm(engine, { recursive: true })

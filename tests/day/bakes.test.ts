@@ -64,8 +64,8 @@ test('a bake has what each step took, a levain until it is taken, and what went 
   const salt = weights.find(({ id }) => id === line(dough, 'Salt'))!
   assert.deepEqual([salt.wanted, salt.grams], [42, undefined])
   assert.deepEqual(
-    figures.map(({ what, at, value }) => [what, at, value]),
-    [['dough', 'Mix', 25]],
+    figures.map(({ what, at, stage, value }) => [what, at, stage, value]),
+    [['dough', 'Mix', 'Final dough', 25]],
   )
 })
 

@@ -2,9 +2,8 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { alarmsOf, ringing } from '../../src/day/bench/alarms.js'
 import { bakesIn } from '../../src/day/bench/bake-data.js'
-import { type Bench, benchOf, happenedAt } from '../../src/day/bench/bench-day.js'
+import { happenedAt } from '../../src/day/bench/bench-day.js'
 import {
-  type AtBench,
   finishBench,
   noteDone,
   noteNotDone,
@@ -14,67 +13,12 @@ import {
   tickOff,
 } from '../../src/day/bench/bench-edits.js'
 import { whatDoesNotFit, whatIsLate, whatMoved } from '../../src/day/bench/rescheduled.js'
-import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../src/day/bench/todos.js'
-import { weighingList } from '../../src/day/bench/weighing-list.js'
+import { type BenchNow, beginningOf, thenOf } from '../../src/day/bench/todos.js'
 import { todoName } from '../../src/day/bench/words.js'
-import { type DaySheet, openDay, openFound } from '../../src/day/plan/open-day.js'
-import { Planning } from '../../src/day/plan/planning.js'
-import { Weights } from '../../src/day/plan/weigh-list.js'
-import type { Day } from '../../src/dough/document/day.js'
-import type { Formula } from '../../src/dough/document/formula.js'
-import { applyChanges, type Transaction, type Workbook } from '../../src/dough/document/workbook.js'
+import { Lived, list, start, worked } from './lived.js'
 import { near } from './near.js'
 import { bread, saturday } from './notation.js'
 import { workedWheat } from './worked-bread.js'
-
-const start = Date.parse('2026-12-03T00:00Z') / 60_000 // the worked check counts minutes from here
-
-/** A bench that is lived through: its workbook, its clock, and what it shows. */
-class Lived {
-  workbook: Workbook
-  now = 0 // minutes from the start
-  readonly #key: string
-
-  constructor(formulas: readonly Formula[], day: Day | undefined) {
-    this.workbook = { name: '', formulas, larder: [], ...(day && { days: [day] }) }
-    this.#key = day?.id ?? formulas[0]!.id
-  }
-  get bench(): Bench {
-    return benchOf(this.workbook, this.#key, start + this.now, 'UTC')!
-  }
-  get sheet(): DaySheet {
-    const { bench } = this
-    const { day, formulas, leeway } = bench
-    const of = { day, formulas, leeway, happened: happenedAt(bench, start + this.now) }
-    const planning = new Planning(of)
-    while (!planning.step());
-    return openFound(of, new Weights(formulas, undefined), planning.found())
-  }
-  get shown(): BenchNow {
-    return benchNow(this.sheet, happenedAt(this.bench, start + this.now))
-  }
-  get where(): AtBench {
-    const { day, formulas } = this.bench
-    const planned = openDay(day, formulas).plan?.at ?? new Map()
-    return { bench: this.bench, now: start + this.now, planned }
-  }
-  todo(name: string): Todo {
-    const found = this.shown.todos.find(todo => todoName(todo) === name && todo.done === undefined)
-    assert.ok(found, `${name} among ${this.shown.todos.map(todo => todoName(todo)).join(', ')}`)
-    return found
-  }
-  apply({ changes }: Transaction): void {
-    this.workbook = applyChanges(this.workbook, changes).workbook
-  }
-  done(name: string, at = this.now): void {
-    const todo = this.todo(name)
-    const from = beginningOf(todo, start + at, happenedAt(this.bench, start + this.now))
-    this.apply(noteDone(this.workbook, this.where, todo, { name, at: start + at, from }))
-  }
-  due(name: string): number {
-    return this.todo(name).due - start
-  }
-}
 
 const names = ({ todos }: BenchNow) => todos.map(todo => todoName(todo))
 
@@ -98,12 +42,6 @@ test('a bench has what hands do, by the clock, and nothing is kept before someth
   assert.deepEqual(bakesIn(lived.workbook), [])
   assert.equal(thenOf(lived.sheet, lived.shown.current!)!.step.does, 'Ripen')
 })
-
-/** The worked bread on its day, ready at 3420; nothing is done yet. */
-function worked(more: Partial<Day> = {}): Lived {
-  const formula = workedWheat()
-  return new Lived([formula], saturday([[formula, 6]], more))
-}
 
 test('a levain mixed a quarter of an hour late shortens every wait by the same part of its leeway', () => {
   const lived = worked()
@@ -153,8 +91,6 @@ test('a whole day: steps early, late and unsaid, each wait that is over as it wa
   const [bake] = bakesIn(lived.workbook)
   assert.equal(bake!.finished, '2026-12-05T09:00:00Z')
 })
-
-const list = (lived: Lived, name: string) => weighingList(lived.sheet, lived.todo(name), lived.bench.bakes)
 
 test('what has not begun does not begin before now, and a wait that is longer than it may be is as long as it is', () => {
   const lived = worked()
@@ -307,38 +243,6 @@ test('timers are moments: they ring once when they are over, and what is due rin
   assert.equal(ringing(alarms, start + 1606, start + 1700).length, 1)
 })
 
-test('a stage made for two breads is done once, and is in the bakes of both', () => {
-  const make = (name: string) =>
-    bread(
-      name,
-      `Levain:
-         Starter 20 g
-         Bread flour 50 g
-         Water 50 g
-         hands Feed: 10 min
-         wait Ripen: 8–10 h
-       Final dough:
-         Bread flour 500 g
-         Water 300 g
-         Levain 120 g
-         hands Mix: 10 min
-         wait Bulk: 3–5 h
-         bake Bake: 40 min`,
-    )
-  const both = [make('Mill wheat'), make('Tin loaf')]
-  const day = saturday([
-    [both[0]!, 2],
-    [both[1]!, 2],
-  ])
-  const lived = new Lived(both, { ...day, together: ['levain'] })
-  lived.now = 1500
-  assert.equal(lived.shown.todos.filter(todo => todoName(todo) === 'Feed').length, 1)
-  lived.done('Feed')
-  const bakes = bakesIn(lived.workbook)
-  assert.equal(bakes.length, 2)
-  for (const { moments } of bakes) assert.equal(moments.filter(({ at }) => at).length, 2)
-})
-
 test('a levain mixed half a day too early is planned all the same, and what falls into the night and is early is said', () => {
   const lived = worked({ asleep: [{ from: '22:30', until: '6:00' }] })
   lived.now = 900 // 15:00: ripe from 23:00 until 1:00 at the latest
@@ -347,7 +251,7 @@ test('a levain mixed half a day too early is planned all the same, and what fall
   assert.ok(due >= 910 + 470 && due <= 900 + 600, String(due))
   const said = whatDoesNotFit(lived.sheet, start + lived.now)
   assert.match(said.join(' '), /steps? falls? into the hours of sleep/)
-  assert.match(said.join(' '), /Mill wheat is done at \d+:\d\d, [\dh ]+ before its time/)
+  assert.match(said.join(' '), /Mill wheat is done at \d+:\d\d on Fri, [\dh ]+ before its time/)
 })
 
 for (const [what, proof] of [

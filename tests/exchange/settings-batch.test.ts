@@ -39,6 +39,23 @@ const texts: readonly (readonly [text: string, batch: Batch, ...also: string[]])
     { make: 'baked pieces', pieces: [{ count: 6, weight: 1234.56789012345 }] },
     '6 X 1.23456789012345 KG Baked',
   ],
+  [
+    '3 × 852 g (round tin) + 2 × 500 g (bâtard, 1.5 cm cut) + 4 × 85 g',
+    {
+      make: 'pieces',
+      pieces: [
+        { count: 3, weight: 852, name: 'round tin' },
+        { count: 2, weight: 500, name: 'bâtard, 1.5 cm cut' },
+        { count: 4, weight: 85 },
+      ],
+    },
+    '3x852(round tin)+2*500 g  ( bâtard, 1.5 cm cut )+4x85',
+  ],
+  [
+    '3 × 750 g (round tin) baked',
+    { make: 'baked pieces', pieces: [{ count: 3, weight: 750, name: 'round tin' }] },
+    '3 × 0.75 kg (round tin) baked',
+  ],
   ['5400 g dough', { make: 'dough', grams: 5400 }, '5.4 kg of dough', '5400 dough'],
   ['1000 g flour', { make: 'flour', grams: 1000 }, '1 kg flour'],
   ['all of 310 g Levain', { make: 'all of', ingredient: 'Levain', grams: 310 }, 'All of 0.31 kg Levain'],
@@ -57,6 +74,28 @@ for (const [text, batch, ...also] of texts)
       assert.deepEqual([told(problems), formulas[0]!.batch], [[], batch], other)
     }
   })
+
+test('the name of a shape is not touched where a file has decimal commas', () => {
+  const { formulas, problems } = readFormulas(
+    'formula;stage;ingredient;amount;setting\nLoaf;Dough;Flour;100,5 g;\nLoaf;;;3 × 852,5 g (tin of 1,5 l);make',
+  )
+  assert.deepEqual(told(problems), [])
+  assert.deepEqual(formulas[0]!.batch, {
+    make: 'pieces',
+    pieces: [{ count: 3, weight: 852.5, name: 'tin of 1,5 l' }],
+  })
+})
+
+test('what would part the shapes is no part of a name', () => {
+  const batch: Batch = { make: 'pieces', pieces: [{ count: 3, weight: 852, name: ' tin (round) + lid\n' }] }
+  const written = writeFormulas([{ ...loaf, batch }])
+  const [again] = readWell(written)
+  assert.deepEqual(again!.batch, {
+    make: 'pieces',
+    pieces: [{ count: 3, weight: 852, name: 'tin [round] + lid' }],
+  })
+  assert.equal(writeFormulas([again!]), written)
+})
 
 test('losses are written in per cent, with the batch or without', () => {
   const batch: Batch = {

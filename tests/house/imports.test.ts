@@ -29,16 +29,16 @@ const mayImport: Record<string, readonly string[]> = {
 const rooms: Record<string, string> = {
   'src/engine': 'expression graph .',
   'src/dough':
-    'document lexicon amounts larder outline weighed cells sheet remarks workings edits edits/fetched offers data edits/cleared about .',
+    'document lexicon amounts larder outline weighed cells sheet remarks workings edits edits/fetched edits/builds offers data edits/cleared about label .',
   'src/times': 'problem network least-squares orders conflicts .',
-  'src/day': 'temperature method course plan mixing out bench',
-  'src/exchange': 'values steps csv data text markup page recipe tables arriving .',
-  'src/storage': 'disk record outside .',
+  'src/day': 'temperature method course plan mixing out trade bench learning',
+  'src/exchange': 'values steps csv data text label several markup page recipe tables arriving .',
+  'src/storage': 'disk record outside photographs .',
   components:
-    'styles base typed controls working larder batch tally beside ' +
-    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/offers grid/paint grid/actions grid jottings feeding method water cleared help ' +
+    'styles base typed controls learnt working larder batch tally beside ' +
+    'grid/styles grid/table grid/moving grid/editing grid/blocks grid/offers grid/paint grid/actions grid jottings feeding method water builds cleared help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
-    'sheet desk shelf card send-out lanes day/facts day bench/pad bench page',
+    'sheet desk shelf card label handout send-out lanes day/facts day trade/orders trade bench/pad bakes/photographs bakes bench page',
 }
 
 const mostInRoom = 15

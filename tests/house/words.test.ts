@@ -13,11 +13,13 @@ import { rareSentences } from '../../src/dough/cells/rare-words.js'
 import { cellSentences } from '../../src/dough/cells/words.js'
 import { documentSentences } from '../../src/dough/document/batch-words.js'
 import { daySentences } from '../../src/dough/document/day-words.js'
+import { buildSentences } from '../../src/dough/edits/builds/words.js'
 import { clearedSentences } from '../../src/dough/edits/cleared/words.js'
 import { dayEditSentences } from '../../src/dough/edits/fetched/day-edit-words.js'
 import { fetchedEditSentences } from '../../src/dough/edits/fetched/fetched-words.js'
 import { rebaseSentences } from '../../src/dough/edits/fetched/rebase-words.js'
 import { editSentences } from '../../src/dough/edits/words.js'
+import { labelSentences } from '../../src/dough/label/words.js'
 import { guessSentences } from '../../src/dough/lexicon/guess-words.js'
 import { allTakenSentences } from '../../src/dough/outline/all-taken-words.js'
 import { outlineSentences } from '../../src/dough/outline/words.js'
@@ -40,6 +42,7 @@ const allSentences: Readonly<Record<string, object>> = {
   allTakenSentences,
   amountSentences,
   arrivingSentences,
+  buildSentences,
   cautionSentences,
   cellSentences,
   clearedSentences,
@@ -58,6 +61,7 @@ const allSentences: Readonly<Record<string, object>> = {
   guessSentences,
   householdSentences,
   jottingSentences,
+  labelSentences,
   lineSentences,
   methodCautionSentences,
   mixingSentences,

@@ -34,10 +34,21 @@ describe('A formula that came with a link', () => {
   })
   afterEach(() => opened.remove())
 
+  it('shows first what is weighed for its batch, and what that comes to', async () => {
+    await show({ link: fragment() })
+    match(textOf(opened.find('.make')), /^Make 6 pieces of 900 g; 2 % lost/)
+    // 40 g of the starter and 690 g of the water, times 2.868404 · 210 ÷ 220 and 2.868404
+    const weighed = textOf(opened.find('.to-weigh table'))
+    match(weighed, /Ripe starter 110 g/)
+    match(weighed, /Water 1,979 g/)
+    match(textOf(opened.find('.readings')), /True hydration 70\.5 % .*Salt 1\.88 % .*Dough weight 5,510 g/)
+  })
+
   it('is shown to be read, with all it holds, and nothing is added', async () => {
     await show({ link: fragment() })
     equal(textOf(opened.find('h2')), 'A formula came with the link')
-    match(textOf(opened.find('table')), /Ripe starter 40 g/)
+    await opened.click('summary', 'The lines as read')
+    match(textOf(opened.find('details table')), /Ripe starter 40 g/)
     const facts = textOf(opened.find('.facts'))
     match(facts, /Make *6 × 900 g, 2 % lost on the way/)
     match(facts, /Jotting *per_loaf = dough_weight \/ 6/)

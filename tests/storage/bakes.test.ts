@@ -1,8 +1,10 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { removeBake } from '../../src/day/bench/bench-edits.js'
 import type { Unread, Workbook } from '../../src/dough/document/workbook.js'
+import { History } from '../../src/storage/history.js'
 import { merge } from '../../src/storage/record/merge.js'
-import { readSteps } from '../../src/storage/record/stored-steps.js'
+import { readSteps, stepsToKeep } from '../../src/storage/record/stored-steps.js'
 import { loaf, workbookOf } from './bread.js'
 import { Disk, keeperOn } from './stand-ins.js'
 
@@ -75,4 +77,27 @@ test('a bake in the steps to undo is looked at like all that is stored', () => {
   })
   assert.ok(readSteps(step(bake('a'))))
   assert.equal(readSteps(step({ ...bake('a'), at: 'noon' })), undefined)
+})
+
+test('a bake that is deleted is gone from the steps to undo as well, and all else can be undone as before', () => {
+  const history = new History(having(bake('a')))
+  const [b, secret] = [bake('b', { note: 'windy' }), bake('b', { note: 'secret' })]
+  history.apply({
+    label: 'windy',
+    changes: [
+      { of: 'bake', id: 'b', value: b },
+      { of: 'workbook', value: { name: 'windy' } },
+    ],
+  })
+  history.apply({ label: 'only it', changes: [{ of: 'bake', id: 'b', value: secret }] })
+  history.apply(removeBake(history.workbook, 'b')!)
+  const ids = () => history.workbook.bakes!.map(({ id }) => id)
+  assert.deepEqual(ids(), ['a'])
+  assert.doesNotMatch(JSON.stringify(stepsToKeep(history.steps)), /"b"|secret/)
+  assert.equal(history.undoLabel, 'windy')
+  history.undo()
+  assert.equal(history.workbook.name, 'Bakehouse')
+  history.redo()
+  assert.equal(history.workbook.name, 'windy')
+  assert.deepEqual(ids(), ['a'])
 })

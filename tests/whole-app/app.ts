@@ -35,7 +35,7 @@ export class OpenApp {
 
   async #drawn(): Promise<void> {
     await waitUntil(
-      () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day, tb-bench'),
+      () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day, tb-bench, tb-order-place'),
       'the app has drawn its place',
     )
     const { customElements } = this.frame.contentWindow as Window & typeof globalThis

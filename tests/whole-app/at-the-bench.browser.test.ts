@@ -8,6 +8,7 @@ const text = (element: Element | undefined | null) => (element?.textContent ?? '
 describe('At the bench, on a phone', () => {
   const run = Date.now()
   let app: OpenApp
+  let day = '' // its address
 
   const heading = () => text(app.maybe('tb-bench h1, .todo h1'))
   const ticks = () => app.all('.tick')
@@ -19,6 +20,8 @@ describe('At the bench, on a phone', () => {
     await app.click('button', 'New day')
     await app.click('button', 'Add a bread')
     await app.click('[role=menuitem]', 'Mill wheat')
+    await app.find('a', 'To the bench')
+    day = app.frame.contentWindow!.location.hash
     await app.click('a', 'To the bench')
     await waitUntil(() => ticks().length > 0, 'its weighing list is there')
   })
@@ -53,6 +56,10 @@ describe('At the bench, on a phone', () => {
     await type('25.5')
     await press('Enter')
     await app.find('button', /Dough\s*25.5/)
+    await app.click('tb-bench-measures button, button', /^Water/)
+    await type('24')
+    await press('Enter')
+    await app.find('button', /Water\s*24/)
   })
 
   it('done goes on to what is next, and says what moved; undo takes it back', async () => {
@@ -88,6 +95,33 @@ describe('At the bench, on a phone', () => {
     await app.click('fieldset label input')
     await app.click('button', /^Bake it like that day/)
     await app.find('.toast', /bring it back from its kept states/)
+  })
+
+  it('the rise that it tells is taken for the next mixing when that is pressed, and the water follows', async () => {
+    app.frame.contentWindow!.location.hash = day
+    await app.find('p', /^Your last bake: .*°C/)
+    const water = () => text(app.maybe('.ways .big'))
+    const before = water()
+    await app.click('button', /^Take .* for the rise in mixing/)
+    await waitUntil(() => water() !== before, 'the water is another')
+    await app.find('p', /That is what it says/)
+  })
+
+  it('its bakes are drawn, with the figures as a table', async () => {
+    app.frame.contentWindow!.location.hash = '#bench'
+    await app.click('a', 'Mill wheat')
+    await app.click('a', 'All bakes of Mill wheat')
+    await app.find('svg[role=img]')
+    await app.find('td', /°C/)
+  })
+
+  it('deleted for good, it is not there any more, and undo does not bring it back', async () => {
+    app.frame.contentWindow!.location.hash = '#bench'
+    await app.click('a', 'Mill wheat')
+    await app.click('button', 'Delete this bake')
+    await app.find('span', /Nothing brings it back/)
+    await app.click('button', 'Delete this bake')
+    await app.find('p', 'Nothing has been baked yet.')
   })
 
   it('a formula by itself is weighed at a bench from its method', async () => {

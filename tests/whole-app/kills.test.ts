@@ -2,17 +2,22 @@ import assert from 'node:assert/strict'
 import { spawn } from 'node:child_process'
 import { test } from 'node:test'
 
-const times = 30
 const seed = 20261130
 
-test(`${times} kills of page and browser while somebody types (seed ${seed}) lose nothing that was shown as saved`, async () => {
-  const said: string[] = []
-  const running = spawn(process.execPath, ['tests/bench/kills.mjs', String(times), String(seed)])
-  for (const stream of [running.stdout, running.stderr]) stream.on('data', words => said.push(String(words)))
-  const code = await new Promise(resolve => running.on('close', resolve))
-  process.stdout.write(said.join(''))
-  assert.equal(code, 0, said.join(''))
-  const counts = JSON.parse(/\{.*\}/.exec(said.join(''))![0])
-  assert.equal(counts.kills, times)
-  assert.ok(counts.ofTheBrowser > 0 && counts.seenSaved > 0, JSON.stringify(counts))
-})
+for (const [what, times, session] of [
+  ['while somebody types', 30, 'typing'],
+  ['while somebody weighs at the bench', 12, 'bench'],
+] as const)
+  test(`${times} kills of page and browser ${what} (seed ${seed}) lose nothing that was shown as saved`, async () => {
+    const said: string[] = []
+    const asked = ['tests/bench/kills.mjs', String(times), String(seed), session]
+    const running = spawn(process.execPath, asked)
+    for (const stream of [running.stdout, running.stderr])
+      stream.on('data', words => said.push(String(words)))
+    const code = await new Promise(resolve => running.on('close', resolve))
+    process.stdout.write(said.join(''))
+    assert.equal(code, 0, said.join(''))
+    const counts = JSON.parse(/\{.*\}/.exec(said.join(''))![0])
+    assert.equal(counts.kills, times)
+    assert.ok(counts.ofTheBrowser > 0 && counts.seenSaved > 0, JSON.stringify(counts))
+  })

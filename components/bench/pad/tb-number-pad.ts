@@ -156,6 +156,33 @@ export class TbNumberPad extends BaseElement {
         font-size: var(--size-title);
       }
     }
+    /* A phone lying on its side: the keys beside what is typed. */
+    @media (max-height: 480px) and (min-width: 600px) {
+      dialog[open] {
+        display: grid;
+        grid-template-columns: 5fr 7fr;
+        grid-template-rows: auto auto 1fr auto;
+        gap: 0 20px;
+        width: min(100vw, 680px);
+      }
+      h2,
+      output,
+      .why,
+      .end {
+        grid-column: 1;
+      }
+      output {
+        font-size: var(--size-reading);
+      }
+      .end {
+        grid-row: 4;
+        grid-template-columns: auto 1fr;
+      }
+      .keys {
+        grid-column: 2;
+        grid-row: 1 / span 4;
+      }
+    }
     @media (min-width: 480px) {
       dialog {
         margin-bottom: auto;

@@ -18,6 +18,9 @@ export const linesWords = {
   more: (count: number): string => `And ${counted(count, 'more line')}.`,
 } as const
 
+/** Of what is weighed. */
+export const toWeighWords = { ingredient: 'Ingredient', note: 'Note', toWeigh: 'To weigh' } as const
+
 /** What a fact is called. */
 export const factNames = {
   make: 'Make',

@@ -68,7 +68,7 @@ export class TbWorkbookLook extends BaseElement {
   }
 
   #merging(): TemplateResult {
-    const { formulas, ingredients, days, bakes, name, cleared, later } = this.plan
+    const { formulas, ingredients, days, bakes, name, cleared, later, currencies } = this.plan
     return html`
       ${named(mergeWords.newFormulas, newOnes(formulas).map(nameOf))}
       ${this.#differing(mergeWords.differentFormulas, formulas, item => this.#formula(item))}
@@ -87,12 +87,13 @@ export class TbWorkbookLook extends BaseElement {
       ${named(mergeWords.cleared, cleared.map(deletedName))}
       ${named(mergeWords.later, later)}
       ${name?.current ? html`<p class="quiet">${mergeWords.keepsName(name.current)}</p>` : nothing}
+      ${currencies ? html`<p>${mergeWords.otherCurrency(currencies.incoming, currencies.current)}</p>` : nothing}
     `
   }
 
   #replacing(): TemplateResult {
-    const { formulas, ingredients, days, bakes, missing, name, cleared, scaleDiffers, leewayDiffers } =
-      this.plan
+    const { formulas, ingredients, days, bakes, missing, name, cleared, currencies } = this.plan
+    const { scaleDiffers, leewayDiffers } = this.plan
     const all: readonly Incoming<Thing>[] = [...formulas, ...ingredients, ...days]
     const changed = all.filter(item => item.is === 'different')
     const gone = [...missing.formulas, ...missing.ingredients, ...missing.days]
@@ -108,6 +109,7 @@ export class TbWorkbookLook extends BaseElement {
       ${named(replaceWords.same, sameOnes(all).map(called))}
       ${named(mergeWords.cleared, cleared.map(deletedName))}
       ${name ? html`<p>${replaceWords.called(name.incoming, name.current)}</p>` : nothing}
+      ${currencies ? html`<p>${replaceWords.currency(currencies.incoming)}</p>` : nothing}
       ${leewayDiffers ? html`<p>${replaceWords.leeway}</p>` : nothing}
       ${scaleDiffers ? html`<p>${replaceWords.scale}</p>` : nothing}
     `

@@ -24,6 +24,8 @@ export const mergeWords = {
   cleared: 'Deleted there: it can be brought back here too',
   later: 'For a later Tarebook, kept as it is',
   keepsName: (name: string): string => `The workbook keeps its name, ${name}.`,
+  otherCurrency: (theirs: string, yours: string): string =>
+    `The file’s prices are in ${theirs}, yours in ${yours}: what comes from the file comes without its price.`,
   restIsKept: (count: number): string => `Of ${count} more both are kept, or what is here in the larder.`,
 } as const
 
@@ -36,6 +38,7 @@ export const replaceWords = {
   same: 'The same',
   called: (name: string, before: string): string =>
     `The workbook is called ${name || 'nothing'}, no longer ${before || 'nothing'}.`,
+  currency: (theirs: string): string => `Prices are in ${theirs}, as in the file.`,
   leeway: 'How far waits may move is taken from the file.',
   scale: 'How your scale weighs is taken from the file.',
 } as const
@@ -85,4 +88,15 @@ export function restoreQuestion({ formulas, ingredients, days, bakes, changed }:
   return parts.length > 0
     ? `${parts.join(', ')}. Replace all of it by the file?`
     : 'Nothing of yours would be lost. Replace all of it by the file?'
+}
+
+/** What became of the photographs of a workbook file; `left`: for want of room. */
+export function photographsTaken(kept: number, left: number): string {
+  const all =
+    kept === 0 && left === 0
+      ? 'All its photographs were here already.'
+      : `${counted(kept, 'photograph')} kept.`
+  return left === 0
+    ? all
+    : `${all} The storage of this browser is nearly full: ${counted(left, 'photograph')} or more were left in the file, and nothing else is lost.`
 }

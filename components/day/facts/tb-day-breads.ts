@@ -33,6 +33,7 @@ import { factWords, notTakenFacts } from './words.js'
 interface Pieces {
   readonly count: number | undefined
   readonly weight: number | undefined
+  readonly name?: string
 }
 
 const piecesOf = (batch: Batch): Pieces | undefined => {
@@ -160,7 +161,7 @@ export class TbDayBreads extends BaseElement {
         const weight = readWeight(typed, numbers) ?? 0
         return weight > 0 ? this.#say(bread, { ...said, weight }) : notTakenFacts.weight(example)
       },
-    })}</span>`
+    })}${kept.name ? html`, ${kept.name}` : nothing}</span>`
   }
 
   /** Takes pieces as an edit once both halves are said. */
@@ -172,8 +173,10 @@ export class TbDayBreads extends BaseElement {
       return undefined
     }
     half.delete(bread.id)
-    const { loss } = bread.batch
-    const batch: Batch = { make: 'pieces', pieces: [{ count, weight }], ...(loss && { loss }) }
+    const { loss, bakeLoss } = bread.batch
+    const name = 'pieces' in bread.batch ? bread.batch.pieces[0]?.name : undefined
+    const pieces = [{ count, weight, ...(name && { name }) }]
+    const batch: Batch = { make: 'pieces', pieces, ...(loss && { loss }), ...(bakeLoss && { bakeLoss }) }
     return this.#change(bread, { batch })
   }
 

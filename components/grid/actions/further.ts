@@ -25,15 +25,6 @@ export class FurtherActions implements Further {
     this.menu = new RowMenu(context)
     this.touchKeys = new TouchKeys(context)
     if (context.grid.isConnected) this.touchKeys.connect()
-    context.grid.shadowRoot?.addEventListener('click', ({ target }) => {
-      const stage = (target as Element).closest<HTMLElement>('[data-method]')?.dataset.method
-      if (stage !== undefined) this.#goToMethod(stage)
-    })
-  }
-
-  /** Leaves for the steps of a stage. */
-  #goToMethod = (stage: string): void => {
-    this.#context.grid.dispatchEvent(new CustomEvent('tb-method', { detail: stage, bubbles: true }))
   }
 
   sayReleases(before: Formula, typedIn: string): void {
@@ -42,10 +33,6 @@ export class FurtherActions implements Further {
 
   openMenu(row: Row, by: HTMLElement): void {
     const { selection, rowCommands } = this.#context
-    this.menu.open(
-      menuName(rowName(row)),
-      actionsFor(row, selection.cell.column, rowCommands, this.#goToMethod),
-      by,
-    )
+    this.menu.open(menuName(rowName(row)), actionsFor(row, selection.cell.column, rowCommands), by)
   }
 }

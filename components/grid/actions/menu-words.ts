@@ -28,6 +28,8 @@ export const labels = {
   inPercentages: 'Write this stage in percentages',
   goToMethod: 'Go to its method',
   addMethod: 'Add a method',
+  keepAsBuild: 'Keep as a build for other formulas',
+  letBuildGo: 'Make it this formula’s own',
   addStageBefore: 'Add a stage before',
   removeStage: 'Remove stage',
 } as const

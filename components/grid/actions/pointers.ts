@@ -36,6 +36,8 @@ export class Pointers {
     if (choice !== undefined) return session.pick(Number(choice))
     const define = target.closest<HTMLElement>('[data-define]')?.dataset.define
     if (define !== undefined) return wish(grid, { want: 'define', ingredient: define })
+    const method = target.closest<HTMLElement>('[data-method]')?.dataset.method
+    if (method !== undefined) return this.#context.rowCommands.toMethod(method)
     const dots = target.closest<HTMLElement>('[data-row-actions]')
     const spot = spotOf(target)
     const row = spot && rowAt(table, spot.row)

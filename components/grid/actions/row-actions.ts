@@ -8,15 +8,10 @@ import type { RowCommands } from './row-commands.js'
 import { stageActions } from './stage-actions.js'
 
 /** The menu of a row, opened at one of its cells. */
-export function actionsFor(
-  row: Row,
-  column: Column,
-  commands: RowCommands,
-  goToMethod: (stage: string) => void,
-): readonly Action[] {
+export function actionsFor(row: Row, column: Column, commands: RowCommands): readonly Action[] {
   const asked = asking(row, column, commands)
   if (row.kind === 'line') return [...offered(row, commands), ...lineActions(row, commands, asked)]
-  return row.kind === 'stage' ? stageActions(row, commands, asked, goToMethod) : []
+  return row.kind === 'stage' ? stageActions(row, commands, asked) : []
 }
 
 /** What can be done at once about the line. */

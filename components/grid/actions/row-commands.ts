@@ -36,6 +36,10 @@ export class RowCommands {
     this.#context = context
   }
 
+  get formulas(): readonly Formula[] | undefined {
+    return this.#context.grid.formulas
+  }
+
   get sheet(): FigureSheet {
     return this.#context.grid.sheet
   }
@@ -99,6 +103,11 @@ export class RowCommands {
   /** Shows how the number of a cell is worked out. */
   ask(cell: CellName): void {
     wish(this.#context.grid, { want: 'working', cell })
+  }
+
+  /** Leaves the grid for the steps of a stage. */
+  toMethod(stage: string): void {
+    this.#context.grid.dispatchEvent(new CustomEvent('tb-method', { detail: stage }))
   }
 
   define(ingredient: string): void {

@@ -1,3 +1,4 @@
+import { keepAsBuild, letBuildGo } from '../../../src/dough/edits/builds/build-edits.js'
 import { moveStage } from '../../../src/dough/edits/edits.js'
 import { removeStage, setFerments } from '../../../src/dough/edits/fetched/row-edits.js'
 import type { StageRow } from '../table/table.js'
@@ -10,7 +11,6 @@ export function stageActions(
   row: StageRow,
   commands: RowCommands,
   asked: readonly Action[],
-  goToMethod: (stage: string) => void,
 ): readonly Action[] {
   const { formula } = commands
   const { stage } = row
@@ -47,9 +47,12 @@ export function stageActions(
   actions.push(
     {
       label: stage.method?.length ? labels.goToMethod : labels.addMethod,
-      run: () => goToMethod(stage.id),
+      run: () => commands.toMethod(stage.id),
       apart: true,
     },
+    stage.build
+      ? { label: labels.letBuildGo, run: () => commands.edit(wb => letBuildGo(wb, at), row.key) }
+      : { label: labels.keepAsBuild, run: () => commands.edit(wb => keepAsBuild(wb, at), row.key) },
     ...asked,
   )
   actions.push({ label: labels.addStageBefore, run: () => commands.addStage(place), apart: true })

@@ -6,10 +6,10 @@ import type { LineRow } from '../table/table.js'
 import type { GridElement } from '../table/table-context.js'
 
 /** What can be done at once about a line, with what was noticed where the row does not say it. */
-export const offersOf = ({ sheet }: Pick<GridElement, 'sheet'>, line: string) =>
+export const offersOf = ({ sheet, formulas }: Pick<GridElement, 'sheet' | 'formulas'>, line: string) =>
   remarksOn(sheet.workedOut).flatMap(problem => {
     if (problem.where.line !== line) return []
-    const offers = offersFor(sheet, problem)
+    const offers = offersFor(sheet, problem, formulas)
     return offers.length ? [{ problem, offers }] : []
   })
 

@@ -113,7 +113,7 @@ function stageRow(stage: Stage, { figures, built }: StageRead, of: Of, old: Row 
     stage,
     figures,
     built,
-    words: saidOfStage(figures, built, of.style, cause && causeName(cause, stage.id)),
+    words: saidOfStage(figures, built, of.style, cause && causeName(cause, stage.id), !!stage.build),
     problem: cause ? undefined : figures.problem?.message,
   }
   const isSame =
@@ -131,8 +131,9 @@ function saidOfStage(
   built: readonly string[],
   style: NumberStyle,
   waitsFor: string | undefined,
+  isBuild: boolean,
 ): string {
-  const words: string[] = []
+  const words: string[] = isBuild ? [stageWords.build] : []
   if (!figures.isFinal) words.push(stageWords.ferments(figures.ferments))
   if (figures.hydration !== undefined) words.push(stageWords.hydration(showPercent(figures.hydration, style)))
   if (figures.weight !== undefined) words.push(stageWords.written(showGrams(figures.weight, style)))

@@ -1,4 +1,4 @@
-import type { Line, Stage, Step } from '../../../src/dough/document/formula.js'
+import type { Formula, Line, Stage, Step } from '../../../src/dough/document/formula.js'
 import type { FigureSheet, LineFigures, StageFigures } from '../../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../../base/numbers.js'
 import type { WeighedShown } from '../../batch/weighed-shown.js'
@@ -49,6 +49,7 @@ export interface Given {
   readonly numbers: NumberStyle
   readonly readOnly: boolean
   readonly names: readonly string[]
+  readonly formulas?: readonly Formula[] | undefined // of the workbook
 }
 
 /** One cell: a row by its key, never by its position, and a column. */

@@ -4,6 +4,7 @@ export const placeWords = (line: string, stage: string): string => `${line} in $
 
 /** Of a stage, beside its name. Weights come with their digits, without the unit. */
 export const stageWords = {
+  build: 'a build',
   ferments: (does: boolean): string => (does ? 'ferments' : 'does not ferment'),
   hydration: (percent: string): string => `${percent.replace(/[.,]0+$/, '')} % hydration`,
   written: (weight: string): string => `${weight} g as written`,

@@ -44,6 +44,7 @@ export function readBakeData(value: unknown, tell: Tell): Bake | undefined {
     read: list((item: unknown): Fields | undefined => readFields(item, fields, tell), of, tell),
     usual: () => [],
   })
+  const bowl = (item: unknown) => readFields(item, { moment: must(text), grams: must(number(0)) }, tell)
   return readFields(
     value,
     {
@@ -67,6 +68,7 @@ export function readBakeData(value: unknown, tell: Tell): Bake | undefined {
         'figure',
       ),
       timers: each({ id: must(text), name: must(text), begun: must(instant), ends: must(instant) }, 'timer'),
+      bowls: { read: list(bowl, 'weight', tell) },
       finished: { read: instant },
       note: { read: text, usual: () => '' },
       verdict: { read: text, usual: () => '' },

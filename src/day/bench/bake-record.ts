@@ -1,12 +1,12 @@
 import type { Scale } from '../../dough/document/batch.js'
 import type { Step } from '../../dough/document/formula.js'
-import { nameKey } from '../../dough/document/formula.js'
+import { nameKey, type Stage, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
 import { stagePlans } from '../method/stage-steps.js'
 import type { Length } from '../method/step-time.js'
 import { stepName } from '../method/words.js'
-import type { Bake, FigureName } from './bake.js'
+import type { Bake, BakeMoment, BakeWeight, FigureName } from './bake.js'
 import { minutesOf } from './bake.js'
 import { withSteps } from './bench-day.js'
 
@@ -37,6 +37,7 @@ export interface FigureRecord {
   readonly key: string
   readonly what: FigureName
   readonly at: string // name of the step
+  readonly stage: string
   readonly value: number
 }
 
@@ -59,16 +60,61 @@ class Keys {
   }
 }
 
-/** Puts together what is kept of a bake. */
-export function bakeRecord(bake: Bake, larder: Larder, scale?: Scale): BakeRecord {
+/** Where what was done about a stage is kept: under its own names, or those of the bread that it was made with. */
+interface KeptAs {
+  readonly bake: Bake
+  readonly stage: Stage
+}
+
+/** The bakes of the same day that a bake shares stages with. */
+export const bakedWith = ({ id, day }: Bake, all: readonly Bake[]): Bake[] =>
+  day === undefined ? [] : all.filter(one => one.day === day && one.id !== id)
+
+function keptAs(bake: Bake, own: Stage, others: readonly Bake[]): KeptAs {
+  const isNoted = ({ bread }: Bake, { id }: Stage) =>
+    bake.moments.some(({ moment }) => moment.startsWith(`${bread} ${id} `))
+  const mine = { bake, stage: own }
+  if (isNoted(bake, own)) return mine
+  for (const other of others) {
+    const stage = withSteps(other.formula).stages.find(one => sameName(one.name, own.name))
+    if (stage && isNoted(other, stage)) return { bake: other, stage }
+  }
+  return mine
+}
+
+/** Puts together what is kept of a bake; `others` are those of its day, of which one may have the times of a stage made for both. */
+export function bakeRecord(
+  bake: Bake,
+  larder: Larder,
+  scale?: Scale,
+  others: readonly Bake[] = [],
+): BakeRecord {
   const formula = withSteps(bake.formula)
   const plans = stagePlans(formula, 0)
-  const kept = new Map(bake.moments.map(one => [one.moment, one]))
+  const places = new Map(
+    plans.map(({ stage, isFinal }) => [stage.id, keptAs(bake, stage, isFinal ? [] : others)]),
+  )
+  const kept = new Map<string, BakeMoment>()
+  for (const { moments } of [...others, bake])
+    for (const one of moments) kept.set(one.moment, { ...kept.get(one.moment), ...one })
   const find = (moment: string) => kept.get(moment) ?? kept.get(`${moment} load 1`)
-  const begins = (stage: string, step: string): string => `${bake.bread} ${stage} ${step}`
+  /** The beginning of a step; of a stage made with another bread's, the one of that name, or at that place. */
+  const begins = (stage: string, step: string): string => {
+    const place = places.get(stage)!
+    if (place.bake === bake) return `${bake.bread} ${stage} ${step}`
+    const own = plans.find(plan => plan.stage.id === stage)!.steps.map(({ step: one }) => one)
+    const at = own.findIndex(({ id }) => id === step)
+    const there = place.stage.method ?? []
+    const alike = there.find(one => own[at] && sameName(stepName(one), stepName(own[at]))) ?? there[at]
+    return `${place.bake.bread} ${place.stage.id} ${alike?.id ?? ''}`
+  }
   const at = (moment: string): number | undefined => {
     const found = find(moment)?.at
     return found === undefined ? undefined : minutesOf(found)
+  }
+  const isDone = (stage: string): number | undefined => {
+    const { bake: by, stage: as } = places.get(stage)!
+    return at(`${by.bread} ${as.id} done`)
   }
   /** When what a stage made was taken, by the first that takes it. */
   const taken = (stage: string): number | undefined => {
@@ -85,9 +131,7 @@ export function bakeRecord(bake: Bake, larder: Larder, scale?: Scale): BakeRecor
     all.map(({ step, length }, i): StepRecord => {
       const moment = begins(stage.id, step.id)
       const next = all[i + 1]
-      const end = next
-        ? at(begins(stage.id, next.step.id))
-        : (at(`${bake.bread} ${stage.id} done`) ?? taken(stage.id))
+      const end = next ? at(begins(stage.id, next.step.id)) : (isDone(stage.id) ?? taken(stage.id))
       const begun = at(moment)
       const planned = find(moment)?.planned
       return {
@@ -105,32 +149,41 @@ export function bakeRecord(bake: Bake, larder: Larder, scale?: Scale): BakeRecor
   )
   const sheet = openSheet(bake.formula, larder, scale)
   const lineKeys = new Keys()
-  const weights = bake.formula.stages.flatMap(stage =>
-    stage.lines
+  const isShared = ({ moment, line }: BakeWeight): boolean =>
+    others.some(({ weighed }) => weighed.some(one => one.moment === moment && one.line === line))
+  const weights = bake.formula.stages.flatMap(stage => {
+    const place = places.get(stage.id)!
+    return stage.lines
       .filter(({ ingredient }) => ingredient)
       .map(({ id, ingredient }): WeightRecord => {
-        const weighed = bake.weighed.find(one => one.line === id)
+        const line = place.stage.lines.find(one =>
+          place.bake === bake ? one.id === id : sameName(one.ingredient, ingredient),
+        )
+        const weighed = bake.weighed.find(one => one.line === line?.id)
+        const own = sheet.weighed(id)?.grams ?? sheet.line(id).batch
+        // Weighed for several breads at once: each has its part of it.
+        const part =
+          weighed && isShared(weighed) && own !== undefined && weighed.wanted ? own / weighed.wanted : 1
         return {
           key: lineKeys.of(stage.name, ingredient),
           id,
           stage: stage.name,
           ingredient,
-          wanted: weighed?.wanted ?? sheet.weighed(id)?.grams ?? sheet.line(id).batch,
-          grams: weighed?.grams,
+          wanted: weighed?.wanted === undefined ? own : weighed.wanted * part,
+          grams: weighed?.grams === undefined ? undefined : weighed.grams * part,
         }
-      }),
+      })
+  })
+  const named = [formula, ...others.map(one => one.formula)].flatMap(({ stages }) =>
+    stages.flatMap(stage => (stage.method ?? []).map(step => ({ stage, step }))),
   )
-  const nameOf = (moment: string): string =>
-    plans.flatMap(plan => plan.steps.filter(({ step }) => moment.includes(step.id)))[0]?.step.does ?? ''
+  const placeOf = (moment: string) => named.find(({ step }) => moment.split(' ').includes(step.id))
   const figureKeys = new Keys()
-  const figures = bake.figures.map(
-    ({ moment, what, value }): FigureRecord => ({
-      key: figureKeys.of(what, nameOf(moment)),
-      what,
-      at: nameOf(moment),
-      value,
-    }),
-  )
+  const figures = bake.figures.map(({ moment, what, value }): FigureRecord => {
+    const { step, stage } = placeOf(moment) ?? {}
+    const [at, of] = [step?.does ?? '', stage?.name ?? '']
+    return { key: figureKeys.of(what, of, at), what, at, stage: of, value }
+  })
   return { steps, weights, figures }
 }
 

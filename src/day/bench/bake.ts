@@ -41,6 +41,12 @@ export interface BakeFigure {
   readonly value: number
 }
 
+/** What a bowl weighs that stands on the scale untared. */
+export interface BakeBowl {
+  readonly moment: string // of the step at which it is filled
+  readonly grams: number
+}
+
 /** A timer of the baker's own: a moment at which it rings, and no counter. */
 export interface BakeTimer {
   readonly id: string
@@ -62,6 +68,7 @@ export interface Bake {
   readonly weighed: readonly BakeWeight[]
   readonly figures: readonly BakeFigure[]
   readonly timers: readonly BakeTimer[]
+  readonly bowls?: readonly BakeBowl[] // left out: the scale was tared
   readonly finished?: string // ISO 8601, UTC
   readonly note: string
   readonly verdict: string // in the baker's own words

@@ -159,6 +159,19 @@ export const noteFigure = (
     return { ...bake, figures: [...others, ...figure] }
   })
 
+/** Says what the bowl of a step weighs that stands on the scale; undefined: the scale was tared. */
+export const noteBowl = (
+  workbook: Workbook,
+  where: AtBench,
+  { event }: Pick<Todo, 'event'>,
+  grams: number | undefined,
+): Transaction =>
+  change(workbook, where, benchLabels.bowl, event.breads, ({ bowls = [], ...bake }) => {
+    const others = bowls.filter(({ moment }) => moment !== event.begins)
+    const all = grams === undefined ? others : [...others, { moment: event.begins, grams }]
+    return all.length ? { ...bake, bowls: all } : bake
+  })
+
 /** Sets a timer of the baker's own; `minutes` from now. */
 export function setTimer(workbook: Workbook, where: AtBench, name: string, minutes: number): Transaction {
   const timer: BakeTimer = {
@@ -229,9 +242,13 @@ export function writeDown(
   return { label: benchLabels.wrote(of.name), changes: [putBake(bake)] }
 }
 
-/** Deletes a bake, for good: it is gone from the storage with the next save; only undo brings it back. */
+/** Deletes a bake, for good: with the next save nothing of it is left in the storage, and no undo brings it back. */
 export function removeBake(workbook: Workbook, id: string): Transaction | undefined {
   const kept = workbook.bakes?.find(bake => bake.id === id)
   if (!kept) return undefined
-  return { label: benchLabels.removed(bakeOf(kept)?.name ?? ''), changes: [{ of: 'bake', id }] }
+  return {
+    label: benchLabels.removed(bakeOf(kept)?.name ?? ''),
+    changes: [{ of: 'bake', id }],
+    forgets: of => of.of === 'bake' && of.id === id,
+  }
 }

@@ -26,6 +26,7 @@ export function joinedBakes(here: Bake, there: Bake): Bake {
     weighed: both(here.weighed, there.weighed, ['moment', 'line']),
     figures: both(here.figures, there.figures, ['moment', 'what']),
     timers: finished ? [] : both(here.timers, there.timers, ['id']),
+    ...((here.bowls ?? there.bowls) && { bowls: both(here.bowls ?? [], there.bowls ?? [], ['moment']) }),
     note: here.note || there.note,
     verdict: here.verdict || there.verdict,
     ...(finished && { finished }),

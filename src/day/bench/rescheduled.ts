@@ -1,4 +1,5 @@
 import { clockText, localOf } from '../course/clock.js'
+import { weekdayText } from '../out/day-text.js'
 import type { DaySheet } from '../plan/open-day.js'
 import { nightsIn } from '../plan/planned.js'
 import { boundsText, eventWords } from '../plan/words.js'
@@ -8,6 +9,7 @@ import {
   type Lateness,
   latenessSentence,
   movedSaid,
+  onWeekday,
   sleeplessSentence,
   todoName,
   tooLongSentence,
@@ -16,8 +18,21 @@ import {
 const longBefore = 30 // minutes before its time from which it is told
 const isOther = 0.75 // minutes from which a time is called another
 
+/** `23:43`, and with its day of the week where that is not the one of `beside`: `23:43 on Fri`. Instants. */
+function clockBeside(instant: number, beside: number, zone: string, language: string): string {
+  const { date, minutes } = localOf(instant, zone)
+  const clock = clockText(minutes)
+  return date === localOf(beside, zone).date ? clock : onWeekday(clock, weekdayText(date, language))
+}
+
 /** What moved of what is still to be done, in one sentence; '' where nothing did. */
-export function whatMoved(before: readonly Todo[], after: readonly Todo[], sheet: DaySheet): string {
+export function whatMoved(
+  before: readonly Todo[],
+  after: readonly Todo[],
+  sheet: DaySheet,
+  now = after[0]?.due ?? 0,
+  language = 'en',
+): string {
   const was = new Map(before.map(todo => [todo.key, todo.due]))
   const moved = after.flatMap(todo => {
     const due = was.get(todo.key)
@@ -28,7 +43,7 @@ export function whatMoved(before: readonly Todo[], after: readonly Todo[], sheet
   if (!first) return ''
   const { zone } = sheet.day
   const name = todoName(first.todo, breadOf(sheet, first.todo))
-  const clock = clockText(localOf(first.todo.due, zone).minutes)
+  const clock = clockBeside(first.todo.due, now, zone, language)
   return movedSaid({ name, clock, by: first.by, more: more.length, most: mostOf(more.map(({ by }) => by)) })
 }
 
@@ -41,7 +56,7 @@ export const breadOf = (sheet: DaySheet, { event }: Pick<Todo, 'event'>): string
     : event.breads.map(id => sheet.breads.find(bread => bread.id === id)?.formula.name ?? '').join(', ')
 
 /** The breads that can no longer be done in their time, in a sentence each with what could give. */
-export function whatIsLate(sheet: DaySheet, now: number): string[] {
+export function whatIsLate(sheet: DaySheet, now: number, language = 'en'): string[] {
   const { plan, breads, day } = sheet
   if (!plan) return []
   return breads.flatMap(({ id, formula }) => {
@@ -57,7 +72,7 @@ export function whatIsLate(sheet: DaySheet, now: number): string[] {
     })
     const late: Lateness = {
       bread: formula.name,
-      done: clockText(localOf(done, day.zone).minutes),
+      done: clockBeside(done, ready, day.zone, language),
       wanted: clockText(localOf(ready, day.zone).minutes),
       by: done - ready,
       tight: tight.map(({ step }) => step),
@@ -67,7 +82,7 @@ export function whatIsLate(sheet: DaySheet, now: number): string[] {
 }
 
 /** What of the rest of a day is not as it was wished: breads after their time, breads long before it, work in the hours of sleep. */
-export function whatDoesNotFit(sheet: DaySheet, now: number): string[] {
+export function whatDoesNotFit(sheet: DaySheet, now: number, language = 'en'): string[] {
   const { plan, breads, day } = sheet
   if (!plan) return []
   const nights = nightsIn(plan)
@@ -77,9 +92,10 @@ export function whatDoesNotFit(sheet: DaySheet, now: number): string[] {
   )
   const early = plan.early.flatMap(({ bread, minutes }) => {
     const formula = breads.find(({ id }) => id === bread)?.formula
-    const done = plan.at.get(`${bread} ready`)! - minutes
+    const ready = plan.at.get(`${bread} ready`)!
+    const done = ready - minutes
     if (!formula || minutes < longBefore || done < now) return []
-    return [earlySentence(formula.name, clockText(localOf(done, day.zone).minutes), minutes)]
+    return [earlySentence(formula.name, clockBeside(done, ready, day.zone, language), minutes)]
   })
   const tooLong = plan.events.flatMap(event => {
     const { kind, time, length, from, until } = event
@@ -87,7 +103,7 @@ export function whatDoesNotFit(sheet: DaySheet, now: number): string[] {
     return isOver && until > now ? [tooLongSentence(eventWords(event), until - from, boundsText(length))] : []
   })
   return [
-    ...whatIsLate(sheet, now),
+    ...whatIsLate(sheet, now, language),
     ...early,
     ...tooLong,
     ...(awake.length ? [sleeplessSentence(awake.length)] : []),

@@ -32,12 +32,13 @@ export interface HeldBack {
 export interface WeighingList {
   readonly lines: readonly BenchLine[]
   readonly held: readonly (HeldBack & { readonly ingredient: string })[] // of its stage, all that goes in later
-  readonly total: number | undefined
+  readonly total: number | undefined // in the bowl at the end, with the bowl itself where that is on the scale
+  readonly tare: number | undefined // grams of the bowl that was not taken off the scale; undefined: it was
 }
 
-const nothing: WeighingList = { lines: [], held: [], total: 0 }
+const nothing: WeighingList = { lines: [], held: [], total: 0, tare: undefined }
 
-/** The weighing list of a step, with what is ticked off of it; `tare`: grams of the bowl where it was not taken off the scale. */
+/** The weighing list of a step, with what is ticked off of it. */
 export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: readonly Bake[]): WeighingList {
   if (act === 'out' || act === 'on') return nothing
   const { begins, breads } = event
@@ -46,7 +47,8 @@ export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: reado
   if (list.length === 0 || !figures) return nothing
   const weights = list.map(({ grams }) => grams ?? 0)
   const together = weigh(weights, figures.scale)
-  const weighed = bakes.find(({ bread }) => bread === breads[0])?.weighed ?? []
+  const first = bakes.find(({ bread }) => bread === breads[0])
+  const weighed = first?.weighed ?? []
   const stage = figures.formula.stages.find(({ id }) => id === event.stage)!
   const held = heldBack(sheet, event, stage.lines)
   const bare = list.map(({ ingredient, grams, lines, note }, i) => {
@@ -72,13 +74,14 @@ export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: reado
     .filter(line => line.weighed)
     .sort((a, b) => order.indexOf(a.weighed!) - order.indexOf(b.weighed!))
   const running = new Map<string, number | undefined>()
-  let sum: number | undefined = 0
+  const tare = first?.bowls?.find(({ moment }) => moment === begins)?.grams
+  let sum: number | undefined = tare ?? 0
   for (const line of [...ticked, ...bare.filter(line => !line.weighed)]) {
     const grams = put(line)
     sum = sum === undefined || grams === undefined ? undefined : sum + grams
     running.set(line.line, sum)
   }
-  return { lines: bare.map(line => ({ ...line, bowl: running.get(line.line) })), held, total: sum }
+  return { lines: bare.map(line => ({ ...line, bowl: running.get(line.line) })), held, total: sum, tare }
 }
 
 /** What goes in at later steps of a stage. */

@@ -23,7 +23,10 @@ export function todoName({ event, act }: Pick<Todo, 'event' | 'act'>, bread = ''
   return bread ? `${name} (${bread})` : name
 }
 
-const later = (by: number): string => `${lengthText(Math.abs(by))} ${by > 0 ? 'later' : 'earlier'}`
+export const onWeekday = (clock: string, weekday: string): string => `${clock} on ${weekday}`
+
+const later = (by: number): string =>
+  `${lengthText(Math.round(Math.abs(by)))} ${by > 0 ? 'later' : 'earlier'}`
 
 /** `Divide is at 18:42 now, 12 min later; 3 more move, by at most 12 min.` */
 export function movedSaid(moved: {
@@ -34,7 +37,9 @@ export function movedSaid(moved: {
   readonly most: number // minutes
 }): string {
   const { name, clock, by, more, most } = moved
-  const rest = more ? `; ${more} more ${more === 1 ? 'moves' : 'move'}, by at most ${lengthText(most)}` : ''
+  const rest = more
+    ? `; ${more} more ${more === 1 ? 'moves' : 'move'}, by at most ${lengthText(Math.round(most))}`
+    : ''
   return `${name} is at ${clock} now, ${later(by)}${rest}.`
 }
 
@@ -48,7 +53,7 @@ export interface Lateness {
 }
 
 export function latenessSentence({ bread, done, wanted, by, tight }: Lateness): string {
-  const first = `${bread} can no longer be ready at ${wanted}: it is at ${done}, ${lengthText(by)} later.`
+  const first = `${bread} can no longer be ready at ${wanted}: it is at ${done}, ${lengthText(Math.round(by))} later.`
   if (tight.length === 0) return first
   const names = listed([...new Set(tight.map(step => stepName(step).toLowerCase()))])
   return tight.length === 1
@@ -57,10 +62,10 @@ export function latenessSentence({ bread, done, wanted, by, tight }: Lateness): 
 }
 
 export const earlySentence = (bread: string, clock: string, by: number): string =>
-  `${bread} is done at ${clock}, ${lengthText(by)} before its time: its waits cannot be so long.`
+  `${bread} is done at ${clock}, ${lengthText(Math.round(by))} before its time: its waits cannot be so long.`
 
 export const tooLongSentence = (what: string, minutes: number, bounds: string): string =>
-  `${what} lasts ${lengthText(minutes)}, longer than its ${bounds}: look at the dough.`
+  `${what} lasts ${lengthText(Math.round(minutes))}, longer than its ${bounds}: look at the dough.`
 
 export const sleeplessSentence = (count: number): string =>
   `${count === 1 ? 'One step falls' : `${count} steps fall`} into the hours of sleep, since no other times fit; a colder place would give.`
@@ -74,6 +79,7 @@ export const benchLabels = {
   begun: (name: string) => `Begun: ${name}`,
   later: (name: string) => `Later: ${name}`,
   figure: (name: string) => `Measured: ${name}`,
+  bowl: 'Weight of the bowl',
   timer: (name: string) => `Timer: ${name}`,
   timerGone: (name: string) => `Timer stopped: ${name}`,
   finished: (name: string) => `Finish ${name}`,

@@ -80,6 +80,10 @@ function buildsOf(day: Day, breads: readonly Bread[]) {
   return { builds, of }
 }
 
+/** Each stage that is made on a day, once for all breads that share it; those of formulas that are not there are left out. */
+export const buildsIn = (day: Day, formulas: readonly Formula[], leeway: number): readonly Build[] =>
+  buildsOf(day, breadsOf(day, new Map(formulas.map(f => [f.id, f])), leeway)).builds
+
 /** Whether a build is one that another bread's stage can be made with. */
 const isForAll = ({ plan, breads, bread: first }: Build, bread: Bread, stage: Stage): boolean =>
   !plan.isFinal &&

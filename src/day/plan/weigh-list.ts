@@ -1,7 +1,7 @@
 import '../../dough/cells/rare-cells-at-once.js'
 import type { Scale } from '../../dough/document/batch.js'
 import type { Day } from '../../dough/document/day.js'
-import { type Formula, sameName } from '../../dough/document/formula.js'
+import { type Formula, type Line, type Stage, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
@@ -50,27 +50,46 @@ export class Weights {
     const stage = first?.formula.stages.find(s => s.id === event.stage)
     const step = stage && stepsOf(stage, 0).find(s => s.step.id === event.step.id)
     if (!step || event.time !== undefined || (event.load && event.load.number > 1)) return []
-    const builds = event.breads.map(bread => {
-      const formula = breads.find(b => b.id === bread)!.formula
-      const own = formula.stages.find(s => sameName(s.name, stage.name))
+    return this.#lines(day, stage, event.breads, step.lines)
+  }
+
+  /** All that goes into a stage, whether or not a step of it says so; `breads`: ids of those that it is made for. */
+  build(day: Day, stage: Stage, breads: readonly string[]): readonly ToWeigh[] {
+    return this.#lines(day, stage, breads, stage.lines)
+  }
+
+  /** How much of a stage is made for each bread, grams as they add up in the build; undefined: not known. */
+  shares(day: Day, stage: Stage, breads: readonly string[]): readonly (number | undefined)[] {
+    return this.#builds(day, stage, breads).map(({ grams }) =>
+      grams === undefined || Number.isNaN(grams) ? undefined : grams,
+    )
+  }
+
+  #builds(day: Day, stage: Stage, breads: readonly string[]) {
+    return breads.map(bread => {
       const sheet = this.sheet(day, bread)
+      const own = sheet?.formula.stages.find(s => sameName(s.name, stage.name))
       const grams = own?.lines.reduce((sum, { id }) => sum + (sheet?.line(id).batch ?? Number.NaN), 0)
       return { own, grams }
     })
+  }
+
+  #lines(day: Day, stage: Stage, breads: readonly string[], lines: readonly Line[]): readonly ToWeigh[] {
+    const builds = this.#builds(day, stage, breads)
     const [{ grams: build }] = builds as [(typeof builds)[0]]
     const all = builds.reduce((sum, { grams = Number.NaN }) => sum + grams, 0)
-    return step.lines.map(line => {
-      const own = this.sheet(day, first!.id)?.line(line.id).batch
+    return lines.map(line => {
+      const own = this.sheet(day, breads[0]!)?.line(line.id).batch
       // Of one make-up: each line of the whole is as much more as the whole is.
       const grams = builds.length === 1 || own === undefined ? own : (own * all) / build!
-      const lines = builds.flatMap(({ own }) =>
+      const others = builds.flatMap(({ own }) =>
         own ? own.lines.filter(({ ingredient }) => sameName(ingredient, line.ingredient)) : [],
       )
       return {
         ingredient: line.ingredient,
         grams: grams === undefined || Number.isNaN(grams) ? undefined : grams,
         note: line.note,
-        lines: builds.length === 1 ? [line.id] : lines.map(({ id }) => id),
+        lines: builds.length === 1 ? [line.id] : others.map(({ id }) => id),
       }
     })
   }

@@ -192,6 +192,15 @@ function measuredLine(
   return measured ? said(measured) : unsaid({ code: 'lessThanASpoon' })
 }
 
+/** So many grams of an ingredient in cups and spoons, `3 1/4 cups + 1 tbsp`; undefined where they are to be weighed. */
+export const inMeasures = (
+  ingredient: Ingredient,
+  grams: number,
+  options: HouseholdOptions,
+): string | undefined =>
+  measuredLine({ id: '', ingredient: ingredient.name, amount: '', note: '' }, grams, ingredient, options)
+    .words
+
 /** The formula with what cups and spoons stand for, to read the dough that they give. */
 function asMeasured(sheet: FigureSheet, lines: ReadonlyMap<string, HouseholdLine>): Formula | undefined {
   const { batch: _batch, holds: _holds, ...formula } = sheet.formula

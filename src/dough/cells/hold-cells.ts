@@ -1,4 +1,5 @@
-import { type CellError, solve } from '../../engine/index.js'
+import type { CellError } from '../../engine/index.js'
+import { solve } from '../../engine/solve.js'
 import type { Hold } from '../document/formula.js'
 import { cellOf } from '../outline/names.js'
 import {

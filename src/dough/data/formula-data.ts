@@ -15,6 +15,7 @@ import {
 } from './fields.js'
 
 const mostShapes = 5000 // of pieces
+const mostOfName = 200 // characters of a shape's
 
 /** Ids are parts of the names of cells: these cannot be taken for anything else. */
 const isId = (value: unknown): value is string =>
@@ -67,12 +68,16 @@ const stage = (value: unknown, tell: Tell): Fields | undefined =>
       keepBack: { read: value => (value === 'seed' ? value : number(0)(value)) },
       loss: { read: part },
       method: { read: list(item => readFields(item, ofStep, tell), 'step', tell) },
+      build: { read: groupName },
     },
     tell,
   )
 
 const isPieces = (value: unknown): boolean =>
-  isFields(value) && typeof value.count === 'number' && typeof value.weight === 'number'
+  isFields(value) &&
+  typeof value.count === 'number' &&
+  typeof value.weight === 'number' &&
+  (value.name === undefined || (typeof value.name === 'string' && value.name.length <= mostOfName))
 
 /** Whether the fields of a batch are of the kinds that what it makes needs; `batchFault` looks at their values. */
 export function isBatch(value: Fields): boolean {
@@ -122,7 +127,7 @@ const holds = (tell: Tell): Field['read'] => {
   )
 }
 
-/** The name of a group; undefined where there is nothing to read in it. */
+/** The name of a group or a build; undefined where there is nothing to read in it. */
 const groupName = (value: unknown): string | undefined =>
   typeof value === 'string' && value.trim() && value.length <= mostOfGroup ? value : undefined
 

@@ -5,6 +5,8 @@ import { countsAs } from './formula-data.js'
 
 const share: Field = { read: number(0), usual: () => 0 } // gram a gram
 const weight: Field = { read: number(0, { above: true }) } // grams
+const part: Field = { read: number(0), must: true }
+const maybe: Field = { read: number(0) }
 
 /**
  * An ingredient of a larder in data of which nothing is known, field by field; undefined where it is none. Without
@@ -33,8 +35,29 @@ export function readIngredientData(value: unknown, tell: Tell): Ingredient | und
       tbsp: weight,
       cup: weight,
       each: weight,
+      pack: weight,
+      price: { read: number(0) },
+      supplier: { read: text },
+      stock: { read: number(0) },
       allergens: { read: lists => readFields(lists, { us: entries, eu: entries, canada: entries }, tell) },
       noneListed: { read: said => (said === true ? said : undefined) },
+      madeOf: { read: text },
+      composition: {
+        read: value =>
+          readFields(
+            value,
+            {
+              fat: part,
+              saturates: maybe,
+              carbohydrate: part,
+              sugars: maybe,
+              fibre: part,
+              protein: part,
+              salt: part,
+            },
+            tell,
+          ),
+      },
       note: { read: text, usual: () => '' },
     },
     tell,

@@ -2,15 +2,20 @@ import { type Sentences, wording } from '../../engine/index.js'
 import type { Batch } from './batch.js'
 import { grams, tidy } from './words.js'
 
-/** A batch in a few words: `6 × 900 g`, `5,400 g of dough`, `all of 310 g levain`. `weigh` says a weight, rounded unless otherwise said. */
+/** A batch in a few words: `6 × 900 g`, `3 × 852 g, round tin`, `5,400 g of dough`, `all of 310 g levain`. `weigh` says a weight, rounded unless otherwise said. */
 export function batchWords(batch: Batch, weigh = grams): string {
   switch (batch.make) {
     case 'as written':
       return 'as written'
     case 'pieces':
     case 'baked pieces': {
-      const pieces = batch.pieces.map(p => `${p.count} × ${weigh(p.weight)}`).join(' + ')
-      return batch.make === 'baked pieces' ? `${pieces} baked` : pieces
+      const baked = batch.make === 'baked pieces' ? ' baked' : ''
+      const isNamed = batch.pieces.some(({ name }) => name)
+      if (isNamed)
+        return batch.pieces
+          .map(p => [`${p.count} × ${weigh(p.weight)}${baked}`, p.name].filter(Boolean).join(', '))
+          .join('; ')
+      return batch.pieces.map(p => `${p.count} × ${weigh(p.weight)}`).join(' + ') + baked
     }
     case 'dough':
       return `${weigh(batch.grams)} of dough`

@@ -2,6 +2,7 @@
 export interface Pieces {
   readonly count: number
   readonly weight: number
+  readonly name?: string // of the shape: `round tin`
 }
 
 /** The amount to make. Losses are fractions of 1. */

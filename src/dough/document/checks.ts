@@ -18,6 +18,10 @@ export const isLoss = (loss: number): boolean => loss >= 0 && loss < 1
 /** Whether a leeway is a fraction of 1 that leaves something of a wait. */
 export const isLeeway = (part: number): boolean => isLoss(part)
 
+/** Whether a currency is written as ISO 4217 has them: `EUR`. */
+export const isCurrency = (value: unknown): value is string =>
+  typeof value === 'string' && /^[A-Z]{3}$/.test(value)
+
 /** Code of why a batch cannot be made; undefined when it can. */
 export function batchFault(batch: Batch): DocumentDiagnostic['code'] | undefined {
   if (!isLoss(batch.loss ?? 0) || !isLoss(batch.bakeLoss ?? 0)) return 'lossOutOfRange'

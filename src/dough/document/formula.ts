@@ -35,6 +35,7 @@ export interface Stage {
   readonly keepBack?: KeepBack // made beyond what later stages take
   readonly loss?: number // part of it that is lost on the way, fraction of 1
   readonly method?: readonly Step[] // in the order they are done
+  readonly build?: string // the workbook's build that it is: what is changed in it is in every formula that has it
 }
 
 /** What an ingredient means in this formula where that differs from the baker's larder. */

@@ -11,6 +11,17 @@ export interface Allergens {
 export const isUnlisted = ({ us, eu, canada }: Allergens): boolean =>
   us.length + eu.length + canada.length === 0
 
+/** What a gram of an ingredient holds, gram a gram, as its supplier prints it. */
+export interface Composition {
+  readonly fat: number
+  readonly saturates?: number // left out: not known
+  readonly carbohydrate: number // fibre is not in it
+  readonly sugars?: number // left out: not known
+  readonly fibre: number
+  readonly protein: number
+  readonly salt: number // sodium × 2.5
+}
+
 /** One ingredient known: what a gram of it brings and what household measures of it weigh. */
 export interface Ingredient {
   readonly id: string
@@ -28,8 +39,14 @@ export interface Ingredient {
   readonly tbsp?: number
   readonly cup?: number // grams a US cup
   readonly each?: number // grams apiece, shelled
+  readonly pack?: number // grams in a pack, as it is bought
+  readonly price?: number // of such a pack, in the workbook's currency; 0: it costs nothing
+  readonly supplier?: string // whose it is, as typed
+  readonly stock?: number // grams there are; left out: nobody counts them
   readonly allergens?: Allergens // left out: nobody has said, so they are not known; all lists empty: none of them
   readonly noneListed?: true // the baker said so of an own ingredient whose lists are all empty
+  readonly madeOf?: string // of a bought one that has ingredients of its own: these, as its label says them
+  readonly composition?: Composition // as its supplier prints it; left out: that of the usual one, if there is any
   readonly note: string // doubt or source a baker should know
 }
 

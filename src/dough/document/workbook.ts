@@ -10,6 +10,7 @@ export interface Workbook {
   readonly larder: readonly Ingredient[] // the baker's own and changed ingredients only
   readonly scale?: Scale // left out: the usual one
   readonly leeway?: number // how far a wait of one time moves on a day, fraction of 1; left out: the usual 0.15
+  readonly currency?: string // of all prices, ISO 4217: `EUR`; left out: none was chosen
   readonly days?: readonly Day[] // in the order they were planned; left out: none
   readonly cleared?: readonly Cleared[] // what was deleted and can be brought back; left out: nothing
   readonly bakes?: readonly Unread[] // what was baked; left out: nothing
@@ -36,10 +37,12 @@ export type LaterFields = Readonly<Record<string, unknown>>
 export const optionsOf = ({
   scale,
   leeway,
+  currency,
   later,
 }: WorkbookOptions): Pick<Workbook, keyof WorkbookOptions> => ({
   ...(scale && { scale }),
   ...(leeway !== undefined && { leeway }),
+  ...(currency && { currency }),
   ...(later && { later }),
 })
 
@@ -47,6 +50,7 @@ export const optionsOf = ({
 export interface WorkbookOptions {
   readonly scale?: Scale | undefined
   readonly leeway?: number | undefined
+  readonly currency?: string | undefined
   readonly later?: LaterFields | undefined
 }
 
@@ -115,6 +119,8 @@ export type LineChange = Extract<Change, { of: 'line' }>
 export interface Transaction {
   readonly label: string // what was done, in words: `Change salt in Final dough`
   readonly changes: readonly Change[]
+  /** Of an edit that is for good: it is no step, and of the steps before it all such changes are forgotten. */
+  readonly forgets?: (change: Change) => boolean
 }
 
 interface HasId {
@@ -156,8 +162,8 @@ function applyOne(
 ): { workbook: Workbook; inverse: Change } {
   switch (change.of) {
     case 'workbook': {
-      const { name, scale, leeway, later, ...rest } = workbook
-      const before = { name, scale, leeway, later }
+      const { name, scale, leeway, currency, later, ...rest } = workbook
+      const before = { name, scale, leeway, currency, later }
       const after = { ...before, ...change.value }
       return {
         workbook: { ...rest, name: after.name, ...optionsOf(after) },

@@ -1,6 +1,8 @@
-import { finalDoughOf, newId, type Problem, sameName } from '../document/formula.js'
+import { type Formula, finalDoughOf, newId, type Problem, sameName } from '../document/formula.js'
 import type { Ingredient } from '../document/larder.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
+import { takeable, takeBuild } from '../edits/builds/build-edits.js'
+import type { LineAt } from '../edits/edit-places.js'
 import { defineIngredient } from '../edits/fetched/larder-edits.js'
 import { holdReading, releaseHold } from '../edits/hold-edits.js'
 import { enterAmount } from '../edits/line-edits.js'
@@ -15,8 +17,15 @@ export interface Offer {
   readonly edit: (workbook: Workbook) => Transaction | undefined
 }
 
-/** What can be done at once about a remark on the open formula; nothing where that is not known. */
-export function offersFor(sheet: FigureSheet, problem: Problem): readonly Offer[] {
+/**
+ * What can be done at once about a remark on the open formula; nothing where that is not known. `formulas` are those of the
+ * workbook, whose doughs it can take.
+ */
+export function offersFor(
+  sheet: FigureSheet,
+  problem: Problem,
+  formulas: readonly Formula[] = [],
+): readonly Offer[] {
   const { formula } = sheet
   const { stage = '', line = '' } = problem.where
   const at = { formula: formula.id, stage, line }
@@ -28,7 +37,7 @@ export function offersFor(sheet: FigureSheet, problem: Problem): readonly Offer[
         edit: workbook => enterAmount(workbook, at, 'weight', amount),
       }))
     case 'ingredientUnknown':
-      return countedAs(sheet, told.ingredient)
+      return [...taking(formulas, sheet, at, told.ingredient), ...countedAs(sheet, told.ingredient)]
     case 'lineWithoutAmount':
     case 'stageLeftOver':
       return takingAll(sheet, told.stage, told.code === 'lineWithoutAmount' ? told.line : undefined)
@@ -50,6 +59,25 @@ export function offersFor(sheet: FigureSheet, problem: Problem): readonly Offer[
     default:
       return []
   }
+}
+
+/** A build of the workbook or the dough of another formula, to be made for this one. */
+function taking(
+  formulas: readonly Formula[],
+  { formula }: FigureSheet,
+  at: LineAt,
+  name: string,
+): readonly Offer[] {
+  const from = takeable(formulas, formula, name)
+  if (!from) return []
+  const of = { formula: from.formula.id, stage: from.stage.id }
+  const whole = from.stage === finalDoughOf(from.formula)
+  return [
+    {
+      label: offerWords.takeBuild(whole ? '' : from.stage.name, from.formula.name),
+      edit: workbook => takeBuild(workbook, at, of),
+    },
+  ]
 }
 
 /** An ingredient of the baker's own that counts like the one whose name it holds, or for what its words say. */

@@ -10,6 +10,9 @@ export const offerWords = {
     `Count it as ${like ? like.name.charAt(0).toLowerCase() + like.name.slice(1) : countsAs.kind}`,
   likeNote: (name: string): string => `Counted like ${name}`,
   takeAll: (stage: string): string => `Take all of ${stage}`,
+  /** `stage` is '' for the whole dough. */
+  takeBuild: (stage: string, formula: string): string =>
+    stage ? `Take ${stage} as ${formula} makes it` : `Take the dough of ${formula}`,
   all: 'all of it',
   holdAt: (hold: Hold): string => `Hold it at ${heldValue(hold)}`,
   release: 'Release it',

@@ -1,4 +1,4 @@
-import { solve } from '../../engine/index.js'
+import { solve } from '../../engine/solve.js'
 import { type Demand, demandsOf, partCell, type Total } from '../cells/hold-cells.js'
 import type { Hold } from '../document/formula.js'
 import { isWeightReading, tidy } from '../document/words.js'

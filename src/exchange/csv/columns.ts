@@ -10,6 +10,7 @@ export const columns = [
   'grams',
   'percent',
   'whole dough percent',
+  'batch grams',
 ] as const
 
 export type Column = (typeof columns)[number]
@@ -24,7 +25,7 @@ export function columnOf(heading: string): Column | undefined {
 }
 
 /** Settings of a stage and of the formula that this version knows, used here or kept for those who use them. */
-export const stageSettings = ['ferments', 'base', 'keep-back', 'loss', 'step'] as const
+export const stageSettings = ['ferments', 'base', 'keep-back', 'loss', 'build', 'step'] as const
 const formulaSettings = ['note', 'group', 'flour weight', 'make', 'loss', 'bake loss'] as const
 export const isHoldSetting = (key: string): boolean => /^hold \S/.test(key)
 export const isJottingSetting = (key: string): boolean => /^jotting \S/.test(key)

@@ -99,10 +99,10 @@ export function readTable(csv: string, isHeading: (cell: string) => boolean): Ta
   return { rows: named ? rows.slice(1) : rows, delimiter, problems }
 }
 
-/** Rows of texts as RFC 4180: commas, CRLF after every row, no cell that starts a formula (see `safe-cell`). */
-export function writeTable(rows: readonly (readonly string[])[]): string {
+/** Rows of texts as RFC 4180: commas, or another sign, CRLF after every row, no cell that starts a formula (see `safe-cell`). */
+export function writeTable(rows: readonly (readonly string[])[], delimiter = ','): string {
   return `${Papa.unparse(
     rows.map(cells => cells.map(safeCell)),
-    { newline: '\r\n' },
+    { newline: '\r\n', delimiter },
   )}\r\n`
 }

@@ -25,6 +25,7 @@ export interface StageDraft {
   ferments?: boolean
   keepBack?: KeepBack
   loss?: number
+  build?: string
   readonly lines: Line[]
   readonly method: Step[]
   readonly unmarked: Map<string, number[]> // name key of an ingredient → its lines not marked as base
@@ -142,15 +143,18 @@ export class FormulaDraft {
       name: this.name,
       note: this.note ?? '',
       flourWeight: this.flourWeight ?? usualFlourWeight,
-      stages: [...this.#stages.values()].map(({ id, name, ferments, lines, method, keepBack, loss }) => ({
-        id,
-        name,
-        ...(ferments === undefined ? {} : { ferments }),
-        lines,
-        ...(keepBack ? { keepBack } : {}),
-        ...(loss ? { loss } : {}),
-        ...(method.length ? { method } : {}),
-      })),
+      stages: [...this.#stages.values()].map(
+        ({ id, name, ferments, lines, method, keepBack, loss, build }) => ({
+          id,
+          name,
+          ...(ferments === undefined ? {} : { ferments }),
+          lines,
+          ...(keepBack ? { keepBack } : {}),
+          ...(loss ? { loss } : {}),
+          ...(method.length ? { method } : {}),
+          ...(build ? { build } : {}),
+        }),
+      ),
       meanings: [...this.#meanings.values()].flatMap(({ ingredient, countsAs }) =>
         countsAs ? [{ ingredient, countsAs }] : [],
       ),

@@ -34,7 +34,7 @@ function missingColumns(columns: ReadonlyMap<Column, number>, headings: TableRow
  *   only a stage announces it. An empty formula or stage is that of the row above.
  * - `counts as` becomes a meaning of the formula where `larder` says otherwise or does not know the name.
  * - Settings of a stage: `ferments`, `base` (an ingredient of the stage: the line before it, else after),
- *   `keep-back` (a weight, or `seed`), `loss`. Of the formula: `flour weight`, `note`, `make`, `loss`, `bake
+ *   `keep-back` (a weight, or `seed`), `loss`, `build` (its name in the workbook). Of the formula: `flour weight`, `note`, `make`, `loss`, `bake
  *   loss`, and `hold` with a reading, for which the ingredient names the line of the final dough that gives. Those
  *   that are not understood, not possible or not known are kept, with a problem that says so.
  */
@@ -74,6 +74,7 @@ export function readFormulas(csv: string, larder: Larder = larderWith([])): Form
       grams: cell('grams'),
       percent: cell('percent'),
       'whole dough percent': cell('whole dough percent'),
+      'batch grams': cell('batch grams'),
     }
     if (cells.slice(headings.cells.length).some(extra => !isBlank(extra)))
       reader.say('error', {

@@ -14,7 +14,15 @@ export interface FormulasRead {
   readonly problems: Problem[]
 }
 
-const ofLines = ['amount', 'note', 'counts as', 'grams', 'percent', 'whole dough percent'] as const
+const ofLines = [
+  'amount',
+  'note',
+  'counts as',
+  'grams',
+  'percent',
+  'whole dough percent',
+  'batch grams',
+] as const
 
 /** Rows of a formula file, one after the other, into formulas. */
 export class Reader {
@@ -112,6 +120,8 @@ export class Reader {
     if (plain.bare) this.say('remark', { code: 'unitMissing', row: number, ingredient, amount }, place)
     if (amount === '' && !isBlank(row['whole dough percent']))
       this.say('warning', { code: 'onlyWholeDough', row: number, ingredient }, place)
+    else if (amount === '' && !isBlank(row['batch grams']))
+      this.say('warning', { code: 'onlyBatchGrams', row: number, ingredient }, place)
     addLine(stage, { id, ingredient, amount, note: row.note })
     if (!isBlank(row['counts as'])) this.meaning(row, formula, stage, place)
   }

@@ -163,6 +163,11 @@ class SettingRow {
     return isBlank(group) ? refused({ code: 'groupWithoutName' }) : this.#ofFormula({ group })
   }
 
+  build(): Setting {
+    const build = this.row.amount.trim()
+    return build ? this.#ofStage({ build }) : refused({ code: 'buildWithoutName' })
+  }
+
   base(): Setting {
     const { amount, ingredient } = this.row
     const named = isBlank(amount) ? ingredient : amount // it may stand in either
@@ -175,7 +180,7 @@ class SettingRow {
     return { kind: 'kept', kept: this.kept, ...(this.numbers ? this.aside : { why }) }
   }
 
-  #ofStage(fields: Partial<Pick<StageDraft, 'ferments' | 'keepBack' | 'loss'>>): StageSetting {
+  #ofStage(fields: Partial<Pick<StageDraft, 'ferments' | 'keepBack' | 'loss' | 'build'>>): StageSetting {
     return {
       kind: 'stage',
       ...this.aside,
@@ -207,6 +212,7 @@ function read(said: SettingRow): Setting {
     if (key === 'ferments') return said.ferments()
     if (key === 'keep-back') return said.keepBack()
     if (key === 'loss') return said.loss('stage')
+    if (key === 'build') return said.build()
     if (key === 'step') return said.step()
     if (key === 'flour weight') return refused({ code: 'flourWeightOfStage' })
     if (key !== 'note' && isFormulaSetting(key))

@@ -16,6 +16,7 @@ export type SettingDiagnostic =
         | 'settingAndIngredient'
         | 'noteWithoutWords'
         | 'groupWithoutName'
+        | 'buildWithoutName'
         | 'flourWeightOfStage'
         | 'baseWithoutName'
     }
@@ -64,7 +65,7 @@ export type CsvDiagnostic =
       readonly amount: string
     }
   | {
-      readonly code: 'onlyWholeDough' | 'stageCountsAsItself'
+      readonly code: 'onlyWholeDough' | 'onlyBatchGrams' | 'stageCountsAsItself'
       readonly row: number
       readonly ingredient: string
     }
@@ -117,6 +118,8 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
     `Row ${row} gives no unit for ${ingredient}: taken as ${amount}.`,
   onlyWholeDough: ({ row, ingredient }) =>
     `Row ${row} gives only a whole dough percentage for ${ingredient}, which is not read. Give it an amount.`,
+  onlyBatchGrams: ({ row, ingredient }) =>
+    `Row ${row} gives only the grams of a batch for ${ingredient}, which are not read. Give it an amount.`,
   stageCountsAsItself: ({ row, ingredient }) =>
     `Row ${row}: ${ingredient} is a stage and counts as what is in it.`,
   countsAsNotUnderstood: ({ row, ingredient, countsAs }) =>
@@ -146,6 +149,7 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
   ),
   noteWithoutWords: aboutRow(() => 'is a note without words. Write it in the amount column.'),
   groupWithoutName: aboutRow(() => 'is a group without a name. Write it in the amount column.'),
+  buildWithoutName: aboutRow(() => 'is a build without a name. Write it in the amount column.'),
   flourWeightOfStage: aboutRow(
     () => 'sets the flour weight of a stage. It is the formula’s own: leave the stage empty.',
   ),

@@ -24,6 +24,7 @@ export interface WrittenFigures {
   readonly grams?: number | undefined
   readonly percent?: number | undefined // of its stage's base
   readonly wholeDough?: number | undefined // of all flour in the dough
+  readonly batch?: number | undefined // grams weighed of it in the batch, where there is one
 }
 
 export interface WriteOptions {
@@ -81,12 +82,13 @@ function ownRows(formula: Formula): Cells[] {
 }
 
 /** What is set for a stage. */
-function stageRows({ ferments, keepBack, loss }: Stage, stage: string): Cells[] {
+function stageRows({ ferments, keepBack, loss, build }: Stage, stage: string): Cells[] {
   const rows: Cells[] = []
   if (ferments !== undefined) rows.push({ stage, setting: 'ferments', amount: ferments ? 'yes' : 'no' })
   if (keepBack)
     rows.push({ stage, setting: 'keep-back', amount: keepBack === 'seed' ? 'seed' : gramsText(keepBack) })
   if (loss) rows.push({ stage, setting: 'loss', amount: percentText(loss) })
+  if (build) rows.push({ stage, setting: 'build', amount: build })
   return rows
 }
 
@@ -144,6 +146,7 @@ function rowsOf(
         grams: figure(shown?.grams),
         percent: percent(shown?.percent),
         'whole dough percent': percent(shown?.wholeDough),
+        'batch grams': figure(shown?.batch),
       })
       if (line.base) rows.push({ stage: name, setting: 'base', amount: ingredient })
     }
@@ -162,8 +165,8 @@ function rowsOf(
  *
  * - `counts as` says what each ingredient means: the formula's own meaning, or else the larder's. The
  *   meanings of ingredients that are in no line are not written.
- * - The columns for readers (`grams`, `percent`, `whole dough percent`) hold what `figures` says, and
- *   nothing on lines without an amount, for which they would be read.
+ * - The columns for readers (`grams`, `percent`, `whole dough percent`, `batch grams`) hold what `figures` says, and
+ *   nothing on lines without an amount, for which they would be read. `batch grams` is there only where it says something.
  * - Settings kept from a file are written unless the formula says the same thing itself. A hold whose line is
  *   gone is not written, and kept states are not.
  * - The steps of a stage's method come after its lines, in their order.
@@ -175,9 +178,12 @@ export function writeFormulas(formulas: readonly Formula[], options: WriteOption
   const larder = options.larder ?? larderWith([])
   const names = distinct(formulas.map(({ name }) => named(name, unnamed.formula)))
   const rows = formulas.flatMap((formula, at) =>
-    rowsOf(formula, larder, options.figures?.(formula)).map(cells =>
-      columns.map(column => (column === 'formula' ? names[at]! : (cells[column] ?? ''))),
+    rowsOf(formula, larder, options.figures?.(formula)).map(
+      (cells): Cells => ({ ...cells, formula: names[at]! }),
     ),
   )
-  return writeTable([columns, ...rows])
+  const isThere = (column: (typeof columns)[number]) =>
+    column !== 'batch grams' || rows.some(cells => cells[column])
+  const shown = columns.filter(isThere)
+  return writeTable([shown, ...rows.map(cells => shown.map(column => cells[column] ?? ''))])
 }

@@ -44,6 +44,7 @@ export interface RestorePlan {
   readonly name: { readonly current: string; readonly incoming: string } | undefined // where they differ
   readonly scaleDiffers: boolean
   readonly leewayDiffers: boolean
+  readonly currencies: { readonly current: string; readonly incoming: string } | undefined // where both are said and differ
   readonly cleared: readonly Cleared[] // deleted where the file comes from, and not here
   readonly later: readonly string[] // names of the file's fields of a later version that are not here
 }
@@ -125,6 +126,10 @@ export function restorePlan(current: Workbook, incoming: Workbook): RestorePlan 
     name: current.name === incoming.name ? undefined : { current: current.name, incoming: incoming.name },
     scaleDiffers: !sameData(current.scale, incoming.scale),
     leewayDiffers: current.leeway !== incoming.leeway,
+    currencies:
+      current.currency && incoming.currency && current.currency !== incoming.currency
+        ? { current: current.currency, incoming: incoming.currency }
+        : undefined,
     cleared: clearedElsewhere(current, incoming),
     later: Object.keys(incoming.later ?? {}).filter(name => !Object.hasOwn(current.later ?? {}, name)),
   }
@@ -198,10 +203,13 @@ const ofIngredient = (id: string, value?: Ingredient, index?: number): Change =>
   ...(index === undefined ? {} : { index }),
 })
 
+/** A price in another currency would be taken for one in this. */
+const withoutPrice = ({ price: _price, ...ingredient }: Ingredient): Ingredient => ingredient
+
 /**
  * Brings a workbook file into the workbook, as one edit. Merging leaves all that is here as it is but for what
  * the choice says to take from the file: new things are added, under a free name each, and the workbook keeps its
- * name, its scale and each field of a later version where it has them. An edit without changes where there is nothing to do.
+ * name, its scale, its currency and each field of a later version where it has them: prices of the file in another currency are left out. An edit without changes where there is nothing to do.
  */
 export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: RestoreChoice): Transaction {
   const plan = restorePlan(current, incoming)
@@ -215,6 +223,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
             name: incoming.name,
             scale: incoming.scale,
             leeway: incoming.leeway,
+            currency: incoming.currency,
             later: incoming.later,
           },
         },
@@ -272,7 +281,8 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
   const larder = larderWith(current.larder)
   const larderIds = new Set(current.larder.map(({ id }) => id))
   for (const item of plan.ingredients) {
-    const { is, incoming: ingredient } = item
+    const { is } = item
+    const ingredient = plan.currencies ? withoutPrice(item.incoming) : item.incoming
     const then = is === 'new' ? 'beside' : is === 'same' ? 'keep' : onDifference(item)
     if (then === 'keep') continue
     if (then === 'take') {
@@ -315,6 +325,7 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
   const name = current.name === '' ? incoming.name : current.name
   const scale = current.scale ?? incoming.scale
   const leeway = current.leeway ?? incoming.leeway
+  const currency = current.currency ?? incoming.currency
   // What is here comes first and wins.
   const later =
     plan.later.length > 0 ? { ...current.later, ...incoming.later, ...current.later } : current.later
@@ -322,8 +333,9 @@ export function mergeWorkbooks(current: Workbook, incoming: Workbook, choice: Re
     name !== current.name ||
     scale !== current.scale ||
     leeway !== current.leeway ||
+    currency !== current.currency ||
     later !== current.later
   )
-    changes.unshift({ of: 'workbook', value: { name, scale, leeway, later } })
+    changes.unshift({ of: 'workbook', value: { name, scale, leeway, currency, later } })
   return clearingAway(current, { label: restoreLabels.add, changes }, { replaced: true })
 }

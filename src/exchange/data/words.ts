@@ -23,7 +23,14 @@ export type DataDiagnostic =
       readonly count: number
       readonly most: number
     }
-  | { readonly code: 'withoutFormulas' | 'nameUnreadable' | 'scaleUnreadable' | 'leewayUnreadable' }
+  | {
+      readonly code:
+        | 'withoutFormulas'
+        | 'nameUnreadable'
+        | 'scaleUnreadable'
+        | 'leewayUnreadable'
+        | 'currencyUnreadable'
+    }
   | { readonly code: 'listUnreadable'; readonly item: DataItem['item'] }
   | ({ readonly code: 'itemDamaged' } & DataItem)
   | { readonly code: 'moreUnreadable'; readonly count: number }
@@ -67,6 +74,7 @@ export const dataSentences: Sentences<DataDiagnostic> = {
   withoutFormulas: 'This file holds no list of formulas.',
   nameUnreadable: 'The name of the workbook could not be read.',
   scaleUnreadable: 'How the scale weighs could not be read; it is the usual one.',
+  currencyUnreadable: 'The currency of its prices could not be read. Choose it again in the larder.',
   leewayUnreadable: 'How far waits may move could not be read; it is the usual 15 %.',
   listUnreadable: ({ item }) => `The ${item}s of this file could not be read.`,
   itemDamaged: item => `${itemWords(item)} is damaged and was left out.`,

@@ -5,7 +5,7 @@ import { type Fields, isFields, type Tell } from '../../dough/data/fields.js'
 import { readFormulaData } from '../../dough/data/formula-data.js'
 import { readIngredientData } from '../../dough/data/ingredient-data.js'
 import type { LeftOut } from '../../dough/data/left-out.js'
-import { isLeeway, isScale } from '../../dough/document/checks.js'
+import { isCurrency, isLeeway, isScale } from '../../dough/document/checks.js'
 import { type Formula, newId, type Problem } from '../../dough/document/formula.js'
 import {
   type Cleared,
@@ -40,7 +40,7 @@ export interface WorkbookRead {
  * gives the same text, byte for byte, fields of later versions included.
  */
 export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISOString()): string {
-  const { name, scale, leeway, formulas, larder, days, bakes, cleared, later } = workbook
+  const { name, scale, leeway, currency, formulas, larder, days, bakes, cleared, later } = workbook
   const file = {
     format: formatName,
     version: formatVersion,
@@ -48,6 +48,7 @@ export function writeWorkbookFile(workbook: Workbook, savedAt = new Date().toISO
     name,
     scale,
     leeway,
+    currency,
     formulas,
     larder,
     days,
@@ -160,6 +161,7 @@ export function readWorkbookFile(text: string): WorkbookRead {
     name,
     scale,
     leeway,
+    currency,
     formulas,
     larder,
     days,
@@ -183,11 +185,13 @@ export function readWorkbookFile(text: string): WorkbookRead {
   if (scale !== undefined && !isScale(scale)) told.say('warning', { code: 'scaleUnreadable' })
   const waits = typeof leeway === 'number' && isLeeway(leeway) ? leeway : undefined
   if (leeway !== undefined && waits === undefined) told.say('warning', { code: 'leewayUnreadable' })
+  if (currency !== undefined && !isCurrency(currency)) told.say('warning', { code: 'currencyUnreadable' })
   const workbook = {
     name: typeof name === 'string' ? name : '',
     ...optionsOf({
       scale: isScale(scale) ? scale : undefined,
       leeway: waits,
+      currency: isCurrency(currency) ? currency : undefined,
       later: Object.keys(later).length > 0 ? later : undefined,
     }),
     formulas: Array.isArray(formulas) ? readItems(formulas, 'formula', readFormula, told) : [],

@@ -124,9 +124,9 @@ function yieldOf(sheet: FigureSheet, { stages }: Printed): string {
   if (batch?.make === 'pieces' || batch?.make === 'baked pieces') {
     const weighed = batch.make === 'pieces' ? 'of dough' : 'baked'
     return listed(
-      batch.pieces.map(({ count, weight }) =>
+      batch.pieces.map(({ count, weight, name = '' }) =>
         tidyText(
-          `${Number(count.toFixed(2))} ${count === 1 ? 'piece' : 'pieces'} of ${gramsSaid(weight)} ${weighed}`,
+          `${Number(count.toFixed(2))} ${count === 1 ? 'piece' : 'pieces'} of ${gramsSaid(weight)} ${weighed}${name && `, ${name}`}`,
         ),
       ),
     )

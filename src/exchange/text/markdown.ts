@@ -36,14 +36,16 @@ const paragraphs = (text: string): string[] =>
     )
     .filter(paragraph => paragraph !== '')
 
-const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`.replace(/ {2,}/g, ' ')
+/** A row of a table. */
+export const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`.replace(/ {2,}/g, ' ')
 
 /** Texts as Markdown has them; of several spaces all but the first are spelled, or they would be one. */
 const page: PageText = {
   write: text => plain(text).replace(/(?<= ) /g, '&#32;'),
   read: markdownText,
 }
-const shown = (text: string): string => pageCell(text, page)
+/** A text as a cell of a table or a heading has it. */
+export const shown = (text: string): string => pageCell(text, page)
 
 function stageText({ stage, name, facts, lines, method }: PrintedStage, hasBatch: boolean): string[] {
   const { percent, grams, batch } = figureColumns(lines)

@@ -4,6 +4,8 @@ export const titleLine = '═'
 export const stageLine = '─'
 /** How the line over the cups and spoons of a plain text begins; its reader passes over what is beneath. */
 export const householdHeading = 'Cups and spoons'
+/** The heading over the batches of several formulas, before the first of them; what is beneath is passed over. */
+export const batchesHeading = 'Batches'
 /** The heading over the allergens and cautions; in a plain text they are passed over likewise. */
 export const cautionsHeading = 'Allergens and cautions'
 

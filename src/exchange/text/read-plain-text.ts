@@ -20,7 +20,15 @@ import { readCountsAs } from '../values/counts-as.js'
 import { distinct } from '../values/distinct.js'
 import { heldBy, inProportion, readHoldValue } from '../values/hold-text.js'
 import { readGrams, readPercent } from '../values/written-weights.js'
-import { cautionsHeading, cellsIn, householdHeading, stageLine, titleLine, uncell } from './plain-cells.js'
+import {
+  batchesHeading,
+  cautionsHeading,
+  cellsIn,
+  householdHeading,
+  stageLine,
+  titleLine,
+  uncell,
+} from './plain-cells.js'
 import { headings, stepHeadings } from './plain-text.js'
 import { type TextDiagnostic, textProblem } from './words.js'
 
@@ -211,6 +219,9 @@ const newStage = (name: string): StageRead => ({
 const isUnderline = (line: string | undefined, sign: string): boolean =>
   line !== undefined && line.length >= 3 && line === sign.repeat(line.length)
 
+/** Whether a line belongs to what stands over it. */
+const isBehind = (line: string): boolean => /^>(?: |$)/.test(line)
+
 const isStepHead = (line: string): boolean => {
   const cells = cellsIn(line)
   return cells.length === stepHeadings.length && cells.every((cell, at) => cell === stepHeadings[at])
@@ -265,12 +276,14 @@ export function readPlainLines(found: readonly TextLine[] | undefined): Formulas
       read.push(formula)
       stage = undefined
       at++
-    } else if (!formula) say(row, { code: 'textBeforeTitle', row, text: line })
-    else if (isUnderline(lines[at + 1], stageLine)) {
+    } else if (!formula) {
+      if (line === `${batchesHeading}:`) isBlock = 'other'
+      else if (!(isBlock && isBehind(line))) say(row, { code: 'textBeforeTitle', row, text: line })
+    } else if (isUnderline(lines[at + 1], stageLine)) {
       stage = newStage(uncell(line))
       formula.stages.push(stage)
       at++
-    } else if (/^>(?: |$)/.test(line) && isBlock) {
+    } else if (isBehind(line) && isBlock) {
       if (isBlock === 'note')
         formula.note += `${formula.note === '' && lines[at - 1] === 'Note:' ? '' : '\n'}${line.slice(2)}`
     } else if (stage?.columns && isStepHead(line)) stage.inMethod = true

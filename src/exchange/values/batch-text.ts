@@ -4,7 +4,7 @@ import { tidy } from '../../dough/document/words.js'
 import { type DecimalMark, type PlainNumbers, plainNumbers } from './decimals.js'
 import { gramsOf, gramsText, number, weight } from './written-weights.js'
 
-const pieces = String.raw`(${number})\s*[×x*]\s*${weight}`
+const pieces = String.raw`(${number})\s*[×x*]\s*${weight}(?:\s*\(([^()]*)\))?`
 const allPieces = new RegExp(String.raw`^${pieces}(?:\s*\+\s*${pieces})*(\s+baked)?$`, 'i')
 const inPieces = new RegExp(pieces, 'gi')
 const ofDough = new RegExp(String.raw`^${weight}\s*(?:of\s+)?(dough|flour)$`, 'i')
@@ -12,14 +12,25 @@ const times = new RegExp(String.raw`^(${number})\s*times$`, 'i')
 const allOf = /^(\s*all\s+of\s+[\d.,'’\s]+(?:e[+-]?\d+)?\s*(?:g|kg|oz|lb))\s([\s\S]*\S[\s\S]*)$/i
 const allOfHead = new RegExp(String.raw`^\s*all\s+of\s+${weight}$`, 'i')
 
-/** How much to make, without its losses: `6 × 900 g + 12 × 85 g`, `all of 310 g Levain`. Empty as written. */
+/** ` (round tin)`; what parts shapes from each other is no part of a name. */
+const shapeText = (name = ''): string => {
+  const plain = name
+    .replace(/[()]/g, sign => (sign === '(' ? '[' : ']'))
+    .replace(/\s+/g, ' ')
+    .trim()
+  return plain && ` (${plain})`
+}
+
+/** How much to make, without its losses: `6 × 900 g + 12 × 85 g`, `3 × 852 g (round tin)`, `all of 310 g Levain`. Empty as written. */
 export function makeText(batch: Batch): string {
   switch (batch.make) {
     case 'as written':
       return ''
     case 'pieces':
     case 'baked pieces': {
-      const shapes = batch.pieces.map(p => `${tidy(p.count)} × ${gramsText(p.weight)}`).join(' + ')
+      const shapes = batch.pieces
+        .map(({ count, weight, name }) => `${tidy(count)} × ${gramsText(weight)}${shapeText(name)}`)
+        .join(' + ')
       return batch.make === 'pieces' ? shapes : `${shapes} baked`
     }
     case 'dough':
@@ -32,11 +43,19 @@ export function makeText(batch: Batch): string {
   }
 }
 
-/** The text with plain numbers; the name of an ingredient in it is not touched. */
+/** The text with plain numbers; the name of an ingredient and those of shapes in it are not touched. */
 export function plainMake(text: string, mark: DecimalMark): PlainNumbers {
   const [, head = text, name] = allOf.exec(text) ?? []
-  const plain = plainNumbers(head, mark)
-  return name === undefined ? plain : { ...plain, text: `${plain.text} ${name}` }
+  if (name !== undefined) {
+    const plain = plainNumbers(head, mark)
+    return { ...plain, text: `${plain.text} ${name}` }
+  }
+  // Names are kept out of its sight, as long as they are: places in the text stay what they are.
+  const names = text.match(/\([^()]*\)/g) ?? []
+  const hidden = text.replace(/\([^()]*\)/g, shape => `(${'n'.repeat(shape.length - 2)})`)
+  const plain = plainNumbers(hidden, mark)
+  let at = 0
+  return { ...plain, text: plain.text.replace(/\(n*\)/g, shape => names[at++] ?? shape) }
 }
 
 function read(text: string): Batch | undefined {
@@ -52,7 +71,11 @@ function read(text: string): Batch | undefined {
     return {
       make: shapes.at(-1) ? 'baked pieces' : 'pieces',
       pieces: [...plain.matchAll(inPieces)].map(
-        ([, count, digits, unit]): Pieces => ({ count: Number(count), weight: gramsOf(digits, unit) }),
+        ([, count, digits, unit, name = '']): Pieces => ({
+          count: Number(count),
+          weight: gramsOf(digits, unit),
+          ...(name.trim() && { name: name.trim() }),
+        }),
       ),
     }
   const [, digits, unit, what] = ofDough.exec(plain) ?? []

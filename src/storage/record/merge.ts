@@ -29,7 +29,7 @@ export interface Merged {
  * (`base` → `theirs`), and loses nothing:
  * a formula changed in one of them is taken as changed; changed in both, theirs stays and mine is kept beside it as a
  * copy named “… (from another tab)”; deleted in one and changed in the other, the changed one is kept. Likewise the
- * larder's ingredients, the days and the bakes. What one of them deleted is cleared away, unless it is kept after all. Theirs decides the workbook's name, its scale, its leeway, its fields of later versions and the order where both
+ * larder's ingredients, the days and the bakes. What one of them deleted is cleared away, unless it is kept after all. Theirs decides the workbook's name, its scale, its leeway, its currency, its fields of later versions and the order where both
  * changed them.
  */
 export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged {
@@ -41,6 +41,7 @@ export function merge(base: Workbook, mine: Workbook, theirs: Workbook): Merged 
     ...optionsOf({
       scale: decides('scale').scale,
       leeway: decides('leeway').leeway,
+      currency: decides('currency').currency,
       later: decides('later').later,
     }),
     name: decides('name').name,

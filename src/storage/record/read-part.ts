@@ -1,7 +1,7 @@
 import { type Fields, isFields, type Tell } from '../../dough/data/fields.js'
 import type { LeftOut } from '../../dough/data/left-out.js'
 import { isPlain } from '../../dough/data/plain.js'
-import { isLeeway, isScale } from '../../dough/document/checks.js'
+import { isCurrency, isLeeway, isScale } from '../../dough/document/checks.js'
 import { optionsOf, type Unread } from '../../dough/document/workbook.js'
 
 export const hasTexts = (value: unknown, ...names: readonly string[]): value is Fields =>
@@ -27,15 +27,18 @@ export function readPart<T>(part: unknown, read: ReadData<T>): PartRead<T> {
 export const optionsIn = ({
   scale,
   leeway,
+  currency,
   later,
 }: {
   readonly scale?: unknown
   readonly leeway?: unknown
+  readonly currency?: unknown
   readonly later?: unknown
 } = {}): ReturnType<typeof optionsOf> =>
   optionsOf({
     scale: isScale(scale) ? scale : undefined,
     leeway: typeof leeway === 'number' && isLeeway(leeway) ? leeway : undefined,
+    currency: isCurrency(currency) ? currency : undefined,
     later: isFields(later) && isPlain(later) ? later : undefined,
   })
 

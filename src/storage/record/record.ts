@@ -38,6 +38,7 @@ interface Head {
   readonly days?: unknown // ids of days, in their order; left out: none
   readonly scale?: unknown // left out: the usual one
   readonly leeway?: unknown // likewise
+  readonly currency?: unknown
   readonly later?: unknown // the workbook's
 }
 
@@ -294,7 +295,14 @@ export function changesTo(
   const origin = known ?? (head === undefined ? nothingStored : undefined)
   if (!origin) throw new ChangedElsewhere()
 
-  const { scale: _scale, leeway: _leeway, later: _later, days: _days, ...others } = origin.head ?? {}
+  const {
+    scale: _scale,
+    leeway: _leeway,
+    currency: _currency,
+    later: _later,
+    days: _days,
+    ...others
+  } = origin.head ?? {}
   const days = [...(workbook.days ?? []).map(({ id }) => id), ...origin.damagedDays]
   const nextHead: Head = {
     ...others,

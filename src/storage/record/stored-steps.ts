@@ -94,9 +94,9 @@ function isChange(change: unknown): change is Change {
   }
 }
 
-const optionsAre = ({ scale, leeway, later }: Partial<Workbook>): boolean => {
-  const read = optionsIn({ scale, leeway, later })
-  return read.scale === scale && read.leeway === leeway && read.later === later
+const optionsAre = ({ scale, leeway, currency, later }: Partial<Workbook>): boolean => {
+  const read = optionsIn({ scale, leeway, currency, later })
+  return read.scale === scale && read.leeway === leeway && read.currency === currency && read.later === later
 }
 
 /** Of a baker's place only texts are used, each looked for before it is gone to. */

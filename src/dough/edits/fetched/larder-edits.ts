@@ -3,11 +3,15 @@ import type { Transaction, Workbook } from '../../document/workbook.js'
 import { clearingAway } from '../clear-away.js'
 import { fetchedLabels } from './fetched-words.js'
 
-/** Puts an ingredient of the baker's own in the larder, or in the place of the one with its id. */
-export function defineIngredient(ingredient: Ingredient): Transaction {
+/**
+ * Puts an ingredient of the baker's own in the larder, or in the place of the one with its id. `currency`: that of all prices
+ * from now on, where another was chosen or none was said before.
+ */
+export function defineIngredient(ingredient: Ingredient, currency?: string): Transaction {
+  const put = { of: 'ingredient', id: ingredient.id, value: ingredient } as const
   return {
     label: fetchedLabels.defineIngredient(ingredient.name),
-    changes: [{ of: 'ingredient', id: ingredient.id, value: ingredient }],
+    changes: currency === undefined ? [put] : [put, { of: 'workbook', value: { currency } }],
   }
 }
 

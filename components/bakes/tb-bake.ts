@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { type Bake, type FigureName, figureNames, minutesOf, tasteNames } from '../../src/day/bench/bake.js'
 import { bakesIn } from '../../src/day/bench/bake-data.js'
 import { keepAsBaked } from '../../src/day/bench/bake-formula.js'
-import { type BakeRecord, bakeRecord, beside } from '../../src/day/bench/bake-record.js'
+import { type BakeRecord, bakedWith, bakeRecord, beside } from '../../src/day/bench/bake-record.js'
 import { changeBake, removeBake } from '../../src/day/bench/bench-edits.js'
 import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
@@ -10,13 +10,17 @@ import { boundsText } from '../../src/day/plan/words.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
+import { databaseOfPage } from '../base/database-of-page.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { goTo } from '../base/hash.js'
 import { gramDigits, showDecimals, showNumber } from '../base/numbers.js'
+import { partNotFetched } from '../base/words.js'
 import '../controls/tb-grow.js'
+import { databasePhotographs } from '../../src/storage/photographs/photographs.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { bakeStyles } from './bake-styles.js'
-import { bakeWords, figureWords, tasteWords } from './words.js'
+import './photographs/tb-photographs.js'
+import { bakesOfWords, bakeWords, figureWords, tasteWords } from './words.js'
 
 /** A bake: what was done when, what went in, what was measured, how it was; beside the formula, or another bake of it. */
 export class TbBake extends BaseElement {
@@ -50,7 +54,8 @@ export class TbBake extends BaseElement {
   }
 
   #record(bake: Bake): BakeRecord {
-    return bakeRecord(bake, this.larder, this.workbook.scale)
+    const { workbook, larder } = this
+    return bakeRecord(bake, larder, workbook.scale, bakedWith(bake, bakesIn(workbook)))
   }
 
   override render() {
@@ -59,8 +64,11 @@ export class TbBake extends BaseElement {
     const other = all.find(({ id }) => id === this.other)
     const record = this.#record(bake)
     const against = other && this.#record(other)
-    return html`<main>
-      <a class="all" href="#bench">${bakeWords.all}</a>
+    return html`<main class="two">
+      <nav>
+        <a class="all" href="#bench">${bakeWords.all}</a>
+        <a href="#bench/of/${bake.formula.id}">${bakesOfWords.ofBread(bake.name)}</a>
+      </nav>
       <h1>${bake.name}</h1>
       <p class="soft">${dateText(bake.at.slice(0, 10), this.numbers.language)}</p>
       ${
@@ -73,13 +81,18 @@ export class TbBake extends BaseElement {
             </label>`
           : nothing
       }
-      ${this.#steps(record, against, bake, other)} ${this.#weights(record, against)} ${this.#figures(record, against)}
-      ${this.#said()}
+      <div class="left">${this.#steps(record, against, bake, other)} ${this.#weights(record, against)}</div>
+      <div class="right">
+        ${this.#said()}
+        <tb-photographs .bake=${bake.id} .numbers=${this.numbers} ?readOnly=${readOnly}></tb-photographs>
+        ${this.#figures(record, against)}
+      </div>
       ${
         readOnly
           ? nothing
           : html`<div class="do">
               <button class="lined" @click=${() => this.#again(record)}>${bakeWords.again}</button>
+              <button class="lined" @click=${this.#print}>${bakeWords.print}</button>
               ${
                 this.sure
                   ? html`<span role="alert">${bakeWords.sure}</span>
@@ -183,7 +196,7 @@ export class TbBake extends BaseElement {
                 ${rows.map(([here, there]) => {
                   const one = (here ?? there)!
                   return html`<tr>
-                    <th scope="row">${figureWords[one.what].name}<small>${one.at}</small></th>
+                    <th scope="row">${figureWords[one.what].name}<small>${bakeWords.atStep(one.at, one.stage)}</small></th>
                     <td>${shown(one.what, here?.value)}</td>
                     ${against ? html`<td class="soft">${shown(one.what, there?.value)}</td>` : nothing}
                   </tr>`
@@ -195,7 +208,8 @@ export class TbBake extends BaseElement {
       ${
         readOnly
           ? nothing
-          : html`<div class="figures">
+          : html`<p class="soft afterwards">${bakeWords.figuresAfterwards}</p>
+              <div class="figures">
               ${figureNames.map(what => {
                 const own = bake.figures.find(one => one.what === what && one.moment === '')
                 return html`<label>${figureWords[what].name}
@@ -282,8 +296,29 @@ export class TbBake extends BaseElement {
   #remove = (): void => {
     const { id, name } = this.bake
     if (!this.#edit(workbook => removeBake(workbook, id))) return
+    const photographs = databasePhotographs(databaseOfPage())
+    void photographs.removeOf(id).finally(() => photographs.close())
     say(this, bakeWords.removed(name))
     goTo('bench')
+  }
+
+  /** The page stands beside the app, which hides itself meanwhile. */
+  #print = async (): Promise<void> => {
+    try {
+      await import('./tb-bake-print.js')
+    } catch {
+      return say(this, partNotFetched)
+    }
+    const { bake, numbers } = this
+    const page = document.createElement('tb-bake-print')
+    Object.assign(page, { bake, numbers, record: this.#record(bake) })
+    page.addEventListener('tb-alone', event => {
+      const { detail } = event as CustomEvent<boolean>
+      this.dispatchEvent(new CustomEvent('tb-alone', { detail, bubbles: true, composed: true }))
+      if (!detail) page.remove()
+    })
+    document.body.append(page)
+    await page.show()
   }
 
   static override styles = bakeStyles

@@ -1,5 +1,5 @@
-import { css } from 'lit'
-import { slim } from '../styles/breakpoints.js'
+import { css, unsafeCSS } from 'lit'
+import { isWide, slim } from '../styles/breakpoints.js'
 
 /** A bake as a page of a notebook: tables between rules, then how it was. */
 export const bakeStyles = css`
@@ -12,14 +12,21 @@ export const bakeStyles = css`
     max-width: 820px;
     padding: 14px var(--edge) 60px;
   }
-  .all {
-    display: inline-block;
-    padding: 8px 0;
+  nav {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 22px;
+  }
+  nav a {
+    display: inline-flex;
+    align-items: center;
+    min-height: 44px;
     color: var(--accent);
     text-decoration: none;
   }
   .all::before {
-    content: '‹ ';
+    content: '‹';
+    padding-right: 7px;
   }
   h1 {
     margin: 0;
@@ -73,6 +80,13 @@ export const bakeStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-fine);
     border-bottom-color: var(--rule-strong);
+  }
+  td {
+    white-space: nowrap;
+  }
+  .afterwards {
+    margin: 14px 0 0;
+    font-size: var(--size-small);
   }
   .differs {
     font-weight: 680;
@@ -139,6 +153,17 @@ export const bakeStyles = css`
     gap: 10px;
     align-items: center;
     margin-top: 26px;
+  }
+  @media ${unsafeCSS(isWide)} {
+    .two {
+      display: grid;
+      grid-template-columns: minmax(0, 760px) minmax(320px, 480px);
+      gap: 0 64px;
+      max-width: none;
+    }
+    .two > :not(.left, .right) {
+      grid-column: 1 / -1;
+    }
   }
   @media ${slim} {
     legend {

@@ -1,0 +1,269 @@
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
+import { type EachMakes, forClass } from '../../src/dough/about/class-batch.js'
+import type { HouseholdOptions } from '../../src/dough/about/household.js'
+import { type Formula, sameName } from '../../src/dough/document/formula.js'
+import { type Larder, larderOf } from '../../src/dough/document/larder.js'
+import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
+import { openSheet } from '../../src/dough/sheet/sheet.js'
+import { paperStyles } from '../card/paper-styles.js'
+import { PrintedPage } from '../card/printed-page.js'
+import { barWords } from '../card/words.js'
+import { ownMeasures } from '../controls/tb-measures.js'
+import { TypedFields } from '../controls/typed-fields.js'
+import { listSelect, ownList } from '../sheet/allergen-list.js'
+import { readNumber } from '../typed/typed-numbers.js'
+import { type HandoutBread, type HandoutPart, handoutParts } from './handout-page.js'
+import { handoutStyles } from './handout-styles.js'
+import { type BlockAt, paged } from './pages.js'
+import { handoutBarWords, handoutWords, makesWords } from './words.js'
+import '../controls/tb-measures.js'
+
+const usualPeople = 8
+const mostPeople = 999
+const againLines = 2 // of type, that stand over a formula that goes on
+const types = [11, 10.4, 9.8] as const // points; a smaller one where it saves a page
+
+/** Formulas for a class, in one print: what each makes and all together, block by block on pages. */
+export class TbHandout extends PrintedPage {
+  static override properties: PropertyDeclarations = {
+    workbook: { attribute: false },
+    larder: { attribute: false },
+    chosen: { state: true },
+    states: { state: true },
+    people: { state: true },
+    makes: { state: true },
+    measures: { state: true },
+    notes: { state: true },
+    layout: { state: true },
+  }
+
+  declare workbook: Workbook
+  declare larder: Larder
+  declare private chosen: readonly string[] // ids of formulas
+  declare private states: ReadonlyMap<string, string> // ids of kept states, by those of their formulas
+  declare private people: number
+  declare private makes: EachMakes
+  declare private measures: HouseholdOptions | undefined
+  declare private notes: boolean
+  declare private layout: readonly (readonly BlockAt[])[] // the pages as they were last measured
+
+  readonly #fields = new TypedFields(this, () => 'handout')
+  #breads: readonly HandoutBread[] = []
+  #madeOf: readonly unknown[] = []
+
+  constructor() {
+    super()
+    this.workbook = emptyWorkbook
+    this.larder = larderOf([])
+    this.chosen = []
+    this.states = new Map()
+    this.people = usualPeople
+    this.makes = 'piece'
+    this.measures = undefined
+    this.notes = true
+    this.layout = []
+  }
+
+  /** Shows the handout of the formula with that id, or of several. */
+  async show({
+    formula,
+    formulas = formula ? [formula] : [],
+  }: {
+    formula?: string
+    formulas?: readonly string[]
+  }) {
+    if (this.shown) return
+    this.chosen = formulas
+    this.#fields.forget()
+    if (this.printed) await this.open()
+  }
+
+  get #formulas(): readonly Formula[] {
+    return this.workbook.formulas.filter(f => this.chosen.includes(f.id))
+  }
+
+  /** The group that all of them are in, or the workbook. */
+  get #heading(): string {
+    const [first, ...others] = this.#formulas
+    const group = first?.group ?? ''
+    const isCommon = group !== '' && others.every(f => sameName(f.group ?? '', group))
+    return isCommon ? group : this.workbook.name || handoutWords.name
+  }
+
+  protected override get printed(): { readonly name: string } | undefined {
+    return this.#formulas.length ? { name: `${handoutWords.name}: ${this.#heading}` } : undefined
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { workbook, larder, people, makes, states, chosen } = this
+    const madeOf = [workbook.formulas, workbook.scale, larder, people, makes, states, chosen]
+    if (this.shown && madeOf.some((part, at) => part !== this.#madeOf[at])) {
+      this.#madeOf = madeOf
+      this.#breads = this.#formulas.map(formula => this.#bread(formula))
+    }
+    super.willUpdate(changed)
+  }
+
+  #bread(formula: Formula): HandoutBread {
+    const state = formula.states?.find(({ id }) => id === this.states.get(formula.id))
+    const { each, all } = forClass(state?.formula ?? formula, this.people, this.makes)
+    const sheet = (of: Formula) => openSheet(of, this.larder, this.workbook.scale)
+    return {
+      name: state ? handoutWords.ofThem(formula.name, state.name) : formula.name,
+      each: sheet(each),
+      all: sheet(all),
+    }
+  }
+
+  #parts(): readonly HandoutPart[] {
+    const { people, numbers, measures, notes } = this
+    return handoutParts({
+      heading: this.#heading,
+      people,
+      breads: this.#breads,
+      numbers,
+      measures,
+      notes,
+      list: ownList(numbers.language),
+      level: this.layout.length > 1 ? 2 : 1,
+    })
+  }
+
+  protected override papers(): readonly TemplateResult[] {
+    const parts = this.#parts()
+    const all = parts.flatMap(({ blocks }, part) => blocks.map((_, block): BlockAt => [part, block]))
+    const isMeasured = this.layout.flat().length === all.length
+    return (isMeasured ? this.layout : [all]).map(page => this.#page(parts, page))
+  }
+
+  #page(parts: readonly HandoutPart[], blocks: readonly BlockAt[]): TemplateResult {
+    const [part = 0, block = 0] = blocks[0] ?? []
+    const again = block > 0 ? parts[part]?.name : undefined
+    return html`${again ? html`<p class="again">${handoutWords.again(again)}</p>` : nothing}
+      ${blocks.map(([part, block]) => html`<div class="block" data-part=${part}>${parts[part]?.blocks[block]}</div>`)}`
+  }
+
+  /** The pages in a type of so many points. */
+  #pagesIn(type: number): readonly (readonly BlockAt[])[] {
+    this.style.setProperty('--type', `${type}`)
+    const papers = [...this.renderRoot.querySelectorAll<HTMLElement>('.paper')]
+    for (const paper of papers) paper.classList.add('fitted')
+    const parts: number[][] = []
+    for (const block of this.renderRoot.querySelectorAll<HTMLElement>('.block')) {
+      const part = Number(block.dataset.part)
+      parts[part] ??= []
+      parts[part].push(block.getBoundingClientRect().height)
+    }
+    const [first] = papers
+    const height = first ? this.heightOfPage(first) : Infinity
+    const line = first ? Number.parseFloat(getComputedStyle(first).lineHeight) : 0
+    for (const paper of papers) paper.classList.remove('fitted')
+    const isFormula = (at: number) => at > 0 && at < parts.length - 1
+    const sized = parts.map((heights, at) => ({ heights, isFormula: isFormula(at) }))
+    return paged(sized, height, againLines * line)
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (this.shown && this.printed && !(changed.size === 1 && changed.has('pages'))) {
+      const tried = types.map(type => ({ type, layout: this.#pagesIn(type) }))
+      const { type, layout } = tried.reduce((best, one) =>
+        one.layout.length < best.layout.length ? one : best,
+      )
+      this.style.setProperty('--type', `${type}`)
+      if (JSON.stringify(layout) !== JSON.stringify(this.layout)) {
+        this.layout = layout
+        return
+      }
+    }
+    super.updated(changed)
+  }
+
+  protected override fit(paper: HTMLElement): number {
+    paper.classList.add('fitted')
+    const pages = this.pagesOf(paper)
+    paper.classList.remove('fitted')
+    return pages
+  }
+
+  protected override choices(): TemplateResult {
+    return html`<label class="choice">
+        <span>${handoutBarWords.people}</span>
+        ${this.#fields.field({
+          name: 'people',
+          label: handoutBarWords.peopleFor,
+          kept: `${this.people}`,
+          short: true,
+          take: typed => this.#takePeople(typed),
+        })}
+      </label>
+      <label class="choice">
+        <span>${handoutBarWords.makes}</span>
+        <select @change=${this.#chooseMakes}>
+          ${(Object.keys(makesWords) as EachMakes[]).map(
+            makes =>
+              html`<option value=${makes} ?selected=${makes === this.makes}>${makesWords[makes]}</option>`,
+          )}
+        </select>
+      </label>
+      ${this.#fields.faults('people')}`
+  }
+
+  protected override more(): TemplateResult {
+    const kept = this.#formulas.filter(({ states }) => states?.length)
+    return html`<div class="more">
+      ${this.box(barWords.notes, this.notes, on => {
+        this.notes = on
+      })}
+      ${this.box(barWords.cupsAndSpoons, this.measures !== undefined, on => {
+        this.measures = on ? ownMeasures(this.numbers.language) : undefined
+      })}
+      <label class="choice" @change=${() => this.requestUpdate()}>
+        <span>${barWords.allergensIn}</span>
+        ${listSelect(ownList(this.numbers.language))}
+      </label>
+      ${kept.map(formula => this.#stateOf(formula))}
+      ${this.measures ? html`<tb-measures .measures=${this.measures} @tb-measures=${this.#measure}></tb-measures>` : nothing}
+    </div>`
+  }
+
+  /** Which state of a formula is printed. */
+  #stateOf({ id, name, states = [] }: Formula): TemplateResult {
+    const chosen = this.states.get(id)
+    return html`<label class="choice">
+      <span>${handoutBarWords.state(name)}</span>
+      <select
+        @change=${(event: Event) => {
+          this.states = new Map(this.states).set(id, (event.target as HTMLSelectElement).value)
+        }}
+      >
+        <option value="" ?selected=${!chosen}>${handoutBarWords.asItIs}</option>
+        ${[...states].reverse().map(state => html`<option value=${state.id} ?selected=${state.id === chosen}>${state.name}</option>`)}
+      </select>
+    </label>`
+  }
+
+  #takePeople(typed: string): string | undefined {
+    const people = readNumber(typed, this.numbers)
+    if (people === undefined || !Number.isInteger(people) || people < 1 || people > mostPeople)
+      return handoutBarWords.notPeople(typed.trim())
+    this.people = people
+    return undefined
+  }
+
+  #chooseMakes = (event: Event): void => {
+    this.makes = (event.target as HTMLSelectElement).value as EachMakes
+  }
+
+  #measure = ({ detail }: CustomEvent<HouseholdOptions>): void => {
+    this.measures = detail
+  }
+
+  static override styles = [paperStyles, handoutStyles]
+}
+customElements.define('tb-handout', TbHandout)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-handout': TbHandout
+  }
+}

@@ -1,0 +1,172 @@
+import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
+import { dateText } from '../../src/day/out/day-text.js'
+import { changeBreads, changeFormulas, commonCount, type HowMany } from '../../src/day/trade/order-edits.js'
+import { unevenOn } from '../../src/day/trade/uneven.js'
+import type { Day } from '../../src/dough/document/day.js'
+import type { Larder } from '../../src/dough/document/larder.js'
+import type { Workbook } from '../../src/dough/document/workbook.js'
+import { newDay } from '../../src/dough/edits/fetched/day-edits.js'
+import '../batch/tb-how-many.js'
+import { BaseElement } from '../base/base-element.js'
+import { wish } from '../base/events.js'
+import { hashFrom } from '../base/hash.js'
+import { DayPlanner } from '../day/day-planner.js'
+import { factsInWords } from '../day/facts-in-words.js'
+import { today } from '../day/tb-day-list.js'
+import { costsList } from './costs-list.js'
+import { listedBuilds } from './listed-builds.js'
+import { hasPrices, needsTable } from './needs-table.js'
+import './orders/tb-orders.js'
+import './tb-trade-out.js'
+import './tb-weigh-lists.js'
+import { orderPlaceStyles } from './order-place-styles.js'
+import { sayRound } from './trade-figures.js'
+import { type TradeShown, tradeShown } from './trade-shown.js'
+import { costWords, needWords, orderPlaceWords, tradeOutWords, unevenWords, weighWords } from './words.js'
+
+/** What is shown: a day, or one formula by itself as a day of its own. */
+interface Shown {
+  readonly day: Day
+  readonly isDay: boolean
+}
+
+/** What to weigh and order for the day or the formula that the address names. */
+export class TbOrderPlace extends BaseElement {
+  static override properties: PropertyDeclarations = {
+    workbook: { attribute: false },
+    larder: { attribute: false },
+  }
+
+  declare workbook: Workbook
+  declare larder: Larder
+
+  readonly #planner = new DayPlanner(() => this.requestUpdate())
+  #address = ''
+  #alone: { readonly of: unknown; readonly day: Day } | undefined // the day of a formula by itself
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    window.addEventListener('hashchange', this.#followAddress)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    window.removeEventListener('hashchange', this.#followAddress)
+    this.#planner.close()
+  }
+
+  #followAddress = (): void => {
+    if (location.hash.startsWith('#order')) this.requestUpdate()
+  }
+
+  get #shown(): Shown | undefined {
+    const day = this.workbook.days?.find(({ id }) => id === this.#address)
+    if (day) return { day, isDay: true }
+    const formula = this.workbook.formulas.find(({ id }) => id === this.#address)
+    if (!formula) return undefined
+    if (this.#alone?.of !== formula) {
+      const { id, name, batch = { make: 'as written' } } = formula
+      const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
+      const alone = newDay({ name, date: today(), zone, asleep: [], breads: [{ id, formula: id, batch }] })
+      this.#alone = { of: formula, day: { ...alone, id } }
+    }
+    return { day: this.#alone!.day, isDay: false }
+  }
+
+  protected override willUpdate(): void {
+    const address = hashFrom('#order/'.length)
+    if (address !== this.#address) scrollTo({ top: 0 })
+    this.#address = address
+    const shown = this.#shown
+    if (shown?.isDay && shown.day.breads.length) this.#planner.plan(shown.day, this.workbook, this.larder)
+  }
+
+  protected override updated(): void {
+    document.title = orderPlaceWords.title(this.#shown?.day.name ?? '')
+  }
+
+  override render() {
+    const shown = this.#shown
+    if (!shown)
+      return html`<main>
+        <h1>${orderPlaceWords.heading}</h1>
+        <p>${orderPlaceWords.gone} <a href="#days">${orderPlaceWords.allDays}</a></p>
+      </main>`
+    const { day, isDay } = shown
+    const { opened, lastGood } = this.#planner.state
+    const planned = isDay ? (opened?.plan ? opened : lastGood) : undefined
+    const trade = tradeShown(day, this.workbook, this.larder, this.numbers, planned)
+    return html`<main>
+      <a class="back" href=${isDay ? `#days/${day.id}` : `#${day.id}`}>${day.name}</a>
+      <h1>${orderPlaceWords.heading}</h1>
+      <p class="said">${isDay ? factsInWords(day, this.workbook, this.numbers) : dateText(day.date, this.numbers.language)}</p>
+      ${this.#howMuch(shown)} ${this.#needs(trade)}
+    </main>`
+  }
+
+  #howMuch({ day, isDay }: Shown): TemplateResult | typeof nothing {
+    if (this.readOnly) return nothing
+    const count = commonCount(day.breads.map(({ batch }) => batch))
+    const edit = (howMany: HowMany) => (workbook: Workbook) =>
+      isDay ? changeBreads(workbook, day.id, howMany) : changeFormulas(workbook, [day.id], howMany)
+    return html`<section class="much" aria-label=${orderPlaceWords.howMuch}>
+      ${isDay ? html`<tb-orders .day=${day} .workbook=${this.workbook} .numbers=${this.numbers}></tb-orders>` : nothing}
+      ${
+        day.breads.length
+          ? html`<tb-how-many kind="order ${day.id} many" .count=${count} .edit=${edit} .numbers=${this.numbers}></tb-how-many>`
+          : nothing
+      }
+    </section>`
+  }
+
+  #needs(trade: TradeShown): TemplateResult {
+    const { made, needs, costs, style, nameOf, isTimed } = trade
+    const { day, formulas, missing } = made
+    if (day.breads.length === 0) return html`<p>${orderPlaceWords.none}</p>`
+    const uneven = unevenOn(day, formulas, costs)
+    const weigh = (grams: number) => sayRound(grams, this.numbers)
+    const choose = (ingredient: string) => wish(this, { want: 'define', ingredient })
+    return html`${missing ? html`<p class="remark">${orderPlaceWords.missing(missing)}</p>` : nothing}
+      ${
+        uneven.length
+          ? html`<ul class="uneven" aria-label=${orderPlaceWords.toKnow}>
+              ${uneven.map(one => html`<li>${unevenWords(one, weigh)}</li>`)}
+            </ul>`
+          : nothing
+      }
+      ${
+        needs.all.length === 0
+          ? html`<p>${orderPlaceWords.nothingToWeigh}</p>`
+          : html`<section aria-labelledby="needs">
+                <h2 id="needs">${needWords.heading}</h2>
+                ${needsTable(needs, style, choose)}
+              </section>
+              ${
+                hasPrices(needs)
+                  ? html`<section aria-labelledby="costs">
+                      <h2 id="costs">${costWords.heading}</h2>
+                      ${costsList(costs, style, nameOf)}
+                    </section>`
+                  : nothing
+              }
+              <section class="weigh" aria-labelledby="weigh">
+                <h2 id="weigh">${weighWords.heading}</h2>
+                <p class="hint">${isTimed ? weighWords.order : weighWords.written}</p>
+                <tb-weigh-lists .of=${day.id} .builds=${listedBuilds(trade)} .numbers=${this.numbers}></tb-weigh-lists>
+              </section>
+              <section class="out" aria-labelledby="out">
+                <h2 id="out">${tradeOutWords.heading}</h2>
+                <tb-trade-out .shown=${trade} .numbers=${this.numbers}></tb-trade-out>
+              </section>`
+      }`
+  }
+
+  static override styles = orderPlaceStyles
+}
+customElements.define('tb-order-place', TbOrderPlace)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-order-place': TbOrderPlace
+  }
+}

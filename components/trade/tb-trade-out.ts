@@ -1,0 +1,80 @@
+import { css, html, nothing, type PropertyDeclarations } from 'lit'
+import { writeTradeText } from '../../src/day/trade/trade-text.js'
+import { writeTotals } from '../../src/exchange/csv/day-totals.js'
+import { BaseElement } from '../base/base-element.js'
+import { copyText } from '../base/copy-text.js'
+import { downloadFile } from '../base/download.js'
+import { say } from '../base/events.js'
+import type { TradeShown } from './trade-shown.js'
+import { textsOf } from './trade-texts.js'
+import { tradeOutWords } from './words.js'
+
+/** What to weigh and order, for an office program, for a message, on paper. */
+export class TbTradeOut extends BaseElement {
+  static override properties: PropertyDeclarations = {
+    shown: { attribute: false },
+    text: { state: true },
+  }
+
+  declare shown: TradeShown | undefined
+  declare private text: string // to be copied by hand, where the browser does not do it
+
+  constructor() {
+    super()
+    this.text = ''
+  }
+
+  override render() {
+    return html`<div class="row">
+        <button class="lined" @click=${this.#file}>${tradeOutWords.file}</button>
+        <button class="lined" @click=${this.#copy}>${tradeOutWords.copy}</button>
+        <button class="lined" @click=${() => print()}>${tradeOutWords.print}</button>
+      </div>
+      ${this.text ? html`<textarea readonly rows="8" aria-label=${tradeOutWords.text} .value=${this.text}></textarea>` : nothing}`
+  }
+
+  #file = (): void => {
+    const { needs, style, made } = this.shown!
+    const text = writeTotals(needs, { decimal: style.numbers.decimal, currency: style.currency })
+    const file = `${tradeOutWords.fileName(made.day.date)}.csv`
+    downloadFile(text, 'text/csv', file)
+    say(this, tradeOutWords.downloaded(file))
+  }
+
+  #copy = async (): Promise<void> => {
+    const text = writeTradeText(textsOf(this.shown!))
+    const isCopied = await copyText(text)
+    this.text = isCopied ? '' : text
+    say(this, isCopied ? tradeOutWords.copied : tradeOutWords.notCopied)
+    if (isCopied) return
+    await this.updateComplete
+    this.renderRoot.querySelector('textarea')?.select()
+  }
+
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    .row {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 8px 12px;
+    }
+    textarea {
+      width: 100%;
+      margin-top: 12px;
+    }
+    @media print {
+      :host {
+        display: none;
+      }
+    }
+  `
+}
+customElements.define('tb-trade-out', TbTradeOut)
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tb-trade-out': TbTradeOut
+  }
+}

@@ -1,0 +1,49 @@
+import { dateText } from '../../src/day/out/day-text.js'
+import type { TradeTexts } from '../../src/day/trade/trade-text.js'
+import { listedBuilds } from './listed-builds.js'
+import { hasPrices } from './needs-table.js'
+import { costSaid, sayCost, sayScale, shopSaid, sumRemarks } from './trade-figures.js'
+import type { TradeShown } from './trade-shown.js'
+import { needWords, weighWords } from './words.js'
+
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
+
+/** What to weigh and order, as texts. */
+export function textsOf(shown: TradeShown): TradeTexts {
+  const { needs, costs, style, made, nameOf } = shown
+  const { numbers } = style
+  const priced = hasPrices(needs)
+  return {
+    name: plain(made.day.name),
+    date: dateText(made.day.date, numbers.language),
+    needs: needs.all.map(need => {
+      const weight = sayScale(need.grams, numbers)
+      const about = [shopSaid(need, style), priced ? costSaid(need, style) : ''].filter(Boolean).join(' · ')
+      return {
+        name: need.name,
+        figure: plain(need.isAll ? weight : needWords.atLeast(weight)),
+        about: plain(about),
+      }
+    }),
+    remarks: priced ? sumRemarks(needs.used).map(plain) : [],
+    costs: priced
+      ? [
+          ...costs.map(({ of, cost }) => ({ name: nameOf(of), figure: plain(sayCost(cost, style)) })),
+          { name: needWords.used, figure: plain(sayCost(needs.used, style)) },
+        ]
+      : [],
+    lists: listedBuilds(shown).map(({ build, name, about }) => ({
+      name: plain([name, about].filter(Boolean).join(', ')),
+      lines: [
+        ...build.lines.map(({ ingredient, grams, note }) => ({
+          name: ingredient,
+          figure: grams === undefined ? weighWords.unknown : plain(sayScale(grams, numbers)),
+          ...(note && { about: note }),
+        })),
+        ...(build.total === undefined
+          ? []
+          : [{ name: weighWords.total, figure: plain(sayScale(build.total, numbers)) }]),
+      ],
+    })),
+  }
+}

@@ -1,0 +1,44 @@
+import { type Sentences, wording } from '../../engine/index.js'
+
+/** What a baker has to know or to settle before a label is used. */
+export type LabelDiagnostic =
+  | { readonly code: 'labelBakeLossUnsaid' | 'labelWaterGone' | 'labelNothingWeighed' }
+  | { readonly code: 'labelWeightUnknown'; readonly ingredient: string }
+  | {
+      readonly code: 'labelLinesUnsaid' | 'labelAllergensUnknown' | 'labelMadeOfUnsaid'
+      readonly ingredients: readonly string[]
+    }
+  | { readonly code: 'labelStarterFlour'; readonly starter: string; readonly flour: string }
+  | { readonly code: 'labelStarterFlourUnknown'; readonly starter: string }
+  | { readonly code: 'labelToCheck'; readonly ingredient: string; readonly entry: string }
+  | { readonly code: 'labelKindNotNamed'; readonly ingredient: string; readonly entry: string }
+  | { readonly code: 'labelNutritionLacks'; readonly ingredients: readonly string[] }
+
+export const labelSentences: Sentences<LabelDiagnostic> = {
+  labelBakeLossUnsaid:
+    'How much of the dough baking drives off is not said. So water stands where all of it would, and there is no weight as baked and no nutrition. Weigh a piece before and after baking, and say what it lost.',
+  labelWaterGone:
+    'Baking drives off more than the water that is weighed, so water is not in the list. Look at the loss in baking again.',
+  labelNothingWeighed: 'Nothing of this formula has a weight yet.',
+  labelWeightUnknown: ({ ingredient }) =>
+    `What ${ingredient} weighs is not known, so there is no order. Mend its amount on the sheet.`,
+  labelLinesUnsaid: ({ ingredients }) =>
+    `Not in the list, because nobody has said how much of it: ${ingredients.join('; ')}.`,
+  labelAllergensUnknown: ({ ingredients }) =>
+    `Nobody has said what the public lists name of ${ingredients.join('; ')}. Say it in the larder, from its label.`,
+  labelMadeOfUnsaid: ({ ingredients }) =>
+    `Bought, with ingredients of its own: ${ingredients.join('; ')}. Write in the larder what its label says it is made of, to stand in brackets.`,
+  labelStarterFlour: ({ starter, flour }) =>
+    `The flour in ${starter} is counted as ${flour}, as if it were fed with that.`,
+  labelStarterFlourUnknown: ({ starter }) =>
+    `With which flour ${starter} is fed is not known. Write its flour out where it stands.`,
+  labelToCheck: ({ ingredient, entry }) =>
+    `${ingredient}: named to be on the careful side, the list says “${entry}”. Its own label says whether it is so.`,
+  labelKindNotNamed: ({ ingredient, entry }) =>
+    `${ingredient}: the list asks which of ${entry} it is. Write that into its name.`,
+  labelNutritionLacks: ({ ingredients }) =>
+    `No nutrition, because what is in it is not recorded: ${ingredients.join('; ')}. Write what its label says into the larder.`,
+}
+
+/** Something to settle before a label is used, with its sentence. */
+export const labelNote = wording(labelSentences)
