@@ -1,6 +1,8 @@
-import { lengthText, localOf } from '../../src/day/course/clock.js'
+import { lengthText } from '../../src/day/course/clock.js'
 import { lengthOf as lengthAsWritten, readStep } from '../../src/day/method/step-text.js'
 import { type DayMixing, mixingsOf } from '../../src/day/mixing/day-mixings.js'
+import { datesByClock } from '../../src/day/out/by-clock.js'
+import { outWords } from '../../src/day/out/words.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedEvent } from '../../src/day/plan/planned.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'
@@ -23,10 +25,19 @@ export interface ClockRow {
   readonly weigh: string // what goes in
 }
 
+/** An oven to be switched on. */
+export interface HeatRow {
+  readonly key: string
+  readonly event?: never
+  readonly what: string // `Heat up Oven`
+  readonly time: string
+  readonly length: string
+}
+
 /** The rows of one date. */
 export interface ClockDate {
   readonly date: string // `2026-12-05`
-  readonly rows: readonly ClockRow[]
+  readonly rows: readonly (ClockRow | HeatRow)[]
 }
 
 /** `4:15`, of a hold kept as `2026-12-05T04:15`. */
@@ -35,13 +46,20 @@ const heldClock = (at: string): string => at.slice(11).replace(/^0(?=\d)/, '')
 /** A planned day by the clock. `now` is the day as it stands: what is held in it may not fit the plan. */
 export function clockDates(sheet: DaySheet, now: Day, style: NumberStyle): ClockDate[] {
   const mixings = mixingsOf(now, bread => sheet.figures(bread))
-  const dates: { date: string; rows: ClockRow[] }[] = []
-  for (const event of sheet.plan?.events ?? []) {
-    const { date } = localOf(Math.round(event.from), sheet.day.zone)
-    if (dates.at(-1)?.date !== date) dates.push({ date, rows: [] })
-    dates.at(-1)!.rows.push(rowOf(event, sheet, now, style, mixings))
-  }
-  return dates
+  const dates = sheet.plan ? datesByClock(sheet.plan) : []
+  return dates.map(({ date, rows }) => ({
+    date,
+    rows: rows.map(({ event, heats, from, until }) =>
+      heats
+        ? {
+            key: `heats ${heats.id} ${from}`,
+            what: outWords.heat(heats.name),
+            time: clockOf(from, sheet.day),
+            length: lengthText(until - from),
+          }
+        : rowOf(event, sheet, now, style, mixings),
+    ),
+  }))
 }
 
 function rowOf(

@@ -80,6 +80,10 @@ export const clockStyles = css`
     background: var(--warn);
     border-color: var(--warn);
   }
+  .mark.heat {
+    background: none;
+    border: 1px dashed var(--warn);
+  }
   .what {
     padding: 5px 0;
     min-width: 0;
@@ -107,7 +111,8 @@ export const clockStyles = css`
     margin: 0 0 6px;
     font-size: var(--size-small);
   }
-  .how {
+  .how,
+  .long {
     padding: 4px 6px;
     color: var(--ink-soft);
     font-size: var(--size-small);
@@ -141,7 +146,8 @@ export const clockStyles = css`
       grid-template-columns: 3.9rem 12px minmax(0, 1fr);
       column-gap: 10px;
     }
-    .how {
+    .how,
+    .long {
       grid-column: 3;
       justify-self: start;
       margin: -6px 0 0 -6px;

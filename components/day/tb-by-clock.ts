@@ -7,7 +7,7 @@ import type { Day } from '../../src/dough/document/day.js'
 import { holdMoment, releaseMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
-import { type ClockRow, clockDates } from './clock-rows.js'
+import { type ClockRow, clockDates, type HeatRow } from './clock-rows.js'
 import { clockStyles } from './clock-styles.js'
 import type { DayState } from './day-planner.js'
 import './tb-time-working.js'
@@ -89,7 +89,7 @@ export class TbByClock extends BaseElement {
     const sheet = opened?.plan ? opened : lastGood
     if (!sheet?.plan) return nothing
     const dates = clockDates(sheet, this.day, this.numbers)
-    this.#rows = dates.flatMap(({ rows }) => rows)
+    this.#rows = dates.flatMap(({ rows }) => rows.filter(row => row.event !== undefined))
     return html`${
       this.readOnly ? nothing : html`<p class="hint" id="hint">${clockWords.hint}</p>`
     }${dates.map(
@@ -98,7 +98,7 @@ export class TbByClock extends BaseElement {
           ${repeat(
             rows,
             ({ key }) => key,
-            row => this.#row(row),
+            row => (row.event ? this.#row(row) : heatRow(row)),
           )}
         </ol>`,
     )}`
@@ -314,6 +314,12 @@ export class TbByClock extends BaseElement {
 
   static override styles = clockStyles
 }
+const heatRow = ({ what, time, length }: HeatRow): TemplateResult => html`<li>
+  <div class="when"><span class="time">${time}</span></div>
+  <span class="mark heat" aria-hidden="true"></span>
+  <div class="what"><span class="does">${what}</span></div>
+  <span class="long">${length}</span>
+</li>`
 customElements.define('tb-by-clock', TbByClock)
 
 declare global {

@@ -92,11 +92,11 @@ function laneOf(key: string, of: 'bread' | 'together', events: readonly PlannedE
 }
 
 function ovenLanes(plan: PlannedDay): Lane[] {
-  return ovenDays(plan).map(({ oven, heating, loads }) => {
+  return ovenDays(plan).map(({ oven, heatings, loads }) => {
     const part = { row: 0, event: undefined }
-    const before: LanePart[] = heating
-      ? [{ ...part, ...heating, shows: 'heating', held: false, moment: undefined, load: undefined }]
-      : []
+    const before = heatings.map(({ from, until }): LanePart => {
+      return { ...part, from, until, shows: 'heating', held: false, moment: undefined, load: undefined }
+    })
     return {
       key: `oven ${oven.id}`,
       of: 'oven',

@@ -18,9 +18,9 @@ export interface LoadsShown {
 /** What goes into each oven at once, and when: a table for each. */
 export function loadTable(ovens: readonly OvenDay[], shown: LoadsShown): TemplateResult {
   return html`${ovens.map(
-    ({ oven, heating, loads }) => html`<table class="loads">
+    ({ oven, heatings, loads }) => html`<table class="loads">
       <caption>
-        ${loadWords.loadsOf(oven.name)}${heating ? html` <small>${loadWords.heatUpAt(clockWords(heating.from, shown.zone))}</small>` : nothing}
+        ${loadWords.loadsOf(oven.name)}${heatings.length ? html` <small>${loadWords.heatUpAt(heatings.map(({ from }) => clockWords(from, shown.zone)))}</small>` : nothing}
       </caption>
       <thead>
         <tr>

@@ -53,7 +53,7 @@ export function partWords(part: LanePart, zone: string, nameOf: (bread: string) 
 /** Of what goes into the oven at once. */
 export const loadWords = {
   loadsOf: (oven: string) => (oven ? `Loads of ${oven}` : 'Loads of the oven'),
-  heatUpAt: (clock: string) => `heat up at ${clock}`,
+  heatUpAt: (clocks: readonly string[]) => `heat up at ${listed(clocks)}`,
   in: 'In',
   goTo: (clock: string) => `${clock}, go to it in the list`,
   out: 'Out',

@@ -1,11 +1,11 @@
 import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
-import { dateText } from '../../src/day/out/day-text.js'
 import { changeBreads, changeFormulas, commonCount, type HowMany } from '../../src/day/trade/order-edits.js'
 import { unevenOn } from '../../src/day/trade/uneven.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import { newDay } from '../../src/dough/edits/fetched/day-edits.js'
+import { batchProse } from '../batch/batch-prose.js'
 import '../batch/tb-how-many.js'
 import { BaseElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
@@ -99,9 +99,16 @@ export class TbOrderPlace extends BaseElement {
     return html`<main>
       <a class="back" href=${isDay ? `#days/${day.id}` : `#${day.id}`}>${day.name}</a>
       <h1>${orderPlaceWords.heading}</h1>
-      <p class="said">${isDay ? factsInWords(day, this.workbook, this.numbers) : dateText(day.date, this.numbers.language)}</p>
-      ${this.#howMuch(shown)} ${this.#needs(trade)}
+      <p class="said">${this.#said(shown, trade)}</p>
+      ${this.#howMuch(shown)} ${this.#needs(trade, isDay)}
     </main>`
+  }
+
+  /** What is made: the day in a sentence, or how much of the one formula. */
+  #said({ day, isDay }: Shown, { sheetOf }: TradeShown): TemplateResult | string {
+    if (isDay) return factsInWords(day, this.workbook, this.numbers)
+    const sheet = sheetOf(day.id)
+    return sheet ? html`${batchProse(sheet, this.numbers)}` : ''
   }
 
   #howMuch({ day, isDay }: Shown): TemplateResult | typeof nothing {
@@ -119,7 +126,7 @@ export class TbOrderPlace extends BaseElement {
     </section>`
   }
 
-  #needs(trade: TradeShown): TemplateResult {
+  #needs(trade: TradeShown, isDay: boolean): TemplateResult {
     const { made, needs, costs, style, nameOf, isTimed } = trade
     const { day, formulas, missing } = made
     if (day.breads.length === 0) return html`<p>${orderPlaceWords.none}</p>`
@@ -151,7 +158,7 @@ export class TbOrderPlace extends BaseElement {
               }
               <section class="weigh" aria-labelledby="weigh">
                 <h2 id="weigh">${weighWords.heading}</h2>
-                <p class="hint">${isTimed ? weighWords.order : weighWords.written}</p>
+                <p class="hint">${isTimed ? weighWords.order : isDay ? weighWords.noTimes : weighWords.written}</p>
                 <tb-weigh-lists .of=${day.id} .builds=${listedBuilds(trade)} .numbers=${this.numbers}></tb-weigh-lists>
               </section>
               <section class="out" aria-labelledby="out">

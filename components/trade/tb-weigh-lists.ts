@@ -47,7 +47,7 @@ export class TbWeighLists extends BaseElement {
   override render() {
     const all = this.builds.flatMap(({ build }) => build.lines.map(line => tickOf(build, line)))
     const done = all.filter(line => this.#ticks.has(line)).length
-    return html`<p class="how" role="status">
+    return html`<p class="how ${done ? 'some' : ''}" role="status">
         ${done ? weighWords.ticked(done, all.length) : nothing}
         ${done ? html`<button @click=${this.#clear}>${weighWords.clear}</button>` : nothing}
       </p>

@@ -12,7 +12,7 @@ export interface TradeStyle {
   readonly currency: string
 }
 
-const mostInCups = 1500 // grams: more of it nobody measures in cups
+const mostInCups = 500 // grams: more of it nobody measures in cups
 
 /** A weight as the scale shows it: `38,412 g`. */
 export const sayScale = (grams: number, numbers: NumberStyle): string =>

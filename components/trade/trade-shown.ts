@@ -8,6 +8,7 @@ import { type Needs, needsOf } from '../../src/day/trade/needs.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import type { NumberStyle } from '../base/numbers.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import type { TradeStyle } from './trade-figures.js'
@@ -21,6 +22,7 @@ export interface TradeShown {
   readonly isTimed: boolean
   readonly begins: (build: MadeBuild) => number | undefined // minutes since 1970, UTC: when it is mixed
   readonly nameOf: NameOf
+  readonly sheetOf: (bread: string) => FigureSheet | undefined
   readonly style: TradeStyle
 }
 
@@ -32,7 +34,8 @@ export function tradeShown(
   numbers: NumberStyle,
   opened: DaySheet | undefined,
 ): TradeShown {
-  const made = dayMade(day, formulas, new Weights(formulas, larder, scale))
+  const weights = new Weights(formulas, larder, scale)
+  const made = dayMade(day, formulas, weights)
   const begun = new Map<string, number>()
   for (const { begins, from } of opened?.plan?.events ?? []) {
     const [bread, stage] = begins.split(' ')
@@ -48,6 +51,7 @@ export function tradeShown(
     isTimed: made.builds.every(build => begins(build) !== undefined),
     begins,
     nameOf: breadNames(day, formulas),
+    sheetOf: bread => weights.sheet(day, bread),
     style: {
       numbers,
       measures: ownMeasures(numbers.language),

@@ -9,10 +9,12 @@ export const weighListStyles = css`
     display: flex;
     align-items: baseline;
     gap: 8px;
-    min-height: var(--target);
     margin: 0;
     color: var(--ink-soft);
     font-size: var(--size-small);
+  }
+  .how.some {
+    min-height: var(--target);
   }
   .how button {
     color: var(--accent);

@@ -83,7 +83,8 @@ export const costWords = {
 export const weighWords = {
   heading: 'To weigh, dough by dough',
   order: 'In the order in which they are mixed.',
-  written: 'In the order in which they are written: the day has no times yet.',
+  written: 'In the order in which they are written.',
+  noTimes: 'In the order in which they are written: the day has no times yet.',
   for: (breads: readonly string[]): string => `for ${listed(breads)}`,
   of: (bread: string): string => bread,
   total: 'Together',

@@ -2,18 +2,19 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { ovenDays } from '../../src/day/plan/loads.js'
 import { openDay } from '../../src/day/plan/open-day.js'
+import { remarkSentence } from '../../src/day/plan/words.js'
 import type { Oven } from '../../src/dough/document/day.js'
 import { bread, saturday } from './notation.js'
 
-const loaf = (name: string, bake: string) =>
-  bread(name, `Final dough:\n Flour 1000 g\n hands Shape: 10 min\n wait Proof: 2–6 h\n ${bake}`)
+const loaf = (name: string, bake: string, proof = '2–6 h') =>
+  bread(name, `Final dough:\n Flour 1000 g\n hands Shape: 10 min\n wait Proof: ${proof}\n ${bake}`)
 const clock = (instant: number) => new Date(Math.round(instant) * 60_000).toISOString().slice(11, 16)
 const stone: Oven = { id: 'stone', name: 'Stone oven', atOnce: 6, between: 15, change: 0, heating: 60 }
 
 test('a load is what goes in at once, heated up before the first; the last may not be full', () => {
   const wheat = loaf('Mill wheat', 'bake Bake: 45 min, at 240 °C')
   const { plan } = openDay(saturday([[wheat, 14]], { ovens: [stone] }), [wheat])
-  const [{ oven, heating, loads }, ...others] = ovenDays(plan!) as [ReturnType<typeof ovenDays>[0]]
+  const [{ oven, heatings, loads }, ...others] = ovenDays(plan!) as [ReturnType<typeof ovenDays>[0]]
   assert.deepEqual([oven, others.length], [stone, 0])
   // three loads of 45 min with 15 between, the last out at 9:00
   assert.deepEqual(
@@ -24,7 +25,10 @@ test('a load is what goes in at once, heated up before the first; the last may n
       ['08:15', '09:00', 3, 3, 2, 6, 240],
     ],
   )
-  assert.deepEqual([heating!.from, heating!.until].map(clock), ['05:15', '06:15'])
+  assert.deepEqual(
+    heatings.map(({ from, until, asleep }) => [clock(from), clock(until), asleep]),
+    [['05:15', '06:15', false]],
+  )
 })
 
 test('steps that bake one after the other are one load, and each oven has its own', () => {
@@ -41,9 +45,9 @@ test('steps that bake one after the other are one load, and each oven has its ow
   const breads = day.breads.map((b, i) => (i === 1 ? { ...b, oven: 'deck' } : b))
   const { plan } = openDay({ ...day, breads }, [pot, rolls])
   assert.deepEqual(
-    ovenDays(plan!).map(({ oven, heating, loads }) => [
+    ovenDays(plan!).map(({ oven, heatings, loads }) => [
       oven.name,
-      heating !== undefined,
+      heatings.length > 0,
       loads.map(l => [clock(l.from), clock(l.until), l.pieces, l.atOnce, l.celsius]),
     ]),
     [
@@ -56,4 +60,30 @@ test('steps that bake one after the other are one load, and each oven has its ow
 test('a day on which nothing is baked has no loads', () => {
   const soaker = bread('Soaker', 'Final dough:\n Seeds 100 g\n hands Soak: 5 min')
   assert.deepEqual(ovenDays(openDay(saturday([[soaker, 1]]), [soaker]).plan!), [])
+})
+
+test('after a long pause an oven is heated up anew; where nobody is up to switch it on that is said', () => {
+  const wheat = loaf('Mill wheat', 'bake Bake: 45 min, at 240 °C', '9–12 h')
+  const rolls = loaf('Rolls', 'bake Bake: 15 min')
+  const day = saturday(
+    [
+      [wheat, 6],
+      [rolls, 6],
+    ],
+    { ovens: [stone], asleep: [{ from: '22:30', until: '7:30' }] },
+  )
+  const breads = day.breads.map((b, i) => (i === 1 ? { ...b, ready: '12:00' } : b))
+  const sheet = openDay({ ...day, breads }, [wheat, rolls])
+  const [{ heatings }] = ovenDays(sheet.plan!) as [ReturnType<typeof ovenDays>[0]]
+  // In at 8:15 and out at 9:00; the rolls at 11:45, 2 h 45 later. An hour each to heat up.
+  assert.deepEqual(
+    heatings.map(({ from, until, asleep }) => [clock(from), clock(until), asleep]),
+    [
+      ['07:15', '08:15', true],
+      ['10:45', '11:45', false],
+    ],
+  )
+  assert.deepEqual(sheet.remarks.filter(r => r.code === 'heats asleep').map(remarkSentence), [
+    'Stone oven has to heat up from 7:15, when nobody is up: set its timer if it has one, or be ready later.',
+  ])
 })

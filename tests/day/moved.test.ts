@@ -19,11 +19,16 @@ test('where every wait is at its usual nothing is said', () => assert.deepEqual(
 
 test('four waits that a night shortens by the same part are one sentence, with the reason', () => {
   // The worked check: each of the four waits with leeway is shorter by 26.9 % of it, the folds are untouched.
+  // The longest of them is the retard, 2593.46 + 20 to 3375: 761.54 min instead of 810.
   const said = sentences({ asleep })
-  assert.deepEqual(said, ['Because nobody is up before 6:00, four waits are 27 % of their leeway shorter.'])
+  assert.deepEqual(said, [
+    'Because nobody is up before 6:00, four waits are up to 48 min shorter (27 % of their leeway).',
+  ])
   assert.deepEqual(
     sentences({ asleep }, () => 'Mill wheat'),
-    ['Because nobody is up before 6:00, four waits of Mill wheat are 27 % of their leeway shorter.'],
+    [
+      'Because nobody is up before 6:00, four waits of Mill wheat are up to 48 min shorter (27 % of their leeway).',
+    ],
   )
 })
 
@@ -46,7 +51,7 @@ test('waits that are longer are told apart from those that are shorter', () => {
   assert.deepEqual(
     movedSentences(earlier.plan!, () => ''),
     [
-      'Because Salt is held at 14:00, two waits are 8 % of their leeway longer.', // 20 of 240
+      'Because Salt is held at 14:00, two waits are up to 15 min longer (8 % of their leeway).', // 20 of 240; of the retard’s 180, 15
     ],
   )
 })
@@ -69,6 +74,8 @@ test('what moved of many breads is one sentence', () => {
   const { plan } = openDay({ ...day, breads, holds }, formulas)
   assert.deepEqual(
     movedSentences(plan!, () => 'x'),
-    ['Because Mix is held at 3:35, two waits are 25–50 % of their leeway shorter and one 25 % longer.'],
+    [
+      'Because Mix is held at 3:35, two waits are up to 1 h shorter (25–50 % of their leeway) and one 30 min longer (25 %).',
+    ],
   )
 })

@@ -71,7 +71,7 @@ describe('Five breads of one levain, ready by 8:00', () => {
   })
 
   it('are as many as was ordered, in one edit', async () => {
-    await app.click('textarea', 'What is ordered')
+    await app.click('textarea#orders')
     await type('12 miller loaf, 8 pond rey')
     await app.find('select', /Choose a bread/)
     await press('Control+Enter')

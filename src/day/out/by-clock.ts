@@ -17,10 +17,10 @@ export interface ClockDate {
 
 /** All that a day's plan holds, by the clock and by the dates of its zone. */
 export function datesByClock(plan: PlannedDay): ClockDate[] {
-  const heating = ovenDays(plan).flatMap(({ oven, heating }): ClockRow[] =>
-    heating ? [{ ...heating, heats: oven }] : [],
+  const heatings = ovenDays(plan).flatMap(({ oven, heatings }) =>
+    heatings.map(({ from, until }): ClockRow => ({ from, until, heats: oven })),
   )
-  const rows: ClockRow[] = [...heating, ...plan.events.map(event => ({ ...pick(event), event }))]
+  const rows: ClockRow[] = [...heatings, ...plan.events.map(event => ({ ...pick(event), event }))]
   const dates = new Map<string, ClockRow[]>()
   for (const row of rows.sort((a, b) => a.from - b.from)) {
     const { date } = localOf(Math.round(row.from), plan.day.zone)

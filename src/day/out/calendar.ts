@@ -63,10 +63,13 @@ function entriesOf(plan: PlannedDay, nameOf: NameOf): Entry[] {
     const about = [stageName, step.text, step.note].filter(Boolean).join('\n')
     return { key: begins, title, about, from, until }
   })
-  const heating = ovenDays(plan).flatMap(({ oven, heating }): Entry[] =>
-    heating ? [{ key: `heating ${oven.id}`, title: outWords.heat(oven.name), about: '', ...heating }] : [],
+  const heatings = ovenDays(plan).flatMap(({ oven, heatings }) =>
+    heatings.map(({ from, until }, i): Entry => {
+      const key = ['heating', oven.id, ...(i ? [i + 1] : [])].join(' ')
+      return { key, title: outWords.heat(oven.name), about: '', from, until }
+    }),
   )
-  return [...hands, ...heating].sort((a, b) => a.from - b.from)
+  return [...hands, ...heatings].sort((a, b) => a.from - b.from)
 }
 
 function eventLines({ key, title, about, from, until }: Entry, day: Day, options: CalendarOptions): string[] {

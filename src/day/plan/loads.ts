@@ -1,5 +1,6 @@
-import type { Oven } from '../../dough/document/day.js'
+import type { Day, Oven } from '../../dough/document/day.js'
 import { ovenOf, piecesOf } from '../course/course.js'
+import { nightsOf } from '../course/day-problem.js'
 import { readStep } from '../method/step-text.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
@@ -16,10 +17,17 @@ export interface OvenLoad {
   readonly atOnce: number | undefined // pieces that a load holds; undefined: not said
 }
 
+/** When an oven is heated up. Instants. */
+export interface Heating {
+  readonly from: number
+  readonly until: number
+  readonly asleep: boolean // nobody is up when it has to be switched on
+}
+
 /** An oven's day: when it is heated up, and its loads by the clock. */
 export interface OvenDay {
   readonly oven: Oven
-  readonly heating: { readonly from: number; readonly until: number } | undefined
+  readonly heatings: readonly Heating[] // before the first load, and after a long pause anew
   readonly loads: readonly OvenLoad[]
 }
 
@@ -60,9 +68,18 @@ export function ovenDays({ day, events }: PlannedDay): OvenDay[] {
         },
       ]
     })
-    const [first] = loads
-    if (!first) return []
-    const heating = oven.heating > 0 ? { from: first.from - oven.heating, until: first.from } : undefined
-    return [{ oven, heating, loads }]
+    return loads.length ? [{ oven, heatings: heatingsOf(day, oven, loads), loads }] : []
+  })
+}
+
+const mostKeptHot = 120 // minutes without a load; longer than that nobody leaves an oven on
+
+function heatingsOf(day: Day, { heating }: Oven, loads: readonly OvenLoad[]): Heating[] {
+  if (!(heating > 0)) return []
+  return loads.flatMap(({ from: until }, i) => {
+    const before = loads.slice(0, i).map(load => load.until)
+    if (before.length && until - Math.max(...before) <= mostKeptHot) return []
+    const from = until - heating
+    return [{ from, until, asleep: nightsOf(day, from, from + 1).some(([begins]) => begins <= from) }]
   })
 }

@@ -1,3 +1,4 @@
+import { lengthText } from '../course/clock.js'
 import type { PlannedDay } from './planned.js'
 import { becauseOf } from './words.js'
 
@@ -12,6 +13,7 @@ export interface MovedSaid {
   readonly count: number
   readonly least: number // parts of their leeway, fractions of 1
   readonly most: number
+  readonly minutes: number // by which the one that moved furthest did
   readonly shorter: boolean
 }
 
@@ -25,22 +27,27 @@ const because = (said: string, plan: PlannedDay | undefined): string => {
   return why ? `Because ${why}, ${said}` : said.charAt(0).toUpperCase() + said.slice(1)
 }
 
-/** `Because nobody is up before 6:00, four waits are 27 % of their leeway shorter.` Why is said where the plan is given. */
+const upTo = ({ count, minutes }: MovedSaid): string => `${count === 1 ? '' : 'up to '}${lengthText(minutes)}`
+
+/** `Because nobody is up before 6:00, four waits are up to 48 min shorter (27 % of their leeway).` Why is said where the plan is given. */
 export function movedSentence(
-  { count, least, most, shorter }: MovedSaid,
+  moved: MovedSaid,
   names: readonly string[],
   plan: PlannedDay | undefined,
 ): string {
+  const { count, least, most, shorter } = moved
   const of = names.length ? ` of ${names.join(' and ')}` : ''
-  const [waits, their] = count === 1 ? ['wait', 'its'] : ['waits', 'their']
-  const said = `${numeral(count)} ${waits}${of} ${count === 1 ? 'is' : 'are'} ${range(least, most)} of ${their} leeway ${shorter ? 'shorter' : 'longer'}.`
+  const [waits, are, their] = count === 1 ? ['wait', 'is', 'its'] : ['waits', 'are', 'their']
+  const way = shorter ? 'shorter' : 'longer'
+  const said = `${numeral(count)} ${waits}${of} ${are} ${upTo(moved)} ${way} (${range(least, most)} of ${their} leeway).`
   return because(said, plan)
 }
 
-/** The same of many breads together: `…, five waits are 8–21 % of their leeway shorter and nine 3–31 % longer.` */
+/** The same of many breads together: `…, five waits are up to 1 h shorter (8–21 % of their leeway) and nine up to 2 h longer (3–31 %).` */
 export function movedAllSentence(shorter: MovedSaid, longer: MovedSaid, plan: PlannedDay): string {
   const { count, least, most } = shorter
   const [waits, their] = count === 1 ? ['wait is', 'its'] : ['waits are', 'their']
-  const said = `${numeral(count)} ${waits} ${range(least, most)} of ${their} leeway shorter and ${numeral(longer.count)} ${range(longer.least, longer.most)} longer.`
+  const others = `${numeral(longer.count)} ${upTo(longer)} longer (${range(longer.least, longer.most)})`
+  const said = `${numeral(count)} ${waits} ${upTo(shorter)} shorter (${range(least, most)} of ${their} leeway) and ${others}.`
   return because(said, plan)
 }

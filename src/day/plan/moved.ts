@@ -7,32 +7,39 @@ export interface MovedWaits extends MovedSaid {
 }
 
 const isOther = 0.5 // minutes off the usual from which a wait is called shorter or longer
+const isPart = 0.005 // of its leeway, likewise: less is said as 0 %
 
 /** How far a wait is from its usual, as a part of its leeway; undefined where it has none or is at it. */
 export function partMoved({ kind, length, from, until }: PlannedEvent): number | undefined {
   if (kind !== 'wait' || !length) return undefined
   const [off, leeway] = [until - from - length.usual, length.most - length.least]
-  return leeway < isOther || Math.abs(off) < isOther ? undefined : off / leeway
+  const moved = leeway >= isOther && Math.abs(off) >= isOther && Math.abs(off) >= isPart * leeway
+  return moved ? off / leeway : undefined
 }
 
 /** The waits of a day that are not at their usual, bread by bread, the shorter ones first. */
 export function movedWaits({ events }: PlannedDay): MovedWaits[] {
-  const parts = new Map<string, { readonly breads: readonly string[]; readonly of: number[] }>()
+  const parts = new Map<
+    string,
+    { readonly breads: readonly string[]; readonly of: number[]; minutes: number }
+  >()
   for (const event of events) {
     const part = partMoved(event)
     if (part === undefined) continue
     const key = `${part > 0} ${event.breads.join(' ')}`
-    const { of } = parts.get(key) ?? { of: [] }
-    parts.set(key, { breads: event.breads, of: [...of, part] })
+    const { of, minutes } = parts.get(key) ?? { of: [], minutes: 0 }
+    const off = Math.abs(part) * (event.length!.most - event.length!.least)
+    parts.set(key, { breads: event.breads, of: [...of, part], minutes: Math.max(minutes, off) })
   }
   return [...parts.values()]
-    .map(({ breads, of }) => {
+    .map(({ breads, of, minutes }) => {
       const sizes = of.map(Math.abs)
       return {
         breads,
         count: of.length,
         least: Math.min(...sizes),
         most: Math.max(...sizes),
+        minutes,
         shorter: of[0]! < 0,
       }
     })
@@ -60,6 +67,7 @@ function together(moved: readonly MovedWaits[]): MovedWaits | undefined {
     count: moved.reduce((sum, { count }) => sum + count, 0),
     least: Math.min(...moved.map(m => m.least)),
     most: Math.max(...moved.map(m => m.most)),
+    minutes: Math.max(...moved.map(m => m.minutes)),
     shorter: first.shorter,
   }
 }

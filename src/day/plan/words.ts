@@ -3,6 +3,7 @@ import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
 import type { Length } from '../method/step-time.js'
 import { stepName } from '../method/words.js'
+import { ovenDays } from './loads.js'
 import type { PlannedDay, PlannedEvent } from './planned.js'
 
 const ordinals = [
@@ -91,6 +92,7 @@ export type DayRemark = { readonly breads: readonly string[]; readonly event?: s
       readonly factor: number
       readonly extrapolated: boolean
     }
+  | { readonly code: 'heats asleep'; readonly oven: string; readonly clock: string }
   | { readonly code: 'not proven'; readonly gap: number }
   | { readonly code: 'hold without a moment'; readonly moment: string }
   | { readonly code: 'formula gone' }
@@ -148,6 +150,13 @@ export function remarksOn(
     const { formula } = breads.find(b => b.id === bread)!
     remarks.push({ code: 'done early', breads: [bread], name: formula.name, minutes })
   }
+  for (const { oven, heatings } of plan ? ovenDays(plan) : []) {
+    for (const { from, asleep } of heatings) {
+      if (!asleep) continue
+      const clock = clockText(localOf(from, plan!.day.zone).minutes)
+      remarks.push({ code: 'heats asleep', breads: [], oven: oven.name, clock })
+    }
+  }
   if (plan && !plan.proven) remarks.push({ code: 'not proven', breads: [], gap: plan.gap })
   for (const moment of dropped) remarks.push({ code: 'hold without a moment', breads: [], moment })
   return remarks
@@ -182,6 +191,8 @@ export function remarkSentence(remark: DayRemark): string {
         : ' Go by the dough: volume, dome and smell.'
       return `${stands}: ${times}.${far}`
     }
+    case 'heats asleep':
+      return `${remark.oven} has to heat up from ${remark.clock}, when nobody is up: set its timer if it has one, or be ready later.`
     case 'not proven':
       return 'The search stopped before it had tried every order. There may be a better plan.'
     case 'formula gone':
