@@ -1,5 +1,4 @@
 import { css } from 'lit'
-import { narrow } from '../../styles/breakpoints.js'
 
 /** The sentences in which a day is told. */
 export const factStyles = css`
