@@ -66,7 +66,7 @@ describe('At the bench, on a phone', () => {
     const first = heading()
     await app.click('.go .main')
     await waitUntil(() => heading() !== first || app.maybe('.moved'), 'it goes on')
-    await app.find('.status p')
+    await app.find('.status :is(p, summary)')
     await app.click('button.undo', /Undo: Done/)
     await waitUntil(() => heading() === first, 'it is to be done again')
     await app.click('.go .main')
@@ -109,7 +109,7 @@ describe('At the bench, on a phone', () => {
 
   it('its bakes are drawn, with the figures as a table', async () => {
     app.frame.contentWindow!.location.hash = '#bench'
-    await app.click('a', 'Mill wheat')
+    await app.click('a', /^Mill wheat/)
     await app.click('a', 'All bakes of Mill wheat')
     await app.find('svg[role=img]')
     await app.find('td', /°C/)
@@ -117,7 +117,7 @@ describe('At the bench, on a phone', () => {
 
   it('deleted for good, it is not there any more', async () => {
     app.frame.contentWindow!.location.hash = '#bench'
-    await app.click('a', 'Mill wheat')
+    await app.click('a', /^Mill wheat/)
     await app.click('button', 'Delete this bake')
     await app.find('span', /Nothing brings it back/)
     await app.click('button', 'Delete this bake')
