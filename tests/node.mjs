@@ -11,6 +11,7 @@ import { build } from 'esbuild'
  * @property {number} passed
  * @property {number} failed
  * @property {Map<string, number>} times that each file took, in milliseconds
+ * @property {Map<string, number>} busy that a page in a browser kept processors, in milliseconds
  * @property {Map<string, boolean>} results of the browser tests, by `file › title`
  */
 
@@ -104,7 +105,7 @@ export async function runNodeTests(files, outdir, site) {
   process.env.NODE_OPTIONS =
     `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
   /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
+  const count = { passed: 0, failed: 0, times: new Map(), busy: new Map(), results: new Map() }
   const programs = groupsOf(files).map((group, at) => {
     const program = `${outdir}/group-${at}.mjs`
     writeFileSync(program, programOf(group))

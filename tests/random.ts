@@ -10,3 +10,6 @@ export function randomOf(seed: number) {
   const below = (n: number): number => Math.floor(next() * n)
   return { next, below, pick: <T>(of: readonly T[]): T => of[below(of.length)]! }
 }
+
+/** How often a random test draws: `npm run bench fuzz` has time for all, the tests of a change for a third. */
+export const rounds = (all: number): number => (globalThis.process?.env.ALL_ROUNDS ? all : Math.ceil(all / 3))

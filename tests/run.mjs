@@ -1,11 +1,11 @@
 /**
- * Runs everything that is tested: format and lint beside types, the Node tests, then the tests in each browser.
+ * Runs everything that is tested: format and lint, types, the Node tests and the tests in each browser, side by side.
  * `node tests/run.mjs [part ...] [--only=text] [--browser=name] [--fix] [--times]` runs some parts (lint, types, node,
  * browser), of the tests only the files whose path holds the text, in one browser, formats first, and says which files
  * took longest.
  */
 import { spawn } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readdirSync, statSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { dirname, resolve } from 'node:path'
@@ -62,17 +62,20 @@ const command = (program, argv) =>
     })
   })
 
-/** @param {Map<string, number>} times of files, in milliseconds */
-function sayTimes(times) {
-  const longest = [...times].sort(([, a], [, b]) => b - a).slice(0, 25)
-  for (const [file, ms] of longest) console.log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
+/** @param {Count} count */
+function sayTimes({ times, busy }) {
+  for (const [what, all] of Object.entries({ 'a page kept processors busy': busy, 'a file took': times })) {
+    const longest = [...all].sort(([, a], [, b]) => b - a).slice(0, 25)
+    if (longest.length > 0) console.log(`What ${what}:`)
+    for (const [file, ms] of longest) console.log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
+  }
 }
 
 /** @param {Count} count */
 function passes(count) {
   total.passed += count.passed
   total.failed += count.failed
-  if (args.includes('--times')) sayTimes(count.times)
+  if (args.includes('--times')) sayTimes(count)
   return count.failed === 0 && count.passed > 0
 }
 
@@ -107,18 +110,19 @@ function builtSite() {
 
 /** @param {string[]} files */
 async function testInBrowsers(files) {
+  const { Asked } = await import('./browsers/pages/asked.mjs')
   const { engines } = await import('./browsers/engines.mjs')
+  const { pagesOf } = await import('./browsers/pages/sharing.mjs')
   const { bundle, runIn } = await import('./browsers/run.mjs')
   const { tableStands } = await import('./browsers/table.mjs')
   const { Turns } = await import('./browsers/turns.mjs')
   const chosen = engines.filter(({ name }) => !browser || name.toLowerCase() === browser)
   if (chosen.length === 0) throw new Error(`There is no engine ${browser}.`)
-  // Those of many tests first, so that at the end no engine is left alone with one.
-  const longestFirst = files.toSorted((a, b) => statSync(b).size - statSync(a).size)
+  const pages = pagesOf(files)
   /** @param {Engine} engine */
-  const filesOf = ({ takes = () => true }) => longestFirst.filter(takes)
+  const pagesIn = ({ takes = () => true }) => pages.map(page => page.filter(takes))
   const there = chosen
-    .filter(engine => filesOf(engine).length > 0)
+    .filter(engine => pagesIn(engine).flat().length > 0)
     .flatMap(engine => {
       const program = engine.find()
       if (!program) missing.push(engine)
@@ -127,6 +131,7 @@ async function testInBrowsers(files) {
   // More than cores: a page mostly waits for its browser, and that for the page.
   const atOnce = Math.min(8, availableParallelism() + 1)
   const turns = new Turns(atOnce)
+  const asked = new Asked(pages.length)
   await inFolder(async outdir => {
     await bundle(files, outdir, await builtSite())
     /** @type {Map<string, Count>} */
@@ -134,11 +139,13 @@ async function testInBrowsers(files) {
     await Promise.all(
       there.map(({ engine, program }) =>
         report(`Tests in ${engine.name}`, async () => {
-          const count = await runIn(engine, program, filesOf(engine), outdir, {
+          const asks = engine === there[0]?.engine
+          const count = await runIn(engine, program, pagesIn(engine), outdir, {
             atOnce: Math.ceil(atOnce / there.length),
             turns,
-            asks: engine === there[0]?.engine,
-          })
+            asks,
+            asked,
+          }).finally(() => asks && asked.end())
           counts.set(engine.name, count)
           return passes(count)
         }),
@@ -155,22 +162,26 @@ const inBrowser = testFiles.filter(f => f.endsWith('.browser.test.ts'))
 const inNode = testFiles.filter(f => !inBrowser.includes(f))
 const lint = ['check', '--error-on-warnings', ...(args.includes('--fix') ? ['--write'] : []), '.']
 
+// All at once: what waits for a browser leaves the processors to what does not.
 await Promise.all([
   wanted('lint') && report('Format and lint', () => command('@biomejs/biome/bin/biome', lint)),
   wanted('types') && report('Types', () => command('typescript/bin/tsc', [])),
+  wanted('node') &&
+    inNode.length > 0 &&
+    import('./node.mjs').then(({ runNodeTests }) =>
+      report('Tests in Node', () =>
+        inFolder(async outdir => passes(await runNodeTests(inNode, outdir, builtSite))),
+      ),
+    ),
+  wanted('browser') &&
+    inBrowser.length > 0 &&
+    testInBrowsers(inBrowser).catch(error => {
+      console.error(
+        `\n✗ the tests or the app are not built: ${error instanceof Error ? error.message : error}`,
+      )
+      process.exitCode = 1
+    }),
 ])
-if (wanted('node') && inNode.length > 0) {
-  const { runNodeTests } = await import('./node.mjs')
-  await report('Tests in Node', () =>
-    inFolder(async outdir => passes(await runNodeTests(inNode, outdir, builtSite))),
-  )
-}
-if (wanted('browser') && inBrowser.length > 0) {
-  await testInBrowsers(inBrowser).catch(error => {
-    console.error(`\n✗ the tests or the app are not built: ${error instanceof Error ? error.message : error}`)
-    process.exitCode = 1
-  })
-}
 if (building) await building.then(site => rm(dirname(site), { recursive: true, force: true })).catch(() => {})
 if (wanted('node') || wanted('browser')) console.log(`${total.passed} passed, ${total.failed} failed`)
 for (const { name, toInstall } of missing)

@@ -7,6 +7,7 @@ import { bakesOfFormula } from '../../src/day/learning/series.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import '../bakes/photographs/tb-photographs-left.js'
 import '../bakes/tb-bake.js'
 import '../bakes/tb-bakes-of.js'
 import { bakesOfWords } from '../bakes/words.js'
@@ -131,6 +132,7 @@ export class TbBenchPlace extends BaseElement {
           ? html`<h2>${bakesOfWords.out}</h2><tb-bakes-out .workbook=${this.workbook} .larder=${this.larder} .bakes=${bakes.toReversed()}></tb-bakes-out>`
           : nothing
       }
+      <tb-photographs-left .bakes=${all} ?readOnly=${this.readOnly}></tb-photographs-left>
       ${damaged ? html`<p>${benchPlaceWords.damaged(damaged)}</p>` : nothing}
     </main>`
   }

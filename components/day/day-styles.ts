@@ -11,6 +11,7 @@ export const dayStyles = css`
     padding: 26px 40px 48px;
   }
   aside {
+    min-width: 0;
     padding: 30px var(--edge) 40px 24px;
     border-left: 1px solid var(--rule);
     background: var(--ground);

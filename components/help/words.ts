@@ -119,7 +119,8 @@ export const aboutDays = (): TemplateResult => html`<p>
   <p>
     <b>To the bench</b> shows one thing to do at a time, what to weigh for it, and what comes then. Press a line to tick
     it off, and Done when a step is done; the rest is planned anew around it. What is done there is kept as a bake, under
-    Bakes, with what you measured and how it was.
+    Bakes, with what you measured, how it was, and photographs. What your bakes tell of the rise in mixing, of losses, levains
+    and waits stands where it is used; nothing is taken over until you press Take.
   </p>
   <p>
     <b>What to weigh and order</b> adds up every ingredient through all stages, says what is short and what it costs, and has
@@ -173,8 +174,16 @@ export const wayWords: readonly (readonly [way: string, says: string])[] = [
     'One formula on one page, for the wall or a student: what to weigh in the order of mixing, its readings, allergens and cautions.',
   ],
   [
+    'Handout',
+    'Formulas chosen on the shelf, or one under Send out, in one print for a class: what each weighs beside what all weigh, method, readings, cautions.',
+  ],
+  [
+    'Label',
+    'From the same places: ingredients by weight, allergens set apart, nutrition where all is recorded. Suppliers’ labels and local food law decide.',
+  ],
+  [
     'Link',
-    'One whole formula in an address, under Send out. Whoever opens it sees the formula first and adds it or leaves it. No server sees it.',
+    'One whole formula in an address, under Send out. Whoever opens it sees first what to weigh, and adds the formula or leaves it. No server sees it.',
   ],
   [
     'CSV, text and markup',

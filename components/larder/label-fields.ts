@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit'
 import type { Composition, Ingredient } from '../../src/dough/document/larder.js'
+import { withOwnLabel } from '../../src/dough/label/own-label.js'
 import { type NumberStyle, showNumber } from '../base/numbers.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { onLabelWords, unitWords } from './words.js'
@@ -15,7 +16,7 @@ export type OnLabelErrors = Partial<Record<LabelField, string>>
 const must: readonly Nutrient[] = ['fat', 'carbohydrate', 'fibre', 'protein', 'salt']
 
 export function onLabelOf(known: Ingredient | undefined, numbers: NumberStyle): OnLabel {
-  const { madeOf = '', composition } = known ?? {}
+  const { madeOf = '', composition } = known ? withOwnLabel(known) : {}
   const shown = (of: Nutrient) => {
     const part = composition?.[of]
     return part === undefined ? '' : showNumber(part * 100, numbers)
@@ -48,8 +49,9 @@ export function onLabelIn(
 ): Pick<Ingredient, 'madeOf' | 'composition'> {
   const madeOf = typed.madeOf.trim()
   const before = onLabelOf(known, numbers)
+  const kept = known && withOwnLabel(known).composition
   const part = (of: Nutrient) =>
-    typed[of] === before[of] ? known?.composition?.[of] : (readNumber(typed[of], numbers) ?? Number.NaN) / 100
+    typed[of] === before[of] ? kept?.[of] : (readNumber(typed[of], numbers) ?? Number.NaN) / 100
   const parts = nutrients.flatMap(of => (typed[of].trim() ? [[of, part(of)] as const] : []))
   return {
     ...(madeOf && { madeOf }),

@@ -113,7 +113,8 @@ export class TbWaits extends BaseElement {
     ></tb-learnt>`
   }
 
-  #scaled({ step }: WaitLook['event'], { written, celsius, factor, extrapolated }: WaitLook['scaled']) {
+  #scaled({ step }: WaitLook['event'], scaled: WaitLook['scaled']) {
+    const { written, celsius, factor, extrapolated, length } = scaled
     if (written === undefined || (factor === 1 && !extrapolated)) return nothing
     const { numbers } = this
     const read = readStep(step.text)
@@ -123,7 +124,13 @@ export class TbWaits extends BaseElement {
       ${
         factor === 1 || !bounds
           ? waitWords.unknown(from, here)
-          : waitWords.scaled(boundsText(bounds), from, here, showDecimals(factor, numbers, 2))
+          : waitWords.scaled(
+              boundsText(bounds),
+              from,
+              here,
+              showDecimals(factor, numbers, 2),
+              lengthText(Math.abs(length.usual - length.usual / factor) / 10), // as `scaledWait` moves both ends out
+            )
       }
       ${extrapolated && factor !== 1 ? waitWords.guess : nothing}
     </p>`

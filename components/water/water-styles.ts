@@ -152,7 +152,7 @@ export const waterStyles = [
   }
   th,
   td {
-    padding: 3px 0 3px 12px;
+    padding: 3px 0 3px 8px;
     text-align: right;
     font-weight: 400;
     border-bottom: 1px solid var(--rule);

@@ -80,8 +80,8 @@ export const waitWords = {
   between: (bounds: string, from: string, until: string, planned: string) =>
     `${bounds}, so between ${from} and ${until}; planned until ${planned}.`,
   asWritten: 'as written',
-  scaled: (bounds: string, written: string, real: string, factor: string) =>
-    `Written ${bounds} for ${written}; at ${real} it takes ${factor} times as long.`,
+  scaled: (bounds: string, written: string, real: string, factor: string, out: string) =>
+    `Written ${bounds} for ${written}; at ${real} it takes ${factor} times as long, give or take ${out}.`,
   unknown: (written: string, real: string) =>
     `Written for ${written}; how long it takes at ${real} cannot be said. Go by the dough.`,
   guess: 'Outside 14–30 °C this is only a guess: go by the dough.',

@@ -106,7 +106,8 @@ try {
       browser = await open()
     } else {
       const session = await page.createCDPSession()
-      await Promise.race([session.send('Page.crash').catch(() => {}), pause(500)])
+      const crashed = new Promise(resolve => page.once('error', resolve))
+      await Promise.race([session.send('Page.crash').catch(() => {}), crashed, pause(500)])
       void page.close().catch(() => {})
     }
     page = await openPage()

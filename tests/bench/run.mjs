@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: prints tables of what was measured in Node, in Chromium, of the built page and in each engine. It
- * informs. `node tests/bench/run.mjs [node] [fuzz] [chromium] [page] [engines]` measures some of it.
+ * informs. `node tests/bench/run.mjs [node] [fuzz] [chromium] [page] [engines]` measures some of it; with `fuzz` come the
+ * Node tests, the random ones with all their rounds.
  */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
@@ -107,6 +108,10 @@ function print(table) {
 const parts = process.argv.slice(2)
 const wanted = /** @param {string} part */ part => parts.length === 0 || parts.includes(part)
 
+if (wanted('fuzz')) {
+  const all = { env: { ...process.env, ALL_ROUNDS: 'yes' }, stdio: /** @type {const} */ ('inherit') }
+  process.exitCode = spawnSync(process.execPath, ['tests/run.mjs', 'node'], all).status ?? 1
+}
 const started = Date.now()
 const browser = await launch({
   executablePath: findBrowser(),

@@ -113,5 +113,5 @@ export const chromiumSeats = executablePath => async origin => {
   await page.emulateFocusedPage(true) // it has the focus as soon as it is there
   await browser.defaultBrowserContext().overridePermissions(origin, [...allowed])
   const evaluate = /** @param {string} script */ script => page.evaluate(`(() => {${script}})()`)
-  return { page, evaluate, close: () => browser.close() }
+  return { page, evaluate, pids: [browser.process()?.pid ?? 0], close: () => browser.close() }
 }

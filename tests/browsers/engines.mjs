@@ -1,6 +1,7 @@
 /** The browser engines that tests run in, and which of them are on this machine. */
 import { chromiumSeats, findBrowser } from './chromium.mjs'
 import { findFirefox, firefoxSeats } from './firefox.mjs'
+import { isTried } from './table.mjs'
 import { findWebKit, webKitSeats } from './webkit.mjs'
 
 /** @import { Seat } from './seats.mjs' */
@@ -33,7 +34,9 @@ export const engines = [
     name: 'WebKit',
     find: findWebKit,
     seats: webKitSeats,
-    takes: file => file.startsWith('tests/whole-app/') || file === 'tests/house/browser.browser.test.ts',
+    takes: file =>
+      (file.startsWith('tests/whole-app/') && isTried(file)) ||
+      file === 'tests/house/browser.browser.test.ts',
     toInstall:
       'on Debian and Ubuntu, install webkit2gtk-driver xvfb openbox gir1.2-webkit2-4.1 python3-gi; elsewhere there is none',
   },

@@ -83,6 +83,7 @@ export const firefoxSeats = executablePath => async () => {
    */
   const override = (name, value) =>
     inBrowser(`gBrowser.selectedBrowser.browsingContext.top.${name} = ${JSON.stringify(value)}`)
+  const takeFocus = 'gBrowser.selectedBrowser.focus()' // Tab in a page's last field has left it
   // WebDriver calls this key by what it types.
   /** @type {<K>(key: K) => K} */
   const named = key => /** @type {typeof key} */ (key === 'Space' ? ' ' : key)
@@ -90,10 +91,13 @@ export const firefoxSeats = executablePath => async () => {
   const testPage = {
     async goto(url) {
       await page.goto(url)
-      await inBrowser('gBrowser.selectedBrowser.focus()') // Tab in a page's last field has left it
+      await inBrowser(takeFocus)
     },
     url: () => page.url(),
-    setViewport: size => page.setViewport(size),
+    async setViewport(size) {
+      await page.setViewport(size)
+      await inBrowser(takeFocus)
+    },
     keyboard: {
       type: text => page.keyboard.type(text),
       press: key => page.keyboard.press(named(key)),
@@ -108,5 +112,5 @@ export const firefoxSeats = executablePath => async () => {
     },
   }
   const evaluate = /** @param {string} script */ script => page.evaluate(`(() => {${script}})()`)
-  return { page: testPage, evaluate, close: () => browser.close() }
+  return { page: testPage, evaluate, pids: [browser.process()?.pid ?? 0], close: () => browser.close() }
 }

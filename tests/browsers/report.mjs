@@ -13,22 +13,20 @@ export const quietLogger = {
   logSyntaxError: console.error,
 }
 
-/** @param {string} bundle path of a bundle */
-export const sourceOf = bundle => bundle.slice(bundle.indexOf('/tests/') + 1).replace(/\.js$/, '.ts')
-
 /**
  * @param {Count} count
+ * @param {ReadonlySet<string>} keyless full titles of what is asked of one engine only, and so says nothing about any
  * @returns {Reporter}
  */
-export function shortReporter(count) {
+export function shortReporter(count, keyless) {
   return {
     reportTestFileResults({ sessionsForTestFile, testFile }) {
-      for (const session of sessionsForTestFile) reportSession(session, sourceOf(testFile), count)
+      for (const session of sessionsForTestFile) reportSession(session, testFile, count, keyless)
     },
   }
 }
 
-/** The suite of what is asked of one engine only (`tests/once.ts`), and so says nothing about any. */
+/** The suite of what is asked of one engine whatever it uses (`tests/once.ts`). */
 const askedOnce = 'in one engine'
 
 /** @param {{ message?: string, stack?: string }} error */
@@ -37,34 +35,45 @@ const inFull = ({ message = '', stack = '' }) =>
 
 /**
  * @param {TestSession} session
- * @param {string} source
+ * @param {string} page
  * @param {Count} count
+ * @param {ReadonlySet<string>} keyless
  */
-function reportSession(session, source, count) {
+function reportSession(session, page, count, keyless) {
+  const files = session.testResults?.suites ?? []
   for (const error of session.errors) {
     count.failed += 1
-    console.log(`\n✗ ${source}\n${inFull(error)}`)
+    console.log(`\n✗ ${files.map(({ name }) => name).join(', ') || page}\n${inFull(error)}`)
   }
-  if (session.testResults) reportSuite(session.testResults, [], source, count)
+  for (const suite of files) {
+    count.times.set(suite.name, timeOf(suite))
+    reportSuite(suite, [], suite.name, { count, keyless })
+  }
   if (!session.passed) {
     for (const path of session.request404s) console.log(`  not found: ${path}`)
     for (const log of session.logs) console.log('  console:', ...log)
   }
 }
 
+/** @type {(suite: TestSuiteResult) => number} milliseconds, without what comes before and after a test */
+const timeOf = ({ tests, suites }) =>
+  tests.reduce((sum, { duration = 0 }) => sum + duration, 0) +
+  suites.reduce((sum, suite) => sum + timeOf(suite), 0)
+
 /**
  * @param {TestSuiteResult} suite
  * @param {string[]} path titles of the suites around it
  * @param {string} source
- * @param {Count} count
+ * @param {{ count: Count, keyless: ReadonlySet<string> }} to
  */
-function reportSuite(suite, path, source, count) {
+function reportSuite(suite, path, source, { count, keyless }) {
   for (const test of suite.tests) {
     if (test.skipped) continue
     count[test.passed ? 'passed' : 'failed'] += 1
-    if (!path.includes(askedOnce)) count.results.set(`${source} › ${test.name}`, test.passed)
+    if (!path.includes(askedOnce) && !keyless.has([source, ...path, test.name].join(' ')))
+      count.results.set(`${source} › ${test.name}`, test.passed)
     if (test.passed || !test.error) continue // without an error it was not reached: its suite says why
     console.log(`\n✗ ${[...path, test.name].join(' › ')}  (${source})\n${inFull(test.error)}`)
   }
-  for (const inner of suite.suites) reportSuite(inner, [...path, inner.name], source, count)
+  for (const inner of suite.suites) reportSuite(inner, [...path, inner.name], source, { count, keyless })
 }

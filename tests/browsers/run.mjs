@@ -1,26 +1,31 @@
 /**
- * Runs the browser tests: each `*.browser.test.ts` is a mocha file, bundled by esbuild and opened on a page of its own
- * by @web/test-runner. The built app is served beside them at `/site/`.
+ * Runs the browser tests: each `*.browser.test.ts` is a mocha file, bundled by esbuild; some share a page, which
+ * @web/test-runner opens. The built app is served beside them at `/site/`.
  *
  * `sendKeys` and the other commands of @web/test-runner-commands are bundled like any import; they reach the
  * runner through a script that only its server has, so that one import stays as it is.
  */
-import { readFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { cp, readFile } from 'node:fs/promises'
+import { resolve } from 'node:path'
 import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
+import { isOfCases } from './pages/sharing.mjs'
 import { patience } from './patience.mjs'
 import { freePort } from './ports.mjs'
-import { quietLogger, shortReporter, sourceOf } from './report.mjs'
+import { quietLogger, shortReporter } from './report.mjs'
 import { launcherOf } from './seats.mjs'
 
 /**
- * @import { TestRunnerConfig } from '@web/test-runner'
+ * @import { TestRunnerConfig, TestRunnerPlugin } from '@web/test-runner'
+ * @import { Asked } from './pages/asked.mjs'
  * @import { Count } from '../node.mjs'
  * @import { Engine } from './engines.mjs'
  * @import { Turns } from './turns.mjs'
  */
+
+const inPage = 'tests/browsers/pages/one-page.mjs'
 
 /**
  * Bundles the tests, with the app beside them.
@@ -30,7 +35,7 @@ import { launcherOf } from './seats.mjs'
  */
 export async function bundle(files, outdir, site) {
   await build({
-    entryPoints: files,
+    entryPoints: [...files, inPage],
     outdir,
     outbase: '.',
     bundle: true,
@@ -116,26 +121,74 @@ function lacking(site) {
 }
 
 /**
+ * The program of a page; it is read when the page begins.
+ * @param {string} path
+ * @param {readonly string[]} files
+ * @param {readonly string[]} asked
+ */
+function writeProgram(path, files, asked) {
+  const given = [files, asked].map(each => JSON.stringify(each)).join()
+  writeFileSync(path, `import { load } from '/${inPage.replace(/mjs$/, 'js')}'\nawait load(${given})\n`)
+}
+
+/**
  * @param {Engine} engine
  * @param {string} program its path
- * @param {string[]} files as they were bundled
+ * @param {string[][]} pages the files, as they were bundled, that share a page; none where this engine has none of it
  * @param {string} outdir of the bundles; all that lies there is served
- * @param {{ atOnce: number, turns: Turns, asks: boolean }} how how many of its files run side by side, when it is their turn
- *   among those of all engines; and whether it is the one that is asked what is asked once
+ * @param {{ atOnce: number, turns: Turns, asks: boolean, asked: Asked }} how how many pages run side by side, when it is their
+ *   turn among those of all engines; whether it is the one that is asked what is asked once, and what that one was asked
  * @returns {Promise<Count>}
  */
-export async function runIn({ name, seats }, program, files, outdir, { atOnce, turns, asks }) {
+export async function runIn({ name, seats }, program, pages, outdir, { atOnce, turns, asks, asked }) {
   /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map(), results: new Map() }
-  const runner = await startTestRunner({
+  const count = { passed: 0, failed: 0, times: new Map(), busy: new Map(), results: new Map() }
+  const root = resolve(outdir)
+  const pathOf = /** @param {number} at */ at => `${root}/tests/${name}-${at}.js`
+  const programs = pages.flatMap((files, at) => (files.length > 0 ? [{ path: pathOf(at), files }] : []))
+  // What has to wait until another engine was asked comes last.
+  if (!asks) programs.sort((a, b) => Number(a.files.some(isOfCases)) - Number(b.files.some(isOfCases)))
+  for (const { path } of programs) writeFileSync(path, '')
+  /** @type {Set<string>} full titles */
+  const keyless = new Set()
+  /** @param {string | undefined} path */
+  const pageAt = path => pages.findIndex((_, at) => pathOf(at) === path)
+  /** @param {string} id of a session, which is a page */
+  const pageOf = async id => pageAt((await starting)?.sessions.get(id)?.testFile)
+  /** @param {string} id */
+  const begins = async id => {
+    const page = await pageOf(id)
+    const files = pages[page] ?? []
+    writeProgram(pathOf(page), files, asks || !files.some(isOfCases) ? [] : await asked.of(page))
+  }
+  /** @type {(id: string, ms: number) => Promise<void>} */
+  const worked = async (id, ms) => {
+    const [first, ...others] = pages[await pageOf(id)] ?? []
+    const what = first ? `${first} and ${others.length} more` : 'opening the browser'
+    count.busy.set(what, (count.busy.get(what) ?? 0) + ms)
+  }
+  /** @type {TestRunnerPlugin} */
+  const noting = {
+    name: 'keyless',
+    executeCommand({ command, payload, session }) {
+      if (command !== 'keyless') return
+      const titles = /** @type {string[]} */ (payload).filter(isOfCases) // which begin with the file
+      for (const title of titles) keyless.add(title)
+      if (asks) asked.tell(pageAt(session.testFile), titles)
+      return true
+    },
+  }
+  const starting = startTestRunner({
     readCliArgs: false,
     readFileConfig: false,
     autoExitProcess: false,
     config: {
       rootDir: outdir,
       port: await freePort(), // several runners at once would find the same one
-      files: files.map(f => `${outdir}/${f.replace(/\.ts$/, '.js')}`),
-      browsers: [launcherOf(name, Math.min(atOnce, files.length), turns, seats(program))],
+      files: programs.map(({ path }) => path),
+      browsers: [
+        launcherOf(name, Math.min(atOnce, programs.length), turns, seats(program), { begins, worked }),
+      ],
       browserStartTimeout: 900_000, // in which it waits for its turn
       testsStartTimeout: 4 * patience,
       testsFinishTimeout: 15 * patience,
@@ -145,18 +198,16 @@ export async function runIn({ name, seats }, program, files, outdir, { atOnce, t
       testFramework: { config: { ui: 'bdd', timeout: String(5 * patience) } },
       testRunnerHtml: tests =>
         `<!DOCTYPE html><html><head></head><body><script>globalThis.isAskedOnce = ${asks}</script><script type="module" src="${tests}"></script></body></html>`,
-      plugins: [a11ySnapshotPlugin()],
-      reporters: [shortReporter(count)],
+      plugins: [a11ySnapshotPlugin(), noting],
+      reporters: [shortReporter(count, keyless)],
       logger: quietLogger,
     },
   })
+  const runner = await starting
   if (!runner) throw new Error(`The tests in ${name} did not start.`)
-  /** @type {Map<string, number>} */
-  const began = new Map()
-  runner.sessions.on('session-status-updated', ({ id, status, testFile }) => {
-    if (String(status) === 'TEST_STARTED') began.set(id, Date.now())
-    if (status === 'FINISHED') count.times.set(sourceOf(testFile), Date.now() - (began.get(id) ?? Date.now()))
+  runner.sessions.on('session-status-updated', ({ testFile, status }) => {
+    if (status === 'FINISHED' && asks) asked.tell(pageAt(testFile), [])
   })
-  await new Promise(resolve => runner.on('stopped', resolve))
+  await new Promise(done => runner.on('stopped', done))
   return count
 }

@@ -3,6 +3,8 @@
  * stored data of its own. Real keys go to the page that has the focus, hence one page a process.
  */
 
+import { busy } from './processor.mjs'
+
 /**
  * @import { BrowserLauncher } from '@web/test-runner-core'
  * @import { KeyInput, MediaFeature, MouseButton } from 'puppeteer-core'
@@ -35,6 +37,7 @@
  * @typedef {object} Seat
  * @property {TestPage} page
  * @property {(script: string) => Promise<any>} evaluate runs the body of a function in the page
+ * @property {readonly number[]} pids of its processes, without those that they started
  * @property {() => Promise<void>} close
  */
 
@@ -46,24 +49,30 @@ export const leaveUnasked = page => page.on('dialog', dialog => void dialog.acce
 
 /**
  * @param {string} name of the browser
- * @param {number} concurrency how many files run at once, each when it is its turn
+ * @param {number} concurrency how many pages run at once, each when it is its turn
  * @param {Turns} turns
  * @param {(origin: string) => Promise<Seat>} open where pages of that origin may use the clipboard
+ * @param {object} told
+ * @param {(id: string) => Promise<void>} told.begins before a page waits for its turn
+ * @param {(id: string, ms: number) => Promise<void>} told.worked how long a page kept a processor busy, and opening the browser with none
  * @returns {BrowserLauncher & { getPage(id: string): TestPage }}
  */
-export function launcherOf(name, concurrency, turns, open) {
+export function launcherOf(name, concurrency, turns, open, { begins, worked }) {
   /** @type {Set<Seat>} */
   const all = new Set()
   /** @type {Seat[]} */
   const free = []
   /** @type {Map<string, Seat>} */
   const taken = new Map()
+  /** @type {Map<string, number>} how long a seat's processes had been busy when a file began */
+  const before = new Map()
 
   /** @param {string} url */
   const newSeat = async url => {
     try {
       const seat = await open(new URL(url).origin)
       all.add(seat)
+      await worked('', busy(seat.pids))
       return seat
     } catch (error) {
       turns.giveBack()
@@ -83,9 +92,11 @@ export function launcherOf(name, concurrency, turns, open) {
     type: 'puppeteer', // the commands know what to do with such a page
     concurrency,
     async startSession(id, url) {
+      await begins(id)
       await turns.take()
       const seat = free.pop() ?? (await newSeat(url))
       taken.set(id, seat)
+      before.set(id, busy(seat.pids))
       await seat.page.setViewport({ width: 800, height: 600 })
       await seat.page.goto(url)
     },
@@ -102,6 +113,7 @@ export function launcherOf(name, concurrency, turns, open) {
         await seat.page.emulateMediaFeatures()
         free.push(seat)
       } finally {
+        await worked(id, busy(seat.pids) - (before.get(id) ?? 0))
         turns.giveBack()
       }
       return {}

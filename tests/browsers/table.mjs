@@ -24,6 +24,7 @@ const capabilities = [
   ['every way out', [whole('leave-each-way'), whole('first-job', 'goes out')]],
   ['larder', [whole('by-hand', 'a new ingredient')]],
   ['load anew', [whole('first-job', 'is still there')]],
+  ['what is typed and not entered, kept', [whole('typed-and-left', 'stands in its field again: a cell')]],
   ['second tab', [whole('by-hand', 'a second tab')]],
   ['without a network', [whole('by-hand', 'it opens and computes')]],
   ['phone', [whole('by-hand', 'all is at hand')]],
@@ -31,6 +32,10 @@ const capabilities = [
   ['print a card', ['tests/screens/card-printed.browser.test.ts › is black on white']],
   ['all browser tests', ['tests/']],
 ]
+
+/** Whether a file holds something of the table besides all that there is. */
+export const isTried = (/** @type {string} */ file) =>
+  capabilities.some(([, tests]) => tests.some(each => each.startsWith(file)))
 
 const path = 'DEVELOPERS.md'
 const [begin, end] = ['<!-- engines -->', '<!-- /engines -->']

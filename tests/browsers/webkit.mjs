@@ -123,6 +123,7 @@ export const webKitSeats = driverPath => async () => {
   return {
     page,
     evaluate: script => session.evaluate(script),
+    pids: [driver, manager, screen].map(({ pid }) => pid ?? 0),
     async close() {
       await session.end().catch(() => {}) // its window may have gone already
       for (const each of [driver, manager, screen]) each.kill()

@@ -1,10 +1,11 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import type { Bake } from '../../src/day/bench/bake.js'
-import { bakesIn } from '../../src/day/bench/bake-data.js'
+import { bakesIn, readBakeData } from '../../src/day/bench/bake-data.js'
 import { formulaAsBaked, keepAsBaked } from '../../src/day/bench/bake-formula.js'
 import { bakeRecord, beside } from '../../src/day/bench/bake-record.js'
 import { changeBake, removeBake, writeDown } from '../../src/day/bench/bench-edits.js'
+import { joinedBakes } from '../../src/day/bench/joined-bakes.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import { applyChanges, type Unread, type Workbook } from '../../src/dough/document/workbook.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
@@ -120,4 +121,16 @@ test('a bake is written down afterwards, said more of, and deleted', () => {
   assert.equal(bakesIn(said.workbook)[0]!.tastes!.open, 5)
   const gone = applyChanges(said.workbook, removeBake(said.workbook, one!.id)!.changes).workbook
   assert.equal('bakes' in gone, false)
+})
+
+test('the weight of a bowl is read field by field, and of two places what was noted in either is there', () => {
+  const told: unknown[] = []
+  const read = readBakeData({ ...bake, bowls: [{ moment: 'm', grams: 812 }, { moment: 'n' }] }, one =>
+    told.push(one),
+  )
+  assert.deepEqual(read!.bowls, [{ moment: 'm', grams: 812 }])
+  assert.equal(told.length, 1)
+  const joined = joinedBakes(bake, read!)
+  assert.deepEqual(joined.bowls, [{ moment: 'm', grams: 812 }])
+  assert.equal('bowls' in joinedBakes(bake, bake), false)
 })

@@ -153,3 +153,12 @@ test('an own ingredient in place of a usual one keeps its figures unless it says
   assert.deepEqual(lacksIn(text, [{ ...flour, cup: 120 }]), [])
   assert.deepEqual(lacksIn(text, [{ ...flour, fat: 0.05 }]), ['Bread flour'])
 })
+
+test('a composition that does not say all of it is as if nobody had said any', () => {
+  const { fibre: _fibre, ...less } = printed
+  const text = 'Final dough:\n Emmer flour = 600 g\n Water = 390 g'
+  for (const damaged of [less, { ...printed, fat: -1 }, 'flour', [1]])
+    assert.deepEqual(lacksIn(text, [{ ...emmer, composition: damaged as never, madeOf: 7 as never }]), [
+      'Emmer flour',
+    ])
+})

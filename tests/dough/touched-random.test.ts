@@ -12,7 +12,7 @@ import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { History } from '../../src/storage/index.js'
-import { randomOf } from '../random.js'
+import { randomOf, rounds } from '../random.js'
 import { anyEdit } from './any-edit.js'
 import { formulaOf } from './notation.js'
 
@@ -111,7 +111,7 @@ const begin = (): Formula => ({
 })
 
 const seed = 20270218
-const [runs, steps] = [16, 50]
+const [runs, steps] = [rounds(16), 50]
 test(`after each of ${runs * steps} edits of every kind a sheet shows what a fresh one shows, and what is not touched as before (seed ${seed})`, () => {
   const random = randomOf(seed)
   let few = 0 // edits that touched no more than some lines

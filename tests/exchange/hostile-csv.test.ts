@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import Papa from 'papaparse'
 import { readFormulas } from '../../src/exchange/index.js'
-import { randomOf } from '../random.js'
+import { randomOf, rounds } from '../random.js'
 import { told } from './notation.js'
 
 const head = 'formula,stage,ingredient,amount,note,counts as,setting,grams,percent,whole dough percent'
@@ -220,7 +220,7 @@ test('random text never throws, and every message is a sentence (seed 42)', () =
     '🥖',
     '(',
   ]
-  for (let i = 0; i < 1700; i++) {
+  for (let i = 0; i < rounds(1700); i++) {
     const start = random.below(2) ? 'stage,ingredient,amount,setting\n' : ''
     const file = start + Array.from({ length: random.below(40) }, () => random.pick(pieces)).join('')
     const { formulas, problems } = readFormulas(file)

@@ -36,14 +36,15 @@ describe('A day by the clock', () => {
         '16:35 Bulk, second fold',
         '19:13 Divide and shape',
         '19:33 Retard',
+        '7:30 Heat up Oven',
         '8:15 Bake',
       ].join('\n'),
     )
-    equal(open.all('h3').map(textOf).join(', '), 'Friday, December 4, Saturday, December 5')
+    equal(open.all('h3[id^=d]').map(textOf).join(', '), 'Friday, December 4, Saturday, December 5')
     match(textOf(await open.find('button.how', /^37 min of 30–60 min/)), /37 min of 30–60 min/)
     match(
       textOf(await open.find('.note')),
-      /All of it fits\. .*Because nobody is up before 6:00, four waits are 27 % of their leeway shorter\./,
+      /All of it fits\. .*Because nobody is up before 6:00, four waits are up to 48 min shorter \(27 % of their leeway\)\./,
     )
   })
 

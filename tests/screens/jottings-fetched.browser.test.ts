@@ -5,6 +5,7 @@ import { press, type } from '../keys'
 import { millWheat } from './breads'
 import { Around, dressPage, english } from './mount'
 
+// In a page of its own: on others it has been fetched.
 describe('The place for the first jotting, out of sight', () => {
   before(dressPage)
 

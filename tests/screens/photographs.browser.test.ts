@@ -1,4 +1,5 @@
 import '../../components/bakes/photographs/tb-photographs'
+import '../../components/bakes/photographs/tb-photographs-left'
 import { preparePicture, within } from '../../components/bakes/photographs/prepared-picture'
 import type { TbPhotographs } from '../../components/bakes/photographs/tb-photographs'
 import { databasePhotographs } from '../../src/storage/photographs/photographs'
@@ -128,6 +129,17 @@ describe('Photographs of a bake', () => {
         () => find('li button')?.getAttribute('aria-label') === 'Look at: Open crumb',
         'small as well',
       )
+    })
+
+    it('where its bake is no more it can be deleted all the same', async () => {
+      const left = document.createElement('tb-photographs-left')
+      left.bakes = [{ id: 'another' }]
+      document.body.append(left)
+      const said = () => left.shadowRoot!.querySelector('p')?.textContent ?? ''
+      await waitUntil(() => /of a bake that is no more|of bakes that are no more/.test(said()), 'it is told')
+      left.bakes = [{ id: `bake-${run}` }]
+      await waitUntil(() => said() === '', 'it is not, where the bake is there')
+      left.remove()
     })
 
     it('deleted, it is gone from the storage', async () => {

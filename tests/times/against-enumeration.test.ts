@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { solveTimes, type TimeProblem } from '../../src/times/index'
 import { alikeOrders } from '../../src/times/orders/alike'
-import { randomOf } from '../random'
+import { randomOf, rounds } from '../random'
 import { choicesOf, triedAll } from './oracle'
 import { alikeProblem, randomProblem } from './random-problems'
 import { timesOf } from './text'
@@ -32,11 +32,11 @@ function asEnumerated(problem: TimeProblem): void {
   }
 }
 
-for (let seed = 1; seed <= 50; seed++)
+for (let seed = 1; seed <= rounds(50); seed++)
   test(`the cost is the least of all orders, and the first of equal ones is taken, seed ${seed}`, () =>
     asEnumerated(randomProblem(randomOf(seed))))
 
-for (let seed = 1; seed <= 30; seed++)
+for (let seed = 1; seed <= rounds(30); seed++)
   test(`loads that are alike lose no plan by the order they are looked at in, seed ${seed}`, () =>
     asEnumerated(alikeProblem(randomOf(seed * 31))))
 
@@ -63,7 +63,7 @@ function earlier(problem: TimeProblem): TimeProblem {
   }
 }
 
-for (let seed = 1; seed <= 20; seed++)
+for (let seed = 1; seed <= rounds(20); seed++)
   test(`what may be early without an end is so as little as it has to be, seed ${seed}`, () =>
     asEnumerated(earlier(randomProblem(randomOf(seed * 53)))))
 

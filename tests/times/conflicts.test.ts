@@ -7,7 +7,7 @@ import {
   type TimeConflict,
   type TimeProblem,
 } from '../../src/times/index'
-import { randomOf } from '../random'
+import { randomOf, rounds } from '../random'
 import { oneBread } from './one-bread'
 import { waysOf } from './oracle'
 import { randomProblem } from './random-problems'
@@ -153,7 +153,7 @@ test('a levain that cannot be mixed so late names the whole chain, without the f
   ])
 })
 
-for (let seed = 1; seed <= 400; seed++) {
+for (let seed = 1; seed <= rounds(400); seed++) {
   const problem = randomProblem(randomOf(seed * 31))
   if (hasPlan(problem)) continue
   test(`a conflict is one, and is none without any of its members, seed ${seed * 31}`, () => {

@@ -76,13 +76,14 @@ describe('Saturday’s bread, planned', () => {
       '14:07 Bulk',
       '18:07 Divide and shape',
       '18:32 Retard',
+      '6:35 Heat up Oven',
       '7:00 Score and load',
       '7:05 Bake',
       '7:50 Cool',
     )
     match(
       text(await app.find('.note', /^All of it fits/)),
-      /Because nobody is up before 7:00, three waits are 1–42 % of their leeway shorter\./,
+      /Because nobody is up before 7:00, three waits are up to 50 min shorter \(1–42 % of their leeway\)\./,
     )
     match(app.frame.contentWindow!.location.hash, /^#days\/./)
   })

@@ -2,7 +2,7 @@ import { BeingTyped } from '../../components/desk/being-typed.js'
 import type { TypedText } from '../../src/storage/index.js'
 import { deepEqual, equal, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
-import { itOnce } from '../once.js'
+import { itCase, itOnce } from '../once.js'
 import { OpenApp } from './app.js'
 
 /** What stands in a field and is not entered when the page goes away, in each kind of field. */
@@ -79,11 +79,8 @@ describe('What was typed and not entered', () => {
     },
   }
 
-  /** One of each kind of place: in the table, beside it, in a part that is fetched, and in a dialog. */
-  const inEach = ['a cell', 'the note', 'a new jotting', 'an own ingredient']
-  for (const [kind, goThere] of Object.entries(fields)) {
-    const itWhere = inEach.includes(kind) ? it : itOnce
-    itWhere(`stands in its field again: ${kind}`, async () => {
+  for (const [at, [kind, goThere]] of Object.entries(fields).entries()) {
+    itCase(at)(`stands in its field again: ${kind}`, async () => {
       await goThere()
       await waitUntil(() => (app.focused as Typed | null)?.dataset.typed, 'a field has the focus')
       const text = kind === 'the batch' || kind === 'a cell' ? '123' : 'half typed'
@@ -148,7 +145,7 @@ describe('What was typed and not entered in a day', () => {
     [/^Time of Bulk/, 'noon'],
   ]
 
-  it('stands in its fields again when the page is loaded anew, whatever they lie in', async () => {
+  itOnce('stands in its fields again when the page is loaded anew, whatever they lie in', async () => {
     await app.click('nav button', 'Days')
     await app.click('button', 'New day')
     await app.click('button', 'Add a bread')
@@ -167,7 +164,7 @@ describe('What was typed and not entered in a day', () => {
     await app.find('p', /is in its field again: /)
   })
 
-  it('is told on the sheet, with the way to it', async () => {
+  itOnce('is told on the sheet, with the way to it', async () => {
     await saved()
     app.close()
     app = await OpenApp.open(app.database)

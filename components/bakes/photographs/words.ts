@@ -21,5 +21,12 @@ export const photographWords = {
   full: 'The storage of this browser is nearly full: the photograph was not kept, and nothing else is lost. Delete photographs you do not need, or make room on the device.',
   notKept: 'The photograph could not be kept: this browser does not store it. Nothing else is lost.',
   notRead: 'The photographs could not be read from the storage of this browser.',
+  left: (count: number): string =>
+    count === 1
+      ? 'One photograph is of a bake that is no more.'
+      : `${count} photographs are of bakes that are no more.`,
+  removeLeft: (count: number): string => (count === 1 ? 'Delete it for good' : 'Delete them for good'),
+  removedLeft: (count: number): string =>
+    count === 1 ? 'Deleted the photograph.' : `Deleted ${count} photographs.`,
   working: 'Making it ready…',
 } as const

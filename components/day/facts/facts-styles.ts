@@ -1,5 +1,4 @@
 import { css } from 'lit'
-import { narrow } from '../../styles/breakpoints.js'
 
 /** The sentences in which a day is told. */
 export const factStyles = css`
@@ -31,8 +30,14 @@ export const factStyles = css`
   li .line {
     min-height: calc(var(--target) + 8px);
   }
+  li .line {
+    position: relative;
+    padding-right: 48px;
+  }
   li tb-menu {
-    margin-left: auto;
+    position: absolute;
+    top: 3px;
+    right: -8px;
   }
   .bread {
     flex: 0 1 auto;
@@ -107,17 +112,6 @@ export const factStyles = css`
   @media (pointer: coarse) {
     .out {
       min-width: 44px;
-    }
-  }
-  @media ${narrow} {
-    li .line {
-      padding-right: 48px;
-      position: relative;
-    }
-    li tb-menu {
-      position: absolute;
-      right: -8px;
-      top: 3px;
     }
   }
 `

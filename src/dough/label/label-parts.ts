@@ -4,6 +4,7 @@ import { hasBatch } from '../document/formula.js'
 import { type Allergens, type Ingredient, isUnlisted } from '../document/larder.js'
 import { ingredientKey, type LinePlan, type StagePlan } from '../outline/outline.js'
 import { type FigureSheet, isUnsaid } from '../sheet/figures.js'
+import { withOwnLabel } from './own-label.js'
 import { type LabelDiagnostic, labelNote } from './words.js'
 
 /** One ingredient of a dough, through all its stages. */
@@ -107,7 +108,7 @@ class PartsOf {
     else
       put(mix, ingredientKey(plan), {
         name: line.ingredient.trim() || '–',
-        ingredient,
+        ingredient: ingredient && withOwnLabel(ingredient),
         isWater: false,
         isSalt: countsAs?.kind === 'salt',
         share,
@@ -140,7 +141,7 @@ class PartsOf {
     const there = this.#sheet.larder.find(name)
     put(mix, there?.id ?? name.toLowerCase(), {
       name,
-      ingredient: there,
+      ingredient: there && withOwnLabel(there),
       isWater: false,
       isSalt: false,
       share,

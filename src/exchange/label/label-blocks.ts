@@ -3,7 +3,7 @@ import type { Label } from '../../dough/label/label.js'
 import { caloriesInAmerica, energyInEurope, type Nutrition, sodiumIn } from '../../dough/label/nutrition.js'
 import type { ListName } from '../../dough/larder/allergen-lists.js'
 import { american, european, plainly } from './rounding.js'
-import { calculatedWords, checkWords, isOfNutrition, labelWords, nutrientWords, wayWords } from './words.js'
+import { calculatedWords, checkWords, labelWords, nutrientWords, wayWords } from './words.js'
 
 /** A row of a nutrition table. */
 export interface NutritionRow {
@@ -96,7 +96,7 @@ export function labelRules(labels: readonly LabelBlocks[]): readonly string[] {
   const ways = [...new Set(labels.map(({ way }) => way))]
   const hasTable = labels.some(({ rows }) => rows.length > 0)
   return [
-    ...ways.flatMap(way => wayWords[way].filter((_, at) => hasTable || !isOfNutrition(at))),
+    ...ways.flatMap(way => [wayWords[way].written, ...(hasTable ? [wayWords[way].ofNutrition] : [])]),
     checkWords.supplier,
     checkWords.law,
   ]

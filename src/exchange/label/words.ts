@@ -52,19 +52,25 @@ export const checkWords = {
 } as const
 
 /** What is to be known of each way of writing. */
-export const wayWords: Readonly<Record<ListName, readonly string[]>> = {
-  eu: [
-    'Written as Regulation (EU) 1169/2011 has it: by weight as used, water by what is left of it in the bread; allergens of its list set apart. Energy by its factors; rounded by the Commission’s guidance of 2012.',
-    'A nutrition declaration has to have saturates and sugars as well: where they are left out here, it is none yet.',
-  ],
-  us: [
-    'Written as in the United States: by weight as used, water less what baking drives off; the nine major allergens in a statement after the list. Calories by the factors 4, 4 and 9; rounded as 21 CFR 101.9 rounds a serving.',
-    'It is no Nutrition Facts panel: that speaks of a serving, and of more than is recorded here.',
-  ],
-  canada: [
-    'Written as in Canada: by weight before mixing, water with all that goes in, sugars together; its priority allergens and gluten sources in a statement after the list. It has to stand in French as well.',
-    'It is no Nutrition Facts table: that speaks of a serving, is rounded by rules of its own, and asks for more than is recorded here. These are plain figures.',
-  ],
+export const wayWords: Readonly<
+  Record<ListName, { readonly written: string; readonly ofNutrition: string }>
+> = {
+  eu: {
+    written:
+      'Written as Regulation (EU) 1169/2011 has it: by weight as used, water by what is left of it in the bread; allergens of its list set apart. Energy by its factors; rounded by the Commission’s guidance of 2012.',
+    ofNutrition:
+      'A nutrition declaration has to have saturates and sugars as well: where they are left out here, it is none yet.',
+  },
+  us: {
+    written:
+      'Written as in the United States: by weight as used, water less what baking drives off; the nine major allergens in a statement after the list. Calories by the factors 4, 4 and 9; rounded as 21 CFR 101.9 rounds a serving.',
+    ofNutrition:
+      'It is no Nutrition Facts panel: that speaks of a serving, and of more than is recorded here.',
+  },
+  canada: {
+    written:
+      'Written as in Canada: by weight before mixing, water with all that goes in, sugars together; its priority allergens and gluten sources in a statement after the list. It has to stand in French as well.',
+    ofNutrition:
+      'It is no Nutrition Facts table: that speaks of a serving, is rounded by rules of its own, and asks for more than is recorded here. These are plain figures.',
+  },
 }
-/** What belongs to the nutrition of a way, by the place of its sentence. */
-export const isOfNutrition = (at: number): boolean => at > 0
