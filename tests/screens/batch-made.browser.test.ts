@@ -45,6 +45,7 @@ describe('How much to make', () => {
 
   it('names a shape, and says beside its dough what a piece weighs baked', async () => {
     desk = await BatchDesk.open(millWheat())
+    await desk.change()
     await desk.choose('pieces of a dough')
     await desk.enter('Number of pieces', '3')
     await desk.enter('Weight of a piece, grams', '852')

@@ -51,6 +51,9 @@ describe('Bringing in a large file', () => {
     })
   })
   afterEach(() => opened.remove())
+  after(() => {
+    globalThis.Worker = Native
+  })
 
   async function show(text: string): Promise<void> {
     opened = new Opened(document.createElement('tb-bring-in'))
@@ -103,7 +106,7 @@ describe('Bringing in a large file', () => {
   })
 
   it('reads it beside the page, which goes on drawing, and reads a column otherwise there too', async () => {
-    await show(rows(20_000))
+    await show(rows(6000))
     await waitUntil(() => opened.root.querySelector('progress'), 'it says that it is reading')
     let drawn = 0 // frames
     const draw = () => {
@@ -115,9 +118,9 @@ describe('Bringing in a large file', () => {
     equal(started, 1)
     equal(answers, 1)
     ok(drawn > 2, `the page drew ${drawn} frames before the worker had read it`)
-    match(textOf(opened.find('#understood')), /20000 lines understood/)
+    match(textOf(opened.find('#understood')), /6000 lines understood/)
     const elements = opened.root.querySelectorAll('*').length
-    ok(elements < 10_000, `what is shown of twenty thousand lines is ${elements} elements`)
+    ok(elements < 6000, `what is shown of six thousand lines is ${elements} elements`)
     opened.find('#use-2').focus()
     await press('l')
     await waitUntil(
@@ -133,7 +136,7 @@ describe('Bringing in a large file', () => {
   })
 
   it('can be stopped, and nothing is added', async () => {
-    await show(rows(90_000))
+    await show(rows(40_000))
     await waitUntil(() => opened.root.querySelector('progress'), 'it is being read')
     await opened.click('footer button', 'Stop reading')
     await waitUntil(
@@ -147,14 +150,14 @@ describe('Bringing in a large file', () => {
     offerWorker(() => {
       throw new Error('no workers here')
     })
-    await show(rows(8000))
+    await show(rows(2000))
     await waitUntil(seen, 'it is read')
-    match(textOf(seen()), /8000 lines/)
+    match(textOf(seen()), /2000 lines/)
     opened.remove()
     offerWorker(() => new Native('/site/not-there.js', { type: 'module' }))
-    await show(rows(8000))
+    await show(rows(2000))
     await waitUntil(seen, 'it is read')
-    match(textOf(seen()), /8000 lines/)
+    match(textOf(seen()), /2000 lines/)
   })
 
   it('is not even loaded when it is far too large', async () => {

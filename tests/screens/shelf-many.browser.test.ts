@@ -174,6 +174,8 @@ describe('A shelf of many formulas', () => {
       'Done',
       'Send out',
       'Print cards',
+      'Labels',
+      'Handout',
     ])
   })
 

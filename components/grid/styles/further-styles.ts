@@ -1,6 +1,6 @@
 import { css } from 'lit'
 
-/** What is fetched later: what lies over the rows, the menu and the strip of a touch keyboard, and a method on paper. */
+/** What is fetched later: what lies over the rows, the menu and the strip of a touch keyboard, and the grid on paper. */
 export const furtherStyles = css`
   /* What can be done at once, beneath a line */
   tb-offers p {
@@ -108,6 +108,50 @@ export const furtherStyles = css`
     }
     tr.method button > span {
       display: block; /* all of it */
+    }
+    :host {
+      --row: 30px;
+    }
+    table {
+      --actions: 0px;
+      color: #000;
+    }
+    thead {
+      position: static;
+      background: none;
+      break-inside: avoid;
+    }
+    thead th {
+      color: #000;
+      border-bottom-color: #000;
+    }
+    tr {
+      break-inside: avoid;
+    }
+    tr.stage {
+      break-after: avoid;
+    }
+    tr.sum {
+      break-before: avoid;
+    }
+    tr.add,
+    td.actions,
+    th.actions,
+    .after,
+    .pad,
+    button.how {
+      display: none;
+    }
+    tbody th,
+    tbody td,
+    small,
+    .figure.computed,
+    .figure.missing,
+    .figure.stale,
+    .figure.gives {
+      color: #000 !important;
+      background: none !important;
+      outline: none !important;
     }
   }
 `

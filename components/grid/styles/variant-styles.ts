@@ -1,6 +1,6 @@
 import { css } from 'lit'
 
-/** The grid on a phone, in forced colours, in print. */
+/** The grid on a phone and in forced colours; on paper it is as `further-styles.ts` says. */
 export const variantStyles = css`
   /* Phone */
   :host([narrow]) {
@@ -81,53 +81,6 @@ export const variantStyles = css`
     [data-column]:focus,
     .field {
       outline-color: Highlight;
-    }
-  }
-
-  @media print {
-    :host {
-      --row: 30px;
-    }
-    table {
-      --actions: 0px;
-      color: #000;
-    }
-    thead {
-      position: static;
-      background: none;
-      break-inside: avoid;
-    }
-    thead th {
-      color: #000;
-      border-bottom-color: #000;
-    }
-    tr {
-      break-inside: avoid;
-    }
-    tr.stage {
-      break-after: avoid;
-    }
-    tr.sum {
-      break-before: avoid;
-    }
-    tr.add,
-    td.actions,
-    th.actions,
-    .after,
-    .pad,
-    button.how {
-      display: none;
-    }
-    tbody th,
-    tbody td,
-    small,
-    .figure.computed,
-    .figure.missing,
-    .figure.stale,
-    .figure.gives {
-      color: #000 !important;
-      background: none !important;
-      outline: none !important;
     }
   }
 `

@@ -1,4 +1,4 @@
-import { get, set } from 'idb-keyval'
+import { promisifyRequest } from 'idb-keyval'
 import { openDatabase } from '../disk/database.js'
 
 /** A file that the baker named: of the File System Access API, or a stand-in of the tests. */
@@ -36,7 +36,14 @@ export interface NotesStore {
 /** In a database beside that of the workbook: what reads that need not know of files. */
 export function databaseNotes(database: string): NotesStore {
   const { useStore } = openDatabase(`${database} copy`)
-  return { read: () => get('notes', useStore), put: notes => set('notes', notes, useStore) }
+  return {
+    read: () => useStore('readonly', store => promisifyRequest<unknown>(store.get('notes'))),
+    put: notes =>
+      useStore('readwrite', store => {
+        store.put(notes, 'notes')
+        return promisifyRequest(store.transaction)
+      }),
+  }
 }
 
 const isText = (value: unknown): value is string => typeof value === 'string'

@@ -1,4 +1,5 @@
-import { delMany, get, keys, setMany, type UseStore, update } from 'idb-keyval'
+// Only what a start has of it anyway: a function more of the package would come with every start.
+import { promisifyRequest, type UseStore } from 'idb-keyval'
 import { type Photograph, photographIn } from '../../day/bench/photograph.js'
 import { type Database, openDatabase } from '../disk/database.js'
 
@@ -39,53 +40,54 @@ class DatabasePhotographs implements Photographs {
 
   async all(): Promise<Photograph[]> {
     const range = IDBKeyRange.bound('about ', 'about \uffff')
-    const stored = await this.#store('readonly', store => allOf(store.getAll(range)))
+    const stored = await this.#store('readonly', store => promisifyRequest<unknown[]>(store.getAll(range)))
     return stored
       .flatMap(one => photographIn(one) ?? [])
       .sort((a, b) => a.taken.localeCompare(b.taken) || a.id.localeCompare(b.id))
   }
 
   picture(photograph: Pick<Photograph, 'bake' | 'id'>): Promise<Blob | undefined> {
-    return get<Blob>(pictureKey(photograph), this.#store)
+    const key = pictureKey(photograph)
+    return this.#store('readonly', store => promisifyRequest<Blob | undefined>(store.get(key)))
   }
 
   put(photograph: Photograph, picture: Blob): Promise<void> {
-    return setMany(
-      [
-        [aboutKey(photograph), photograph],
-        [pictureKey(photograph), picture],
-      ],
-      this.#store,
-    )
+    return this.#store('readwrite', store => {
+      store.put(photograph, aboutKey(photograph))
+      store.put(picture, pictureKey(photograph))
+      return promisifyRequest(store.transaction)
+    })
   }
 
   describe(photograph: Photograph, words: string): Promise<void> {
-    return update<unknown>(
-      aboutKey(photograph),
-      stored => ({ ...(photographIn(stored) ?? photograph), described: words }),
-      this.#store,
-    )
+    const key = aboutKey(photograph)
+    return this.#store('readwrite', async store => {
+      const stored = await promisifyRequest<unknown>(store.get(key))
+      store.put({ ...(photographIn(stored) ?? photograph), described: words }, key)
+      await promisifyRequest(store.transaction)
+    })
   }
 
   remove(photograph: Pick<Photograph, 'bake' | 'id'>): Promise<void> {
-    return delMany([aboutKey(photograph), pictureKey(photograph)], this.#store)
+    return this.#delete([aboutKey(photograph), pictureKey(photograph)])
   }
 
   async removeOf(bake: string): Promise<void> {
-    const own = (await keys<string>(this.#store)).filter(key => key.split(' ')[1] === bake)
-    await delMany(own, this.#store)
+    const all = await this.#store('readonly', store => promisifyRequest(store.getAllKeys()))
+    await this.#delete(all.map(String).filter(key => key.split(' ')[1] === bake))
+  }
+
+  #delete(keys: readonly string[]): Promise<void> {
+    return this.#store('readwrite', store => {
+      for (const key of keys) store.delete(key)
+      return promisifyRequest(store.transaction)
+    })
   }
 
   close(): void {
     this.#database.close()
   }
 }
-
-const allOf = (request: IDBRequest<unknown[]>): Promise<unknown[]> =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result)
-    request.onerror = () => reject(request.error)
-  })
 
 /** The photographs beside the workbook of that database. */
 export const databasePhotographs = (database: string): Photographs => new DatabasePhotographs(database)
