@@ -31,8 +31,10 @@ export class BatchDesk {
     for (const element of [this.batch, this.leftOver]) Object.assign(element, { sheet: this.sheet, numbers })
     this.after.textContent = 'After'
     document.body.append(this.after)
-    this.around.onEdit = () => {
-      this.edits += 1
+    let before = this.around.history.workbook
+    this.around.onEdit = workbook => {
+      if (workbook !== before) this.edits += 1 // what is only looked at is no edit
+      before = workbook
       this.#follow()
     }
   }
