@@ -41,7 +41,11 @@ describe('A day drawn in lanes', () => {
       /^The day drawn from Thursday, December 3 \d+:\d\d to Saturday, December 5 15:00, with a lane each for Mill wheat, Two-build rye, Seeded spelt tin and Stone oven\. Asleep 22:30–6:00\. The list has the same steps by the clock\.$/,
     )
     deepEqual(all('.name').map(textOf), ['Mill wheat', 'Two-build rye', 'Seeded spelt tin', 'Stone oven'])
-    equal(all('rect.heating').length, 2, 'one in the lane, one in the legend')
+    equal(
+      all('rect.heating').length,
+      3,
+      'two in the lane, the rye baked long before the others; one in the legend',
+    )
     equal(all('.date').length, 3)
   })
 
