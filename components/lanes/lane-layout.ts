@@ -116,7 +116,7 @@ function ovenLanes(plan: PlannedDay): Lane[] {
             load,
           }),
         ),
-      ],
+      ].sort((a, b) => a.from - b.from),
     }
   })
 }
