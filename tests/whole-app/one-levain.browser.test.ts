@@ -30,10 +30,10 @@ describe('One levain for two doughs', () => {
     await goTo('Mill wheat')
     await app.click('button[aria-label="Actions for Levain"]')
     await app.click('[role=menuitem]', /^Keep as a build/)
-    await app.find('tb-builds li', /Levain is a build of this workbook/)
+    await app.find('li', /Levain is a build of this workbook/)
 
     await goTo('Poolish baguette')
-    await app.goTo('Final dough', 'Add an ingredient', /Ingredient/)
+    await app.goTo('Final dough', '.*Add an ingredient', /Ingredient/)
     await type('Levain')
     await press('Tab')
     await type('10')
@@ -53,11 +53,13 @@ describe('One levain for two doughs', () => {
     await reads('72.2')
   })
 
-  it('is one after a reload, and taken back in both at once', async () => {
-    await app.reload()
-    await reads('72.2')
+  it('is taken back in both at once, and is as it was after a reload', async () => {
     await press('Control+z')
+    await reads('68.2') // where it was changed
+    await goTo('Mill wheat')
     await reads('70.4')
+    await app.find('*', /^Saved/)
+    await app.reload()
     await goTo('Poolish baguette')
     await reads('68.2')
     equal(app.cell('Levain', 'Water', percent)?.textContent?.trim(), '70')

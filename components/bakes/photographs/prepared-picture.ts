@@ -22,10 +22,10 @@ const smaller = 0.8
  * file, such as where it was taken, nothing is left. Rejects for what is no picture that this browser can show.
  */
 export async function preparePicture(file: Blob): Promise<Prepared> {
-  const bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' })
+  const { image, ...size } = await pictureIn(file)
   try {
     for (let most = mostPixels; most > 100; most = Math.floor(most * smaller)) {
-      const { width, height } = within(bitmap.width, bitmap.height, most)
+      const { width, height } = within(size.width, size.height, most)
       const canvas = document.createElement('canvas')
       canvas.width = width
       canvas.height = height
@@ -33,16 +33,33 @@ export async function preparePicture(file: Blob): Promise<Prepared> {
       context.fillStyle = 'white' // what can be seen through
       context.fillRect(0, 0, width, height)
       context.imageSmoothingQuality = 'high'
-      context.drawImage(bitmap, 0, 0, width, height)
+      context.drawImage(image, 0, 0, width, height)
       for (const quality of qualities) {
         const picture = await jpegOf(canvas, quality)
         if (picture.size <= mostBytes) return { picture, width, height }
       }
     }
   } finally {
-    bitmap.close()
+    if (image instanceof ImageBitmap) image.close()
   }
   throw new Error('The picture could not be made small enough.')
+}
+
+/** What a file shows, upright. Where no bitmap can be made of it, as of some files in Firefox, an image of the page may show it. */
+async function pictureIn(file: Blob) {
+  try {
+    const image = await createImageBitmap(file, { imageOrientation: 'from-image' })
+    return { image, width: image.width, height: image.height }
+  } catch {
+    const image = new Image()
+    image.src = URL.createObjectURL(file)
+    try {
+      await image.decode()
+      return { image, width: image.naturalWidth, height: image.naturalHeight }
+    } finally {
+      URL.revokeObjectURL(image.src)
+    }
+  }
 }
 
 const jpegOf = (canvas: HTMLCanvasElement, quality: number): Promise<Blob> =>
