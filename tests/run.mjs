@@ -1,5 +1,5 @@
 /**
- * Runs everything that is tested: format and lint, types, the Node tests and the tests in each browser, side by side.
+ * Runs everything that is tested: format and lint, types and the Node tests side by side, then the tests in each browser.
  * `node tests/run.mjs [part ...] [--only=text] [--browser=name] [--fix] [--times]` runs some parts (lint, types, node,
  * browser), of the tests only the files whose path holds the text, in one browser, formats first, and says which files
  * took longest.
@@ -162,7 +162,7 @@ const inBrowser = testFiles.filter(f => f.endsWith('.browser.test.ts'))
 const inNode = testFiles.filter(f => !inBrowser.includes(f))
 const lint = ['check', '--error-on-warnings', ...(args.includes('--fix') ? ['--write'] : []), '.']
 
-// All at once: what waits for a browser leaves the processors to what does not.
+// The browsers after the rest: a page that has to wait for a processor is slower than its tests expect.
 await Promise.all([
   wanted('lint') && report('Format and lint', () => command('@biomejs/biome/bin/biome', lint)),
   wanted('types') && report('Types', () => command('typescript/bin/tsc', [])),
@@ -173,15 +173,12 @@ await Promise.all([
         inFolder(async outdir => passes(await runNodeTests(inNode, outdir, builtSite))),
       ),
     ),
-  wanted('browser') &&
-    inBrowser.length > 0 &&
-    testInBrowsers(inBrowser).catch(error => {
-      console.error(
-        `\n✗ the tests or the app are not built: ${error instanceof Error ? error.message : error}`,
-      )
-      process.exitCode = 1
-    }),
 ])
+if (wanted('browser') && inBrowser.length > 0)
+  await testInBrowsers(inBrowser).catch(error => {
+    console.error(`\n✗ the tests or the app are not built: ${error instanceof Error ? error.message : error}`)
+    process.exitCode = 1
+  })
 if (building) await building.then(site => rm(dirname(site), { recursive: true, force: true })).catch(() => {})
 if (wanted('node') || wanted('browser')) console.log(`${total.passed} passed, ${total.failed} failed`)
 for (const { name, toInstall } of missing)
