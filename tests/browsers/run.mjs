@@ -191,7 +191,7 @@ export async function runIn({ name, seats }, program, pages, outdir, { atOnce, t
       ],
       browserStartTimeout: 900_000, // in which it waits for its turn
       testsStartTimeout: 4 * patience,
-      testsFinishTimeout: 30 * patience,
+      testsFinishTimeout: 15 * patience,
       middleware: [built(outdir), apart(), lacking(`${outdir}/site`)],
       browserLogs: true,
       staticLogging: true,
