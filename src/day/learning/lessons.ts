@@ -1,3 +1,4 @@
+import '../../dough/cells/rare-cells-at-once.js'
 import { doughForPieces } from '../../dough/document/batch.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, finalDoughOf, nameKey, type Stage, type Step } from '../../dough/document/formula.js'
