@@ -4,6 +4,7 @@ import '../../src/dough/cells/rare-cells-at-once.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { workbookOf } from '../base/asked-of-page.js'
 import { askEdit, type Edit } from '../base/events.js'
 import { sentenceStyles } from '../styles/sentence-styles.js'
 import {
@@ -51,16 +52,13 @@ export class TbBatchFields extends SheetElement {
 
   /** Fetches what bakes tell of losses, where there are any. */
   protected override firstUpdated(): void {
-    askEdit(this, ({ bakes }) => {
-      if (bakes?.length)
-        void import('../learnt/tb-learnt-losses.js').then(
-          () => {
-            this.isBaked = true
-          },
-          () => {},
-        )
-      return undefined
-    })
+    if (!workbookOf(this)?.bakes?.length) return
+    void import('../learnt/tb-learnt-losses.js').then(
+      () => {
+        this.isBaked = true
+      },
+      () => {},
+    )
   }
 
   protected override willUpdate(): void {

@@ -3,6 +3,7 @@ import '../../src/dough/cells/rare-cells-at-once.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
+import { workbookOf } from '../base/asked-of-page.js'
 import { copyText } from '../base/copy-text.js'
 import { askEdit, say, wish } from '../base/events.js'
 import { partNotFetched } from '../base/words.js'
@@ -190,11 +191,8 @@ export class TbBringIn extends TbDialog {
   #keepPhotographs(): void {
     const { photographs } = this.#intake
     if (!photographs) return
-    const bakes = new Set((this.workbook.bakes ?? []).map(({ id }) => id))
-    askEdit(this, workbook => {
-      for (const { id } of workbook.bakes ?? []) bakes.add(id)
-      return undefined
-    })
+    const before = this.workbook.bakes ?? []
+    const bakes = new Set([...before, ...(workbookOf(this)?.bakes ?? [])].map(({ id }) => id))
     void import('./workbooks/take-photographs.js')
       .then(({ takePhotographs }) => takePhotographs(photographs, bakes))
       .then(

@@ -3,8 +3,8 @@ import { Learning } from '../../src/day/learning/learning.js'
 import { lessonOf } from '../../src/day/learning/lessons.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { workbookOf } from '../base/asked-of-page.js'
 import { BaseElement } from '../base/base-element.js'
-import { askEdit } from '../base/events.js'
 import { showPercent } from '../base/numbers.js'
 import './tb-learnt.js'
 import { lessonWords } from './words.js'
@@ -50,16 +50,6 @@ export class TbLearntLosses extends BaseElement {
   }
 }
 customElements.define('tb-learnt-losses', TbLearntLosses)
-
-/** The workbook as it stands, asked for as an edit that changes nothing. */
-export function workbookOf(from: EventTarget): Workbook | undefined {
-  let found: Workbook | undefined
-  askEdit(from, workbook => {
-    found = workbook
-    return undefined
-  })
-  return found
-}
 
 declare global {
   interface HTMLElementTagNameMap {

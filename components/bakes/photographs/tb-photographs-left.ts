@@ -1,8 +1,8 @@
 import { css, html, nothing, type PropertyValues } from 'lit'
 import type { Photograph } from '../../../src/day/bench/photograph.js'
 import { databasePhotographs, type Photographs } from '../../../src/storage/photographs/photographs.js'
+import { databaseOfPage } from '../../base/asked-of-page.js'
 import { BaseElement } from '../../base/base-element.js'
-import { databaseOfPage } from '../../base/database-of-page.js'
 import { say } from '../../base/events.js'
 import { photographWords } from './words.js'
 

@@ -8,8 +8,8 @@ import {
   hasRoomFor,
   type Photographs,
 } from '../../../src/storage/photographs/photographs.js'
+import { databaseOfPage } from '../../base/asked-of-page.js'
 import { BaseElement } from '../../base/base-element.js'
-import { databaseOfPage } from '../../base/database-of-page.js'
 import { say } from '../../base/events.js'
 import { mostBytes, preparePicture } from './prepared-picture.js'
 import './tb-photograph.js'

@@ -1,6 +1,6 @@
 import type { PhotographsInFile } from '../../../src/exchange/data/photographs-in-file.js'
 import { databasePhotographs, hasRoomFor } from '../../../src/storage/photographs/photographs.js'
-import { databaseOfPage } from '../../base/database-of-page.js'
+import { databaseOfPage } from '../../base/asked-of-page.js'
 import { photographsTaken } from './words.js'
 
 /** Keeps the photographs of a workbook file, one after the other, where their bakes are here; says in a sentence how many. */
