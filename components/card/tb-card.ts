@@ -1,10 +1,5 @@
-import { html, nothing, type PropertyDeclarations, type PropertyValues } from 'lit'
+import { html, nothing, type PropertyDeclarations } from 'lit'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
-import type { Formula } from '../../src/dough/document/formula.js'
-import { type Larder, larderOf } from '../../src/dough/document/larder.js'
-import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { listSelect, ownList } from '../sheet/allergen-list.js'
 import { cardNarrowStyles } from './card-narrow-styles.js'
 import { cardPage } from './card-page.js'
@@ -12,70 +7,31 @@ import { cardStyles } from './card-styles.js'
 import '../controls/tb-measures.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import { paperStyles } from './paper-styles.js'
-import { PrintedPage } from './printed-page.js'
+import { PrintedFormulas } from './printed-formulas.js'
 import { barWords } from './words.js'
 
 const smallest = 3 // the last step of the type: smaller is not read at arm's length
 const footSizes = [11, 10, 9.2, 8.5] as const // points of what stands at the foot
 
 /** Formulas as printed pages, one each. */
-export class TbCard extends PrintedPage {
+export class TbCard extends PrintedFormulas {
   static override properties: PropertyDeclarations = {
-    workbook: { attribute: false },
-    larder: { attribute: false },
-    chosen: { state: true },
     measures: { state: true },
     notes: { state: true },
   }
 
-  declare workbook: Workbook
-  declare larder: Larder
-  declare private chosen: readonly string[] // ids of formulas
   declare private measures: HouseholdOptions | undefined
   declare private notes: boolean
 
-  #sheets = new WeakMap<Formula, FigureSheet>()
-
   constructor() {
     super()
-    this.workbook = emptyWorkbook
-    this.larder = larderOf([])
-    this.chosen = []
     this.measures = undefined
     this.notes = true
   }
 
-  /** Shows the card of the formula with that id, or those of several. */
-  async show({
-    formula,
-    formulas = formula ? [formula] : [],
-  }: {
-    formula?: string
-    formulas?: readonly string[]
-  }) {
-    if (this.shown) return
-    this.chosen = formulas
-    if (this.printed) await this.open()
-  }
-
-  get #formulas(): readonly Formula[] {
-    return this.workbook.formulas.filter(f => this.chosen.includes(f.id))
-  }
-
   protected override get printed(): { readonly name: string } | undefined {
-    const [first, ...others] = this.#formulas
+    const [first, ...others] = this.formulas
     return others.length ? { name: barWords.cards(others.length + 1) } : first
-  }
-
-  #sheetOf(of: Formula): FigureSheet {
-    const known = this.#sheets.get(of) ?? openSheet(of, this.larder, this.workbook.scale)
-    this.#sheets.set(of, known)
-    return known
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('larder')) this.#sheets = new WeakMap()
-    super.willUpdate(changed)
   }
 
   /**
@@ -105,9 +61,9 @@ export class TbCard extends PrintedPage {
 
   protected override papers() {
     const { numbers, measures, notes } = this
-    const formulas = this.#formulas
+    const formulas = this.formulas
     const shown = { numbers, measures, notes, list: ownList(numbers.language), among: formulas.length > 1 }
-    return formulas.map(formula => cardPage({ ...shown, sheet: this.#sheetOf(formula) }))
+    return formulas.map(formula => cardPage({ ...shown, sheet: this.sheetOf(formula) }))
   }
 
   protected override choices() {

@@ -2,11 +2,9 @@ import { html, nothing, type PropertyDeclarations, type PropertyValues, type Tem
 import { type EachMakes, forClass } from '../../src/dough/about/class-batch.js'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
 import { type Formula, sameName } from '../../src/dough/document/formula.js'
-import { type Larder, larderOf } from '../../src/dough/document/larder.js'
-import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { paperStyles } from '../card/paper-styles.js'
-import { PrintedPage } from '../card/printed-page.js'
+import { PrintedFormulas } from '../card/printed-formulas.js'
 import { barWords } from '../card/words.js'
 import { ownMeasures } from '../controls/tb-measures.js'
 import { TypedFields } from '../controls/typed-fields.js'
@@ -24,11 +22,8 @@ const againLines = 2 // of type, that stand over a formula that goes on
 const types = [11, 10.4, 9.8] as const // points; a smaller one where it saves a page
 
 /** Formulas for a class, in one print: what each makes and all together, block by block on pages. */
-export class TbHandout extends PrintedPage {
+export class TbHandout extends PrintedFormulas {
   static override properties: PropertyDeclarations = {
-    workbook: { attribute: false },
-    larder: { attribute: false },
-    chosen: { state: true },
     states: { state: true },
     people: { state: true },
     makes: { state: true },
@@ -37,9 +32,6 @@ export class TbHandout extends PrintedPage {
     layout: { state: true },
   }
 
-  declare workbook: Workbook
-  declare larder: Larder
-  declare private chosen: readonly string[] // ids of formulas
   declare private states: ReadonlyMap<string, string> // ids of kept states, by those of their formulas
   declare private people: number
   declare private makes: EachMakes
@@ -53,9 +45,6 @@ export class TbHandout extends PrintedPage {
 
   constructor() {
     super()
-    this.workbook = emptyWorkbook
-    this.larder = larderOf([])
-    this.chosen = []
     this.states = new Map()
     this.people = usualPeople
     this.makes = 'piece'
@@ -64,34 +53,20 @@ export class TbHandout extends PrintedPage {
     this.layout = []
   }
 
-  /** Shows the handout of the formula with that id, or of several. */
-  async show({
-    formula,
-    formulas = formula ? [formula] : [],
-  }: {
-    formula?: string
-    formulas?: readonly string[]
-  }) {
-    if (this.shown) return
-    this.chosen = formulas
+  protected override begin(): void {
     this.#fields.forget()
-    if (this.printed) await this.open()
-  }
-
-  get #formulas(): readonly Formula[] {
-    return this.workbook.formulas.filter(f => this.chosen.includes(f.id))
   }
 
   /** The group that all of them are in, or the workbook. */
   get #heading(): string {
-    const [first, ...others] = this.#formulas
+    const [first, ...others] = this.formulas
     const group = first?.group ?? ''
     const isCommon = group !== '' && others.every(f => sameName(f.group ?? '', group))
     return isCommon ? group : this.workbook.name || handoutWords.name
   }
 
   protected override get printed(): { readonly name: string } | undefined {
-    return this.#formulas.length ? { name: `${handoutWords.name}: ${this.#heading}` } : undefined
+    return this.formulas.length ? { name: `${handoutWords.name}: ${this.#heading}` } : undefined
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -99,7 +74,7 @@ export class TbHandout extends PrintedPage {
     const madeOf = [workbook.formulas, workbook.scale, larder, people, makes, states, chosen]
     if (this.shown && madeOf.some((part, at) => part !== this.#madeOf[at])) {
       this.#madeOf = madeOf
-      this.#breads = this.#formulas.map(formula => this.#bread(formula))
+      this.#breads = this.formulas.map(formula => this.#bread(formula))
     }
     super.willUpdate(changed)
   }
@@ -209,7 +184,7 @@ export class TbHandout extends PrintedPage {
   }
 
   protected override more(): TemplateResult {
-    const kept = this.#formulas.filter(({ states }) => states?.length)
+    const kept = this.formulas.filter(({ states }) => states?.length)
     return html`<div class="more">
       ${this.box(barWords.notes, this.notes, on => {
         this.notes = on

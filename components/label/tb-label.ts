@@ -1,11 +1,7 @@
-import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit'
 import type { Formula } from '../../src/dough/document/formula.js'
-import { type Larder, larderOf } from '../../src/dough/document/larder.js'
-import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { setBatch } from '../../src/dough/edits/fetched/batch-edits.js'
 import { labelOf } from '../../src/dough/label/label.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { type LabelBlocks, labelBlocks, labelRules } from '../../src/exchange/label/label-blocks.js'
 import { labelHtml } from '../../src/exchange/label/label-html.js'
 import { labelText } from '../../src/exchange/label/label-text.js'
@@ -13,7 +9,7 @@ import { copyRich, copyText } from '../base/copy-text.js'
 import { askEdit } from '../base/events.js'
 import { showNumber } from '../base/numbers.js'
 import { paperStyles } from '../card/paper-styles.js'
-import { PrintedPage } from '../card/printed-page.js'
+import { PrintedFormulas } from '../card/printed-formulas.js'
 import { TypedFields } from '../controls/typed-fields.js'
 import { listSelect, ownList } from '../sheet/allergen-list.js'
 import { readPart } from '../typed/typed-numbers.js'
@@ -22,71 +18,36 @@ import { labelStyles } from './label-styles.js'
 import { checkNames, labelBarWords } from './words.js'
 
 /** The labels of formulas: to read, copy and print, with what is to be settled before they are used. */
-export class TbLabel extends PrintedPage {
+export class TbLabel extends PrintedFormulas {
   static override properties: PropertyDeclarations = {
-    workbook: { attribute: false },
-    larder: { attribute: false },
-    chosen: { state: true },
     checks: { state: true },
     told: { state: true },
   }
 
-  declare workbook: Workbook
-  declare larder: Larder
-  declare private chosen: readonly string[] // ids of formulas
   declare private checks: boolean // what is to be settled stands beside each
   declare private told: string // what became of copying
 
   readonly #fields = new TypedFields(this, () => 'label')
-  #sheets = new WeakMap<Formula, FigureSheet>()
 
   constructor() {
     super()
-    this.workbook = emptyWorkbook
-    this.larder = larderOf([])
-    this.chosen = []
     this.checks = true
     this.told = ''
   }
 
-  /** Shows the label of the formula with that id, or those of several. */
-  async show({
-    formula,
-    formulas = formula ? [formula] : [],
-  }: {
-    formula?: string
-    formulas?: readonly string[]
-  }) {
-    if (this.shown) return
-    this.chosen = formulas
+  protected override begin(): void {
     this.told = ''
     this.#fields.forget()
-    if (this.printed) await this.open()
-  }
-
-  get #formulas(): readonly Formula[] {
-    return this.workbook.formulas.filter(f => this.chosen.includes(f.id))
   }
 
   protected override get printed(): { readonly name: string } | undefined {
-    const [first, ...others] = this.#formulas
+    const [first, ...others] = this.formulas
     return others.length ? { name: labelBarWords.labels(others.length + 1) } : first
-  }
-
-  #sheetOf(of: Formula): FigureSheet {
-    const known = this.#sheets.get(of) ?? openSheet(of, this.larder, this.workbook.scale)
-    this.#sheets.set(of, known)
-    return known
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('larder')) this.#sheets = new WeakMap()
-    super.willUpdate(changed)
   }
 
   get #labels(): readonly LabelBlocks[] {
     const way = ownList(this.numbers.language)
-    return this.#formulas.map(formula => labelBlocks(labelOf(this.#sheetOf(formula), way)))
+    return this.formulas.map(formula => labelBlocks(labelOf(this.sheetOf(formula), way)))
   }
 
   protected override fit(paper: HTMLElement): number {
@@ -120,7 +81,7 @@ export class TbLabel extends PrintedPage {
   }
 
   protected override more(): TemplateResult {
-    const formulas = this.#formulas
+    const formulas = this.formulas
     return html`<div class="losses">
       ${formulas.map(formula => this.#loss(formula))}
       ${this.#fields.faults(...formulas.map(({ id }) => `loss-${id}`))}
