@@ -15,6 +15,7 @@ import { askEdit, type Edit, say } from '../base/events.js'
 import { goTo } from '../base/hash.js'
 import { gramDigits, showDecimals, showNumber } from '../base/numbers.js'
 import { partNotFetched } from '../base/words.js'
+import { showBeside } from '../card/beside-app.js'
 import '../controls/tb-grow.js'
 import { databasePhotographs } from '../../src/storage/photographs/photographs.js'
 import { readNumber } from '../typed/typed-numbers.js'
@@ -302,7 +303,6 @@ export class TbBake extends BaseElement {
     goTo('bench')
   }
 
-  /** The page stands beside the app, which hides itself meanwhile. */
   #print = async (): Promise<void> => {
     try {
       await import('./tb-bake-print.js')
@@ -312,13 +312,7 @@ export class TbBake extends BaseElement {
     const { bake, numbers } = this
     const page = document.createElement('tb-bake-print')
     Object.assign(page, { bake, numbers, record: this.#record(bake) })
-    page.addEventListener('tb-alone', event => {
-      const { detail } = event as CustomEvent<boolean>
-      this.dispatchEvent(new CustomEvent('tb-alone', { detail, bubbles: true, composed: true }))
-      if (!detail) page.remove()
-    })
-    document.body.append(page)
-    await page.show()
+    await showBeside(this, page)
   }
 
   static override styles = bakeStyles

@@ -10,6 +10,7 @@ import { downloadFile } from '../base/download.js'
 import { say } from '../base/events.js'
 import { keepOwnChoice, ownChoice } from '../base/own-choices.js'
 import { partNotFetched } from '../base/words.js'
+import { showBeside } from '../card/beside-app.js'
 import { dayOutWords } from './words.js'
 
 const alarms = ['none', '0', '5', '10', '15', '30'] as const // minutes before
@@ -91,7 +92,6 @@ export class TbDayOut extends BaseElement {
     this.renderRoot.querySelector('textarea')?.select()
   }
 
-  /** The page stands beside the app, which hides itself meanwhile. */
   #print = async (): Promise<void> => {
     try {
       await import('./tb-day-print.js')
@@ -101,13 +101,7 @@ export class TbDayOut extends BaseElement {
     const { opened, workbook, numbers } = this
     const page = document.createElement('tb-day-print')
     Object.assign(page, { opened, workbook, numbers })
-    page.addEventListener('tb-alone', event => {
-      const { detail } = event as CustomEvent<boolean>
-      this.dispatchEvent(new CustomEvent('tb-alone', { detail, bubbles: true, composed: true }))
-      if (!detail) page.remove()
-    })
-    document.body.append(page)
-    await page.show()
+    await showBeside(this, page)
   }
 
   static override styles = css`
