@@ -16,6 +16,7 @@ import { patience } from './patience.mjs'
 import { freePort } from './ports.mjs'
 import { quietLogger, shortReporter } from './report.mjs'
 import { launcherOf } from './seats.mjs'
+import { isNamed } from './table.mjs'
 
 /**
  * @import { TestRunnerConfig, TestRunnerPlugin } from '@web/test-runner'
@@ -172,7 +173,8 @@ export async function runIn({ name, seats }, program, pages, outdir, { atOnce, t
     name: 'keyless',
     executeCommand({ command, payload, session }) {
       if (command !== 'keyless') return
-      const titles = /** @type {string[]} */ (payload).filter(isOfCases) // which begin with the file
+      // A full title begins with the file.
+      const titles = /** @type {string[]} */ (payload).filter(title => isOfCases(title) && !isNamed(title))
       for (const title of titles) keyless.add(title)
       if (asks) asked.tell(pageAt(session.testFile), titles)
       return true

@@ -37,6 +37,15 @@ const capabilities = [
 export const isTried = (/** @type {string} */ file) =>
   capabilities.some(([, tests]) => tests.some(each => each.startsWith(file)))
 
+/** Whether a case, by its full title, is one that a row of the table goes by: no engine leaves it out. */
+export const isNamed = (/** @type {string} */ title) =>
+  capabilities.some(([, tests]) =>
+    tests.some(each => {
+      const [file = '', name] = each.split(' › ')
+      return name !== undefined && title.startsWith(file) && title.includes(` ${name}`)
+    }),
+  )
+
 const path = 'DEVELOPERS.md'
 const [begin, end] = ['<!-- engines -->', '<!-- /engines -->']
 

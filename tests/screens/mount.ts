@@ -36,7 +36,8 @@ export class Around {
       const request = (event as CustomEvent<EditRequest>).detail
       try {
         const transaction = request.edit(this.history.workbook)
-        if (transaction) this.history.apply(transaction)
+        if (!transaction) return
+        this.history.apply(transaction)
         this.onEdit(this.history.workbook)
       } catch (error) {
         if (!(error instanceof Refusal)) throw error

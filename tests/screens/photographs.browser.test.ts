@@ -90,6 +90,8 @@ describe('Photographs of a bake', () => {
       photographs.bake = `bake-${run}`
       document.body.append(photographs)
       await photographs.updateComplete
+      choose(new File([await fromACamera(await jpeg(900, 700))], 'crumb.jpg', { type: 'image/jpeg' }))
+      await waitUntil(() => find('li img'), 'it is shown')
     })
     after(async () => {
       photographs.remove()
@@ -98,8 +100,6 @@ describe('Photographs of a bake', () => {
     })
 
     it('a file that is chosen is kept under keys of its own, and shown', async () => {
-      choose(new File([await fromACamera(await jpeg(900, 700))], 'crumb.jpg', { type: 'image/jpeg' }))
-      await waitUntil(() => find('li img'), 'it is shown')
       const [kept] = await store.of(`bake-${run}`)
       deepEqual([kept!.width, kept!.height], [700, 900])
       ok(!/Exif/.test(await lettersOf((await store.picture(kept!))!)), 'without what the camera wrote')
