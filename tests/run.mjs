@@ -9,6 +9,7 @@ import { mkdirSync, mkdtempSync, readdirSync } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { dirname, resolve } from 'node:path'
+import { error, log } from './browsers/say.mjs'
 
 /**
  * @import { Engine } from './browsers/engines.mjs'
@@ -35,12 +36,12 @@ const wanted = part => parts.length === 0 || parts.includes(part)
  */
 async function report(label, work) {
   const started = Date.now()
-  const passed = await work().catch(error => {
-    console.error(error instanceof Error ? error.message : error)
+  const passed = await work().catch(fault => {
+    error(fault instanceof Error ? fault.message : fault)
     return false
   })
   const seconds = ((Date.now() - started) / 1000).toFixed(1)
-  console.log(`${label}: ${passed ? 'passed' : 'FAILED'} in ${seconds} s`)
+  log(`${label}: ${passed ? 'passed' : 'FAILED'} in ${seconds} s`)
   if (!passed) process.exitCode = 1
 }
 
@@ -66,8 +67,8 @@ const command = (program, argv) =>
 function sayTimes({ times, busy }) {
   for (const [what, all] of Object.entries({ 'a page kept processors busy': busy, 'a file took': times })) {
     const longest = [...all].sort(([, a], [, b]) => b - a).slice(0, 25)
-    if (longest.length > 0) console.log(`What ${what}:`)
-    for (const [file, ms] of longest) console.log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
+    if (longest.length > 0) log(`What ${what}:`)
+    for (const [file, ms] of longest) log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
   }
 }
 
@@ -175,12 +176,11 @@ await Promise.all([
     ),
 ])
 if (wanted('browser') && inBrowser.length > 0)
-  await testInBrowsers(inBrowser).catch(error => {
-    console.error(`\n✗ the tests or the app are not built: ${error instanceof Error ? error.message : error}`)
+  await testInBrowsers(inBrowser).catch(fault => {
+    error(`\n✗ the tests or the app are not built: ${fault instanceof Error ? fault.message : fault}`)
     process.exitCode = 1
   })
 if (building) await building.then(site => rm(dirname(site), { recursive: true, force: true })).catch(() => {})
-if (wanted('node') || wanted('browser')) console.log(`${total.passed} passed, ${total.failed} failed`)
-for (const { name, toInstall } of missing)
-  console.log(`NOT TESTED in ${name}, which is not here: ${toInstall}.`)
+if (wanted('node') || wanted('browser')) log(`${total.passed} passed, ${total.failed} failed`)
+for (const { name, toInstall } of missing) log(`NOT TESTED in ${name}, which is not here: ${toInstall}.`)
 process.exit()

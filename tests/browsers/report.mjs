@@ -1,4 +1,5 @@
 /** Says what failed in the browser tests, and nothing of what passes. */
+import { log } from './say.mjs'
 
 /**
  * @import { Reporter, TestSession, TestSuiteResult } from '@web/test-runner-core'
@@ -43,15 +44,15 @@ function reportSession(session, page, count, keyless) {
   const files = session.testResults?.suites ?? []
   for (const error of session.errors) {
     count.failed += 1
-    console.log(`\n✗ ${files.map(({ name }) => name).join(', ') || page}\n${inFull(error)}`)
+    log(`\n✗ ${files.map(({ name }) => name).join(', ') || page}\n${inFull(error)}`)
   }
   for (const suite of files) {
     count.times.set(suite.name, timeOf(suite))
     reportSuite(suite, [], suite.name, { count, keyless })
   }
   if (!session.passed) {
-    for (const path of session.request404s) console.log(`  not found: ${path}`)
-    for (const log of session.logs) console.log('  console:', ...log)
+    for (const path of session.request404s) log(`  not found: ${path}`)
+    for (const said of session.logs) log('  console:', ...said)
   }
 }
 
@@ -73,7 +74,7 @@ function reportSuite(suite, path, source, { count, keyless }) {
     if (!path.includes(askedOnce) && !keyless.has([source, ...path, test.name].join(' ')))
       count.results.set(`${source} › ${test.name}`, test.passed)
     if (test.passed || !test.error) continue // without an error it was not reached: its suite says why
-    console.log(`\n✗ ${[...path, test.name].join(' › ')}  (${source})\n${inFull(test.error)}`)
+    log(`\n✗ ${[...path, test.name].join(' › ')}  (${source})\n${inFull(test.error)}`)
   }
   for (const inner of suite.suites) reportSuite(inner, [...path, inner.name], source, { count, keyless })
 }

@@ -1,5 +1,6 @@
 /** The table of DEVELOPERS.md that says what of Tarebook was tried in which engine, made of what the tests gave. */
 import { readFileSync, writeFileSync } from 'node:fs'
+import { log } from './say.mjs'
 
 /** @import { Count } from '../node.mjs' */
 
@@ -80,6 +81,6 @@ export function tableStands(engines, counts, mayWrite) {
   const table = `\n${tableOf(engines, counts)}\n`
   if (text.slice(from, to) === table) return true
   if (mayWrite) writeFileSync(path, text.slice(0, from) + table + text.slice(to))
-  else console.log(`\n✗ ${path} has another table of engines than the tests give; --fix writes it:${table}`)
+  else log(`\n✗ ${path} has another table of engines than the tests give; --fix writes it:${table}`)
   return mayWrite
 }
