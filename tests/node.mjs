@@ -5,6 +5,7 @@ import { dirname, relative } from 'node:path'
 import { run } from 'node:test'
 import { inspect } from 'node:util'
 import { build } from 'esbuild'
+import { log } from './browsers/say.mjs'
 
 /**
  * @typedef {object} Count
@@ -15,7 +16,8 @@ import { build } from 'esbuild'
  * @property {Map<string, boolean>} results of the browser tests, by `file › title`
  */
 
-const inBrowsers = /** @param {string} file */ file => file.startsWith('tests/whole-app/')
+/** @param {string} file */
+export const startsBrowsers = file => file.startsWith('tests/whole-app/')
 
 /**
  * What a file says of how it runs. Alone: one that says so, that counts work, or whose hooks would be those of others too.
@@ -27,10 +29,13 @@ function howRun(file) {
   const counts = /\/work(\.js)?'/.test(text)
   return {
     file,
-    alone: inBrowsers(file) || counts || /^(before|after)(Each)?\(|In a process of its own:/m.test(text),
-    long: inBrowsers(file) || counts || /\/random(\.js)?'/.test(text),
+    alone: startsBrowsers(file) || counts || /^(before|after)(Each)?\(|In a process of its own:/m.test(text),
+    long: startsBrowsers(file) || counts || /\/random(\.js)?'/.test(text),
   }
 }
+
+const nodeOptions =
+  `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
 
 const inGroup = 10 // files: a start, and compiling what it imports, cost more than the tests of most
 
@@ -52,11 +57,9 @@ function groupsOf(files) {
     const groups = Math.ceil(those.length / inGroup)
     return Array.from({ length: groups }, (_, i) => those.filter((_, at) => at % groups === i))
   })
-  const browsers = /** @param {typeof how} those */ those =>
-    Number(those.some(({ file }) => inBrowsers(file)))
   const long = /** @param {typeof how} those */ those => those.filter(each => each.long).length
   return [...how.filter(({ alone }) => alone).map(each => [each]), ...shared]
-    .sort((a, b) => browsers(b) - browsers(a) || long(b) - long(a))
+    .sort((a, b) => long(b) - long(a))
     .map(those => those.map(({ file }) => file))
 }
 
@@ -97,13 +100,14 @@ const bundle = (entryPoints, outdir) =>
  * @returns {Promise<Count>}
  */
 export async function runNodeTests(files, outdir, site) {
-  const wantsSite = files.some(file => inBrowsers(file) || readFileSync(file, 'utf8').includes('BUILT_SITE'))
+  const wantsSite = files.some(
+    file => startsBrowsers(file) || readFileSync(file, 'utf8').includes('BUILT_SITE'),
+  )
   if (wantsSite) process.env.BUILT_SITE = await site()
   // A file that uses all of mathjs would have the others load it too, of which they use the parser.
   const useAll = files.filter(file => /from 'mathjs'/.test(readFileSync(file, 'utf8')))
   await Promise.all([useAll, files.filter(file => !useAll.includes(file))].map(each => bundle(each, outdir)))
-  process.env.NODE_OPTIONS =
-    `${process.env.NODE_OPTIONS ?? ''} --enable-source-maps --disable-warning=ExperimentalWarning`.trim()
+  process.env.NODE_OPTIONS = nodeOptions
   /** @type {Count} */
   const count = { passed: 0, failed: 0, times: new Map(), busy: new Map(), results: new Map() }
   const programs = groupsOf(files).map((group, at) => {
@@ -133,7 +137,7 @@ export async function runNodeTests(files, outdir, site) {
     const { failureType } = /** @type {{ failureType?: string }} */ (details.error)
     if (failureType === 'subtestsFailed') return
     count.failed += 1
-    console.log(`\n✗ ${name}  (${sourceOf(file)})\n${inspect(details.error.cause ?? details.error)}`)
+    log(`\n✗ ${name}  (${sourceOf(file)})\n${inspect(details.error.cause ?? details.error)}`)
   })
   results.on('test:stdout', ({ message }) => process.stdout.write(message))
   results.on('test:stderr', ({ message }) => process.stderr.write(message))

@@ -10,6 +10,7 @@ import { rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { dirname, resolve } from 'node:path'
 import { error, log } from './browsers/say.mjs'
+import { runNodeTests, startsBrowsers } from './node.mjs'
 
 /**
  * @import { Engine } from './browsers/engines.mjs'
@@ -163,23 +164,33 @@ const inBrowser = testFiles.filter(f => f.endsWith('.browser.test.ts'))
 const inNode = testFiles.filter(f => !inBrowser.includes(f))
 const lint = ['check', '--error-on-warnings', ...(args.includes('--fix') ? ['--write'] : []), '.']
 
+/**
+ * @param {string} label
+ * @param {string[]} files
+ */
+const testInNode = (label, files) =>
+  wanted('node') &&
+  files.length > 0 &&
+  report(label, () => inFolder(async outdir => passes(await runNodeTests(files, outdir, builtSite))))
+
 // The browsers after the rest: a page that has to wait for a processor is slower than its tests expect.
 await Promise.all([
   wanted('lint') && report('Format and lint', () => command('@biomejs/biome/bin/biome', lint)),
   wanted('types') && report('Types', () => command('typescript/bin/tsc', [])),
-  wanted('node') &&
-    inNode.length > 0 &&
-    import('./node.mjs').then(({ runNodeTests }) =>
-      report('Tests in Node', () =>
-        inFolder(async outdir => passes(await runNodeTests(inNode, outdir, builtSite))),
-      ),
-    ),
+  testInNode(
+    'Tests in Node',
+    inNode.filter(f => !startsBrowsers(f)),
+  ),
 ])
-if (wanted('browser') && inBrowser.length > 0)
-  await testInBrowsers(inBrowser).catch(fault => {
-    error(`\n✗ the tests or the app are not built: ${fault instanceof Error ? fault.message : fault}`)
-    process.exitCode = 1
-  })
+await Promise.all([
+  testInNode('Tests that start browsers and kill them', inNode.filter(startsBrowsers)),
+  wanted('browser') &&
+    inBrowser.length > 0 &&
+    testInBrowsers(inBrowser).catch(fault => {
+      error(`\n✗ the tests or the app are not built: ${fault instanceof Error ? fault.message : fault}`)
+      process.exitCode = 1
+    }),
+])
 if (building) await building.then(site => rm(dirname(site), { recursive: true, force: true })).catch(() => {})
 if (wanted('node') || wanted('browser')) log(`${total.passed} passed, ${total.failed} failed`)
 for (const { name, toInstall } of missing) log(`NOT TESTED in ${name}, which is not here: ${toInstall}.`)
