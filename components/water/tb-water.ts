@@ -100,7 +100,7 @@ export class TbWater extends BaseElement {
     const { mixing } = of
     const { ice, dough } = mixing
     return html`<div class="ways">
-        <p><span class="big">${sayCelsius(mixing.celsius, numbers)}</span> <span class="way">${waterWords.byBalance}</span></p>
+        <p><span class="big">${sayCelsius(mixing.celsius, numbers)}</span> <span class="way">${waterWords.byBalance(mixing.liquid)}</span></p>
         <p><span class="other">${sayCelsius(mixing.byFactors, numbers)}</span> <span class="way">${waterWords.byFactors}</span></p>
       </div>
       ${

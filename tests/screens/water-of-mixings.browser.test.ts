@@ -99,9 +99,9 @@ describe('The water of a day', () => {
     await openOnly('Final dough')
     await enter('Levain', '24')
     // The worked check: 25.8 °C; by factors 4 × 25 − 21 − 21 − 24 − 4.
-    equal(ways(), '25.8 °C by heat balance 30 °C by factors')
+    equal(ways(), '25.8 °C for the water, by heat balance 30 °C by factors, to compare')
     await enter('Rise', '5')
-    equal(ways(), '18.5 °C by heat balance 14 °C by factors')
+    equal(ways(), '18.5 °C for the water, by heat balance 14 °C by factors, to compare')
     deepEqual(['Levain', 'Rise', 'Bread flour', 'Room'].map(isTyped), [true, true, false, false])
     match(field('Levain').ariaLabel!, /^Levain in Final dough of Mill wheat, °C, typed$/)
     match(field('Room').ariaLabel!, /follows$/)

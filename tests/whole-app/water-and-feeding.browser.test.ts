@@ -49,7 +49,7 @@ describe('The water of a day and a levain fed for it', () => {
     ok(waterOf('Final dough'))
     await openWater()
     // Both ways; in a kitchen of 22 °C for a dough of 24: 4 × 24 − 3 × 22 − 4
-    match(ways(), /^[\d.]+ °C by heat balance 26 °C by factors$/)
+    match(ways(), /^[\d.]+ °C for the water, by heat balance 26 °C by factors, to compare$/)
   })
 
   it('follows the flour’s temperature that is typed, and says that it was typed', async () => {
@@ -58,7 +58,7 @@ describe('The water of a day and a levain fed for it', () => {
     await waitUntil(() => ways() !== before, 'the water is warmer')
     match(flour()!.ariaLabel!, /typed$/)
     // The other flour was not measured and is as warm: 4 × 24 − 22 − 16 − 22 − 4
-    match(ways(), / 32 °C by factors$/)
+    match(ways(), / 32 °C by factors, to compare$/)
   })
 
   it('is fed for the morning as one edit, which is undone and done again', async () => {
