@@ -12,6 +12,7 @@ import { lanesStyles } from './lanes-styles.js'
 import { clockWords, laneName, laneWords, legendWords, partWords } from './words.js'
 
 const lookAgain = 30_000 // ms: the present moves a pixel or so
+const nowWidth = 32 // px: its word stands among the hours, in place of those it would touch
 
 /** Says which moment of the day was chosen in the drawing: its name. */
 export type MomentChosen = CustomEvent<string>
@@ -141,6 +142,7 @@ export class TbDayLanes extends BaseElement {
   #ground(geometry: Geometry): TemplateResult[] {
     const { of, lanes } = this.#laid!
     const { hours, marks, height } = geometry
+    const now = this.#present === undefined ? Number.NaN : geometry.x(this.#present)
     const nights = lanes.nights.map(
       ([from, until]) =>
         svg`<rect class="night" x=${geometry.x(from)} y=${marks} width=${geometry.x(until) - geometry.x(from)} height=${height - marks} />`,
@@ -149,7 +151,7 @@ export class TbDayLanes extends BaseElement {
       const x = geometry.x(instant)
       const anchor = x < 8 ? 'start' : x > geometry.width - 12 ? 'end' : 'middle'
       return svg`<path class=${hour === 0 ? 'mark midnight' : 'mark'} d=${`M${x} ${marks}V${height}`} />
-        <text x=${x} y=${marks - 5} text-anchor=${anchor}>${laneWords.hour(hour)}</text>`
+        ${Math.abs(x - now) < nowWidth ? nothing : svg`<text x=${x} y=${marks - 5} text-anchor=${anchor}>${laneWords.hour(hour)}</text>`}`
     })
     return [...nights, ...lines]
   }
@@ -163,9 +165,9 @@ export class TbDayLanes extends BaseElement {
     const present = this.#present
     if (present === undefined) return nothing
     const at = x(present)
-    const anchor = at > width - 40 ? 'end' : 'start'
+    const anchor = at < nowWidth / 2 ? 'start' : at > width - nowWidth / 2 ? 'end' : 'middle'
     return svg`<path class="now" d=${`M${at} ${marks}V${height}`} />
-      <text class="now" x=${at + (anchor === 'end' ? -5 : 5)} y=${marks + 12} text-anchor=${anchor}>${laneWords.now}</text>`
+      <text class="now" x=${at} y=${marks - 5} text-anchor=${anchor}>${laneWords.now}</text>`
   }
 
   /** One stop of the Tab key that the arrows move from step to step, read out as it goes. */

@@ -65,7 +65,7 @@ const [levain, dough] = wheat.stages as [Stage, Stage]
 const stepOf = (stage: Stage, does: string) => stage.method!.find(one => one.does === does)!
 const moment = (stage: Stage, does: string) => `b ${stage.id} ${stepOf(stage, does).id}`
 
-/** The growth of day.md §6, written down again. */
+/** The growth of a sourdough yeast by temperature, written down again. */
 const y = (t: number) => 0.01251 * (35.99 - t) ** 2.976 * Math.exp(-0.3352 * (35.99 - t))
 
 interface Truth {

@@ -299,7 +299,7 @@ test('a stage and its method go together, and come back together', () => {
 test('seed 91: whatever is done to the lines, each step adds those that it added and that are still in its stage', () => {
   const random = randomOf(91)
   const names = ['Water', 'Salt', 'Butter, soft', 'Oil', 'water']
-  /** The lines that each step adds, by the words of day.md: `Water (2)` the second, a name alone the first not yet named. */
+  /** The lines that each step adds, by its own words: `Water (2)` the second, a name alone the first not yet named. */
   const added = ({ lines, method = [] }: Stage) => {
     const named = new Set<string>()
     return method.map(({ text }) => {
