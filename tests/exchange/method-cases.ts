@@ -218,6 +218,11 @@ export const frenchCases: readonly MethodCase[] = [
     'bake Cuire à découvert: 20 min, à 240 °C ? heatFromBefore',
   ],
   [
+    'Enfournez 25 minutes à 230 °C à couvert, puis 20 minutes à découvert.',
+    'bake Cuire couvert: 25 min, à 230 °C',
+    'bake Cuire à découvert: 20 min, à 230 °C ? heatFromBefore',
+  ],
+  [
     'Préchauffer le four à 250 °C. Grigner et enfourner. Cuire 40 minutes.',
     'hands Préchauffer: ',
     'hands Grigner et enfourner: ',

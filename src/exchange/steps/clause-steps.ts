@@ -202,8 +202,9 @@ export function stepOf(clause: Clause, tongue: Tongue): StepDraft | undefined {
   const { kind } = first?.action ?? {}
   if (kind === 'wait' || kind === 'bake') draft.kind = kind
   else if (kind === 'hands') {
-    // `Enfournez 35 minutes à 220 °C`
-    if (hasTime && isHot && draft.key !== 'preheat') draft.kind = 'bake'
+    // `Enfournez 35 minutes à 220 °C`, `puis 20 minutes à découvert`
+    const bakes = isHot ? draft.key !== 'preheat' : draft.key === 'load' && open.test(plain)
+    if (hasTime && bakes) draft.kind = 'bake'
   } else if (hasTime && (isHot || ofOven || open.test(plain) || /\boven\b|\bfour\b/.test(plain))) {
     draft.kind = 'bake'
     if (!ofOven) draft.reasons.push({ code: 'kindByHeat' })
