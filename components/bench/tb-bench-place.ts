@@ -35,14 +35,6 @@ export class TbBenchPlace extends BaseElement {
 
   #address = ''
 
-  constructor() {
-    super()
-    // A bake on paper is all that there is to see.
-    this.addEventListener('tb-alone', event => {
-      this.hidden = (event as CustomEvent<boolean>).detail
-    })
-  }
-
   override connectedCallback(): void {
     super.connectedCallback()
     window.addEventListener('hashchange', this.#followAddress)
@@ -166,9 +158,6 @@ export class TbBenchPlace extends BaseElement {
       display: block;
       min-height: calc(100vh - var(--head));
       background: var(--board);
-    }
-    :host([hidden]) {
-      display: none;
     }
     main {
       max-width: 760px;

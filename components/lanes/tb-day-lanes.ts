@@ -12,6 +12,7 @@ import { lanesStyles } from './lanes-styles.js'
 import { clockWords, laneName, laneWords, legendWords, partWords } from './words.js'
 
 const lookAgain = 30_000 // ms: the present moves a pixel or so
+const dateWidth = 72 // px: what shows less of a date than that names none
 const nowWidth = 32 // px: its word stands among the hours, in place of those it would touch
 
 /** Says which moment of the day was chosen in the drawing: its name. */
@@ -112,7 +113,7 @@ export class TbDayLanes extends BaseElement {
               aria-hidden="true"
               style=${`left: ${geometry.x(from)}px; width: ${geometry.x(until) - geometry.x(from)}px`}
             >
-              <span>${dateText(date, this.numbers.language, 'short')}</span>
+              ${geometry.x(until) - geometry.x(from) < dateWidth ? nothing : html`<span>${dateText(date, this.numbers.language, 'short')}</span>`}
             </div>`,
           )}
           <div class="stays" aria-hidden="true">

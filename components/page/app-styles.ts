@@ -130,7 +130,7 @@ export const appStyles = css`
       }
     }
     /* A dialog that is a page of its own: all else is out of sight, on paper too. */
-    :host([alone]) :is(tb-head, tb-notices, .places, .foot, .shade, .toast) {
+    :host([alone]) > :not(tb-dialogs) {
       display: none !important;
     }
     .lesson {

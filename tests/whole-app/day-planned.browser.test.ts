@@ -1,4 +1,4 @@
-import { equal, match, ok, waitUntil } from '../assert.js'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
 import { OpenApp } from './app.js'
 
@@ -140,6 +140,17 @@ describe('Saturday’s bread, planned', () => {
     )
     await app.click('button', 'Calendar file')
     await app.find('.toast', '2030-06-01.ics is among your downloads.')
+  })
+
+  it('hangs on a wall as a page of its own: nothing else is in sight until one is back', async () => {
+    const ofApp = () => app.all('tb-head, tb-days, tb-by-clock').map(({ localName }) => localName)
+    deepEqual(ofApp(), ['tb-head', 'tb-days', 'tb-by-clock'])
+    await app.click('button', 'Page for the wall')
+    await app.find('.paper h1')
+    deepEqual(ofApp(), [])
+    await press('Escape')
+    await waitUntil(() => app.maybe('tb-by-clock'), 'the day is there again')
+    equal(app.maybe('.paper'), undefined)
   })
 
   it('is all there when the page is loaded anew, and Back leads to where one was', async () => {
