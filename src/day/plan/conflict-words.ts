@@ -82,7 +82,7 @@ function loadsWords({ breads }: DayProblem, { reasons, holds, groups, shortfall 
   const apart = (mayDiffer + shortfall.minutes) / Math.abs(second.load.number - number)
   const name = breads.find(({ id }) => id === first.breads[0])?.formula.name ?? ''
   const step = stepName(first.step)
-  return `${name} goes into the oven as ${of} loads, ${lengthText(apart)} apart, so its last load waits ${lengthText(apart * (of - 1))} longer than its first. ${step} (${boundsText(first.length)}) allows ${lengthText(mayDiffer)}. Give ${step} more leeway, let a load hold more, or bake less of it.`
+  return `${name} is baked in ${of} loads, ${lengthText(apart)} apart, so its last load waits ${lengthText(apart * (of - 1))} longer than its first. ${step} (${boundsText(first.length)}) allows ${lengthText(mayDiffer)}. Give ${step} more leeway, let more go in at once (what the bake step says of it goes before the oven of the day), or bake less of it.`
 }
 
 /** Whether all that lies between is too long, or cannot last so long; undefined where it is neither. */
