@@ -90,6 +90,11 @@ export class TbBuilds extends LateElement {
     li + li {
       border-top: 1px solid var(--rule);
     }
+    @media print {
+      ul {
+        margin: 0 0 10px;
+      }
+    }
   `
 }
 

@@ -7,7 +7,8 @@ import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedEvent } from '../../src/day/plan/planned.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
-import { type NumberStyle, showGrams } from '../base/numbers.js'
+import type { NumberStyle } from '../base/numbers.js'
+import { showWeighed } from '../lanes/weighed-text.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import { clockOf, clockWords, degrees, standingWords, stepOfBread } from './words.js'
 
@@ -125,8 +126,8 @@ function weighOf({ begins, load }: PlannedEvent, sheet: DaySheet, style: NumberS
   if (load && load.number > 1) return '' // it went in for all loads at the first
   return sheet
     .weighList(begins)
-    .map(({ ingredient, grams }) =>
-      grams === undefined ? ingredient : `${ingredient} ${showGrams(grams, style)}\u00a0g`,
+    .map(({ ingredient, weighed }) =>
+      weighed === undefined ? ingredient : `${ingredient} ${showWeighed(weighed, style)}\u00a0g`,
     )
     .join(', ')
 }

@@ -170,6 +170,10 @@ export const wayWords: readonly (readonly [way: string, says: string])[] = [
     'Under the name, say how much to make: pieces of a weight, an amount of dough or of flour, all of one ingredient. The Batch column is what to weigh, and every earlier stage is made large enough.',
   ],
   [
+    'Groups',
+    'Group…, in a formula’s menu on the shelf, puts it into a group that you name. Choose several… there lets you send out, print, group or delete many at once.',
+  ],
+  [
     'Print a card',
     'One formula on one page, for the wall or a student: what to weigh in the order of mixing, its readings, allergens and cautions.',
   ],

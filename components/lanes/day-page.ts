@@ -10,8 +10,9 @@ import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Formula } from '../../src/dough/document/formula.js'
-import { type NumberStyle, showGrams } from '../base/numbers.js'
+import type { NumberStyle } from '../base/numbers.js'
 import { loadTable } from './load-table.js'
+import { showWeighed } from './weighed-text.js'
 import { clockWords, dayPageWords } from './words.js'
 
 /** What is printed of a planned day. */
@@ -51,14 +52,14 @@ function row({ opened, plan, numbers, weights }: DayShown, of: ClockRow, nameOf:
   const { event } = of
   const isFirst = event.time === undefined && (event.load?.number ?? 1) === 1
   const toWeigh = weights && isFirst ? opened.weighList(event.begins) : []
-  const weighed = toWeigh.map(({ ingredient, grams }) =>
-    grams === undefined ? ingredient : `${ingredient} ${showGrams(grams, numbers)} g`,
+  const list = toWeigh.map(({ ingredient, weighed }) =>
+    weighed === undefined ? ingredient : `${ingredient} ${showWeighed(weighed, numbers)} g`,
   )
   return html`<li class=${`${event.kind}${event.held ? ' held' : ''}`}>
     <b>${clock}</b>
     <span
       ><strong>${event.breads.map(nameOf).join(', ')}: ${eventWords(event)}</strong>, ${[long, event.time === undefined ? event.step.note : ''].filter(Boolean).join(', ')}
-      ${weighed.length ? html`<small>${weighed.join(', ')}</small>` : nothing}</span
+      ${list.length ? html`<small>${list.join(', ')}</small>` : nothing}</span
     >
   </li>`
 }
@@ -76,7 +77,7 @@ function totals({ opened, formulas, numbers }: DayShown): TemplateResult | typeo
       ${all.map(
         ({ ingredient, grams }) => html`<div>
           <dt>${ingredient}</dt>
-          <dd>${grams === undefined ? '–' : `${showGrams(grams, numbers)} g`}</dd>
+          <dd>${grams === undefined ? '–' : `${showWeighed(grams, numbers)} g`}</dd>
         </div>`,
       )}
     </dl>`

@@ -194,6 +194,7 @@ export const appStyles = css`
         & .places {
           display: block;
           padding: 0;
+          zoom: 0.92; /* to be read at the table, not at arm’s length as the card */
         }
         & tb-shelf,
         & .foot,
@@ -209,12 +210,12 @@ export const appStyles = css`
           min-height: 0;
           max-height: none;
           overflow: visible;
-          padding: 0 0 16px;
+          padding: 0;
           border: 0;
           background: none;
         }
         & .aside {
-          max-width: 420px;
+          margin-top: 10px;
           break-inside: avoid;
         }
       }

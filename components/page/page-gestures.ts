@@ -1,6 +1,7 @@
 import { afterPaint } from '../base/after-paint.js'
 import { isNarrow } from '../styles/breakpoints.js'
 import { focusedIn } from '../typed/focused-in.js'
+import { keepFocusNear } from '../typed/near-focus.js'
 
 /** What the page as a whole hears, wherever the baker is on it. */
 export interface PageGestures {
@@ -10,7 +11,7 @@ export interface PageGestures {
   readonly text: (text: string) => void
   readonly dragging: (over: boolean) => void // a file is held over the page
   readonly typing: () => void // a field is gone into where one place is shown at a time
-  readonly lost: () => void // what lay over the page is gone, and nothing has the focus
+  readonly lost: () => void // what lay over the page or above it is gone, and nothing has the focus
 }
 
 const ownsText = (target: EventTarget): boolean =>
@@ -79,6 +80,7 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
     if (document.activeElement === document.body) gestures.lost()
   }
 
+  keepFocusNear(gestures.lost, signal)
   for (const name of ['focusin', 'click', 'keyup', 'input'])
     window.addEventListener(name, onField, { signal })
   window.addEventListener('tb-over', onOver, { signal })

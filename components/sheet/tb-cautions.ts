@@ -159,7 +159,22 @@ export class TbCautions extends LateElement {
       font-size: var(--size-small);
     }
     @media print {
+      section {
+        break-inside: avoid;
+      }
+      section + section {
+        margin-top: 8px;
+        padding-top: 8px;
+      }
+      dl,
+      p {
+        max-width: none;
+      }
+      dl div {
+        padding: 1px 0;
+      }
       select {
+        min-height: 0;
         border: 0;
         appearance: none;
       }

@@ -55,6 +55,14 @@ export class TbLeftOver extends SheetElement {
     .problem {
       color: var(--warn);
     }
+    @media print {
+      ul {
+        margin: 0 0 10px;
+      }
+      li {
+        padding: 2px 0;
+      }
+    }
   `
 }
 customElements.define('tb-left-over', TbLeftOver)

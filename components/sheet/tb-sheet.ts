@@ -304,6 +304,16 @@ export class TbSheet extends SheetElement {
         font-size: var(--size-figure);
       }
     }
+    @media print {
+      tb-grid {
+        margin-bottom: 10px;
+      }
+      /* What is done stands under each stage of the grid; all of it is the card's. */
+      tb-method,
+      tb-jottings:not(:defined) {
+        display: none;
+      }
+    }
   `
 }
 customElements.define('tb-sheet', TbSheet)

@@ -307,15 +307,4 @@ export const tallyStyles = css`
       text-decoration: underline;
     }
   }
-  @media print {
-    .scale {
-      display: none;
-    }
-    .how {
-      display: inline;
-    }
-    .figure {
-      text-decoration: none;
-    }
-  }
 `

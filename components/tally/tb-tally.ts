@@ -54,8 +54,13 @@ export class TbTally extends SheetElement {
   protected override firstUpdated(): void {
     if (!this.compact)
       void fetchWhenIdle(async () => {
-        const [{ typeOver }] = await Promise.all([import('./tb-hold.js'), import('./tb-remarks.js')])
+        const [{ typeOver }, { printedTallyStyles }] = await Promise.all([
+          import('./tb-hold.js'),
+          import('./printed-tally-styles.js'),
+          import('./tb-remarks.js'),
+        ])
         typeOver(this)
+        this.shadowRoot!.adoptedStyleSheets.push(printedTallyStyles.styleSheet!)
       })
   }
 

@@ -60,3 +60,33 @@ test('what goes in when the loads begin to wait is weighed once, however many th
   assert.equal(sheet.plan!.events.filter(e => e.step.does === 'Proof').length, 3)
   near(totalsToWeigh(sheet, [rolls]).find(t => t.ingredient === 'Seeds')!.grams!, 60) // of 5,400 g
 })
+
+test('what a day weighs is in the scale’s steps, and its totals are the sums of what is weighed', () => {
+  const loaf = bread(
+    'Loaf',
+    'Final dough:\n Flour 100%\n Water 71%\n Salt 2%\n hands Mix: 10 min\n bake Bake: 45 min',
+  )
+  // 1,000 g of dough from 173 parts: 578.03 g flour, 410.40 g water, 11.56 g salt.
+  const day = { ...saturday([[loaf, 1]]) }
+  const sized = {
+    ...day,
+    breads: day.breads.map(one => ({
+      ...one,
+      batch: { make: 'dough' as const, grams: 1000, loss: 0, bakeLoss: 0 },
+    })),
+  }
+  const sheet = openDay(sized, [loaf])
+  const mix = sheet.plan!.events.find(e => e.step.does === 'Mix')!
+  assert.deepEqual(
+    sheet.weighList(mix.begins).map(({ ingredient, weighed }) => [ingredient, weighed]),
+    [
+      ['Flour', 578],
+      ['Water', 410],
+      ['Salt', 12],
+    ],
+  )
+  assert.deepEqual(
+    totalsToWeigh(sheet, [loaf]).map(({ grams }) => grams),
+    [578, 410, 12],
+  )
+})

@@ -98,19 +98,34 @@ export const furtherStyles = css`
     background: var(--accent);
   }
 
+  /* On paper a stage stands together, and rows are as high as their text. */
   @media print {
+    tbody {
+      break-inside: avoid;
+    }
     tr.method {
       break-before: avoid;
     }
     tr.method button {
       display: block;
+      min-height: 0;
+      padding: 2px 0;
       color: #000;
     }
     tr.method button > span {
       display: block; /* all of it */
     }
     :host {
-      --row: 30px;
+      --row: 24px;
+      --above: 2px;
+      line-height: 1.35;
+    }
+    small.note {
+      display: inline;
+      margin: 0 0 0 4px;
+    }
+    tr.stage > * {
+      padding-top: 10px;
     }
     table {
       --actions: 0px;

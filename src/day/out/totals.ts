@@ -4,7 +4,7 @@ import type { DaySheet } from '../plan/open-day.js'
 /** What a day needs of one ingredient. */
 export interface TotalToWeigh {
   readonly ingredient: string
-  readonly grams: number | undefined // unrounded; undefined: not known of all of it
+  readonly grams: number | undefined // what is weighed, added up; undefined: not known of all of it
 }
 
 /** What all breads of a planned day need of each ingredient; what one stage takes of another is in that one's own. */
@@ -19,10 +19,10 @@ export function totalsToWeigh(opened: DaySheet, formulas: readonly Formula[]): T
     if (seen.has(begins)) continue
     seen.add(begins)
     const stages = breads.flatMap(stagesOf)
-    for (const { ingredient, grams } of opened.weighList(begins)) {
+    for (const { ingredient, weighed } of opened.weighList(begins)) {
       if (stages.some(stage => sameName(stage.name, ingredient))) continue
       const known = totals.get(nameKey(ingredient)) ?? { ingredient, grams: 0 }
-      const sum = known.grams === undefined || grams === undefined ? undefined : known.grams + grams
+      const sum = known.grams === undefined || weighed === undefined ? undefined : known.grams + weighed
       totals.set(nameKey(ingredient), { ...known, grams: sum })
     }
   }

@@ -1,10 +1,12 @@
 import '../../dough/cells/rare-cells-at-once.js'
+import '../../dough/weighed/weighed-batch.js'
 import type { Scale } from '../../dough/document/batch.js'
 import type { Day } from '../../dough/document/day.js'
 import { type Formula, type Line, type Stage, sameName } from '../../dough/document/formula.js'
 import type { Larder } from '../../dough/document/larder.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
+import { rounded } from '../../dough/weighed/weighing.js'
 import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
 import { stepsOf } from '../method/stage-steps.js'
@@ -13,6 +15,7 @@ import { stepsOf } from '../method/stage-steps.js'
 export interface ToWeigh {
   readonly ingredient: string
   readonly grams: number | undefined // of the batch, unrounded; undefined: not known
+  readonly weighed: number | undefined // the same in steps of the scale
   readonly note: string
   readonly lines: readonly string[] // ids; several where a stage is made for several breads
 }
@@ -78,16 +81,20 @@ export class Weights {
     const builds = this.#builds(day, stage, breads)
     const [{ grams: build }] = builds as [(typeof builds)[0]]
     const all = builds.reduce((sum, { grams = Number.NaN }) => sum + grams, 0)
+    const sheet = this.sheet(day, breads[0]!)
     return lines.map(line => {
-      const own = this.sheet(day, breads[0]!)?.line(line.id).batch
+      const own = sheet?.line(line.id).batch
       // Of one make-up: each line of the whole is as much more as the whole is.
       const grams = builds.length === 1 || own === undefined ? own : (own * all) / build!
       const others = builds.flatMap(({ own }) =>
         own ? own.lines.filter(({ ingredient }) => sameName(ingredient, line.ingredient)) : [],
       )
+      const known = grams === undefined || Number.isNaN(grams) ? undefined : grams
+      const alone = builds.length === 1 ? sheet?.weighed(line.id) : undefined
       return {
         ingredient: line.ingredient,
-        grams: grams === undefined || Number.isNaN(grams) ? undefined : grams,
+        grams: known,
+        weighed: known === undefined || !sheet ? undefined : (alone ?? rounded(known, sheet.scale)).grams,
         note: line.note,
         lines: builds.length === 1 ? [line.id] : others.map(({ id }) => id),
       }
