@@ -31,7 +31,7 @@ export class TbOffers extends LitElement {
 
   /** What is noticed in a formula is gathered when its rows have been painted. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (!this.#grid.sheet.workedOut.noticed.all) await afterPaint()
+    if (this.isConnected && !this.#grid.sheet.workedOut.noticed.all) await afterPaint()
     if (this.isConnected) super.scheduleUpdate()
   }
 

@@ -4,8 +4,8 @@ import type { TableContext } from '../table/table-context.js'
 
 // Rows, to the end of their group.
 const atOnce = 60 // more than a window shows
-const firstSlice = 40
-const slice = 150 // milliseconds from one slice to the next: each has to lay out anew what stands below its rows
+const leastSlice = 100
+const slice = 200 // milliseconds from one slice to the next: each goes through all that stands, so few are sooner done
 
 /**
  * Many rows that arrive together are not all painted at once: the first ones are, and whatever the baker goes to; the
@@ -35,9 +35,10 @@ export class Filling {
     this.#known = new Set(groups.map(({ key }) => key))
     for (const key of this.#waiting) if (!this.#known.has(key)) this.#waiting.delete(key)
     for (const { key } of come) this.#waiting.add(key)
-    // Many that come among others wait: those in sight go on, and what the baker goes to is wanted.
-    const isSoon = come.length < groups.length && firstOf(come, atOnce).length < come.length
-    this.#fill([...(isSoon ? [] : firstOf(come, atOnce)), ...wanted])
+    // Many that come among others all wait: what is in sight stands, and where the baker goes is wanted.
+    const first = firstOf(come, atOnce)
+    const areAmong = come.length < groups.length && first.length < come.length
+    this.#fill([...(areAmong ? [] : first), ...wanted])
     if (this.isGoingOn && !this.#isRunning) void this.#goOn()
   }
 
@@ -57,14 +58,14 @@ export class Filling {
   async #goOn(): Promise<void> {
     const { grid } = this.#context
     this.#isRunning = true
-    let rows = firstSlice
+    let rows = leastSlice
     await afterPaint()
     while (this.isGoingOn && grid.isConnected) {
       const began = performance.now()
       this.#fill(firstOf(this.#nearest(), rows))
       grid.requestUpdate()
       await afterPaint()
-      rows *= Math.min(2, Math.max(0.5, slice / (performance.now() - began)))
+      rows = Math.max(leastSlice, rows * Math.min(2, slice / (performance.now() - began)))
     }
     this.#isRunning = false
   }
