@@ -1,8 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import '../../src/dough/cells/rare-cells-at-once.js'
+import { usualScale } from '../../src/dough/document/batch.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
+import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { openSheet } from '../../src/dough/sheet/sheet.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
+import { afterPaint } from '../base/after-paint.js'
 import { workbookOf } from '../base/asked-of-page.js'
 import { copyText } from '../base/copy-text.js'
 import { askEdit, say, wish } from '../base/events.js'
@@ -70,6 +74,7 @@ export class TbBringIn extends TbDialog {
 
   #link: string | undefined // in the address
   #atOnce = false // a workbook file takes the place of nothing, or of examples that nobody touched
+  #ahead: FigureSheet | undefined // of what was read
   #openId: string | undefined // of the formula that is open beneath; '' of none
 
   /** Opens at the choice of a file, or with what a file, a text or the fragment of a link holds. */
@@ -106,6 +111,7 @@ export class TbBringIn extends TbDialog {
   }
 
   #forget(): void {
+    this.#ahead = undefined
     this.decided = undecided
     this.refusal = ''
   }
@@ -126,6 +132,14 @@ export class TbBringIn extends TbDialog {
     if (this.#atOnce && arrived?.as === 'workbook' && arrived.workbook && arrived.problems.length === 0)
       return this.#restoreAtOnce(arrived.workbook)
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#understood')?.focus())
+    void afterPaint().then(() => this.#workOutAhead())
+  }
+
+  /** While the baker looks at what was understood, what would be open after it is worked out. */
+  #workOutAhead(): void {
+    const { formulas, choice } = this.#incoming
+    const first = formulas.find(f => choice(f) !== 'leave')
+    if (first) this.#ahead = openSheet(first, this.larder, this.workbook.scale ?? usualScale)
   }
 
   #readAs = (as: ArrivalKind): void => {
@@ -227,7 +241,10 @@ export class TbBringIn extends TbDialog {
       return
     }
     this.close()
-    if (first) wish(this, { want: 'open', formula: first })
+    if (!first) return
+    const sheet = this.#ahead
+    wish(this, { want: 'open', formula: first, ...(sheet && { ahead: sheet }) })
+    this.#ahead = undefined
   }
 
   protected override heading(): string {

@@ -69,12 +69,17 @@ export class Desk {
     return this.sheet?.formula
   }
 
-  /** Opens a formula, or the first one where there is none of that id. */
-  open(id: string): void {
+  /**
+   * Opens a formula, or the first one where there is none of that id. `ahead`: a sheet of it, as it was when somebody
+   * foresaw that it would be opened.
+   */
+  open(id: string, ahead?: FigureSheet): void {
     const { formulas } = this.workbook
     const formula = formulas.find(f => f.id === id) ?? formulas[0]
     if (formula && formula.id === this.formula?.id) return
-    this.sheet = formula && openSheet(formula, this.larder, this.#scale)
+    if (formula && ahead?.formula.id === formula.id) ahead.update(formula, this.larder, this.#scale)
+    else ahead = undefined
+    this.sheet = formula && (ahead ?? openSheet(formula, this.larder, this.#scale))
     this.touched = allTouched
   }
 

@@ -215,7 +215,7 @@ export class TbApp extends BaseElement {
       case 'redo':
         return this.#step(wish.want)
       case 'open':
-        this.#where.open(wish.formula)
+        this.#where.open(wish.formula, wish.ahead)
         return wish.toName && void this.#where.nameIt()
       case 'go':
         return this.#go(wish.to)

@@ -31,6 +31,7 @@ const shared = {
   format: 'esm',
   target: 'es2022', // `esnext` would ship syntax that current browsers refuse
   loader: { '.csv': 'text' },
+  charset: 'utf8', // as modules and workers are read; escapes are longer
   legalComments: 'none', // licences lie beside the code: licences.txt
   logLevel: 'warning',
 }

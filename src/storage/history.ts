@@ -14,13 +14,6 @@ export interface HistoryEvent<P = unknown> {
 
 const mostSteps = 500
 
-/** Steps without such changes, and without those that were nothing else. */
-const without = <P>(steps: readonly Step<P>[], forgets: (change: Change) => boolean): Step<P>[] =>
-  steps.flatMap(step => {
-    const [changes, inverse] = [step.changes, step.inverse].map(all => all.filter(one => !forgets(one)))
-    return changes!.length ? [{ ...step, changes: changes!, inverse: inverse! }] : []
-  })
-
 /**
  * The workbook as it stands and every edit that led there, as far back as 500 steps. The one place where a
  * workbook changes: undo, saving and announcements hang on `subscribe`.
@@ -60,7 +53,7 @@ export class History<P = unknown> {
     const { workbook, inverse } = applyChanges(this.#workbook, transaction.changes)
     const { label, changes, forgets } = transaction
     this.#done = forgets
-      ? without(this.#done, forgets)
+      ? forgets(this.#done)
       : [...this.#done, { label, changes, inverse, place }].slice(-mostSteps)
     this.#undone = []
     this.#become(workbook, transaction, 'do', place)

@@ -18,7 +18,7 @@ import {
   tooManyToPaste,
 } from './words.js'
 
-const slice = 8 // milliseconds of work between two paints
+const slice = 50 // milliseconds of work between two paints
 const everyMoment = 1000 // milliseconds between two sentences on how far it is
 
 /** Puts what a clipboard held in a place, and says what became of it. */

@@ -1,14 +1,14 @@
 import { html, LitElement, nothing } from 'lit'
 import { type Offer, offersFor } from '../../../src/dough/offers/offers.js'
-import { remarksOn } from '../../../src/dough/remarks/remarks.js'
+import { remarksOnLine } from '../../../src/dough/remarks/remarks.js'
+import { afterPaint } from '../../base/after-paint.js'
 import { askEdit, say } from '../../base/events.js'
 import type { LineRow } from '../table/table.js'
 import type { GridElement } from '../table/table-context.js'
 
 /** What can be done at once about a line, with what was noticed where the row does not say it. */
 export const offersOf = ({ sheet, formulas }: Pick<GridElement, 'sheet' | 'formulas'>, line: string) =>
-  remarksOn(sheet.workedOut).flatMap(problem => {
-    if (problem.where.line !== line) return []
+  remarksOnLine(sheet.workedOut, line).flatMap(problem => {
     const offers = offersFor(sheet, problem, formulas)
     return offers.length ? [{ problem, offers }] : []
   })
@@ -27,6 +27,12 @@ export class TbOffers extends LitElement {
 
   get #grid(): GridElement {
     return (this.getRootNode() as ShadowRoot).host as GridElement
+  }
+
+  /** What is noticed in a formula is gathered when its rows have been painted. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.isConnected && !this.#grid.sheet.workedOut.noticed.all) await afterPaint()
+    if (this.isConnected) super.scheduleUpdate()
   }
 
   override render() {

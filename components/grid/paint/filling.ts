@@ -4,7 +4,8 @@ import type { TableContext } from '../table/table-context.js'
 
 // Rows, to the end of their group.
 const atOnce = 60 // more than a window shows
-const inSlice = 40 // of some ten milliseconds
+const leastSlice = 100
+const slice = 200 // milliseconds from one slice to the next: each goes through all that stands, so few are sooner done
 
 /**
  * Many rows that arrive together are not all painted at once: the first ones are, and whatever the baker goes to; the
@@ -34,7 +35,10 @@ export class Filling {
     this.#known = new Set(groups.map(({ key }) => key))
     for (const key of this.#waiting) if (!this.#known.has(key)) this.#waiting.delete(key)
     for (const { key } of come) this.#waiting.add(key)
-    this.#fill([...firstOf(come, atOnce), ...wanted])
+    // Many that come among others all wait: what is in sight stands, and where the baker goes is wanted.
+    const first = firstOf(come, atOnce)
+    const areAmong = come.length < groups.length && first.length < come.length
+    this.#fill([...(areAmong ? [] : first), ...wanted])
     if (this.isGoingOn && !this.#isRunning) void this.#goOn()
   }
 
@@ -54,11 +58,14 @@ export class Filling {
   async #goOn(): Promise<void> {
     const { grid } = this.#context
     this.#isRunning = true
-    while (this.isGoingOn) {
-      await afterPaint()
-      if (!grid.isConnected) break
-      this.#fill(firstOf(this.#nearest(), inSlice))
+    let rows = leastSlice
+    await afterPaint()
+    while (this.isGoingOn && grid.isConnected) {
+      const began = performance.now()
+      this.#fill(firstOf(this.#nearest(), rows))
       grid.requestUpdate()
+      await afterPaint()
+      rows = Math.max(leastSlice, rows * Math.min(2, slice / (performance.now() - began)))
     }
     this.#isRunning = false
   }

@@ -43,10 +43,16 @@ export const editorIn = (row: Row, column: Column, at: RowState, view: View) =>
  * A figure in one piece, for those who listen, and unseen digits behind it for those it has not, so that the decimal
  * marks of a column stand under each other.
  */
-export function figure(text: string, { decimal }: NumberStyle): TemplateResult {
+export function figure(text: string, style: NumberStyle): TemplateResult {
+  return html`${digitsOf(text)}<span class="rest" data-rest=${restOf(text, style)}></span>`
+}
+
+const digitsOf = (text: string) =>
+  text.replace(/\D/g, '').length > 5 ? html`<span class="many">${text}</span>` : text
+
+function restOf(text: string, { decimal }: NumberStyle): string {
   const mark = /^[−-]?[\d\s.,'’]+$/.test(text) ? text.lastIndexOf(decimal) : -1
-  const digits = text.replace(/\D/g, '').length
-  return html`${digits > 5 ? html`<span class="many">${text}</span>` : text}<span class="rest" data-rest=${`${decimal}00`.slice(mark < 0 ? 0 : text.length - mark)}></span>`
+  return `${decimal}00`.slice(mark < 0 ? 0 : text.length - mark)
 }
 
 /**
@@ -63,22 +69,20 @@ export const how = (at: RowState, column: Column, text: string, style: NumberSty
       >${figureWords.how}</button>`
     : nothing
 
-function shownTemplate(shown: Shown, word: TemplateResult | undefined, style: NumberStyle): TemplateResult {
-  if (shown.is === 'raw') return html`<span class="typed raw">${shown.text}</span>`
-  const number = figure(shown.text, style)
-  switch (shown.is) {
-    case 'typed':
-      return html`<span class="figure typed">${number}</span><span class="unseen">${figureWords.typed}</span>`
-    case 'stale':
-      return html`<s class="figure stale">${number}</s>${word}`
-    case 'missing':
-      return html`<span class="figure missing">${number}</span>`
-    case 'computed':
-      if (shown.typed)
-        return html`<span class="figure computed">${number}</span><small class="typed expression">${shown.typed}</small>`
-      if (word) return html`<span class="figure gives">${number}</span>${word}`
-      return html`<span class="figure computed">${number}</span>`
-  }
+const lookOf = ({ is, typed }: Shown, word: TemplateResult | undefined): string =>
+  is === 'raw' ? 'typed raw' : `figure ${is === 'computed' && word && !typed ? 'gives' : is}`
+
+function figureIn({ is, text }: Shown, style: NumberStyle) {
+  if (is === 'raw') return text
+  return is === 'stale' ? html`<s>${figure(text, style)}</s>` : digitsOf(text)
+}
+
+/** What stands behind a figure, or beneath it. */
+function besideFigure(shown: Shown, word: TemplateResult | undefined) {
+  if (shown.is === 'typed') return html`<span class="unseen">${figureWords.typed}</span>`
+  if (shown.is === 'stale') return word ?? nothing
+  if (shown.is !== 'computed') return nothing
+  return shown.typed ? html`<small class="typed expression">${shown.typed}</small>` : (word ?? nothing)
 }
 
 /** The word at the weight of a line that gives; its percentage only follows, and says it to those who listen. */
@@ -99,6 +103,9 @@ export function numberCell(row: LineRow, column: AmountColumn, at: RowState, vie
   const reason = wrong ? row : waits
   const isOpen = !view.readOnly && (column !== 'wholeDough' || row.isFinal)
   const word = wordOf(row, column)
+  const hasRest = shown.is !== 'raw' && shown.is !== 'stale'
+  const isFollowing = shown.is === 'computed' || shown.is === 'stale'
+  // All that every cell has is in one template: a formula of thousands of lines has many.
   return html`<td
     role="gridcell"
     class="number ${editing(column, at, view)}"
@@ -109,9 +116,12 @@ export function numberCell(row: LineRow, column: AmountColumn, at: RowState, vie
     aria-readonly=${isOpen ? nothing : 'true'}
     aria-invalid=${wrong ? 'true' : nothing}
     aria-describedby=${reason ? problemId(reason) : nothing}
-  >${shownTemplate(shown, word, view.style)}${
-    shown.is === 'computed' || shown.is === 'stale' ? how(at, column, shown.text, view.style) : nothing
-  }${editorIn(row, column, at, view)}</td>`
+  ><span class=${lookOf(shown, word)}>${figureIn(shown, view.style)}<span
+      class=${hasRest ? 'rest' : ''}
+      data-rest=${hasRest ? restOf(shown.text, view.style) : nothing}
+    ></span></span>${besideFigure(shown, word)}${
+      isFollowing ? how(at, column, shown.text, view.style) : nothing
+    }${editorIn(row, column, at, view)}</td>`
 }
 
 /** Grams as written, beneath those of the batch. */

@@ -80,10 +80,13 @@ const stageTemplate = (row: StageRow, at: RowState, view: View) => html`
 `
 
 /** What is said of an ingredient beside its name. */
-function marks(row: LineRow, view: View): TemplateResult {
+function marks(row: LineRow, view: View) {
   const { is, starterHydration, isBase, gives } = row.figures
   const hydration = starterHydration === undefined ? '' : showPercent(starterHydration, view.style)
   const waits = row.waitsFor && !gives
+  const isUnknown = is === 'unknown' && row.line.ingredient
+  const isMarkedBase = row.flourless && isBase
+  if (!waits && !hydration && !isMarkedBase && !isUnknown && !row.gives) return nothing
   return html`${
     waits
       ? html` <small class="waits">${rowWords.waitsFor(causeName(row.waitsFor, row.stage))}</small>`
@@ -92,8 +95,8 @@ function marks(row: LineRow, view: View): TemplateResult {
     hydration
       ? html` <small class="hydration">${rowWords.hydration(hydration.replace(/[.,]0+$/, ''))}</small>`
       : nothing
-  }${row.flourless && isBase ? html` <small class="tag">${rowWords.base}</small>` : nothing}${
-    is === 'unknown' && row.line.ingredient
+  }${isMarkedBase ? html` <small class="tag">${rowWords.base}</small>` : nothing}${
+    isUnknown
       ? html` <small class="tag unknown">${rowWords.notInLarder}</small>${
           view.readOnly
             ? nothing
@@ -119,6 +122,7 @@ const noteCell = (row: LineRow, at: RowState, view: View) => html`<td
 ><span class="held">${row.line.note}</span>${editorIn(row, 'note', at, view)}</td>`
 
 function lineCell(row: LineRow, column: Column, at: RowState, view: View) {
+  if (!view.columns.includes(column)) return nothing
   if (isAmount(column)) return numberCell(row, column, at, view)
   if (column === 'batch') return batchCell(row, row.batch, row.weight, at, view)
   if (column === 'note') return noteCell(row, at, view)
@@ -140,7 +144,12 @@ const lineTemplate = (row: LineRow, at: RowState, view: View) => html`
     ><div class="held"><span class="name">${row.line.ingredient || html`<i class="quiet">${rowWords.noIngredient}</i>`}</span>${marks(row, view)}${noteBeneath(row, view)}</div>${
       at.lit ? html`<span class="unseen">${rowWords.partOfWorking}</span>` : nothing
     }${editorIn(row, 'ingredient', at, view)}</th>
-    ${view.columns.slice(1).map(column => lineCell(row, column, at, view))}
+    ${lineCell(row, 'percent', at, view)}${lineCell(row, 'weight', at, view)}${lineCell(row, 'wholeDough', at, view)}${lineCell(
+      row,
+      'batch',
+      at,
+      view,
+    )}${lineCell(row, 'note', at, view)}${lineCell(row, 'actions', at, view)}
   </tr>
   ${problemRow(row, view)}
   ${

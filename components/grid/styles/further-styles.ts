@@ -1,8 +1,15 @@
 import { css } from 'lit'
 
-/** What is fetched later: what lies over the rows, the menu and the strip of a touch keyboard, and the grid on paper. */
+/**
+ * What is fetched later: what is offered, the menu and the strip of a touch keyboard, and the grid in forced colours
+ * and on paper.
+ */
 export const furtherStyles = css`
   /* What can be done at once, beneath a line */
+  tb-offers:not(:empty) {
+    display: block;
+    border-bottom: 1px solid var(--rule);
+  }
   tb-offers p {
     display: flex;
     flex-wrap: wrap;
@@ -16,6 +23,25 @@ export const furtherStyles = css`
     color: var(--accent);
     text-decoration: underline;
     text-underline-offset: 3px;
+  }
+
+  @media (forced-colors: active) {
+    [aria-selected='true'] {
+      forced-color-adjust: none;
+      background: Highlight;
+      color: HighlightText;
+    }
+    [aria-selected='true'] :not(button, button *) {
+      color: HighlightText !important;
+    }
+    [data-column][aria-selected='true']:focus {
+      background: Highlight;
+      outline: 2px dashed HighlightText;
+    }
+    [data-column]:focus,
+    .field {
+      outline-color: Highlight;
+    }
   }
 
   /* Menu */

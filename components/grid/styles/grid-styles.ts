@@ -198,10 +198,6 @@ export const gridStyles = css`
     padding: 0 0 0 2px;
     border-bottom: 0;
   }
-  tb-offers:not(:empty) {
-    display: block;
-    border-bottom: 1px solid var(--rule);
-  }
   tr.stage + tr.problem td {
     padding-top: 6px;
   }

@@ -1,6 +1,6 @@
 import { css } from 'lit'
 
-/** The grid on a phone and in forced colours; on paper it is as `further-styles.ts` says. */
+/** The grid on a phone; on paper and in forced colours it is as `further-styles.ts` says. */
 export const variantStyles = css`
   /* Phone */
   :host([narrow]) {
@@ -62,25 +62,6 @@ export const variantStyles = css`
     }
     .rest {
       display: none; /* no room to hold the place of decimals that are not there */
-    }
-  }
-
-  @media (forced-colors: active) {
-    [aria-selected='true'] {
-      forced-color-adjust: none;
-      background: Highlight;
-      color: HighlightText;
-    }
-    [aria-selected='true'] :not(button, button *) {
-      color: HighlightText !important;
-    }
-    [data-column][aria-selected='true']:focus {
-      background: Highlight;
-      outline: 2px dashed HighlightText;
-    }
-    [data-column]:focus,
-    .field {
-      outline-color: Highlight;
     }
   }
 `

@@ -249,6 +249,12 @@ export function removeBake(workbook: Workbook, id: string): Transaction | undefi
   return {
     label: benchLabels.removed(bakeOf(kept)?.name ?? ''),
     changes: [{ of: 'bake', id }],
-    forgets: of => of.of === 'bake' && of.id === id,
+    forgets: steps => {
+      const others = (changes: readonly Change[]) => changes.filter(of => of.of !== 'bake' || of.id !== id)
+      return steps.flatMap(step => {
+        const [changes, inverse] = [others(step.changes), others(step.inverse)]
+        return changes.length ? [{ ...step, changes, inverse }] : [] // a step that was nothing else
+      })
+    },
   }
 }

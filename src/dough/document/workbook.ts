@@ -115,12 +115,18 @@ export type Change =
 /** A line is put at an id of its stage, or taken away. */
 export type LineChange = Extract<Change, { of: 'line' }>
 
+/** A step: what was done, and what takes it back. */
+interface Made {
+  readonly changes: readonly Change[]
+  readonly inverse: readonly Change[]
+}
+
 /** An edit as the baker knows it: undone, saved and announced as one. */
 export interface Transaction {
   readonly label: string // what was done, in words: `Change salt in Final dough`
   readonly changes: readonly Change[]
-  /** Of an edit that is for good: it is no step, and of the steps before it all such changes are forgotten. */
-  readonly forgets?: (change: Change) => boolean
+  /** Of an edit that is for good, which is no step: what it leaves of the steps before it. */
+  readonly forgets?: <S extends Made>(steps: readonly S[]) => readonly S[]
 }
 
 interface HasId {

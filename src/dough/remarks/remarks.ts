@@ -21,6 +21,30 @@ export function remarksOn(seen: WorkedOut): readonly Problem[] {
   return seen.noticed.all
 }
 
+const byLines = new WeakMap<readonly Problem[], ReadonlyMap<string, readonly Problem[]>>()
+
+/** Of that, what is noticed in a line: many lines may ask, one after the other. */
+export function remarksOnLine(seen: WorkedOut, line: string): readonly Problem[] {
+  const all = remarksOn(seen)
+  let byLine = byLines.get(all)
+  if (!byLine) {
+    byLine = inTheirLines(all)
+    byLines.set(all, byLine)
+  }
+  return byLine.get(line) ?? none
+}
+
+function inTheirLines(all: readonly Problem[]): ReadonlyMap<string, readonly Problem[]> {
+  const byLine = new Map<string, Problem[]>()
+  for (const problem of all) {
+    const { line = '' } = problem.where
+    const others = byLine.get(line)
+    if (others) others.push(problem)
+    else byLine.set(line, [problem])
+  }
+  return byLine
+}
+
 function found(seen: WorkedOut): Problem[] {
   const problems: Problem[] = []
   const { outline, noticed } = seen
