@@ -37,6 +37,7 @@ export type Wish =
       readonly want: 'send-out' | 'card' | 'label' | 'handout' // to print: a formula on one page, what a bread is made of, formulas for a class
       readonly formula?: string // id; left out: the open one
       readonly formulas?: readonly string[] // ids of several
+      readonly day?: string // id: a handout of what it bakes
     }
   | { readonly want: 'open'; readonly formula: string; readonly toName?: true } // toName: a new one, to be named at once
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change

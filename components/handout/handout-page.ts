@@ -43,6 +43,7 @@ export interface HandoutBread {
 /** What is printed, and how. */
 export interface HandoutShown {
   readonly heading: string
+  readonly date: string // '' where it is not of a day
   readonly people: number
   readonly breads: readonly HandoutBread[]
   readonly numbers: NumberStyle
@@ -93,10 +94,10 @@ function sizeOf(card: CardShown): string {
 
 /** What stands over all: what it is, for how many, and how much of each bread. */
 function opening(shown: HandoutShown): TemplateResult {
-  const { heading, people, breads, level } = shown
+  const { heading, date, people, breads, level } = shown
   return html`<header>
       <h1 aria-level=${level}>${heading}</h1>
-      <p>${handoutWords.people(people)}</p>
+      <p>${[date, handoutWords.people(people)].filter(Boolean).join(' · ')}</p>
     </header>
     <table class="breads" aria-label=${handoutWords.breads}>
       <thead>

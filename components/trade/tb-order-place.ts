@@ -163,7 +163,7 @@ export class TbOrderPlace extends BaseElement {
               </section>
               <section class="out" aria-labelledby="out">
                 <h2 id="out">${tradeOutWords.heading}</h2>
-                <tb-trade-out .shown=${trade} .numbers=${this.numbers}></tb-trade-out>
+                <tb-trade-out .shown=${trade} .numbers=${this.numbers} ?alone=${!isDay}></tb-trade-out>
               </section>`
       }`
   }

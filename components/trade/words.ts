@@ -103,5 +103,6 @@ export const tradeOutWords = {
   notCopied: 'The browser does not allow copying here. Select the text and copy it.',
   text: 'What to weigh and order, as text',
   print: 'Print',
+  handout: 'Handout',
   downloaded: (file: string): string => `${file} is among your downloads.`,
 } as const
