@@ -31,7 +31,7 @@ export const handoutWords = {
   ingredient: 'Ingredient',
   measure: 'Each, without a scale',
   percent: '%',
-  sum: 'Together',
+  sum: 'Total',
   dough: (batch: string, weight: string): string => `${batch}, ${weight} of dough`,
   onlyDough: (weight: string): string => `${weight} of dough`,
   ofThem: (name: string, state: string): string => `${name}: ${state}`,
