@@ -85,7 +85,7 @@ function sizeOf(card: CardShown): string {
   const { sheet, numbers } = card
   const { batch } = sheet.formula
   const weight = `${sumOf(card, finalDoughOf(sheet.formula))}\u00a0g`
-  if (!batch || batch.make === 'as written') return handoutWords.onlyDough(weight)
+  if (!batch || batch.make === 'as written' || batch.make === 'factor') return handoutWords.onlyDough(weight)
   return handoutWords.dough(
     batchWords(batch, grams => sayWhole(grams, numbers)),
     weight,
