@@ -38,6 +38,7 @@ export type Wish =
       readonly want: 'send-out' | 'card' | 'label' | 'handout' // to print: a formula on one page, what a bread is made of, formulas for a class
       readonly formula?: string // id; left out: the open one
       readonly formulas?: readonly string[] // ids of several
+      readonly day?: string // id: a handout of what it bakes
     }
   // toName: a new one, to be named at once; ahead: a sheet on which it has been worked out before it was there
   | { readonly want: 'open'; readonly formula: string; readonly toName?: true; readonly ahead?: FigureSheet }

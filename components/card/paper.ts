@@ -27,7 +27,10 @@ const sheet = new CSSStyleSheet()
 
 /** Has the page printed on that paper until it is called with none. Rules for pages have no effect within an element. */
 export function printOn(paper: PaperName | undefined): void {
-  if (paper) sheet.replaceSync(`@page { size: ${papers[paper].size}; margin: ${paperMargin}mm }`)
+  if (paper)
+    sheet.replaceSync(
+      `@page { size: ${papers[paper].size}; margin: ${paperMargin}mm; @bottom-right { content: none } }`,
+    )
   const others = document.adoptedStyleSheets.filter(other => other !== sheet)
   document.adoptedStyleSheets = paper ? [...others, sheet] : others
 }

@@ -121,6 +121,9 @@ export class TbDayList extends BaseElement {
         label: daysWords.again,
         run: () => this.#add(workbook => copyDay(workbook, day.id, dateAfter(day.date, 7))),
       },
+      ...(day.breads.length
+        ? [{ label: daysWords.handout, run: () => wish(this, { want: 'handout', day: day.id }) }]
+        : []),
       { label: daysWords.remove, run: () => this.#remove(day) },
     ]
   }

@@ -17,6 +17,7 @@ export const daysWords = {
   actions: (day: string): string => `Actions for ${day}`,
   rename: 'Rename',
   again: 'Plan again a week later',
+  handout: 'Handout',
   remove: 'Delete',
   removed: (day: string): string => `Deleted ${day}.`,
   cleared: (count: number): string => `Cleared away: ${count}`,

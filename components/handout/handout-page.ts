@@ -43,6 +43,7 @@ export interface HandoutBread {
 /** What is printed, and how. */
 export interface HandoutShown {
   readonly heading: string
+  readonly date: string // '' where it is not of a day
   readonly people: number
   readonly breads: readonly HandoutBread[]
   readonly numbers: NumberStyle
@@ -84,7 +85,7 @@ function sizeOf(card: CardShown): string {
   const { sheet, numbers } = card
   const { batch } = sheet.formula
   const weight = `${sumOf(card, finalDoughOf(sheet.formula))}\u00a0g`
-  if (!batch || batch.make === 'as written') return handoutWords.onlyDough(weight)
+  if (!batch || batch.make === 'as written' || batch.make === 'factor') return handoutWords.onlyDough(weight)
   return handoutWords.dough(
     batchWords(batch, grams => sayWhole(grams, numbers)),
     weight,
@@ -93,10 +94,10 @@ function sizeOf(card: CardShown): string {
 
 /** What stands over all: what it is, for how many, and how much of each bread. */
 function opening(shown: HandoutShown): TemplateResult {
-  const { heading, people, breads, level } = shown
+  const { heading, date, people, breads, level } = shown
   return html`<header>
       <h1 aria-level=${level}>${heading}</h1>
-      <p>${handoutWords.people(people)}</p>
+      <p>${[date, handoutWords.people(people)].filter(Boolean).join(' · ')}</p>
     </header>
     <table class="breads" aria-label=${handoutWords.breads}>
       <thead>

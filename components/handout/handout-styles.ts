@@ -26,6 +26,10 @@ export const handoutStyles = css`
     min-height: var(--target);
     text-align: right;
   }
+  .bar .typed input:not(.short) {
+    width: min(15em, 60vw);
+    text-align: left;
+  }
   .block {
     display: flow-root;
     break-inside: avoid;

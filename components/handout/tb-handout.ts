@@ -1,6 +1,9 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
-import { type EachMakes, forClass } from '../../src/dough/about/class-batch.js'
+import { dateText } from '../../src/day/out/day-text.js'
+import { type EachMakes, forClass, peopleOfDay } from '../../src/dough/about/class-batch.js'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
+import type { Day } from '../../src/dough/document/day.js'
+import { isPeople } from '../../src/dough/document/day-checks.js'
 import { type Formula, sameName } from '../../src/dough/document/formula.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { paperStyles } from '../card/paper-styles.js'
@@ -17,13 +20,14 @@ import { handoutBarWords, handoutWords, makesWords } from './words.js'
 import '../controls/tb-measures.js'
 
 const usualPeople = 8
-const mostPeople = 999
 const againLines = 2 // of type, that stand over a formula that goes on
 const types = [11, 10.4, 9.8] as const // points; a smaller one where it saves a page
 
 /** Formulas for a class, in one print: what each makes and all together, block by block on pages. */
 export class TbHandout extends PrintedFormulas {
   static override properties: PropertyDeclarations = {
+    day: { state: true },
+    named: { state: true },
     states: { state: true },
     people: { state: true },
     makes: { state: true },
@@ -32,6 +36,8 @@ export class TbHandout extends PrintedFormulas {
     layout: { state: true },
   }
 
+  declare private day: string // id, where it is of what a day bakes; '' where it is not
+  declare private named: string // what it is called, where that was typed
   declare private states: ReadonlyMap<string, string> // ids of kept states, by those of their formulas
   declare private people: number
   declare private makes: EachMakes
@@ -45,6 +51,8 @@ export class TbHandout extends PrintedFormulas {
 
   constructor() {
     super()
+    this.day = ''
+    this.named = ''
     this.states = new Map()
     this.people = usualPeople
     this.makes = 'piece'
@@ -53,12 +61,39 @@ export class TbHandout extends PrintedFormulas {
     this.layout = []
   }
 
-  protected override begin(): void {
-    this.#fields.forget()
+  /** Shows formulas, or what a day bakes: then what the day makes is for all, and each makes a share of it. */
+  override async show(wanted: Parameters<PrintedFormulas['show']>[0] & { readonly day?: string }) {
+    if (this.shown) return
+    const [before, { day = '' }] = [this.day, wanted]
+    this.day = day
+    if (day || before) {
+      this.people = (this.#ofDay && peopleOfDay(this.#ofDay)) ?? usualPeople
+      this.makes = day ? 'share' : 'piece'
+    }
+    await super.show(this.#ofDay ? { formulas: this.#ofDay.breads.map(({ formula }) => formula) } : wanted)
   }
 
-  /** The group that all of them are in, or the workbook. */
+  protected override begin(): void {
+    this.#fields.forget()
+    this.named = ''
+  }
+
+  get #ofDay(): Day | undefined {
+    return this.day ? this.workbook.days?.find(({ id }) => id === this.day) : undefined
+  }
+
+  /** Those that are chosen; of a day in its order and with what it makes of each. */
+  protected override get formulas(): readonly Formula[] {
+    const all = super.formulas
+    if (!this.day) return all
+    return (this.#ofDay?.breads ?? []).flatMap(({ formula, batch }) =>
+      all.filter(({ id }) => id === formula).map(of => ({ ...of, batch })),
+    )
+  }
+
+  /** What it was called, or the day, the group that all of them are in, the workbook. */
   get #heading(): string {
+    if (this.named || this.#ofDay) return this.named || this.#ofDay!.name
     const [first, ...others] = this.formulas
     const group = first?.group ?? ''
     const isCommon = group !== '' && others.every(f => sameName(f.group ?? '', group))
@@ -71,7 +106,7 @@ export class TbHandout extends PrintedFormulas {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const { workbook, larder, people, makes, states, chosen } = this
-    const madeOf = [workbook.formulas, workbook.scale, larder, people, makes, states, chosen]
+    const madeOf = [workbook.formulas, workbook.scale, this.#ofDay, larder, people, makes, states, chosen]
     if (this.shown && madeOf.some((part, at) => part !== this.#madeOf[at])) {
       this.#madeOf = madeOf
       this.#breads = this.formulas.map(formula => this.#bread(formula))
@@ -81,7 +116,8 @@ export class TbHandout extends PrintedFormulas {
 
   #bread(formula: Formula): HandoutBread {
     const state = formula.states?.find(({ id }) => id === this.states.get(formula.id))
-    const { each, all } = forClass(state?.formula ?? formula, this.people, this.makes)
+    const then = state && { ...state.formula, ...(this.day && formula.batch && { batch: formula.batch }) }
+    const { each, all } = forClass(then ?? formula, this.people, this.makes)
     const sheet = (of: Formula) => openSheet(of, this.larder, this.workbook.scale)
     return {
       name: state ? handoutWords.ofThem(formula.name, state.name) : formula.name,
@@ -94,6 +130,7 @@ export class TbHandout extends PrintedFormulas {
     const { people, numbers, measures, notes } = this
     return handoutParts({
       heading: this.#heading,
+      date: this.#ofDay ? dateText(this.#ofDay.date, numbers.language) : '',
       people,
       breads: this.#breads,
       numbers,
@@ -162,6 +199,19 @@ export class TbHandout extends PrintedFormulas {
 
   protected override choices(): TemplateResult {
     return html`<label class="choice">
+        <span>${handoutBarWords.heading}</span>
+        ${this.#fields.field({
+          name: 'class',
+          label: handoutBarWords.heading,
+          kept: this.#heading,
+          keys: 'text',
+          take: typed => {
+            this.named = typed.trim()
+            return undefined
+          },
+        })}
+      </label>
+      <label class="choice">
         <span>${handoutBarWords.people}</span>
         ${this.#fields.field({
           name: 'people',
@@ -176,7 +226,7 @@ export class TbHandout extends PrintedFormulas {
         <select @change=${this.#chooseMakes}>
           ${(Object.keys(makesWords) as EachMakes[]).map(
             makes =>
-              html`<option value=${makes} ?selected=${makes === this.makes}>${makesWords[makes]}</option>`,
+              html`<option value=${makes} ?selected=${makes === this.makes}>${makes === 'share' && this.day ? handoutBarWords.shareOfDay : makesWords[makes]}</option>`,
           )}
         </select>
       </label>
@@ -184,7 +234,9 @@ export class TbHandout extends PrintedFormulas {
   }
 
   protected override more(): TemplateResult {
-    const kept = this.formulas.filter(({ states }) => states?.length)
+    const kept = [...new Map(this.formulas.map(of => [of.id, of])).values()].filter(
+      ({ states }) => states?.length,
+    )
     return html`<div class="more">
       ${this.box(barWords.notes, this.notes, on => {
         this.notes = on
@@ -219,8 +271,7 @@ export class TbHandout extends PrintedFormulas {
 
   #takePeople(typed: string): string | undefined {
     const people = readNumber(typed, this.numbers)
-    if (people === undefined || !Number.isInteger(people) || people < 1 || people > mostPeople)
-      return handoutBarWords.notPeople(typed.trim())
+    if (people === undefined || !isPeople(people)) return handoutBarWords.notPeople(typed.trim())
     this.people = people
     return undefined
   }

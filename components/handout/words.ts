@@ -2,11 +2,13 @@ import type { EachMakes } from '../../src/dough/about/class-batch.js'
 
 /** Of the bar above the pages. */
 export const handoutBarWords = {
+  heading: 'Class',
   people: 'People',
   peopleFor: 'How many people',
   notPeople: (typed: string): string =>
     `“${typed}” is no number of people. Write a whole number from 1 to 999.`,
   makes: 'Each makes',
+  shareOfDay: 'a share of what the day makes',
   state: (bread: string): string => bread,
   asItIs: 'as it is now',
 } as const
@@ -29,7 +31,7 @@ export const handoutWords = {
   ingredient: 'Ingredient',
   measure: 'Each, without a scale',
   percent: '%',
-  sum: 'Together',
+  sum: 'Total',
   dough: (batch: string, weight: string): string => `${batch}, ${weight} of dough`,
   onlyDough: (weight: string): string => `${weight} of dough`,
   ofThem: (name: string, state: string): string => `${name}: ${state}`,

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import type { Need, Needs } from '../../src/day/trade/needs.js'
 import {
   costSaid,
+  isMadeHere,
   kitchenSaid,
   sayCost,
   sayScale,
@@ -17,6 +18,8 @@ export const hasPrices = ({ all }: Needs): boolean => all.some(({ known }) => kn
 /** All ingredients through all stages: what to weigh, what a kitchen and a shop call it, what it costs. `choose` leads to one in the larder. */
 export function needsTable(needs: Needs, style: TradeStyle, choose: (name: string) => void): TemplateResult {
   const priced = hasPrices(needs)
+  const rows = (all: readonly Need[]) => all.map(need => row(need, style, priced, choose))
+  const here = needs.all.filter(isMadeHere)
   return html`<table class="needs">
       <thead>
         <tr>
@@ -27,8 +30,18 @@ export function needsTable(needs: Needs, style: TradeStyle, choose: (name: strin
         </tr>
       </thead>
       <tbody>
-        ${needs.all.map(need => row(need, style, priced, choose))}
+        ${rows(needs.all.filter(need => !here.includes(need)))}
       </tbody>
+      ${
+        here.length
+          ? html`<tbody class="here">
+              <tr>
+                <th scope="rowgroup" colspan=${priced ? 4 : 3}>${needWords.madeHere}</th>
+              </tr>
+              ${rows(here)}
+            </tbody>`
+          : nothing
+      }
       ${priced ? foot(needs, style) : nothing}
     </table>
     ${
@@ -41,14 +54,16 @@ export function needsTable(needs: Needs, style: TradeStyle, choose: (name: strin
 function row(need: Need, style: TradeStyle, priced: boolean, choose: (name: string) => void): TemplateResult {
   const shop = shopSaid(need, style)
   const weight = sayScale(need.grams, style.numbers)
+  const kitchen = kitchenSaid(need, style)
   const isMissing = need.cost.unpriced.length > 0
   return html`<tr>
     <th scope="row">
       <button title=${needWords.say(need.name)} @click=${() => choose(need.name)}>${need.name}</button>
       ${shop ? html`<small class=${need.short ? 'short' : ''}>${shop}</small>` : nothing}
+      ${kitchen ? html`<small class="kitchen-below">${kitchen}</small>` : nothing}
     </th>
     <td class="figure">${need.isAll ? weight : needWords.atLeast(weight)}</td>
-    <td class="figure kitchen">${kitchenSaid(need, style)}</td>
+    <td class="figure kitchen">${kitchen}</td>
     ${priced ? html`<td class="figure ${isMissing ? 'missing' : ''}">${costSaid(need, style)}</td>` : nothing}
   </tr>`
 }

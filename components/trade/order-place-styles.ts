@@ -1,6 +1,12 @@
 import { css } from 'lit'
 import { narrow, slim } from '../styles/breakpoints.js'
 
+/** Numbers at the foot of what is printed. Rules for pages have no effect within an element. */
+export const orderPages = new CSSStyleSheet()
+orderPages.replaceSync(
+  "@page { @bottom-right { content: counter(page) ' / ' counter(pages); font: 9pt system-ui, sans-serif } }",
+)
+
 /** One column to read from above: how much, what to order, what it costs, what to weigh. */
 export const orderPlaceStyles = css`
   :host {
@@ -122,6 +128,15 @@ export const orderPlaceStyles = css`
     color: var(--ink-soft);
     font-size: var(--size-small);
   }
+  small.kitchen-below {
+    display: none;
+  }
+  .here th[scope='rowgroup'] {
+    padding-top: 18px;
+    color: var(--ink-soft);
+    font-size: var(--size-small);
+    border-color: var(--rule-strong);
+  }
   small.short {
     color: var(--warn);
     font-weight: 600;
@@ -185,6 +200,9 @@ export const orderPlaceStyles = css`
     .kitchen {
       display: none;
     }
+    tbody small.kitchen-below {
+      display: block;
+    }
     th,
     td {
       padding-left: 12px;
@@ -234,8 +252,23 @@ export const orderPlaceStyles = css`
     tr {
       break-inside: avoid;
     }
-    .weigh {
-      break-before: page;
+    th,
+    td {
+      padding-block: 3pt;
+    }
+    .uneven {
+      margin-top: 6pt;
+      padding-block: 0;
+    }
+    .said {
+      margin-bottom: 0;
+    }
+    .here th[scope='rowgroup'] {
+      padding-top: 8pt;
+    }
+    .here,
+    .needs tfoot {
+      break-inside: avoid;
     }
     h2 {
       break-after: avoid;

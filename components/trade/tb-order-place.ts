@@ -19,7 +19,7 @@ import { hasPrices, needsTable } from './needs-table.js'
 import './orders/tb-orders.js'
 import './tb-trade-out.js'
 import './tb-weigh-lists.js'
-import { orderPlaceStyles } from './order-place-styles.js'
+import { orderPages, orderPlaceStyles } from './order-place-styles.js'
 import { sayRound } from './trade-figures.js'
 import { type TradeShown, tradeShown } from './trade-shown.js'
 import { costWords, needWords, orderPlaceWords, tradeOutWords, unevenWords, weighWords } from './words.js'
@@ -47,12 +47,14 @@ export class TbOrderPlace extends BaseElement {
   override connectedCallback(): void {
     super.connectedCallback()
     window.addEventListener('hashchange', this.#followAddress)
+    document.adoptedStyleSheets.push(orderPages)
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback()
     window.removeEventListener('hashchange', this.#followAddress)
     this.#planner.close()
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter(sheet => sheet !== orderPages)
   }
 
   #followAddress = (): void => {
@@ -106,7 +108,7 @@ export class TbOrderPlace extends BaseElement {
 
   /** What is made: the day in a sentence, or how much of the one formula. */
   #said({ day, isDay }: Shown, { sheetOf }: TradeShown): TemplateResult | string {
-    if (isDay) return factsInWords(day, this.workbook, this.numbers)
+    if (isDay) return factsInWords({ ...day, asleep: [] }, this.workbook, this.numbers) // which nobody weighs by
     const sheet = sheetOf(day.id)
     return sheet ? html`${batchProse(sheet, this.numbers)}` : ''
   }
@@ -163,7 +165,7 @@ export class TbOrderPlace extends BaseElement {
               </section>
               <section class="out" aria-labelledby="out">
                 <h2 id="out">${tradeOutWords.heading}</h2>
-                <tb-trade-out .shown=${trade} .numbers=${this.numbers}></tb-trade-out>
+                <tb-trade-out .shown=${trade} .numbers=${this.numbers} ?alone=${!isDay}></tb-trade-out>
               </section>`
       }`
   }

@@ -4,7 +4,7 @@ import { writeTotals } from '../../src/exchange/csv/day-totals.js'
 import { BaseElement } from '../base/base-element.js'
 import { copyText } from '../base/copy-text.js'
 import { downloadFile } from '../base/download.js'
-import { say } from '../base/events.js'
+import { say, wish } from '../base/events.js'
 import type { TradeShown } from './trade-shown.js'
 import { textsOf } from './trade-texts.js'
 import { tradeOutWords } from './words.js'
@@ -13,14 +13,17 @@ import { tradeOutWords } from './words.js'
 export class TbTradeOut extends BaseElement {
   static override properties: PropertyDeclarations = {
     shown: { attribute: false },
+    alone: { type: Boolean },
     text: { state: true },
   }
 
   declare shown: TradeShown | undefined
+  declare alone: boolean // it is of one formula, not of a day
   declare private text: string // to be copied by hand, where the browser does not do it
 
   constructor() {
     super()
+    this.alone = false
     this.text = ''
   }
 
@@ -29,6 +32,7 @@ export class TbTradeOut extends BaseElement {
         <button class="lined" @click=${this.#file}>${tradeOutWords.file}</button>
         <button class="lined" @click=${this.#copy}>${tradeOutWords.copy}</button>
         <button class="lined" @click=${() => print()}>${tradeOutWords.print}</button>
+        <button class="lined" @click=${this.#handOut}>${tradeOutWords.handout}</button>
       </div>
       ${this.text ? html`<textarea readonly rows="8" aria-label=${tradeOutWords.text} .value=${this.text}></textarea>` : nothing}`
   }
@@ -39,6 +43,11 @@ export class TbTradeOut extends BaseElement {
     const file = `${tradeOutWords.fileName(made.day.date)}.csv`
     downloadFile(text, 'text/csv', file)
     say(this, tradeOutWords.downloaded(file))
+  }
+
+  #handOut = (): void => {
+    const { id } = this.shown!.made.day
+    wish(this, { want: 'handout', ...(this.alone ? { formulas: [id] } : { day: id }) })
   }
 
   #copy = async (): Promise<void> => {

@@ -2,6 +2,7 @@ import { type Cost, isWhole } from '../../src/day/trade/cost.js'
 import { moneyText } from '../../src/day/trade/currency.js'
 import type { Need } from '../../src/day/trade/needs.js'
 import { type HouseholdOptions, inMeasures } from '../../src/dough/about/household.js'
+import { gramsPerMeasure } from '../../src/dough/amounts/measures.js'
 import { type NumberStyle, showDecimals, showNumber } from '../base/numbers.js'
 import { needWords } from './words.js'
 
@@ -12,7 +13,8 @@ export interface TradeStyle {
   readonly currency: string
 }
 
-const mostInCups = 500 // grams: more of it nobody measures in cups
+const mostMeasured = { grams: 1000, cups: 4 } as const // more of it nobody measures in a kitchen
+const nearWhole = 0.02 // of a count: a piece is never so exact
 
 /** A weight as the scale shows it: `38,412 g`. */
 export const sayScale = (grams: number, numbers: NumberStyle): string =>
@@ -44,16 +46,27 @@ export function costSaid({ cost }: Need, style: TradeStyle): string {
   return sayCost(cost, style)
 }
 
-/** What a kitchen has for it: kilograms, pieces of what is counted, spoons and cups of what is light. */
+/**
+ * What a kitchen has for it: whole pieces of what is counted, with how much of them is used, and spoons and cups of what is light; '' where
+ * it is weighed.
+ */
 export function kitchenSaid({ grams, known }: Need, { numbers, measures }: TradeStyle): string {
-  if (known?.each && grams > 0) {
-    const halves = Math.max(0.5, Math.round((grams / known.each) * 2) / 2)
-    const count = needWords.each(showDecimals(halves, numbers, 1, 0))
-    return Math.abs(grams / known.each / halves - 1) > 0.02 ? needWords.about(count) : count
+  if (!known || !(grams > 0)) return ''
+  if (known.each) {
+    const exact = grams / known.each
+    const near = Math.round(exact)
+    if (near > 0 && Math.abs(exact / near - 1) <= nearWhole) return needWords.each(showNumber(near, numbers))
+    const whole = showNumber(Math.ceil(exact), numbers)
+    return needWords.eachUsed(needWords.each(whole), showDecimals(exact, numbers, 1, 0))
   }
-  const spoons = known && grams <= mostInCups ? inMeasures(known, grams, measures) : undefined
-  return spoons ?? sayRound(grams, numbers)
+  const cup = gramsPerMeasure(known, 'cup')
+  if (cup === undefined || grams > mostMeasured.grams || grams / cup > mostMeasured.cups) return ''
+  return inMeasures(known, grams, measures) ?? ''
 }
+
+/** Whether it is drawn or kept, and so not bought: water and the baker's own starter, where nobody says what a pack of it holds or costs. */
+export const isMadeHere = ({ isOwn, known }: Need): boolean =>
+  (isOwn || known?.countsAs.kind === 'water') && known?.price === undefined && known?.pack === undefined
 
 /** What is to be had of it in the shop, what is there and what is short, and whose it is. */
 export function shopSaid(need: Need, { numbers }: TradeStyle): string {

@@ -2,7 +2,15 @@ import { dateText } from '../../src/day/out/day-text.js'
 import type { TradeTexts } from '../../src/day/trade/trade-text.js'
 import { listedBuilds } from './listed-builds.js'
 import { hasPrices } from './needs-table.js'
-import { costSaid, sayCost, sayScale, shopSaid, sumRemarks } from './trade-figures.js'
+import {
+  costSaid,
+  isMadeHere,
+  kitchenSaid,
+  sayCost,
+  sayScale,
+  shopSaid,
+  sumRemarks,
+} from './trade-figures.js'
 import type { TradeShown } from './trade-shown.js'
 import { needWords, weighWords } from './words.js'
 
@@ -16,9 +24,19 @@ export function textsOf(shown: TradeShown): TradeTexts {
   return {
     name: plain(made.day.name),
     date: dateText(made.day.date, numbers.language),
-    needs: needs.all.map(need => {
+    needs: [
+      ...needs.all.filter(need => !isMadeHere(need)),
+      ...needs.all.filter(isMadeHere), // last, and said so
+    ].map(need => {
       const weight = sayScale(need.grams, numbers)
-      const about = [shopSaid(need, style), priced ? costSaid(need, style) : ''].filter(Boolean).join(' · ')
+      const about = [
+        isMadeHere(need) ? needWords.madeHere.toLowerCase() : '',
+        shopSaid(need, style),
+        need.known?.each ? kitchenSaid(need, style) : '',
+        priced ? costSaid(need, style) : '',
+      ]
+        .filter(Boolean)
+        .join(' · ')
       return {
         name: need.name,
         figure: plain(need.isAll ? weight : needWords.atLeast(weight)),

@@ -99,7 +99,21 @@ export const weighListStyles = css`
     }
     label {
       min-height: 0;
-      padding: 3px 0;
+      padding: 2px 0;
+      gap: 8px;
+    }
+    input {
+      width: 11pt;
+      height: 11pt;
+    }
+    section {
+      padding-bottom: 12pt;
+    }
+    .total {
+      padding: 3px 0 0;
+    }
+    .about {
+      padding: 1px 0;
     }
   }
 `

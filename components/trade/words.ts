@@ -31,12 +31,13 @@ export function unevenWords(uneven: Uneven, weigh: (grams: number) => string): s
 
 /** Of the totals. Weights come with their unit, costs with their currency. */
 export const needWords = {
-  heading: 'What to order',
+  heading: 'To buy',
   ingredient: 'Ingredient',
-  weight: 'To weigh',
+  weight: 'Needed',
   kitchen: 'In the kitchen',
   costs: 'Costs',
   used: 'All that is used',
+  madeHere: 'Made here, not bought',
   toBuy: 'What is to be bought',
   say: (name: string): string => `${name}: pack, price and stock`,
   own: 'your own',
@@ -45,8 +46,8 @@ export const needWords = {
   kilograms: (number: string): string => `${number}\u00a0kg`,
   grams: (number: string): string => `${number}\u00a0g`,
   atLeast: (what: string): string => `at least ${what}`,
-  about: (what: string): string => `about ${what}`,
   each: (count: string): string => (count === '1' ? '1 piece' : `${count} pieces`),
+  eachUsed: (pieces: string, used: string): string => `${pieces}, ${used} used`,
   packs: (count: number, pack: string): string =>
     count === 1 ? `1 pack of ${pack}` : `${count} packs of ${pack}`,
   usedOf: (packs: string, used: string): string => `${packs}, ${used} used`,
@@ -87,7 +88,7 @@ export const weighWords = {
   noTimes: 'In the order in which they are written: the day has no times yet.',
   for: (breads: readonly string[]): string => `for ${listed(breads)}`,
   of: (bread: string): string => bread,
-  total: 'Together',
+  total: 'Total',
   unknown: '–',
   ticked: (count: number, of: number): string => `${count} of ${of} weighed`,
   clear: 'Untick all',
@@ -103,5 +104,6 @@ export const tradeOutWords = {
   notCopied: 'The browser does not allow copying here. Select the text and copy it.',
   text: 'What to weigh and order, as text',
   print: 'Print',
+  handout: 'Handout',
   downloaded: (file: string): string => `${file} is among your downloads.`,
 } as const

@@ -225,6 +225,7 @@ test('all breads of a day, or several formulas of the shelf, are changed in one 
   const history = new History(workbook)
   history.apply(changeBreads(workbook, 'day', { from: 6, to: 11 })!)
   assert.deepEqual(history.workbook.days![0]!.breads[0]!.batch, pieces(11))
+  assert.equal(history.workbook.days![0]!.people, 11)
   history.apply(changeFormulas(history.workbook, [ids[0]!, ids[2]!], { from: 3, to: 6 })!)
   assert.deepEqual(
     history.workbook.formulas.map(({ batch }) => batch),

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { type EachMakes, forClass } from '../../src/dough/about/class-batch.js'
+import { type EachMakes, forClass, peopleOfDay } from '../../src/dough/about/class-batch.js'
 import type { Batch } from '../../src/dough/document/batch.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { formulaOf, lineOf, workedCheck } from './notation.js'
@@ -90,4 +90,32 @@ test('all together weigh eleven times what each weighs', () => {
     const ratio = many.line(water).batch! / one.line(water).batch!
     assert.ok(Math.abs(ratio - 11) < 1e-9, `${makes}: ${ratio}`)
   }
+})
+
+const bread = (...counts: number[]) => ({
+  id: `of ${counts}`,
+  formula: `of ${counts}`,
+  batch: { make: 'pieces' as const, pieces: counts.map(count => ({ count, weight: 80 })) },
+})
+
+for (const [title, day, people] of [
+  ['as was said', { people: 11, breads: [bread(66), bread(8)] }, 11],
+  ['as many as each bread has pieces', { breads: [bread(11), bread(11)] }, 11],
+  ['the fewest pieces, where the others are so many times that', { breads: [bread(66), bread(11)] }, 11],
+  ['nobody knows, where pieces do not come out', { breads: [bread(12), bread(8)] }, undefined],
+  ['nobody knows, of one piece', { breads: [bread(1), bread(6)] }, undefined],
+  [
+    'nobody knows, without pieces',
+    { breads: [{ ...bread(), batch: { make: 'dough' as const, grams: 900 } }] },
+    undefined,
+  ],
+  ['all shapes of a bread counted', { breads: [bread(5, 6), bread(22)] }, 11],
+] as const)
+  test(`a day is for people: ${title}`, () => {
+    assert.equal(peopleOfDay(day), people)
+  })
+
+test('66 buns for eleven are six each, and eleven loaves one', () => {
+  const { each, all } = forClass({ ...formulaOf(workedCheck), batch: bread(66).batch }, 11, 'share')
+  assert.deepEqual([each.batch, all.batch], [bread(6).batch, bread(66).batch])
 })

@@ -36,6 +36,10 @@ for (const [ingredient, grams, system, words] of [
   ['Salt', 21, 'us', '1 tbsp + 1/2 tsp'],
   ['Instant yeast', 1, 'us', '1/3 tsp'],
   ['Honey', 21, 'us', '1 tbsp'],
+  ['Caraway seeds', 13, 'us', '2 tbsp'], // a tablespoon weighs 6.7 g, a teaspoon 2.1 g
+  ['Caraway seeds', 6.2, 'us', '1 tbsp'], // a little less than a tablespoon, and 3 teaspoons
+  ['Caraway seeds', 26.6, 'us', '1/4 cup'], // 4 tablespoons
+  ['Caraway seeds', 26.6, 'metric', '4 tbsp'], // a cup of 250 ml is no whole number of tablespoons
   ['Egg', 104, 'us', '2 each'],
   ['Instant yeast', 0.1, 'us', undefined],
   ['Ripe starter', 100, 'us', undefined],

@@ -29,6 +29,7 @@ const mixing = {
 }
 const full: Day = {
   ...plain,
+  people: 11,
   ready: '8:00',
   begin: '5:30',
   asleep: [{ from: '22:30', until: '6:00' }],

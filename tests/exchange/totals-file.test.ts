@@ -54,7 +54,7 @@ test('the same as text, figures beneath each other', () => {
     [
       'Saturday oven, Saturday 5 December',
       '',
-      'WHAT TO ORDER',
+      'TO BUY',
       '  Bread flour  1,078 g',
       '    1 pack of 25 kg',
       '  Salt            22 g',

@@ -3,11 +3,13 @@ import '../../components/handout/tb-handout'
 import '../../components/label/tb-label'
 import millWheat from '../../examples/mill-wheat.csv' with { type: 'text' }
 import buns from '../../examples/morning-buns.csv' with { type: 'text' }
+import type { Day } from '../../src/dough/document/day'
 import { copyOf } from '../../src/dough/document/formula'
 import { larderWith } from '../../src/dough/larder/usual-larder'
 import { readFormulas } from '../../src/exchange/index'
 import { deepEqual, ok, waitUntil } from '../assert'
-import { press } from '../keys'
+import { saturday } from '../day/notation'
+import { press, type } from '../keys'
 import { itOnce } from '../once'
 import { Around, dressPage, english, passesAxeInBoth, textOf } from './mount'
 
@@ -22,15 +24,15 @@ describe('Labels and handouts', () => {
   let around: Around
   let page: HTMLElementTagNameMap['tb-label' | 'tb-handout']
 
-  async function show(tag: 'tb-label' | 'tb-handout', shelf = made) {
+  async function show(tag: 'tb-label' | 'tb-handout', shelf = made, day?: Day) {
     localStorage.clear()
-    around = new Around({ formulas: shelf })
+    around = new Around({ formulas: shelf, ...(day && { days: [day] }) })
     page = around.hold(document.createElement(name(tag)))
     const give = () =>
       Object.assign(page, { workbook: around.history.workbook, larder: larderWith([]), numbers: english })
     around.onEdit = give
     give()
-    await page.show({ formulas: shelf.map(({ id }) => id) })
+    await page.show(day ? { day: day.id } : { formulas: shelf.map(({ id }) => id) })
     await waitUntil(() => page.shadowRoot?.querySelector('.paper'), 'it is there')
   }
 
@@ -79,5 +81,39 @@ describe('Labels and handouts', () => {
       'Mill wheat: Spring',
       'To keep in mind',
     ])
+  })
+
+  itOnce('a day is handed out in its order: what it makes for all, a share of it for each', async () => {
+    const [mill, bun] = made
+    const buns = { make: 'pieces' as const, pieces: [{ count: 66, weight: 80 }] }
+    const loaves = { make: 'pieces' as const, pieces: [{ count: 11, weight: 900 }] }
+    const day = saturday(
+      [
+        [bun!, 66],
+        [mill!, 11],
+      ],
+      { name: 'Friday class' },
+    )
+    await show('tb-handout', made, {
+      ...day,
+      breads: day.breads.map((bread, at) => ({ ...bread, batch: [buns, loaves][at]! })),
+    })
+    const rows = () =>
+      [...page.shadowRoot!.querySelectorAll('.breads tbody tr')].map(row =>
+        [...row.children].map(cell => textOf(cell).replace(/\u00a0/g, ' ')),
+      )
+    deepEqual(
+      rows().map(([name, each, all]) => [name, each!.split(',')[0], all!.split(' g,')[0]]),
+      [
+        ['Morning buns', '6 × 80 g', '66 × 80'],
+        ['Mill wheat', '1 × 900 g', '11 × 900'],
+      ],
+    )
+    const header = () => textOf(page.shadowRoot!.querySelector('.paper header'))
+    deepEqual(header().replace(/\s+/g, ' '), 'Friday class Saturday, December 5 · For 11 people')
+    page.shadowRoot!.querySelector<HTMLInputElement>('#class')!.focus()
+    await type('Bread for beginners')
+    await press('Enter')
+    await waitUntil(() => header().startsWith('Bread for beginners'), 'it is called so')
   })
 })

@@ -1,6 +1,7 @@
 import type { Batch, Pieces } from '../../dough/document/batch.js'
 import { batchProblem } from '../../dough/document/batch-checks.js'
 import type { Day, DayBread } from '../../dough/document/day.js'
+import { isPeople } from '../../dough/document/day-checks.js'
 import { type Formula, newId } from '../../dough/document/formula.js'
 import { sameData } from '../../dough/document/same-data.js'
 import { tidy } from '../../dough/document/words.js'
@@ -137,7 +138,11 @@ export function changeBreads(
     ...bread,
     batch: refuseBatch(timesBatch(bread.batch, to / from)),
   }))
-  return from === to ? undefined : putDay(tradeLabels.forAsMany(from, to), before, breads)
+  const { people: _people, ...others } = before
+  const value = { ...others, breads, ...(isPeople(to) && { people: to }) }
+  return from === to
+    ? undefined
+    : { label: tradeLabels.forAsMany(from, to), changes: [{ of: 'day', id: day, value }] }
 }
 
 /** The same of formulas of the shelf, by their ids. */

@@ -6,7 +6,7 @@ export const tradeLabels = {
 
 /** Headings of what to weigh and order, as text. */
 export const tradeTextWords = {
-  order: 'What to order',
+  order: 'To buy',
   costs: 'What it costs',
   weigh: 'To weigh, dough by dough',
 } as const

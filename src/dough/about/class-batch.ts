@@ -1,4 +1,5 @@
 import { type Batch, doughForPieces } from '../document/batch.js'
+import type { Day } from '../document/day.js'
 import type { Formula } from '../document/formula.js'
 
 /** What each of several people makes of a formula: a piece of each shape, its whole batch, or their part of it. */
@@ -44,4 +45,19 @@ export function forClass(formula: Formula, people: number, makes: EachMakes): Fo
       ? { ...batch, pieces: batch.pieces.map(({ weight }) => ({ count: 1, weight })) }
       : batch
   return { each: made(each), all: made(people === 1 ? each : times(each, people)) }
+}
+
+/**
+ * For how many people a day bakes: as was said, or the fewest pieces of a bread where those of all others are so many times that, 11 of
+ * 11 loaves and 66 buns; undefined where neither tells.
+ */
+export function peopleOfDay({ people, breads }: Pick<Day, 'people' | 'breads'>): number | undefined {
+  if (people !== undefined) return people
+  const counts = breads.flatMap(({ batch }) =>
+    'pieces' in batch ? [batch.pieces.reduce((sum, { count }) => sum + count, 0)] : [],
+  )
+  const fewest = Math.min(...counts)
+  return counts.length > 0 && fewest > 1 && counts.every(count => isWhole(count / fewest))
+    ? fewest
+    : undefined
 }

@@ -60,9 +60,13 @@ interface Spoon {
   readonly parts: readonly number[] // amounts from 0 up to 1, both included
 }
 
+/** Cup, tablespoon, teaspoon. */
+type Spoons = readonly [Spoon, Spoon, Spoon]
+
 /** An amount in measures. */
 interface Measured {
   readonly words: readonly string[]
+  readonly amounts: readonly (readonly [Spoon, number])[]
   readonly grams: number
   readonly step: number // grams
 }
@@ -92,11 +96,8 @@ const gapOf = (parts: readonly number[]): number =>
   Math.max(...parts.slice(1).map((part, i) => part - parts[i]!))
 
 /** So much of one measure as is nearest to the grams, or as goes into them; undefined for none of it. */
-function inOne(
-  grams: number,
-  { name, grams: each, parts }: Spoon,
-  way: 'nearest' | 'below',
-): Measured | undefined {
+function inOne(grams: number, spoon: Spoon, way: 'nearest' | 'below'): Measured | undefined {
+  const { grams: each, parts } = spoon
   const whole = Math.floor(grams / each + 1e-9)
   const rest = Math.max(0, grams / each - whole)
   const fits = parts.filter(part => part <= rest + 1e-9)
@@ -105,17 +106,43 @@ function inOne(
       ? fits.at(-1)!
       : parts.reduce((best, p) => (Math.abs(p - rest) < Math.abs(best - rest) ? p : best))
   const amount = whole + part
-  return amount > 1e-9
-    ? { words: [amountWords(amount, name)], grams: amount * each, step: gapOf(parts) * each }
-    : undefined
+  return amount > 1e-9 ? inAll([[spoon, amount]]) : undefined
+}
+
+/** An amount of so much of each measure, the coarsest first. */
+function inAll(amounts: readonly (readonly [Spoon, number])[]): Measured {
+  const { grams, parts } = amounts.at(-1)![0]
+  return {
+    words: amounts.map(([{ name }, amount]) => amountWords(amount, name)),
+    amounts,
+    grams: amounts.reduce((sum, [{ grams }, amount]) => sum + grams * amount, 0),
+    step: gapOf(parts) * grams,
+  }
 }
 
 function inTwo(grams: number, coarse: Spoon, fine: Spoon): Measured | undefined {
   const first = inOne(grams, coarse, 'below')
   const second = first && inOne(grams - first.grams, fine, 'nearest')
-  return first && second
-    ? { words: [...first.words, ...second.words], grams: first.grams + second.grams, step: second.step }
-    : undefined
+  return first && second ? inAll([...first.amounts, ...second.amounts]) : undefined
+}
+
+/**
+ * The same with three teaspoons as a tablespoon, and tablespoons as a part of a cup that a kitchen has, where they are one: 16 a cup in the
+ * United States, and no whole number elsewhere.
+ */
+function carried(measured: Measured, [cup, tbsp]: Spoons, isUs: boolean): Measured {
+  const of = (name: string) => measured.amounts.find(([spoon]) => spoon.name === name)?.[1] ?? 0
+  let [cups, tablespoons] = [of('cup'), of('tbsp')]
+  const areTeaspoons = of('tsp') >= 3 - 1e-9
+  if (of('tsp') > 0 && !areTeaspoons) return measured
+  if (areTeaspoons) tablespoons += 1
+  const inCups = cups + tablespoons / 16
+  const isPart = cup.parts.some(part => Math.abs(inCups - Math.floor(inCups + 1e-9) - part) < 1e-9)
+  const areTablespoons = isUs && tablespoons > 0 && isPart
+  if (areTablespoons) [cups, tablespoons] = [inCups, 0]
+  if (!areTeaspoons && !areTablespoons) return measured
+  const amounts = [[cup, cups] as const, [tbsp, tablespoons] as const]
+  return inAll(amounts.filter(([, amount]) => amount > 0))
 }
 
 /** The nearest amount in one measure, or in two where that is nearer by a hundredth of the weight. */
@@ -134,10 +161,7 @@ function nearest(grams: number, cup: Spoon, tbsp: Spoon, tsp: Spoon): Measured |
   return one && two && error(one) - error(two) < closeEnough * grams ? one : (two ?? one)
 }
 
-function spoonsOf(
-  ingredient: Ingredient,
-  { system, fractions }: HouseholdOptions,
-): readonly [Spoon, Spoon, Spoon] | undefined {
+function spoonsOf(ingredient: Ingredient, { system, fractions }: HouseholdOptions): Spoons | undefined {
   const inside = fractions.filter(f => f > 0 && f < 1)
   const parts = [0, ...[...new Set(inside)].sort((a, b) => a - b), 1]
   const grams = (measure: 'cup' | 'tbsp' | 'tsp') => {
@@ -189,7 +213,9 @@ function measuredLine(
   const spoons = spoonsOf(ingredient, options)
   if (!spoons) return unknown()
   const measured = nearest(grams, ...spoons)
-  return measured ? said(measured) : unsaid({ code: 'lessThanASpoon' })
+  return measured
+    ? said(carried(measured, spoons, options.system === 'us'))
+    : unsaid({ code: 'lessThanASpoon' })
 }
 
 /** So many grams of an ingredient in cups and spoons, `3 1/4 cups + 1 tbsp`; undefined where they are to be weighed. */

@@ -58,6 +58,9 @@ export function mixProblem({ wanted, rise, water, room, lines = [] }: DayMix): D
   return rise === undefined || isRise(rise) ? undefined : dayProblem({ code: 'riseOutOfRange' })
 }
 
+/** Whether a day can be made for so many people. */
+export const isPeople = (count: number): boolean => Number.isInteger(count) && count >= 1 && count <= 999
+
 /** Why a day cannot be; undefined when it can. */
 export function problemOfDay(day: Day): DayProblem | undefined {
   if (!isDate(day.date)) return dayProblem({ code: 'dayDateUnknown' })

@@ -46,6 +46,7 @@ export interface Day {
   readonly date: string // `2026-12-05`: when the bread is to be ready, or where it begins, when it begins
   readonly zone: string // IANA name of the time zone
   readonly breads: readonly DayBread[]
+  readonly people?: number // that they were made for, where it was said
   readonly ready?: string // `8:00`; left out: planned forward from `begin`
   readonly begin?: string // `7:00`
   readonly asleep: readonly { readonly from: string; readonly until: string }[] // every night

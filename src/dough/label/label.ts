@@ -19,10 +19,23 @@ export interface Label {
 
 /**
  * Of which weight water has its place. In the European Union, of what is left in the finished product: Annex VII, part A, 1 of Regulation
- * (EU) 1169/2011. In Canada of what went into the bowl: B.01.008.2(3)(a) of the Food and Drug Regulations. 21 CFR 101.4 says
- * `by weight` alone: there as in the European Union.
+ * (EU) 1169/2011, which says how: the finished product less all other ingredients as used, so that all that baking drives off is taken
+ * from the added water. In Canada of what went into the bowl: B.01.008.2(3)(a) of the Food and Drug Regulations. 21 CFR 101.4 says `by
+ * weight` alone: there what baking drives off is shared by all the water in the dough, that of milk, egg and butter too.
  */
-const waterAsMixed: ReadonlySet<ListName> = new Set(['canada'])
+function waterLeft(way: ListName, added: number, { loss, all }: Drying): number {
+  if (way === 'canada') return added
+  return Math.max(0, way === 'eu' ? added - loss : added * (1 - loss / all))
+}
+
+/** Grams a gram of dough: what baking drives off, and all the water that it can come from, as far as the larder knows it. */
+interface Drying {
+  readonly loss: number
+  readonly all: number
+}
+
+const waterIn = ({ isWater, ingredient, share }: LabelPart): number =>
+  share * (isWater ? 1 : (ingredient?.moisture ?? 0))
 
 /** Bought with ingredients of their own, as far as the usual larder has such. */
 const boughtMixed: ReadonlySet<string> = new Set([
@@ -46,11 +59,10 @@ class Entry {
   readonly madeOf: string
   readonly #way: ListName
 
-  constructor(part: LabelPart, way: ListName, loss: number) {
+  constructor(part: LabelPart, way: ListName, drying: Drying) {
     this.part = part
     this.#way = way
-    const isLess = part.isWater && !waterAsMixed.has(way)
-    this.weight = isLess ? Math.max(0, part.share - loss) : part.share
+    this.weight = part.isWater ? waterLeft(way, part.share, drying) : part.share
     this.madeOf = part.ingredient?.madeOf?.trim() ?? ''
     const all = namedOf(part.allergens, way)
     // What its own label says goes before what the list says it may hold.
@@ -144,14 +156,15 @@ function piecesOf({ formula }: FigureSheet): readonly number[] {
 }
 
 /**
- * The label of a formula, as its batch is weighed or by its percentages: ingredients in descending order of weight as used, water less what
- * baking drives off, never below zero; allergens as the list has them named; the weight of a piece and what 100 g of it hold. It is worked
+ * The label of a formula, as its batch is weighed or by its percentages: ingredients in descending order of weight as used, added water less what
+ * baking drives off of it, never below zero; allergens as the list has them named; the weight of a piece and what 100 g of it hold. It is worked
  * out from the larder, and no clearance.
  */
 export function labelOf(sheet: FigureSheet, way: ListName): Label {
   const { parts, notes } = labelParts(sheet)
   const bakeLoss = sheet.formula.batch?.bakeLoss || undefined
-  const entries = parts.map(part => new Entry(part, way, bakeLoss ?? 0))
+  const drying = { loss: bakeLoss ?? 0, all: parts.reduce((sum, part) => sum + waterIn(part), 0) }
+  const entries = parts.map(part => new Entry(part, way, drying))
   const kept = entries.filter(({ weight }) => weight > 0)
   const isDry = kept.length < entries.length
   const found = parts.length && bakeLoss ? nutritionOf(parts, bakeLoss) : undefined
@@ -165,7 +178,9 @@ export function labelOf(sheet: FigureSheet, way: ListName): Label {
     nutrition: found && 'fat' in found ? found : undefined,
     notes: [
       ...(parts.length && !bakeLoss ? [labelNote({ code: 'labelBakeLossUnsaid' })] : []),
-      ...(isDry ? [labelNote({ code: 'labelWaterGone' })] : []),
+      ...(isDry
+        ? [labelNote({ code: drying.loss > drying.all ? 'labelWaterGone' : 'labelWaterNotCounted' })]
+        : []),
       ...notes,
       ...notesOf(kept),
       ...(lacking.length ? [labelNote({ code: 'labelNutritionLacks', ingredients: lacking })] : []),

@@ -2,7 +2,9 @@ import { type Sentences, wording } from '../../engine/index.js'
 
 /** What a baker has to know or to settle before a label is used. */
 export type LabelDiagnostic =
-  | { readonly code: 'labelBakeLossUnsaid' | 'labelWaterGone' | 'labelNothingWeighed' }
+  | {
+      readonly code: 'labelBakeLossUnsaid' | 'labelWaterGone' | 'labelWaterNotCounted' | 'labelNothingWeighed'
+    }
   | { readonly code: 'labelWeightUnknown'; readonly ingredient: string }
   | {
       readonly code: 'labelLinesUnsaid' | 'labelAllergensUnknown' | 'labelMadeOfUnsaid'
@@ -18,7 +20,9 @@ export const labelSentences: Sentences<LabelDiagnostic> = {
   labelBakeLossUnsaid:
     'How much of the dough baking drives off is not said. So water stands where all of it would, and there is no weight as baked and no nutrition. Weigh a piece before and after baking, and say what it lost.',
   labelWaterGone:
-    'Baking drives off more than the water that is weighed, so water is not in the list. Look at the loss in baking again.',
+    'Baking drives off more than all the water in the dough, so water is not in the list. Look at the loss in baking again.',
+  labelWaterNotCounted:
+    'Water is not in the list: the European Union counts as added water what the bread weighs beyond all its other ingredients, and here that is nothing.',
   labelNothingWeighed: 'Nothing of this formula has a weight yet.',
   labelWeightUnknown: ({ ingredient }) =>
     `What ${ingredient} weighs is not known, so there is no order. Mend its amount on the sheet.`,

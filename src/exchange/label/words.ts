@@ -63,7 +63,7 @@ export const wayWords: Readonly<
   },
   us: {
     written:
-      'Written as in the United States: by weight as used, water less what baking drives off; the nine major allergens in a statement after the list. Calories by the factors 4, 4 and 9; rounded as 21 CFR 101.9 rounds a serving.',
+      'Written as in the United States: by weight as used, water less its part of what baking drives off; the nine major allergens in a statement after the list. Calories by the factors 4, 4 and 9; rounded as 21 CFR 101.9 rounds a serving.',
     ofNutrition:
       'It is no Nutrition Facts panel: that speaks of a serving, and of more than is recorded here.',
   },
