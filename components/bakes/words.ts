@@ -43,7 +43,7 @@ export const bakeWords = {
   wanted: 'Wanted',
   figures: 'Measured',
   atStep: (step: string, stage: string): string => [step, stage].filter(Boolean).join(', '),
-  figuresAfterwards: 'Measured at no step, or written down afterwards',
+  figuresAfterwards: 'Measured between steps, or written down afterwards',
   print: 'Print this bake',
   withPlans: 'What was written and wanted beside it',
   howItWas: 'How it was',
@@ -58,10 +58,10 @@ export const bakeWords = {
     `Kept with ${name}, “${state}”: bring it back from its kept states.`,
   keptAsFormula: (name: string): string => `${name} is a formula on the shelf again, as it was baked.`,
   remove: 'Delete this bake',
-  sure: 'Delete it for good, with its photographs? Nothing brings it back.',
+  sure: 'Delete it for good, with its photographs? This cannot be undone.',
   keep: 'Keep it',
   removed: (name: string): string => `Deleted the bake of ${name}.`,
-  noNumber: (typed: string): string => `“${typed}” is no number. Write one like 25.5.`,
+  noNumber: (typed: string): string => `“${typed}” is not a number. Write one like 25.5.`,
 } as const
 
 /** What is measured over several bakes. */
@@ -80,7 +80,7 @@ export const measureWords = {
 export const bakesOfWords = {
   title: (name: string): string => `Bakes of ${name}`,
   measured: 'Measured',
-  nothing: 'Nothing that can be drawn was measured at these bakes yet.',
+  nothing: 'These bakes have no measurements to draw yet.',
   drawn: (name: string, count: number, low: string, high: string): string =>
     `${name} over ${count === 1 ? 'one bake' : `${count} bakes`}, from ${low} to ${high}`,
   range: (low: string, high: string, middle: string): string =>

@@ -5,10 +5,10 @@ export const benchPlaceWords = {
   title: (name: string): string => `${name} · Tarebook`,
   bench: 'Bench',
   bakes: 'Bakes',
-  gone: 'There is no such bench or bake here any more.',
+  gone: 'That bench or bake is no longer here.',
   all: 'All bakes',
   none: 'Nothing has been baked yet.',
-  how: 'A bake keeps itself while a bench is used: open a day and press To the bench, or weigh one formula by itself from its method.',
+  how: 'A bake is recorded while you use the bench: open a day and press To the bench, or weigh one formula by itself from its method.',
   write: 'Write one down afterwards',
   writeOf: 'Which bread was it?',
   byBread: 'Measured over several bakes',
@@ -37,7 +37,7 @@ export const atBenchWords = {
   bowlHas: (grams: string): string => `bowl ${grams} g`,
   total: (grams: string): string => `In the bowl at the end ${grams} g. Tare once, with the bowl empty.`,
   totalWithBowl: (grams: string, bowl: string): string =>
-    `The scale says ${grams} g at the end, the bowl’s ${bowl} g among them.`,
+    `The scale says ${grams} g at the end, the bowl’s ${bowl} g included.`,
   scale: (grams: string): string => `scale to ${grams} g`,
   scaleHas: (grams: string): string => `scale ${grams} g`,
   bowlOn: 'The bowl is not tared',
@@ -90,10 +90,10 @@ export const atBenchWords = {
   stop: (name: string): string => `Stop the timer ${name}`,
   stopShort: 'Stop',
   undo: (label: string): string => `Undo: ${label}`,
-  noTimes: 'No times fit any more; the steps stand in their order. Each can still be done.',
+  noTimes: 'The times no longer fit; the steps are listed in order, and each can still be done.',
   looking: 'Looking for the times…',
-  readOnly: 'Another tab leads: here the bench can be read, and follows.',
-  noSteps: 'Nothing to weigh or to do is written here yet.',
+  readOnly: 'This bench is in use in another tab. Here you can follow it.',
+  noSteps: 'There is nothing to weigh or to do here yet.',
 } as const
 
 /** What this browser does and does not do while the bench is open. */
@@ -117,7 +117,7 @@ export const bellWords = {
 
 /** What a step has to be careful of, in few words. */
 export const careWords = {
-  hot: 'Hot oven, hot vessel: dry gloves, and steam goes to the face.',
-  rawFlour: 'Raw flour: wash your hands, and taste no dough.',
+  hot: 'Hot oven, hot pot: wear dry gloves, and keep your face out of the steam.',
+  rawFlour: 'Raw flour: wash your hands, and do not taste the dough.',
   perishable: (names: string): string => `${names}: cold until it goes in, no more than 2 h warm in all.`,
 } as const

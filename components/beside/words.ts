@@ -9,7 +9,7 @@ export const besideWords = {
   stateOf: (formula: string, state: string): string => `${formula}, ${state}`,
   bringBack: (state: string): string => `Bring back ${state}`,
   broughtBack: (formula: string, state: string): string =>
-    `${formula} is as it was in ${state}, with how much to make, holds, jottings and notes of then. Undo takes it back.`,
+    `${formula} is as it was in ${state}, with its amount to make, holds, jottings and notes from then. Undo takes it back.`,
 } as const
 
 export const tableWords = {
@@ -38,8 +38,8 @@ const many = (count: number, what: string): string => `${count} ${what}${count =
 
 /** What there is to be seen. */
 export const verdictWords = {
-  areOne: 'The same formula stands on both sides.',
-  same: 'They are the same in every reading, every line and all else.',
+  areOne: 'The same formula is on both sides.',
+  same: 'They are the same in every reading, every line and everything else.',
   differ: (readings: number, lines: number, others: number): string =>
     `${many(readings, 'reading')} and ${many(lines, 'line')} differ${
       others ? `, and ${many(others, 'thing')} besides the lines` : ''

@@ -43,5 +43,5 @@ export function listedWords(
   const listed = entries.map(
     ({ entry, ingredients }, at) => html`${at ? '; ' : nothing}<b>${entry}</b> in ${ingredients.join(', ')}`,
   )
-  return html`Listed, of ${list}: ${entries.length ? listed : 'nothing that the larder knows to be on it'}.`
+  return html`Listed, of ${list}: ${entries.length ? listed : 'nothing the larder knows of'}.`
 }

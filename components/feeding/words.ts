@@ -30,24 +30,24 @@ export const feedingWords = {
   columns: ['goes in', 'now', 'then'],
   weights: (stage: string) => `Weights of ${stage}, now and then`,
   lookFirst: (from: string, until: string) =>
-    `Ripe between ${from} and ${until}: grown to about twice its height, still domed, smelling fresh and a little sour. What you see goes before the clock.`,
+    `Ripe between ${from} and ${until}: grown to about twice its height, still domed, smelling fresh and a little sour. Trust what you see more than the clock.`,
   asItIs: (hours: number, share: string) =>
     `As it is now, with ${share} seed, it would take ${lengthText(hours * 60)}.`,
-  isSo: (hours: number) => `It is fed for that already: ripe after ${lengthText(hours * 60)}.`,
+  isSo: (hours: number) => `It is already fed for that: ripe after ${lengthText(hours * 60)}.`,
   does: 'What it does',
   stays: (name: string, value: string) => `${name} stays ${value}`,
   step: (name: string, before: string, after: string) => `${name}: ${before} becomes ${after}`,
   reading: (name: string, before: string, after: string) => `${name}: ${before} → ${after}`,
   alsoIn: (names: readonly string[]) => `Also in ${listed(names)}, which shares it.`,
-  feed: 'Feed it so',
-  fedSo: 'The formula is fed so now.',
+  feed: 'Feed it like this',
+  fedSo: 'The formula is now fed like this.',
   speedLearnt: (stage: string, step: string) =>
     `How slow your ${stage} is, f; taken over, ${step} says the time that follows as it is fed now.`,
   speedOf: (stage: string) => `the time of ${stage}`,
   working: 'Working',
   guess: 'Outside 14–30 °C this is only a guess: go by what you see.',
   beyond:
-    'Such a dilution is outside of 1 : 1 : 1 to 1 : 5 : 5, for which ripening times were published: take it as a guess.',
+    'This dilution is outside 1 : 1 : 1 to 1 : 5 : 5, the range with published ripening times: take it as a guess.',
 } as const
 
 /** How the seed came about. Figures as they are shown. */
@@ -56,7 +56,7 @@ export const feedingWorking = {
     `Dilution D = (seed + flour + water) ÷ seed; ripe after f × (5.8 × ln D − 1.9) × y(22 °C) ÷ y(T) hours. Now D = ${dilution}.`,
   speedKnown: (speed: string, written: string) =>
     `Its step says ${written}: that makes f = ${speed}, how slow this levain is.`,
-  speedUnknown: 'Its method says no time for it, so f = 1 is taken, and ± 30 %.',
+  speedUnknown: 'Its method gives no time for it, so f = 1 is taken, give or take 30 %.',
   wants: (hours: string, celsius: string, dilution: string, share: string) =>
     `${hours} at ${celsius} want D = ${dilution}: the seed is ${share} of seed, flour and water. Flour and water make up for the rest, so that weight and hydration stay.`,
 } as const

@@ -6,7 +6,7 @@ export const handoutBarWords = {
   people: 'People',
   peopleFor: 'How many people',
   notPeople: (typed: string): string =>
-    `“${typed}” is no number of people. Write a whole number from 1 to 999.`,
+    `“${typed}” is not a number of people. Write a whole number from 1 to 999.`,
   makes: 'Each makes',
   shareOfDay: 'a share of what the day makes',
   state: (bread: string): string => bread,

@@ -114,7 +114,7 @@ export const aboutDays = (): TemplateResult => html`<p>
   <p>
     Beside the list stands how warm the water has to be for each mixing, and how much seed each levain wants for its
     time. Every temperature there follows from the day until it is typed; emptied, it follows again. Times that come from
-    temperature are ranges: what you see goes before the clock.
+    temperature are ranges: trust what you see more than the clock.
   </p>
   <p>
     <b>To the bench</b> shows one thing to do at a time, what to weigh for it, and what comes then. Press a line to tick
@@ -212,7 +212,7 @@ export interface Caution {
 export const cautions: readonly Caution[] = [
   {
     about: 'Raw flour and dough',
-    says: 'Do not taste raw flour, raw dough or raw starter: flour is not treated to kill germs, and heating it at home is no remedy. Wash hands and bench after it.',
+    says: 'Do not taste raw flour, raw dough or raw starter: flour is not treated to kill germs, and heating it at home does not reliably do so. Wash hands and bench after it.',
   },
   {
     about: 'Starter',
@@ -220,7 +220,7 @@ export const cautions: readonly Caution[] = [
   },
   {
     about: 'Egg and milk',
-    says: 'A dough that holds egg or milk is perishable. The usual public rule is no more than 2 hours between 4 and 60\u00a0°C, 1 hour above 32\u00a0°C; kept cold, at 5\u00a0°C or below. Long warm proofs of such doughs need care.',
+    says: 'A dough that contains egg or milk is perishable. The usual public rule is no more than 2 hours between 4 and 60\u00a0°C, 1 hour above 32\u00a0°C; kept cold, at 5\u00a0°C or below. Long warm proofs of such doughs need care.',
   },
   {
     about: 'Garlic and herbs in oil',

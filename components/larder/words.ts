@@ -34,7 +34,7 @@ export const larderWords = {
   noneCalled: (sought: string): string => `Nothing here is called “${sought}”.`,
   add: (name: string): string => `Add ${name}`,
   notKnown: 'Not known yet',
-  notKnownHint: 'Written in your formulas. Until you say what they count as, they bring their weight only.',
+  notKnownHint: 'Written in your formulas. Until you say what they count as, only their weight counts.',
   sayWhatItIs: 'Say what it is',
   changed: 'changed',
   yours: 'yours',
@@ -62,13 +62,13 @@ export const formWords = {
   backToLarder: 'Back to the larder',
   backToUsual: 'Back to the usual values',
   remove: 'Remove',
-  notSaved: 'Not saved yet: something needs mending above.',
+  notSaved: 'Not saved yet: correct what is marked above.',
   saved: (name: string): string => `${name} is in the larder.`,
   savedWithoutAllergens: (name: string): string =>
-    `${name} is in the larder. Its allergens stand as not known.`,
+    `${name} is in the larder. Its allergens are shown as not known.`,
   isUsualAgain: (name: string): string => `${name} is back to its usual values.`,
   removed: (name: string): string =>
-    `${name} is out of the larder. Undo brings it back; for 30 days it is among what is cleared away.`,
+    `${name} is no longer in the larder. Undo brings it back; for 30 days it is under Cleared away.`,
 } as const
 
 /** Of the form itself. */
@@ -85,7 +85,7 @@ export const ingredientWords = {
     'Moisture is shown apart, and not in true hydration. Salt is salt already in it, as in salted butter.',
   measures: 'What spoons and cups of it weigh',
   measuresHint:
-    'An estimate: a spoon heaped or levelled, a cup dipped or filled differ by a quarter. Weigh your own and write it here. An empty one is reckoned from the others.',
+    'An estimate: a spoon heaped or levelled, a cup dipped or filled differ by a quarter. Weigh your own and write it here. An empty one is worked out from the others.',
   note: 'Note',
 } as const
 
@@ -119,7 +119,7 @@ export const onLabelWords = {
   protein: 'Protein',
   salt: 'Salt',
   wanted: 'Write this one too, or 0.',
-  notGrams: (typed: string): string => `“${typed}” is no weight in 100 g. Write grams from 0 to 100.`,
+  notGrams: (typed: string): string => `“${typed}” is not a weight in 100 g. Write grams from 0 to 100.`,
 } as const
 
 /** A unit after the name of a field, for those who listen. */
@@ -130,14 +130,14 @@ export const faultWords = {
   noHydration: 'Write its hydration: 100 for as much water as flour, 50 for half as much.',
   notANumber: (typed: string, example: string): string =>
     `“${typed}” is not a number. Write one such as ${example}.`,
-  negative: 'Less than nothing cannot be. Write a number above 0.',
+  negative: 'This cannot be below 0. Write a number above 0.',
   hydrationOutOfRange: 'The hydration of a starter lies between 10 and 1000 %.',
-  moreThanWhole: 'At most 100: the whole of it.',
+  moreThanWhole: 'Write 100 at most: that is the whole of it.',
   weighsNothing: 'Write what it weighs, or leave this empty.',
   tooDense: (example: string): string =>
     `A millilitre of food weighs 5 g at most. Write the grams such as ${example}.`,
   notAWeight: (typed: string, example: string): string =>
-    `“${typed}” is no weight. Write one such as ${example} kg or 500 g.`,
+    `“${typed}” is not a weight. Write one such as ${example} kg or 500 g.`,
   noPack: 'Say what a pack holds, such as 25 kg: the price is that of a pack.',
   noName: 'Give it a name, as you write it in a formula.',
   isInLarder: (name: string): string =>
@@ -151,7 +151,7 @@ export const faultWords = {
 /** Of how an ingredient is bought. */
 export const boughtWords = {
   bought: 'Pack, price and stock',
-  hint: 'For what to order and what it costs. Leave empty what you do not count; a price of 0 says that it costs nothing.',
+  hint: 'For what to order and what it costs. Leave empty what you do not count; a price of 0 means that it costs nothing.',
   pack: 'A pack holds',
   packExample: (example: string): string => `${example} kg`,
   price: 'Price of a pack',
@@ -166,7 +166,7 @@ export const boughtWords = {
 export const allergenWords = {
   contains: 'Contains, by the public allergen lists',
   notSaid:
-    'Not said yet: it stands as not known on the sheet and the card. Tick what it contains, or None of these.',
+    'Not filled in yet: the sheet and the card show it as not known. Tick what it contains, or None of these.',
   noneOfThese: 'None of these',
   listNames: 'How the lists name it',
   notListed: 'not on its list',

@@ -8,11 +8,11 @@ export const learntWords = {
   same: (count: number, middle: string, at = ''): string =>
     `Your last ${count}: ${middle} each${at && `, at ${at}`}.`,
   between: 'Eight of ten lie between.',
-  few: 'So few are taken to be off by a tenth at least.',
+  few: 'With so few bakes, allow at least a tenth either way.',
   range: (low: string, high: string): string => `${low}–${high}`,
   take: (value: string): string => `Take ${value}`,
   takeFor: (value: string, what: string): string => `Take ${value} for ${what}, as your bakes say`,
-  isSo: 'That is what it says.',
+  isSo: 'It says so already.',
 } as const
 
 /** What is learnt, in a sentence's place. */

@@ -5,7 +5,7 @@ export const noticeWords = {
   download: 'Download the workbook',
   downloadDamaged: 'Download as it is',
   gone: (savedAt: string, formulas: number): string =>
-    `There was a workbook here with ${formulas} ${formulas === 1 ? 'formula' : 'formulas'}, last saved ${savedAt}. This browser has it no more. If you have a file of it, bring that in.`,
+    `There was a workbook here with ${formulas} ${formulas === 1 ? 'formula' : 'formulas'}, last saved ${savedAt}. It is no longer in this browser. If you have a file of it, bring that in.`,
   bringIn: 'Bring in a file',
   noneTaken: (since: string): string => `No file of this workbook has been taken since ${since}.`,
   sendOut: 'Download the workbook file',
@@ -20,10 +20,10 @@ export const noticeWords = {
   undo: 'Undo',
   /** `fields`: their names. */
   typedAgain: (fields: readonly string[]): string =>
-    `What you had typed and not entered is in its field again: ${fields.join('; ')}. Enter it, or press Escape there.`,
+    `What you typed but did not enter is back in its field: ${fields.join('; ')}. Enter it, or press Escape to drop it.`,
   typedElsewhere: (formula: string): string => `Something you typed in ${formula} is not entered yet.`,
   goThere: 'Go there',
   typedLost: (text: string): string =>
-    `You had typed “${text}” in a field that is gone, or holds something else now.`,
+    `You had typed “${text}” in a field that is gone or has changed since.`,
   copy: 'Copy it',
 } as const

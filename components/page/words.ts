@@ -33,11 +33,11 @@ export function keptWords(kept: KeeperState, time: (at: Date) => string): string
     case 'saving':
       return 'Saving…'
     case 'refused':
-      return 'Not kept: storage refused'
+      return 'Not saved: the browser refused'
     case 'full':
-      return 'Not kept: storage full'
+      return 'Not saved: storage full'
     case 'read-only':
-      return kept.unsaved ? 'Not kept: open in another tab' : 'Reading only: open in another tab'
+      return kept.unsaved ? 'Not saved: open in another tab' : 'Read only: open in another tab'
   }
 }
 

@@ -20,7 +20,7 @@ export const sendOutWords = {
   printCards: (count: number): string => (count === 1 ? 'Print a card' : `Print ${count} cards`),
   handout: 'Handout',
   labels: (count: number): string => (count === 1 ? 'Label' : `${count} labels`),
-  downloaded: (file: string): string => `${file} goes to where your browser puts downloads.`,
+  downloaded: (file: string): string => `${file} is among your downloads.`,
   copied: 'Copied.',
   notCopied: 'The browser did not allow copying. All of it is selected: copy it from there.',
   fileName: 'Formulas', // of a file, where nothing else names it
@@ -42,7 +42,7 @@ export const formWords = {
   },
   table: {
     label: 'Table to paste',
-    says: 'Copied as it looks here: real tables in a letter, a document or a mail. Where only text is taken, it is the plain text.',
+    says: 'Copied as it looks here: real tables in a letter, a document or a mail. Where only text can be pasted, you get the plain text.',
   },
   link: {
     label: 'Link',

@@ -3,8 +3,8 @@ export const cautionsWords = {
   asListedIn: 'as listed in',
   publicLists: 'Public list of allergens',
   notChosen: (list: string): string =>
-    `Nobody has chosen a list in this browser yet: this is ${list}. Choose another above.`,
+    `No list is chosen in this browser yet, so this is ${list}. You can choose another above.`,
   noneListed: (list: string): string =>
-    `The larder lists none of its ingredients among ${list}. That clears it for nobody.`,
+    `The larder lists none of its ingredients among ${list}. That alone does not say that it suits anybody with an allergy: check your suppliers’ labels.`,
   cautions: 'Cautions',
 } as const

@@ -1,7 +1,6 @@
 /** Of writing a formula anew, which is fetched when its fold is first opened. */
 export const rewriteWords = {
-  means:
-    'Writes every amount of this formula anew in one way. No weight changes, and lines that give go on giving.',
+  means: 'Writes every amount of this formula in one way. No weight changes, and lines that give still give.',
   grams: {
     write: 'Write in grams',
     written: 'Written in grams. Undo takes it back.',

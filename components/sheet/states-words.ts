@@ -17,9 +17,9 @@ export const stateWords = {
   letGoOf: (state: string): string => `Let go of ${state}`,
   kept: (state: string): string => `Kept as ${state}.`,
   isBack: (state: string, asThen: string): string =>
-    `${state} is back${asThen && `, and as then are ${asThen}`}. Undo takes it back.`,
+    `${state} is back${asThen && `, and so are ${asThen}`}. Undo takes it back.`,
   gone: (state: string): string =>
-    `Let go of ${state}. Undo brings it back; for 30 days it is among what is cleared away.`,
+    `Let go of ${state}. Undo brings it back; for 30 days it is under Cleared away.`,
 } as const
 
 /** A reading of a state, after its figure. */

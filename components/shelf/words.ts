@@ -3,7 +3,7 @@ export const shelfWords = {
   lookFor: 'Look for a formula',
   empty: 'Nothing on the shelf yet.',
   unread: 'What is stored could not be read.',
-  noneCalled: (sought: string): string => `No formula holds “${sought}”.`,
+  noneCalled: (sought: string): string => `No formula contains “${sought}”.`,
   newFormula: 'New formula',
   blank: 'Blank',
   blankNote: 'by percentages',

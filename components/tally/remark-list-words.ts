@@ -2,7 +2,7 @@ import type { Problem } from '../../src/dough/document/formula.js'
 
 export const remarkWords = {
   remarks: 'Remarks',
-  none: 'Nothing to remark.',
+  none: 'No remarks.',
   more: (count: number): string => `Show ${count} more`,
   show: (place: string): string => `Show ${place}`,
   someLine: 'the line', // one without an ingredient

@@ -51,7 +51,7 @@ export const waterWorking = {
   ) =>
     `By factors: ${n} × ${wanted} − ${factors.join(' − ')} − friction ${friction} (${n} × ${rise}) = ${water}`,
   mixed: (mixed: string, wanted: string, rise: string) =>
-    `By heat balance: it is mixed at ${mixed}, the ${wanted} wanted less the rise of ${rise}. To come to that takes up or gives off:`,
+    `By heat balance: it is mixed at ${mixed}, the ${wanted} wanted less the rise of ${rise}. To reach that, each of these takes up or gives off:`,
   columns: ['goes in', 'weight', 'heat, kJ/(kg·K)', 'from', 'kJ'],
   table: (of: string) => `Heat balance of ${of}`,
   water: (of: {
@@ -68,7 +68,7 @@ export const waterWorking = {
   iceFrom: (freezer: string) =>
     `Ice: what it takes up on its way from ${freezer}, 1.958 kJ/(kg·K), in melting, 334 kJ/kg, and as water, is what the tap's water gives off.`,
   limits:
-    'The rule of factors weighs all alike, so that a large or cold levain is misjudged; the balance counts each by its weight.',
+    'The rule of factors counts everything alike, so it misjudges a large or cold levain; the balance counts each by its weight.',
 } as const
 
 /** Of the waits of a day in which something ferments. Figures as they are shown. */
@@ -83,7 +83,7 @@ export const waitWords = {
   scaled: (bounds: string, written: string, real: string, factor: string, out: string) =>
     `Written ${bounds} for ${written}; at ${real} it takes ${factor} times as long, give or take ${out}.`,
   unknown: (written: string, real: string) =>
-    `Written for ${written}; how long it takes at ${real} cannot be said. Go by the dough.`,
+    `Written for ${written}; how long it takes at ${real} is not known. Go by the dough.`,
   guess: 'Outside 14–30 °C this is only a guess: go by the dough.',
   cautions: 'To keep in mind',
 } as const

@@ -13,7 +13,7 @@ export const storageSentences: Sentences<StorageDiagnostic> = {
   storageFull:
     'The browser’s storage is full and the latest changes are not saved. Download the workbook, then free some space.',
   storageUnread:
-    'The workbook in this browser could not be read. Nothing of it was changed. Close other tabs of Tarebook and try again.',
+    'The workbook in this browser could not be read. It was not changed. Close other tabs of Tarebook and try again.',
   storedByNewerVersion:
     'A newer version of Tarebook saved this workbook, and this one will not write over it. Reload the page to get the new version.',
   editedInAnotherTab: 'The workbook is open for editing in another tab. Take over to edit it here.',

@@ -85,7 +85,7 @@ const cases: readonly (readonly [typed: string, read: string])[] = [
 for (const [typed, read] of cases)
   test(`“${typed}” is ${read || 'nothing'}`, () => assert.equal(said(typed), read))
 
-test('a wait of one time moves by the leeway; a range, an exact time, hands and baking do not', () => {
+test('a wait with a single time moves by the leeway; a range, an exact time, hands and baking do not', () => {
   const length = (kind: 'hands' | 'wait' | 'bake', text: string) => lengthOf({ kind }, readStep(text), 0.15)
   assert.deepEqual(length('wait', '100 min'), { least: 85, usual: 100, most: 114.99999999999999 })
   assert.deepEqual(length('wait', '=100 min'), { least: 100, usual: 100, most: 100 })

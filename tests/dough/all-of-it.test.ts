@@ -142,7 +142,7 @@ test('of a stage in percentages nothing says how much all of it is, until one of
   const sheet = open(formula)
   assert.ok(
     sheet.problems.some(p =>
-      p.message.includes('nothing says how much that is. Write one of its lines in grams'),
+      p.message.includes('so its weight is not known. Write one of its lines in grams'),
     ),
   )
   sheet.enter('Soaker', 'linseed', 'weight', '60')

@@ -229,7 +229,7 @@ test('one flour as a share of the whole and the rest in per cent, which no dough
   sheet.enter('Final dough', 'spelt', 'wholeDough', '18')
   const said = sheet.problems.filter(p => p.severity === 'error').map(p => p.message)
   assert.equal(said.length, 1)
-  assert.match(said[0]!, /With spelt held at 18 % of all flour only a dough of nothing would do/)
+  assert.match(said[0]!, /With spelt held at 18 % of all flour only an empty dough would fit/)
   assert.equal(sheet.weight('Final dough', 'water'), undefined)
 })
 

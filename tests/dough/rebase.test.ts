@@ -145,7 +145,7 @@ describe('Writing a formula in percentages', () => {
   test('is refused where there is no base, and passes over a stage with nothing in it', () => {
     refuses(
       () => writeInPercentages(open(formulaOf('Final dough:\n flour = 0 g\n water = 70 g'))),
-      /Final dough has nothing that percentages could be of/,
+      /Final dough has no flour or base to take percentages of/,
     )
     const formula = formulaOf('Poolish:\nFinal dough:\n flour = 500 g')
     assert.deepEqual(amounts(edited(formula, () => writeInPercentages(open(formula)))), ['flour 100%'])
@@ -312,11 +312,7 @@ describe('Changing a starter while the dough stays the same', () => {
 
   const refusals: readonly (readonly [text: string, to: string, why: RegExp])[] = [
     ['bread flour = 900 g; Firm 60 = 160 g', 'Ripe starter', /has no water line/],
-    [
-      'bread flour = 900 g; Firm 60 = 160 g; water = 30 g',
-      'Ripe starter',
-      /water would weigh less than nothing/,
-    ],
+    ['bread flour = 900 g; Firm 60 = 160 g; water = 30 g', 'Ripe starter', /water would weigh less than 0 g/],
     ['bread flour = 900 g; Firm 60 = 160 g; water = 300 g', 'Honey', /Honey is not a starter/],
     ['bread flour = 900 g; water = 300 g; Firm 60 = what', 'Ripe starter', /Firm 60 has no weight/],
     [

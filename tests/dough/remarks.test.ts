@@ -113,7 +113,7 @@ const table: readonly (readonly [title: string, formula: string, remark: RegExp]
   [
     'a weight below nothing',
     dough('Bread flour = 1000 g; Water = -5 g'),
-    /error: Water in Final dough: This comes to -5 g: less than nothing/,
+    /error: Water in Final dough: This comes to -5 g, which is below 0/,
   ],
   [
     'a stage made of itself',

@@ -52,10 +52,10 @@ for (const [what, write] of writers) {
       'Not known: Mahleb.',
       'It does not say that a bread suits anybody with an allergy.',
       'Your suppliers’ labels and local food law decide.',
-      'Egg or milk: This dough holds egg or milk.',
+      'Egg or milk: This dough contains egg or milk.',
       'Raw flour: Do not taste raw flour',
       'Heat: Hot pots',
-      'local codes and the licence you work under',
+      'follow your local food rules and your licence',
     ])
       assert.ok(text.includes(said), said)
     assert.doesNotMatch(text, /\bsafe\b|[- ]free\b/i)
@@ -83,7 +83,7 @@ test('a formula with nothing listed is not cleared by it', () => {
   const rice = formulaOf('Final dough:\n Rice flour = 100%\n Water = 90%')
   assert.match(
     writeMarkdown(openFormula(rice)),
-    /Listed, of the fourteen .*: nothing that the larder knows to be on it\.\n\nThis is what the larder lists/,
+    /Listed, of the fourteen .*: nothing the larder knows of\.\n\nThis is what the larder lists/,
   )
 })
 

@@ -55,7 +55,7 @@ test('a file of decimal commas is read as it means', () => {
 })
 
 for (const [setting, why] of [
-  ['jotting water', /has a jotting that cannot be: water is a name of Tarebook's own.*It is kept\./],
+  ['jotting water', /has a jotting that cannot be used: water is a name of Tarebook's own.*It is kept\./],
   ['jotting bread flour', /Bread flour is an ingredient of this formula.*It is kept\./],
   ['jotting cup', /cup is a unit.*It is kept\./],
 ] as const) {

@@ -76,9 +76,9 @@ test('a formula is written as Markdown with a table for each stage', () => {
 
       This is what the larder lists for these ingredients, and nothing more. It does not say that a bread suits anybody with an allergy. A starter carries the flour it is fed with, and flour dust settles everywhere. Your suppliers’ labels and local food law decide.
 
-      Raw flour: Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home is no remedy.
+      Raw flour: Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home does not reliably do so.
 
-      For bread made for others or for sale, local codes and the licence you work under say what has to be done.
+      For bread made for others or for sale, follow your local food rules and your licence.
     `.replace('Mix.\n', 'Mix.  \n')}\n`,
   )
 })

@@ -71,7 +71,7 @@ test('plain text shows a method beneath the lines of its stage, and it is read a
   assert.deepEqual(told(problems), [])
   assert.deepEqual(methods(formulas[0]!), methods(formula!))
   const { problems: damaged } = readPlainText(written.replace('Bulk    wait ', 'Bulk    sings'))
-  assert.match(told(damaged).join(), /Line \d+ is no step of a method and was left out: “Bulk {4}sings/)
+  assert.match(told(damaged).join(), /Line \d+ is not a step of a method and was left out: “Bulk {4}sings/)
 })
 
 test('Markdown and HTML number the steps of each stage', () => {

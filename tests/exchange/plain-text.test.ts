@@ -92,9 +92,9 @@ test('a formula is written as text with its columns in line', () => {
       > carries the flour it is fed with, and flour dust settles everywhere.
       > Your suppliers’ labels and local food law decide.
       > Raw flour: Do not taste raw flour, dough or starter: flour is not
-      > treated to kill germs, and heating it at home is no remedy.
-      > For bread made for others or for sale, local codes and the licence you
-      > work under say what has to be done.
+      > treated to kill germs, and heating it at home does not reliably do so.
+      > For bread made for others or for sale, follow your local food rules and
+      > your licence.
     `}\n`,
   )
 })
@@ -167,7 +167,7 @@ for (const [what, given, expected] of [
   [
     'a row without its cells',
     'Loaf\n═══\n\nDough\n───\nIngredient  %  Grams  As typed  Note\nWater',
-    ['7 Line 7 is no line of a stage and was left out: “Water”.'],
+    ['7 Line 7 is not a line of a stage and was left out: “Water”.'],
   ],
   [
     'a hold on nothing',

@@ -124,7 +124,7 @@ for (const [row, problem] of [
   ['Water,wet,hold true hydration', 'has “wet” for “hold true hydration”. Write a percentage, like 75%.'],
   ['Water,0.75,hold true hydration', 'has “0.75” for “hold true hydration”. Write a percentage, like 75%.'],
   ['Water,75%,hold dough weight', 'has “75%” for “hold dough weight”. Write a weight, like 2000 g.'],
-  ['Water,75%,hold stickiness', 'holds “stickiness”, which is no reading known here.'],
+  ['Water,75%,hold stickiness', 'holds “stickiness”, which is not a reading known here.'],
 ] as const)
   test(`of ${row} is said what is wrong, and it is kept`, () => {
     const { formulas, problems } = readFormulas(`${bread}Loaf,,${row}\n`)

@@ -85,7 +85,7 @@ export const doubtfulTables: readonly ForeignCase[] = [
         Water 665 ml (650–680 ml)
         Instant yeast  (a pinch)
         Salt 2 1/4 tsp`,
-    told: [[5, /gives “a pinch” for Instant yeast, which is no amount that can be read/]],
+    told: [[5, /gives “a pinch” for Instant yeast, which cannot be read as an amount/]],
   },
   {
     title: 'shares of 1 under a heading of per cent',

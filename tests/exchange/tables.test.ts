@@ -131,7 +131,10 @@ test('nothing at all, and text that is no table, are said to be so', () => {
     rows.map(({ became }) => became),
     ['not understood', 'not understood'],
   )
-  assert.match(problems[0]!.message, /^Nothing separates names from amounts in this text, so it is no table/)
+  assert.match(
+    problems[0]!.message,
+    /^Nothing separates names from amounts in this text, so it is not a table/,
+  )
 })
 
 test('a formula file of Tarebook goes to its own reader, unchanged', () => {

@@ -132,12 +132,12 @@ for (const [what, text, said] of [
   [
     'a file that nests without end',
     '['.repeat(200_000) + ']'.repeat(200_000),
-    'This file nests things more than 64 deep, which no workbook does. It is not read.',
+    'This file nests things more than 64 deep, which no workbook does. It was not read.',
   ],
   [
     'a field that nests without end',
     file({ formulas: [], x: JSON.parse(`${'{"a":'.repeat(70)}1${'}'.repeat(70)}`) }),
-    'This file nests things more than 64 deep, which no workbook does. It is not read.',
+    'This file nests things more than 64 deep, which no workbook does. It was not read.',
   ],
   [
     'a file of countless formulas',

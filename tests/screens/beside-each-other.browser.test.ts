@@ -149,7 +149,7 @@ describe('Two formulas beside each other', () => {
     await opened.click('footer button', 'Bring back before')
     match(
       textOf(opened.find('.told')),
-      /Mill wheat is as it was in before, with how much to make, holds, jottings and notes of then\. Undo takes it back/,
+      /Mill wheat is as it was in before, with its amount to make, holds, jottings and notes from then\. Undo takes it back/,
     )
     match(textOf(opened.find('.verdict')), /the same in every reading, every line and all else/)
     equal(opened.around.history.undoLabel, 'Bring back before')

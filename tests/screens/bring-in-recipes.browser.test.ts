@@ -115,7 +115,7 @@ describe('Bringing in a recipe in words', () => {
     await press('Enter')
     await waitUntil(() => inside().activeElement === second, 'the next one has the focus')
     await press('Enter')
-    await waitUntil(() => /^Nothing is left to be guessed/.test(state()), 'all is said')
+    await waitUntil(() => /^No guesses are left to check/.test(state()), 'all is said')
     equal(inside().activeElement?.id, 'state')
     await opened.click('footer .main', 'Add 1 formula')
     ok(!/guessed from/.test(added()!.note))
@@ -126,7 +126,7 @@ describe('Bringing in a recipe in words', () => {
   it('takes all guesses as right at once', async () => {
     await show()
     await opened.click('button', 'All of it is right')
-    match(state(), /^Nothing is left to be guessed/)
+    match(state(), /^No guesses are left to check/)
   })
 
   it('leaves lines without an amount unconfirmed, counts them, and goes to the first', async () => {
@@ -159,7 +159,7 @@ describe('Bringing in a recipe in words', () => {
 
   it('says by how much two measures differ that agree, and asks nothing of it', async () => {
     await show('800 g (28.2 oz) bread flour\n500 g water')
-    match(state(), /^Nothing is left to be guessed/)
+    match(state(), /^No guesses are left to check/)
     match(textOf(lineOf('28.2 oz')), /Note: 28\.2 oz as written Also given as 28\.2 oz: 0\.0679 % less/)
   })
 

@@ -98,15 +98,18 @@ describe('Allergens and cautions', () => {
     equal(all('.guessed').length, 0)
   })
 
-  it('says that nothing listed clears it for nobody', async () => {
+  it('says that nothing listed does not mean that it suits anybody', async () => {
     await show(straightDough('Rice flour = 100%\nWater = 90%', 'Rice'))
-    match(textOf(all('section')[0]), /lists none of its ingredients.*clears it for nobody/)
+    match(
+      textOf(all('section')[0]),
+      /lists none of its ingredients.*does not say that it suits anybody with an allergy/,
+    )
   })
 
-  it('warns of what the formula gives cause for, and defers to local codes', async () => {
+  it('warns of what the formula gives cause for, and defers to local rules', async () => {
     await show(buns())
     deepEqual(all('section:last-of-type dt').map(textOf), ['Egg or milk', 'Raw flour'])
-    match(textOf(all('section:last-of-type')[0]), /2 hours.*local codes/)
+    match(textOf(all('section:last-of-type')[0]), /2 hours.*local food rules/)
     element.remove()
     await show(millWheat({ note: 'Bake in a hot pot.' }))
     deepEqual(all('section:last-of-type dt').map(textOf), ['Raw flour', 'Heat'])

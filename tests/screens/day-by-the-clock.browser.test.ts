@@ -77,7 +77,7 @@ describe('A day by the clock', () => {
     await type('noon')
     await press('Tab')
     const why = await open.find('[role=alert]')
-    equal(textOf(why), '“noon” is no time on the clock. Write one like 6:30 or 18:45.')
+    equal(textOf(why), '“noon” is not a time. Write one like 6:30 or 18:45.')
     const field = await open.find<HTMLInputElement>('input', 'Time of Rest')
     equal(field.value, 'noon')
     equal(field.getAttribute('aria-invalid'), 'true')
@@ -141,7 +141,7 @@ describe('A day by the clock', () => {
       textOf(conflict),
       'Work in at 15:30 and Divide and shape at 17:00 leave 1 h 30; work in (5 min) and bulk (at least 3 h 30) need 3 h 35. Hold Work in at 13:25, or hold Divide and shape at 19:05.',
     )
-    match(textOf(await open.find('.warn')), /those of the last plan that fitted/)
+    match(textOf(await open.find('.warn')), /are from the last plan that fitted/)
     equal(open.rows.length, before.length)
     match(textOf(await open.find('small.wrong')), /^Does not fit; it is 19:\d\d in this plan\.$/)
     const advised = open.all('.warn .do button').map(textOf)
@@ -166,7 +166,7 @@ describe('A day by the clock', () => {
     })
     const held = { ...day, holds: [at(2, '15:30'), at(4, '17:00')] }
     open = new DaysOpened({ formulas: [formula], days: [held] }, held)
-    match(textOf(await open.find('.warn')), /The times below are those it has when nothing is held\./)
+    match(textOf(await open.find('.warn')), /The times below are those without any held time\./)
     await open.time(/^Work in: 15:30, held$/)
     equal(open.all('small.wrong').length, 2)
     ;(await open.find('button', 'Let the time of Divide and shape follow')).focus()

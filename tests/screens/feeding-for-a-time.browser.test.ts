@@ -131,7 +131,7 @@ describe('A build fed for a time', () => {
     await enter(/^Where it stands/, '68 F')
     await feedIt()
     deepEqual(amounts(), ['136 g', '322 g', '322 g'])
-    match(said(), /It is fed for that already: ripe after 11 h 58\. /)
+    match(said(), /It is already fed for that: ripe after 11 h 58\. /)
     equal(root().querySelector('button.main'), null)
     around.history.undo()
     await shown.updateComplete

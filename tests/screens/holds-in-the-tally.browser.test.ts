@@ -207,7 +207,7 @@ describe('A hold on a reading', () => {
     await show({ ...bread, holds: [{ reading: 'trueHydration', value: 0.05, line }] })
     const reasons = [...root().querySelectorAll('.words.why')].map(textOf)
     equal(reasons.length, 1)
-    match(reasons[0]!, /true hydration held at 5 %.*less than nothing/)
+    match(reasons[0]!, /true hydration held at 5 %.*below 0/)
     ok(named('Change the hold on true hydration'))
     await passesAxe(tally)
     await choose('Release true hydration')

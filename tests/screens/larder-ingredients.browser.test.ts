@@ -141,7 +141,7 @@ describe('The larder', () => {
       ['name', 'Bread flour', /in the larder already/],
       ['name', 'Strong flour', /another name of Bread flour/],
       ['moisture', 'some', /“some” is not a number/],
-      ['moisture', '120', /At most 100/],
+      ['moisture', '120', /Write 100 at most/],
       ['sugar', '60', /come to 159.05 %/],
       ['density', '900', /5 g at most/],
       ['tsp', '-3', /above 0/],
@@ -206,14 +206,14 @@ describe('The larder', () => {
         deepEqual(boxes().filter(box => box.checked).length, 0, 'nothing is chosen beforehand')
         match(
           textOf(opened.find('.unsaid')),
-          /Not said yet: it stands as not known on the sheet and the card/,
+          /Not filled in yet: the sheet and the card show it as not known/,
         )
         for (const name of ticked) {
           opened.find('.contains label', name).querySelector('input')!.focus()
           await press('Space')
           await opened.dialog.updateComplete
         }
-        equal(textOf(opened.find('.unsaid')).includes('Not said yet'), notKnown.length > 0)
+        equal(textOf(opened.find('.unsaid')).includes('Not filled in yet'), notKnown.length > 0)
         ok(!(isTicked('None of these') && isTicked('Rye')), 'one or the other')
         await opened.click('footer .main', 'Save')
         await waitUntil(() => own().length === 1, 'it is saved')

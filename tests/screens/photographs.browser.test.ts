@@ -136,7 +136,10 @@ describe('Photographs of a bake', () => {
       left.bakes = [{ id: 'another' }]
       document.body.append(left)
       const said = () => left.shadowRoot!.querySelector('p')?.textContent ?? ''
-      await waitUntil(() => /of a bake that is no more|of bakes that are no more/.test(said()), 'it is told')
+      await waitUntil(
+        () => /of a bake that was deleted|of bakes that were deleted/.test(said()),
+        'it is told',
+      )
       left.bakes = [{ id: `bake-${run}` }]
       await waitUntil(() => said() === '', 'it is not, where the bake is there')
       left.remove()

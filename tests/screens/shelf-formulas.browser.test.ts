@@ -153,7 +153,7 @@ describe('The shelf', () => {
     match(textOf(links()[0]), /^Mill wheat/)
     await type('zz')
     await shelf.updateComplete
-    match(textOf(root().querySelector('nav')), /No formula holds “whEATzz”/)
+    match(textOf(root().querySelector('nav')), /No formula contains “whEATzz”/)
   })
 
   it('offers no edits while another tab edits', async () => {

@@ -209,7 +209,7 @@ describe('Kept states', () => {
     await click('li button', 'Bring back')
     equal(now().batch, undefined)
     equal(now().jottings, undefined)
-    match(said.at(-1)!, /% true is back, and as then are how much to make and the jotting tin\. Undo/)
+    match(said.at(-1)!, /% true is back, and so are how much to make and the jotting tin\. Undo/)
     around.history.undo()
     equal(now().jottings!.length, 1)
   })
@@ -241,7 +241,7 @@ describe('Grams or percentages', () => {
       straightDough('Bread flour = 100%\nWater = 70%\nSalt = 2%', 'Tin'),
     )
     await click('button')
-    match(textOf(find('p')), /No weight changes, and lines that give go on giving/)
+    match(textOf(find('p')), /No weight changes, and lines that give still give/)
     await keys('Tab', 'Enter')
     deepEqual(
       now().stages[0]!.lines.map(l => l.amount),

@@ -169,7 +169,7 @@ describe('Holds and workings on the page', () => {
     await press('Enter')
     // b + 95.4545 of the levain = 2 (b + 294.545), so b = -493.636
     await said(
-      /^With Bread flour held at 200 % of all flour, Bread flour would weigh -493\.6 g: less than nothing\./,
+      /^With Bread flour held at 200 % of all flour, Bread flour would have to weigh -493\.6 g, which is below 0\./,
     )
   })
 

@@ -129,7 +129,7 @@ describe('A working', () => {
       line: lineOf(bread, 'Final dough', 'Water').id,
     } as const
     await show('trueHydration', { ...bread, holds: [hold] })
-    match(figures(), /less than nothing/)
+    match(figures(), /below 0/)
     await passesAxe(working)
   })
 

@@ -119,7 +119,7 @@ describe('At the bench, on a phone', () => {
     app.frame.contentWindow!.location.hash = '#bench'
     await app.click('a', /^Mill wheat/)
     await app.click('button', 'Delete this bake')
-    await app.find('span', /Nothing brings it back/)
+    await app.find('span', /This cannot be undone/)
     await app.click('button', 'Delete this bake')
     await app.find('p', 'Nothing has been baked yet.')
   })

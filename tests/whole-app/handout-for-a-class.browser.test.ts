@@ -95,7 +95,7 @@ describe('A label', () => {
     ;(await app.find('dialog[open] footer button', 'Label')).focus()
     await press('Enter')
     await app.find('.label', /^Mill wheat Ingredients:/)
-    await app.find('.sentences li', /How much of the dough baking drives off is not said/)
+    await app.find('.sentences li', /The loss in baking is not filled in/)
     equal(app.maybe('.label table'), undefined)
     ;(await app.find('.losses input')).focus()
     await type('13')

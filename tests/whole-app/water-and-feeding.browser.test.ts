@@ -71,13 +71,13 @@ describe('The water of a day and a levain fed for it', () => {
     const seed = share()
     ok(seed > before, `more seed than ${before} %`)
     match(feeding(), /Ripen: 5–7 h, at 24 °C becomes /)
-    await app.click('button', 'Feed it so')
-    await waitUntil(() => /It is fed for that already/.test(feeding()), 'it is fed so')
+    await app.click('button', 'Feed it like this')
+    await waitUntil(() => /It is already fed for that/.test(feeding()), 'it is fed so')
     await press('Control+z')
-    await waitUntil(() => !/It is fed for that already/.test(feeding()), 'that is taken back')
+    await waitUntil(() => !/It is already fed for that/.test(feeding()), 'that is taken back')
     equal(share(), seed)
     await press('Control+y')
-    await waitUntil(() => /It is fed for that already/.test(feeding()), 'and done again')
+    await waitUntil(() => /It is already fed for that/.test(feeding()), 'and done again')
   })
 
   it('is all there the next morning', async () => {

@@ -3,9 +3,9 @@ import { lengthText } from '../../../src/day/course/clock.js'
 export const padWords = {
   ok: 'Enter',
   cancel: 'Cancel',
-  back: 'Delete the last figure',
+  back: 'Delete the last digit',
   notANumber: (typed: string): string =>
-    typed ? `“${typed}” is no number. Write one like 25.5.` : 'Type a number first.',
+    typed ? `“${typed}” is not a number. Write one like 25.5.` : 'Type a number first.',
 } as const
 
 /** Of times that are chosen. */
@@ -14,5 +14,5 @@ export const timeWords = {
   ago: (minutes: number): string => `${lengthText(minutes)} ago`,
   clock: 'At a time',
   clockTitle: 'Time on the clock',
-  notAClock: (typed: string): string => `“${typed}” is no time on the clock. Write one like 6:30 or 1845.`,
+  notAClock: (typed: string): string => `“${typed}” is not a time. Write one like 6:30 or 1845.`,
 } as const

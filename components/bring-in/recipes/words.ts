@@ -2,13 +2,13 @@ import { counted } from '../plan/words.js'
 
 /** What is left to be said of a recipe. */
 export const stateWords = {
-  nothing: 'Nothing is left to be guessed.',
+  nothing: 'No guesses are left to check.',
   guessed: (count: number): string => `${counted(count, 'line')} ${count === 1 ? 'holds' : 'hold'} a guess.`,
   guessedHow: 'Say that it is right, or change it.',
   needs: (count: number): string =>
     `${counted(count, 'line')} still ${count === 1 ? 'needs' : 'need'} an amount.`,
   needsHow: 'Type it, or leave the line out.',
-  otherwise: 'What is added without that keeps its text in the formula’s note.',
+  otherwise: 'A line added without that keeps its text in the formula’s note.',
   allIsRight: 'All of it is right',
 } as const
 

@@ -39,7 +39,7 @@ export const factWords = {
   together: (stage: string, breads: readonly string[]): string => `Make ${stage} once for ${listed(breads)}`,
   byMethodOf: (bread: string): string => `Its steps are those of ${bread}.`,
   madeOtherwise: (stage: string, breads: readonly string[]): string =>
-    `${stage} of ${breads.join(', ')} is made up otherwise, and made by itself.`,
+    `${stage} of ${breads.join(', ')} has other amounts, so it is made by itself.`,
   kitchen: 'Kitchen',
   kitchenDegrees: 'Temperature of the kitchen, °C',
   fridge: 'fridge',
@@ -70,8 +70,8 @@ export const factWords = {
   newOven: (number: number): string => `Oven ${number}`,
   addOven: 'Add an oven',
   leaveOutOven: (oven: string): string => `Leave out ${oven}`,
-  leeway: 'a wait of one time moves by',
-  leewayOf: 'Part by which a wait of one time may move, per cent',
+  leeway: 'a wait with a single time moves by',
+  leewayOf: 'How far a wait with a single time may move, per cent',
   leewayUnit: '% either way, on all days',
   minutes: 'min',
 } as const

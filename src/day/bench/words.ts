@@ -57,8 +57,8 @@ export function latenessSentence({ bread, done, wanted, by, tight }: Lateness): 
   if (tight.length === 0) return first
   const names = listed([...new Set(tight.map(step => stepName(step).toLowerCase()))])
   return tight.length === 1
-    ? `${first} ${names.charAt(0).toUpperCase()}${names.slice(1)} is as short as it may be; if it can be shorter, that would give.`
-    : `${first} ${names.charAt(0).toUpperCase()}${names.slice(1)} are as short as they may be; if one can be shorter, that would give.`
+    ? `${first} ${names.charAt(0).toUpperCase()}${names.slice(1)} is as short as it may be; making it shorter would help.`
+    : `${first} ${names.charAt(0).toUpperCase()}${names.slice(1)} are as short as they may be; making one shorter would help.`
 }
 
 export const earlySentence = (bread: string, clock: string, by: number): string =>
@@ -68,7 +68,7 @@ export const tooLongSentence = (what: string, minutes: number, bounds: string): 
   `${what} lasts ${lengthText(Math.round(minutes))}, longer than its ${bounds}: look at the dough.`
 
 export const sleeplessSentence = (count: number): string =>
-  `${count === 1 ? 'One step falls' : `${count} steps fall`} into the hours of sleep, since no other times fit; a colder place would give.`
+  `${count === 1 ? 'One step falls' : `${count} steps fall`} into the hours of sleep, since no other times fit; a colder place would help.`
 
 /** What edits at the bench are called when they are told and undone. */
 export const benchLabels = {

@@ -15,7 +15,7 @@ export const feedingSentences: Sentences<FeedingDiagnostic> = {
     'No water goes in, so it cannot make up for the seed. Give it a water line, even of 0 g.',
   feedingWeightsUnknown: 'Not all of its weights are known. Give each line an amount.',
   feedingSpeedUnknown:
-    'From so much seed, or at such a temperature, its own time does not tell how fast this levain is. Look at the time and the temperature of its last wait.',
+    'With this much seed, or at this temperature, its own time does not show how fast this levain is. Look at the time and the temperature of its last wait.',
   feedingTooShort: ({ hours }) =>
     `Even with as much seed as can go in it takes ${lengthText(hours * 60)}. Feed earlier, take it later, or keep it warmer.`,
   feedingNothingGrows: ({ celsius }) =>

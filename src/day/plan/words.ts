@@ -184,7 +184,7 @@ export function remarkSentence(remark: DayRemark): string {
       const stands = `${step} is written for ${degrees(written)} and stands at ${degrees(celsius)}`
       const times =
         extrapolated && factor === 1
-          ? 'its time cannot be said there'
+          ? 'its time there is not known'
           : `it takes ${Number(factor.toFixed(2))} times as long`
       const far = extrapolated
         ? ' Outside 14–30 °C this is only a guess: go by the dough.'

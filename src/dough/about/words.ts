@@ -7,9 +7,9 @@ export interface CautionDiagnostic {
 
 export const cautionSentences: Sentences<CautionDiagnostic> = {
   perishable:
-    'This dough holds egg or milk. The usual public rule for perishable food is no more than 2 hours in all between 4 and 60 °C, and no more than 1 hour where it is warmer than 32 °C; keep it cold at 5 °C or below. A long warm proof needs care.',
+    'This dough contains egg or milk. The usual public rule for perishable food is no more than 2 hours in all between 4 and 60 °C, and no more than 1 hour where it is warmer than 32 °C; keep it cold at 5 °C or below. A long warm proof needs care.',
   rawFlour:
-    'Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home is no remedy.',
+    'Do not taste raw flour, dough or starter: flour is not treated to kill germs, and heating it at home does not reliably do so.',
   heat: 'Hot pots, lids, tins, stones, oven doors and steam burn; water on hot glass or ceramic shatters it.',
   inOil:
     'Garlic or herbs in oil can grow the germ of botulism: never leave them at room temperature, and make them fresh.',
@@ -28,7 +28,7 @@ export const cautionWords: Readonly<Record<CautionDiagnostic['code'], string>> =
 
 /** To be said after all cautions. */
 export const localCodesSentence =
-  'For bread made for others or for sale, local codes and the licence you work under say what has to be done.'
+  'For bread made for others or for sale, follow your local food rules and your licence.'
 
 /** To be said with every list of allergens. */
 export const allergenSentence =

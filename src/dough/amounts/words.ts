@@ -15,7 +15,7 @@ export const amountSentences: Sentences<AmountDiagnostic> = {
     `This number can be read in two ways: type ${decimal} or ${thousands}, whichever is meant.`,
   amountSaysYesOrNo: ({ typed }) => `${typed} says yes or no; an amount is a weight or a percentage.`,
   unknownMeasure: ({ number, word }) =>
-    `${number} ${word}: ${word} is no unit that is known here. Write g, kg, oz, lb, ml, dl, tsp, tbsp, cup or each, such as 90 g; to multiply write ${number}*${word}.`,
+    `${number} ${word}: ${word} is not a unit known here. Write g, kg, oz, lb, ml, dl, tsp, tbsp, cup or each, such as 90 g; to multiply write ${number}*${word}.`,
   notAnAmount: ({ typed }) =>
     `${typed} is not understood: write an amount such as 90 g, 20 %, 2 1/2 tsp, 1 lb 4 oz or 3 each; for a calculation put +, -, * or / in between.`,
 }

@@ -40,15 +40,15 @@ export const rareSentences: Sentences<RareDiagnostic> = {
   keptBackTakesMore: ({ ingredient, weight }) =>
     `What is kept back takes more than ${weight} g of ${ingredient} alone.`,
   onlyNothingHolds: ({ holds }) =>
-    `With ${held(holds)} only a dough of nothing would do: the amounts typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
+    `With ${held(holds)} only an empty dough would fit: the amounts you typed and what is held ask for different shares. Change or release a hold, or type the weight of a flour.`,
   givesBelowNothing: ({ holds, ingredient, weight }) =>
-    `With ${held(holds)}, ${lines([ingredient])} would weigh ${grams(weight)}: less than nothing. Change or release a hold.`,
+    `With ${held(holds)}, ${lines([ingredient])} would have to weigh ${grams(weight)}, which is below 0. Change or release a hold.`,
   holdsContradict: ({ holds }) =>
     `No weight of ${giving(holds)} gives ${held(holds)}. Change or release one of these holds, or let another line give.`,
   holdsLeaveOpen: ({ holds, open }) =>
-    `With ${held(holds)} the weight of ${lines(open)} is left open: more than one does. Let another line give, or type one amount.`,
+    `With ${held(holds)} the weight of ${lines(open)} is left open: more than one would fit. Let another line give, or type one amount.`,
   holdsAlike: ({ holds }) =>
-    `${held(holds)}: these holds are so nearly one and the same that ${giving(holds)} cannot be worked out safely. Let another line give.`,
+    `${held(holds)}: these holds are almost the same, so ${giving(holds)} cannot be worked out reliably. Let another line give.`,
 }
 
 /** A diagnostic of cells that few formulas have, with its sentence. */

@@ -12,7 +12,7 @@ export const cellSentences: Sentences<CellDiagnostic> = {
   takesACircle: 'It takes a stage that is made of itself.',
   rareNotFetched: 'What works this out could not be fetched. Load the page again when there is a network.',
   amountBelowNothing: ({ weight }) =>
-    `This comes to ${grams(weight)}: less than nothing. Write an amount above 0.`,
+    `This comes to ${grams(weight)}, which is below 0. Write an amount above 0.`,
   takenBelowGrams: ({ stage }) => `Later stages take less of ${stage} than its lines in grams weigh alone.`,
 }
 

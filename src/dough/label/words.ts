@@ -18,24 +18,24 @@ export type LabelDiagnostic =
 
 export const labelSentences: Sentences<LabelDiagnostic> = {
   labelBakeLossUnsaid:
-    'How much of the dough baking drives off is not said. So water stands where all of it would, and there is no weight as baked and no nutrition. Weigh a piece before and after baking, and say what it lost.',
+    'The loss in baking is not filled in. So water is listed as if all of it stayed in the bread, and there is no baked weight and no nutrition. Weigh a piece before and after baking, and fill in what it lost.',
   labelWaterGone:
     'Baking drives off more than all the water in the dough, so water is not in the list. Look at the loss in baking again.',
   labelWaterNotCounted:
     'Water is not in the list: the European Union counts as added water what the bread weighs beyond all its other ingredients, and here that is nothing.',
   labelNothingWeighed: 'Nothing of this formula has a weight yet.',
   labelWeightUnknown: ({ ingredient }) =>
-    `What ${ingredient} weighs is not known, so there is no order. Mend its amount on the sheet.`,
+    `What ${ingredient} weighs is not known, so there is no order. Correct its amount on the sheet.`,
   labelLinesUnsaid: ({ ingredients }) =>
-    `Not in the list, because nobody has said how much of it: ${ingredients.join('; ')}.`,
+    `Not in the list, because there is no amount: ${ingredients.join('; ')}.`,
   labelAllergensUnknown: ({ ingredients }) =>
-    `Nobody has said what the public lists name of ${ingredients.join('; ')}. Say it in the larder, from its label.`,
+    `Allergens are not filled in for ${ingredients.join('; ')}. Fill them in in the larder, from the label.`,
   labelMadeOfUnsaid: ({ ingredients }) =>
     `Bought, with ingredients of its own: ${ingredients.join('; ')}. Write in the larder what its label says it is made of, to stand in brackets.`,
   labelStarterFlour: ({ starter, flour }) =>
     `The flour in ${starter} is counted as ${flour}, as if it were fed with that.`,
   labelStarterFlourUnknown: ({ starter }) =>
-    `With which flour ${starter} is fed is not known. Write its flour out where it stands.`,
+    `It is not known which flour ${starter} is fed with. Write its flour out where it stands.`,
   labelToCheck: ({ ingredient, entry }) =>
     `${ingredient}: named to be on the careful side, the list says “${entry}”. Its own label says whether it is so.`,
   labelKindNotNamed: ({ ingredient, entry }) =>

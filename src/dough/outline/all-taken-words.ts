@@ -12,7 +12,7 @@ export const allTakenSentences: Sentences<AllTakenDiagnostic> = {
   allTakenTwice: ({ taken, stage }) =>
     `All of ${taken} is taken in ${stage} as well. Write a weight in one of the two lines.`,
   allOfAnySize: ({ stage }) =>
-    `All of ${stage} is taken, and ${stage} is in percentages: nothing says how much that is. Write one of its lines in grams, or a weight here.`,
+    `All of ${stage} is taken, and ${stage} is in percentages: so its weight is not known. Write one of its lines in grams, or a weight here.`,
 }
 
 /** A diagnostic of what is taken with its sentence. */

@@ -115,7 +115,7 @@ export const remarkSentences: Sentences<RemarkDiagnostic> = {
     const what = countsAs.kind === 'starter' ? `a starter at ${per100(countsAs.hydration)}` : countsAs.kind
     return `${ingredient} counts as ${what} in this formula, not as your larder has it.`
   },
-  noFlour: 'There is no flour in this formula yet, so nothing can be said per flour.',
+  noFlour: 'There is no flour in this formula yet, so there are no percentages of flour.',
   readingUnusual: ({ reading, value, usual: [low, high] }) =>
     `${capital(readingWords[reading])} is ${per100(value)}; usual is ${per100(low)} to ${per100(high)}.`,
 }

@@ -21,7 +21,7 @@ export const sheetSentences: Sentences<SheetDiagnostic> = {
   aroseElsewhere: ({ at, why }) => `${at}: ${why.message}`,
   noFlourYet: 'There is no flour in the formula yet.',
   noFlourLine: 'The final dough has no flour line of its own.',
-  jottingTwice: 'There is another jotting of this name; the first one is meant.',
+  jottingTwice: 'There is another jotting of this name; the first one is used.',
   jottingAlsoALine: ({ ingredient, jotting }) =>
     `${ingredient} is an ingredient as well; amounts that say ${jotting} mean the jotting.`,
 }

@@ -7,7 +7,7 @@ export type ArrivingDiagnostic =
 
 export const arrivingSentences: Sentences<ArrivingDiagnostic> = {
   longerThanRecipe: () =>
-    'That is longer than any recipe, and it is no table either. Bring in the part that holds the recipe.',
+    'That is longer than any recipe, and it is not a table either. Bring in the part that holds the recipe.',
   officeFile: () =>
     'This is a file of an office program, not a text. Open it there, save the sheet as CSV, and bring that in.',
   notATextFile: () => 'This is not a text file. Choose a CSV file: a table of formulas saved as text.',

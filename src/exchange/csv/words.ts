@@ -179,7 +179,7 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
     ({ amount, setting }) =>
       `gives ${quoted(amount)} as ${setting}. Write a percentage from 0 to below 100, like 2%.`,
   ),
-  holdOfNoReading: aboutRow(({ reading }) => `holds ${quoted(reading)}, which is no reading known here.`),
+  holdOfNoReading: aboutRow(({ reading }) => `holds ${quoted(reading)}, which is not a reading known here.`),
   holdNotUnderstood: aboutRow(
     ({ amount, setting, measures }) =>
       `has ${quoted(amount)} for ${quoted(setting)}. Write ${measures === 'weight' ? 'a weight, like 2000 g' : 'a percentage, like 75%'}.`,
@@ -193,7 +193,7 @@ export const csvSentences: Sentences<CsvDiagnostic> = {
     ({ ingredient }) =>
       `says that ${ingredient} gives, but it gives for another reading already. Let another line give.`,
   ),
-  jottingRefused: aboutRow(({ why }) => `has a jotting that cannot be: ${why}`),
+  jottingRefused: aboutRow(({ why }) => `has a jotting that cannot be used: ${why}`),
 }
 
 /** A diagnostic of a file of formulas with its sentence. */

@@ -67,7 +67,7 @@ export const dataSentences: Sentences<DataDiagnostic> = {
   fileNotWorkbook: 'This is not a workbook file of Tarebook. Choose a file that “Send out” wrote.',
   fileWithoutVersion: 'This workbook file does not say of which version it is, so it cannot be read.',
   fileTooDeep: ({ most }) =>
-    `This file nests things more than ${most} deep, which no workbook does. It is not read.`,
+    `This file nests things more than ${most} deep, which no workbook does. It was not read.`,
   fileOfNewerVersion: ({ version, known }) =>
     `This workbook file was written by a newer Tarebook (version ${version} of the file; this one reads up to ${known}). Bring Tarebook up to date and read it again; nothing was changed.`,
   tooManyItems: ({ items, count, most }) => `This file holds ${count} ${items}; at most ${most} are read.`,

@@ -18,7 +18,7 @@ const guesses = {
     'Nothing shows what the {number:sign} in {number} is: {isSmall:in kilograms or pounds it was taken as the decimal sign|it was taken to stand between thousands}.',
   noDecimalSign: 'No number has a decimal sign.',
   headingSays: '{column:column} is read as {use}.',
-  headingLeftOut: '{column:column} is nothing that a formula keeps.',
+  headingLeftOut: '{column:column} is not something a formula keeps.',
   headingTaken: '{column:column} looks like {use} too, and an earlier column was taken for that.',
   ofOneStage: '{column:column} is the amounts of one stage.',
   ofNoStage: '{column:column} is not of one stage, and each stage has a column of its own.',
@@ -69,11 +69,11 @@ const errors = {
   namesNothing: 'Row {row} gives {text:quoted} and names no ingredient. Give it one, or empty the row.',
   tableEmpty: 'There is nothing to read: the table is empty.',
   notATable:
-    'Nothing separates names from amounts in this text, so it is no table. If it is a recipe in words, bring it in as that.',
+    'Nothing separates names from amounts in this text, so it is not a table. If it is a recipe in words, bring it in as that.',
   columnsNotSaid:
-    'Nothing can be read before it is said which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
-  rowOfUnsaidColumns: 'It is not said which columns hold the ingredients and their amounts.',
-  lineOfTooMany: 'It is one of more lines than a formula holds.',
+    'To read this table, say which column holds {hasNames:their amounts|the ingredients}{hasNeither: and which their amounts|}.',
+  rowOfUnsaidColumns: 'It is not known which columns hold the ingredients and their amounts.',
+  lineOfTooMany: 'It is beyond the most lines a formula can hold.',
   noLine: 'No line was found in this table: no row has an ingredient and an amount.',
 } as const
 
@@ -84,7 +84,7 @@ const noAmounts: Readonly<Record<NoAmount, string>> = {
   negative: 'is below zero, or in brackets',
   calculation: 'is a calculation or an error of the program that wrote it',
   unknownUnit: 'has a unit that is not known',
-  noAmount: 'is no amount that can be read',
+  noAmount: 'cannot be read as an amount',
 }
 
 /** What the baker should look at. */
@@ -105,7 +105,7 @@ const warnings = {
   headedAgain: 'Row {row} heads {name:quoted} a second time: taken as more of the same stage.',
   anotherFormula:
     'Row {row} heads {name:quoted} again after the final dough: taken as the start of another formula, {formula:quoted}.',
-  formulaWithoutLines: 'Nothing was found of {name} that is a line, so it was left out.',
+  formulaWithoutLines: 'No lines were found for {name}, so it was left out.',
   namedByItsTaker:
     'The lines from row {row} on have no heading; {final} takes {name}, so they were taken as {name}.',
   stageWithoutAName:

@@ -19,9 +19,9 @@ export const textSentences: Sentences<TextDiagnostic> = {
   textGiverNotFound: ({ row, ingredient }) =>
     `Line ${row} says that ${quoted(ingredient)} gives, but the final dough has no such line.`,
   textBeforeTitle: ({ row, text }) => `Line ${row} comes before any title and was left out: ${quoted(text)}.`,
-  textNoLine: ({ row, text }) => `Line ${row} is no line of a stage and was left out: ${quoted(text)}.`,
+  textNoLine: ({ row, text }) => `Line ${row} is not a line of a stage and was left out: ${quoted(text)}.`,
   textNoStep: ({ row, text }) =>
-    `Line ${row} is no step of a method and was left out: ${quoted(text)}. A step says what is done, hands, wait or bake, and its time.`,
+    `Line ${row} is not a step of a method and was left out: ${quoted(text)}. A step says what is done, hands, wait or bake, and its time.`,
   textNotUnderstood: ({ row, text }) => `Line ${row} is not understood and was left out: ${quoted(text)}.`,
 }
 
@@ -30,7 +30,7 @@ export const textProblem = wording(textSentences)
 
 /** `Listed, of the European Union's list: milk in Butter.` */
 export const listedSentence = (list: string, listed: readonly string[]): string =>
-  `Listed, of ${list}: ${listed.length > 0 ? listed.join('; ') : 'nothing that the larder knows to be on it'}.`
+  `Listed, of ${list}: ${listed.length > 0 ? listed.join('; ') : 'nothing the larder knows of'}.`
 
 /** `changes`: `true hydration 71.2 % instead of 70 %`. */
 export const measuredSentence = (changes: readonly string[]): string =>

@@ -20,22 +20,22 @@ export type RebaseDiagnostic =
 export const rebaseSentences: Sentences<RebaseDiagnostic> = {
   lineWithoutWeight: ({ line }) => `${line || 'A line'} has no weight, so nothing can be written for it.`,
   weightWouldChange: ({ line }) =>
-    `Then ${line || 'a line'} would not weigh the same, since it hangs on what would change. Give it a weight in grams first.`,
+    `Then ${line || 'a line'} would not weigh the same, since it depends on what would change. Give it a weight in grams first.`,
   holdWouldChange: ({ line, hold }) => {
     const name = line || 'a line'
     return `Then ${name}, which gives, would no longer follow from the rest: ${holdWords(hold, name)}. Release that hold first.`
   },
   nothingTaken: ({ stage }) =>
     `No stage takes ${stage} yet, so its lines have no weights. Write ${stage} as an ingredient of a later stage first.`,
-  stageWithoutBase: ({ stage }) => `${stage} has nothing that percentages could be of.`,
+  stageWithoutBase: ({ stage }) => `${stage} has no flour or base to take percentages of.`,
   doughWouldChange: ({ stage }) =>
-    `Then the dough would not stay the same: another amount in ${stage} hangs on the starter or the water. Write ${stage} in grams first.`,
+    `Then the dough would not stay the same: another amount in ${stage} depends on the starter or the water. Write ${stage} in grams first.`,
   notAStarter: ({ ingredient }) => `${ingredient} is not a starter.`,
   starterUnknown: ({ ingredient }) => `${ingredient} is not a starter in the larder.`,
   starterGives: ({ ingredient }) => `${ingredient} gives for a hold; release it first.`,
   stageWithoutWater: ({ stage }) => `${stage} has no water line that could take up the difference.`,
   tooLittleWater: ({ starter, stage, water }) =>
-    `${starter} brings more water than ${stage} has: ${water} would weigh less than nothing.`,
+    `${starter} brings more water than ${stage} has: ${water} would weigh less than 0 g.`,
 }
 
 const rebaseProblem = wording(rebaseSentences)
