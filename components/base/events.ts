@@ -1,5 +1,4 @@
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import type { CellName } from '../../src/dough/workings/working.js'
 
 /** Makes the transaction on the workbook as it stands; may throw Refusal; undefined: nothing to do. */
@@ -40,8 +39,7 @@ export type Wish =
       readonly formulas?: readonly string[] // ids of several
       readonly day?: string // id: a handout of what it bakes
     }
-  // toName: a new one, to be named at once; ahead: a sheet on which it has been worked out before it was there
-  | { readonly want: 'open'; readonly formula: string; readonly toName?: true; readonly ahead?: FigureSheet }
+  | { readonly want: 'open'; readonly formula: string; readonly toName?: true } // toName: a new one, to be named at once
   | { readonly want: 'define'; readonly ingredient: string } // a name the larder does not know, or one to change
   | { readonly want: 'go'; readonly to: 'shelf' | 'sheet' | 'tally' | 'days' }
   | { readonly want: 'find'; readonly stage?: string; readonly line?: string } // brings a place of the sheet into view

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import '../../src/dough/cells/rare-cells-at-once.js'
 import { usualScale } from '../../src/dough/document/batch.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { keepAhead } from '../../src/dough/sheet/ahead.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import type { ArrivalKind } from '../../src/exchange/arriving/arriving.js'
 import { mergeWorkbooks, type RestorePlan, restorePlan } from '../../src/exchange/index.js'
@@ -74,7 +74,6 @@ export class TbBringIn extends TbDialog {
 
   #link: string | undefined // in the address
   #atOnce = false // a workbook file takes the place of nothing, or of examples that nobody touched
-  #ahead: FigureSheet | undefined // of what was read
   #openId: string | undefined // of the formula that is open beneath; '' of none
 
   /** Opens at the choice of a file, or with what a file, a text or the fragment of a link holds. */
@@ -111,7 +110,7 @@ export class TbBringIn extends TbDialog {
   }
 
   #forget(): void {
-    this.#ahead = undefined
+    keepAhead(undefined)
     this.decided = undecided
     this.refusal = ''
   }
@@ -139,7 +138,7 @@ export class TbBringIn extends TbDialog {
   #workOutAhead(): void {
     const { formulas, choice } = this.#incoming
     const first = formulas.find(f => choice(f) !== 'leave')
-    if (first) this.#ahead = openSheet(first, this.larder, this.workbook.scale ?? usualScale)
+    if (first) keepAhead(openSheet(first, this.larder, this.workbook.scale ?? usualScale))
   }
 
   #readAs = (as: ArrivalKind): void => {
@@ -241,10 +240,7 @@ export class TbBringIn extends TbDialog {
       return
     }
     this.close()
-    if (!first) return
-    const sheet = this.#ahead
-    wish(this, { want: 'open', formula: first, ...(sheet && { ahead: sheet }) })
-    this.#ahead = undefined
+    if (first) wish(this, { want: 'open', formula: first })
   }
 
   protected override heading(): string {

@@ -4,6 +4,7 @@ import type { Larder } from '../../src/dough/document/larder.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 import { followBuilds } from '../../src/dough/edits/following-builds.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
+import { takeAhead } from '../../src/dough/sheet/ahead.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
@@ -69,16 +70,13 @@ export class Desk {
     return this.sheet?.formula
   }
 
-  /**
-   * Opens a formula, or the first one where there is none of that id. `ahead`: a sheet of it, as it was when somebody
-   * foresaw that it would be opened.
-   */
-  open(id: string, ahead?: FigureSheet): void {
+  /** Opens a formula, or the first one where there is none of that id. */
+  open(id: string): void {
     const { formulas } = this.workbook
     const formula = formulas.find(f => f.id === id) ?? formulas[0]
     if (formula && formula.id === this.formula?.id) return
-    if (formula && ahead?.formula.id === formula.id) ahead.update(formula, this.larder, this.#scale)
-    else ahead = undefined
+    const ahead = formula && takeAhead(formula.id)
+    if (formula) ahead?.update(formula, this.larder, this.#scale)
     this.sheet = formula && (ahead ?? openSheet(formula, this.larder, this.#scale))
     this.touched = allTouched
   }

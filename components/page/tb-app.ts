@@ -215,7 +215,7 @@ export class TbApp extends BaseElement {
       case 'redo':
         return this.#step(wish.want)
       case 'open':
-        this.#where.open(wish.formula, wish.ahead)
+        this.#where.open(wish.formula)
         return wish.toName && void this.#where.nameIt()
       case 'go':
         return this.#go(wish.to)

@@ -1,4 +1,3 @@
-import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import type { BaseElement } from '../base/base-element.js'
 import { goTo, hashFrom } from '../base/hash.js'
 import type { Desk, DeskPlace } from '../desk/desk.js'
@@ -43,10 +42,10 @@ export class Whereabouts {
   }
 
   /** Opens a formula. */
-  open(id: string, ahead?: FigureSheet): void {
+  open(id: string): void {
     const { desk, renderRoot } = this.#page
     if (!desk) return
-    desk.open(id, ahead)
+    desk.open(id)
     this.#page.version += 1
     this.#turnTo('sheet')
     scrollTo({ top: 0 }) // its name first, and its first reading
