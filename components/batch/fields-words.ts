@@ -16,7 +16,7 @@ const ofShape = (shape: number | undefined): string => (shape === undefined ? ''
 /** Of the fields that say how much to make, and around them. A shape is told by its number where there are several. */
 export const fieldWords = {
   make: 'Make',
-  unfinished: 'Not all is said yet; until then it stays as the sentence above says.',
+  unfinished: 'Something is still missing here. Until you fill it in, nothing changes.',
   weightOfDough: 'Weight of dough, grams',
   weightOfFlour: 'Weight of all flour, grams',
   weightOfIngredient: 'Weight of the ingredient, grams',
@@ -81,5 +81,5 @@ export const howManyWords = {
   from: 'For how many it is made now',
   change: 'Change all',
   notTaken: 'Write two numbers above 0, such as 11 in place of 8.',
-  done: (count: string): string => `Made for ${count}. Pieces are whole: nobody goes without.`,
+  done: (count: string): string => `Made for ${count}. Pieces are rounded up to whole ones.`,
 } as const

@@ -178,11 +178,11 @@ test('loads shaped at once that cannot wait for each other so long are told as t
   const sheet = (pieces: number) => openDay(dayOf([formula], pieces), [formula])
   assert.equal(
     sheet(12).conflictSentence,
-    'Plain loaf goes into the oven as 2 loads, 55 min apart, so its last load waits 55 min longer than its first. Proof (50–70 min) allows 20 min. Give Proof more leeway, let a load hold more, or bake less of it.',
+    'Plain loaf: baked in 2 loads, 55 min apart, so the last load waits 55 min longer than the first. Proof (50–70 min) allows 20 min. Give Proof more leeway, let a load hold more, or bake less of it.',
   )
   assert.match(
     sheet(18).conflictSentence,
-    /^Plain loaf goes into the oven as 3 loads, 55 min apart, so its last load waits 1 h 50 longer/,
+    /^Plain loaf: baked in 3 loads, 55 min apart, so the last load waits 1 h 50 longer/,
   )
   assert.equal(sheet(6).conflictSentence, '')
 })

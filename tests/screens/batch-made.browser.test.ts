@@ -28,7 +28,7 @@ describe('How much to make', () => {
     await desk.change()
     await desk.choose('pieces')
     equal(desk.edits, 0)
-    match(desk.unfinished, /Not all is said yet/)
+    match(desk.unfinished, /Something is still missing here/)
     await desk.enter('Number of pieces', '6')
     equal(desk.edits, 0)
     await desk.enter('Weight of a piece, grams', '900')

@@ -82,7 +82,7 @@ function loadsWords({ breads }: DayProblem, { reasons, holds, groups, shortfall 
   const apart = (mayDiffer + shortfall.minutes) / Math.abs(second.load.number - number)
   const name = breads.find(({ id }) => id === first.breads[0])?.formula.name ?? ''
   const step = stepName(first.step)
-  return `${name} goes into the oven as ${of} loads, ${lengthText(apart)} apart, so its last load waits ${lengthText(apart * (of - 1))} longer than its first. ${step} (${boundsText(first.length)}) allows ${lengthText(mayDiffer)}. Give ${step} more leeway, let a load hold more, or bake less of it.`
+  return `${name}: baked in ${of} loads, ${lengthText(apart)} apart, so the last load waits ${lengthText(apart * (of - 1))} longer than the first. ${step} (${boundsText(first.length)}) allows ${lengthText(mayDiffer)}. Give ${step} more leeway, let a load hold more, or bake less of it.`
 }
 
 /** Whether all that lies between is too long, or cannot last so long; undefined where it is neither. */
