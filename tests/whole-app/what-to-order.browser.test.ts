@@ -135,4 +135,16 @@ describe('Five breads of one levain, ready by 8:00', () => {
     ok(boxes()[0]!.checked)
     ok(!boxes()[1]!.checked)
   })
+
+  // Two pieces of three breads, 12 and 8 of the others: two people, six Miller loaves each
+  it('are handed out from there in the order of the day, as much as it makes', async () => {
+    await app.click('button', 'Handout')
+    await app.find('.paper header p', /For 2 people$/)
+    const rows = app.all('.breads tbody tr').map(row => [...row.children].map(text))
+    equal(rows.map(([name]) => name).join(), breads.join())
+    match(rows[0]![1]!, /^6 × 945 g, /)
+    match(rows[0]![2]!, /^12 × 945 g, 11,340 g of dough$/)
+    await press('Escape')
+    await app.find('h1', 'What to weigh and order')
+  })
 })
