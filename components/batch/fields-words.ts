@@ -16,7 +16,7 @@ const ofShape = (shape: number | undefined): string => (shape === undefined ? ''
 /** Of the fields that say how much to make, and around them. A shape is told by its number where there are several. */
 export const fieldWords = {
   make: 'Make',
-  unfinished: 'Something is still missing; until it is filled in, the sentence above stands.',
+  unfinished: 'Something is still missing here. Until you fill it in, nothing changes.',
   weightOfDough: 'Weight of dough, grams',
   weightOfFlour: 'Weight of all flour, grams',
   weightOfIngredient: 'Weight of the ingredient, grams',
@@ -45,7 +45,7 @@ export const notTakenWords = {
   count: 'Write how many pieces, like 6.',
   weight: (kilograms: string): string => `Write a weight above 0, like 900 or ${kilograms}.`,
   loss: 'A loss is a percentage from 0 to below 100.',
-  keepBack: 'Write a number of grams, or leave it empty.',
+  keepBack: 'Write a number of grams, or nothing.',
   step: 'Write a number of grams.',
 } as const
 
@@ -81,6 +81,5 @@ export const howManyWords = {
   from: 'For how many it is made now',
   change: 'Change all',
   notTaken: 'Write two numbers above 0, such as 11 in place of 8.',
-  done: (count: string): string =>
-    `Made for ${count}. Pieces are rounded up, so there is enough for everyone.`,
+  done: (count: string): string => `Made for ${count}. Pieces are rounded up to whole ones.`,
 } as const

@@ -46,12 +46,17 @@ export function weighedStage(sheet: FigureSheet, stage: Stage, style: NumberStyl
   return { grams: sum.grams, text: showDecimals(sum.grams, style, sum.decimals), exact }
 }
 
-/** Grams of a stage that the lines of later ones weigh. */
-const takenOf = (sheet: FigureSheet, stage: Stage): number =>
-  sheet.formula.stages
+/** Grams of a stage that the lines of later ones weigh, and the coarsest step of the scale at which they do. */
+function takenOf(sheet: FigureSheet, stage: Stage): { taken: number; step: number } {
+  const all = sheet.formula.stages
     .flatMap(s => s.lines)
     .filter(l => sheet.line(l.id).is === 'stage' && sameName(l.ingredient, stage.name))
-    .reduce((sum, l) => sum + (sheet.weighed(l.id)?.grams ?? 0), 0)
+    .flatMap(({ id }) => sheet.weighed(id) ?? [])
+  return {
+    taken: all.reduce((sum, { grams }) => sum + grams, 0),
+    step: Math.max(0, ...all.map(({ step }) => step)),
+  }
+}
 
 /** Grams of a stage that are kept back: those given, or as much as is weighed of its seed. */
 export const keptOf = (sheet: FigureSheet, { keepBack = 0, lines }: Stage): number =>
@@ -61,16 +66,21 @@ export const keptOf = (sheet: FigureSheet, { keepBack = 0, lines }: Stage): numb
         .reduce((sum, { id }) => sum + (sheet.weighed(id)?.grams ?? 0), 0)
     : keepBack
 
-/** `653 g made, 602 g taken, 50 g kept back`: an earlier stage as it is weighed for the batch. */
+/**
+ * `653 g made, 602 g taken, 50 g kept back`: an earlier stage as it is weighed for the batch. Where all of it is taken, but for less than
+ * a step of the scale, only what is made is said.
+ */
 export function buildWords(sheet: FigureSheet, stage: Stage, style: NumberStyle): readonly string[] {
   const made = weighedSum(sheet, stage)
   if (sheet.stage(stage.id).isFinal || !made) return []
-  const taken = takenOf(sheet, stage)
+  const { taken, step } = takenOf(sheet, stage)
   const said = (weight: number) => `${showDecimals(weight, style, made.decimals)} g`
-  const words = [leftWords.made(said(made.grams)), leftWords.taken(said(taken))]
+  const words = [leftWords.made(said(made.grams))]
   const { loss = 0 } = stage
-  if (loss) words.push(leftWords.lost(said(taken / (1 - loss) - taken)))
   const kept = keptOf(sheet, stage)
+  if (!loss && !kept && Math.abs(made.grams - taken) < step) return words
+  words.push(leftWords.taken(said(taken)))
+  if (loss) words.push(leftWords.lost(said(taken / (1 - loss) - taken)))
   if (kept) words.push(leftWords.keptBack(said(kept)))
   return words
 }

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit'
-import { methodCautions } from '../../src/day/method/cautions.js'
 import { stepName } from '../../src/day/method/words.js'
 import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
 import { type Household, type HouseholdOptions, householdOf } from '../../src/dough/about/household.js'
@@ -201,14 +200,12 @@ function closing(shown: HandoutShown, { each, household }: Both): TemplateResult
     <p class="fine">${listedWords(listWords[shown.list], all[shown.list])} ${notKnown.length ? html`<b>${notKnownSentence(notKnown)}</b>` : nothing}</p>`
 }
 
-/** The cautions of all breads, each once, with the breads it is of where it is not of all. */
+/** The cautions of all breads, each once, with the breads it is of where it is not of all. What a method gives cause to mind is for its author. */
 function cautions(shown: HandoutShown): TemplateResult {
   const breads = new Map<string, { about: string; message: string; of: string[] }>()
   for (const { name, each } of shown.breads)
-    for (const { about, message } of [
-      ...cautionsOf(each).map(({ code, message }) => ({ about: cautionWords[code], message })),
-      ...methodCautions(each),
-    ]) {
+    for (const { code, message } of cautionsOf(each)) {
+      const about = cautionWords[code]
       const there = breads.get(about + message)
       if (there) there.of.push(name)
       else breads.set(about + message, { about, message, of: [name] })

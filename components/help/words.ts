@@ -179,11 +179,11 @@ export const wayWords: readonly (readonly [way: string, says: string])[] = [
   ],
   [
     'Handout',
-    'Formulas chosen on the shelf, or one under Send out, in one print for a class: what each weighs beside what all weigh, method, readings, cautions.',
+    'Formulas chosen on the shelf, the breads of a day, or one formula under Send out, in one print for a class: what each weighs beside what all weigh, method, readings, cautions.',
   ],
   [
     'Label',
-    'From the same places: ingredients by weight, allergens set apart, nutrition where all is recorded. Suppliers’ labels and local food law decide.',
+    'In the menu of a formula, or under Send out: ingredients by weight, allergens set apart, nutrition where all is recorded. Suppliers’ labels and local food law decide.',
   ],
   [
     'Link',

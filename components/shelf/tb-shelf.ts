@@ -234,13 +234,18 @@ export class TbShelf extends BaseElement {
       label: formulaActions.printCard,
       run: () => wish(this, { want: 'card', formula: formula.id }),
     }
-    if (this.readOnly) return [sendOut, beside, card]
+    const label: MenuItem = {
+      label: formulaActions.label,
+      run: () => wish(this, { want: 'label', formula: formula.id }),
+    }
+    if (this.readOnly) return [sendOut, beside, card, label]
     return [
       { label: formulaActions.rename, run: () => this.openField(formula.id) },
       { label: formulaActions.duplicate, run: () => this.#duplicate(formula) },
       sendOut,
       beside,
       card,
+      label,
       ...(this.more?.actions(formula) ?? []),
       { label: formulaActions.delete, run: () => this.#remove(formula) },
     ]

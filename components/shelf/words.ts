@@ -18,6 +18,7 @@ export const formulaActions = {
   sendOut: 'Send out',
   setBeside: 'Set beside…',
   printCard: 'Print a card',
+  label: 'Label…',
   rename: 'Rename',
   duplicate: 'Duplicate',
   delete: 'Delete',

@@ -115,7 +115,7 @@ export class TbOrderPlace extends BaseElement {
 
   #howMuch({ day, isDay }: Shown): TemplateResult | typeof nothing {
     if (this.readOnly) return nothing
-    const count = commonCount(day.breads.map(({ batch }) => batch))
+    const count = commonCount(day.breads.map(({ batch }) => batch)) ?? day.people
     const edit = (howMany: HowMany) => (workbook: Workbook) =>
       isDay ? changeBreads(workbook, day.id, howMany) : changeFormulas(workbook, [day.id], howMany)
     return html`<section class="much" aria-label=${orderPlaceWords.howMuch}>

@@ -28,7 +28,7 @@ describe('How much to make', () => {
     await desk.change()
     await desk.choose('pieces')
     equal(desk.edits, 0)
-    match(desk.unfinished, /Something is still missing/)
+    match(desk.unfinished, /Something is still missing here/)
     await desk.enter('Number of pieces', '6')
     equal(desk.edits, 0)
     await desk.enter('Weight of a piece, grams', '900')
@@ -176,7 +176,7 @@ describe('How much to make', () => {
       ['Weight of a piece, grams', '-900', 'Write a weight above 0, like 900 or 1.2 kg.'],
       ['Weight of a piece, grams', '', 'Write a weight above 0, like 900 or 1.2 kg.'],
       ['Lost in mixing and shaping, per cent', '100', 'A loss is a percentage from 0 to below 100.'],
-      ['Keep back of Levain, grams', 'some', 'Write a number of grams, or leave it empty.'],
+      ['Keep back of Levain, grams', 'some', 'Write a number of grams, or nothing.'],
       ['Keep back of Levain, grams', '-5', 'What is kept back is a number of grams, 0 or more.'],
     ] as const
   ).entries())

@@ -116,4 +116,15 @@ describe('Labels and handouts', () => {
     await press('Enter')
     await waitUntil(() => header().startsWith('Bread for beginners'), 'it is called so')
   })
+
+  itOnce(
+    'students are told of raw flour, egg and milk, each once, and not what the author is to change',
+    async () => {
+      await show('tb-handout', made)
+      const abouts = [...page.shadowRoot!.querySelectorAll('.mind p b')].map(textOf)
+      for (const about of [/^Raw flour/, /^Egg or milk/])
+        deepEqual(abouts.filter(said => about.test(said)).length, 1)
+      ok(!/By its method|Shorten what/.test(textOf(page.shadowRoot!.querySelector('main'))))
+    },
+  )
 })

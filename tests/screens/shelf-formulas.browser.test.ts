@@ -163,7 +163,7 @@ describe('The shelf', () => {
     equal(root().querySelector('#new'), null)
     const menu = root().querySelector('li tb-menu')!
     await (menu as TbMenu).updateComplete
-    equal(textOf(menu.shadowRoot!.querySelector('[role=menu]')), 'Send out Set beside… Print a card')
+    equal(textOf(menu.shadowRoot!.querySelector('[role=menu]')), 'Send out Set beside… Print a card Label…')
   })
 
   itOnce('has nothing that axe finds, its menu open or not', async () => {
