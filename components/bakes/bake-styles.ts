@@ -10,7 +10,7 @@ export const bakeStyles = css`
   }
   main {
     max-width: 820px;
-    padding: 14px var(--edge) 60px;
+    padding: 14px var(--edge) 150px; /* with room for a phone's foot */
   }
   nav {
     display: flex;

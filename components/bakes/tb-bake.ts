@@ -67,7 +67,8 @@ export class TbBake extends BaseElement {
     const against = other && this.#record(other)
     return html`<main class="two">
       <nav>
-        <a class="all" href="#bench">${bakeWords.all}</a>
+        <a class="all" href="#days">${bakeWords.days}</a>
+        <a href="#bench">${bakeWords.all}</a>
         <a href="#bench/of/${bake.formula.id}">${bakesOfWords.ofBread(bake.name)}</a>
       </nav>
       <h1>${bake.name}</h1>

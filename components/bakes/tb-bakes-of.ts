@@ -64,7 +64,10 @@ export class TbBakesOf extends BaseElement {
     const bakes = bakesOfFormula(this.workbook, this.formula).toReversed()
     const { name = '' } = bakes[0] ?? {}
     return html`<main>
-      <nav><a class="all" href="#bench">${bakeWords.all}</a></nav>
+      <nav>
+        <a class="all" href="#days">${bakeWords.days}</a>
+        <a href="#bench">${bakeWords.all}</a>
+      </nav>
       <h1>${bakesOfWords.title(name)}</h1>
       ${this.#series.length ? this.#measured() : html`<p class="soft">${bakesOfWords.nothing}</p>`}
       <h2>${bakesOfWords.bakes}</h2>

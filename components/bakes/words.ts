@@ -25,6 +25,7 @@ export const tasteWords: Readonly<
 
 /** Of a bake that is looked at. */
 export const bakeWords = {
+  days: 'Days',
   all: 'All bakes',
   besides: 'Beside',
   formula: 'the formula as it stood',

@@ -4,11 +4,14 @@ import { belowWide } from '../styles/breakpoints.js'
 /** The bench: one thing at a time in large letters; beside it, where there is room, what goes on and what comes then. */
 export const benchStyles = css`
   :host {
-    display: block;
+    display: flex;
+    flex-direction: column;
     min-height: calc(100vh - var(--head));
     background: var(--board);
   }
   main {
+    flex: 1;
+    width: 100%;
     display: grid;
     grid-template-columns: minmax(0, 620px) minmax(260px, 340px);
     align-items: start;

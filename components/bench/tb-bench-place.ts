@@ -10,7 +10,7 @@ import type { Workbook } from '../../src/dough/document/workbook.js'
 import '../bakes/photographs/tb-photographs-left.js'
 import '../bakes/tb-bake.js'
 import '../bakes/tb-bakes-of.js'
-import { bakesOfWords } from '../bakes/words.js'
+import { bakesOfWords, bakeWords } from '../bakes/words.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
 import { goTo, hashFrom } from '../base/hash.js'
@@ -98,6 +98,7 @@ export class TbBenchPlace extends BaseElement {
     const bakes = bakesIn(this.workbook).reverse()
     const damaged = all.length - bakes.length
     return html`<main>
+      <nav><a href="#days">${bakeWords.days}</a></nav>
       <h1>${benchPlaceWords.bakes}</h1>
       ${isGone ? html`<p>${benchPlaceWords.gone}</p>` : nothing}
       ${all.length === 0 ? html`<p>${benchPlaceWords.none}</p><p>${benchPlaceWords.how}</p>` : nothing}
@@ -161,7 +162,18 @@ export class TbBenchPlace extends BaseElement {
     }
     main {
       max-width: 760px;
-      padding: 22px var(--edge) 48px;
+      padding: 14px var(--edge) 150px; /* with room for a phone's foot */
+    }
+    nav a {
+      display: inline-flex;
+      align-items: center;
+      min-height: 44px;
+      color: var(--accent);
+      text-decoration: none;
+    }
+    nav a::before {
+      content: '‹';
+      padding-right: 7px;
     }
     h1 {
       margin: 0 0 12px;

@@ -15,20 +15,23 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { goTo } from '../base/hash.js'
 import { DayPlanner } from '../day/day-planner.js'
-import { Bell } from './bell.js'
+import { benchEnd } from './bench-end.js'
 import { benchList, weekdayText } from './bench-list.js'
 import { benchNotices } from './bench-notices.js'
 import { benchStyles } from './bench-styles.js'
 import { piecesSaid } from './pieces-said.js'
-import './tb-bench-care.js'
+import { Bell } from './timers/bell.js'
+import './timers/tb-bench-bar.js'
+import './timers/tb-bench-care.js'
 import './tb-bench-measures.js'
-import './tb-bench-timers.js'
+import './timers/tb-bench-timers.js'
 import './tb-bench-weighing.js'
 import type { Choice } from './pad/tb-bench-choices.js'
 import './pad/tb-bench-choices.js'
 import './pad/tb-number-pad.js'
 import { earlierChoices, laterChoices, type TimesOffered } from './pad/time-choices.js'
-import { atBenchWords, bellWords } from './words.js'
+import { bellWords } from './timers/words.js'
+import { atBenchWords } from './words.js'
 
 const minutesNow = (): number => Date.now() / 60_000
 const isPast = 0.75 // minutes from which something is late
@@ -235,7 +238,15 @@ export class TbBench extends BaseElement {
       <tb-bench-care .bell=${this.#bell} .state=${this.#bell.state} .numbers=${numbers}></tb-bench-care>
       </aside>
       <tb-bench-choices .numbers=${numbers}></tb-bench-choices>
-    </main>`
+      </main>
+      <tb-bench-bar
+        .bench=${bench}
+        .underWay=${now?.underWay ?? []}
+        .tick=${this.tick}
+        .numbers=${numbers}
+        ?readOnly=${readOnly}
+        @tb-at-bench=${this.#asked}
+      ></tb-bench-bar>`
   }
 
   /** What moved, and what cannot be in its time any more. */
@@ -367,25 +378,7 @@ export class TbBench extends BaseElement {
 
   #end(bench: Bench, now: BenchNow | undefined): TemplateResult {
     if (!now?.todos.length) return html`<p class="note">${atBenchWords.noSteps}</p>`
-    const isFinished = this.#isFinished
-    return html`<section class="todo">
-      <h1>${isFinished ? atBenchWords.finished : atBenchWords.allDone}</h1>
-      <div class="go">
-        ${
-          isFinished || this.readOnly
-            ? nothing
-            : html`<button class="main wide" @click=${this.#finish}>${atBenchWords.finish}</button>`
-        }
-        ${
-          isFinished
-            ? bench.bakes.map(
-                bake =>
-                  html`<a class="wide" href="#bench/bake/${bake.id}">${atBenchWords.toBake(bake.name)}</a>`,
-              )
-            : nothing
-        }
-      </div>
-    </section>`
+    return benchEnd(bench, this.#isFinished, this.readOnly ? undefined : this.#finish)
   }
 
   static override styles = benchStyles

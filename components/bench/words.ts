@@ -80,39 +80,11 @@ export const atBenchWords = {
   finished: 'This bench is finished.',
   toBake: (name: string): string => `The bake of ${name}`,
   beside: 'What goes on and what comes then',
-  timers: 'Timers',
-  timer: 'New timer',
-  timerTitle: 'Minutes',
-  timerName: (minutes: string): string => `${minutes} min`,
-  left: (length: string): string => `${length} left`,
-  over: (length: string): string => `over since ${length}`,
-  overNow: 'over',
-  stop: (name: string): string => `Stop the timer ${name}`,
-  stopShort: 'Stop',
   undo: (label: string): string => `Undo: ${label}`,
   noTimes: 'The times no longer fit; the steps are listed in order, and each can still be done.',
   looking: 'Looking for the times…',
   readOnly: 'This bench is in use in another tab. Here you can follow it.',
   noSteps: 'There is nothing to weigh or to do here yet.',
-} as const
-
-/** What this browser does and does not do while the bench is open. */
-export const bellWords = {
-  heading: 'This device',
-  awake: 'The screen stays on while the bench is in sight.',
-  notAwake: 'This browser does not keep the screen on. Set it to stay on in the device’s own settings.',
-  sound: 'It rings when something is due.',
-  soundLocked: 'It rings once you have touched this page.',
-  noSound: 'This browser makes no sound here.',
-  vibrates: 'It also vibrates where the device can.',
-  noVibration: 'It does not vibrate in this browser.',
-  closed: 'A closed page cannot ring. Opened again, it shows what was due meanwhile.',
-  notifies: 'It notifies you while another page is in front.',
-  notify: 'Notify me while another page is in front',
-  blocked: 'Notifications are blocked for this page, in the settings of the browser.',
-  noNotifications: 'This browser has no notifications for this page.',
-  due: (what: string): string => `Now: ${what}`,
-  over: (name: string): string => `Timer over: ${name}`,
 } as const
 
 /** What a step has to be careful of, in few words. */

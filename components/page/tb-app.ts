@@ -257,6 +257,7 @@ export class TbApp extends BaseElement {
   #followAddress = (): void => {
     this.#takeLink()
     this.#where.follow()
+    this.requestUpdate() // a place may have a foot at one address and none at another
   }
 
   protected override willUpdate(): void {

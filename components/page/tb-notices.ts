@@ -1,6 +1,8 @@
 import { css, html, nothing } from 'lit'
+import type { Unread } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
+import type { TimersElsewhere } from '../bench/timers/timers-elsewhere.js'
 import { OutsideDesk } from '../desk/outside-desk.js'
 import { noticeWords } from './notice-words.js'
 import { type Circumstances, standingNotices } from './standing-notices.js'
@@ -11,6 +13,8 @@ export class TbNotices extends BaseElement {
 
   declare now: Circumstances | undefined
   #outside: OutsideDesk | undefined
+  #timers: TimersElsewhere | undefined
+  #asksTimers = false
   readonly #gone = new AbortController()
 
   override disconnectedCallback(): void {
@@ -23,12 +27,22 @@ export class TbNotices extends BaseElement {
     const kept = this.now?.kept
     if (kept?.database) this.#outside ??= new OutsideDesk(kept, () => this.requestUpdate(), this.#gone.signal)
     this.#outside?.follow()
+    if (!this.#asksTimers && kept?.desk?.workbook.bakes?.some(hasTimers)) void this.#tellTimers()
+  }
+
+  /** Timers of benches tell too when another place is open; what does it is fetched when there is one. */
+  async #tellTimers(): Promise<void> {
+    this.#asksTimers = true
+    const { TimersElsewhere } = await import('../bench/timers/timers-elsewhere.js')
+    const workbook = () => this.now?.kept.desk?.workbook
+    this.#timers = new TimersElsewhere(this, workbook, () => this.requestUpdate(), this.#gone.signal)
   }
 
   override render() {
-    const notices = this.now
+    const standing = this.now
       ? standingNotices(this.now, detail => wish(this, detail), this.#outside?.copy)
       : []
+    const notices = [...(this.#timers?.notices ?? []), ...standing]
     if (notices.length === 0) return nothing
     return html`<section aria-label=${noticeWords.notices}>
       ${notices.map(
@@ -83,6 +97,8 @@ export class TbNotices extends BaseElement {
   `
 }
 customElements.define('tb-notices', TbNotices)
+
+const hasTimers = ({ timers }: Unread): boolean => Array.isArray(timers) && timers.length > 0
 
 const cross = html`<svg aria-hidden="true" width="14" height="14" stroke="currentColor" stroke-width="1.7">
   <path d="M2 2l10 10M12 2L2 12" />

@@ -26,11 +26,11 @@ export class TbPlaces extends SheetElement {
     const { sheet, version, numbers } = this
     const remarks = sheet ? remarksOn(sheet.workedOut).length : 0
     return html`
-      ${sheet && this.place !== 'tally' && this.place !== 'days' ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
+      ${sheet && /sheet|shelf/.test(this.place) ? html`<tb-tally compact .sheet=${sheet} .version=${version} .numbers=${numbers}></tb-tally>` : nothing}
       <nav aria-label=${placesName}>
         ${places.map(
           name => html`<button
-            aria-current=${name === this.place ? 'page' : nothing}
+            aria-current=${name === this.place ? 'page' : name === 'days' && this.place === 'bench' ? 'true' : nothing}
             ?disabled=${name === 'tally' && !sheet}
             @click=${() => wish(this, { want: 'go', to: name })}
           >

@@ -108,7 +108,7 @@ function apart(shown: PlacesShown): TemplateResult {
       .undoLabel=${desk.history.undoLabel}
       .numbers=${numbers}
       ?readOnly=${readOnly}
-    ></tb-bench-place>`
+    ></tb-bench-place>${layout === 'narrow' && !isAtBench() ? foot(shown) : nothing}`
   }
   if (place === 'order') {
     void import('../trade/tb-order-place.js') // likewise
@@ -123,6 +123,9 @@ function apart(shown: PlacesShown): TemplateResult {
     ></tb-days>
     ${layout === 'narrow' ? foot(shown) : nothing}`
 }
+
+/** Whether a bench is in use, which has its own foot and its own way back: not a bake, and not all of them. */
+const isAtBench = (): boolean => /^#bench\/(?!bake\/|of\/)./.test(location.hash)
 
 /** What lies at the foot of a phone's page: the working that is open, the main readings, the way from place to place. */
 function foot({ desk: { sheet }, numbers, version, place, asked }: PlacesShown): TemplateResult {

@@ -38,7 +38,7 @@ const rooms: Record<string, string> = {
     'styles base typed controls learnt working larder batch tally beside ' +
     'grid/styles grid/table grid/moving grid/editing grid/blocks grid/offers grid/paint grid/actions grid jottings feeding method water builds cleared help ' +
     'bring-in/plan bring-in/tables bring-in/recipes bring-in/workbooks bring-in/unknown bring-in ' +
-    'sheet desk shelf card label handout send-out lanes day/facts day trade/orders trade bench/pad bakes/photographs bakes bench page',
+    'sheet desk shelf card label handout send-out lanes day/facts day trade/orders trade bench/pad bench/timers bakes/photographs bakes bench page',
 }
 
 const mostInRoom = 15

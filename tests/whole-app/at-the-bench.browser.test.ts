@@ -115,6 +115,25 @@ describe('At the bench, on a phone', () => {
     await app.find('td', /°C/)
   })
 
+  it('bakes, one bake and those of a bread have the foot of a phone and a way to the days; a bench has its own', async () => {
+    const { location } = app.frame.contentWindow!
+    const ofBread = location.hash
+    location.hash = '#bench'
+    const bake = (await app.find('li a', /^Mill wheat/)).getAttribute('href')!
+    for (const hash of [bake, ofBread, '#bench']) {
+      location.hash = hash
+      await app.find(hash === bake ? 'tb-bake' : hash === ofBread ? 'tb-bakes-of' : 'tb-bench-place')
+      await app.find('tb-places')
+      await app.find('nav a[href="#days"]', 'Days')
+    }
+    location.hash = day.replace('#days', '#bench')
+    await waitUntil(() => !app.maybe('tb-places'), 'there is no foot')
+    await app.find('.back')
+    location.hash = '#bench'
+    await app.click('nav button', 'Days')
+    await app.find('tb-day-list')
+  })
+
   it('deleted for good, it is not there any more', async () => {
     app.frame.contentWindow!.location.hash = '#bench'
     await app.click('a', /^Mill wheat/)

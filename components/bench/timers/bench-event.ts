@@ -1,5 +1,5 @@
-import type { AtBench } from '../../src/day/bench/bench-edits.js'
-import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
+import type { AtBench } from '../../../src/day/bench/bench-edits.js'
+import type { Transaction, Workbook } from '../../../src/dough/document/workbook.js'
 
 /** An edit at the bench: the bench gives it where and when. */
 export type BenchEdit = (workbook: Workbook, where: AtBench) => Transaction | undefined

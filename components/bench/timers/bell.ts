@@ -28,13 +28,14 @@ export class Bell {
     }
   }
 
-  /** Keeps the screen on, and makes ready to sound with the first touch or key. */
-  begin(): void {
+  /** Keeps the screen on unless it need not, and makes ready to sound with the first touch or key. */
+  begin(keepsAwake = true): void {
     this.#gone = new AbortController()
     const { signal } = this.#gone
-    document.addEventListener('visibilitychange', () => void this.#stayAwake(), { signal })
     for (const touch of ['pointerdown', 'keydown'])
       addEventListener(touch, () => void this.#unlock(), { signal, passive: true })
+    if (!keepsAwake) return
+    document.addEventListener('visibilitychange', () => void this.#stayAwake(), { signal })
     void this.#stayAwake()
   }
 

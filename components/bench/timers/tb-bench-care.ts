@@ -1,5 +1,5 @@
 import { css, html, nothing } from 'lit'
-import { BaseElement } from '../base/base-element.js'
+import { BaseElement } from '../../base/base-element.js'
 import type { Bell, BellState } from './bell.js'
 import { bellWords } from './words.js'
 

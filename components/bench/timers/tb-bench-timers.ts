@@ -1,25 +1,17 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
-import { minutesOf } from '../../src/day/bench/bake.js'
-import type { Bench } from '../../src/day/bench/bench-day.js'
-import { setTimer, stopTimer } from '../../src/day/bench/bench-edits.js'
-import type { UnderWay } from '../../src/day/bench/todos.js'
-import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
-import { eventWords } from '../../src/day/plan/words.js'
-import { BaseElement } from '../base/base-element.js'
-import { readNumber } from '../typed/typed-numbers.js'
+import { minutesOf } from '../../../src/day/bench/bake.js'
+import type { Bench } from '../../../src/day/bench/bench-day.js'
+import { setTimer, stopTimer } from '../../../src/day/bench/bench-edits.js'
+import type { UnderWay } from '../../../src/day/bench/todos.js'
+import { eventWords } from '../../../src/day/plan/words.js'
+import { BaseElement } from '../../base/base-element.js'
+import { readNumber } from '../../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
-import './pad/tb-number-pad.js'
-import { padWords } from './pad/words.js'
-import { atBenchWords } from './words.js'
-
-/** `12:05` of minutes that are left, `1 h 05` from an hour on. */
-const leftText = (minutes: number): string => {
-  const seconds = Math.max(0, Math.ceil(minutes * 60))
-  return minutes >= 60
-    ? lengthText(Math.ceil(minutes))
-    : `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`
-}
+import '../pad/tb-number-pad.js'
+import { padWords } from '../pad/words.js'
+import { clockCut, timerText } from './timer-text.js'
+import { timerWords } from './words.js'
 
 /** Everything that goes on by itself: waits, bakings and the baker's own timers, each with what is left of it. */
 export class TbBenchTimers extends BaseElement {
@@ -37,8 +29,8 @@ export class TbBenchTimers extends BaseElement {
     const { bench, underWay, readOnly } = this
     const now = Date.now() / 60_000
     const timers = bench.bakes.flatMap(bake => bake.timers)
-    const clock = (at: number) => clockText(localOf(at, bench.day.zone).minutes)
-    return html`<h2>${atBenchWords.timers}</h2>
+    const clock = (at: number) => clockCut(at, bench.day.zone)
+    return html`<h2>${timerWords.timers}</h2>
       <ul>
         ${underWay.map(({ event, until }) => this.#row(eventWords(event), until, now, clock))}
         ${repeat(
@@ -54,37 +46,37 @@ export class TbBenchTimers extends BaseElement {
                 ? nothing
                 : html`<button
                     class="lined"
-                    aria-label=${atBenchWords.stop(timer.name)}
+                    aria-label=${timerWords.stop(timer.name)}
                     @click=${() => atBench(this, (workbook, where) => stopTimer(workbook, where, timer))}
                   >
-                    ${atBenchWords.stopShort}
+                    ${timerWords.stopShort}
                   </button>`,
             ),
         )}
       </ul>
-      ${readOnly ? nothing : html`<button class="lined new" @click=${this.#new}>${atBenchWords.timer}</button>`}
+      ${readOnly ? nothing : html`<button class="lined new" @click=${this.#new}>${timerWords.timer}</button>`}
       <tb-number-pad .numbers=${this.numbers}></tb-number-pad>`
   }
 
   #row(name: string, until: number, now: number, clock: (at: number) => string, stop: unknown = nothing) {
     const left = until - now
     return html`<li class=${left <= 0 ? 'over' : ''}>
-      <span>${name}<small>${atBenchWords.due(clock(until))}</small></span>
-      <b role="timer">${left > 0 ? leftText(left) : left > -1 ? atBenchWords.overNow : atBenchWords.over(lengthText(-left))}</b>
+      <span>${name}<small>${timerWords.due(clock(until))}</small></span>
+      <b role="timer">${timerText(left)}</b>
       ${stop}
     </li>`
   }
 
   #new = (): void => {
     void this.renderRoot.querySelector('tb-number-pad')!.ask({
-      title: atBenchWords.timerTitle,
+      title: timerWords.timerTitle,
       unit: 'min',
       was: '',
       kind: 'number',
       take: typed => {
         const minutes = readNumber(typed, this.numbers)
         if (minutes === undefined || !(minutes > 0) || minutes > 6000) return padWords.notANumber(typed)
-        atBench(this, (workbook, where) => setTimer(workbook, where, atBenchWords.timerName(typed), minutes))
+        atBench(this, (workbook, where) => setTimer(workbook, where, timerWords.timerName(typed), minutes))
         return undefined
       },
     })
@@ -112,6 +104,7 @@ export class TbBenchTimers extends BaseElement {
       gap: 4px 14px;
       align-items: center;
       min-height: 60px;
+      padding: 7px 0; /* stops lie apart */
       border-bottom: 1px solid var(--rule);
       font-size: var(--size-lead);
     }
