@@ -143,7 +143,7 @@ describe('Five breads of one levain, ready by 8:00', () => {
     const rows = app.all('.breads tbody tr').map(row => [...row.children].map(text))
     equal(rows.map(([name]) => name).join(), breads.join())
     match(rows[0]![1]!, /^6 × 945 g, /)
-    match(rows[0]![2]!, /^12 × 945 g, 11,340 g of dough$/)
+    match(rows[0]![2]!, /^12 × 945 g, round tin, 11,340 g of dough$/)
     await press('Escape')
     await app.find('h1', 'What to weigh and order')
   })
