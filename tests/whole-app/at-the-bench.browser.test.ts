@@ -161,6 +161,7 @@ describe('At the bench, on a phone', () => {
   it('deleted for good, it is not there any more', async () => {
     app.frame.contentWindow!.location.hash = '#bench'
     await app.click('a', /^Mill wheat/)
+    await waitUntil(() => !app.maybe('.toast'), 'no sentence lies over the foot of the page')
     await app.click('button', 'Delete this bake')
     await app.find('span', /Nothing brings it back/)
     await app.click('button', 'Delete this bake')
