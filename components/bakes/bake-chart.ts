@@ -23,6 +23,10 @@ function marks(low: number, high: number): number[] {
   return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)))
 }
 
+/** Of numbers beside an axis, those that do not read as the one before. */
+export const toldApart = (values: readonly number[], show: (value: number) => string): number[] =>
+  values.filter((value, i) => i === 0 || show(value) !== show(values[i - 1]!))
+
 /** A measurement over bakes, drawn; the figures stand in a table besides. */
 export function bakeChart({ name, points, learnt, show, width }: Drawn): TemplateResult {
   const height = width < 480 ? 220 : 260
@@ -45,7 +49,7 @@ export function bakeChart({ name, points, learnt, show, width }: Drawn): Templat
             height=${Math.max(1, y(learnt.low) - y(learnt.high))} />`
         : nothing
     }
-    ${marks(low, high).map(
+    ${toldApart(marks(low, high), show).map(
       value => svg`${across(value, 'rule')}
         <text class="mark" x=${edge.left - 10} y=${y(value) + 5}>${show(value)}</text>`,
     )}

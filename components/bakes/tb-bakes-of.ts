@@ -169,7 +169,7 @@ export class TbBakesOf extends BaseElement {
       case 'rise':
         return sayCelsius(Number(value.toFixed(1)), numbers)
       case 'speed':
-        return showDecimals(value, numbers, 2)
+        return showDecimals(value, numbers, value > 0 ? Math.max(2, 1 + Math.ceil(-Math.log10(value))) : 2)
       case 'took':
         return lengthText(Math.max(0, Math.round(value)))
       default:

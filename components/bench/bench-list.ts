@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { BenchNow, Todo } from '../../src/day/bench/todos.js'
+import { movedByText } from '../../src/day/bench/words.js'
 import { atBenchWords } from './words.js'
 
 /** How a list of things to do is shown, and what pressing one does. */
@@ -8,6 +9,7 @@ export interface ListShown {
   readonly clock: (instant: number) => string
   readonly name: (todo: Todo) => string
   readonly look: (key: string) => void
+  readonly moved: ReadonlyMap<string, number> // minutes, by keys
   readonly day: (instant: number) => string // the day of the week, '' for today
 }
 
@@ -19,15 +21,18 @@ export const weekdayText = (date: string, language: string): string =>
 export function benchList(
   { todos }: BenchNow,
   shown: Todo | undefined,
-  { clock, name, look, day }: ListShown,
+  { clock, name, look, moved, day }: ListShown,
 ): TemplateResult {
   const row = (todo: Todo) => html`<li>
     <button aria-current=${todo === shown ? 'step' : nothing} @click=${() => look(todo.key)}>
       <span class="at">${clock(todo.done ?? todo.due)}<small>${day(todo.done ?? todo.due)}</small></span>
       <span
-        >${name(todo)}<small>${todo.event.stageName}</small>${
-          todo.done !== undefined && !todo.noted ? html` <small>${atBenchWords.notNoted}</small>` : nothing
-        }</span
+        >${name(todo)}<small
+          >${todo.event.stageName}${
+            moved.has(todo.key) ? html` · <b class="by">${movedByText(moved.get(todo.key)!)}</b>` : nothing
+          }</small>${
+            todo.done !== undefined && !todo.noted ? html` <small>${atBenchWords.notNoted}</small>` : nothing
+          }</span
       >
     </button>
   </li>`

@@ -182,24 +182,55 @@ export const benchStyles = css`
   [aria-current] {
     font-weight: 640;
   }
+  .status.old {
+    visibility: hidden; /* its place is kept, so that what is weighed does not move */
+  }
+  .answer p {
+    margin: 12px 0 0;
+    padding: 8px 12px;
+    background: var(--accent-wash);
+    border-left: 3px solid var(--accent);
+    border-radius: 0 var(--radius) var(--radius) 0;
+  }
+  .answer .warn {
+    background: var(--warn-wash);
+    border-color: var(--warn);
+  }
+  .by {
+    color: var(--accent);
+    font-weight: 640;
+  }
   /* A phone lying on its side: what to do to the left, what to weigh to the right. */
   @media (max-height: 480px) and (min-width: 640px) {
+    main {
+      padding-top: 0;
+    }
     .todo {
+      display: contents;
+    }
+    .status :is(p, summary) {
+      min-height: 0;
+      padding: 4px 10px;
+      font-size: var(--size-small);
+    }
+    .one {
       display: grid;
       grid-template-columns: minmax(0, 5fr) minmax(0, 7fr);
-      grid-template-rows: repeat(6, auto) 1fr;
+      grid-template-rows: repeat(12, auto) 1fr;
       align-content: start;
       gap: 0 28px;
     }
+    .one > *,
     .todo > * {
       grid-column: 1;
     }
     .todo > tb-bench-weighing {
       grid-column: 2;
-      grid-row: 1 / span 9;
+      grid-row: 1 / span 13;
+      padding-top: 8px;
     }
     h1 {
-      font-size: 1.9rem;
+      font-size: 1.7rem;
     }
     .go {
       grid-template-columns: 1fr;

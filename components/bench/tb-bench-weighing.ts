@@ -3,12 +3,14 @@ import { repeat } from 'lit/directives/repeat.js'
 import type { Bake } from '../../src/day/bench/bake.js'
 import { noteBowl, tickAgain, tickOff } from '../../src/day/bench/bench-edits.js'
 import type { Todo } from '../../src/day/bench/todos.js'
-import { type BenchLine, weighingList } from '../../src/day/bench/weighing-list.js'
+import { type BenchLine, type PlannedWater, weighingList } from '../../src/day/bench/weighing-list.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { BaseElement } from '../base/base-element.js'
 import { showDecimals, showNumber } from '../base/numbers.js'
+import { sayCelsius } from '../typed/typed-degrees.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { atBench } from './timers/bench-event.js'
+import './pad/tb-bench-choices.js'
 import './pad/tb-number-pad.js'
 import { padWords } from './pad/words.js'
 import { atBenchWords, careWords } from './words.js'
@@ -26,8 +28,9 @@ export class TbBenchWeighing extends BaseElement {
   declare bakes: readonly Bake[]
 
   override render() {
-    const { lines, held, total, tare } = weighingList(this.sheet, this.todo, this.bakes)
+    const { lines, held, total, isOnDough, tare } = weighingList(this.sheet, this.todo, this.bakes)
     this.#tare = tare
+    this.#isOnDough = isOnDough
     this.#finest = Math.min(1, ...lines.map(({ step }) => step))
     const { act, event } = this.todo
     const isHot = event.kind === 'bake' && act !== 'begin'
@@ -56,9 +59,17 @@ export class TbBenchWeighing extends BaseElement {
             ${
               this.readOnly
                 ? nothing
-                : html`<button class="lined bowl" @click=${this.#bowl}>
-                    ${tare === undefined ? atBenchWords.bowlOn : atBenchWords.bowlWeighs(this.#grams(tare))}
-                  </button>`
+                : html`<div class="do">
+                    <button class="lined other" @click=${() => this.#others(lines)}>${atBenchWords.other}</button>
+                    ${
+                      isOnDough && tare === undefined
+                        ? nothing
+                        : html`<button class="lined" @click=${this.#bowl}>
+                            ${tare === undefined ? atBenchWords.bowlOn : atBenchWords.bowlWeighs(this.#grams(tare))}
+                          </button>`
+                    }
+                  </div>
+                  <tb-bench-choices .numbers=${this.numbers}></tb-bench-choices>`
             }`
       }
       ${
@@ -75,20 +86,29 @@ export class TbBenchWeighing extends BaseElement {
     showDecimals(grams, this.numbers, step < 1 ? Math.ceil(-Math.log10(step) - 1e-9) : 0)
 
   #finest = 1 // step of the scale, of all that is in the bowl
+  #isOnDough = false // the bowl holds already what earlier steps put in
   #tare: number | undefined // grams of the bowl that stands on the scale with what is in it
 
   #total(grams: number): string {
     const shown = this.#grams(grams)
     return this.#tare === undefined
-      ? atBenchWords.total(shown)
+      ? this.#isOnDough
+        ? atBenchWords.totalOnDough(shown)
+        : atBenchWords.total(shown)
       : atBenchWords.totalWithBowl(shown, this.#grams(this.#tare))
   }
 
   /** What the scale says with a line in the bowl: before it goes in, and when it is. */
-  #running(bowl: number, isIn: boolean): string {
-    const shown = this.#grams(bowl)
-    if (this.#tare !== undefined) return isIn ? atBenchWords.scaleHas(shown) : atBenchWords.scale(shown)
-    return isIn ? atBenchWords.bowlHas(shown) : atBenchWords.bowl(shown)
+  #running(bowl: number, isIn: boolean): TemplateResult {
+    const isScale = this.#tare !== undefined || this.#isOnDough
+    const words = isScale
+      ? isIn
+        ? atBenchWords.scaleHas
+        : atBenchWords.scale
+      : isIn
+        ? atBenchWords.bowlHas
+        : atBenchWords.bowl
+    return html`<span class="running">${words} <span class="grams"><b>${this.#grams(bowl)}</b> g</span></span>`
   }
 
   #steps(lines: readonly BenchLine[]): string {
@@ -96,12 +116,18 @@ export class TbBenchWeighing extends BaseElement {
     return steps.length === 1 ? atBenchWords.scaleStep(showNumber(steps[0]!, this.numbers)) : ''
   }
 
+  /** How warm the day's plan wants water. */
+  #water({ celsius, ice }: PlannedWater): string {
+    const at = sayCelsius(Number(celsius.toFixed(1)), this.numbers)
+    return ice ? atBenchWords.waterWithIce(at, this.#grams(ice)) : atBenchWords.waterAt(at)
+  }
+
   #line(line: BenchLine): TemplateResult {
-    const { ingredient, wanted, weighed, bowl, heldBack, note } = line
+    const { ingredient, wanted, weighed, bowl, heldBack, note, water } = line
     const grams = weighed?.grams ?? wanted
-    const isOther = weighed?.grams !== undefined && weighed.grams !== wanted
+    const isOther = weighed?.grams !== undefined && weighed.grams !== wanted && wanted !== undefined
     const small = [
-      bowl === undefined ? '' : this.#running(bowl, weighed !== undefined),
+      isOther ? atBenchWords.instead(this.#grams(wanted)) : '',
       heldBack
         ? heldBack.grams === undefined
           ? atBenchWords.heldBackUnknown(heldBack.at)
@@ -118,24 +144,30 @@ export class TbBenchWeighing extends BaseElement {
         @click=${() => this.#tick(line)}
       >
         <span class="box" aria-hidden="true">${weighed ? '✓' : ''}</span>
-        <span class="name">${ingredient}<small>${small.join(' · ')}</small></span>
+        <span class="name">${ingredient} ${water ? html`<b class="water">${this.#water(water)}</b>` : nothing}<small>${small.join(' · ')}</small></span>
+        ${bowl === undefined ? nothing : this.#running(bowl, weighed !== undefined)}
         <strong>${grams === undefined ? atBenchWords.unknown : html`${this.#grams(grams, line.step)}<span class="g"> g</span>`}</strong>
       </button>
-      ${
-        this.readOnly || !weighed
-          ? nothing
-          : html`<button class="other" aria-label=${atBenchWords.otherOf(ingredient)} @click=${() => this.#other(line)}>
-              ${isOther ? atBenchWords.instead(this.#grams(weighed!.grams!)) : atBenchWords.other}
-            </button>`
-      }
     </li>`
   }
 
   #tick(line: BenchLine): void {
     const { todo } = this
-    atBench(this, (workbook, where) =>
-      line.weighed ? tickAgain(workbook, where, todo, line) : tickOff(workbook, where, todo, line),
+    const isBegun = todo.begun !== undefined || line.weighed !== undefined
+    atBench(
+      this,
+      (workbook, where) =>
+        line.weighed ? tickAgain(workbook, where, todo, line) : tickOff(workbook, where, todo, line),
+      isBegun ? undefined : todo,
     )
+  }
+
+  /** Asks which of several went in with another weight, the last that was ticked off first. */
+  #others(lines: readonly BenchLine[]): void {
+    const [only, more] = lines
+    if (only && !more) return this.#other(only)
+    const choices = lines.map(line => ({ words: line.ingredient, run: () => this.#other(line) }))
+    void this.renderRoot.querySelector('tb-bench-choices')!.ask(atBenchWords.otherOf, choices)
   }
 
   #other(line: BenchLine): void {
@@ -148,7 +180,12 @@ export class TbBenchWeighing extends BaseElement {
       take: typed => {
         const grams = readNumber(typed, this.numbers)
         if (grams === undefined || grams < 0) return padWords.notANumber(typed)
-        atBench(this, (workbook, where) => tickOff(workbook, where, todo, line, grams))
+        const isBegun = todo.begun !== undefined
+        atBench(
+          this,
+          (workbook, where) => tickOff(workbook, where, todo, line, grams),
+          isBegun ? undefined : todo,
+        )
         return undefined
       },
     })
@@ -175,10 +212,15 @@ export class TbBenchWeighing extends BaseElement {
     :host {
       display: block;
     }
-    .bowl {
+    .do {
+      display: grid;
+      grid-template-columns: 1fr 1fr;
+      gap: 12px;
+      margin-top: 10px;
+    }
+    .do button {
       min-height: 56px;
-      margin-top: 8px;
-      padding: 6px 16px;
+      padding: 6px 12px;
     }
     .care {
       margin: 0 0 6px;
@@ -199,11 +241,11 @@ export class TbBenchWeighing extends BaseElement {
     }
     .tick {
       display: grid;
-      grid-template-columns: 40px minmax(0, 1fr) auto;
-      gap: 14px;
+      grid-template: 'box name name' auto 'box running weight' auto / 56px minmax(0, 1fr) auto;
+      gap: 0 12px;
       align-items: center;
       width: 100%;
-      min-height: 68px;
+      min-height: 72px;
       padding: 8px 0;
       border: 0;
       border-radius: 0;
@@ -215,13 +257,14 @@ export class TbBenchWeighing extends BaseElement {
       color: inherit;
     }
     .box {
+      grid-area: box;
       display: grid;
       place-items: center;
-      width: 40px;
-      height: 40px;
+      width: 56px;
+      height: 56px;
       border: 2px solid var(--rule-strong);
-      border-radius: 9px;
-      font-size: var(--size-figure);
+      border-radius: 12px;
+      font-size: var(--size-title);
       font-weight: 700;
     }
     .ok .box {
@@ -230,19 +273,40 @@ export class TbBenchWeighing extends BaseElement {
       color: var(--accent-ink);
     }
     .name {
+      grid-area: name;
       overflow-wrap: anywhere;
       line-height: 1.2;
+    }
+    .water {
+      color: var(--accent);
+      font-weight: 640;
+      white-space: nowrap;
     }
     small {
       display: block;
       color: var(--ink-soft);
       font-size: var(--size-small);
     }
+    .running {
+      grid-area: running;
+      color: var(--ink-soft);
+      font-size: var(--size-small);
+      line-height: 1.1;
+    }
+    .grams {
+      white-space: nowrap;
+    }
+    .running b {
+      font-size: 1.75rem; /* likewise, with a look */
+      font-weight: 600;
+      letter-spacing: -0.01em;
+    }
     strong {
-      font-size: 2.6rem; /* to be read from two metres */
+      grid-area: weight;
+      font-size: var(--size-reading); /* to be read from two metres */
       font-weight: 640;
       line-height: 1;
-      letter-spacing: -0.02em;
+      letter-spacing: -0.03em;
       white-space: nowrap;
     }
     .g {
@@ -254,18 +318,29 @@ export class TbBenchWeighing extends BaseElement {
     .ok .name {
       color: var(--ink-soft);
     }
-    .other {
-      display: block;
-      min-height: 56px;
-      margin: -8px 0 0 44px;
-      padding: 0 10px;
-      color: var(--accent);
-      font-size: var(--size-small);
-    }
     .foot {
       margin: 8px 0 0;
       color: var(--ink-soft);
       font-size: var(--size-small);
+    }
+    /* A phone lying on its side */
+    @media (max-height: 480px) and (min-width: 640px) {
+      :host {
+        display: flex;
+        flex-direction: column;
+      }
+      .care {
+        order: 1;
+        margin: 8px 0 0;
+      }
+      ul {
+        margin: 0;
+      }
+      .tick {
+        grid-template: 'box name weight' auto 'box running weight' auto / 56px minmax(0, 1fr) auto;
+        padding: 3px 0;
+        min-height: 64px;
+      }
     }
     .unseen {
       position: absolute;

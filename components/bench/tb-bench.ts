@@ -2,11 +2,12 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { alarmsOf, ringing } from '../../src/day/bench/alarms.js'
 import { type Bench, benchOf, happenedAt } from '../../src/day/bench/bench-day.js'
 import { type AtBench, finishBench, noteDone, noteNotDone, putOff } from '../../src/day/bench/bench-edits.js'
-import { breadOf, whatDoesNotFit, whatMoved } from '../../src/day/bench/rescheduled.js'
+import { breadOf, movedBy, whatDoesNotFit, whatMoved } from '../../src/day/bench/rescheduled.js'
 import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../src/day/bench/todos.js'
+import { weighingList } from '../../src/day/bench/weighing-list.js'
 import { todoName } from '../../src/day/bench/words.js'
 import type { Happened } from '../../src/day/course/around-now.js'
-import { clockText, lengthText, localOf } from '../../src/day/course/clock.js'
+import { clockText, localOf } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Larder } from '../../src/dough/document/larder.js'
@@ -15,12 +16,14 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say, wish } from '../base/events.js'
 import { goTo } from '../base/hash.js'
 import { DayPlanner } from '../day/day-planner.js'
+import { benchButtons } from './bench-buttons.js'
 import { benchEnd } from './bench-end.js'
 import { benchList, weekdayText } from './bench-list.js'
-import { benchNotices } from './bench-notices.js'
+import { BenchNotices } from './bench-notices.js'
+import { hintsOf, isBegunAt, type Question, questionsBefore } from './bench-questions.js'
 import { benchStyles } from './bench-styles.js'
-import { piecesSaid } from './pieces-said.js'
 import { Bell } from './timers/bell.js'
+import { aboutSaid, isPast, whenSaid } from './todo-said.js'
 import './timers/tb-bench-bar.js'
 import './timers/tb-bench-care.js'
 import './tb-bench-measures.js'
@@ -30,11 +33,12 @@ import type { Choice } from './pad/tb-bench-choices.js'
 import './pad/tb-bench-choices.js'
 import './pad/tb-number-pad.js'
 import { earlierChoices, laterChoices, type TimesOffered } from './pad/time-choices.js'
+import type { AskedOfBench } from './timers/bench-event.js'
+import { clockCut } from './timers/timer-text.js'
 import { bellWords } from './timers/words.js'
 import { atBenchWords } from './words.js'
 
 const minutesNow = (): number => Date.now() / 60_000
-const isPast = 0.75 // minutes from which something is late
 
 /** A bench in use: one thing at a time, what to weigh for it, what is next. */
 export class TbBench extends BaseElement {
@@ -58,6 +62,9 @@ export class TbBench extends BaseElement {
 
   readonly #planner = new DayPlanner(() => this.requestUpdate())
   readonly #plain = new DayPlanner(() => {}) // the day as it was to be, until something is done
+  readonly #notices = new BenchNotices()
+  #movedBy: ReadonlyMap<string, number> = new Map() // minutes, by keys of things to do
+  #isAnswer = false // what moved was asked for with the buttons
   readonly #bell = new Bell(() => this.requestUpdate())
   #bench: Bench | undefined
   #of: { readonly workbook: Workbook; readonly key: string } | undefined
@@ -146,8 +153,13 @@ export class TbBench extends BaseElement {
     if (!before || !opened?.plan || !this.#now) return
     this.#before = undefined
     const { language } = this.numbers
-    this.moved =
-      whatMoved(before, this.#now.todos, opened, minutesNow(), language) || atBenchWords.nothingMoved
+    const after = this.#now.todos
+    this.moved = whatMoved(before, after, opened, minutesNow(), language) || atBenchWords.nothingMoved
+    this.#movedBy = movedBy(before, after)
+    if (this.#isAnswer)
+      void this.updateComplete.then(() =>
+        this.renderRoot.querySelector('.answer')?.scrollIntoView({ block: 'nearest' }),
+      )
   }
 
   #name({ event, act }: Todo): string {
@@ -171,7 +183,8 @@ export class TbBench extends BaseElement {
   }
 
   /** Makes an edit and goes back to what is next. */
-  #do(edit: Edit, stay = false): void {
+  #do(edit: Edit, stay = false, isAnswer = false): void {
+    this.#isAnswer = isAnswer
     this.#before = this.#now?.todos
     const refusal = askEdit(this, edit)
     if (refusal) {
@@ -181,8 +194,21 @@ export class TbBench extends BaseElement {
   }
 
   /** An edit that a part of the bench asks for. */
-  #asked = ({ detail }: CustomEvent<(workbook: Workbook, where: AtBench) => ReturnType<Edit>>): void =>
-    this.#do(workbook => detail(workbook, this.#where()), true)
+  #asked = ({ detail: { edit, begins } }: CustomEvent<AskedOfBench>): void => {
+    const questions = begins ? this.#questions(begins) : []
+    this.#ask(questions, () => this.#do(workbook => edit(workbook, this.#where()), true))
+  }
+
+  #questions(todo: Todo, lines?: readonly string[]): Question[] {
+    return questionsBefore(this.#sheet!, this.#now!, this.#happened!, todo, minutesNow(), lines)
+  }
+
+  /** Does something once every question before it is answered. */
+  #ask([first, ...more]: readonly Question[], run: () => void): void {
+    if (!first) return run()
+    const goOn = { words: first.goOn, run: () => this.#ask(more, run) }
+    void this.renderRoot.querySelector('tb-bench-choices')!.ask(first.words, [goOn], atBenchWords.backToBench)
+  }
 
   override render() {
     const bench = this.#bench
@@ -191,19 +217,20 @@ export class TbBench extends BaseElement {
     const { numbers, readOnly } = this
     const shown =
       now?.todos.find(({ key }) => key === this.chosen) ?? (this.#isFinished ? undefined : now?.current)
+    const notices = this.#sheet && this.#said(shown)
     return html`<main @tb-at-bench=${this.#asked}>
       <div class="one">
       <header>
         <a class="back" href=${bench.isDay ? `#days/${bench.day.id}` : `#${bench.formulas[0]?.id ?? ''}`}>${bench.name}</a>
-        <time>${this.#clock(minutesNow())}</time>
+        <time>${clockCut(minutesNow(), bench.day.zone)}</time>
       </header>
       ${readOnly ? html`<p class="note">${atBenchWords.readOnly}</p>` : nothing}
-      ${this.#standing()}
+      ${notices?.above ?? nothing}
       ${
         !this.#sheet
           ? html`<p class="note">${atBenchWords.looking}</p>`
           : shown
-            ? this.#todo(shown)
+            ? this.#todo(shown, notices!.beside)
             : this.#end(bench, now)
       }
       ${
@@ -226,6 +253,7 @@ export class TbBench extends BaseElement {
               clock: instant => this.#clock(instant),
               name: todo => this.#name(todo),
               look: key => this.#look(key),
+              moved: this.moved ? this.#movedBy : new Map(),
               day: instant => this.#weekday(instant),
             })}
             ${
@@ -250,32 +278,26 @@ export class TbBench extends BaseElement {
   }
 
   /** What moved, and what cannot be in its time any more. */
-  #standing(): TemplateResult {
+  #said(todo: Todo | undefined) {
     const { opened } = this.#planner.state
     const late = opened?.plan ? whatDoesNotFit(opened, minutesNow(), this.numbers.language) : []
-    return benchNotices(this.moved, opened && !opened.plan && opened.conflict ? [atBenchWords.noTimes] : late)
+    const said = opened && !opened.plan && opened.conflict ? [atBenchWords.noTimes] : late
+    const isBegun = todo !== undefined && isBegunAt(this.#bench!.bakes, todo)
+    return this.#notices.of(todo?.key ?? '', isBegun, this.moved, said, this.#isAnswer)
   }
 
-  #todo(todo: Todo): TemplateResult {
-    const { event, act, done } = todo
+  #todo(todo: Todo, beside: TemplateResult): TemplateResult {
+    const { act, done } = todo
     const sheet = this.#sheet!
-    const of = [
-      sheet.breads.length > 1 || this.#bench!.isDay
-        ? breadOf(sheet, todo) || sheet.breads[0]?.formula.name
-        : '',
-      event.stageName,
-    ]
     const then = thenOf(sheet, todo)
-    const about = [
-      piecesSaid(sheet, event, this.numbers),
-      then ? atBenchWords.follows(eventWords(then), lengthText(then.until - then.from)) : '',
-    ]
+    const { zone } = this.#bench!.day
+    const { of, about } = aboutSaid(sheet, todo, this.numbers, this.#bench!.isDay)
     return html`<section class="todo" aria-labelledby="what" data-key=${todo.key}>
-      <p class="of">${of.filter(Boolean).join(', ')}</p>
+      <p class="of">${of}</p>
       <h1 id="what">${todoName(todo)}</h1>
-      <p class="when">${this.#when(todo)}</p>
-      <p class="about">${about.filter(Boolean).join(' · ')}</p>
-      ${event.step.note.trim() ? html`<p class="hint">${event.step.note}</p>` : nothing}
+      <p class="when">${whenSaid(todo, minutesNow(), zone)}</p>
+      <p class="about">${about}</p>
+      ${hintsOf(sheet, this.#happened!, todo).map(hint => html`<p class="hint">${hint}</p>`)}
       <tb-bench-weighing
         .sheet=${sheet}
         .todo=${todo}
@@ -291,38 +313,19 @@ export class TbBench extends BaseElement {
         ?readOnly=${this.readOnly}
       ></tb-bench-measures>
       ${this.readOnly ? nothing : this.#buttons(todo, act === 'do' && then ? eventWords(then) : '')}
+      ${beside}
     </section>`
   }
 
-  #when({ due, begun, done }: Todo): string {
-    const now = minutesNow()
-    if (done !== undefined) return atBenchWords.due(this.#clock(done))
-    if (begun !== undefined) return atBenchWords.begun(this.#clock(begun))
-    const off = due - now
-    if (Math.abs(off) <= isPast) return atBenchWords.dueNow
-    return off > 0 ? atBenchWords.dueIn(this.#clock(due), off) : atBenchWords.overdue(this.#clock(due), -off)
-  }
-
   #buttons(todo: Todo, then: string): TemplateResult {
-    const { act, begun, done } = todo
     const name = todoName(todo)
-    const isOther = todo !== this.#now?.current
-    const toNext = isOther
-      ? html`<button class="lined" @click=${() => this.#look('')}>${atBenchWords.back2}</button>`
-      : nothing
-    if (done !== undefined)
-      return html`<div class="go">
-        <button class="lined wide" @click=${() => this.#do(w => noteNotDone(w, this.#where(), todo, name))}>${atBenchWords.notDone(name)}</button>
-        ${toNext}
-      </div>`
-    return html`<div class="go">
-      <button class="main wide" @click=${() => this.#done(todo, minutesNow())}>
-        ${act === 'do' ? atBenchWords.done(then) : atBenchWords.act[act]}
-      </button>
-      <button class="lined" @click=${() => this.#later(todo)}>${begun === undefined ? atBenchWords.putOff : atBenchWords.longer}</button>
-      <button class="lined" @click=${() => this.#earlier(todo)}>${atBenchWords.at}</button>
-      ${toNext}
-    </div>`
+    return benchButtons(todo, then, {
+      done: () => this.#done(todo, minutesNow()),
+      notDone: () => this.#do(workbook => noteNotDone(workbook, this.#where(), todo, name)),
+      later: () => this.#later(todo),
+      earlier: () => this.#earlier(todo),
+      next: todo === this.#now?.current ? undefined : () => this.#look(''),
+    })
   }
 
   #look(key: string): void {
@@ -334,14 +337,18 @@ export class TbBench extends BaseElement {
   #done(todo: Todo, at: number): void {
     const name = todoName(todo)
     const from = beginningOf(todo, at, this.#happened!)
-    this.#do(workbook => noteDone(workbook, this.#where(), todo, { name, at, from }))
-    scrollTo({ top: 0 })
+    const { lines } = weighingList(this.#sheet!, todo, this.#bench!.bakes)
+    const left = lines.filter(({ weighed }) => !weighed).map(({ ingredient }) => ingredient)
+    this.#ask(this.#questions(todo, left), () => {
+      this.#do(workbook => noteDone(workbook, this.#where(), todo, { name, at, from }))
+      scrollTo({ top: 0 })
+    })
   }
 
   #later(todo: Todo): void {
     const name = todoName(todo)
     const until = (instant: number) =>
-      this.#do(workbook => putOff(workbook, this.#where(), todo, name, instant))
+      this.#do(workbook => putOff(workbook, this.#where(), todo, name, instant), true, true)
     const from = Math.max(minutesNow(), todo.begun === undefined ? todo.due : todo.event.until)
     const title = todo.begun === undefined ? atBenchWords.putOffTitle : atBenchWords.longerTitle
     this.#choose(title(name), laterChoices(this.#times(from, until)))

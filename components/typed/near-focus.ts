@@ -54,6 +54,7 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
     const before = had
     if (!before) return
     await afterPaint()
+    if (before.isConnected && takesFocus(before)) return // it was left, not lost
     if (had !== before || !document.hasFocus() || focused() !== document.body) return
     had = undefined
     giveOn()

@@ -118,7 +118,11 @@ export function atTheBench() {
           weighing?.querySelector('.tick[aria-checked=false]')
         )
         const main = /** @type {HTMLElement | null | undefined} */ (bench?.querySelector('.go .main'))
-        if (line && !skip) line.click()
+        const asked = /** @type {HTMLElement | null | undefined} */ (
+          shadow(bench?.querySelector('tb-bench-choices'))?.querySelector('dialog[open] button')
+        )
+        if (asked) asked.click()
+        else if (line && !skip) line.click()
         else if (main) main.click()
         else line?.click()
       }, wish === 0)

@@ -1,10 +1,11 @@
+import { toldApart } from '../../components/bakes/bake-chart'
 import '../../components/bakes/tb-bake'
 import '../../components/bakes/tb-bakes-of'
 import type { Bake } from '../../src/day/bench/bake'
 import { bakesIn } from '../../src/day/bench/bake-data'
 import type { Unread } from '../../src/dough/document/workbook'
 import { larderWith } from '../../src/dough/larder/usual-larder'
-import { equal, match, ok, waitUntil } from '../assert'
+import { deepEqual, equal, match, ok, waitUntil } from '../assert'
 import { workedWheat } from '../day/worked-bread'
 import { itOnce } from '../once'
 import { Around, dressPage, english, passesAxeInBoth, textOf } from './mount'
@@ -73,6 +74,13 @@ describe('Bakes of a bread', () => {
     equal(rows.length, 3)
     match(rows[0]!, /December 16, 8:00 4 h 20$/)
     match(textOf(find('svg ~ p')), /middle is 4 h.*3 h 36 to 4 h 24/) // of three the range is a tenth either way
+  })
+
+  it('no two numbers beside an axis read the same', () => {
+    deepEqual(
+      toldApart([0.001, 0.004, 0.008, 0.012], value => value.toFixed(2)),
+      [0.001, 0.008],
+    )
   })
 
   itOnce('the page of all and the page of one pass axe', async () => {

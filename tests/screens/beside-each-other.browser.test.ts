@@ -124,7 +124,7 @@ describe('Two formulas beside each other', () => {
     opened.find('#right').focus()
     await press('End')
     await waitUntil(() => chosen()[1] === 'before', 'the same is on both sides')
-    match(textOf(opened.find('.verdict')), /The same formula stands on both sides/)
+    match(textOf(opened.find('.verdict')), /The same formula is on both sides/)
     deepEqual(rows(), [])
   })
 
@@ -151,7 +151,7 @@ describe('Two formulas beside each other', () => {
       textOf(opened.find('.told')),
       /Mill wheat is as it was in before, with its amount to make, holds, jottings and notes from then\. Undo takes it back/,
     )
-    match(textOf(opened.find('.verdict')), /the same in every reading, every line and all else/)
+    match(textOf(opened.find('.verdict')), /the same in every reading, every line and everything else/)
     equal(opened.around.history.undoLabel, 'Bring back before')
     await press('Escape')
     await opened.whenClosed()

@@ -89,7 +89,7 @@ describe('Allergens and cautions', () => {
 
   it('says which list it is and that it can be changed, until one is chosen', async () => {
     await show(buns())
-    match(textOf(all('.guessed')[0]), /this is the .* allergens of .*\. Choose another above\./)
+    match(textOf(all('.guessed')[0]), /this is the .* allergens of .*\. You can choose another above\./)
     list().focus()
     await press('ArrowDown')
     await waitUntil(() => all('.guessed').length === 0, 'it is said no more')

@@ -72,7 +72,7 @@ const notRead: readonly (readonly [label: string | RegExp, text: string, why: st
   [/^Minutes Oven takes to heat/, 'long', 'Write minutes, like 15, or 1 h 30.'],
   [/^Pieces of Mill wheat/, 'some', 'Write how many pieces, like 6.'],
   [/^Weight of a piece/, '-3', 'Write a weight above 0, like 900 or 1.2 kg.'],
-  [/^Part by which/, '120', 'Write a percentage from 0 to below 100.'],
+  [/^How far a wait/, '120', 'Write a percentage from 0 to below 100.'],
 ]
 
 describe('What a day is', () => {
@@ -210,9 +210,9 @@ describe('What a day is', () => {
 
   it('moves waits of one time by what the workbook says', async () => {
     show()
-    await open.enter(/^Part by which/, '20')
+    await open.enter(/^How far a wait/, '20')
     equal(open.around.history.workbook.leeway, 0.2)
-    await open.enter(/^Part by which/, '15')
+    await open.enter(/^How far a wait/, '15')
     equal(open.around.history.workbook.leeway, undefined)
   })
 })

@@ -157,7 +157,7 @@ describe('The water of a day', () => {
       ['Tap', '20'],
     ] as const)
       await enter(what, text)
-    equal(ways().split(' by heat')[0], '14.1 °C')
+    equal(ways().split(' for the water')[0], '14.1 °C')
     const ice = () => textOf(root().querySelector('.ice')).replaceAll(' ', ' ')
     equal(ice(), 'From a tap of 20 °C: 38.7 g of it as ice, 611 g of water.')
     equal(saturday.day.tap, 20)

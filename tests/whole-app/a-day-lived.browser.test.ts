@@ -2,6 +2,8 @@ import { equal, match, ok, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
 import { OpenApp } from './app.js'
 
+// In a page of its own: its frames come with a clock that others do not have, and two of them have the focus in turn.
+
 type Page = Window & typeof globalThis
 
 const text = (element: Element | undefined | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
@@ -144,7 +146,7 @@ describe('A day that is lived through at the bench', () => {
     const other = await OpenApp.open(database, { page: '/lacking/nothing-of-it/index.html?offline=no&' })
     try {
       other.frame.contentWindow!.location.hash = app.frame.contentWindow!.location.hash
-      await other.find('.note', /^Another tab leads/)
+      await other.find('.note', /in another tab/)
       equal(done(other).join(), done().join())
       other.frame.style.visibility = 'hidden'
       app.frame.contentWindow!.focus()

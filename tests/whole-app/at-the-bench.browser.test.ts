@@ -32,13 +32,27 @@ describe('At the bench, on a phone', () => {
       button => button.getBoundingClientRect().height < 55.9,
     )
     equal(small.map(text).join(' | '), '')
+    // A figure is 0.7 of its letters' size, or a little more.
     for (const weight of app.all('.tick strong'))
-      ok(Number.parseFloat(getComputedStyle(weight).fontSize) >= 40, text(weight))
+      ok(Number.parseFloat(getComputedStyle(weight).fontSize) * 0.7 >= 40, text(weight))
+    for (const bowl of app.all('.running b'))
+      ok(Number.parseFloat(getComputedStyle(bowl).fontSize) >= 28, text(bowl))
+    for (const box of app.all('.box')) ok(box.getBoundingClientRect().width >= 56, 'its box')
+    match(text(app.maybe('.water')), /^at \d+(\.\d)?\s°C/)
   })
 
   it('a line is ticked off with one press, and is there after a reload', async () => {
+    const tops = () =>
+      ticks()
+        .map(tick => tick.getBoundingClientRect().top - ticks()[0]!.getBoundingClientRect().top)
+        .join()
+    const above = () => ticks()[0]!.getBoundingClientRect().top + app.frame.contentWindow!.scrollY
+    const [before, from] = [tops(), above()]
     await app.click('.tick')
     await waitUntil(() => isTicked(ticks()[0]), 'the first line is ticked off')
+    await app.find('.answer p')
+    equal(tops(), before) // no row moves from under the finger
+    equal(above(), from)
     await app.reload()
     await waitUntil(() => isTicked(ticks()[0]), 'it still is')
     match(text(await app.find('.when')), /begun at/)
@@ -46,6 +60,7 @@ describe('At the bench, on a phone', () => {
 
   it('another weight that went in is typed on the number pad', async () => {
     await app.click('button.other')
+    await app.click('dialog button', 'Ripe starter')
     await type('77')
     await press('Enter')
     await waitUntil(() => /77\s*g/.test(text(ticks()[0])), 'it is what went in')
@@ -65,11 +80,17 @@ describe('At the bench, on a phone', () => {
   it('done goes on to what is next, and says what moved; undo takes it back', async () => {
     const first = heading()
     await app.click('.go .main')
+    await app.find('dialog h2', /^Not ticked yet: .*Water/)
+    await app.click('dialog button', 'Back')
+    equal(heading(), first)
+    await app.click('.go .main')
+    await app.click('dialog button', 'Done anyway')
     await waitUntil(() => heading() !== first || app.maybe('.moved'), 'it goes on')
     await app.find('.status :is(p, summary)')
     await app.click('button.undo', /Undo: Done/)
     await waitUntil(() => heading() === first, 'it is to be done again')
     await app.click('.go .main')
+    await app.click('dialog button', 'Done anyway')
     await app.find('.list.done button', new RegExp(first))
   })
 
@@ -85,7 +106,10 @@ describe('At the bench, on a phone', () => {
   it('putting it off by ten minutes moves what follows', async () => {
     await app.click('.go button', 'Later')
     await app.click('button', /^10 min$/)
-    await app.find('.moved', /later|Nothing else moved/)
+    const answer = await app.find('.answer .moved', /later|Nothing else moved/)
+    const { top, bottom } = answer.getBoundingClientRect()
+    ok(top >= 0 && bottom <= 844, 'the answer is in sight')
+    if (/later/.test(text(answer))) await app.find('.list .by', /later/)
   })
 
   it('finished, it is a bake with what went in, that can be said more of and kept as a state', async () => {
@@ -104,7 +128,7 @@ describe('At the bench, on a phone', () => {
     const before = water()
     await app.click('button', /^Take .* for the rise in mixing/)
     await waitUntil(() => water() !== before, 'the water is another')
-    await app.find('p', /That is what it says/)
+    await app.find('p', /It says so already/)
   })
 
   it('its bakes are drawn, with the figures as a table', async () => {
@@ -137,6 +161,7 @@ describe('At the bench, on a phone', () => {
   it('deleted for good, it is not there any more', async () => {
     app.frame.contentWindow!.location.hash = '#bench'
     await app.click('a', /^Mill wheat/)
+    await waitUntil(() => !app.maybe('.toast'), 'no sentence lies over the foot of the page')
     await app.click('button', 'Delete this bake')
     await app.find('span', /This cannot be undone/)
     await app.click('button', 'Delete this bake')

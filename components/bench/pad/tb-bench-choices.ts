@@ -16,15 +16,18 @@ export class TbBenchChoices extends BaseElement {
   static override properties = {
     heading: { state: true },
     choices: { state: true },
+    back: { state: true },
   }
 
   declare private heading: string
   declare private choices: readonly Choice[]
+  declare private back: string // what the button says that chooses nothing
 
   constructor() {
     super()
     this.heading = ''
     this.choices = []
+    this.back = padWords.cancel
   }
 
   /** The number pad that lies over them. */
@@ -32,7 +35,8 @@ export class TbBenchChoices extends BaseElement {
     return this.renderRoot.querySelector('tb-number-pad')!
   }
 
-  async ask(heading: string, choices: readonly Choice[]): Promise<void> {
+  async ask(heading: string, choices: readonly Choice[], back: string = padWords.cancel): Promise<void> {
+    this.back = back
     this.heading = heading
     this.choices = choices
     await this.updateComplete
@@ -54,7 +58,7 @@ export class TbBenchChoices extends BaseElement {
             >${words}</button>`,
           )}
         </div>
-        ${this.choices.length ? html`<button class="cancel" @click=${this.#close}>${padWords.cancel}</button>` : nothing}
+        ${this.choices.length ? html`<button class="cancel" @click=${this.#close}>${this.back}</button>` : nothing}
       </dialog>
       <tb-number-pad .numbers=${this.numbers}></tb-number-pad>`
   }
@@ -68,12 +72,12 @@ export class TbBenchChoices extends BaseElement {
     css`
     h2 {
       margin: 0 0 12px;
-      font-size: var(--size-text);
+      font-size: var(--size-lead);
       font-weight: 600;
     }
     div {
       display: grid;
-      grid-template-columns: repeat(3, 1fr);
+      grid-template-columns: repeat(auto-fit, minmax(96px, 1fr));
       gap: 10px;
     }
     button {

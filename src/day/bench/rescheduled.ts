@@ -25,6 +25,17 @@ function clockBeside(instant: number, beside: number, zone: string, language: st
   return date === localOf(beside, zone).date ? clock : onWeekday(clock, weekdayText(date, language))
 }
 
+/** By how many minutes each thing still to be done moved, by its key. */
+export function movedBy(before: readonly Todo[], after: readonly Todo[]): Map<string, number> {
+  const was = new Map(before.map(todo => [todo.key, todo.due]))
+  return new Map(
+    after.flatMap(({ key, due, done }) => {
+      const by = due - (was.get(key) ?? due)
+      return done === undefined && Math.abs(by) > isOther ? [[key, by] as const] : []
+    }),
+  )
+}
+
 /** What moved of what is still to be done, in one sentence; '' where nothing did. */
 export function whatMoved(
   before: readonly Todo[],
@@ -33,11 +44,10 @@ export function whatMoved(
   now = after[0]?.due ?? 0,
   language = 'en',
 ): string {
-  const was = new Map(before.map(todo => [todo.key, todo.due]))
+  const all = movedBy(before, after)
   const moved = after.flatMap(todo => {
-    const due = was.get(todo.key)
-    const by = due === undefined || todo.done !== undefined ? 0 : todo.due - due
-    return Math.abs(by) > isOther ? [{ todo, by }] : []
+    const by = all.get(todo.key)
+    return by === undefined ? [] : [{ todo, by }]
   })
   const [first, ...more] = moved
   if (!first) return ''

@@ -1,9 +1,10 @@
 import '../../dough/weighed/weighed-batch.js'
 import { isPerishable } from '../../dough/about/allergens.js'
-import { type Line, sameName } from '../../dough/document/formula.js'
+import { type Line, type Stage, sameName } from '../../dough/document/formula.js'
 import { weigh } from '../../dough/weighed/weighing.js'
 import { stepsOf } from '../method/stage-steps.js'
 import { stepName } from '../method/words.js'
+import { mixingsOf } from '../mixing/day-mixings.js'
 import type { DaySheet } from '../plan/open-day.js'
 import type { Bake, BakeWeight } from './bake.js'
 import type { Todo } from './todos.js'
@@ -20,6 +21,13 @@ export interface BenchLine {
   readonly note: string
   readonly isFlour: boolean
   readonly isPerishable: boolean
+  readonly water: PlannedWater | undefined // how warm the day's plan wants it; undefined: it does not say
+}
+
+/** How warm water is to be, °C, and how much of it is ice where the tap is too warm, grams. */
+export interface PlannedWater {
+  readonly celsius: number
+  readonly ice: number | undefined
 }
 
 /** What of an ingredient goes in at a later step. */
@@ -33,10 +41,11 @@ export interface WeighingList {
   readonly lines: readonly BenchLine[]
   readonly held: readonly (HeldBack & { readonly ingredient: string })[] // of its stage, all that goes in later
   readonly total: number | undefined // in the bowl at the end, with the bowl itself where that is on the scale
+  readonly isOnDough: boolean // the bowl holds already what earlier steps put in
   readonly tare: number | undefined // grams of the bowl that was not taken off the scale; undefined: it was
 }
 
-const nothing: WeighingList = { lines: [], held: [], total: 0, tare: undefined }
+const nothing: WeighingList = { lines: [], held: [], total: 0, isOnDough: false, tare: undefined }
 
 /** The weighing list of a step, with what is ticked off of it. */
 export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: readonly Bake[]): WeighingList {
@@ -51,6 +60,7 @@ export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: reado
   const weighed = first?.weighed ?? []
   const stage = figures.formula.stages.find(({ id }) => id === event.stage)!
   const held = heldBack(sheet, event, stage.lines)
+  const water = plannedWater(sheet, event)
   const bare = list.map(({ ingredient, grams, lines, note }, i) => {
     const line = lines[0]!
     const own = breads.length === 1 ? figures.weighed(line) : undefined
@@ -66,6 +76,7 @@ export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: reado
       note,
       isFlour: is === 'flour' || is === 'starter',
       isPerishable: isPerishable(figures.larder.find(ingredient)),
+      water: is === 'water' && !water?.notOf.has(line) ? water : undefined,
     }
   })
   const order = weighed.filter(one => one.moment === begins)
@@ -81,7 +92,30 @@ export function weighingList(sheet: DaySheet, { event, act }: Todo, bakes: reado
     sum = sum === undefined || grams === undefined ? undefined : sum + grams
     running.set(line.line, sum)
   }
-  return { lines: bare.map(line => ({ ...line, bowl: running.get(line.line) })), held, total: sum, tare }
+  return {
+    lines: bare.map(line => ({ ...line, bowl: running.get(line.line) })),
+    held,
+    total: sum,
+    isOnDough: isOnDough(stage, event),
+    tare,
+  }
+}
+
+/** Whether something went in at an earlier step of the stage. */
+function isOnDough(stage: Stage, { step }: Todo['event']): boolean {
+  const steps = stepsOf(stage, 0)
+  const at = steps.findIndex(plan => plan.step.id === step.id)
+  return steps.slice(0, at).some(({ lines }) => lines.length > 0)
+}
+
+/** What the day says of the water that is weighed at a step, by the heat balance of its mixing. */
+function plannedWater(sheet: DaySheet, { stage, step, breads }: Todo['event']) {
+  const mixing = mixingsOf(sheet.day, id => sheet.figures(id)).find(
+    one => one.stage === stage && one.breads.some(id => breads.includes(id)),
+  )?.mixing
+  if (mixing?.liquid !== 'water' || mixing.step !== step.id) return undefined
+  const notOf = new Set(mixing.parts.map(part => part.line)) // boiling water is one of the things mixed
+  return { celsius: mixing.celsius, ice: mixing.ice?.ice, notOf }
 }
 
 /** What goes in at later steps of a stage. */

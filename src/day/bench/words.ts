@@ -25,7 +25,8 @@ export function todoName({ event, act }: Pick<Todo, 'event' | 'act'>, bread = ''
 
 export const onWeekday = (clock: string, weekday: string): string => `${clock} on ${weekday}`
 
-const later = (by: number): string =>
+/** `12 min later`. */
+export const movedByText = (by: number): string =>
   `${lengthText(Math.round(Math.abs(by)))} ${by > 0 ? 'later' : 'earlier'}`
 
 /** `Divide is at 18:42 now, 12 min later; 3 more move, by at most 12 min.` */
@@ -40,7 +41,7 @@ export function movedSaid(moved: {
   const rest = more
     ? `; ${more} more ${more === 1 ? 'moves' : 'move'}, by at most ${lengthText(Math.round(most))}`
     : ''
-  return `${name} is at ${clock} now, ${later(by)}${rest}.`
+  return `${name} is at ${clock} now, ${movedByText(by)}${rest}.`
 }
 
 /** A bread that is done after its time. */
