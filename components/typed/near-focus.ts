@@ -23,6 +23,9 @@ const takesFocus = (element: Element): element is HTMLElement =>
   (element.tabIndex >= 0 || element.matches(headings)) &&
   element.checkVisibility({ visibilityProperty: true })
 
+/** Whether the focus that was there could still be. */
+const isThere = (element: Element): boolean => element.isConnected && takesFocus(element)
+
 /** The first element within that takes the focus, through all shadow roots. */
 function firstIn(element: Element): HTMLElement | undefined {
   if (element instanceof HTMLElement && (element.hidden || element.inert)) return undefined
@@ -54,8 +57,7 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
     const before = had
     if (!before) return
     await afterPaint()
-    if (before.isConnected && takesFocus(before)) return // it was left, not lost
-    if (had !== before || !document.hasFocus() || focused() !== document.body) return
+    if (isThere(before) || had !== before || !document.hasFocus() || focused() !== document.body) return
     had = undefined
     giveOn()
   }
@@ -78,9 +80,12 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
   const changes = new MutationObserver(() => void look())
 
   /** Remembers what has the focus and what is around it, as it stands now. */
-  const note = (): void => {
+  const note = ({ type }: Event): void => {
     const at = focused()
-    if (!at || at === document.body) return
+    if (!at || at === document.body) {
+      if (type === 'click' || (had && isThere(had))) had = undefined // it was left
+      return
+    }
     had = at
     changes.disconnect()
     const path = []
