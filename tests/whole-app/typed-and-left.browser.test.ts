@@ -92,7 +92,7 @@ describe('What was typed and not entered', () => {
       await app.reload()
       const again = await field(name)
       await waitUntil(() => again.value === text, `${kind} has ${text} again, not ${again.value}`)
-      const label = await app.find('p', /is in its field again/)
+      const label = await app.find('p', /is back in its field/)
       equal(label.textContent!.split(';').length, 1, 'nothing is left of the field before')
       await waitUntil(() => app.focused === again, 'it has the focus')
       await press('Escape')
@@ -161,7 +161,7 @@ describe('What was typed and not entered in a day', () => {
       const again = await field(label)
       await waitUntil(() => again.value === text, `${label} has ${text} again, not ${again.value}`)
     }
-    await app.find('p', /is in its field again: /)
+    await app.find('p', /is back in its field: /)
   })
 
   itOnce('is told on the sheet, with the way to it', async () => {
