@@ -9,7 +9,7 @@ export const clockCut = (instant: number, zone: string): string =>
 /** `12:05` of minutes that are left, `1 h 05` from an hour on; `over for 5 min` where they are past. */
 export function timerText(left: number): string {
   if (left <= 0) return left > -1 ? timerWords.overNow : timerWords.over(lengthText(Math.floor(-left)))
-  const seconds = Math.ceil(left * 60)
+  const seconds = Math.ceil(left * 60 - 0.5) // an end is kept to the second: 7 min begin with 7:00
   return left >= 60
     ? lengthText(Math.ceil(left))
     : `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`
