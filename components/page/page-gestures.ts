@@ -14,8 +14,9 @@ export interface PageGestures {
   readonly lost: () => void // what lay over the page or above it is gone, and nothing has the focus
 }
 
-const ownsText = (target: EventTarget): boolean =>
-  target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable], dialog')
+const textFields =
+  'input:not([type=checkbox], [type=radio], [type=file]), textarea, select, [contenteditable], dialog'
+const ownsText = (target: EventTarget): boolean => target instanceof HTMLElement && target.matches(textFields)
 
 /** Whether an event happens where text is being edited, or in a dialog: there the page keeps out. */
 const inText = (event: Event): boolean => event.composedPath().some(ownsText)
