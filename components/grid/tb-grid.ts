@@ -99,7 +99,14 @@ export class TbGrid extends LitElement implements GridElement {
 
   protected override firstUpdated(): void {
     this.#measure()
-    void fetchWhenIdle(() => Promise.all([fetchSpoken(), fetchRareCells(), this.#context.fetchFurther()]))
+    void fetchWhenIdle(() =>
+      Promise.all([
+        fetchSpoken(),
+        fetchRareCells(),
+        this.#context.fetchFurther(),
+        this.#context.session.fetchNames(),
+      ]),
+    )
   }
 
   // Not the grid itself: its height follows from what is measured here, and the observer would see that.

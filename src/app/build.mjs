@@ -73,7 +73,10 @@ const leanText = {
           .replace(/\/\*[\s\S]*?\*\//g, '')
           .replace(/\s+/g, ' ')
           .replace(/ ?([{};]) ?/g, '$1')
-          .replace(/([a-z]): /g, '$1:'),
+          .replace(/;}/g, '}')
+          .replace(/([a-z]): /g, '$1:')
+          .replace(/, /g, ',')
+          .replace(/\b0(\.\d)/g, '$1'),
       )
       return { contents: contents.replace(/\n\s+/g, '\n'), loader: 'ts' }
     })

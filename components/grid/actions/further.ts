@@ -7,6 +7,7 @@ import '../offers/tb-offers.js'
 import { furtherStyles } from '../styles/further-styles.js'
 import type { Row } from '../table/table.js'
 import { RowMenu } from './menu.js'
+import { MenuCommands } from './menu-commands.js'
 import { menuName } from './menu-words.js'
 import { actionsFor } from './row-actions.js'
 import type { ActionsContext, Further } from './row-commands.js'
@@ -16,6 +17,7 @@ export class FurtherActions implements Further {
   readonly blocks: Blocks
   readonly menu: RowMenu
   readonly touchKeys: TouchKeys
+  #commands: MenuCommands
   #context: ActionsContext
 
   constructor(context: ActionsContext) {
@@ -23,6 +25,7 @@ export class FurtherActions implements Further {
     context.grid.shadowRoot?.adoptedStyleSheets.push(furtherStyles.styleSheet!)
     this.blocks = new Blocks(context)
     this.menu = new RowMenu(context)
+    this.#commands = new MenuCommands(context)
     this.touchKeys = new TouchKeys(context)
     if (context.grid.isConnected) this.touchKeys.connect()
   }
@@ -32,7 +35,7 @@ export class FurtherActions implements Further {
   }
 
   openMenu(row: Row, by: HTMLElement): void {
-    const { selection, rowCommands } = this.#context
-    this.menu.open(menuName(rowName(row)), actionsFor(row, selection.cell.column, rowCommands), by)
+    const { selection } = this.#context
+    this.menu.open(menuName(rowName(row)), actionsFor(row, selection.cell.column, this.#commands), by)
   }
 }

@@ -2,14 +2,14 @@ import { sameName } from '../../../src/dough/document/formula.js'
 import { moveLine, releaseHold } from '../../../src/dough/edits/edits.js'
 import { markBase, removeLines } from '../../../src/dough/edits/fetched/row-edits.js'
 import { homeOf, type LineRow } from '../table/table.js'
-import type { Action } from './action.js'
+import type { Action } from './menu.js'
+import type { MenuCommands } from './menu-commands.js'
 import { labels, releaseLabel, startersName } from './menu-words.js'
-import type { RowCommands } from './row-commands.js'
 
 /** What can be done with a line, and what can be asked of it. */
 export function lineActions(
   row: LineRow,
-  commands: RowCommands,
+  commands: MenuCommands,
   asked: readonly Action[],
 ): readonly Action[] {
   const { formula } = commands
@@ -47,7 +47,7 @@ export function lineActions(
   return actions
 }
 
-function releasing(row: LineRow, commands: RowCommands): readonly Action[] {
+function releasing(row: LineRow, commands: MenuCommands): readonly Action[] {
   const { gives } = row.figures
   if (!gives) return []
   const label = releaseLabel(gives, row.line.ingredient)
@@ -56,7 +56,7 @@ function releasing(row: LineRow, commands: RowCommands): readonly Action[] {
   return [{ label, run: release }]
 }
 
-function moving(row: LineRow, commands: RowCommands): readonly Action[] {
+function moving(row: LineRow, commands: MenuCommands): readonly Action[] {
   const { formula } = commands
   const at = { formula: formula.id, stage: row.stage, line: row.key }
   const place = formula.stages.findIndex(s => s.id === row.stage)
@@ -80,7 +80,7 @@ function moving(row: LineRow, commands: RowCommands): readonly Action[] {
 }
 
 /** What is typed in columns for which there is no room here. */
-function typingElsewhere(row: LineRow, commands: RowCommands): readonly Action[] {
+function typingElsewhere(row: LineRow, commands: MenuCommands): readonly Action[] {
   const { columns } = commands
   const away = (column: 'weight' | 'wholeDough') => homeOf(column, columns) !== column
   const actions: Action[] = []
@@ -95,7 +95,7 @@ function typingElsewhere(row: LineRow, commands: RowCommands): readonly Action[]
 }
 
 /** The larder's other starters, each to be taken in the line's place. The edit is fetched when one is chosen. */
-function starters(row: LineRow, commands: RowCommands): readonly Action[] {
+function starters(row: LineRow, commands: MenuCommands): readonly Action[] {
   const { sheet } = commands
   const at = { formula: sheet.formula.id, stage: row.stage, line: row.key }
   return sheet.larder.ingredients

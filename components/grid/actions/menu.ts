@@ -1,7 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { entryBy, openBy } from '../../controls/menu-keys.js'
 import type { TableContext } from '../table/table-context.js'
-import type { Action } from './action.js'
+
+/** One entry of a row's menu. */
+export interface Action {
+  readonly label: string
+  readonly run: () => void
+  readonly keys?: string // that do the same
+  readonly checked?: boolean // one of several ways, and whether it is this one
+  readonly apart?: true // a rule before it
+}
 
 /** The menu of a row, in the browser's top layer; one for the whole grid. */
 export class RowMenu {

@@ -7,7 +7,6 @@ import type { Blocks } from '../blocks/blocks.js'
 import type { EditingContext } from '../editing/session.js'
 import type { TouchKeys } from '../editing/touch-keys.js'
 import { type Column, type LineRow, type Row, type Spot, stageKey } from '../table/table.js'
-import type { Action } from './action.js'
 import type { RowMenu } from './menu.js'
 import { newStageName } from './words.js'
 
@@ -29,15 +28,10 @@ export interface ActionsContext extends EditingContext {
 
 /** What is done to lines and stages whole, and what is asked of them. */
 export class RowCommands {
-  readonly hasClipboard = 'clipboard' in navigator
   #context: ActionsContext
 
   constructor(context: ActionsContext) {
     this.#context = context
-  }
-
-  get formulas(): readonly Formula[] | undefined {
-    return this.#context.grid.formulas
   }
 
   get sheet(): FigureSheet {
@@ -46,10 +40,6 @@ export class RowCommands {
 
   get formula(): Formula {
     return this.sheet.formula
-  }
-
-  get columns(): readonly Column[] {
-    return this.#context.columns
   }
 
   /** Makes the edit and goes to the row; says why if it cannot be. */
@@ -108,26 +98,5 @@ export class RowCommands {
   /** Leaves the grid for the steps of a stage. */
   toMethod(stage: string): void {
     this.#context.grid.dispatchEvent(new CustomEvent('tb-method', { detail: stage }))
-  }
-
-  define(ingredient: string): void {
-    wish(this.#context.grid, { want: 'define', ingredient })
-  }
-
-  /** Opens a menu of other actions where the last one was. */
-  offer(label: string, actions: readonly Action[]): void {
-    const { further, elements, selection, grid } = this.#context
-    further?.menu.open(label, actions, elements.cell(selection.cell) ?? grid)
-  }
-
-  copy(): void {
-    const { selection, further } = this.#context
-    void further?.blocks.write(selection.block ? selection.extent : selection.wholeRow)
-  }
-
-  paste(): void {
-    const { selection, further } = this.#context
-    if (!selection.block) selection.moveTo({ row: selection.active.row, column: 'ingredient' })
-    void further?.blocks.read()
   }
 }

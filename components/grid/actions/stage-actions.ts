@@ -2,14 +2,14 @@ import { keepAsBuild, letBuildGo } from '../../../src/dough/edits/builds/build-e
 import { moveStage } from '../../../src/dough/edits/edits.js'
 import { removeStage, setFerments } from '../../../src/dough/edits/fetched/row-edits.js'
 import type { StageRow } from '../table/table.js'
-import type { Action } from './action.js'
+import type { Action } from './menu.js'
+import type { MenuCommands } from './menu-commands.js'
 import { labels } from './menu-words.js'
-import type { RowCommands } from './row-commands.js'
 
 /** What can be done with a stage, and what can be asked of it. */
 export function stageActions(
   row: StageRow,
-  commands: RowCommands,
+  commands: MenuCommands,
   asked: readonly Action[],
 ): readonly Action[] {
   const { formula } = commands
@@ -62,7 +62,7 @@ export function stageActions(
 }
 
 /** The ways to write the stage anew; the edits are fetched when one is chosen. */
-function writing({ key, stage }: StageRow, commands: RowCommands): readonly Action[] {
+function writing({ key, stage }: StageRow, commands: MenuCommands): readonly Action[] {
   const { sheet } = commands
   const write = (way: 'writeInGrams' | 'writeInPercentages') => async () => {
     const edits = await import('../../../src/dough/edits/fetched/rebase.js')

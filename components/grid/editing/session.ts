@@ -16,7 +16,7 @@ import {
   stageOf,
   takesTyping,
 } from '../table/table.js'
-import { nameAt, namesFor } from './amount-names.js'
+import type * as AmountNames from './amount-names.js'
 import { enterInCell } from './cell-edits.js'
 import { type Choice, choicesFor, knownSpelling } from './choices.js'
 import type { Dispatcher, DispatcherContext } from './dispatcher.js'
@@ -38,6 +38,7 @@ export class EditSession {
   #touched = false // nothing typed, nothing kept
   #begin: 'all' | 'end' | undefined // how the field takes the focus when it is there
   #lineBegun = '' // id of the line the last Tab out of the row for another ingredient began
+  #amountNames: typeof AmountNames | undefined
 
   constructor(context: EditingContext) {
     this.#context = context
@@ -106,16 +107,22 @@ export class EditSession {
     return choicesFor(text, sheet.formula, stageOf(row), names)
   }
 
+  /** Fetches what offers names in amounts; until it is there none are offered. */
+  async fetchNames(): Promise<void> {
+    this.#amountNames ??= await import('./amount-names.js')
+  }
+
   #names(field: Field, row: Row): readonly Choice[] {
-    const typed = nameAt(field.value, field.selectionStart ?? field.value.length)
-    return typed ? namesFor(typed.text, this.#context.grid.sheet, row) : []
+    const known = this.#amountNames
+    const typed = known?.nameAt(field.value, field.selectionStart ?? field.value.length)
+    return known && typed ? known.namesFor(typed.text, this.#context.grid.sheet, row) : []
   }
 
   /** Puts a name where it is being typed; the amount goes on from there. */
   #insertName({ name }: Choice): void {
     const field = this.#context.elements.field
     const caret = field?.selectionStart ?? 0
-    const typed = field && nameAt(field.value, caret)
+    const typed = field && this.#amountNames?.nameAt(field.value, caret)
     if (!field || !typed) return
     field.setSelectionRange(typed.from, caret)
     insertText(field, name)
