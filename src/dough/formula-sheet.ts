@@ -16,7 +16,7 @@ import {
   releaseHold,
 } from './edits/edits.js'
 import { setBatch } from './edits/fetched/batch-edits.js'
-import { refuse } from './edits/words.js'
+import { refuseFetched } from './edits/fetched/fetched-words.js'
 import { cellOf } from './outline/names.js'
 import type { LinePlan, Outline } from './outline/outline.js'
 import { remarksOn } from './remarks/remarks.js'
@@ -105,7 +105,7 @@ class NamedSheet extends WorkedSheet implements FormulaSheet {
       return this.#edit(w => holdReading(w, { ...finalDoughAt(this.formula), line: '' }, reading, value))
     const { stage, ingredient } = gives
     const line = this.#outline.stageNamed(stage)?.lines.find(l => sameName(l.line.ingredient, ingredient))
-    if (!line) refuse({ code: 'noSuchGiver', ingredient, stage })
+    if (!line) refuseFetched({ code: 'noSuchGiver', ingredient, stage })
     this.#edit(w =>
       holdReading(w, { formula, stage: line.stage.stage.id, line: line.line.id }, reading, value),
     )

@@ -2,34 +2,26 @@ import { type Sentences, type Worded, wording } from '../../engine/index.js'
 
 /** Why an edit cannot be. */
 export type EditDiagnostic =
-  | { readonly code: 'formulaGone' | 'stageGone' | 'lineGone' | 'stepGone' | 'stateGone' }
-  | { readonly code: 'formulaWithoutName' | 'stageWithoutName' | 'stateWithoutName' }
+  | { readonly code: 'formulaGone' | 'stageGone' | 'lineGone' }
+  | { readonly code: 'formulaWithoutName' | 'stageWithoutName' }
   | { readonly code: 'stageNameTaken'; readonly name: string }
-  | { readonly code: 'lastStage' }
   | { readonly code: 'stageOfItself'; readonly path: readonly string[] } // each would take the next, the last is the first
-  | { readonly code: 'flourWeightNotAboveZero' | 'keepBackNegative' | 'holdBelowZero' }
+  | { readonly code: 'flourWeightNotAboveZero' | 'holdBelowZero' }
   | { readonly code: 'giverNotInFinalDough' }
-  | { readonly code: 'noSuchGiver'; readonly ingredient: string; readonly stage: string }
   | { readonly code: 'notAShare'; readonly typed: string }
 
 export const editSentences: Sentences<EditDiagnostic> = {
   formulaGone: 'That formula is no longer on the shelf.',
   stageGone: 'That stage is no longer in the formula.',
   lineGone: 'That line is no longer in the formula.',
-  stepGone: 'That step is no longer in the method.',
-  stateGone: 'That state is no longer kept.',
   formulaWithoutName: 'A formula needs a name.',
   stageWithoutName: 'A stage needs a name, so that other stages can take it.',
-  stateWithoutName: 'A state needs a name, such as “before the new flour”.',
   stageNameTaken: ({ name }) => `There is a stage called ${name} already.`,
-  lastStage: 'A formula keeps at least its final dough.',
   stageOfItself: ({ path: [first, ...taken] }) =>
     `${first} would take ${taken.join(', which takes ')}. A stage cannot be made of itself.`,
   flourWeightNotAboveZero: 'The flour weight is a number of grams above 0.',
-  keepBackNegative: 'What is kept back is a number of grams, 0 or more.',
   holdBelowZero: 'A reading is held at a number that is not below 0.',
   giverNotInFinalDough: 'Only a line of the final dough can give.',
-  noSuchGiver: ({ ingredient, stage }) => `There is no ${ingredient} in ${stage} that could give.`,
   notAShare: ({ typed }) =>
     `"${typed}" is not a share of the whole dough: write a percentage of all flour, such as 78.`,
 }
@@ -55,7 +47,6 @@ export const labels = {
   flourWeight: (weight: number) => `Flour weight ${weight} g`,
   add: (name: string) => `Add ${name}`,
   addLine: (name: string) => `Add ${name || 'a line'}`,
-  remove: (name: string) => `Remove ${name}`,
   /** `steps`: those that added a line which they do not any more; '' for one without a name. */
   noLongerAdded: (done: string, steps: readonly string[]) =>
     steps.length ? `${done}; no longer added at ${steps.map(does => does || 'a step').join(', ')}` : done,

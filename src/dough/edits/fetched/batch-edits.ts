@@ -5,8 +5,8 @@ import { isLoss } from '../../document/checks.js'
 import type { Stage } from '../../document/formula.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
 import { formulaIn, type StageAt, stageIn } from '../edit-places.js'
-import { Refusal, refuse } from '../words.js'
-import { fetchedLabels } from './fetched-words.js'
+import { Refusal } from '../words.js'
+import { fetchedLabels, refuseFetched } from './fetched-words.js'
 
 /** Says how much to make. Throws Refusal for an amount that cannot be. */
 export function setBatch(workbook: Workbook, id: string, batch: Batch): Transaction {
@@ -30,7 +30,7 @@ export function setScale(scale: Scale): Transaction {
 export function setKeepBack(workbook: Workbook, at: StageAt, keepBack: KeepBack): Transaction {
   const { keepBack: _before, ...stage } = stageIn(workbook, at)
   if (keepBack !== 'seed' && !(keepBack >= 0 && Number.isFinite(keepBack)))
-    refuse({ code: 'keepBackNegative' })
+    refuseFetched({ code: 'keepBackNegative' })
   const value: Stage = keepBack === 0 ? stage : { ...stage, keepBack }
   return {
     label: fetchedLabels.keepBack(keepBack, stage.name),

@@ -2,22 +2,35 @@ import { type Sentences, wording } from '../../../engine/index.js'
 import type { Batch, KeepBack, Scale } from '../../document/batch.js'
 import { batchWords } from '../../document/batch-words.js'
 import { grams, per100 } from '../../document/words.js'
+import { Refusal } from '../words.js'
 
 /** Why an edit that is fetched cannot be. */
-export interface FetchedEditDiagnostic {
-  readonly code: 'tooManyRenamed'
-}
+export type FetchedEditDiagnostic =
+  | { readonly code: 'stepGone' | 'stateGone' | 'stateWithoutName' | 'lastStage' | 'keepBackNegative' }
+  | { readonly code: 'noSuchGiver'; readonly ingredient: string; readonly stage: string }
+  | { readonly code: 'tooManyRenamed' }
 
 export const fetchedEditSentences: Sentences<FetchedEditDiagnostic> = {
+  stepGone: 'That step is no longer in the method.',
+  stateGone: 'That state is no longer kept.',
+  stateWithoutName: 'A state needs a name, such as “before the new flour”.',
+  lastStage: 'A formula keeps at least its final dough.',
+  keepBackNegative: 'What is kept back is a number of grams, 0 or more.',
+  noSuchGiver: ({ ingredient, stage }) => `There is no ${ingredient} in ${stage} that could give.`,
   tooManyRenamed: 'Too many names that amounts speak of would change at once: do it in several parts.',
 }
 
-export const fetchedEditProblem = wording(fetchedEditSentences)
+const fetchedEditProblem = wording(fetchedEditSentences)
+
+export function refuseFetched(diagnostic: FetchedEditDiagnostic): never {
+  throw new Refusal(fetchedEditProblem(diagnostic))
+}
 
 const counted = (what: string | number): string => (typeof what === 'number' ? `${what} formulas` : what)
 
 /** What the edits are called that a page fetches when it first makes one. */
 export const fetchedLabels = {
+  remove: (name: string) => `Remove ${name}`,
   removeLines: (count: number) => `Remove ${count} lines`,
   ferments: (stage: string, ferments: boolean | undefined) =>
     ferments === undefined

@@ -3,7 +3,7 @@ import type { Jotting } from '../../document/formula.js'
 import type { Change, Transaction, Workbook } from '../../document/workbook.js'
 import { formulaIn } from '../edit-places.js'
 import { wholeName, withNames } from '../renaming.js'
-import { labels, Refusal } from '../words.js'
+import { Refusal } from '../words.js'
 import { fetchedLabels } from './fetched-words.js'
 
 /**
@@ -40,5 +40,8 @@ export function removeJotting(workbook: Workbook, id: string, jotting: string): 
   const gone = all.find(j => j.id === jotting)
   if (!gone) return undefined
   const jottings = all.filter(j => j !== gone)
-  return { label: labels.remove(gone.name), changes: [{ of: 'fields', formula: id, value: { jottings } }] }
+  return {
+    label: fetchedLabels.remove(gone.name),
+    changes: [{ of: 'fields', formula: id, value: { jottings } }],
+  }
 }

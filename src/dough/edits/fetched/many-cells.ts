@@ -12,7 +12,7 @@ import { unitWords } from '../../lexicon/unit-words.js'
 import { formulaIn, type LineAt, putLine } from '../edit-places.js'
 import { enterAmount, enterIngredient, enterNote, pathBack } from '../line-edits.js'
 import { Refusal, refuse } from '../words.js'
-import { fetchedEditProblem } from './fetched-words.js'
+import { refuseFetched } from './fetched-words.js'
 
 const mostLookedThrough = 250_000 // lines, each time one is renamed: a second or so
 
@@ -58,7 +58,7 @@ export function enterCells(
   for (const { stage, line, begun, cells } of lines) {
     if (begun) entering.put(stage, begun)
     for (const one of cells) told(() => entering.enter({ formula, stage, line }, one, decimal))
-    if (entering.isTooMuch) throw new Refusal(fetchedEditProblem({ code: 'tooManyRenamed' }))
+    if (entering.isTooMuch) refuseFetched({ code: 'tooManyRenamed' })
   }
   const changes = entering.changes()
   return changes.length ? { label, changes } : undefined

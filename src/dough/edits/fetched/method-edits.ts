@@ -1,8 +1,7 @@
 import { newId, type Stage, type Step } from '../../document/formula.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
 import { type StageAt, stageIn } from '../edit-places.js'
-import { refuse } from '../words.js'
-import { fetchedLabels } from './fetched-words.js'
+import { fetchedLabels, refuseFetched } from './fetched-words.js'
 
 /** A step by ids. */
 export interface StepAt extends StageAt {
@@ -32,7 +31,7 @@ function stepIn(workbook: Workbook, at: StepAt): { stage: Stage; method: readonl
   const stage = stageIn(workbook, at)
   const method = stage.method ?? []
   const index = method.findIndex(step => step.id === at.step)
-  if (index < 0) refuse({ code: 'stepGone' })
+  if (index < 0) refuseFetched({ code: 'stepGone' })
   return { stage, method, index }
 }
 

@@ -11,8 +11,7 @@ import {
   takeLine,
 } from '../edit-places.js'
 import { withSteps } from '../following-steps.js'
-import { labels, refuse } from '../words.js'
-import { fetchedLabels } from './fetched-words.js'
+import { fetchedLabels, refuseFetched } from './fetched-words.js'
 
 /** Marks a line as what 100 % means in a stage without flour, or takes the mark away. */
 export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Transaction {
@@ -25,7 +24,7 @@ export function markBase(workbook: Workbook, at: LineAt, isBase: boolean): Trans
 export function removeLines(workbook: Workbook, lines: readonly LineAt[]): Transaction {
   const only = lines.length === 1 ? lineIn(workbook, lines[0]!) : undefined
   const edit = {
-    label: only ? labels.remove(named(only)) : fetchedLabels.removeLines(lines.length),
+    label: only ? fetchedLabels.remove(named(only)) : fetchedLabels.removeLines(lines.length),
     changes: lines.map(takeLine),
   }
   return lines[0] ? withSteps(workbook, lines[0].formula, edit) : edit
@@ -35,8 +34,11 @@ export function removeLines(workbook: Workbook, lines: readonly LineAt[]): Trans
 export function removeStage(workbook: Workbook, at: StageAt): Transaction {
   const formula = formulaIn(workbook, at.formula)
   const stage = stageIn(workbook, at)
-  if (formula.stages.length === 1) refuse({ code: 'lastStage' })
-  return { label: labels.remove(stage.name), changes: [{ of: 'stage', formula: at.formula, id: stage.id }] }
+  if (formula.stages.length === 1) refuseFetched({ code: 'lastStage' })
+  return {
+    label: fetchedLabels.remove(stage.name),
+    changes: [{ of: 'stage', formula: at.formula, id: stage.id }],
+  }
 }
 
 /** Says whether a stage ferments; undefined leaves it to what the stage holds. */

@@ -2,14 +2,13 @@ import { type Formula, type KeptState, newId } from '../../document/formula.js'
 import type { Transaction, Workbook } from '../../document/workbook.js'
 import { clearAway } from '../clear-away.js'
 import { formulaIn } from '../edit-places.js'
-import { refuse } from '../words.js'
-import { fetchedLabels } from './fetched-words.js'
+import { fetchedLabels, refuseFetched } from './fetched-words.js'
 
 /** Keeps the formula as it stands under a name, to be read, compared and brought back. `at` is ISO 8601. */
 export function keepState(workbook: Workbook, id: string, name: string, at: string): Transaction {
   const { states = [], group: _group, ...formula } = formulaIn(workbook, id)
   const wanted = name.trim()
-  if (!wanted) refuse({ code: 'stateWithoutName' })
+  if (!wanted) refuseFetched({ code: 'stateWithoutName' })
   const state: KeptState = { id: newId(), name: wanted, keptAt: at, formula }
   return {
     label: fetchedLabels.keepState(wanted),
@@ -20,7 +19,7 @@ export function keepState(workbook: Workbook, id: string, name: string, at: stri
 function stateIn(workbook: Workbook, id: string, state: string): { formula: Formula; state: KeptState } {
   const formula = formulaIn(workbook, id)
   const found = formula.states?.find(s => s.id === state)
-  if (!found) refuse({ code: 'stateGone' })
+  if (!found) refuseFetched({ code: 'stateGone' })
   return { formula, state: found }
 }
 
