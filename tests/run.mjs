@@ -68,7 +68,8 @@ const command = (program, argv) =>
 function sayTimes({ times, busy }) {
   for (const [what, all] of Object.entries({ 'a page kept processors busy': busy, 'a file took': times })) {
     const longest = [...all].sort(([, a], [, b]) => b - a).slice(0, 25)
-    if (longest.length > 0) log(`What ${what}:`)
+    const sum = [...all.values()].reduce((sum, ms) => sum + ms, 0)
+    if (longest.length > 0) log(`What ${what}, of ${(sum / 1000).toFixed(1)} s in all:`)
     for (const [file, ms] of longest) log(`${(ms / 1000).toFixed(1).padStart(6)} s  ${file}`)
   }
 }

@@ -105,6 +105,7 @@ export const chromiumSeats = executablePath => async origin => {
   const browser = await launch({
     executablePath,
     args: [...browserArguments, ...onePage, ...oneAfterTheOther],
+    networkEnabled: false, // nobody asks
     timeout: patience,
   })
   const page = await browser.newPage()

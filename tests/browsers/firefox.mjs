@@ -71,6 +71,7 @@ export const firefoxSeats = executablePath => async () => {
     executablePath,
     args: ['--remote-allow-system-access'],
     extraPrefsFirefox: preferences,
+    networkEnabled: false, // nobody asks; telling of each file costs as much as the page does
     timeout: patience,
   })
   const page = await browser.newPage()
