@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { type StepPlan, stepsOf } from '../../src/day/method/stage-steps.js'
+import { stepInLine } from '../../src/day/method/step-text.js'
 import { isFed, stageOf } from '../../src/day/mixing/fed-build.js'
 import { usualLeeway } from '../../src/dough/document/day.js'
 import type { Stage, Step } from '../../src/dough/document/formula.js'
@@ -207,6 +208,7 @@ export class TbMethod extends FetchedElement {
     const to = this.#where(event.relatedTarget)
     this.#words.close()
     if (!from || from.field === 'kind') return
+    if (from.field === 'does') this.#part(from.stage, from.step)
     if (from.step === fresh && to?.step === fresh && to.stage === from.stage) return
     this.#keep(from.stage, from.step, from.field)
   }
@@ -217,6 +219,17 @@ export class TbMethod extends FetchedElement {
     if (!found) return
     const kind = (event.target as HTMLSelectElement).value as Step['kind']
     this.#ask(workbook => changeStep(workbook, found.at, { kind }))
+  }
+
+  /** A whole step typed as what is done goes into both fields: what it says of its time where that is typed. */
+  #part(stage: string, step: string): void {
+    const [does, text] = [this.#input(stage, step, 'does'), this.#input(stage, step, 'text')]
+    const parts = does && text?.value.trim() === '' ? stepInLine(does.value) : undefined
+    if (!parts) return
+    putInto(does!, parts.does)
+    putInto(text!, parts.text)
+    const found = this.#place(step)
+    if (found) this.#ask(workbook => changeStep(workbook, found.at, parts))
   }
 
   /** Keeps what a field holds; false where a new step is left without what is done. */
@@ -284,6 +297,7 @@ export class TbMethod extends FetchedElement {
   /** Goes on from what is done to its time, from there to the next step. */
   async #enter(stage: string, step: string, field: TextField): Promise<void> {
     if (field === 'does') {
+      this.#part(stage, step)
       if (step !== fresh) this.#keep(stage, step, field)
       return this.#input(stage, step, 'text')?.focus()
     }

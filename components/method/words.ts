@@ -64,7 +64,7 @@ export const methodWords = {
   withoutName: 'Say what is done, such as Mix or Bulk.',
   noTime: 'No time yet: write one, such as 30 min or 3.5–4.5 h.',
   notRead: (text: string) =>
-    `“${text}” is not understood. Write a time (30 min, 3.5–4.5 h), a temperature (at 25 °C), or what goes in (adds Salt).`,
+    `“${text}” is not understood. Write a time (30 min, 3.5–4.5 h, 3 × 5 min every 30 min), a temperature (at 25 °C), or what goes in (adds Salt).`,
   noLine: (name: string, stage: string) => `${name} is not in ${stage}.`,
 }
 

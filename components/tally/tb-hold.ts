@@ -1,7 +1,7 @@
 import { css, html, nothing } from 'lit'
 import '../../src/dough/cells/rare-cells-at-once.js'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
-import type { ReadingName } from '../../src/dough/document/reading-names.js'
+import { type ReadingName, readingNames } from '../../src/dough/document/reading-names.js'
 import { holdWords, isWeightReading } from '../../src/dough/document/words.js'
 import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { holdReading, releaseHold } from '../../src/dough/edits/edits.js'
@@ -29,10 +29,16 @@ type Tally = SheetElement & {
 /** A figure that is typed on a number of a tally, or a second click on it, opens the number to be typed over. */
 export function typeOver(tally: Tally): void {
   const open = (event: Event) => {
-    const { reading } = (event.target as Element).closest<HTMLElement>('.how')?.dataset ?? {}
+    const reading = readingAt(event.target as Element, event.type === 'keydown')
     if (!reading || tally.readOnly || !tally.sheet || !canGive(tally.sheet)) return
     if (tally.asked?.cell === reading) wish(tally, { want: 'close-working' })
-    tally.holding = reading as ReadingName
+    tally.holding = reading
+  }
+  /** The reading whose number it is; `typed`: also where its working has taken the focus from it. */
+  const readingAt = (target: Element, typed: boolean): ReadingName | undefined => {
+    const { reading } = target.closest<HTMLElement>('.how')?.dataset ?? {}
+    const cell = typed && target.localName === 'tb-working' ? tally.asked?.cell : undefined
+    return readingNames.find(name => name === (reading ?? cell))
   }
   tally.renderRoot.addEventListener('dblclick', open)
   tally.renderRoot.addEventListener('keydown', event => {

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { lengthOf, readStep } from '../../src/day/method/step-text.js'
+import { lengthOf, readStep, stepInLine } from '../../src/day/method/step-text.js'
 
 const tidy = (value: number) => Number(value.toFixed(6))
 
@@ -56,6 +56,9 @@ const cases: readonly (readonly [typed: string, read: string])[] = [
   ['30 min à 25 °C', '30, at 25'],
   ['30 min at 25°', '30, at 25'],
   ['1 h 30 at 24 °C', '90, at 24'],
+  ['for 45 min', '45'],
+  ['at 230 °C for 45 min', '45, at 230'],
+  ['pendant 45 min', '45'],
   ['12 h in the fridge', '720, fridge'],
   ['12 h, au frigo', '720, fridge'],
   ['in the fridge, 12–15 h', '720–900 (810), fridge'],
@@ -93,4 +96,26 @@ test('a wait with a single time moves by the leeway; a range, an exact time, han
   assert.deepEqual(length('hands', '10 min'), { least: 10, usual: 10, most: 10 })
   assert.deepEqual(length('bake', '45 min'), { least: 45, usual: 45, most: 45 })
   assert.equal(length('wait', 'at 25 °C'), undefined)
+})
+
+const inOneLine: readonly (readonly [typed: string, does: string | undefined, text?: string])[] = [
+  ['Bake, 45 min at 230 °C', 'Bake', '45 min at 230 °C'],
+  ['Bake 45 min at 230 °C', 'Bake', '45 min at 230 °C'],
+  ['Bake at 230 °C for 45 min', 'Bake', 'at 230 °C for 45 min'],
+  ['Mix: 10 min, adds Salt', 'Mix', '10 min, adds Salt'],
+  ['Fold 4 × 5 min every 30 min', 'Fold', '4 × 5 min every 30 min'],
+  ['Rest in the fridge 12 h', 'Rest', 'in the fridge 12 h'],
+  ['Divide, preshape, 10 min', 'Divide, preshape', '10 min'],
+  ['Laisser lever 1 h 30 à 24 °C', 'Laisser lever', '1 h 30 à 24 °C'],
+  ['Bake', undefined],
+  ['Fold 3 times', undefined],
+  ['Cover, then rest', undefined],
+  ['Work in the salt', undefined],
+  ['45 min', undefined],
+  ['Shape 6 rolls', undefined],
+]
+
+test('a step typed in one line is what is done and what else it says', () => {
+  for (const [typed, does, text] of inOneLine)
+    assert.deepEqual(stepInLine(typed), does === undefined ? undefined : { does, text }, typed)
 })

@@ -76,6 +76,26 @@ describe('The method', () => {
     equal(read(1), '3.5–4.5 h, usually 4 h; at 24 °C; Salt goes in')
   })
 
+  it('takes a whole step in one line, and shows where each part of it went', async () => {
+    await show(['hands Cool: '])
+    input(-1, 'does').focus()
+    await typed('Bake, 45 min at 230 °C')
+    await keys('Enter')
+    isAt(-1, 'text')
+    equal(input(-1, 'does').value, 'Bake')
+    equal(input(-1, 'text').value, '45 min at 230 °C')
+    await keys('Enter')
+    deepEqual(kept(), ['hands Cool: ', 'bake Bake: 45 min at 230 °C'])
+    input(0, 'does').focus()
+    await keys('Control+a')
+    await typed('Cool on a rack 2 h')
+    const before = around.history.workbook
+    await keys('Tab')
+    deepEqual(kept(), ['hands Cool on a rack: 2 h', 'bake Bake: 45 min at 230 °C'])
+    around.history.undo() // one edit
+    deepEqual(around.history.workbook.formulas[0], before.formulas[0])
+  })
+
   it('says what it does not understand, and keeps it as typed', async () => {
     await show(['wait Bulk: until it wobbles'])
     match(read(0), /“until it wobbles” is not understood/)

@@ -33,6 +33,7 @@ const fridge = /^(?:in\s+(?:the\s+)?(?:fridge|refrigerator)|au\s+(?:frigo|réfri
 const atDegrees =
   /^(?:at\s+|à\s+|bei\s+)?(-?\d+(?:[.,]\d+)?)\s*(?:°\s*|degrees?\s+|degrés?\s+)?([CF])(?![\p{L}])/iu
 const atBare = /^(?:at|à|bei)\s+(-?\d+(?:[.,]\d+)?)\s*°(?!\s*[CF])/iu
+const lasting = /^(?:for|pendant|für)\s+(?=[=\d½¼¾])/iu
 const together = /^(\d+)\s*(?:at\s+once|at\s+a\s+time|à\s+la\s+fois)(?![\p{L}])/iu
 
 const toCelsius = (degrees: number, scale: string): number =>
@@ -75,8 +76,9 @@ function take(text: string, read: Open): string | undefined {
     read.celsius = toCelsius(Number(degrees[1]!.replace(',', '.')), degrees[2] ?? 'C')
     return text.slice(degrees[0].length)
   }
-  const isExact = /^=\s*/.exec(text)?.[0] ?? ''
-  const length = read.length ? undefined : readLength(text.slice(isExact.length))
+  const timed = text.replace(lasting, '')
+  const isExact = /^=\s*/.exec(timed)?.[0] ?? ''
+  const length = read.length ? undefined : readLength(timed.slice(isExact.length))
   if (!length) return undefined
   read.length = length.value
   read.exact = isExact !== ''
@@ -116,6 +118,22 @@ export function readStep(text: string): StepRead {
     } else read.notRead = [...read.notRead, rest.trim()]
   }
   return read
+}
+
+/** Where in a step that is typed in one line what is done may end. */
+const ends = /\s*[,;:]\s+|\s+(?=[=\d½¼¾]|at\s|in\s+the\s|adds?\s|for\s|à\s|au\s|pendant\s|bei\s|für\s)/giu
+
+/**
+ * What is done, and what else is said of it, of a step typed in one line: `Bake, 45 min at 230 °C`, `Rest in the fridge 12 h`.
+ * Undefined where it does not end in what can be read whole.
+ */
+export function stepInLine(line: string): { readonly does: string; readonly text: string } | undefined {
+  for (const { index, 0: end } of line.matchAll(ends)) {
+    const [does, text] = [line.slice(0, index).trim(), line.slice(index + end.length).trim()]
+    if (!/\p{L}/u.test(does) || text === '') continue
+    if (readStep(text).notRead.length === 0) return { does, text }
+  }
+  return undefined
 }
 
 /** A wait of one time moves by the leeway (fraction of 1) either way; a range, hands and baking do not. */
