@@ -4,7 +4,7 @@ export const doughBarWords = {
   water: 'Water',
   salt: 'Salt',
   other: 'The rest',
-  cameWith: (carriers: string): string => `Came with ${carriers}`,
+  cameWith: (carriers: string): string => `Flour and water from ${carriers}`,
 } as const
 
 /** `Levain`, `Levain and Soaker`: what brought flour and water of its own. */

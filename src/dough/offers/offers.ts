@@ -1,11 +1,11 @@
-import { type Formula, finalDoughOf, newId, type Problem, sameName } from '../document/formula.js'
+import { type Formula, finalDoughOf, nameKey, newId, type Problem, sameName } from '../document/formula.js'
 import type { Ingredient } from '../document/larder.js'
 import type { Transaction, Workbook } from '../document/workbook.js'
 import { takeable, takeBuild } from '../edits/builds/build-edits.js'
 import type { LineAt } from '../edits/edit-places.js'
 import { defineIngredient } from '../edits/fetched/larder-edits.js'
 import { holdReading, releaseHold } from '../edits/hold-edits.js'
-import { enterAmount } from '../edits/line-edits.js'
+import { enterAmount, enterIngredient, pathBack } from '../edits/line-edits.js'
 import { type Likeness, likenessOf } from '../larder/known-within.js'
 import type { RemarkDiagnostic } from '../remarks/remark-words.js'
 import { type FigureSheet, isUnsaid } from '../sheet/figures.js'
@@ -37,7 +37,11 @@ export function offersFor(
         edit: workbook => enterAmount(workbook, at, 'weight', amount),
       }))
     case 'ingredientUnknown':
-      return [...taking(formulas, sheet, at, told.ingredient), ...countedAs(sheet, told.ingredient)]
+      return [
+        ...taking(formulas, sheet, at, told.ingredient),
+        ...begunWith(sheet, at, told.ingredient),
+        ...countedAs(sheet, told.ingredient),
+      ]
     case 'lineWithoutAmount':
     case 'stageLeftOver':
       return takingAll(sheet, told.stage, told.code === 'lineWithoutAmount' ? told.line : undefined)
@@ -59,6 +63,23 @@ export function offersFor(
     default:
       return []
   }
+}
+
+/** How many names may begin with what was typed for it to be one of them. */
+const fewNames = 3
+
+/** The names that a name left unfinished begins: of stages that the line could take, and of ingredients known. */
+function begunWith({ formula, larder }: FigureSheet, at: LineAt, typed: string): readonly Offer[] {
+  const begun = nameKey(typed)
+  const own = formula.stages.find(({ id }) => id === at.stage)
+  const stages = formula.stages.filter(({ name }) => own && !pathBack(formula, own, name))
+  const names = [...stages, ...larder.ingredients].map(({ name }) => name)
+  const meant = [...new Set(names.filter(name => nameKey(name).startsWith(begun)))]
+  if (begun.length < 3 || meant.length > fewNames) return []
+  return meant.map(name => ({
+    label: offerWords.means(name),
+    edit: workbook => enterIngredient(workbook, at, name),
+  }))
 }
 
 /** A build of the workbook or the dough of another formula, to be made for this one. */
