@@ -6,8 +6,6 @@ import { allTouched, type Touched } from '../../src/dough/sheet/touched.js'
 import { fetchWhenIdle } from '../base/after-paint.js'
 import { askEdit, say } from '../base/events.js'
 import { narrow, slim } from '../styles/breakpoints.js'
-import '../batch/tb-batch.js'
-import './tb-flour-weight.js'
 import '../controls/tb-fold.js'
 import type { GridPlace } from '../grid/tb-grid.js'
 import '../grid/tb-grid.js'
@@ -148,6 +146,8 @@ export class TbSheet extends SheetElement {
   protected override firstUpdated(): void {
     void fetchWhenIdle(() =>
       Promise.all([
+        import('./tb-flour-weight.js'),
+        import('../batch/tb-batch.js'),
         import('./tb-dough-bar.js'),
         import('./tb-left-over.js'),
         import('./tb-cautions.js'),
@@ -267,6 +267,7 @@ export class TbSheet extends SheetElement {
       flex-wrap: wrap;
       align-items: baseline;
       gap: 2px 18px;
+      min-height: 2.25rem; /* what stands in it comes when the page is idle */
       margin: 2px 0 6px;
     }
     tb-batch {
@@ -287,6 +288,9 @@ export class TbSheet extends SheetElement {
       min-height: 3.125rem;
     }
     @media ${slim} {
+      .make {
+        min-height: 3.875rem;
+      }
       tb-dough-bar {
         min-height: 4.75rem;
       }

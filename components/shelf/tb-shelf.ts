@@ -274,7 +274,10 @@ export class TbShelf extends BaseElement {
 
   async #remove({ id }: Formula): Promise<void> {
     const { removeFormula } = await shelfEdits()
-    this.#ask(workbook => removeFormula(workbook, id))
+    if (!this.#ask(workbook => removeFormula(workbook, id))) return
+    if (id === this.current) scrollTo({ top: 0 }) // another opens in its place
+    await this.updateComplete
+    this.focus()
   }
 
   async #add(make: (edits: ShelfEdits) => Formula): Promise<void> {

@@ -32,6 +32,7 @@ describe('The page', () => {
   async function settled(): Promise<void> {
     await app.updateComplete
     for (const inner of [head(), sheet(), tally(), shelf()]) await inner?.updateComplete
+    if (sheet()) await customElements.whenDefined('tb-flour-weight')
     await sheet()?.shadowRoot?.querySelector('tb-flour-weight')?.updateComplete
   }
 

@@ -70,13 +70,13 @@ describe('By hand', () => {
 
   it('a reading is clicked, and typed over where its working lies open', async () => {
     await app.click('button.how[data-reading=trueHydration]')
-    await waitUntil(() => app.focused?.closest('section, div')?.getRootNode() !== app.frame.contentDocument && app.maybe('tb-working'), 'its working is open')
-    await waitUntil(() => app.focused?.localName === 'h3', 'its heading has the focus')
+    await app.find('tb-working')
+    await waitUntil(() => app.focused?.localName === 'h3', 'the heading of its working has the focus')
     await type('72')
     await press('Enter')
-    await app.find('.kept', /True hydration held at 72\s%/)
+    await app.find('p.kept', /True hydration held at 72\s%/)
     await press('Control+z')
-    await waitUntil(() => !app.maybe('.kept'), 'it is released')
+    await waitUntil(() => !app.maybe('p.kept'), 'it is released')
   })
 
   it('arrows go from cell to cell, and with Alt they move a line', async () => {
