@@ -111,6 +111,17 @@ describe('Photographs of a bake', () => {
       equal((await store.of(`bake-${run}`)).length, 1)
     })
 
+    it('where the storage is nearly full it is not kept, which is said, and nothing else is lost', async () => {
+      const estimate = navigator.storage.estimate
+      // Room for it, and not for the workbook besides
+      navigator.storage.estimate = async () => ({ quota: 100e6, usage: 80e6 })
+      choose(new File([await jpeg(300, 200)], 'late.jpg', { type: 'image/jpeg' }))
+      await waitUntil(() => /nearly full.*not kept/.test(find('.fault')?.textContent ?? ''), 'it is said')
+      navigator.storage.estimate = estimate
+      equal((await store.of(`bake-${run}`)).length, 1)
+      equal(photographs.renderRoot.querySelectorAll('li img').length, 1)
+    })
+
     itOnce('it passes axe', () => passesAxeInBoth(photographs))
 
     it('looked at large it is described, which names it for readers', async () => {
