@@ -20,6 +20,13 @@ export const handoutStyles = css`
     color: var(--warn);
     font-size: var(--size-small);
   }
+  .bar .choice {
+    max-width: 100%;
+  }
+  .bar select {
+    min-width: 0;
+    max-width: 100%;
+  }
   .bar .typed input {
     width: 3.5em;
     height: auto;

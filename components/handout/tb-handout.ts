@@ -238,21 +238,30 @@ export class TbHandout extends PrintedFormulas {
       <label class="choice">
         <span>${handoutBarWords.makes}</span>
         <select @change=${this.#chooseMakes}>
-          ${(['piece', 'batch', 'share'] as const).map(
-            makes =>
-              html`<option value=${makes} ?selected=${makes === this.makes}>${this.#makesSaid(makes)}</option>`,
+          ${this.#ways.map(
+            ([makes, words]) =>
+              html`<option value=${makes} ?selected=${makes === this.makes}>${words}</option>`,
           )}
         </select>
       </label>
       ${this.#fields.faults('people')}`
   }
 
-  #makesSaid(makes: EachMakes): string {
-    const batches = this.formulas.map(({ batch }) => batch)
-    if (makes === 'share' && this.day) return handoutBarWords.shareOfDay
-    if (makes !== 'piece') return makesWords[makes]
-    if (batches.some(batch => !batch || !('pieces' in batch))) return makesWords.pieceOrBatch
-    return batches.length > 1 ? makesWords.pieces : makesWords.piece
+  /** What each may make, with its words: a piece only where any is made in pieces. */
+  get #ways(): readonly (readonly [makes: EachMakes, words: string])[] {
+    const { formulas } = this
+    const inPieces = formulas.filter(({ batch }) => batch && 'pieces' in batch).length
+    const piece =
+      inPieces < formulas.length
+        ? makesWords.pieceOrBatch
+        : inPieces > 1
+          ? makesWords.pieces
+          : makesWords.piece
+    return [
+      ...(inPieces ? [['piece', piece] as const] : []),
+      ['batch', makesWords.batch],
+      ['share', this.day ? handoutBarWords.shareOfDay : makesWords.share],
+    ]
   }
 
   /** That a day makes for others than were typed, and how it would make for these. */

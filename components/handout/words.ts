@@ -20,7 +20,7 @@ export const handoutBarWords = {
 export const makesWords: Readonly<Record<EachMakes | 'pieces' | 'pieceOrBatch', string>> = {
   piece: 'one piece',
   pieces: 'one piece of each bread',
-  pieceOrBatch: 'one piece, or all of what is not in pieces',
+  pieceOrBatch: 'one piece, or else the whole batch',
   batch: 'the whole batch',
   share: 'a share of the batch',
 }

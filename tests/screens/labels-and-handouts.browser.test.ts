@@ -250,6 +250,27 @@ describe('Labels and handouts', () => {
     ok(first!.querySelector('header') && first!.querySelector('h2') && first!.querySelector('table'))
   })
 
+  itOnce('a piece is what each makes where any is made in pieces', async () => {
+    const { batch: _batch, ...asWritten } = made[0]!
+    const ways = () =>
+      [...page.shadowRoot!.querySelectorAll('.bar select')]
+        .flatMap(select => [...(select as HTMLSelectElement).options])
+        .filter(({ value }) => ['piece', 'batch', 'share'].includes(value))
+        .map(({ label, selected }) => (selected ? `> ${label}` : label))
+    const others = ['the whole batch', 'a share of the batch']
+    await show('tb-handout', made)
+    deepEqual(ways(), ['> one piece of each bread', ...others])
+    page.remove()
+    await show('tb-handout', [made[0]!])
+    deepEqual(ways(), ['> one piece', ...others])
+    page.remove()
+    await show('tb-handout', [asWritten, made[1]!])
+    deepEqual(ways(), ['> one piece, or else the whole batch', ...others])
+    page.remove()
+    await show('tb-handout', [asWritten])
+    deepEqual(ways(), ['> the whole batch', 'a share of the batch'])
+  })
+
   itOnce('allergens are named bread by bread where it says how little that is', async () => {
     await show('tb-handout', made)
     const select = [...page.shadowRoot!.querySelectorAll<HTMLSelectElement>('.bar select')].at(-1)!
