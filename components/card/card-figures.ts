@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
+import type { Scale } from '../../src/dough/document/batch.js'
 import type { Line, Stage } from '../../src/dough/document/formula.js'
 import type { ListName } from '../../src/dough/larder/allergen-lists.js'
 import { type FigureSheet, isUnsaid } from '../../src/dough/sheet/figures.js'
@@ -57,6 +58,22 @@ class Column {
 export interface Columns {
   readonly grams: Column
   readonly percent: Column
+}
+
+/** A line's name, of a starter with its hydration: whoever has none of it has to know. */
+export function nameOf({ sheet, numbers }: CardShown, { id, ingredient }: Line): string {
+  const { starterHydration } = sheet.line(id)
+  const name = ingredient || '–'
+  return starterHydration === undefined
+    ? name
+    : pageWords.starter(name, pageWords.hydration(showPercent(starterHydration, numbers)))
+}
+
+/** `1 g (0.1 g below 10 g)`: the steps in which all of it is weighed. */
+export function stepsSaid({ step, fineStep, fineBelow }: Scale, numbers: NumberStyle): string {
+  const grams = (value: number) => `${showDecimals(value, numbers, 4, 0)}\u00a0g`
+  const isFine = fineBelow > 0 && fineStep !== step
+  return `${grams(step)}${isFine ? pageWords.fine(grams(fineStep), grams(fineBelow)) : ''}`
 }
 
 /** Whether there is anything to weigh. */

@@ -3,6 +3,7 @@ import { methodCautions } from '../../src/day/method/cautions.js'
 import { stepName } from '../../src/day/method/words.js'
 import { allergensOf, cautionsOf } from '../../src/dough/about/allergens.js'
 import { type Household, householdOf } from '../../src/dough/about/household.js'
+import { hasNotes, ownSizeOf } from '../../src/dough/about/own-size.js'
 import {
   allergenSentence,
   cautionWords,
@@ -18,7 +19,7 @@ import { changeSaid, errorSaid, measureSaid } from '../../src/exchange/text/hous
 import { showPercent } from '../base/numbers.js'
 import { readingUnit, showReading } from '../base/reading-shown.js'
 import { readingWords } from '../base/words.js'
-import { batchProse } from '../batch/batch-prose.js'
+import { batchProse, sayGrams } from '../batch/batch-prose.js'
 import { totalToWeigh } from '../batch/left-over.js'
 import { buildWords } from '../batch/weighed-shown.js'
 import {
@@ -28,8 +29,10 @@ import {
   countOf,
   gramsOf,
   isSaid,
+  nameOf,
   percentOf,
   piecesOf,
+  stepsSaid,
   sumOf,
 } from './card-figures.js'
 import { listedWords, pageWords } from './words.js'
@@ -59,6 +62,8 @@ function readings(shown: CardShown): TemplateResult {
       const said = readingOf(shown, name)
       return said ? [`${readingWords[name].name} ${said}`] : []
     })
+  const isWeighed = shown.sheet.weighedReading('totalFlour') !== undefined
+  if (isWeighed) others.push(pageWords.asWeighed(stepsSaid(shown.sheet.scale, shown.numbers)))
   const made = piecesOf(shown)
   return html`<section aria-label=${shown.among ? nothing : pageWords.readings}>
     <dl class="leads">
@@ -88,7 +93,7 @@ function line(
   const note = shown.notes ? of.note : ''
   return html`<tr>
     <td class="grams">${said ? html`${columns.grams.show(gramsOf(shown, of.id))}<span class="unit"> g</span>` : '–'}</td>
-    <th scope="row">${count ? html`<span class="count">${count}</span> ` : nothing}${of.ingredient || '–'}${note ? html` <span class="note">${note}</span>` : nothing}</th>
+    <th scope="row">${count ? html`<span class="count">${count}</span> ` : nothing}${nameOf(shown, of)}${note ? html` <span class="note">${note}</span>` : nothing}</th>
     ${
       household
         ? html`<td class="measure">
@@ -177,6 +182,7 @@ export function cardPage(shown: CardShown): TemplateResult {
   const change = household && changeSaid(household)
   const total = totalToWeigh(sheet, numbers)
   const columns = columnsOf(shown)
+  const own = notes && hasNotes(formula) ? ownSizeOf(sheet) : undefined
   const paragraphs = notes ? formula.note.split(/\n+/).filter(text => text.trim()) : []
   return html`<header>
       <h1 aria-level=${among ? 2 : nothing}>${formula.name}</h1>
@@ -184,6 +190,7 @@ export function cardPage(shown: CardShown): TemplateResult {
     </header>
     ${formula.stages.map(of => stage(shown, of, columns, household))}
     ${readings(shown)}
+    ${own === undefined ? nothing : html`<p class="prose">${pageWords.notesOf(sayGrams(own, numbers))}</p>`}
     ${paragraphs.map(text => html`<p class="prose">${text}</p>`)}
     <footer>
       ${household ? html`<p>${householdSentence} ${change ?? ''}</p>` : nothing}

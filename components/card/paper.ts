@@ -25,12 +25,24 @@ export const keepOwnPaper = (paper: PaperName): void => keepOwnChoice('paper', p
 
 const sheet = new CSSStyleSheet()
 
-/** Has the page printed on that paper until it is called with none. Rules for pages have no effect within an element. */
-export function printOn(paper: PaperName | undefined): void {
-  if (paper)
+/** A text as style sheets have it. */
+const quoted = (text: string): string =>
+  `"${text.replace(/[^\p{L}\p{N} .,:·’()&-]/gu, mark => `\\${mark.codePointAt(0)!.toString(16)} `)}"`
+
+const footStyle = 'font: 9pt system-ui, sans-serif'
+
+/**
+ * Has the page printed on that paper until it is called with none; with `foot`, that and its number are at the foot of each page. Rules
+ * for pages have no effect within an element.
+ */
+export function printOn(paper: PaperName | undefined, foot?: string): void {
+  if (paper) {
+    const left = foot === undefined ? 'none' : quoted(foot)
+    const right = foot === undefined ? 'none' : "counter(page) ' / ' counter(pages)"
     sheet.replaceSync(
-      `@page { size: ${papers[paper].size}; margin: ${paperMargin}mm; @bottom-right { content: none } }`,
+      `@page { size: ${papers[paper].size}; margin: ${paperMargin}mm; @bottom-left { content: ${left}; ${footStyle} } @bottom-right { content: ${right}; ${footStyle} } }`,
     )
+  }
   const others = document.adoptedStyleSheets.filter(other => other !== sheet)
   document.adoptedStyleSheets = paper ? [...others, sheet] : others
 }

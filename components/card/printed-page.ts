@@ -32,8 +32,8 @@ export abstract class PrintedPage extends BaseElement {
     this.pages = 1
   }
 
-  /** What is printed, and what its file is called; undefined where it is no longer there, which closes the page. */
-  protected abstract get printed(): { readonly name: string } | undefined
+  /** What is printed: what its file is called, and what stands with the number at the foot of each page, where that is numbered; undefined where it is no longer there, which closes the page. */
+  protected abstract get printed(): { readonly name: string; readonly foot?: string } | undefined
   /** What can be chosen about it, in the bar above the page. */
   protected abstract choices(): TemplateResult
   /** Each begins on a paper of its own. */
@@ -80,7 +80,7 @@ export abstract class PrintedPage extends BaseElement {
 
   protected override willUpdate(_changed: PropertyValues): void {
     if (!this.shown) return
-    if (this.printed) printOn(this.paper)
+    if (this.printed) printOn(this.paper, this.printed.foot)
     else this.close() // deleted meanwhile, perhaps in another tab
   }
 

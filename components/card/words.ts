@@ -22,6 +22,7 @@ export const pageWords = {
   ofDough: (weight: string): TemplateResult => html` <b>${weight}</b> of dough.`,
   ferments: 'ferments',
   hydration: (percent: string): string => `${percent.replace(/[.,]0+$/, '')} % hydration`,
+  starter: (name: string, hydration: string): string => `${name} (${hydration})`,
   /** Before the name of what is counted: `3 × Egg`. */
   count: (count: string, isAbout: boolean): string => `${isAbout ? 'about ' : ''}${count} ×`,
   toWeigh: 'To weigh',
@@ -29,8 +30,11 @@ export const pageWords = {
   about: 'About',
   percent: 'Percent',
   weighIt: 'weigh it',
+  notesOf: (weight: string): string => `Notes are as written for the formula’s own batch of ${weight}.`,
   method: 'Method',
   readings: 'Readings',
+  fine: (step: string, below: string): string => ` (${step} below ${below})`,
+  asWeighed: (steps: string): string => `All as weighed, in steps of ${steps}`,
   allergens: 'Allergens',
   cautions: 'Cautions',
 } as const

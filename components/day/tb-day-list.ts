@@ -2,6 +2,7 @@ import { html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { dateAfter } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
+import { latestFirst, today } from '../../src/day/out/next-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Transaction, Workbook } from '../../src/dough/document/workbook.js'
 import { addDay, copyDay, newDay, removeDay } from '../../src/dough/edits/fetched/day-edits.js'
@@ -19,18 +20,8 @@ const usualReady = '9:00'
 
 const here = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
 
-/** Today's date where the baker is. */
-export const today = (): string => {
-  const now = new Date()
-  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10)
-}
-
 /** Enough ahead for a levain fed tomorrow. */
 const usualDate = (): string => dateAfter(today(), 2)
-
-/** Days with the latest first. */
-export const latestFirst = (days: readonly Day[]): Day[] =>
-  [...days].sort((a, b) => b.date.localeCompare(a.date))
 
 /** The days of the workbook, to go to, to plan another. */
 export class TbDayList extends BaseElement {

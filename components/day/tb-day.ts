@@ -20,8 +20,8 @@ import { dayStyles } from './day-styles.js'
 import { factsInWords } from './facts-in-words.js'
 import './facts/tb-day-facts.js'
 import './tb-by-clock.js'
+import { today } from '../../src/day/out/next-day.js'
 import { remarksSaid } from './remarks-said.js'
-import { today } from './tb-day-list.js'
 import { clockOf, daysWords, dayWords } from './words.js'
 
 /** A day: what it is, how it fits, and its list by the clock. On a phone what it is stands as one sentence to be opened. */

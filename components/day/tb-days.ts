@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit'
+import { nextDay } from '../../src/day/out/next-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { Larder } from '../../src/dough/document/larder.js'
 import type { Workbook } from '../../src/dough/document/workbook.js'
@@ -8,7 +9,7 @@ import { isWide } from '../styles/breakpoints.js'
 import { DayPlanner } from './day-planner.js'
 import { daysStyles } from './days-styles.js'
 import './tb-day.js'
-import { latestFirst, today } from './tb-day-list.js'
+import './tb-day-list.js'
 import { daysWords } from './words.js'
 
 const idInAddress = (): string => hashFrom('#days/'.length)
@@ -60,8 +61,7 @@ export class TbDays extends BaseElement {
   get #open(): Day | undefined {
     const chosen = this.#days.find(({ id }) => id === this.chosen)
     if (chosen || !this.#wide.matches) return chosen
-    const latest = latestFirst(this.#days)
-    return latest.findLast(({ date }) => date >= today()) ?? latest[0]
+    return nextDay(this.#days)
   }
 
   protected override willUpdate(): void {

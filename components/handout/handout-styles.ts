@@ -20,6 +20,13 @@ export const handoutStyles = css`
     color: var(--warn);
     font-size: var(--size-small);
   }
+  .bar .choice {
+    max-width: 100%;
+  }
+  .bar select {
+    min-width: 0;
+    max-width: 100%;
+  }
   .bar .typed input {
     width: 3.5em;
     height: auto;
@@ -27,8 +34,25 @@ export const handoutStyles = css`
     text-align: right;
   }
   .bar .typed input:not(.short) {
-    width: min(15em, 60vw);
+    width: min(19em, 75vw);
     text-align: left;
+  }
+  @supports (field-sizing: content) {
+    .bar .typed input:not(.short) {
+      field-sizing: content;
+      width: auto;
+      min-width: 10em;
+      max-width: min(26em, 75vw);
+    }
+  }
+  .bar .shared {
+    display: flex;
+    flex: 1 1 100%;
+    flex-wrap: wrap;
+    gap: 4px 16px;
+    align-items: center;
+    margin: 0;
+    font-size: var(--size-small);
   }
   .block {
     display: flow-root;
@@ -49,6 +73,9 @@ export const handoutStyles = css`
   }
   .block:first-child h2 {
     margin-top: 0;
+  }
+  .block:first-child header + h2 {
+    margin-top: 0.5em;
   }
   .paper .again {
     margin: 0 0 0.4em;
@@ -139,6 +166,18 @@ export const handoutStyles = css`
     margin-right: 1.1em;
     white-space: nowrap;
   }
+  .readings .how {
+    font-size: 0.88em;
+    white-space: normal;
+  }
+  .paper .sizes {
+    margin-top: 0.35em;
+    font-weight: 650;
+  }
+  .paper h2 + .fine,
+  .paper .sizes + .fine {
+    margin-top: 0.35em;
+  }
   .paper .readings {
     margin-top: 0.8em;
   }
@@ -153,6 +192,10 @@ export const handoutStyles = css`
     margin-top: 1.2em;
     padding-top: 0.5em;
     border-top: 1px solid #000;
+  }
+  .paper .mind .of {
+    margin-top: 0.15em;
+    padding-left: 1em;
   }
   .mind h2 {
     margin: 0 0 0.3em;

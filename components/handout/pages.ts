@@ -44,3 +44,25 @@ export function paged(
   }
   return pages.map(({ blocks }) => blocks)
 }
+
+/**
+ * The blocks page by page in the fewest pages: what closes it comes last, or next to what opens it, where breads then have their pages to
+ * themselves.
+ */
+export function bestPaged(
+  parts: readonly Part[],
+  height: number,
+  again: number,
+): readonly (readonly BlockAt[])[] {
+  const last = parts.length - 1
+  const inOrder = paged(parts, height, again)
+  if (last < 3 || parts[0]!.isFormula || parts[last]!.isFormula) return inOrder
+  const order = [0, last, ...parts.keys()].filter((part, at) => at < 2 || (part > 0 && part < last))
+  const closedFirst = paged(
+    order.map(part => parts[part]!),
+    height,
+    again,
+  )
+  if (closedFirst.length > inOrder.length) return inOrder
+  return closedFirst.map(page => page.map(([at, block]) => [order[at]!, block] as const))
+}

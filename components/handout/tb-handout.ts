@@ -1,11 +1,13 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
 import { dateText } from '../../src/day/out/day-text.js'
+import { changeBreads } from '../../src/day/trade/order-edits.js'
 import { type EachMakes, forClass, peopleOfDay } from '../../src/dough/about/class-batch.js'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { isPeople } from '../../src/dough/document/day-checks.js'
 import { type Formula, sameName } from '../../src/dough/document/formula.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
+import { askEdit, say } from '../base/events.js'
 import { paperStyles } from '../card/paper-styles.js'
 import { PrintedFormulas } from '../card/printed-formulas.js'
 import { barWords } from '../card/words.js'
@@ -15,7 +17,7 @@ import { listSelect, ownList } from '../sheet/allergen-list.js'
 import { readNumber } from '../typed/typed-numbers.js'
 import { type HandoutBread, type HandoutPart, handoutParts } from './handout-page.js'
 import { handoutStyles } from './handout-styles.js'
-import { type BlockAt, paged } from './pages.js'
+import { type BlockAt, bestPaged } from './pages.js'
 import { handoutBarWords, handoutWords, makesWords } from './words.js'
 import '../controls/tb-measures.js'
 
@@ -100,8 +102,20 @@ export class TbHandout extends PrintedFormulas {
     return isCommon ? group : this.workbook.name || handoutWords.name
   }
 
-  protected override get printed(): { readonly name: string } | undefined {
-    return this.formulas.length ? { name: `${handoutWords.name}: ${this.#heading}` } : undefined
+  protected override get printed() {
+    if (!this.formulas.length) return undefined
+    const heading = this.#heading
+    const foot = [heading, this.#date].filter(Boolean).join(' · ')
+    return { name: `${handoutWords.name}: ${heading}`, foot }
+  }
+
+  get #date(): string {
+    return this.#ofDay ? dateText(this.#ofDay.date, this.numbers.language) : ''
+  }
+
+  /** For how many the day makes, where that is known and what it makes is shared out. */
+  get #madeFor(): number | undefined {
+    return this.makes === 'share' && this.#ofDay ? peopleOfDay(this.#ofDay) : undefined
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -130,7 +144,7 @@ export class TbHandout extends PrintedFormulas {
     const { people, numbers, measures, notes } = this
     return handoutParts({
       heading: this.#heading,
-      date: this.#ofDay ? dateText(this.#ofDay.date, numbers.language) : '',
+      date: this.#date,
       people,
       breads: this.#breads,
       numbers,
@@ -170,9 +184,9 @@ export class TbHandout extends PrintedFormulas {
     const height = first ? this.heightOfPage(first) : Infinity
     const line = first ? Number.parseFloat(getComputedStyle(first).lineHeight) : 0
     for (const paper of papers) paper.classList.remove('fitted')
-    const isFormula = (at: number) => at > 0 && at < parts.length - 1
-    const sized = parts.map((heights, at) => ({ heights, isFormula: isFormula(at) }))
-    return paged(sized, height, againLines * line)
+    const said = this.#parts()
+    const sized = parts.map((heights, at) => ({ heights, isFormula: said[at]?.isFormula ?? false }))
+    return bestPaged(sized, height, againLines * line)
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -224,20 +238,55 @@ export class TbHandout extends PrintedFormulas {
       <label class="choice">
         <span>${handoutBarWords.makes}</span>
         <select @change=${this.#chooseMakes}>
-          ${(Object.keys(makesWords) as EachMakes[]).map(
-            makes =>
-              html`<option value=${makes} ?selected=${makes === this.makes}>${makes === 'share' && this.day ? handoutBarWords.shareOfDay : makesWords[makes]}</option>`,
+          ${this.#ways.map(
+            ([makes, words]) =>
+              html`<option value=${makes} ?selected=${makes === this.makes}>${words}</option>`,
           )}
         </select>
       </label>
       ${this.#fields.faults('people')}`
   }
 
+  /** What each may make, with its words: a piece only where any is made in pieces. */
+  get #ways(): readonly (readonly [makes: EachMakes, words: string])[] {
+    const { formulas } = this
+    const inPieces = formulas.filter(({ batch }) => batch && 'pieces' in batch).length
+    const piece =
+      inPieces < formulas.length
+        ? makesWords.pieceOrBatch
+        : inPieces > 1
+          ? makesWords.pieces
+          : makesWords.piece
+    return [
+      ...(inPieces ? [['piece', piece] as const] : []),
+      ['batch', makesWords.batch],
+      ['share', this.day ? handoutBarWords.shareOfDay : makesWords.share],
+    ]
+  }
+
+  /** That a day makes for others than were typed, and how it would make for these. */
+  #sharing(): TemplateResult | typeof nothing {
+    const made = this.#madeFor
+    if (made === undefined || made === this.people) return nothing
+    return html`<p class="shared" role="status">
+      <span>${handoutBarWords.sharedAmong(made, this.people)}</span>
+      <button class="lined" @click=${this.#makeForThem}>${handoutBarWords.makeFor(this.people)}</button>
+    </p>`
+  }
+
+  #makeForThem = (): void => {
+    const [from, to, { day }] = [this.#madeFor, this.people, this]
+    if (from === undefined) return
+    const refusal = askEdit(this, workbook => changeBreads(workbook, day, { from, to }))
+    say(this, refusal ?? handoutBarWords.madeFor(to))
+    this.renderRoot.querySelector<HTMLElement>('#people')?.focus()
+  }
+
   protected override more(): TemplateResult {
     const kept = [...new Map(this.formulas.map(of => [of.id, of])).values()].filter(
       ({ states }) => states?.length,
     )
-    return html`<div class="more">
+    return html`${this.#sharing()}<div class="more">
       ${this.box(barWords.notes, this.notes, on => {
         this.notes = on
       })}

@@ -1,5 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit'
+import { nextDay } from '../../src/day/out/next-day.js'
 import type { HouseholdOptions } from '../../src/dough/about/household.js'
+import type { Day } from '../../src/dough/document/day.js'
 import { type Formula, sameName } from '../../src/dough/document/formula.js'
 import { groupsOf } from '../../src/dough/edits/fetched/shelf-edits.js'
 import { copyRich, copyText } from '../base/copy-text.js'
@@ -22,6 +24,7 @@ const all = ''
 const whole = ' workbook'
 const several = ' several'
 const group = ' group ' // before its name
+const ofDay = ' day'
 
 /** A formula, several of them or the whole workbook in the form its reader needs: to look at, download or copy. */
 export class TbSendOut extends TbDialog {
@@ -33,13 +36,14 @@ export class TbSendOut extends TbDialog {
     written: { state: true },
   }
 
-  declare private chosen: string // id of a formula, `all`, `several`, `whole`, or a group
+  declare private chosen: string // id of a formula, `all`, `several`, `whole`, `ofDay`, or a group
   declare private wanted: FormName // last chosen; another is shown where it does not fit what is sent
   declare private measures: HouseholdOptions | undefined // beneath the plain text
   declare private jsonAlone: boolean
   declare private written: Written | undefined // not yet, while the writer is being fetched
 
   #several: readonly string[] = [] // ids of those chosen on the shelf
+  #day = '' // id of the day that is in sight beneath
   #link = ''
   #writtenFor: readonly unknown[] = []
   #shown: HouseholdOptions | undefined // brought into sight
@@ -53,11 +57,23 @@ export class TbSendOut extends TbDialog {
     this.written = undefined
   }
 
-  /** Opens with the formula of that id, with those of several, or with all of them. */
+  /** Opens with what the day in sight bakes, or else with the formula of that id, with those of several, or with all of them. */
   show({ formula = all, formulas = [] }: { formula?: string; formulas?: readonly string[] } = {}): void {
     this.#several = formulas.length > 1 ? formulas : []
-    this.chosen = this.#several.length ? several : (formulas[0] ?? formula)
+    this.#day = this.#dayInSight()
+    this.chosen = this.#several.length ? several : (formulas[0] ?? (this.#day ? ofDay : formula))
     this.open()
+  }
+
+  #dayInSight(): string {
+    const [, id] = /^#(?:days|order)(?:\/(.*))?$/.exec(location.hash) ?? []
+    const { days = [] } = this.workbook
+    const day = days.find(one => one.id === id) ?? (location.hash === '#days' ? nextDay(days) : undefined)
+    return day?.breads.length ? day.id : ''
+  }
+
+  get #ofDay(): Day | undefined {
+    return this.workbook.days?.find(({ id }) => id === this.#day)
   }
 
   /** What is sent where it is not the whole workbook; those that are not there any more left out. */
@@ -68,7 +84,9 @@ export class TbSendOut extends TbDialog {
       ? formulas.filter(f => f.group && sameName(f.group, chosen.slice(group.length)))
       : chosen === several
         ? formulas.filter(f => this.#several.includes(f.id))
-        : formulas.filter(f => f.id === chosen)
+        : chosen === ofDay
+          ? formulas.filter(f => this.#ofDay?.breads.some(({ formula }) => formula === f.id))
+          : formulas.filter(f => f.id === chosen)
     return sent.length ? sent : formulas
   }
 
@@ -156,7 +174,8 @@ export class TbSendOut extends TbDialog {
 
   get #fileName(): string {
     const { chosen } = this
-    const ofSeveral = chosen.startsWith(group) ? chosen.slice(group.length) : this.workbook.name
+    const ofDays = chosen === ofDay ? this.#ofDay?.name : undefined
+    const ofSeveral = ofDays ?? (chosen.startsWith(group) ? chosen.slice(group.length) : this.workbook.name)
     return fileName(this.#one?.name ?? ofSeveral, forms[this.#form], this.#isJson)
   }
 
@@ -167,7 +186,9 @@ export class TbSendOut extends TbDialog {
   protected override body(): TemplateResult {
     const { formulas } = this.workbook
     if (formulas.length === 0) return html`<div class="body"><p>${sendOutWords.nothingToSend}</p></div>`
-    const chosen = formulas.length === 1 && !this.#isWhole ? formulas[0]!.id : this.chosen
+    const day = this.#ofDay
+    const isAlone = formulas.length === 1 && !this.#isWhole && !day
+    const chosen = isAlone ? formulas[0]!.id : this.chosen
     const option = (value: string, words: string) =>
       html`<option value=${value} ?selected=${value === chosen}>${words}</option>`
     const counted = (name: string) => formulas.filter(f => f.group && sameName(f.group, name)).length
@@ -175,6 +196,7 @@ export class TbSendOut extends TbDialog {
       <div class="field">
         <label for="what">${sendOutWords.what}</label>
         <select id="what" data-first @change=${this.#choose}>
+          ${day ? option(ofDay, sendOutWords.ofDay(day.name)) : nothing}
           ${this.#several.length ? option(several, sendOutWords.several(this.#several.length)) : nothing}
           ${formulas.length > 1 ? option(all, sendOutWords.all(formulas.length)) : nothing}
           ${option(whole, sendOutWords.whole)}
@@ -294,8 +316,10 @@ export class TbSendOut extends TbDialog {
 
   #print(want: 'card' | 'label' | 'handout'): void {
     const [formula, ...others] = this.#formulas.map(({ id }) => id)
+    const day = this.chosen === ofDay && want === 'handout' ? this.#day : ''
     this.close()
-    wish(this, others.length ? { want, formulas: [formula!, ...others] } : { want, formula: formula! })
+    if (day) wish(this, { want, day })
+    else wish(this, others.length ? { want, formulas: [formula!, ...others] } : { want, formula: formula! })
   }
 
   #copy = async (): Promise<void> => {

@@ -4,6 +4,7 @@ export const sendOutWords = {
   sendOut: 'Send out',
   nothingToSend: 'There is no formula on the shelf yet, so there is nothing to send.',
   what: 'What to send',
+  ofDay: (day: string): string => `The breads of ${day}`,
   several: (count: number): string => `The ${count} formulas chosen`,
   all: (count: number): string => `All ${count} formulas on the shelf`,
   group: (name: string, count: number): string =>

@@ -1,6 +1,8 @@
 import { clockText, localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
 import type { MadeBuild } from '../../src/day/trade/builds-made.js'
+import { hasNotes, ownSizeOf } from '../../src/dough/about/own-size.js'
+import { sayGrams } from '../batch/batch-prose.js'
 import type { ListedBuild } from './tb-weigh-lists.js'
 import type { TradeShown } from './trade-shown.js'
 import { weighWords } from './words.js'
@@ -25,4 +27,13 @@ export function listedBuilds(shown: TradeShown): ListedBuild[] {
     const about = [isAlone ? '' : weighWords.for(names), when]
     return { build, name: build.name, about: about.filter(Boolean).join(' · ') }
   })
+}
+
+/** That the notes on the lists are written for other amounts, where they are; '' where they are not. */
+export function notesSaid({ made, builds, sheetOf, style }: TradeShown): string {
+  if (!builds.some(({ lines }) => lines.some(({ note }) => note))) return ''
+  const sheets = made.day.breads.flatMap(({ id }) => sheetOf(id) ?? [])
+  const own = sheets.filter(({ formula }) => hasNotes(formula)).flatMap(sheet => ownSizeOf(sheet) ?? [])
+  if (!own.length) return ''
+  return sheets.length === 1 ? weighWords.notesOf(sayGrams(own[0]!, style.numbers)) : weighWords.notesOfOwn
 }

@@ -57,6 +57,9 @@ export const orderPlaceStyles = css`
     max-width: 640px;
     margin-top: 0;
   }
+  .near {
+    margin-bottom: 20px;
+  }
   tb-how-many {
     margin-top: 10px;
   }
@@ -64,6 +67,11 @@ export const orderPlaceStyles = css`
     margin: 0 0 10px;
     max-width: 70ch;
     color: var(--ink-soft);
+    font-size: var(--size-small);
+  }
+  .notes {
+    margin: 0 0 10px;
+    max-width: 70ch;
     font-size: var(--size-small);
   }
   .remark,
@@ -235,6 +243,7 @@ export const orderPlaceStyles = css`
     }
     .much,
     .out,
+    .near,
     .hint {
       display: none;
     }
@@ -270,7 +279,8 @@ export const orderPlaceStyles = css`
     .needs tfoot {
       break-inside: avoid;
     }
-    h2 {
+    h2,
+    .notes {
       break-after: avoid;
     }
   }

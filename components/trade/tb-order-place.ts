@@ -7,14 +7,14 @@ import type { Workbook } from '../../src/dough/document/workbook.js'
 import { newDay } from '../../src/dough/edits/fetched/day-edits.js'
 import { batchProse } from '../batch/batch-prose.js'
 import '../batch/tb-how-many.js'
+import { today } from '../../src/day/out/next-day.js'
 import { BaseElement } from '../base/base-element.js'
 import { wish } from '../base/events.js'
 import { hashFrom } from '../base/hash.js'
 import { DayPlanner } from '../day/day-planner.js'
 import { factsInWords } from '../day/facts-in-words.js'
-import { today } from '../day/tb-day-list.js'
 import { costsList } from './costs-list.js'
-import { listedBuilds } from './listed-builds.js'
+import { listedBuilds, notesSaid } from './listed-builds.js'
 import { hasPrices, needsTable } from './needs-table.js'
 import './orders/tb-orders.js'
 import './tb-trade-out.js'
@@ -102,6 +102,7 @@ export class TbOrderPlace extends BaseElement {
       <a class="back" href=${isDay ? `#days/${day.id}` : `#${day.id}`}>${day.name}</a>
       <h1>${orderPlaceWords.heading}</h1>
       <p class="said">${this.#said(shown, trade)}</p>
+      ${trade.needs.all.length ? html`<tb-trade-out class="near" paper .shown=${trade} .numbers=${this.numbers} ?alone=${!isDay}></tb-trade-out>` : nothing}
       ${this.#howMuch(shown)} ${this.#needs(trade, isDay)}
     </main>`
   }
@@ -132,6 +133,7 @@ export class TbOrderPlace extends BaseElement {
     const { made, needs, costs, style, nameOf, isTimed } = trade
     const { day, formulas, missing } = made
     if (day.breads.length === 0) return html`<p>${orderPlaceWords.none}</p>`
+    const notes = notesSaid(trade)
     const uneven = unevenOn(day, formulas, costs)
     const weigh = (grams: number) => sayRound(grams, this.numbers)
     const choose = (ingredient: string) => wish(this, { want: 'define', ingredient })
@@ -161,6 +163,7 @@ export class TbOrderPlace extends BaseElement {
               <section class="weigh" aria-labelledby="weigh">
                 <h2 id="weigh">${weighWords.heading}</h2>
                 <p class="hint">${isTimed ? weighWords.order : isDay ? weighWords.noTimes : weighWords.written}</p>
+                ${notes ? html`<p class="notes">${notes}</p>` : nothing}
                 <tb-weigh-lists .of=${day.id} .builds=${listedBuilds(trade)} .numbers=${this.numbers}></tb-weigh-lists>
               </section>
               <section class="out" aria-labelledby="out">

@@ -14,23 +14,27 @@ export class TbTradeOut extends BaseElement {
   static override properties: PropertyDeclarations = {
     shown: { attribute: false },
     alone: { type: Boolean },
+    paper: { type: Boolean },
     text: { state: true },
   }
 
   declare shown: TradeShown | undefined
   declare alone: boolean // it is of one formula, not of a day
+  declare paper: boolean // only what is printed
   declare private text: string // to be copied by hand, where the browser does not do it
 
   constructor() {
     super()
     this.alone = false
+    this.paper = false
     this.text = ''
   }
 
   override render() {
+    const other = html`<button class="lined" @click=${this.#file}>${tradeOutWords.file}</button>
+      <button class="lined" @click=${this.#copy}>${tradeOutWords.copy}</button>`
     return html`<div class="row">
-        <button class="lined" @click=${this.#file}>${tradeOutWords.file}</button>
-        <button class="lined" @click=${this.#copy}>${tradeOutWords.copy}</button>
+        ${this.paper ? nothing : other}
         <button class="lined" @click=${() => print()}>${tradeOutWords.print}</button>
         <button class="lined" @click=${this.#handOut}>${tradeOutWords.handout}</button>
       </div>

@@ -14,6 +14,8 @@ export interface ListedBuild {
   readonly about: string // what it is for, and when it is mixed
 }
 
+const few = 4 // that two columns of a printed page have room for
+
 const tickOf = ({ key }: MadeBuild, line: MadeLine): string => `${key} ${line.key} ${line.grams ?? ''}`
 
 /** The weighing lists of a day, dough by dough, each line with a box to tick off. */
@@ -51,7 +53,7 @@ export class TbWeighLists extends BaseElement {
         ${done ? weighWords.ticked(done, all.length) : nothing}
         ${done ? html`<button @click=${this.#clear}>${weighWords.clear}</button>` : nothing}
       </p>
-      <div class="lists">
+      <div class="lists ${this.builds.length > few ? 'many' : ''}">
         ${repeat(
           this.builds,
           ({ build }) => build.key,

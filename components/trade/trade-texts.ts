@@ -1,6 +1,6 @@
 import { dateText } from '../../src/day/out/day-text.js'
 import type { TradeTexts } from '../../src/day/trade/trade-text.js'
-import { listedBuilds } from './listed-builds.js'
+import { listedBuilds, notesSaid } from './listed-builds.js'
 import { hasPrices } from './needs-table.js'
 import {
   costSaid,
@@ -50,6 +50,7 @@ export function textsOf(shown: TradeShown): TradeTexts {
           { name: needWords.used, figure: plain(sayCost(needs.used, style)) },
         ]
       : [],
+    notes: plain(notesSaid(shown)),
     lists: listedBuilds(shown).map(({ build, name, about }) => ({
       name: plain([name, about].filter(Boolean).join(', ')),
       lines: [

@@ -97,6 +97,18 @@ export const weighListStyles = css`
     .lists {
       columns: 2;
     }
+    .lists.many {
+      columns: 3;
+      column-gap: 18pt;
+      line-height: 1.25;
+      & label,
+      & .total {
+        font-size: 10.5pt;
+      }
+      & :is(small, .about) {
+        font-size: 8.5pt;
+      }
+    }
     label {
       min-height: 0;
       padding: 2px 0;
@@ -107,8 +119,9 @@ export const weighListStyles = css`
       height: 11pt;
     }
     section {
-      padding-bottom: 12pt;
+      padding-bottom: 10pt;
     }
+
     .total {
       padding: 3px 0 0;
     }

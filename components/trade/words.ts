@@ -34,7 +34,7 @@ export const needWords = {
   heading: 'To buy',
   ingredient: 'Ingredient',
   weight: 'Needed',
-  kitchen: 'In the kitchen',
+  kitchen: 'In cups, spoons, pieces',
   costs: 'Costs',
   used: 'All that is used',
   madeHere: 'Made here, not bought',
@@ -90,6 +90,8 @@ export const weighWords = {
   of: (bread: string): string => bread,
   total: 'Total',
   unknown: '–',
+  notesOfOwn: 'Notes are as written for each formula’s own batch.',
+  notesOf: (weight: string): string => `Notes are as written for the formula’s own batch of ${weight}.`,
   ticked: (count: number, of: number): string => `${count} of ${of} weighed`,
   clear: 'Untick all',
 } as const

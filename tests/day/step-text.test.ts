@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
+import { withoutLoad } from '../../src/day/method/load-text.js'
 import { lengthOf, readStep, stepInLine } from '../../src/day/method/step-text.js'
 
 const tidy = (value: number) => Number(value.toFixed(6))
@@ -87,6 +88,16 @@ const cases: readonly (readonly [typed: string, read: string])[] = [
 ]
 for (const [typed, read] of cases)
   test(`“${typed}” is ${read || 'nothing'}`, () => assert.equal(said(typed), read))
+
+for (const [typed, left] of [
+  ['45 min, at 240 °C, 12 at once', '45 min, at 240 °C'],
+  ['12 at once, 1,5 h', '1,5 h'],
+  ['45 min at 230 °C 6 à la fois', '45 min at 230 °C'],
+  ['20 min, 4 at a time, adds Salt', '20 min, adds Salt'],
+  ['45 min, at 240 °C', '45 min, at 240 °C'],
+  ['all 12 at once', 'all 12 at once'], // words of the baker’s, not a load
+] as const)
+  test(`“${typed}” without a load is “${left}”`, () => assert.equal(withoutLoad(typed), left))
 
 test('a wait with a single time moves by the leeway; a range, an exact time, hands and baking do not', () => {
   const length = (kind: 'hands' | 'wait' | 'bake', text: string) => lengthOf({ kind }, readStep(text), 0.15)

@@ -49,6 +49,7 @@ test('the same as text, figures beneath each other', () => {
       ],
       remarks: [],
       costs: [],
+      notes: 'Notes are as written.',
       lists: [{ name: 'Plain', lines: [{ name: 'Salt', figure: '22 g' }] }],
     }),
     [
@@ -60,6 +61,8 @@ test('the same as text, figures beneath each other', () => {
       '  Salt            22 g',
       '',
       'TO WEIGH, DOUGH BY DOUGH',
+      'Notes are as written.',
+      '',
       'Plain',
       '  Salt  22 g',
       '',

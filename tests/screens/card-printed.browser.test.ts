@@ -87,9 +87,24 @@ describe('The printed card', () => {
     match(textOf(find('.batch')), /Make 6 pieces of 900 g.*2 % lost/)
     match(textOf(find('tr', 'Wholemeal spelt')), /^516 g Wholemeal spelt 18\.0 %$/)
     match(textOf(find('.leads')), /True hydration 70\.5 % Salt 1\.88 % Prefermented flour 10\.3 %/)
+    match(textOf(find('.others')), /All as weighed, in steps of 1\sg \(0\.1\sg below 10\sg\)$/)
+    match(textOf(find('tr', 'Ripe starter')), /g Ripe starter \(100 % hydration\) /)
     const [levain, final] = [...card.shadowRoot!.querySelectorAll('.stage')]
     equal(levain!.querySelectorAll('td.grams').length, 3)
     equal(final!.querySelectorAll('td.grams').length, 5)
+  })
+
+  it('says for which batch its notes are written, where it is for another', async () => {
+    const formula = { ...bread(), note: 'Three loaves.' }
+    await show({ ...formula, batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } })
+    // 820 + 180 + 690 + 21 + 210 g
+    match(textOf(find('.prose')), /^Notes are as written for the formula’s own batch of 1,921\sg\.$/)
+    await tick('Notes')
+    ok(!find('.prose', 'Notes are'), 'not without notes')
+    card.remove()
+    opener.remove()
+    await show(formula)
+    equal(textOf(find('.prose')), 'Three loaves.')
   })
 
   it('has decimals under each other, no noughts at the end, eggs counted, and what a piece weighs as dough', async () => {

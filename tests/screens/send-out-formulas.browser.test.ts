@@ -1,7 +1,9 @@
 import '../../components/send-out/tb-send-out'
 import type { TbSendOut } from '../../components/send-out/tb-send-out'
+import type { Day } from '../../src/dough/document/day'
 import { readFormulas } from '../../src/exchange/index'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
+import { saturday } from '../day/notation'
 import { press } from '../keys'
 import { millWheat, straightDough } from './breads'
 import { holdsUp, Opened } from './dialogs'
@@ -11,8 +13,12 @@ describe('Sending out formulas', () => {
   let opened: Opened<TbSendOut>
   const spelt = () => straightDough('Bread flour = 100%\nWater = 66%\nSalt = 2%', 'Épeautre: 1/2')
 
-  async function show(detail: { formula?: string } = {}, formulas = [millWheat({ id: 'mill' }), spelt()]) {
-    opened = new Opened(document.createElement('tb-send-out'), { formulas, name: 'Brackwater Mill' })
+  async function show(
+    detail: { formula?: string } = {},
+    formulas = [millWheat({ id: 'mill' }), spelt()],
+    days: Day[] = [],
+  ) {
+    opened = new Opened(document.createElement('tb-send-out'), { formulas, days, name: 'Brackwater Mill' })
     opened.dialog.show(detail)
     await opened.whenOpen()
   }
@@ -41,6 +47,20 @@ describe('Sending out formulas', () => {
     await press('End')
     await waitUntil(() => !text().includes('Mill wheat'), 'the other formula is shown')
     equal(link().download, 'Épeautre 1 2.csv')
+  })
+
+  it('offers what the day in sight bakes, and its handout', async () => {
+    const day = saturday([[millWheat({ id: 'mill' }), 6]], { id: 'friday', name: 'Friday class' })
+    location.hash = '#order/friday'
+    try {
+      await show({ formula: 'other' }, [millWheat({ id: 'mill' }), { ...spelt(), id: 'other' }], [day])
+      equal(textOf(opened.find<HTMLSelectElement>('#what').selectedOptions[0]!), 'The breads of Friday class')
+      ok(text().includes('Mill wheat') && !text().includes('Épeautre'), text())
+      await opened.click('footer button', 'Handout')
+      deepEqual(opened.around.wishes, [{ want: 'handout', day: 'friday' }])
+    } finally {
+      location.hash = ''
+    }
   })
 
   it('gives the download the same bytes as it shows', async () => {

@@ -45,7 +45,7 @@ describe('Eleven students bake three breads', () => {
       'Mill wheat',
       'Two-build rye',
       'Poolish baguette',
-      'To keep in mind',
+      'Before you bake: safety and allergens',
     ])
   })
 

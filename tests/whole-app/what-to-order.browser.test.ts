@@ -110,6 +110,7 @@ describe('Five breads of one levain, ready by 8:00', () => {
     }
     await press('Enter')
     await waitUntil(() => !app.maybe('dialog[open]'), 'it is in the larder')
+    equal(app.all('.needs thead th').map(text).join(), 'Ingredient,Needed,In cups, spoons, pieces,Costs')
     // 14.3 kg at 1.20 a kilogram; 10.3 kg are three packs of 5 kg
     await totalIs('Bread flour', /4 kg in stock, 10\.3 kg short: 3 packs of 5 kg 14,300 g \D?17\.16/)
     const sums = app.all('tfoot tr').map(text)
@@ -140,6 +141,9 @@ describe('Five breads of one levain, ready by 8:00', () => {
 
   // Two pieces of three breads, 12 and 8 of the others: two people, six Miller loaves each
   it('are handed out from there in the order of the day, as much as it makes', async () => {
+    const [near, below] = app.all('button', 'Handout').map(button => button.getBoundingClientRect().top)
+    const orders = app.all('textarea#orders')[0]!.getBoundingClientRect().top
+    ok(near! < orders && orders < below!, 'one stands above, one beneath all of it')
     await app.click('button', 'Handout')
     await app.find('.paper header p', /For 2 people$/)
     const rows = app.all('.breads tbody tr').map(row => [...row.children].map(text))

@@ -34,7 +34,8 @@ const atDegrees =
   /^(?:at\s+|à\s+|bei\s+)?(-?\d+(?:[.,]\d+)?)\s*(?:°\s*|degrees?\s+|degrés?\s+)?([CF])(?![\p{L}])/iu
 const atBare = /^(?:at|à|bei)\s+(-?\d+(?:[.,]\d+)?)\s*°(?!\s*[CF])/iu
 const lasting = /^(?:for|pendant|für)\s+(?=[=\d½¼¾])/iu
-const together = /^(\d+)\s*(?:at\s+once|at\s+a\s+time|à\s+la\s+fois)(?![\p{L}])/iu
+/** How many go into the oven at once. */
+export const together = /^(\d+)\s*(?:at\s+once|at\s+a\s+time|à\s+la\s+fois)(?![\p{L}])/iu
 
 const toCelsius = (degrees: number, scale: string): number =>
   scale.toUpperCase() === 'F' ? ((degrees - 32) * 5) / 9 : degrees

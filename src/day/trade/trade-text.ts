@@ -21,10 +21,11 @@ export interface TradeTexts {
   readonly needs: readonly TextLine[]
   readonly remarks: readonly string[]
   readonly costs: readonly TextLine[]
+  readonly notes?: string // what is to know of those on the lists
   readonly lists: readonly { readonly name: string; readonly lines: readonly TextLine[] }[]
 }
 
-export function writeTradeText({ name, date, needs, remarks, costs, lists }: TradeTexts): string {
+export function writeTradeText({ name, date, needs, remarks, costs, notes, lists }: TradeTexts): string {
   const section = (heading: string, lines: readonly string[]): string[] =>
     lines.length ? ['', heading.toUpperCase(), ...lines] : []
   const withAbout = (all: readonly TextLine[]): string[] =>
@@ -36,7 +37,10 @@ export function writeTradeText({ name, date, needs, remarks, costs, lists }: Tra
     [name, date].filter(Boolean).join(', '),
     ...section(words.order, [...withAbout(needs), ...remarks]),
     ...section(words.costs, withAbout(costs)),
-    ...section(words.weigh, lists.flatMap(list => ['', list.name, ...withAbout(list.lines)]).slice(1)),
+    ...section(words.weigh, [
+      ...(notes ? [notes, ''] : []),
+      ...lists.flatMap(list => ['', list.name, ...withAbout(list.lines)]).slice(1),
+    ]),
     '',
   ].join('\n')
 }
