@@ -33,7 +33,7 @@ export class TbBenchPlace extends BaseElement {
   declare larder: Larder
   declare undoLabel: string | undefined
 
-  #address = ''
+  #address: string | undefined
 
   override connectedCallback(): void {
     super.connectedCallback()
@@ -56,7 +56,7 @@ export class TbBenchPlace extends BaseElement {
   }
 
   override render() {
-    const key = this.#address
+    const key = this.#address ?? ''
     const bake = key.startsWith(bakeAddress)
       ? bakesIn(this.workbook).find(({ id }) => id === key.slice(bakeAddress.length))
       : undefined

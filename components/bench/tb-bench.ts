@@ -196,7 +196,10 @@ export class TbBench extends BaseElement {
   /** An edit that a part of the bench asks for. */
   #asked = ({ detail: { edit, begins } }: CustomEvent<AskedOfBench>): void => {
     const questions = begins ? this.#questions(begins) : []
-    this.#ask(questions, () => this.#do(workbook => edit(workbook, this.#where()), true))
+    this.#ask(questions, () => {
+      this.#do(workbook => edit(workbook, this.#where()), true)
+      if (!begins) this.#before = undefined // a timer, a weight more: no work begins with it that could move another
+    })
   }
 
   #questions(todo: Todo, lines?: readonly string[]): Question[] {

@@ -1,6 +1,20 @@
 import { css } from 'lit'
 import { slim } from '../styles/breakpoints.js'
 
+/** The page behind a modal: it stays where it is, and where its scroll bar stood it is as dark as all the rest. */
+export const stillPage = new CSSStyleSheet()
+stillPage.replaceSync(`
+  html[still] {
+    overflow: hidden;
+    background: light-dark(#908d89, #161310);
+  }
+  @media (min-width: 900px) {
+    html[still] {
+      scrollbar-gutter: stable;
+    }
+  }
+`)
+
 /** A modal: heading, a part that scrolls, actions; the whole screen on a phone. */
 export const dialogStyles = css`
   dialog {

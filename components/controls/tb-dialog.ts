@@ -3,9 +3,11 @@ import { type Larder, larderOf } from '../../src/dough/document/larder.js'
 import { emptyWorkbook, type Workbook } from '../../src/dough/document/workbook.js'
 import { BaseElement } from '../base/base-element.js'
 import { focusedIn } from '../typed/focused-in.js'
-import { dialogStyles } from './dialog-styles.js'
+import { dialogStyles, stillPage } from './dialog-styles.js'
 import { tellOver } from './over-page.js'
 import { dialogWords } from './words.js'
+
+document.adoptedStyleSheets.push(stillPage)
 
 const standing = new Set<TbDialog>() // one may open before the `close` of another has come
 

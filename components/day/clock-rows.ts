@@ -8,7 +8,7 @@ import type { PlannedEvent } from '../../src/day/plan/planned.js'
 import { boundsText, eventWords } from '../../src/day/plan/words.js'
 import type { Day } from '../../src/dough/document/day.js'
 import type { NumberStyle } from '../base/numbers.js'
-import { showWeighed } from '../lanes/weighed-text.js'
+import { showWeighed } from '../batch/weighed-text.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import { clockOf, clockWords, degrees, standingWords, stepOfBread } from './words.js'
 

@@ -1,8 +1,36 @@
 import { localOf, localText } from '../../src/day/course/clock.js'
+import { readStep } from '../../src/day/method/step-text.js'
+import { stepName } from '../../src/day/method/words.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { changeBread, changeDay, holdMoment, releaseMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { Edit } from '../base/events.js'
+import type { StepPlace } from '../method/to-step.js'
 import { adviceWords, clockOf, stepOfBread } from './words.js'
+
+/** A step of a formula that could say otherwise. */
+export interface StepAdvice {
+  readonly words: string
+  readonly place: StepPlace
+}
+
+/** The steps that loads which cannot wait for each other come of, and the name of their formula; undefined where it is not that. */
+export function stepsOf({
+  conflict,
+  breads,
+}: DaySheet): { readonly steps: readonly StepAdvice[]; readonly formula: string } | undefined {
+  const { loads } = conflict ?? {}
+  const formula = breads.find(({ id }) => id === loads?.bread)?.formula
+  if (!loads || !formula) return undefined
+  const { wait, bake, stage } = loads
+  const said = readStep(bake.text).atOnce === undefined ? [wait.step] : [wait.step, bake]
+  return {
+    formula: formula.name,
+    steps: said.map(step => ({
+      words: adviceWords.toStep(stepName(step), formula.name),
+      place: { formula: formula.id, stage, step: step.id },
+    })),
+  }
+}
 
 /** A time that would do, and the edit that takes it. */
 export interface Advice {

@@ -50,6 +50,7 @@ export class DayPlanner {
   #answer: TimePlan | undefined // the last
   #worker: Worker | undefined
   #asks = 0
+  #weighedFor: unknown // what the last good plan has the amounts of
   #here: Planning | undefined // where there is no worker
 
   /** `changed` is called when the state is another one without having been asked for. */
@@ -97,6 +98,7 @@ export class DayPlanner {
     const isQuick =
       (planning.hasPlan && planning.isStrict) || this.#of!.day.breads.length < 2 || this.#of!.happened
     if (done && isQuick) return this.#take(planning.found())
+    this.#weighAnew()
     this.state = { ...this.state, progress: planning.progress }
     this.#worker ??= this.#start()
     if (this.#worker) this.#send({ ask: this.#asks, ...this.#of! })
@@ -140,8 +142,17 @@ export class DayPlanner {
     this.#changed()
   }
 
+  /** Gives the last good plan the amounts of the day as it is now. */
+  #weighAnew(): void {
+    const { lastGood } = this.state
+    if (lastGood && this.#weighedFor !== this.#of)
+      this.state = { ...this.state, lastGood: lastGood.weighedAs(this.#of!.day, this.#weights!) }
+    this.#weighedFor = this.#of
+  }
+
   #take(found: Found): void {
     const opened = openFound(this.#of!, this.#weights!, found)
+    if (!opened.plan) this.#weighAnew()
     const { answer } = found
     if (answer?.kind === 'plan') this.#answer = answer
     this.#here = undefined

@@ -5,7 +5,7 @@ import { belowWide, narrow } from '../styles/breakpoints.js'
 export const dayStyles = css`
   :host {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) clamp(280px, 25vw, 356px);
+    grid-template-columns: minmax(0, 1fr) clamp(280px, 31%, 356px);
   }
   main {
     padding: 26px 40px 48px;

@@ -5,7 +5,7 @@ import { belowWide, narrow } from '../styles/breakpoints.js'
 export const daysStyles = css`
   :host {
     display: grid;
-    grid-template-columns: clamp(232px, 19vw, 284px) minmax(0, 1fr);
+    grid-template-columns: clamp(232px, 19%, 284px) minmax(0, 1fr);
     align-items: start;
   }
   tb-day-list {

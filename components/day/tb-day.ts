@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit'
 import { localOf } from '../../src/day/course/clock.js'
 import { dateText } from '../../src/day/out/day-text.js'
-import { earlySaid } from '../../src/day/plan/early-words.js'
+import { type EarlySaid, earlySaid } from '../../src/day/plan/early-words.js'
 import { movedSentences } from '../../src/day/plan/moved.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import type { PlannedDay } from '../../src/day/plan/planned.js'
@@ -14,7 +14,8 @@ import { BaseElement } from '../base/base-element.js'
 import { askEdit, type Edit, say } from '../base/events.js'
 import { showDecimals } from '../base/numbers.js'
 import '../controls/tb-grow.js'
-import { adviceOf } from './day-advice.js'
+import { goToStep } from '../method/to-step.js'
+import { adviceOf, stepsOf } from './day-advice.js'
 import type { DayState } from './day-planner.js'
 import { dayStyles } from './day-styles.js'
 import { factsInWords } from './facts-in-words.js'
@@ -22,7 +23,7 @@ import './facts/tb-day-facts.js'
 import './tb-by-clock.js'
 import { today } from '../../src/day/out/next-day.js'
 import { remarksSaid } from './remarks-said.js'
-import { clockOf, daysWords, dayWords } from './words.js'
+import { adviceWords, clockOf, daysWords, dayWords } from './words.js'
 
 /** A day: what it is, how it fits, and its list by the clock. On a phone what it is stands as one sentence to be opened. */
 export class TbDay extends BaseElement {
@@ -155,13 +156,19 @@ export class TbDay extends BaseElement {
     if (opened.conflict)
       return html`<div class="note warn" role="group" aria-label=${dayWords.doesNotFit}>
         <p role="alert">${opened.conflictSentence}</p>
-        ${this.#advice(opened)}
+        ${this.#advice(opened)} ${this.#stepAdvice(opened)}
         ${lastGood ? this.#ofLastGood() : nothing}
       </div>`
     if (!opened.plan) return nothing
+    const early = this.#early(opened, opened.plan)
     return html`<div class="note">
-      <p>${this.#fits(opened.plan)}</p>
-      ${this.#early(opened, opened.plan)}
+      <p>${this.#fits(opened.plan, early?.fits)}</p>
+      ${
+        early
+          ? html`<ul>${early.breads.map(words => html`<li>${words}</li>`)}</ul>
+            ${this.#advice(opened)}`
+          : nothing
+      }
       ${stopped || !opened.plan.proven ? html`<p>${dayWords.stopped} <button @click=${() => this.#tellUp('tb-again')}>${dayWords.again}</button></p>` : nothing}
     </div>`
   }
@@ -220,7 +227,7 @@ export class TbDay extends BaseElement {
   }
 
   /** `All of it fits. You begin on Friday at 6:00; because nobody is up before 6:00, …` */
-  #fits(plan: PlannedDay): string {
+  #fits(plan: PlannedDay, early: string | undefined): string {
     const { day } = plan
     const first = plan.events[0]!.from
     const { date } = localOf(first, day.zone)
@@ -230,16 +237,16 @@ export class TbDay extends BaseElement {
     const moved = movedSentences(plan, name)
     const isPast = first < Date.now() / 60_000
     return [
-      moved.length ? dayWords.fits : dayWords.fitsAtUsual,
+      early ?? (moved.length ? dayWords.fits : dayWords.fitsAtUsual),
       isPast ? dayWords.beginsPast(when) : dayWords.begins(when),
       ...moved,
     ].join(' ')
   }
 
-  /** Which breads are done before their time, and what would do instead. */
-  #early(opened: DaySheet, plan: PlannedDay): TemplateResult | typeof nothing {
+  /** Which breads are done before their time. */
+  #early(opened: DaySheet, plan: PlannedDay): EarlySaid | undefined {
     const { day } = plan
-    const said = earlySaid(
+    return earlySaid(
       plan,
       id => opened.breads.find(b => b.id === id)?.formula.name ?? '',
       instant => {
@@ -250,10 +257,6 @@ export class TbDay extends BaseElement {
           : dayWords.onDate(dateText(date, this.numbers.language), clock)
       },
     )
-    if (!said) return nothing
-    return html`<p>${said.why}</p>
-      <ul>${said.breads.map(words => html`<li>${words}</li>`)}</ul>
-      ${this.#advice(opened)}`
   }
 
   #advice(opened: DaySheet): TemplateResult | typeof nothing {
@@ -264,11 +267,29 @@ export class TbDay extends BaseElement {
     </p>`
   }
 
+  /** The way to the steps of a formula that stand in the way. */
+  #stepAdvice(opened: DaySheet): TemplateResult | typeof nothing {
+    const found = stepsOf(opened)
+    if (!found) return nothing
+    return html`<p class="do">
+        ${found.steps.map(({ words, place }) => html`<button class="lined" @click=${() => void goToStep(this, place)}>${words}</button>`)}
+      </p>
+      <p>${adviceWords.inFormula(found.formula)}</p>`
+  }
+
   #nothingYet(): TemplateResult | typeof nothing {
     const { opened } = this.state
     if (this.day.breads.length === 0) return html`<p class="quiet">${dayWords.noBreads}</p>`
     const isEmpty = opened && !opened.plan && !opened.conflict
-    return isEmpty ? html`<p class="quiet">${dayWords.noSteps}</p>` : nothing
+    if (this.#planned?.plan && !isEmpty) return nothing
+    const why = opened
+      ? isEmpty
+        ? dayWords.noSteps
+        : dayWords.noTimes
+      : this.state.stopped
+        ? dayWords.noTimesFound
+        : dayWords.noTimesYet
+    return html`<p class="quiet">${why}</p>`
   }
 
   #remarks(): TemplateResult | typeof nothing {

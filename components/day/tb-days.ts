@@ -28,7 +28,7 @@ export class TbDays extends BaseElement {
 
   readonly #wide = matchMedia(isWide)
   readonly #planner = new DayPlanner(() => this.requestUpdate())
-  #address = '' // as it was last looked at
+  #address: string | undefined // as it was last looked at
   #toName = false
 
   constructor() {

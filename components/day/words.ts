@@ -51,7 +51,11 @@ export const dayWords = {
   stoppedEmpty: 'Stopped before any times were found. Change something, or look again.',
   again: 'Look again',
   withoutHolds: 'The times below are those without any held time.',
-  lastGood: 'The times below are from the last plan that fitted. What you typed since does not fit yet.',
+  lastGood:
+    'The times below are from the last plan that fitted, the amounts are those of now. What you typed since does not fit yet.',
+  noTimes: 'There are no times yet: the day does not fit as it is. What stands in the way is said above.',
+  noTimesYet: 'There are no times yet: they are still being looked for.',
+  noTimesFound: 'There are no times yet: none were found before it was stopped.',
   doesNotFit: 'What does not fit',
   at: (date: string, clock: string): string => `${date} at ${clock}`,
   atClock: (clock: string): string => `at ${clock}`,
@@ -130,6 +134,8 @@ export const adviceWords = {
   begin: (time: string): string => `Begin at ${time}`,
   hold: (what: string, time: string): string => `Hold ${what} at ${time}`,
   follow: (what: string): string => `Let ${what} follow`,
+  toStep: (step: string, bread: string): string => `Go to ${step} of ${bread}`,
+  inFormula: (bread: string): string => `What is changed there changes the formula ${bread}, on every day.`,
 } as const
 
 /** Of the working of a time. */

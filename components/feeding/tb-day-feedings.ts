@@ -10,7 +10,7 @@ import { applyChanges, type Transaction, type Workbook } from '../../src/dough/d
 import { holdMoment } from '../../src/dough/edits/fetched/day-edits.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
-import { showGrams } from '../base/numbers.js'
+import { showWeighed } from '../batch/weighed-text.js'
 import { entriesStyles } from '../styles/entries-styles.js'
 import { sayCelsius } from '../typed/typed-degrees.js'
 import type { BuildOf } from './feeding-answer.js'
@@ -24,12 +24,14 @@ export class TbDayFeedings extends BaseElement {
     day: { attribute: false },
     plan: { attribute: false },
     sheetOf: { attribute: false },
+    weighed: { attribute: false },
     open: { state: true },
   }
 
   declare day: Day
   declare plan: PlannedDay | undefined
   declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
+  declare weighed: (of: DayFeeding) => ReadonlyMap<string, number> // grams that a scale weighs of its lines, by id
   declare open: ReadonlySet<string> // keys of the builds that are open
 
   #shown = ''
@@ -55,14 +57,14 @@ export class TbDayFeedings extends BaseElement {
   }
 
   #feeding(feeding: DayFeeding, all: readonly DayFeeding[]): TemplateResult {
-    const { breads, stageName, fed, ripe, celsius, seed } = feeding
+    const { bread, breads, stageName, fed, ripe, celsius, seed } = feeding
     const key = keyOf(feeding)
     const isOpen = this.open.has(key)
     const name = feedingWords.build(
       stageName,
       breads.map(bread => this.sheetOf(bread)?.formula.name ?? ''),
     )
-    const grams = seed === undefined ? '' : `${showGrams(seed, this.numbers)}\u00a0g`
+    const grams = this.#seedOf(feeding)
     const times =
       fed && ripe
         ? html`<span class="times">${feedingWords.fedWith(this.#when(fed.at), grams)}</span>
@@ -71,7 +73,7 @@ export class TbDayFeedings extends BaseElement {
             lengthText(ripe.at - fed.at),
             sayCelsius(celsius, this.numbers),
           )}</span>`
-        : nothing
+        : html`<span class="times">${feedingWords.withoutTimes(grams, this.plan?.day.breads.some(({ id }) => id === bread) === true)}</span>`
     return html`<div class="entry" data-build=${key}>
       <h3>
         <button aria-expanded=${isOpen} aria-controls=${key} @click=${() => this.#toggle(key)}>
@@ -94,6 +96,13 @@ export class TbDayFeedings extends BaseElement {
         }
       </div>
     </div>`
+  }
+
+  /** `132 g` as a scale weighs it; '' where it is not known. */
+  #seedOf(feeding: DayFeeding): string {
+    const weighed = this.weighed(feeding)
+    const grams = feeding.seedLines.reduce((sum, line) => sum + (weighed.get(line) ?? Number.NaN), 0)
+    return Number.isNaN(grams) ? '' : `${showWeighed(grams, this.numbers)}\u00a0g`
   }
 
   /** `Fri 7:00` */

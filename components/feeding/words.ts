@@ -8,6 +8,8 @@ export const feedingWords = {
   feedFor: 'Feed for a time',
   build: (stage: string, breads: readonly string[]) => `${stage} of ${listed(breads)}`,
   fedWith: (fed: string, seed: string) => `fed ${fed}${seed && ` with ${seed} of seed`}`,
+  withoutTimes: (seed: string, isPlanned: boolean) =>
+    `${seed && `with ${seed} of seed; `}${isPlanned ? 'its method gives it no times' : 'when is not known: the day has no times for it yet'}`,
   ripeAfter: (ripe: string, length: string, celsius: string) => `ripe ${ripe}, after ${length} at ${celsius}`,
   onWeekday: (weekday: string, clock: string) => `${weekday} ${clock}`,
   name: (stage: string) => `Feed ${stage} for a time`,

@@ -11,8 +11,8 @@ import type { PlannedDay } from '../../src/day/plan/planned.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Formula } from '../../src/dough/document/formula.js'
 import type { NumberStyle } from '../base/numbers.js'
+import { showWeighed } from '../batch/weighed-text.js'
 import { loadTable } from './load-table.js'
-import { showWeighed } from './weighed-text.js'
 import { clockWords, dayPageWords } from './words.js'
 
 /** What is printed of a planned day. */

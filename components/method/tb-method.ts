@@ -51,9 +51,14 @@ export class TbMethod extends FetchedElement {
     this.unnamed = ''
   }
 
-  /** Brings the steps of a stage into view; the focus is in the first of them, or where one is written. */
-  async goTo(stage: string): Promise<void> {
+  /** Brings the steps of a stage into view; the focus is in the first of them, or where one is written; or in what is said of the one that is named. */
+  async goTo(stage: string, step?: string): Promise<void> {
     await this.updateComplete
+    const said = step === undefined ? null : this.#input(stage, step, 'text')
+    if (said) {
+      said.scrollIntoView({ block: 'center' })
+      return said.focus({ preventScroll: true })
+    }
     const list = this.renderRoot.querySelector<HTMLElement>(`ol[data-stage="${CSS.escape(stage)}"]`)
     const isLong = (list?.offsetHeight ?? 0) > innerHeight / 2
     list?.previousElementSibling?.scrollIntoView({ block: isLong ? 'start' : 'center' })

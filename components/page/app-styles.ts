@@ -34,7 +34,7 @@ export const appStyles = css`
       align-items: start;
     }
     :host([layout='wide']) .places {
-      grid-template-columns: clamp(232px, 19vw, 284px) minmax(0, 1fr) clamp(300px, 25vw, 356px);
+      grid-template-columns: clamp(232px, 19%, 284px) minmax(0, 1fr) clamp(300px, 25%, 356px);
     }
     main {
       --sheet-top: var(--head);
@@ -163,6 +163,7 @@ export const appStyles = css`
       position: fixed;
       z-index: 8;
       margin: 0;
+      pointer-events: none;
       color: var(--ground);
       background: var(--ink);
       border: 1px solid transparent;
@@ -177,7 +178,10 @@ export const appStyles = css`
       border-radius: var(--radius);
     }
     :host([layout='narrow']) .toast {
-      bottom: 136px;
+      bottom: 64px;
+    }
+    :host([layout='narrow'][place^='sh']) .toast {
+      bottom: 136px; /* above the readings of shelf and sheet */
     }
     .drop {
       inset: 12px;
@@ -186,7 +190,6 @@ export const appStyles = css`
       font-size: var(--size-figure);
       border-radius: 12px;
       opacity: 0.92;
-      pointer-events: none;
     }
     @media print {
       :host([layout]) {

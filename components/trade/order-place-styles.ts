@@ -80,13 +80,23 @@ export const orderPlaceStyles = css`
     max-width: 72ch;
     font-size: var(--size-small);
   }
+  .unfit,
   .uneven {
     list-style: none;
     margin: 22px 0 0;
     padding: 8px 14px;
-    background: var(--warn-wash);
-    border-left: 3px solid var(--warn);
+    background: var(--accent-wash);
+    border-left: 3px solid var(--accent);
     border-radius: 0 var(--radius) var(--radius) 0;
+  }
+  .unfit {
+    margin: 14px 0;
+    max-width: 72ch;
+  }
+  .unfit,
+  .uneven.wrong {
+    background: var(--warn-wash);
+    border-color: var(--warn);
   }
   table {
     width: 100%;

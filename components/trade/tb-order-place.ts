@@ -96,14 +96,21 @@ export class TbOrderPlace extends BaseElement {
       </main>`
     const { day, isDay } = shown
     const { opened, lastGood } = this.#planner.state
-    const planned = isDay ? (opened?.plan ? opened : lastGood) : undefined
+    const conflict = isDay ? opened?.conflict : undefined
+    // Times that no longer hold are none to mix by.
+    const planned = !isDay || conflict ? undefined : opened?.plan ? opened : lastGood
     const trade = tradeShown(day, this.workbook, this.larder, this.numbers, planned)
     return html`<main>
       <a class="back" href=${isDay ? `#days/${day.id}` : `#${day.id}`}>${day.name}</a>
       <h1>${orderPlaceWords.heading}</h1>
       <p class="said">${this.#said(shown, trade)}</p>
       ${trade.needs.all.length ? html`<tb-trade-out class="near" paper .shown=${trade} .numbers=${this.numbers} ?alone=${!isDay}></tb-trade-out>` : nothing}
-      ${this.#howMuch(shown)} ${this.#needs(trade, isDay)}
+      ${
+        conflict
+          ? html`<p class="unfit">${orderPlaceWords.doesNotFit} <a href="#days/${day.id}">${orderPlaceWords.toDay}</a></p>`
+          : nothing
+      }
+      ${this.#howMuch(shown)} ${this.#needs(trade, isDay, conflict !== undefined)}
     </main>`
   }
 
@@ -129,18 +136,19 @@ export class TbOrderPlace extends BaseElement {
     </section>`
   }
 
-  #needs(trade: TradeShown, isDay: boolean): TemplateResult {
+  #needs(trade: TradeShown, isDay: boolean, isUnfit: boolean): TemplateResult {
     const { made, needs, costs, style, nameOf, isTimed } = trade
     const { day, formulas, missing } = made
     if (day.breads.length === 0) return html`<p>${orderPlaceWords.none}</p>`
     const notes = notesSaid(trade)
     const uneven = unevenOn(day, formulas, costs)
+    const isWrong = uneven.some(({ code }) => code !== 'loadNotFull') // an oven that is not full is none the worse
     const weigh = (grams: number) => sayRound(grams, this.numbers)
     const choose = (ingredient: string) => wish(this, { want: 'define', ingredient })
     return html`${missing ? html`<p class="remark">${orderPlaceWords.missing(missing)}</p>` : nothing}
       ${
         uneven.length
-          ? html`<ul class="uneven" aria-label=${orderPlaceWords.toKnow}>
+          ? html`<ul class="uneven ${isWrong ? 'wrong' : ''}" aria-label=${orderPlaceWords.toKnow}>
               ${uneven.map(one => html`<li>${unevenWords(one, weigh)}</li>`)}
             </ul>`
           : nothing
@@ -162,7 +170,7 @@ export class TbOrderPlace extends BaseElement {
               }
               <section class="weigh" aria-labelledby="weigh">
                 <h2 id="weigh">${weighWords.heading}</h2>
-                <p class="hint">${isTimed ? weighWords.order : isDay ? weighWords.noTimes : weighWords.written}</p>
+                <p class="hint">${isTimed ? weighWords.order : isUnfit ? weighWords.unfit : isDay ? weighWords.noTimes : weighWords.written}</p>
                 ${notes ? html`<p class="notes">${notes}</p>` : nothing}
                 <tb-weigh-lists .of=${day.id} .builds=${listedBuilds(trade)} .numbers=${this.numbers}></tb-weigh-lists>
               </section>

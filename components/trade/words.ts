@@ -9,6 +9,9 @@ export const orderPlaceWords = {
   allDays: 'All days',
   howMuch: 'How much is baked',
   none: 'Nothing is baked on this day yet.',
+  doesNotFit:
+    'This day does not fit as it is, so it has no times yet. The amounts below are those of what is typed now.',
+  toDay: 'See what stands in the way',
   nothingToWeigh: 'There is nothing to weigh in it yet.',
   missing: (count: number): string =>
     count === 1
@@ -85,6 +88,7 @@ export const weighWords = {
   heading: 'To weigh, dough by dough',
   order: 'In the order in which they are mixed.',
   written: 'In the order in which they are written.',
+  unfit: 'In the order in which they are written: the day does not fit as it is, so it has no times.',
   noTimes: 'In the order in which they are written: the day has no times yet.',
   for: (breads: readonly string[]): string => `for ${listed(breads)}`,
   of: (bread: string): string => bread,

@@ -29,9 +29,10 @@ export class TbTemperatures extends BaseElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get('workbook')
-    const isSame = before?.formulas === this.workbook.formulas && !changed.has('larder')
+    const { formulas, scale } = this.workbook
+    const isSame = before?.formulas === formulas && before.scale === scale && !changed.has('larder')
     if (!this.#weights || (changed.has('workbook') && !isSame) || changed.has('larder'))
-      this.#weights = new Weights(this.workbook.formulas, this.larder)
+      this.#weights = new Weights(formulas, this.larder, scale)
     if (changed.has('workbook') || changed.has('larder'))
       this.#learning = this.workbook.bakes ? new Learning(this.workbook, this.larder) : undefined
   }
@@ -39,17 +40,21 @@ export class TbTemperatures extends BaseElement {
   override render() {
     const { day, plan, numbers, readOnly } = this
     const sheetOf = (bread: string) => this.#weights!.sheet(day, bread)
+    const weighed = ({ stage, breads }: { readonly stage: string; readonly breads: readonly string[] }) =>
+      this.#weights!.lines(day, stage, breads)
     const learning = this.#learning
     return html`<tb-day-feedings
         .day=${day}
         .plan=${plan}
         .sheetOf=${sheetOf}
+        .weighed=${weighed}
         .numbers=${numbers}
         ?readOnly=${readOnly}
       ></tb-day-feedings>
       <tb-water
         .day=${day}
         .sheetOf=${sheetOf}
+        .weighed=${weighed}
         .learning=${learning}
         .numbers=${numbers}
         ?readOnly=${readOnly}

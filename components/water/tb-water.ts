@@ -11,6 +11,7 @@ import type { FigureSheet } from '../../src/dough/sheet/figures.js'
 import { BaseElement } from '../base/base-element.js'
 import { askEdit, say } from '../base/events.js'
 import { showGrams } from '../base/numbers.js'
+import { showWeighed } from '../batch/weighed-text.js'
 import { TypedFields } from '../controls/typed-fields.js'
 import '../learnt/tb-learnt.js'
 import { lessonWords } from '../learnt/words.js'
@@ -23,7 +24,7 @@ import { waterWords } from './words.js'
 interface Row {
   readonly name: string
   readonly what: string
-  readonly grams?: number
+  readonly grams?: number // as they are weighed
   readonly celsius: number | undefined // undefined: nothing follows
   readonly said: boolean
   readonly canRelease: boolean
@@ -41,12 +42,14 @@ export class TbWater extends BaseElement {
   static override properties = {
     day: { attribute: false },
     sheetOf: { attribute: false },
+    weighed: { attribute: false },
     learning: { attribute: false },
     open: { state: true },
   }
 
   declare day: Day
   declare sheetOf: (bread: string) => FigureSheet | undefined // the formula with the day's batch
+  declare weighed: (of: DayMixing) => ReadonlyMap<string, number> // grams that a scale weighs of its lines, by id
   declare learning: Learning | undefined // undefined: nothing has been baked
   declare open: ReadonlySet<string> | undefined // keys of the mixings that are open; undefined: the first
 
@@ -135,10 +138,11 @@ export class TbWater extends BaseElement {
         day: day.id,
       })
     const said = day.mixes?.find(m => m.bread === of.bread && m.stage === of.stage)?.lines ?? []
+    const weighed = this.weighed(of)
     const line = (part: MixedPart): Row => ({
       name: part.line,
       what: part.ingredient,
-      grams: part.grams,
+      grams: weighed.get(part.line) ?? part.grams,
       celsius: part.celsius,
       said: part.said,
       canRelease: true,
@@ -219,7 +223,7 @@ export class TbWater extends BaseElement {
     const how = said ? waterWords.typed : celsius === undefined ? waterWords.notYet : waterWords.follows
     const read = row.isRise ? readRise : readDegrees
     return html`<li class=${said ? 'said' : celsius === undefined ? 'empty' : ''}>
-      <span class="what">${what}${grams === undefined ? nothing : html` <span class="grams">${this.#grams(grams)}</span>`}</span>
+      <span class="what">${what}${grams === undefined ? nothing : html` <span class="grams">${showWeighed(grams, this.numbers)} g</span>`}</span>
       ${
         said && !readOnly
           ? html`<button class="release" aria-label=${waterWords.releaseThis(what)} @click=${() => this.#release(row, name)}>

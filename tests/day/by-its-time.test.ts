@@ -178,13 +178,52 @@ test('loads shaped at once that cannot wait for each other so long are told as t
   const sheet = (pieces: number) => openDay(dayOf([formula], pieces), [formula])
   assert.equal(
     sheet(12).conflictSentence,
-    'Plain loaf is baked in 2 loads, 55 min apart, so its last load waits 55 min longer than its first. Proof (50–70 min) allows 20 min. Give Proof more leeway, let more go in at once (what the bake step says of it goes before the oven of the day), or bake less of it.',
+    'Plain loaf is baked in 2 loads, 55 min apart, so its last load waits 55 min longer than its first. Proof (50–70 min) allows 20 min. To make it fit, write a wider time in Proof, write in Bake that more than 6 bake at once, or bake less of it.',
   )
   assert.match(
     sheet(18).conflictSentence,
     /^Plain loaf is baked in 3 loads, 55 min apart, so its last load waits 1 h 50 longer/,
   )
   assert.equal(sheet(6).conflictSentence, '')
+})
+
+// A proof written for 25 °C that stands at 22 takes a time that is no whole number of minutes.
+test('what a conflict of loads tells comes out as it is told, and says whose number at once counts', () => {
+  const formula = bread(
+    'Tin loaf',
+    `Final dough:
+       Flour 1000 g
+       hands Mix: 10 min
+       wait Proof: 1.5–2.25 h, at 25 °C
+       bake Bake: 50 min, 2 at once`,
+  )
+  const day = dayOf([formula], 11)
+  const told = (of: typeof day, formulas = [formula]) => openDay(of, formulas).conflictSentence
+  const minutes = (text: string) => {
+    const [, hours, rest] = /^(\d+) h(?: (\d\d))?$/.exec(text)!
+    return Number(hours) * 60 + Number(rest ?? 0)
+  }
+  const inOven = { ...day, kitchen: 22, ovens: day.ovens.map(oven => ({ ...oven, atOnce: 4 })) }
+  const said = told(inOven)
+  const [, loads, apart, longer, least, most, allowed] =
+    /baked in (\d) loads, (\d h(?: \d\d)?) apart, so its last load waits (\d h(?: \d\d)?) longer than its first\. Proof \((\d h(?: \d\d)?)–(\d h(?: \d\d)?)\) allows (\d h(?: \d\d)?)\./.exec(
+      said,
+    )!
+  assert.equal(Number(loads), 6)
+  assert.equal(minutes(longer!), 5 * minutes(apart!))
+  assert.equal(minutes(allowed!), minutes(most!) - minutes(least!))
+  assert.match(said, /that more than 2 bake at once \(that counts before the 4 that the oven holds\), or/)
+  const plain = {
+    ...formula,
+    stages: formula.stages.map(stage => ({
+      ...stage,
+      method: stage.method!.map(step => ({ ...step, text: step.text.replace(', 2 at once', '') })),
+    })),
+  }
+  assert.match(
+    told(inOven, [plain]),
+    /wider time in Proof, say that the oven holds more at once, or bake less of it\.$/,
+  )
 })
 
 test('from a beginning breads begin as much later as they have to', () => {

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { movedSentences, movedWaits } from '../../src/day/plan/moved.js'
+import { movedSentence } from '../../src/day/plan/moved-words.js'
 import { openDay } from '../../src/day/plan/open-day.js'
 import type { Day } from '../../src/dough/document/day.js'
 import { near } from './near.js'
@@ -22,12 +23,12 @@ test('four waits that a night shortens by the same part are one sentence, with t
   // The longest of them is the retard, 2593.46 + 20 to 3375: 761.54 min instead of 810.
   const said = sentences({ asleep })
   assert.deepEqual(said, [
-    'Because nobody is up before 6:00, four waits are up to 48 min shorter (27 % of their leeway).',
+    'Because nobody is up before 6:00, four waits are up to 48 min shorter than usual (27 % of the time between their shortest and longest).',
   ])
   assert.deepEqual(
     sentences({ asleep }, () => 'Mill wheat'),
     [
-      'Because nobody is up before 6:00, four waits of Mill wheat are up to 48 min shorter (27 % of their leeway).',
+      'Because nobody is up before 6:00, four waits of Mill wheat are up to 48 min shorter than usual (27 % of the time between their shortest and longest).',
     ],
   )
 })
@@ -51,7 +52,7 @@ test('waits that are longer are told apart from those that are shorter', () => {
   assert.deepEqual(
     movedSentences(earlier.plan!, () => ''),
     [
-      'Because Salt is held at 14:00, two waits are up to 15 min longer (8 % of their leeway).', // 20 of 240; of the retard’s 180, 15
+      'Because Salt is held at 14:00, two waits are up to 15 min longer than usual (8 % of the time between their shortest and longest).', // 20 of 240; of the retard’s 180, 15
     ],
   )
 })
@@ -74,8 +75,31 @@ test('what moved of many breads is one sentence', () => {
   const { plan } = openDay({ ...day, breads, holds }, formulas)
   assert.deepEqual(
     movedSentences(plan!, () => 'x'),
-    [
-      'Because Mix is held at 3:35, two waits are up to 1 h shorter (25–50 % of their leeway) and one 30 min longer (25 %).',
-    ],
+    ['Because Mix is held at 3:35, two waits are up to 1 h shorter than usual and one is 30 min longer.'],
   )
 })
+
+// A wait is half of its leeway from its usual when it is as short or as long as its step allows.
+for (const [least, most, shorter, said] of [
+  [0.1, 0.3, true, 'Three waits are up to 20 min shorter than usual.'],
+  [
+    0.1,
+    0.5,
+    true,
+    'Three waits are up to 20 min shorter than usual, at least one of them as short as its step allows.',
+  ],
+  [
+    0.01,
+    0.4996,
+    false,
+    'Three waits are up to 20 min longer than usual, at least one of them as long as its step allows.',
+  ],
+  [
+    0.5,
+    0.5,
+    false,
+    'Three waits are up to 20 min longer than usual (50 % of the time between their shortest and longest).',
+  ],
+] as const)
+  test(`waits moved by ${least} to ${most} of their leeway: ${said}`, () =>
+    assert.equal(movedSentence({ count: 3, least, most, minutes: 20, shorter }, [], undefined), said))

@@ -1,7 +1,10 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readLocal } from '../../src/day/course/clock.js'
+import { earlySaid } from '../../src/day/plan/early-words.js'
+import { ovenDays } from '../../src/day/plan/loads.js'
 import { openDay } from '../../src/day/plan/open-day.js'
+import { Weights } from '../../src/day/plan/weigh-list.js'
 import { remarkSentence } from '../../src/day/plan/words.js'
 import { near } from './near.js'
 import { bread, momentOf, saturday } from './notation.js'
@@ -257,4 +260,54 @@ test('what an earlier stage bakes takes the oven as well', () => {
   const start = Date.parse('2026-12-05T00:00Z') / 60_000
   near(at('Toast', 'b1').from - start, 7 * 60 + 50)
   near(at('Bake', 'b2').until - start, 7 * 60 + 40)
+})
+
+// As written 1,921 g of dough: three of 900 g take 2700 ÷ 1921 of its levain’s 210 g, six twice as much, shared 40 : 100 : 80.
+test('times go with the amounts of another state of their day, and without the pieces of its loads', () => {
+  const formula = workedWheat()
+  const three = saturday([[formula, 3]])
+  const six = saturday([[formula, 6]], { ready: '11:00' })
+  const sheet = openDay(three, [formula])
+  const other = sheet.weighedAs(six, new Weights([formula], undefined))
+  const mix = momentOf(three, [formula], 'Mix', 'Levain')
+  const levain = (210 * 2700) / 1921 / 220
+  for (const [of, times] of [
+    [sheet, 1],
+    [other, 2],
+  ] as const)
+    for (const [i, parts] of [40, 100, 80].entries())
+      near(of.weighList(mix)[i]!.grams!, levain * parts * times, 1e-9)
+  assert.deepEqual(
+    other.plan!.events.map(e => e.from),
+    sheet.plan!.events.map(e => e.from),
+  )
+  assert.deepEqual(
+    [sheet, other].map(({ plan }) => ovenDays(plan!)[0]!.loads.map(load => load.pieces)),
+    [[3], [undefined]],
+  )
+  assert.equal(
+    sheet.weighedAs({ ...three, breads: [] }, new Weights([formula], undefined)).weighList(mix).length,
+    0,
+  )
+})
+
+test('a day of which a bread is done early is said to fit, and how', () => {
+  const [wheat, rye] = [workedWheat(), { ...workedWheat(), id: 'rye', name: 'Rye' }]
+  const { plan } = openDay(
+    saturday([
+      [wheat, 6],
+      [rye, 6],
+    ]),
+    [wheat, rye],
+  )
+  const said = earlySaid(
+    plan!,
+    id => (id === 'b1' ? wheat.name : rye.name),
+    () => 'at 8:05',
+  )!
+  assert.equal(
+    said.fits,
+    'All of it fits, though not every bread can be done just at its time: those named below are done before it.',
+  )
+  assert.match(said.breads.join(), /^(?:Mill wheat|Rye): out of the oven at 8:05, 55 min before its time\.$/)
 })

@@ -1,27 +1,12 @@
 import { setViewport } from '@web/test-runner-commands'
 import { isoOf } from '../../src/day/bench/bake'
-import { benchOf } from '../../src/day/bench/bench-day'
-import { setTimer } from '../../src/day/bench/bench-edits'
-import { applyChanges, emptyWorkbook, type Workbook } from '../../src/dough/document/workbook'
 import { equal, match, ok, waitUntil } from '../assert'
 import { workedWheat } from '../day/worked-bread'
 import { BenchOpened } from './bench-desk'
 import { passesAxeInBoth, textOf } from './mount'
+import { benchWithTimers } from './timers'
 
 const formula = workedWheat()
-const now = () => Date.now() / 60_000
-
-/** A bench with timers that were set so many minutes ago, each for so many. */
-function withTimers(timers: readonly (readonly [name: string, ago: number, minutes: number])[]): Workbook {
-  let workbook: Workbook = { ...emptyWorkbook, formulas: [formula] }
-  for (const [name, ago, minutes] of timers) {
-    const bench = benchOf(workbook, formula.id, now() - ago, 'UTC')!
-    const set = setTimer(workbook, { bench, now: now() - ago, planned: new Map() }, name, minutes)
-    workbook = applyChanges(workbook, set.changes).workbook
-  }
-  return workbook
-}
-
 describe('Timers at the bench', () => {
   let open: BenchOpened
 
@@ -34,7 +19,7 @@ describe('Timers at the bench', () => {
   before(async () => {
     await setViewport({ width: 390, height: 844 })
     open = new BenchOpened(
-      withTimers([
+      benchWithTimers(formula, [
         ['Kettle', 17.5, 10],
         ['Oven', 16, 14],
         ['Soaker', 1, 90],
@@ -56,18 +41,47 @@ describe('Timers at the bench', () => {
   })
 
   it('and those that run are in sight wherever the page is scrolled to, in large figures', async () => {
-    for (const top of [0, 400, 10_000]) {
-      scrollTo(0, top)
-      for (const part of [...inBar('.over'), ...inBar('li')]) open.isInSight(part)
-    }
-    equal(
+    const named = () =>
       inBar('li')
         .map(li => textOf(li).replace(/\d.*$/, '…'))
-        .join(' | '),
-      'Tea… | Soaker…',
-    )
+        .join(' | ')
+    for (const top of [0, 400, 10_000]) {
+      scrollTo(0, top)
+      await waitUntil(() => named() === 'Tea… | Soaker…', 'the bar tells what runs')
+      for (const part of [...inBar('.over'), ...inBar('li')]) open.isInSight(part)
+    }
     for (const figures of [...inBar('li b'), ...inList('li:not(.over) b')])
       ok(Number.parseFloat(getComputedStyle(figures).fontSize) >= 32, textOf(figures))
+  })
+
+  it('but are not told twice while their list is in sight, also beside it on a wide screen', async () => {
+    for (const [width, height, top] of [
+      [
+        390,
+        844,
+        open.bench.shadowRoot!.querySelector('tb-bench-timers')!.getBoundingClientRect().top + scrollY - 80,
+      ],
+      [1440, 900, 0],
+    ] as const) {
+      await setViewport({ width, height })
+      scrollTo(0, top)
+      await waitUntil(() => inBar('li').length === 0, 'what runs stands in the list alone')
+      for (const row of inList('li')) open.isInSight(row)
+      equal(inBar('.over').length, 2, 'what has run out stays')
+    }
+    scrollTo(0, 10_000)
+    await waitUntil(() => inBar('li').length === 2, 'the list is out of sight')
+    await setViewport({ width: 844, height: 390 })
+    scrollTo(0, 0)
+    await waitUntil(() => inBar('li').length === 2, 'as it is on a phone on its side')
+    const [list] = inBar('ul')
+    equal(
+      list!.getBoundingClientRect().bottom,
+      inBar('.all')[0]!.getBoundingClientRect().bottom,
+      'in one row',
+    )
+    for (const part of [...inBar('.over'), ...inBar('li')]) open.isInSight(part)
+    await setViewport({ width: 390, height: 844 })
   })
 
   it('each has one large button to stop it, and no two of them touch', async () => {

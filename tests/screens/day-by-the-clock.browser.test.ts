@@ -44,7 +44,7 @@ describe('A day by the clock', () => {
     match(textOf(await open.find('button.how', /^37 min of 30–60 min/)), /37 min of 30–60 min/)
     match(
       textOf(await open.find('.note')),
-      /All of it fits\. .*Because nobody is up before 6:00, four waits are up to 48 min shorter \(27 % of their leeway\)\./,
+      /All of it fits\. .*Because nobody is up before 6:00, four waits are up to 48 min shorter than usual \(27 % of the time between their shortest and longest\)\./,
     )
   })
 

@@ -72,7 +72,7 @@ const notRead: readonly (readonly [label: string | RegExp, text: string, why: st
   [/^Minutes Oven takes to heat/, 'long', 'Write minutes, like 15, or 1 h 30.'],
   [/^Pieces of Mill wheat/, 'some', 'Write how many pieces, like 6.'],
   [/^Weight of a piece/, '-3', 'Write a weight above 0, like 900 or 1.2 kg.'],
-  [/^How far a wait/, '120', 'Write a percentage from 0 to below 100.'],
+  [/^How much shorter or longer a wait/, '120', 'Write a percentage from 0 to below 100.'],
 ]
 
 describe('What a day is', () => {
@@ -129,6 +129,44 @@ describe('What a day is', () => {
       () => open.day.ready === '9:00' && open.day.begin === undefined,
       'it is ready at 9:00 as before',
     )
+  })
+
+  it('proposes what a piece weighs by the formula, or else as on the latest day that baked it', async () => {
+    const batch = (weight: number) => ({ make: 'pieces', pieces: [{ count: 8, weight }] }) as const
+    const asWritten = { make: 'as written' } as const
+    const [own, other, never] = [
+      { ...rolls(), name: 'Own', batch: batch(70) },
+      rolls(),
+      { ...rolls(), name: 'Never' },
+    ]
+    const on = (date: string, weight: number) => {
+      const day = {
+        ...saturday([
+          [own, 1],
+          [other, 1],
+        ]),
+        id: date,
+        date,
+      }
+      return { ...day, breads: day.breads.map(b => ({ ...b, batch: batch(weight) })) }
+    }
+    const day = saturday([
+      [own, 1],
+      [other, 1],
+      [never, 1],
+    ])
+    const now = { ...day, breads: day.breads.map(b => ({ ...b, batch: asWritten })) }
+    open = new DaysOpened(
+      { formulas: [own, other, never], days: [now, on('2026-11-21', 90), on('2026-11-14', 80)] },
+      now,
+    )
+    const hint = async (name: string) =>
+      (await open.find<HTMLInputElement>('input', `Weight of a piece of ${name}`)).placeholder
+    equal([await hint('Own'), await hint('Rolls'), await hint('Never')].join(), '70,90,')
+    await open.enter('Pieces of Rolls', '40')
+    deepEqual(open.day.breads[1]!.batch, { make: 'pieces', pieces: [{ count: 40, weight: 90 }] })
+    await open.enter('Pieces of Never', '40')
+    await open.find('.hint', 'Say what a piece weighs as well.')
   })
 
   it('takes a bread, how much of it piece by piece, its own time, and lets it go', async () => {
@@ -210,9 +248,9 @@ describe('What a day is', () => {
 
   it('moves waits of one time by what the workbook says', async () => {
     show()
-    await open.enter(/^How far a wait/, '20')
+    await open.enter(/^How much shorter or longer a wait/, '20')
     equal(open.around.history.workbook.leeway, 0.2)
-    await open.enter(/^How far a wait/, '15')
+    await open.enter(/^How much shorter or longer a wait/, '15')
     equal(open.around.history.workbook.leeway, undefined)
   })
 })

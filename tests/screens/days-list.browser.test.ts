@@ -50,6 +50,19 @@ describe('The days', () => {
     await open.find('a[aria-current=page]', 'Saturday oven')
   })
 
+  it('begin at the top, however far down the page was that they are come to from', async () => {
+    const before = document.createElement('div')
+    before.style.height = '3000px'
+    document.body.append(before)
+    scrollTo(0, 900)
+    equal(scrollY, 900)
+    location.hash = 'days'
+    show(false)
+    await open.days.updateComplete
+    equal(scrollY, 0)
+    before.remove()
+  })
+
   it('are begun empty, with a time to be ready and nothing baked', async () => {
     show()
     await choose('New day', /^Empty/)
@@ -107,7 +120,7 @@ describe('The days', () => {
     ;(await open.find('a', 'Saturday oven')).focus()
     await press('Enter')
     await waitUntil(() => open.all('tb-day-list').length === 0, 'the day alone')
-    const facts = await open.find('#facts')
+    const facts = open.days.shadowRoot!.querySelector('tb-day')!.shadowRoot!.querySelector('#facts')!
     equal(getComputedStyle(facts).display, 'none')
     match(
       textOf(await open.find('.said')),

@@ -83,7 +83,7 @@ describe('Saturday’s bread, planned', () => {
     )
     match(
       text(await app.find('.note', /^All of it fits/)),
-      /Because nobody is up before 7:00, three waits are up to 50 min shorter \(1–42 % of their leeway\)\./,
+      /Because nobody is up before 7:00, three waits are up to 50 min shorter than usual\./,
     )
     match(app.frame.contentWindow!.location.hash, /^#days\/./)
   })

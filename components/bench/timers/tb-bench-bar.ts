@@ -1,31 +1,53 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { minutesOf } from '../../../src/day/bench/bake.js'
-import type { Bench } from '../../../src/day/bench/bench-day.js'
-import { stopTimer } from '../../../src/day/bench/bench-edits.js'
-import type { UnderWay } from '../../../src/day/bench/todos.js'
 import { eventWords } from '../../../src/day/plan/words.js'
-import { BaseElement } from '../../base/base-element.js'
-import { atBench } from './bench-event.js'
 import { clockCut, runOut, timerText } from './timer-text.js'
+import { TimersElement } from './timers-element.js'
 import { bellWords, timerWords } from './words.js'
 
-/** What has to be seen wherever the page is scrolled to: timers that have run out, each with its stop, and what runs. */
-export class TbBenchBar extends BaseElement {
+const allButPixels = 0.99 // of the list; all of it is not always told as 1
+
+/** What has to be seen wherever the page is scrolled to: timers that have run out, each with its stop, and what runs while its list is not in sight. */
+export class TbBenchBar extends TimersElement {
   static override properties = {
-    bench: { attribute: false },
-    underWay: { attribute: false },
-    tick: { attribute: false },
+    ...TimersElement.properties,
+    listed: { state: true },
   }
 
-  declare bench: Bench
-  declare underWay: readonly UnderWay[]
-  declare tick: number // the second that is shown
+  declare private listed: boolean // what runs is in sight in its list
+
+  readonly #sight = new IntersectionObserver(
+    seen => {
+      this.listed = seen.at(-1)!.intersectionRatio > allButPixels
+    },
+    { threshold: [0, 0.5, allButPixels + 0.005], rootMargin: '-57px 0px 0px' }, // beneath the head of the page
+  )
+  #list: Element | null = null
+
+  constructor() {
+    super()
+    this.listed = false
+  }
+
+  protected override updated(): void {
+    const list = (this.getRootNode() as ShadowRoot).querySelector('tb-bench-timers')
+    if (list === this.#list) return
+    this.#list = list
+    this.#sight.disconnect()
+    this.listed = false
+    if (list) this.#sight.observe(list)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.#sight.disconnect()
+    this.#list = null
+  }
 
   override render() {
-    const { bench, underWay, readOnly } = this
+    const { bench, underWay, timers } = this
     const now = Date.now() / 60_000
-    const timers = bench.bakes.flatMap(bake => bake.timers)
     const over = runOut(timers, now)
     const since = (ends: string) => timerWords.since(clockCut(minutesOf(ends), bench.day.zone))
     const running = [
@@ -39,25 +61,8 @@ export class TbBenchBar extends BaseElement {
     return html`<div role="alert" class="unseen">
         ${over.map(({ name, ends }) => html`<p>${bellWords.over(name)}, ${since(ends)}</p>`)}
       </div>
-      ${repeat(
-        over,
-        ({ id }) => id,
-        timer => html`<div class="over">
-          <p><b>${timer.name}</b><small>${timerText(minutesOf(timer.ends) - now)}, ${since(timer.ends)}</small></p>
-          ${
-            readOnly
-              ? nothing
-              : html`<button
-                  aria-label=${timerWords.stop(timer.name)}
-                  @click=${() => atBench(this, (workbook, where) => stopTimer(workbook, where, timer))}
-                >
-                  ${timerWords.stopShort}
-                </button>`
-          }
-        </div>`,
-      )}
       ${
-        running.length
+        running.length && !this.listed
           ? html`<ul aria-label=${timerWords.running}>
               ${repeat(
                 running,
@@ -66,7 +71,17 @@ export class TbBenchBar extends BaseElement {
               )}
             </ul>`
           : nothing
-      }`
+      }
+      <div class="all">
+        ${repeat(
+          over,
+          ({ id }) => id,
+          timer => html`<div class="over">
+            <p><b>${timer.name}</b><small>${timerText(minutesOf(timer.ends) - now)}, ${since(timer.ends)}</small></p>
+            ${this.stop(timer)}
+          </div>`,
+        )}
+      </div>`
   }
 
   static override styles = css`
@@ -77,6 +92,8 @@ export class TbBenchBar extends BaseElement {
       display: block;
       max-height: 60vh;
       overflow: auto;
+      padding-bottom: env(safe-area-inset-bottom);
+      background: var(--ground);
     }
     p {
       margin: 0;
@@ -116,10 +133,9 @@ export class TbBenchBar extends BaseElement {
       display: flex;
       gap: 0 26px;
       margin: 0;
-      padding: 6px var(--edge) calc(6px + env(safe-area-inset-bottom));
+      padding: 6px var(--edge);
       overflow-x: auto;
       list-style: none;
-      background: var(--ground);
       border-top: 1px solid var(--rule-strong);
     }
     li {
@@ -136,7 +152,26 @@ export class TbBenchBar extends BaseElement {
       line-height: 1.3;
       letter-spacing: -0.01em;
     }
+    /* Low: what has run out and what runs in one row. */
     @media (max-height: 480px) {
+      :host {
+        display: flex;
+      }
+      .all:has(.over) {
+        flex: 1;
+      }
+      ul {
+        min-width: 0;
+        align-items: center;
+        padding-block: 2px;
+      }
+      ul:not(:has(+ .all .over)) {
+        flex: 1;
+      }
+      ul:has(+ .all .over) {
+        flex: 0 1 auto;
+        max-width: 50%;
+      }
       .over {
         padding: 6px var(--edge);
       }

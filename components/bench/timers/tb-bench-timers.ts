@@ -1,34 +1,21 @@
 import { css, html, nothing } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import { minutesOf } from '../../../src/day/bench/bake.js'
-import type { Bench } from '../../../src/day/bench/bench-day.js'
-import { setTimer, stopTimer } from '../../../src/day/bench/bench-edits.js'
-import type { UnderWay } from '../../../src/day/bench/todos.js'
+import { setTimer } from '../../../src/day/bench/bench-edits.js'
 import { eventWords } from '../../../src/day/plan/words.js'
-import { BaseElement } from '../../base/base-element.js'
 import { readNumber } from '../../typed/typed-numbers.js'
 import { atBench } from './bench-event.js'
 import '../pad/tb-number-pad.js'
 import { padWords } from '../pad/words.js'
 import { clockCut, timerText } from './timer-text.js'
+import { TimersElement } from './timers-element.js'
 import { timerWords } from './words.js'
 
 /** Everything that goes on by itself: waits, bakings and the baker's own timers, each with what is left of it. */
-export class TbBenchTimers extends BaseElement {
-  static override properties = {
-    bench: { attribute: false },
-    underWay: { attribute: false },
-    tick: { attribute: false },
-  }
-
-  declare bench: Bench
-  declare underWay: readonly UnderWay[]
-  declare tick: number // the second that is shown
-
+export class TbBenchTimers extends TimersElement {
   override render() {
-    const { bench, underWay, readOnly } = this
+    const { bench, underWay, readOnly, timers } = this
     const now = Date.now() / 60_000
-    const timers = bench.bakes.flatMap(bake => bake.timers)
     const clock = (at: number) => clockCut(at, bench.day.zone)
     return html`<h2>${timerWords.timers}</h2>
       <ul>
@@ -36,22 +23,7 @@ export class TbBenchTimers extends BaseElement {
         ${repeat(
           timers,
           ({ id }) => id,
-          timer =>
-            this.#row(
-              timer.name,
-              minutesOf(timer.ends),
-              now,
-              clock,
-              readOnly
-                ? nothing
-                : html`<button
-                    class="lined"
-                    aria-label=${timerWords.stop(timer.name)}
-                    @click=${() => atBench(this, (workbook, where) => stopTimer(workbook, where, timer))}
-                  >
-                    ${timerWords.stopShort}
-                  </button>`,
-            ),
+          timer => this.#row(timer.name, minutesOf(timer.ends), now, clock, this.stop(timer, 'lined')),
         )}
       </ul>
       ${readOnly ? nothing : html`<button class="lined new" @click=${this.#new}>${timerWords.timer}</button>`}

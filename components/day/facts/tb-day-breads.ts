@@ -132,8 +132,21 @@ export class TbDayBreads extends BaseElement {
       }`
   }
 
+  /** What a piece of a bread weighs where its day does not say: as its formula does, or else as on the latest day that did. */
+  #usualWeight({ formula }: DayBread): number | undefined {
+    const { formulas, days = [] } = this.workbook
+    const baked = days
+      .toSorted((a, b) => b.date.localeCompare(a.date))
+      .flatMap(({ breads }) => breads.filter(bread => bread.formula === formula))
+    const { batch } = formulas.find(({ id }) => id === formula) ?? {}
+    return [batch, ...baked.map(bread => bread.batch)]
+      .map(one => one && piecesOf(one)?.weight)
+      .find(weight => weight !== undefined)
+  }
+
   #pieces(bread: DayBread, kept: Pieces, name: string): TemplateResult {
     const { id } = bread
+    const usual = kept.weight === undefined ? this.#usualWeight(bread) : undefined
     const { numbers, readOnly: isReadOnly } = this
     const half = this.half.get(id)
     const said = { ...kept, ...half }
@@ -148,7 +161,9 @@ export class TbDayBreads extends BaseElement {
       isReadOnly,
       take: typed => {
         const count = readNumber(typed, numbers) ?? 0
-        return count > 0 ? this.#say(bread, { ...said, count }) : notTakenFacts.count
+        return count > 0
+          ? this.#say(bread, { ...said, count, weight: said.weight ?? usual })
+          : notTakenFacts.count
       },
     })} ${factWords.times} ${this.#fields.field({
       name: `weight-${id}`,
@@ -156,6 +171,7 @@ export class TbDayBreads extends BaseElement {
       kept: shown(kept.weight),
       ...(half && { pending: shown(half.weight) }),
       unit: 'g',
+      hint: shown(usual),
       isReadOnly,
       take: typed => {
         const weight = readWeight(typed, numbers) ?? 0

@@ -70,9 +70,9 @@ export const factWords = {
   newOven: (number: number): string => `Oven ${number}`,
   addOven: 'Add an oven',
   leaveOutOven: (oven: string): string => `Leave out ${oven}`,
-  leeway: 'a wait with a single time moves by',
-  leewayOf: 'How far a wait with a single time may move, per cent',
-  leewayUnit: '% either way, on all days',
+  leeway: 'a wait of one time, such as 2 h, may be up to',
+  leewayOf: 'How much shorter or longer a wait of one time may be, per cent',
+  leewayUnit: '% shorter or longer, on all days',
   minutes: 'min',
 } as const
 

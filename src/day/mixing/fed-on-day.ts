@@ -23,6 +23,7 @@ export interface DayFeeding {
   readonly stageName: string
   readonly celsius: number // where it stands on this day
   readonly seed: number | undefined // grams that the day's batch takes, for all its breads; undefined: not known
+  readonly seedLines: readonly string[] // their ids, in the first of the breads
   readonly fed: NamedMoment | undefined // when it is mixed and its wait begins; undefined without a plan
   readonly ripe: NamedMoment | undefined // when it is first taken
 }
@@ -42,7 +43,8 @@ export function feedingsOn(
       const { id: stage, name: stageName } = build.stage
       const key = sharedKey(stageName)
       const shared = day.together.includes(key) ? seen.get(key) : undefined
-      const grams = partsOfBuild(build).seed.map(({ line }) => sheet!.line(line.id).batch)
+      const seedLines = partsOfBuild(build).seed.map(({ line }) => line.id)
+      const grams = seedLines.map(line => sheet!.line(line).batch)
       const seed = sumOf(grams)
       if (shared) {
         shared.breads.push(bread)
@@ -60,6 +62,7 @@ export function feedingsOn(
         stageName,
         celsius: place,
         seed,
+        seedLines,
         fed: begins === undefined ? undefined : { moment: wait!, at: begins },
         ripe: undefined,
       }

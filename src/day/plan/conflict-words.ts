@@ -2,8 +2,9 @@ import type { Day } from '../../dough/document/day.js'
 import { listed } from '../../engine/index.js'
 import { clockText, lengthText, localOf } from '../course/clock.js'
 import type { DayProblem, HoldReason } from '../course/day-problem.js'
+import { readStep } from '../method/step-text.js'
 import { stepName } from '../method/words.js'
-import type { DayConflict } from './day-conflict.js'
+import type { DayConflict, LoadsApart } from './day-conflict.js'
 import { boundsText, eventWords } from './words.js'
 
 interface Clocks {
@@ -25,8 +26,7 @@ function holdWordsOf(hold: HoldReason, { event, bread }: Clocks): string {
 
 /** What cannot be together, in a sentence or two, with the nearest time that would do. */
 export function conflictSentence(day: Day, written: DayProblem, conflict: DayConflict): string {
-  const loads = loadsWords(written, conflict)
-  if (loads) return loads
+  if (conflict.loads) return loadsWords(day, written, conflict.loads)
   const { problem, network, breads } = written
   const clocks: Clocks = {
     clock: instant => clockText(localOf(instant, day.zone).minutes),
@@ -69,20 +69,25 @@ export function conflictSentence(day: Day, written: DayProblem, conflict: DayCon
   return ways.length ? `${first} ${capital(ways.join(', or '))}.` : first
 }
 
-/** That loads of one bread, shaped at once, cannot wait for each other as long as they have to; '' where that is not it. */
-function loadsWords({ breads }: DayProblem, { reasons, holds, groups, shortfall }: DayConflict): string {
-  const waits = reasons.flatMap(reason =>
-    reason.of === 'event' && reason.event.kind === 'wait' && reason.event.load ? [reason.event] : [],
-  )
-  const [first, second] = waits
-  const isOfLoads = reasons.some(({ of }) => of === 'order') && holds.length + groups.length === 0
-  if (!isOfLoads || !shortfall || !first?.length || !second?.load) return ''
-  const { of, number } = first.load!
-  const mayDiffer = first.length.most - first.length.least
-  const apart = (mayDiffer + shortfall.minutes) / Math.abs(second.load.number - number)
-  const name = breads.find(({ id }) => id === first.breads[0])?.formula.name ?? ''
-  const step = stepName(first.step)
-  return `${name} is baked in ${of} loads, ${lengthText(apart)} apart, so its last load waits ${lengthText(apart * (of - 1))} longer than its first. ${step} (${boundsText(first.length)}) allows ${lengthText(mayDiffer)}. Give ${step} more leeway, let more go in at once (what the bake step says of it goes before the oven of the day), or bake less of it.`
+/** That loads of one bread, shaped at once, cannot wait for each other as long as they have to. */
+function loadsWords(
+  day: Day,
+  { breads }: DayProblem,
+  { bread, wait, bake, loads, apart }: LoadsApart,
+): string {
+  const { formula, oven } = breads.find(({ id }) => id === bread)!
+  const [step, { least, most }] = [stepName(wait.step), wait.length!]
+  const longer = Math.round(apart * (loads - 1))
+  // Figures told together agree as they are told: what does not come out even is left out.
+  const each = Math.round(apart) * (loads - 1) === longer ? `, ${lengthText(apart)} apart` : ''
+  const said = Math.round(most) - Math.round(least)
+  const { atOnce } = readStep(bake.text)
+  const ovenName = day.ovens.length > 1 && oven.name ? oven.name : 'the oven'
+  const more =
+    atOnce === undefined
+      ? `say that ${ovenName} holds more at once`
+      : `write in ${stepName(bake)} that more than ${atOnce} bake at once${oven.atOnce === undefined ? '' : ` (that counts before the ${oven.atOnce} that ${ovenName} holds)`}`
+  return `${formula.name} is baked in ${loads} loads${each}, so its last load waits ${lengthText(longer)} longer than its first. ${step} (${boundsText(wait.length!)}) allows ${said < longer ? lengthText(said) : 'a little less'}. To make it fit, write a wider time in ${step}, ${more}, or bake less of it.`
 }
 
 /** Whether all that lies between is too long, or cannot last so long; undefined where it is neither. */

@@ -3,7 +3,7 @@ import type { PlannedDay } from './planned.js'
 
 /** Which breads are done before they are to be ready. */
 export interface EarlySaid {
-  readonly why: string
+  readonly fits: string // that it does, and how
   readonly breads: readonly string[] // each with when it is out of the oven, the earliest first
 }
 
@@ -35,9 +35,9 @@ export function earlySaid(
     })
     .sort((a, b) => a.done - b.done)
   const clock = clockText(localOf(ready(first.bread), day.zone).minutes)
-  const why =
+  const fits =
     day.breads.length === 1
-      ? `It cannot be done at ${clock} itself.`
-      : 'Not everything can be done at its very minute.'
-  return { why, breads: said.map(({ words }) => words) }
+      ? `All of it fits, though the bread cannot be done just at ${clock}: it is done before.`
+      : 'All of it fits, though not every bread can be done just at its time: those named below are done before it.'
+  return { fits, breads: said.map(({ words }) => words) }
 }

@@ -17,9 +17,13 @@ export interface MovedSaid {
   readonly shorter: boolean
 }
 
-const range = (least: number, most: number): string => {
-  const [from, to] = [percent(least), percent(most)]
-  return from === to ? `${to} %` : `${from}–${to} %`
+const isAtLimit = 0.495 // of the leeway; half of it is as far as a wait can be from its usual
+
+/** By how much, where all moved by the same part; whether one can move no further, where they did not. */
+function howFar({ count, least, most, shorter }: MovedSaid): string {
+  if (percent(least) === percent(most))
+    return ` (${percent(most)} % of the time between ${count === 1 ? 'its' : 'their'} shortest and longest)`
+  return most < isAtLimit ? '' : `, at least one of them as ${shorter ? 'short' : 'long'} as its step allows`
 }
 
 const because = (said: string, plan: PlannedDay | undefined): string => {
@@ -29,25 +33,28 @@ const because = (said: string, plan: PlannedDay | undefined): string => {
 
 const upTo = ({ count, minutes }: MovedSaid): string => `${count === 1 ? '' : 'up to '}${lengthText(minutes)}`
 
-/** `Because nobody is up before 6:00, four waits are up to 48 min shorter (27 % of their leeway).` Why is said where the plan is given. */
+/** `Because nobody is up before 6:00, four waits are up to 48 min shorter than usual (27 % of the time between their shortest and longest).` Why is said where the plan is given. */
 export function movedSentence(
   moved: MovedSaid,
   names: readonly string[],
   plan: PlannedDay | undefined,
 ): string {
-  const { count, least, most, shorter } = moved
+  const { count, shorter } = moved
   const of = names.length ? ` of ${names.join(' and ')}` : ''
-  const [waits, are, their] = count === 1 ? ['wait', 'is', 'its'] : ['waits', 'are', 'their']
+  const [waits, are] = count === 1 ? ['wait', 'is'] : ['waits', 'are']
   const way = shorter ? 'shorter' : 'longer'
-  const said = `${numeral(count)} ${waits}${of} ${are} ${upTo(moved)} ${way} (${range(least, most)} of ${their} leeway).`
-  return because(said, plan)
+  return because(
+    `${numeral(count)} ${waits}${of} ${are} ${upTo(moved)} ${way} than usual${howFar(moved)}.`,
+    plan,
+  )
 }
 
-/** The same of many breads together: `…, five waits are up to 1 h shorter (8–21 % of their leeway) and nine up to 2 h longer (3–31 %).` */
+/** The same of many breads together: `…, five waits are up to 1 h shorter than usual and nine are up to 2 h longer.` */
 export function movedAllSentence(shorter: MovedSaid, longer: MovedSaid, plan: PlannedDay): string {
-  const { count, least, most } = shorter
-  const [waits, their] = count === 1 ? ['wait is', 'its'] : ['waits are', 'their']
-  const others = `${numeral(longer.count)} ${upTo(longer)} longer (${range(longer.least, longer.most)})`
-  const said = `${numeral(count)} ${waits} ${upTo(shorter)} shorter (${range(least, most)} of ${their} leeway) and ${others}.`
-  return because(said, plan)
+  const waits = shorter.count === 1 ? 'wait is' : 'waits are'
+  const others = `${numeral(longer.count)} ${longer.count === 1 ? 'is' : 'are'} ${upTo(longer)} longer`
+  return because(
+    `${numeral(shorter.count)} ${waits} ${upTo(shorter)} shorter than usual and ${others}.`,
+    plan,
+  )
 }

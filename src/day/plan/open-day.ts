@@ -9,7 +9,7 @@ import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
 import { conflictSentence } from './conflict-words.js'
 import { type DayConflict, dayConflict, type NearestOf, nearestOf } from './day-conflict.js'
-import { type PlannedDay, type PlannedEvent, plannedDay } from './planned.js'
+import { madeAs, type PlannedDay, type PlannedEvent, plannedDay } from './planned.js'
 import { type Found, Planning, type PlanningOf, writtenFor } from './planning.js'
 import { type TimeWorking, workingOf } from './time-working.js'
 import { type ToWeigh, Weights } from './weigh-list.js'
@@ -45,6 +45,8 @@ export interface DaySheet {
   weighList(moment: string): readonly ToWeigh[]
   /** The figures of a bread by its id: its formula with the day's batch. Undefined for one that is not there. */
   figures(bread: string): FigureSheet | undefined
+  /** The same times with the amounts of the day as it is now, which do not hang on them; `weights` of its formulas. */
+  weighedAs(now: Day, weights: Weights): DaySheet
 }
 
 /**
@@ -79,9 +81,12 @@ class WorkedDay implements DaySheet {
   #plan: PlannedDay | undefined
   #conflict: DayConflict | undefined
   #later: readonly NearestOf[] = []
+  #found!: Found
+  readonly #now: Day | undefined // whose amounts are taken; undefined: its own
 
-  constructor({ day, formulas, leeway, happened }: PlanningOf, weights: Weights, found?: Found) {
+  constructor({ day, formulas, leeway, happened }: PlanningOf, weights: Weights, found?: Found, now?: Day) {
     this.#day = day
+    this.#now = now
     this.#formulas = formulas
     this.#leeway = leeway
     this.#happened = happened
@@ -97,8 +102,10 @@ class WorkedDay implements DaySheet {
     const of = this.#of
     const written = writtenFor(found, of)
     const { answer } = found
+    this.#found = found
     this.#written = written
-    this.#plan = answer?.kind === 'plan' ? plannedDay(of.day, written, answer) : undefined
+    const plan = answer?.kind === 'plan' ? plannedDay(of.day, written, answer) : undefined
+    this.#plan = plan && this.#now ? madeAs(plan, this.#now) : plan
     this.#conflict = answer?.kind === 'conflict' ? dayConflict(written, answer) : undefined
     this.#later = (found.later ?? []).map(nearestOf(written.holds))
   }
@@ -173,11 +180,15 @@ class WorkedDay implements DaySheet {
   weighList(moment: string): readonly ToWeigh[] {
     const event = this.stepAt(moment)
     if (!event) throw new RangeError(`There is no moment ${moment} in ${this.#day.name}.`)
-    return this.#weights.of(this.#day, this.#written, event)
+    return this.#weights.of(this.#now ?? this.#day, event)
   }
 
   figures(bread: string): FigureSheet | undefined {
-    return this.#weights.sheet(this.#day, bread)
+    return this.#weights.sheet(this.#now ?? this.#day, bread)
+  }
+
+  weighedAs(now: Day, weights: Weights): DaySheet {
+    return new WorkedDay(this.#of, weights, this.#found, now)
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Day } from '../../dough/document/day.js'
 import type { TimePlan } from '../../times/index.js'
+import { piecesOf } from '../course/course.js'
 import type { DayEvent } from '../course/day-network.js'
 import type { DayProblem } from '../course/day-problem.js'
 import { nightsOf } from '../course/day-problem.js'
@@ -92,3 +93,23 @@ function edgesOf(events: readonly PlannedEvent[], closed: readonly (readonly [nu
 /** The nights that the day reaches over. */
 export const nightsIn = ({ day, events }: PlannedDay): (readonly [number, number])[] =>
   events.length ? nightsOf(day, events[0]!.from - 60, Math.max(...events.map(e => e.until)) + 60) : []
+
+/** A plan for a day of which another amount is made now: its loads hold as many pieces as they did only where that is the same. */
+export function madeAs(plan: PlannedDay, now: Day): PlannedDay {
+  const made = new Map(now.breads.map(bread => [bread.id, bread]))
+  const isOther = (id: string): boolean => {
+    const [before, after] = [plan.day.breads.find(b => b.id === id), made.get(id)]
+    return !before || !after || piecesOf(before) !== piecesOf(after)
+  }
+  return {
+    ...plan,
+    day: {
+      ...plan.day,
+      breads: plan.day.breads.map(bread => ({ ...bread, batch: made.get(bread.id)?.batch ?? bread.batch })),
+    },
+    events: plan.events.map(event => {
+      const { load = event.kind === 'bake' ? { number: 1, of: 1 } : undefined, breads } = event
+      return load && breads.some(isOther) ? { ...event, load: { ...load, pieces: undefined } } : event
+    }),
+  }
+}

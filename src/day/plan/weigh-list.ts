@@ -8,7 +8,6 @@ import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { openSheet } from '../../dough/sheet/sheet.js'
 import { rounded } from '../../dough/weighed/weighing.js'
 import type { DayEvent } from '../course/day-network.js'
-import type { DayProblem } from '../course/day-problem.js'
 import { stepsOf } from '../method/stage-steps.js'
 
 /** Something to be weighed at a step. */
@@ -35,8 +34,8 @@ export class Weights {
 
   /** The sheet of one bread of the day: its formula with the day's batch. */
   sheet(day: Day, bread: string): FigureSheet | undefined {
-    const { formula: id, batch } = day.breads.find(b => b.id === bread) ?? {}
-    const formula = id === undefined ? undefined : this.#formulas.get(id)
+    const formula = this.#formula(day, bread)
+    const { batch } = day.breads.find(b => b.id === bread) ?? {}
     if (!formula || !batch) return undefined
     const known = this.#sheets.get(bread)
     if (known && known.formula.batch === batch && known.sheet.larder === (this.#larder ?? known.sheet.larder))
@@ -48,12 +47,30 @@ export class Weights {
   }
 
   /** What goes in at a step; where the stage is made for several breads, the weights added line by line. */
-  of(day: Day, { breads }: DayProblem, event: DayEvent): readonly ToWeigh[] {
-    const first = breads.find(b => b.id === event.breads[0])
-    const stage = first?.formula.stages.find(s => s.id === event.stage)
+  of(day: Day, event: DayEvent): readonly ToWeigh[] {
+    const breads = event.breads.filter(id => this.#formula(day, id)) // one may be gone since it was planned
+    const stage = breads.length ? this.#stage(day, breads[0]!, event.stage) : undefined
     const step = stage && stepsOf(stage, 0).find(s => s.step.id === event.step.id)
     if (!step || event.time !== undefined || (event.load && event.load.number > 1)) return []
-    return this.#lines(day, stage, event.breads, step.lines)
+    return this.#lines(day, stage, breads, step.lines)
+  }
+
+  #formula(day: Day, bread: string): Formula | undefined {
+    const { formula } = day.breads.find(b => b.id === bread) ?? {}
+    return formula === undefined ? undefined : this.#formulas.get(formula)
+  }
+
+  #stage(day: Day, bread: string, id: string): Stage | undefined {
+    return this.#formula(day, bread)?.stages.find(s => s.id === id)
+  }
+
+  /** Grams that a scale weighs of each line of a stage, by its id in the first of the breads it is made for; lines of which nothing is known are left out. */
+  lines(day: Day, stage: string, breads: readonly string[]): ReadonlyMap<string, number> {
+    const of = this.#stage(day, breads[0]!, stage)
+    const weighed = of ? this.build(day, of, breads) : []
+    return new Map(
+      weighed.flatMap(({ weighed: grams }, i) => (grams === undefined ? [] : [[of!.lines[i]!.id, grams]])),
+    )
   }
 
   /** All that goes into a stage, whether or not a step of it says so; `breads`: ids of those that it is made for. */
