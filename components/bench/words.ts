@@ -35,9 +35,10 @@ export const atBenchWords = {
   pieces: (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`),
   follows: (what: string, length: string): string => `then ${what.toLowerCase()} ${length}`,
   due: (clock: string): string => `at ${clock}`,
-  dueIn: (clock: string, minutes: number): string => `at ${clock}, in ${lengthText(minutes)}`,
+  dueIn: (clock: string, minutes: number): string => `at ${clock}, in ${lengthText(Math.round(minutes))}`,
   dueNow: 'now',
-  overdue: (clock: string, minutes: number): string => `was due at ${clock}, ${lengthText(minutes)} ago`,
+  overdue: (clock: string, minutes: number): string =>
+    `was due at ${clock}, ${lengthText(Math.round(minutes))} ago`,
   begun: (clock: string): string => `begun at ${clock}`,
   weigh: 'To weigh',
   bowl: 'bowl to',

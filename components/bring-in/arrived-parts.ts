@@ -11,7 +11,8 @@ const shown = 100
 export function totalsFound(totals: readonly TotalCheck[]): TemplateResult | typeof nothing {
   if (totals.length === 0) return nothing
   const differ = totals.filter(total => total.verdict === 'differs')
-  const others = totals.filter(total => total.verdict !== 'differs')
+  const others = totals.filter(({ verdict }) => verdict === 'agrees' || verdict === 'rounding')
+  const open = totals.filter(({ verdict }) => verdict === 'not compared')
   const list = (checks: readonly TotalCheck[]) =>
     html`<ul>
       ${checks.slice(0, shown).map(({ row, sentence }) => html`<li>${sentence} <small>${partWords.row(row)}</small></li>`)}
@@ -29,6 +30,14 @@ export function totalsFound(totals: readonly TotalCheck[]): TemplateResult | typ
       ? html`<details class="totals">
           <summary>${partWords.totalsCompared(others.length, differ.length > 0)}</summary>
           ${list(others)}
+        </details>`
+      : nothing
+  }
+  ${
+    open.length > 0
+      ? html`<details class="totals">
+          <summary>${partWords.totalsNotCompared(open.length)}</summary>
+          ${list(open)}
         </details>`
       : nothing
   }`

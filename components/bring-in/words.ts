@@ -78,6 +78,7 @@ export const partWords = {
   /** `others`: besides those that differ. */
   totalsCompared: (count: number, others: boolean): string =>
     `${counted(count, others ? 'other total' : 'total')} compared`,
+  totalsNotCompared: (count: number): string => `${counted(count, 'total')} not compared`,
   row: (row: number): string => `row ${row}`,
   rowBecause: (row: number, why: string): string => `row ${row}. ${why}`,
   rest: 'The rest of the text',

@@ -299,6 +299,13 @@ test('totals by their many names are compared with what they total', () => {
   assert.deepEqual(totals(';Total seeds;90'), [
     'The file says Total seeds 90 g; it was not compared, for it is not known what Total seeds adds up.',
   ])
+  // what goes in to taste weighs nothing here, and hides no total that is wrong
+  assert.deepEqual(totals('Final dough;Bread spice;to taste\n;Total;1900'), [
+    agrees('Final dough', '1,900 g'),
+  ])
+  assert.deepEqual(totals('Final dough;Bread spice;to taste\n;Total;2900'), [
+    'The file says Final dough 2,900 g; its lines add to 1,900 g.',
+  ])
 })
 
 test('names are read as recipes have them: turned round, warm, with a remark', () => {

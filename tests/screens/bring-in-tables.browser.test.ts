@@ -105,6 +105,15 @@ describe('Bringing in a table from elsewhere', () => {
 
   const rye = 'Ingredient,Grams\nRye flour,500\nBrook water,350\nLevain,100\nGlitter,3\n'
 
+  it('says of a long table how many rows come below those shown, and of a total that it was not compared', async () => {
+    const seeds = Array.from({ length: 14 }, (_, i) => `Final dough;Seed ${i + 1};${i + 1} g`)
+    const text = ['Stage;Ingredient;Amount', ...seeds, ';Total seeds;90 g'].join('\n')
+    await show({ file: new File([text], 'seeds.csv') })
+    equal(becomes().length, 12)
+    match(textOf(opened.find('.counts')), /^And 3 more rows: /)
+    match(textOf(opened.find('.totals summary')), /^1 total not compared$/)
+  })
+
   it('counts what was guessed as guessed, with nothing to be done', async () => {
     await show({ text: rye })
     await opened.click('footer .main', 'Add 1 formula')

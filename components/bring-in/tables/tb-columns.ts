@@ -27,6 +27,12 @@ import {
 
 const once: readonly ColumnUse[] = ['ingredient', 'unit', 'stage', 'formula'] // one column each
 
+/** How many rows of a table come after the first ones; neither headings nor blank rows are among either. */
+function rowsBelow({ counts, first }: TableLook): number {
+  const { headings: _over, blank: _between, ...rows } = counts
+  return Object.values(rows).reduce((sum, count) => sum + count, 0) - first.length
+}
+
 /** How a table from elsewhere is read: a use for each column over its first rows, with what becomes of them. */
 export class TbColumns extends LitElement {
   static override properties = { look: { attribute: false }, numbers: { attribute: false } }
@@ -77,6 +83,7 @@ export class TbColumns extends LitElement {
   override render() {
     const { look } = this
     const delimiter = this.#guess('delimiter')
+    const more = rowsBelow(look)
     return html`
       <h3>${columnsWords.howRead}</h3>
       ${
@@ -100,6 +107,7 @@ export class TbColumns extends LitElement {
           </tbody>
         </table>
       </div>
+      ${more > 0 ? html`<p class="counts">${columnsWords.moreRows(more)}</p>` : nothing}
       <p class="counts" role="status">${countsInWords(look.counts)}</p>
       ${this.#settings()}
     `

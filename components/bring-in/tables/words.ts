@@ -64,6 +64,8 @@ export const columnsWords = {
   asRemembered: 'The columns are read as you said for a table with these headings before.',
   guessAnew: 'Guess them anew',
   firstRows: 'The first rows of the table',
+  moreRows: (count: number): string =>
+    `And ${count} more ${count === 1 ? 'row' : 'rows'}: what became of each stands below, in the lines as read.`,
   column: (number: number): string => `Column ${number}`, // without a heading
   asYouSaid: 'As you said.',
   pleaseLook: 'Please look.',

@@ -167,7 +167,7 @@ const mostTotals = 40
 
 type Unit = 'grams' | 'percent'
 
-/** What the lines add to, what their last digits may add to, and the rows without such a figure. */
+/** What the lines add to, what their last digits may add to, and the rows without such a figure. A line without any, `to taste`, adds nothing. */
 function compute(
   { name, lines, share }: Candidate,
   unit: Unit,
@@ -176,9 +176,10 @@ function compute(
   let [sum, rounding] = [0, 0]
   const unknown: number[] = []
   for (const line of lines) {
-    const { weight, percent } = line
+    const { weight, percent, grams } = line
+    if (!weight && !percent && grams === undefined && !line.takes) continue
     const base = baseOf(line)
-    const inGrams = line.grams ?? weight?.grams ?? (base && percent?.percent && base * percent.percent)
+    const inGrams = grams ?? weight?.grams ?? (base && percent?.percent && base * percent.percent)
     const value = unit === 'percent' ? percent?.percent : inGrams
     if (value === undefined) unknown.push(line.row)
     sum += (value ?? 0) * (share?.(line) ?? 1)
