@@ -68,6 +68,24 @@ describe('After something is deleted or dismissed', () => {
     await somewhere('several formulas')
   })
 
+  it('a kept state', async () => {
+    await enter('button', 'Kept states')
+    await enter('button', 'Keep this state')
+    await enter('button', /^Let go of/)
+    await gone('button', /^Let go of/)
+    await somewhere('a kept state')
+  })
+
+  it('a step of the method', async () => {
+    const method = await app.find('tb-method')
+    method.scrollIntoView({ behavior: 'instant' })
+    await app.find('[data-field=does]')
+    const steps = app.all('[data-step] .handle').length
+    await choose(/^Actions for Mix$/, /^Remove$/)
+    await waitUntil(() => app.all('[data-step] .handle').length < steps, 'it is gone')
+    ok((await somewhere('a step')).closest('[data-step]'), 'on the step that followed')
+  })
+
   it('a jotting and a working', async () => {
     const jottings = await app.find('tb-jottings')
     jottings.scrollIntoView({ behavior: 'instant' })
@@ -86,10 +104,16 @@ describe('After something is deleted or dismissed', () => {
     await somewhere('a working')
   })
 
-  it('a day, and the notice of it', async () => {
+  it('a bread of a day, a day, and the notice of it', async () => {
     app.frame.contentWindow!.location.hash = '#days'
     await enter('nav button', /^New day/)
     await app.find('tb-day')
+    await enter('button', 'Add a bread')
+    await enter('[role=menuitem]', 'Two-build rye')
+    await app.find('a.bread', 'Two-build rye')
+    await choose(/^Actions for Two-build rye/, /^(Delete|Remove|Take)/)
+    await gone('a.bread', /Two-build rye/)
+    await somewhere('a bread of a day')
     await choose(/^Actions for/, /^(Delete|Remove)/)
     await gone('nav li a')
     await somewhere('a day')
