@@ -53,11 +53,14 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
   let had: Element | undefined
   let around: readonly { readonly node: Element; readonly besides: readonly Element[] }[] = []
 
+  let isToLook = false
   const look = async (): Promise<void> => {
-    const before = had
-    if (!before) return
+    if (!had || isToLook) return
+    isToLook = true
     await afterPaint()
-    if (isThere(before) || had !== before || !document.hasFocus() || focused() !== document.body) return
+    isToLook = false
+    if (!had || !document.hasFocus() || focused() !== document.body) return
+    if (isThere(had)) return // asked last: it has the page laid out
     had = undefined
     giveOn()
   }

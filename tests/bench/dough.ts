@@ -99,40 +99,32 @@ function times(now: Now): Row[] {
 const usual = larderOf(usualLarder)
 const other = larderOf(usualLarder.map(i => (i.name === 'Honey' ? { ...i, moisture: 0.2 } : i)))
 
-/** Edits of a kind, and how many cells each planned and defined among 500 lines when every edit planned all cells. */
-const kinds: readonly (readonly [string, planned: number, defined: number, Edit])[] = [
+/** Edits of a kind, and how many cells each defined among 500 lines when every edit planned all cells. */
+const kinds: readonly (readonly [string, defined: number, Edit])[] = [
   [
     'a changed name',
-    1568,
     4,
     inFinal(lines => {
       const at = lines.findIndex(l => l.ingredient === 'Honey')
       return lines.with(at, { ...lines[at]!, ingredient: 'Malt syrup' })
     }),
   ],
-  ['a moved line', 1567, 1, inFinal(lines => lines.toSpliced(6, 1).toSpliced(8, 0, lines[6]!))],
+  ['a moved line', 1, inFinal(lines => lines.toSpliced(6, 1).toSpliced(8, 0, lines[6]!))],
   [
     'a new line',
-    1570,
     7,
     inFinal(lines => lines.toSpliced(8, 0, { id: newId(), ingredient: 'Honey', amount: '3%', note: '' })),
   ],
   [
     'a hold',
-    1573,
     8,
     formula => ({
       ...formula,
       holds: [{ reading: 'trueHydration', value: 0.75, line: finalDoughOf(formula).lines[0]!.id }],
     }),
   ],
-  [
-    'a batch',
-    1568,
-    3,
-    formula => ({ ...formula, batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } }),
-  ],
-  ['another larder', 1567, 1, formula => formula],
+  ['a batch', 3, formula => ({ ...formula, batch: { make: 'pieces', pieces: [{ count: 6, weight: 900 }] } })],
+  ['another larder', 1, formula => formula],
 ]
 
 /** How many cells one edit plans and defines, whatever it takes. */
@@ -140,8 +132,10 @@ function counts(): Row[] {
   const cost = (lines: number, edit: Edit, larder = usual) => {
     const formula = bread(lines, false)
     const sheet = openFormula(formula, usual)
-    sheet.update(edit(formula), larder)
-    return sheet.workedOut.lastUpdate()
+    const edited = edit(formula)
+    sheet.update(edited, larder)
+    const all = openFormula(edited, larder).workedOut.plan.cells.size
+    return { ...sheet.workedOut.lastUpdate(), all }
   }
   const unit = 'cells'
   const typed = [30, 500, 5000].flatMap((lines): Row[] => {
@@ -152,11 +146,11 @@ function counts(): Row[] {
       { name: `defined ${of}`, value: defined, unit, budget: 12 },
     ]
   })
-  const others = kinds.flatMap(([name, plannedBefore, definedBefore, edit]): Row[] => {
-    const { planned, defined } = cost(500, edit, name === 'another larder' ? other : usual)
+  const others = kinds.flatMap(([name, definedBefore, edit]): Row[] => {
+    const { planned, defined, all } = cost(500, edit, name === 'another larder' ? other : usual)
     const of = `by ${name}, 500 lines, against planning all`
     return [
-      against(`planned ${of}`, [planned, plannedBefore], unit, 1),
+      against(`planned ${of}`, [planned, all], unit, 1),
       against(`defined ${of}`, [defined, definedBefore], unit, 1),
     ]
   })
