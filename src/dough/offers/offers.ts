@@ -71,11 +71,12 @@ const fewNames = 3
 /** The names that a name left unfinished begins: of stages that the line could take, and of ingredients known. */
 function begunWith({ formula, larder }: FigureSheet, at: LineAt, typed: string): readonly Offer[] {
   const begun = nameKey(typed)
+  if (begun.length < 3) return []
+  const begins = ({ name }: { readonly name: string }) => nameKey(name).startsWith(begun)
   const own = formula.stages.find(({ id }) => id === at.stage)
-  const stages = formula.stages.filter(({ name }) => own && !pathBack(formula, own, name))
-  const names = [...stages, ...larder.ingredients].map(({ name }) => name)
-  const meant = [...new Set(names.filter(name => nameKey(name).startsWith(begun)))]
-  if (begun.length < 3 || meant.length > fewNames) return []
+  const stages = formula.stages.filter(one => begins(one) && own && !pathBack(formula, own, one.name))
+  const meant = [...new Set([...stages, ...larder.ingredients.filter(begins)].map(({ name }) => name))]
+  if (meant.length > fewNames) return []
   return meant.map(name => ({
     label: offerWords.means(name),
     edit: workbook => enterIngredient(workbook, at, name),
