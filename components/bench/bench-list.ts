@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit'
 import { repeat } from 'lit/directives/repeat.js'
 import type { BenchNow, Todo } from '../../src/day/bench/todos.js'
 import { movedByText } from '../../src/day/bench/words.js'
+import { localOf } from '../../src/day/course/clock.js'
 import { atBenchWords } from './words.js'
 
 /** How a list of things to do is shown, and what pressing one does. */
@@ -13,9 +14,12 @@ export interface ListShown {
   readonly day: (instant: number) => string // the day of the week, '' for today
 }
 
-/** `Tue` of a date. */
-export const weekdayText = (date: string, language: string): string =>
-  new Date(`${date}T00:00Z`).toLocaleDateString(language, { weekday: 'short', timeZone: 'UTC' })
+/** `Tue` of a moment on the calendar of a place, '' where it is that day now. */
+export function weekdayIn(instant: number, now: number, zone: string, language: string): string {
+  const { date } = localOf(instant, zone)
+  if (date === localOf(now, zone).date) return ''
+  return new Date(`${date}T00:00Z`).toLocaleDateString(language, { weekday: 'short', timeZone: 'UTC' })
+}
 
 /** What comes then, and what is done so far; each can be looked at. */
 export function benchList(

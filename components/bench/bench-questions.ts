@@ -1,4 +1,5 @@
-import type { Bake } from '../../src/day/bench/bake.js'
+import { type Bake, minutesOf } from '../../src/day/bench/bake.js'
+import type { Bench } from '../../src/day/bench/bench-day.js'
 import { cutShort, waitsBefore } from '../../src/day/bench/cut-short.js'
 import type { BenchNow, Todo } from '../../src/day/bench/todos.js'
 import type { Happened } from '../../src/day/course/around-now.js'
@@ -33,6 +34,13 @@ export function questionsBefore(
       goOn: atBenchWords.endsNow,
     })),
   ]
+}
+
+/** Asked before all of it is ended while timers still run. */
+export function questionsBeforeEnd({ bakes }: Bench, now: number): Question[] {
+  const running = bakes.flatMap(({ timers }) => timers).filter(({ ends }) => minutesOf(ends) > now)
+  if (running.length === 0) return []
+  return [{ words: atBenchWords.stillRuns(running.map(({ name }) => name)), goOn: atBenchWords.finishAnyway }]
 }
 
 /** Whether work on a thing has begun, or something was weighed for it. */

@@ -108,7 +108,7 @@ export class TbBenchWeighing extends BaseElement {
       : isIn
         ? atBenchWords.bowlHas
         : atBenchWords.bowl
-    return html`<span class="running">${words} <span class="grams"><b>${this.#grams(bowl)}</b> g</span></span>`
+    return html`<span class="running">${words} <span class="grams"><b>${this.#grams(bowl)}</b><span class="unseen"> g</span></span></span>`
   }
 
   #steps(lines: readonly BenchLine[]): string {
@@ -145,8 +145,10 @@ export class TbBenchWeighing extends BaseElement {
       >
         <span class="box" aria-hidden="true">${weighed ? '✓' : ''}</span>
         <span class="name">${ingredient} ${water ? html`<b class="water">${this.#water(water)}</b>` : nothing}<small>${small.join(' · ')}</small></span>
-        ${bowl === undefined ? nothing : this.#running(bowl, weighed !== undefined)}
-        <strong>${grams === undefined ? atBenchWords.unknown : html`${this.#grams(grams, line.step)}<span class="g"> g</span>`}</strong>
+        <span class="weights">
+          ${bowl === undefined ? nothing : this.#running(bowl, weighed !== undefined)}
+          <strong>${grams === undefined ? atBenchWords.unknown : html`${this.#grams(grams, line.step)}<span class="g"> g</span>`}</strong>
+        </span>
       </button>
     </li>`
   }
@@ -241,7 +243,7 @@ export class TbBenchWeighing extends BaseElement {
     }
     .tick {
       display: grid;
-      grid-template: 'box name name' auto 'box running weight' auto / 56px minmax(0, 1fr) auto;
+      grid-template: 'box name' auto 'box weights' auto / 56px minmax(0, 1fr);
       gap: 0 12px;
       align-items: center;
       width: 100%;
@@ -287,8 +289,14 @@ export class TbBenchWeighing extends BaseElement {
       color: var(--ink-soft);
       font-size: var(--size-small);
     }
+    .weights {
+      grid-area: weights;
+      display: flex;
+      flex-wrap: wrap;
+      align-items: baseline;
+      gap: 0 14px;
+    }
     .running {
-      grid-area: running;
       color: var(--ink-soft);
       font-size: var(--size-small);
       line-height: 1.1;
@@ -297,12 +305,12 @@ export class TbBenchWeighing extends BaseElement {
       white-space: nowrap;
     }
     .running b {
-      font-size: 1.75rem; /* likewise, with a look */
+      font-size: 2.5rem; /* likewise */
       font-weight: 600;
       letter-spacing: -0.01em;
     }
     strong {
-      grid-area: weight;
+      margin-left: auto;
       font-size: var(--size-reading); /* to be read from two metres */
       font-weight: 640;
       line-height: 1;
@@ -337,7 +345,6 @@ export class TbBenchWeighing extends BaseElement {
         margin: 0;
       }
       .tick {
-        grid-template: 'box name weight' auto 'box running weight' auto / 56px minmax(0, 1fr) auto;
         padding: 3px 0;
         min-height: 64px;
       }

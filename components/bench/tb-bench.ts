@@ -7,7 +7,6 @@ import { type BenchNow, beginningOf, benchNow, type Todo, thenOf } from '../../s
 import { weighingList } from '../../src/day/bench/weighing-list.js'
 import { todoName } from '../../src/day/bench/words.js'
 import type { Happened } from '../../src/day/course/around-now.js'
-import { clockText, localOf } from '../../src/day/course/clock.js'
 import type { DaySheet } from '../../src/day/plan/open-day.js'
 import { eventWords } from '../../src/day/plan/words.js'
 import type { Larder } from '../../src/dough/document/larder.js'
@@ -18,12 +17,12 @@ import { goTo } from '../base/hash.js'
 import { DayPlanner } from '../day/day-planner.js'
 import { benchButtons } from './bench-buttons.js'
 import { benchEnd } from './bench-end.js'
-import { benchList, weekdayText } from './bench-list.js'
+import { benchList, weekdayIn } from './bench-list.js'
 import { BenchNotices } from './bench-notices.js'
-import { hintsOf, isBegunAt, type Question, questionsBefore } from './bench-questions.js'
+import { hintsOf, isBegunAt, type Question, questionsBefore, questionsBeforeEnd } from './bench-questions.js'
 import { benchStyles } from './bench-styles.js'
 import { Bell } from './timers/bell.js'
-import { aboutSaid, isPast, whenSaid } from './todo-said.js'
+import { aboutSaid, clockIn, isPast, whenSaid } from './todo-said.js'
 import './timers/tb-bench-bar.js'
 import './timers/tb-bench-care.js'
 import './tb-bench-measures.js'
@@ -62,9 +61,10 @@ export class TbBench extends BaseElement {
 
   readonly #planner = new DayPlanner(() => this.requestUpdate())
   readonly #plain = new DayPlanner(() => {}) // the day as it was to be, until something is done
-  readonly #notices = new BenchNotices()
+  #notices = new BenchNotices()
   #movedBy: ReadonlyMap<string, number> = new Map() // minutes, by keys of things to do
   #isAnswer = false // what moved was asked for with the buttons
+  #isOurs = false // the workbook is changed by what was done here
   readonly #bell = new Bell(() => this.requestUpdate())
   #bench: Bench | undefined
   #of: { readonly workbook: Workbook; readonly key: string } | undefined
@@ -117,6 +117,8 @@ export class TbBench extends BaseElement {
     const now = minutesNow()
     const isOther = this.#of?.workbook !== workbook || this.#of.key !== key
     if (isOther) {
+      if (!this.#isOurs) [this.moved, this.#notices] = ['', new BenchNotices()] // undone, or changed elsewhere
+      this.#isOurs = false
       if (this.#of?.key !== key) {
         this.#sheet = undefined
         this.chosen = ''
@@ -166,17 +168,6 @@ export class TbBench extends BaseElement {
     return todoName({ event, act }, this.#sheet ? breadOf(this.#sheet, { event }) : '')
   }
 
-  #clock(instant: number): string {
-    return clockText(localOf(instant, this.#bench!.day.zone).minutes)
-  }
-
-  /** The day of the week, where it is not today. */
-  #weekday(instant: number): string {
-    const { zone } = this.#bench!.day
-    const { date } = localOf(instant, zone)
-    return date === localOf(minutesNow(), zone).date ? '' : weekdayText(date, this.numbers.language)
-  }
-
   #where(): AtBench {
     const plan = this.#plain.state.opened?.plan ?? this.#sheet?.plan
     return { bench: this.#bench!, now: minutesNow(), planned: plan?.at ?? new Map() }
@@ -185,10 +176,12 @@ export class TbBench extends BaseElement {
   /** Makes an edit and goes back to what is next. */
   #do(edit: Edit, stay = false, isAnswer = false): void {
     this.#isAnswer = isAnswer
+    this.#isOurs = true
     this.#before = this.#now?.todos
     const refusal = askEdit(this, edit)
     if (refusal) {
       this.#before = undefined
+      this.#isOurs = false
       say(this, refusal)
     } else if (!stay) this.chosen = ''
   }
@@ -253,11 +246,11 @@ export class TbBench extends BaseElement {
               ?readOnly=${readOnly}
             ></tb-bench-timers>
             ${benchList(now, shown, {
-              clock: instant => this.#clock(instant),
+              clock: instant => clockIn(instant, bench.day.zone),
               name: todo => this.#name(todo),
               look: key => this.#look(key),
               moved: this.moved ? this.#movedBy : new Map(),
-              day: instant => this.#weekday(instant),
+              day: instant => weekdayIn(instant, minutesNow(), bench.day.zone, numbers.language),
             })}
             ${
               readOnly || !bench.bakes.length || !shown
@@ -381,9 +374,11 @@ export class TbBench extends BaseElement {
   }
 
   #finish = (): void => {
-    this.#do(workbook => finishBench(workbook, this.#where()))
-    const [only, more] = this.#bench!.bakes
-    if (only && !more) goTo(`bench/bake/${only.id}`)
+    this.#ask(questionsBeforeEnd(this.#bench!, minutesNow()), () => {
+      this.#do(workbook => finishBench(workbook, this.#where()))
+      const [only, more] = this.#bench!.bakes
+      if (only && !more) goTo(`bench/bake/${only.id}`)
+    })
   }
 
   #end(bench: Bench, now: BenchNow | undefined): TemplateResult {

@@ -10,11 +10,14 @@ import { atBenchWords } from './words.js'
 
 export const isPast = 0.75 // minutes from which something is late
 
+/** `18:42`, on the clock of the place. */
+export const clockIn = (instant: number, zone: string): string => clockText(localOf(instant, zone).minutes)
+
 /** When a thing is to be done, was begun or was done. */
 export function whenSaid({ due, begun, done }: Todo, now: number, zone: string): string {
   if (done !== undefined) return atBenchWords.due(clockCut(done, zone))
   if (begun !== undefined) return atBenchWords.begun(clockCut(begun, zone))
-  const clock = clockText(localOf(due, zone).minutes)
+  const clock = clockIn(due, zone)
   const off = due - now
   if (Math.abs(off) <= isPast) return atBenchWords.dueNow
   return off > 0 ? atBenchWords.dueIn(clock, off) : atBenchWords.overdue(clock, -off)

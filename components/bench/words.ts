@@ -35,6 +35,9 @@ export const atBenchWords = {
   pieces: (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`),
   follows: (what: string, length: string): string => `then ${what.toLowerCase()} ${length}`,
   due: (clock: string): string => `at ${clock}`,
+  stillRuns: (timers: readonly string[]): string =>
+    `Still running: ${timers.join(', ')}. Finishing stops ${timers.length === 1 ? 'it' : 'them'}.`,
+  finishAnyway: 'Finish anyway',
   dueIn: (clock: string, minutes: number): string => `at ${clock}, in ${lengthText(Math.round(minutes))}`,
   dueNow: 'now',
   overdue: (clock: string, minutes: number): string =>

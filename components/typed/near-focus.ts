@@ -54,6 +54,7 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
   let around: readonly { readonly node: Element; readonly besides: readonly Element[] }[] = []
 
   let isToLook = false
+  let byPointer = false // the last thing done: then the page stays where it is
   const look = async (): Promise<void> => {
     if (!had || isToLook) return
     isToLook = true
@@ -75,7 +76,7 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
       }
       for (const one of besides) {
         const next = one.isConnected ? firstIn(one) : undefined
-        if (next) return next.focus()
+        if (next) return next.focus({ preventScroll: byPointer })
       }
     }
   }
@@ -83,7 +84,9 @@ export function keepFocusNear(lost: () => void, signal: AbortSignal): void {
   const changes = new MutationObserver(() => void look())
 
   /** Remembers what has the focus and what is around it, as it stands now. */
-  const note = ({ type }: Event): void => {
+  const note = (event: Event): void => {
+    const { type } = event
+    if (type !== 'focusin') byPointer = type === 'click' && (event as MouseEvent).detail > 0
     const at = focused()
     if (!at || at === document.body) {
       if (type === 'click' || (had && isThere(had))) had = undefined // it was left
