@@ -195,23 +195,41 @@ function columnsOf(
   const looks = looksOf(sample, width, names)
   const [first, ...others] = besideIn(bare, looks)
   if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
-  // tables side by side hold the same things: one guess for all, by the rows of all
-  const size = others[0]! - first
-  const together = [first, ...others].flatMap(start =>
-    sample.map(row => ({
-      ...row,
-      cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
-    })),
-  )
-  const looksTogether = looksOf(together, first + size, names)
-  const { uses, guesses } = new ColumnGuesser(bare, together, looksTogether, delimiter, names)
-  const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
     return { about: 'column', column: at, ask: true, reason }
   })
-  return { uses: [...uses, ...again], guesses: [...guesses, ...reasons], batches: [] }
+  const size = others[0]! - first
+  const taken = (cells: readonly string[], start: number, end: number) => [
+    ...cells.slice(0, first),
+    ...Array.from({ length: end - start }, (_, i) => cells[start + i] ?? ''),
+  ]
+  const guessOf = (starts: readonly number[], of: number) => {
+    const rows = starts.flatMap(start =>
+      sample.map(row => ({ ...row, cells: taken(row.cells, start, start + of) })),
+    )
+    const own = taken(bare, starts[0]!, starts[0]! + of)
+    return new ColumnGuesser(own, rows, looksOf(rows, first + of, names), delimiter, names)
+  }
+  // those of one shape hold the same things: one guess for all, by the rows of all
+  if (others.every((at, nth) => at === first + (nth + 1) * size && isLike(bare, first, at, size))) {
+    const { uses, guesses } = guessOf([first, ...others], size)
+    const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
+    return { uses: [...uses, ...again], guesses: [...guesses, ...reasons], batches: [] }
+  }
+  const { uses, guesses } = guessOf([first], size)
+  const each = others.flatMap((at, nth) => {
+    const of = (others[nth + 1] ?? width) - at
+    return guessOf([at], of).uses.slice(first)
+  })
+  return { uses: [...uses, ...each], guesses: [...guesses, ...reasons], batches: [] }
 }
+
+/** Do two stretches of headings say the same? */
+const isLike = (headings: readonly string[], a: number, b: number, size: number): boolean =>
+  Array.from({ length: size }, (_, i) => i).every(
+    i => headingUse(headings[a + i] ?? '') === headingUse(headings[b + i] ?? ''),
+  )
 
 type Seen = RowKind & { readonly row: Row }
 
