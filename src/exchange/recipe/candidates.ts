@@ -31,6 +31,7 @@ const weights = {
   'a verb first': 5,
   'several sentences': 5,
   'opens like a sentence': 5,
+  'somebody tells': 5,
   'long, with a verb': 5,
   long: 1,
   'a fact with its figure': 6,
@@ -93,6 +94,15 @@ function isIngredient({ known, ingredient }: Found): boolean {
 const isList = (row: Row | undefined): boolean =>
   row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
+/** `Fournil — feuille de pesée`: the words may be measures, and no number says how many. */
+const isInWords = ({ quantities, tokens }: Row): boolean =>
+  quantities.length > 0 &&
+  tokens.every(t => t.kind !== 'number') &&
+  quantities.every(
+    ({ from, terms: [{ unit }] }) =>
+      unit?.kind === 'unknown' && '–—-'.includes(tokens[from - 1]?.text ?? ' '),
+  )
+
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
@@ -135,7 +145,9 @@ export class Candidates {
     const isMany = ({ times, terms: [{ unit }] }: Portion) =>
       times !== undefined || unit?.kind === 'each' || (!unit && row.words.length > 3)
     const isOver = at === 0 && !isTold && !isKnown && this.rows.slice(1, rowsBelow).some(isList)
-    const isOfLoaves = isOver && row.quantities.some(q => q.from > 0 && isMany(q))
+    // `Three-stage rye, 80 %`: of so much rye
+    const isPart = isOver && (this.#isOfShare(row) || isInWords(row))
+    const isOfLoaves = isPart || (isOver && row.quantities.some(q => q.from > 0 && isMany(q)))
     const heads = this.#headings(row, at, isName && !isOfLoaves, isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
@@ -144,6 +156,15 @@ export class Candidates {
     this.#isList ||=
       !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
     return all
+  }
+
+  /** Does the first row name a bread with one per cent behind it, over what is no list of per cents? */
+  #isOfShare({ quantities: [share, ...others], tokens, words }: Row): boolean {
+    const isShare = ({ terms: [{ unit }] }: Portion) => unit?.kind === 'unit' && unit.unit === '%'
+    if (!share || others.length > 0 || !isShare(share) || share.to < tokens.length || words.length < 2)
+      return false
+    const kind = guessCountsAs(nameIn({ tokens: tokens.slice(0, share.from) }))
+    return kind === undefined && (this.apart[1] === true || !this.rows[1]?.quantities.some(isShare))
   }
 
   #headings(row: Row, at: number, isName: boolean, isOfLoaves: boolean): Candidate[] {

@@ -90,6 +90,10 @@ const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
 /** What a row opens if it is a heading. */
 export function headingOf(row: Row): Heading | undefined {
   if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  // `4 commentaires`
+  const [count, only] = row.tokens
+  if (row.tokens.length === 2 && count!.kind === 'number' && kitchen.noteHeadings.has(only!.key))
+    return { opens: 'remarks', stage: { name: joined(row.tokens), kind: undefined, remark: '' }, sure: true }
   const { head, headTo, remark } = divided(row)
   const words = head.filter(t => t.kind !== 'mark')
   if (words.length === 0 || words.length > mostWordsOfName) return undefined

@@ -7,6 +7,7 @@ import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
 import { EarlierStages, finalAmong, isForDough, type Source } from '../values/earlier-stages.js'
+import { isShort } from '../values/line-names.js'
 import { earlierStageWords, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/written-weights.js'
 import type { Found } from './segment.js'
@@ -140,8 +141,11 @@ const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|c
 export function asked(stages: readonly StageDraft[], larder: Larder): Meaning[] {
   const meanings = new Map<string, Meaning>()
   const names = new Set(stages.map(stage => nameKey(stage.name)))
+  // `HAM` among `FLOUR` and `WATER` is no more than large
+  const isMixed = stages.some(stage => stage.lines.some(({ source }) => /\p{Ll}{5}/u.test(source)))
   for (const { ingredient, amount, known, guesses, said } of stages.flatMap(stage => stage.lines)) {
     if (amount === '' && guesses.length === 0) guesses.push({ code: 'noAmount', ingredient })
+    if (!known && isShort(ingredient) && isMixed) guesses.push({ code: 'writtenShort', ingredient })
     if (anyYeast.test(ingredient) && !known) guesses.push({ code: 'whichYeast' })
     const key = nameKey(ingredient)
     const isKnown = names.has(key) || larder.find(ingredient) !== undefined || mixture.test(ingredient)

@@ -29,6 +29,7 @@ const lines = {
   forUse: 'The text says it is for {purpose}: leave it out if it does not go into the dough.',
   labelled: '“{label}” stands before it: leave it out if it does not go into the dough.',
   noAmount: 'No amount is given for {ingredient}: type one.',
+  writtenShort: 'What {ingredient} is short for is not known: write it in full.',
   whichYeast: 'Fresh, active dry and instant yeast differ: say which it is.',
   countsAs: '{ingredient} is not in the larder: it was taken to count as {kind:kind}.',
   starterWithin: '“{written}” within {stage} was taken as {as}, at 100 %.',

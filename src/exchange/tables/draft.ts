@@ -5,6 +5,7 @@ import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { agreement, ranks } from '../recipe/amount.js'
 import type { Quantity } from '../values/amount-cells.js'
 import type { Source } from '../values/earlier-stages.js'
+import { isShort } from '../values/line-names.js'
 import { kindOf, type StageKind } from '../values/stage-kinds.js'
 import { isWithin, sumOf } from '../values/written-weights.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
@@ -170,6 +171,8 @@ export class LineMaker {
     if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
       this.told.say({ code: 'countedEggs', ...of, amount: weight.text, pieces: weight.grams ?? 0 })
     const kind = this.names.kind(ingredient)
+    if (!kind && !this.names.find(ingredient) && isShort(ingredient))
+      this.told.say({ code: 'writtenShort', row: number, name: ingredient })
     const grams = gramsOf(weight, ingredient, this.names)
     const texts = { ingredient, note: [...new Set(notes)].join('; ') }
     const lacksAmount = row.amounts.length === 0
