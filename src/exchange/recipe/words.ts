@@ -39,6 +39,7 @@ const lines = {
   alsoWeighed:
     'Also given as {typed}, {grams:rounded} g by the larder’s {by}: {more:more}. {taken} was taken.',
   allTaken: 'All of {stage} was taken: its lines add to {grams:grams}.',
+  allButTaken: 'All of {stage} but {kept:grams} was taken: its lines add to {grams:grams}.',
   restTaken:
     'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
   shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',

@@ -92,9 +92,16 @@ export const kitchen = sets({
     'more if|more as|plus more|plus extra|plus un peu|plus some|or as needed|or more|ou plus|as needed|see note|see notes|voir note|at room temperature|a temperature ambiante|cut into|to yield|to make about|to give about|reserved|divided|drained|coupe en|coupee en|coupes en|coupees en|reserve|reservee|egoutte|egouttes',
   // Words of a line that takes a stage, that say nothing besides.
   whole:
-    'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity',
+    'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity ce qui precede',
+  // What an order to soak something opens with, and what of that is French.
+  soaks: 'soak tremper trempez faire faites',
+  soaksInFrench: 'tremper trempez faire faites',
+  soaked: 'trempes trempees trempe trempee',
+  // `all but 30 g`: what is left of it.
+  but: 'but except minus less sauf moins',
+  all: 'all tout toute tous toutes',
   // What a line calls a stage that stands before it.
-  above: 'above ci-dessus dessus oben earlier',
+  above: 'above ci-dessus dessus oben earlier precede',
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.
   ofPercent:
     'hydration hydratation hydrated protein proteins proteine proteines fat cocoa cacao matiere mg extraction whole strength alcohol rye abv',

@@ -83,6 +83,7 @@ function inFull(tokens: readonly Token[], at: number): { words: string[]; to: nu
   // `AP flour`, `flour, AP`
   const beside = [tokens[to], tokens[at - 1], isTied(tokens[at - 1], ',') ? tokens[at - 2] : undefined]
   const isThere = words.at(-1) === flour && beside.some(t => t?.key === flour || t?.key === 'flours')
+  if (isThere && key === 'ap') return undefined // the larder has it
   return { words: isThere ? words.slice(0, -1) : words, to }
 }
 
