@@ -79,6 +79,14 @@ export function isAmount(row: Row, quantity: Portion, from: number, to: number):
   return end <= last && isState(tokens.slice(quantity.to, end), true)
 }
 
+/** What nobody takes by the cup. */
+const bySpoons =
+  /(?<!\p{L})(?:sel|levure|poudre|bicarbonate|cannelle|vanille|muscade|gingembre|anis|cumin|malt)(?!\p{L})/iu
+const inCups = (quantity: Portion): Portion => {
+  const [{ number }] = quantity.terms
+  return { ...quantity, terms: [{ number, unit: { kind: 'unit', unit: 'cup' } }] }
+}
+
 /** One segment of a row, which is taken apart: what, how much, and what else is said. */
 export class Segment {
   readonly #taken: Portion[] = []
@@ -247,6 +255,13 @@ export class Segment {
     return isKnown(to, noteStart(tokens, to, this.piece.to)) && !isKnown(this.piece.from, from - 1)
   }
 
+  /** `1 t. de lait`: a tasse, or a teaspoon. */
+  #isLetterInFrench({ to, terms: [{ unit }] }: Portion): boolean {
+    const isLetter = unit?.kind === 'unit' && unit.unit === 'tsp' && unit.guess === 'letter'
+    const after = this.#tokens[to]?.text === '.' ? to + 1 : to
+    return isLetter && ['de', 'd', 'du'].includes(this.#tokens[after]?.key ?? '')
+  }
+
   /** What `all but 30 g` keeps back. */
   #allBut(): Portion | undefined {
     const tokens = this.#tokens
@@ -285,7 +300,10 @@ export class Segment {
     if (!/\p{L}/u.test(name.ingredient) || (isState(this.#name) && !isOfStage)) return undefined
     const { ingredient, known, remarks } = nearerName(name, this.#notes, larder)
     const typedOf = (q: Portion) => textOf(row, q.from, q.to)
-    const taken = this.#taken.map(quantity => ({
+    const inFrench = this.#taken.find(q => this.#isLetterInFrench(q))
+    const isCup = inFrench !== undefined && !bySpoons.test(ingredient)
+    const asMeant = this.#taken.map(q => (isCup && q === inFrench ? inCups(q) : q))
+    const taken = asMeant.map(quantity => ({
       quantity,
       typed: typedOf(quantity),
       ofEach: this.#each.has(quantity),
@@ -298,6 +316,9 @@ export class Segment {
       larder,
       quantities.some(isPercent),
     )
+    const letters: LineReason[] = inFrench
+      ? [{ code: isCup ? 'cupOrSpoon' : 'spoonOrCup', typed: typedOf(inFrench) }]
+      : []
     const label = isLabelled ? textOf(row, from, main.from - 1) : ''
     const labels: LineReason[] = label ? [{ code: 'labelled', label }] : []
     const more = this.#more(main, remarks, typedOf).filter(
@@ -317,7 +338,7 @@ export class Segment {
       ...(isWhole ? { share: 1 } : share === undefined ? {} : { share }),
       ...(less === undefined ? {} : { less: typedOf(less) }),
       note: [...new Set(all)].join(', '),
-      guesses: [...guesses, ...(more.some(r => r.code === 'forUse') ? [] : labels), ...more],
+      guesses: [...guesses, ...letters, ...(more.some(r => r.code === 'forUse') ? [] : labels), ...more],
       said,
       source: textOf(row, from, to),
     }

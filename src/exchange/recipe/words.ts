@@ -20,6 +20,8 @@ const lines = {
   ofEach: '{count} of {one} each: {read}.',
   ofAllTogether: '{one} was taken for all of {count} together.',
   nobodyKnows: 'What {typed} weighs is not known: type an amount.',
+  cupOrSpoon: '“{typed}” was read as a cup, a tasse; it may be a teaspoon.',
+  spoonOrCup: '“{typed}” was read as a teaspoon; it may be a cup, a tasse.',
   portion: '{typed} of yeast was taken as {read}, as most shops sell it; weigh yours.',
   doubtfulPart: '“{typed}” was taken as {read}: a whole number and a part of one.',
   noUnit: 'No unit is given: taken as {read}.',
