@@ -70,7 +70,7 @@ function isSizeOfBatch(row: Row): boolean {
 function isTold({ tokens, quantities, words }: Row): boolean {
   const first = quantities[0]?.from ?? tokens.length
   return (
-    words.length > 4 &&
+    words.length > 3 &&
     tokens
       .slice(0, Math.min(first, mostLead))
       .some(

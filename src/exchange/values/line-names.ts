@@ -122,7 +122,9 @@ function ryeIn(words: readonly Token[], larder: Larder): { ingredient: string; n
 
 /** `GNX`, `b.c.`: is it written short, so that few but the writer know what it is? */
 export const isShort = (name: string): boolean =>
-  /^(?:\p{Lu}[\p{Lu}\d]{1,3}|\p{Lu}*[bcdfghjklmnpqrstvwxz]{2,4}|(?:\p{L}{1,4}\.){1,3})$/u.test(name)
+  /^(?:\p{Lu}[\p{Lu}\d]{1,3}|\p{L}{1,2}|[B-DF-HJ-NP-TV-XZb-df-hj-np-tv-xz]{3,4}|(?:\p{L}{1,4}\.){1,3})$/u.test(
+    name,
+  )
 
 /** Is there nothing in these words but what is done to an ingredient? */
 export function isState(tokens: readonly Token[], orNothing = false): boolean {
