@@ -176,9 +176,11 @@ export class Candidates {
   /** Does the first row name a bread with one per cent behind it, over what is no list of per cents? */
   #isOfShare({ quantities: [share, ...others], tokens, words }: Row): boolean {
     const isShare = ({ terms: [{ unit }] }: Portion) => unit?.kind === 'unit' && unit.unit === '%'
-    if (!share || others.length > 0 || !isShare(share) || share.to < tokens.length || words.length < 2)
-      return false
-    const kind = guessCountsAs(nameIn({ tokens: tokens.slice(0, share.from) }))
+    if (!share || others.length > 0 || !isShare(share)) return false
+    const isFirst = share.from === 0 // `75 % rye`
+    if (isFirst ? words.length > 3 : share.to < tokens.length || words.length < 2) return false
+    const name = nameIn({ tokens: isFirst ? tokens.slice(share.to) : tokens.slice(0, share.from) })
+    const kind = isFirst && isGrain(name) ? undefined : guessCountsAs(name)
     return kind === undefined && (this.apart[1] === true || !this.rows[1]?.quantities.some(isShare))
   }
 

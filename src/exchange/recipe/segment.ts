@@ -327,7 +327,7 @@ export class Segment {
     const isOne = article && taken.length === 0 && ingredientNamed(larder, ingredient)?.each
     const said0 = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
     // `soaked raisins, all`, `levain (all but 30 g)`
-    const isAll = (n: string) => kitchen.all.has(n.toLowerCase())
+    const isAll = (n: string) => kitchen.all.has(n.toLowerCase().replace(/ of (?:it|them)$/, ''))
     const less = taken.length === 0 ? this.#allBut() : undefined
     const isWhole = taken.length === 0 && (less !== undefined || said0.some(isAll))
     const all = isWhole ? said0.filter(n => !isAll(n)) : said0

@@ -44,7 +44,7 @@ export function guessTable(
   if (isStopped(watch, 0, rows.length)) return { ...noTable(text), stopped: true }
   const heading = findHeadings(rows, names)
   const bare = rows[heading]?.cells ?? []
-  const stagesAbove = stagesOver(rows[heading - 1])
+  const stagesAbove = stagesOver(rows[heading - 1], bare)
   const withStage = (cell: string, at: number) => [stagesAbove[at], cell].filter(Boolean).join(': ')
   const headings = stagesAbove.length === 0 ? bare : bare.map(withStage)
   // headings within the table, below the lines of a first stage
@@ -131,6 +131,9 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const isNumber = (cell: string) =>
       /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
     if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue
+    // `Build 1 | Build 2` over the headings of their columns
+    const next = rows[at + 1]?.cells.map(headingUse) ?? []
+    if (isOfStages(row) && next.filter(use => use === 'ingredient').length > 1) continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     if (uses.length > 1 || isAlone) return at
     if (corner >= 0 && isOfStages(rows[corner]!)) return corner
@@ -164,11 +167,15 @@ function isOverNumbers({ cells }: ForeignRow, rows: readonly ForeignRow[]): bool
 }
 
 /** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
-function stagesOver(row: ForeignRow | undefined): readonly string[] {
+function stagesOver(row: ForeignRow | undefined, headings: readonly string[]): readonly string[] {
   const cells = row?.cells ?? []
   const said = cells.filter(cell => cell !== '')
   const stages = said.filter(cell => isStageName(cell))
-  if (new Set(stages).size < 2 || said.some(cell => /\d/.test(cell))) return []
+  if (new Set(stages).size < 2 || said.some(cell => /\d/.test(cell) && !isStageName(cell))) return []
+  // as many as there are tables side by side: one each, though it may stand a column further
+  const starts = [...headings.keys()].filter(at => headingUse(headings[at]!) === 'ingredient')
+  if (starts.length === said.length && stages.length === said.length)
+    return headings.map((_, at) => said[starts.findLastIndex(start => start <= at)] ?? '')
   let over = ''
   return cells.map(cell => (over = cell || over))
 }
