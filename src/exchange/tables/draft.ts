@@ -180,7 +180,7 @@ export class LineMaker {
       this.told.say({ code: 'countedEggs', ...of, amount: weight.text, pieces: weight.grams ?? 0 })
     const kind = this.names.kind(ingredient)
     if (!kind && !this.names.find(ingredient) && isShort(ingredient))
-      this.told.say({ code: 'writtenShort', row: number, name: ingredient })
+      this.told.say({ code: 'nameIsShort', row: number, name: ingredient })
     const grams = gramsOf(weight, ingredient, this.names)
     const texts = { ingredient, note: [...new Set(notes)].join('; ') }
     const lacksAmount = row.amounts.every(({ cell, read: one }) => one.is !== 'quantity' && wholly.test(cell))

@@ -96,7 +96,7 @@ const warnings = {
   countedEggs: 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
   readAsCounted:
     'Row {row} gives {pieces} for {name}, read as so many of them. Write {pieces} g if grams are meant.',
-  writtenShort: 'Row {row} has {name}: what that is short for is not known. Write it in full.',
+  nameIsShort: 'Row {row} has {name}: what that is short for is not known. Write it in full.',
   doubtfulSign:
     'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
   wholeAndPart:

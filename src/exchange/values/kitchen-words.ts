@@ -50,7 +50,7 @@ export const kitchen = sets({
     'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|per piece|per loaf|per roll|per bun|per unit|par piece|par pain|par paton|weight per piece|weight per loaf|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
   // How large it is, before the weight of all its flour or dough: `Base 25 kg de farine`.
   sizeStarts:
-    'base|based on|on the base of|base de|sur la base de|sur une base de|batch|batch of|batch size|per batch|basis|formula on|formula for|formule pour|pour|for|per|sur',
+    'base|based on|on the base of|base de|sur la base de|sur une base de|batch|batch of|batch size|per batch|basis|formula on|formula for|formule pour',
   // What such a weight is of.
   ofSize: 'of de d flour farine flours dough pate total mehl teig la le the fini finished',
   // What somebody did who tells of it: `I used 100 g of sugar`, `j’ai mis`.
