@@ -131,7 +131,7 @@ const expected: Readonly<Record<keyof typeof recipeTexts, string>> = {
       Eau 60 g (tiède)
     Pâte finale:
       Farine T65 850 g
-      Farine T130 150 g (de seigle)
+      Farine de seigle T130 150 g
       Eau 690 g (entre 680 et 700 g as written)
       Sel fin 20 g
       Levain 150 g

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { test } from 'node:test'
-import { ok } from '../assert'
-import { type Score, scoreOfAll, wholeCases } from './whole-cases'
+import { deepEqual, ok } from '../assert'
+import { type Score, scoreOfAll, scoreOf as scoreOfOne, wholeCases } from './whole-cases'
 
 const scoreOf = (file: string): Score =>
   scoreOfAll(wholeCases(readFileSync(`tests/exchange/wholes/${file}.txt`, 'utf8')))
@@ -21,3 +21,6 @@ for (const [file, least] of floors)
     ok(lost <= least.lost, `${lost} lost\n${wrong.join('\n')}`)
     ok(wrongUnmarked <= least.wrongUnmarked, `${wrongUnmarked} wrong without a mark\n${wrong.join('\n')}`)
   })
+
+const met = wholeCases(readFileSync('tests/exchange/wholes/met.txt', 'utf8'))
+for (const whole of met) test(`all is right of ${whole.title}`, () => deepEqual(scoreOfOne(whole).wrong, []))

@@ -24,9 +24,9 @@ Cake flour||w|0 .86 .31 8.2|c137
 Whole wheat flour|Wholemeal flour, Wholemeal wheat, Wholemeal, Wholemeal wheat flour, Wholewheat flour, Whole-wheat flour, Whole wheat, Strong wholemeal flour, Farine complète, Farine T150, T150, Vollkornmehl, Weizenvollkornmehl|w|0 2.5 .41 13.21|c120
 High-extraction flour|T80, T110, Type 812, Type 1050|w||c120
 Soft whole wheat flour|Whole wheat pastry flour, Soft wholemeal flour|w|0 1.95 1.02 9.61
-Dark rye flour|Wholemeal rye, Whole rye flour, Wholemeal rye flour, Dark rye, Whole rye, Farine T170, T170, Roggenvollkornmehl|r|0 2.22 2.31 15.91|c128
-Medium rye flour|Medium rye, Farine T130, T130, Roggenmehl, Roggenmehl 1150, Roggenmehl Type 1150|r|0 1.52 1.1 10.88|c102
-Light rye flour|White rye flour, Light rye, Farine T85, T85, Roggenmehl 997, Roggenmehl Type 997|r|0 1.33 .93 9.82|c102
+Dark rye flour|Wholemeal rye, Whole rye flour, Wholemeal rye flour, Dark rye, Whole rye, Farine T170, T170, Farine de seigle T170, Farine de seigle complète, Roggenvollkornmehl|r|0 2.22 2.31 15.91|c128
+Medium rye flour|Medium rye, Farine T130, T130, Farine de seigle T130, Roggenmehl, Roggenmehl 1150, Roggenmehl Type 1150|r|0 1.52 1.1 10.88|c102
+Light rye flour|White rye flour, Light rye, Farine T85, T85, Farine de seigle T85, Roggenmehl 997, Roggenmehl Type 997|r|0 1.33 .93 9.82|c102
 Wholemeal spelt|Wholemeal spelt flour, Whole spelt flour, Whole grain spelt flour, Spelt flour, Farine de grand épeautre, Dinkelvollkornmehl|w|0 2.43 6.82 14.57|c120
 White spelt flour|White spelt, Dinkelmehl|w||c120
 Einkorn flour|Einkorn, Petit épeautre|w||c120

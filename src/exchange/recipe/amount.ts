@@ -35,6 +35,7 @@ export const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes,
 /** Kinds of the larder that are counted as well as weighed. */
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
+const mostOfKnown = 40 // of what the larder counts
 const fats = /butter|margarine|shortening|beurre/i
 export const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
 const rounding = 0.01
@@ -64,7 +65,8 @@ class Amounts {
   #bareUnit(value: number): 'g' | 'each' {
     const known = this.#known
     if (this.isFormula) return known?.each ? 'each' : 'g'
-    if (known) return known.each || inPieces.has(known.kind) ? 'each' : 'g'
+    // nobody takes 150 eggs
+    if (known) return (known.each || inPieces.has(known.kind)) && value <= mostOfKnown ? 'each' : 'g'
     if (/yeast|levure|hefe/i.test(this.name)) return 'g'
     return (guessCountsAs(this.name) ?? 'other') === 'other' && value <= mostPieces ? 'each' : 'g'
   }

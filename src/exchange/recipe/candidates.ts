@@ -4,7 +4,7 @@ import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
-import { namesBread } from '../values/stage-kinds.js'
+import { kindOfWord, namesBread } from '../values/stage-kinds.js'
 import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
@@ -31,6 +31,7 @@ const weights = {
   'a verb first': 5,
   'several sentences': 5,
   'opens like a sentence': 5,
+  'somebody tells': 5,
   'long, with a verb': 5,
   long: 1,
   'a fact with its figure': 6,
@@ -45,6 +46,7 @@ const weights = {
   'only an amount': 0.2,
   'only what is done to it': 3.5,
   'another choice': 5,
+  'a footnote': 9,
   'a name beside lines': 1,
   'a remark among remarks': 0.5,
 } as const
@@ -93,6 +95,15 @@ function isIngredient({ known, ingredient }: Found): boolean {
 const isList = (row: Row | undefined): boolean =>
   row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
+/** `Fournil — feuille de pesée`: the words may be measures, and no number says how many. */
+const isInWords = ({ quantities, tokens }: Row): boolean =>
+  quantities.length > 0 &&
+  tokens.every(t => t.kind !== 'number') &&
+  quantities.every(
+    ({ from, terms: [{ unit }] }) =>
+      unit?.kind === 'unknown' && '–—-'.includes(tokens[from - 1]?.text ?? ' '),
+  )
+
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
@@ -109,9 +120,21 @@ export function nameAlone({ kind, parts }: Candidate): Found | undefined {
   return isOne && found.amount === '' && found.share === undefined ? found : undefined
 }
 
+const mostFootnotes = 3
+/** `* à défaut, de levain liquide`: the rows that tell of what has a star behind it elsewhere, where stars are no bullets. */
+function footnotesOf(rows: readonly Row[]): ReadonlySet<Row> {
+  const starred = rows.filter(row => /^\s*[*†‡](?!\*)/.test(row.text) && !row.marked)
+  const isMeant =
+    starred.length <= mostFootnotes &&
+    rows.some(row => !starred.includes(row) && /[\p{L}\d)][*†‡](?=[\s,.;]|$)/u.test(row.text) && !row.marked)
+  return new Set(isMeant ? starred : [])
+}
+
 /** Makes the candidates of each row of a text, from the first to the last. */
 export class Candidates {
   #isList = false // amounts of ingredients were met, outside sentences
+  #soaked: number | undefined // the last short row that speaks of something soaked
+  readonly #footnotes: ReadonlySet<Row>
   readonly #stages = new Set<string>() // that headings name
 
   /** `rows` with text; `apart` says which of them have blank rows above. */
@@ -119,7 +142,9 @@ export class Candidates {
     readonly larder: Larder,
     readonly rows: readonly Row[],
     readonly apart: readonly boolean[],
-  ) {}
+  ) {
+    this.#footnotes = footnotesOf(rows)
+  }
 
   all(): (readonly Candidate[])[] {
     return this.rows.map((row, at) => this.#of(row, at))
@@ -135,23 +160,35 @@ export class Candidates {
     const isMany = ({ times, terms: [{ unit }] }: Portion) =>
       times !== undefined || unit?.kind === 'each' || (!unit && row.words.length > 3)
     const isOver = at === 0 && !isTold && !isKnown && this.rows.slice(1, rowsBelow).some(isList)
-    const isOfLoaves = isOver && row.quantities.some(q => q.from > 0 && isMany(q))
+    // `Three-stage rye, 80 %`: of so much rye
+    const isPart = isOver && (this.#isOfShare(row) || isInWords(row))
+    const isOfLoaves = isPart || (isOver && row.quantities.some(q => q.from > 0 && isMany(q)))
     const heads = this.#headings(row, at, isName && !isOfLoaves, isOfLoaves)
     if (heads.some(({ reasons }) => reasons.includes('heading of a part'))) return heads
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
-    const all = [...plain, ...this.#prose(row, plain)]
+    const all = [...plain, ...this.#prose(row, at, plain)]
     const best = bestOf(all)
     this.#isList ||=
       !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
     return all
   }
 
+  /** Does the first row name a bread with one per cent behind it, over what is no list of per cents? */
+  #isOfShare({ quantities: [share, ...others], tokens, words }: Row): boolean {
+    const isShare = ({ terms: [{ unit }] }: Portion) => unit?.kind === 'unit' && unit.unit === '%'
+    if (!share || others.length > 0 || !isShare(share)) return false
+    const isFirst = share.from === 0 // `75 % rye`
+    if (isFirst ? words.length > 3 : share.to < tokens.length || words.length < 2) return false
+    const name = nameIn({ tokens: isFirst ? tokens.slice(share.to) : tokens.slice(0, share.from) })
+    const kind = isFirst && isGrain(name) ? undefined : guessCountsAs(name)
+    return kind === undefined && (this.apart[1] === true || !this.rows[1]?.quantities.some(isShare))
+  }
+
   #headings(row: Row, at: number, isName: boolean, isOfLoaves: boolean): Candidate[] {
     const isFirst = at === 0
     const heading = headingOf(row)
     if (heading && heading.opens !== 'stage') {
-      const opens =
-        heading.opens === 'time' ? (isList(this.rows[at + 1]) ? 'stage' : 'method') : heading.opens
+      const opens = heading.opens === 'time' ? (this.#isOverLines(at) ? 'stage' : 'method') : heading.opens
       return [candidate(opens, [heading.sure ? 'heading of a part' : 'short'], { stage: heading.stage })]
     }
     if (!heading) {
@@ -182,6 +219,16 @@ export class Candidates {
     }
     this.#stages.add(nameKey(name))
     return candidates
+  }
+
+  /** Do lines follow a row, perhaps behind one that takes what stands above it? */
+  #isOverLines(at: number): boolean {
+    const [below, next] = this.rows.slice(at + 1, at + 3)
+    const takes =
+      below !== undefined &&
+      below.words.length <= 6 &&
+      (below.quantities[0]?.share !== undefined || below.words.some(t => kitchen.above.has(t.key)))
+    return isList(below) || (takes && isList(next))
   }
 
   /** What speaks for and against a heading, whatever it opens. */
@@ -217,7 +264,7 @@ export class Candidates {
     }
     const inline = inlineStage(row)
     if (inline && !isOrder(row, inline.from)) {
-      const found = foundIn(row, larder, inline.from)
+      const found = foundIn(row, larder, inline.from, inline.stage.kind === 'soaks')
       const parts = [{ found, stage: inline.stage }]
       if (found.length > (inline.stage.kind === 'other' ? 0 : 1))
         return [candidate('line', ['names its stage'], { parts })]
@@ -256,17 +303,31 @@ export class Candidates {
   }
 
   /** The ingredients of sentences, before any list of them. */
-  #prose(row: Row, plain: readonly Candidate[]): Candidate[] {
+  #prose(row: Row, at: number, plain: readonly Candidate[]): Candidate[] {
     const { kind, reasons } = bestOf(plain)
     if (this.#isList || (kind !== 'step' && kind !== 'note')) return []
-    const parts = inProse(row, this.larder)
+    const told = inProse(row, this.larder)
+    const soaker = kitchen.soaks.has(row.words[0]?.key ?? '') ? this.#soakerBelow(at) : undefined
+    const parts = soaker ? told.map(part => (part.stage ? part : { ...part, stage: soaker })) : told
     if (parts.every(({ found }) => found.length === 0)) return []
     return [candidate('line', [...reasons, 'ingredients in a sentence'], { parts, inSentence: true })]
+  }
+
+  /** What is soaked before the lists is a soaker where a line of them takes it: `soaked raisins`. */
+  #soakerBelow(at: number): StageHeading | undefined {
+    this.#soaked ??= this.rows.findLastIndex(
+      row =>
+        row.words.length <= 6 &&
+        row.words.some(t => kindOfWord(t.key) === 'soaks' || kitchen.soaked.has(t.key)),
+    )
+    const name = this.rows[at]!.words.some(t => kitchen.soaksInFrench.has(t.key)) ? 'Trempage' : 'Soaker'
+    return this.#soaked > at ? { name, kind: 'soaks', remark: '' } : undefined
   }
 
   /** What a row tells, where it is no line: a fact, a step, a remark. */
   #tellings(row: Row): Candidate[] {
     const told: Candidate[] = []
+    if (this.#footnotes.has(row)) told.push(candidate('note', ['a footnote']))
     if (isFact(row)) told.push(candidate('fact', ['a fact with its figure']))
     if (row.words.length > 1 && kitchen.ors.has(row.tokens[0]!.key))
       told.push(candidate('note', ['another choice']))

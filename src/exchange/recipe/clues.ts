@@ -1,3 +1,4 @@
+import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { isApostrophe } from '../../dough/lexicon/text-tokens.js'
 import { kitchen, uses } from '../values/kitchen-words.js'
 import { bare, isState, joined, noteStart, purposeIn } from '../values/line-names.js'
@@ -6,6 +7,7 @@ import { sentencesOf } from './pieces.js'
 import { closingOf, isOpening, type Row } from './recipe-row.js'
 
 const mostWordsOfPhrase = 4
+const mostLead = 10 // tokens before what somebody tells
 const mostWordsOfName = 5 // of a row that names something and says no more
 
 /** The longest phrase of a set that the row opens with: the token after it. */
@@ -29,6 +31,7 @@ export function isFact(row: Row): boolean {
   const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
   const isOne = quantities.length === 1 && words.length < 9 && when === undefined
   if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
+  if (isSizeOfBatch(row)) return true
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
   // `Autolyse` is a heading, `autolyse (all)` a line
@@ -44,6 +47,38 @@ export function isFact(row: Row): boolean {
     next?.kind !== 'word' ||
     kitchen.factGoesOn.has(next.key) ||
     /^(total|yield|serves|makes|rendement)/.test(first)
+  )
+}
+
+/** `Base 25 kg de farine.`, `Batch 10 kg flour`: what the per cents above are of, and no more of it. */
+function isSizeOfBatch(row: Row): boolean {
+  const { tokens, words, quantities } = row
+  const start = opensWith(row, kitchen.sizeStarts)
+  const [size] = quantities
+  if (start === undefined || quantities.length !== 1 || words.length > 8) return false
+  const from = tokens[start]?.text === ':' ? start + 1 : start
+  const { unit } = size!.terms[0]
+  if (size!.from !== from || unit?.kind !== 'unit' || unit.unit === '%') return false
+  const rest = tokens.slice(size!.to).filter(t => t.kind === 'word')
+  return (
+    rest.some(t => kindOfWord(t.key) === 'dough' || guessCountsAs(t.low) === 'flour') &&
+    rest.every(t => kitchen.ofSize.has(t.key))
+  )
+}
+
+/** `Anna: I used 100 g of sugar`: does somebody tell what they did, before any amount? */
+function isTold({ tokens, quantities, words }: Row): boolean {
+  const first = quantities[0]?.from ?? tokens.length
+  return (
+    words.length > 3 &&
+    tokens
+      .slice(0, Math.min(first, mostLead))
+      .some(
+        (t, i) =>
+          kitchen.tellers.has(t.key) &&
+          (i === 0 || tokens[i - 1]!.kind === 'mark') &&
+          tokens.slice(i + 1, i + 4).some(v => kitchen.told.has(v.key)),
+      )
   )
 }
 
@@ -73,6 +108,7 @@ export function ofSentence(row: Row) {
   return [
     ['a time first', timeFirst],
     ['a verb first', words.length > 0 && opensWithVerb(row)],
+    ['somebody tells', isTold(row)],
     ['several sentences', isLong && sentencesOf(row).length > 1],
     [
       'opens like a sentence',
@@ -113,7 +149,7 @@ export const isWished = ({ words }: Row): boolean =>
   )
 
 /** The name of a row, marks and articles left out. */
-export const nameIn = (row: Row): string => joined(bare(row.tokens.slice(0, 40)))
+export const nameIn = ({ tokens }: Pick<Row, 'tokens'>): string => joined(bare(tokens.slice(0, 40)))
 
 /** A few words that could name something, a bread or what goes into it. */
 export const isShortName = (row: Row): boolean =>

@@ -22,6 +22,7 @@ export interface Heading {
 
 const mostWords = 12 // of a row that is a heading
 const mostWordsOfName = 7
+const hourBehind = /[\s,(–—-]*(?<!\p{L})\d.*$/u
 
 const capital = (text: string): string => {
   const small = text === text.toUpperCase() && text.length > 3 ? text.toLowerCase() : text
@@ -90,6 +91,10 @@ const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
 /** What a row opens if it is a heading. */
 export function headingOf(row: Row): Heading | undefined {
   if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  // `4 commentaires`
+  const [count, only] = row.tokens
+  if (row.tokens.length === 2 && count!.kind === 'number' && kitchen.noteHeadings.has(only!.key))
+    return { opens: 'remarks', stage: { name: joined(row.tokens), kind: undefined, remark: '' }, sure: true }
   const { head, headTo, remark } = divided(row)
   const words = head.filter(t => t.kind !== 'mark')
   if (words.length === 0 || words.length > mostWordsOfName) return undefined
@@ -107,10 +112,16 @@ export function headingOf(row: Row): Heading | undefined {
   const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
-  const inner = remark && (isTime || kitchen.listHeadings.has(key)) ? headingOf(rowOf(remark)) : undefined
+  const isOver = isTime || kitchen.listHeadings.has(key)
+  const inWhole = remark && isOver ? headingOf(rowOf(remark)) : undefined
+  // … `Day 1 – levain, 8 pm`
+  const hour = isTime && !inWhole?.stage.kind ? (hourBehind.exec(remark)?.[0] ?? '') : ''
+  const what = remark.slice(0, remark.length - hour.length)
+  const inner = hour && what ? headingOf(rowOf(what)) : inWhole
   if (inner?.opens === 'stage' && inner.stage.kind) {
     const told = isTime && !head.some(t => t.kind === 'number') ? [joined(head)] : []
-    const remark = [...told, inner.stage.remark].filter(Boolean).join(', ')
+    const when = hour.replace(/^[\s,(–—-]+|\)$/g, '')
+    const remark = [...told, inner.stage.remark, when].filter(Boolean).join(', ')
     return { opens: 'stage', stage: { ...inner.stage, remark }, sure: true }
   }
   if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
@@ -121,17 +132,22 @@ export function headingOf(row: Row): Heading | undefined {
     return row.when === undefined ? { opens: 'method', stage, sure: true } : undefined
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
-  if (name.length === 0 || name.some(t => t.kind === 'number') || (isState(head) && !row.colon))
-    return undefined
+  const isDone = isState(head) && stage.kind !== 'ferments' // `Rafraîchi`
+  if (name.length === 0 || name.some(t => t.kind === 'number') || (isDone && !row.colon)) return undefined
   // `preferment (above)` takes one
   const isAbove = !marked && tokensOf(remark).some(t => kitchen.above.has(t.key))
-  if (isAbove || saysHowMuch(row, headTo, marked)) return undefined
+  const [how, but] = tokensOf(remark)
+  const isAllBut = !row.colon && kitchen.all.has(how?.key ?? '') && kitchen.but.has(but?.key ?? '')
+  if (isAbove || isAllBut || saysHowMuch(row, headTo, marked)) return undefined
   const isOfUse = name.some(t => isBread(t.key)) || purposeIn(head) !== undefined
   const isOfSome = stage.kind !== undefined || (isOfUse && row.quantities.length === 0 && !row.hasNoAmount)
   const sure = marked || (led && isOfSome) || /^ingr[eé]dients?$/.test(head.at(-1)!.low)
   const isName = words.length <= 4 && !'.!?'.includes(row.tokens.at(-1)!.text)
   // `battu pour la dorure` is said of what stands above
-  const plain = isName && !row.bulleted && !isState(head.slice(0, noteStart(head, 1)))
+  const plain =
+    isName &&
+    !row.bulleted &&
+    (!isState(head.slice(0, noteStart(head, 1))) || (!isDone && words.length === 1))
   const isSort = words.length === 1 && kitchen.sorts.has(key)
   return sure || plain ? { opens: 'stage', stage, sure, led: led || isSort } : undefined
 }

@@ -80,10 +80,16 @@ function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolea
 }
 
 /** The stretches of a row that speak of one ingredient each. */
-function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
+function piecesOf(row: Row, larder: Larder, start: number, isSoaked: boolean): Piece[] {
   const pieces: { from: number; to: number; quantities: Portion[]; isNamed: boolean; isMeasured: boolean }[] =
     []
-  for (const chunk of chunksOf(row, start)) {
+  for (const whole of chunksOf(row, start)) {
+    // of a soaker what it lies in is as much its own: `cooked in 3 cups of water`
+    const isLying =
+      isSoaked &&
+      isDone(row.tokens[whole.from]) &&
+      kitchen.beforeStuff.has(row.tokens[whole.from + 1]?.key ?? '')
+    const chunk = isLying ? { ...whole, from: whole.from + 2 } : whole
     const { from, to, quantities } = chunk
     const amount = quantities.find(q => row.depths[q.from] === 0 && isAmount(row, q, from, to))
     const isNamed = namedBeside(row, chunk, amount).length > 0
@@ -104,10 +110,10 @@ function piecesOf(row: Row, larder: Larder, start: number): Piece[] {
 }
 
 /** The ingredients of a row that is a list of them. */
-export function foundIn(row: Row, larder: Larder, start = 0): Found[] {
+export function foundIn(row: Row, larder: Larder, start = 0, isSoaked = false): Found[] {
   const found: Found[] = []
   let lost: string[] = [] // what stands before the first of them
-  for (const piece of piecesOf(row, larder, start)) {
+  for (const piece of piecesOf(row, larder, start, isSoaked)) {
     const line = new Segment(row, piece, larder).read()
     if (!line) lost.push(textOf(row, piece.from, piece.to))
     const of = line ?? found.pop()

@@ -40,12 +40,27 @@ export const closingOf = ({ closes }: Row, open: number, to: number): number =>
 export const textOf = (row: Row, from: number, to: number): string =>
   from < to ? row.text.slice(row.tokens[from]!.at, row.tokens[to - 1]!.end) : ''
 
+const numberWords = new Set(['no', 'nr', 'num', 'n', 'numero', 'nº', 'n°'])
+const numberSigns = new Set(['.', '°', 'º', '#', '№'])
+/** `Recipe No. 12`, `recette n° 5`, `#14`: which of several it is, and not how much. */
+function isNumbered(tokens: readonly Token[], at: number): boolean {
+  const [sign, word] = [tokens[at - 1], tokens[at - 2]]
+  if (sign?.text === '#' || sign?.text === '№') return !tokens[at]!.gap && word?.kind === 'word'
+  if (sign && numberSigns.has(sign.text)) return !sign.gap && numberWords.has(word?.key ?? '')
+  return sign !== undefined && ['nr', 'numero', 'nº'].includes(sign.key)
+}
+
 /** The amounts of tokens, and the numbers that are none. */
 function amountsIn(tokens: readonly Token[]) {
   const quantities: Portion[] = []
   let hasNoAmount = false
   let when: number | undefined
   for (let i = 0; i < tokens.length; ) {
+    if (tokens[i]!.kind === 'number' && isNumbered(tokens, i)) {
+      hasNoAmount = true
+      i++
+      continue
+    }
     const found = portionAt(tokens, i, namesEarlierStage) ?? quantityAt(tokens, i)
     let to = i + 1
     if (found && 'terms' in found) {

@@ -6,6 +6,7 @@ import type { Portion } from '../../dough/lexicon/portions.js'
 import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from '../values/line-names.js'
+import { kindOfWord } from '../values/stage-kinds.js'
 import { settle } from './amount.js'
 import type { StageHeading } from './headings.js'
 import { closingOf, isOpening, type Row, textOf } from './recipe-row.js'
@@ -17,6 +18,7 @@ export interface Found {
   readonly known: boolean // the larder has it
   readonly amount: string
   readonly share?: number | 'rest' // of an earlier stage, where no amount is said
+  readonly less?: string // that is kept back of all of it: `all but 30 g`
   readonly note: string
   readonly guesses: readonly LineReason[]
   readonly said: readonly LineReason[] // what needs no confirming
@@ -75,6 +77,14 @@ export function isAmount(row: Row, quantity: Portion, from: number, to: number):
   while (end < to && end <= last && !isOpening(tokens[end]) && tokens[end]!.text !== ',') end++
   // `Eggs: 3 large`
   return end <= last && isState(tokens.slice(quantity.to, end), true)
+}
+
+/** What nobody takes by the cup. */
+const bySpoons =
+  /(?<!\p{L})(?:sel|levure|poudre|bicarbonate|cannelle|vanille|muscade|gingembre|anis|cumin|malt)(?!\p{L})/iu
+const inCups = (quantity: Portion): Portion => {
+  const [{ number }] = quantity.terms
+  return { ...quantity, terms: [{ number, unit: { kind: 'unit', unit: 'cup' } }] }
 }
 
 /** One segment of a row, which is taken apart: what, how much, and what else is said. */
@@ -245,6 +255,24 @@ export class Segment {
     return isKnown(to, noteStart(tokens, to, this.piece.to)) && !isKnown(this.piece.from, from - 1)
   }
 
+  /** `1 t. de lait`: a tasse, or a teaspoon. */
+  #isLetterInFrench({ to, terms: [{ unit }] }: Portion): boolean {
+    const isLetter = unit?.kind === 'unit' && unit.unit === 'tsp' && unit.guess === 'letter'
+    const after = this.#tokens[to]?.text === '.' ? to + 1 : to
+    return isLetter && ['de', 'd', 'du'].includes(this.#tokens[after]?.key ?? '')
+  }
+
+  /** What `all but 30 g` keeps back. */
+  #allBut(): Portion | undefined {
+    const tokens = this.#tokens
+    return this.piece.quantities.find(
+      ({ from, terms: [{ unit }] }) =>
+        unit?.kind === 'unit' &&
+        kitchen.but.has(tokens[from - 1]?.key ?? '') &&
+        kitchen.all.has(tokens[from - 2]?.key ?? ''),
+    )
+  }
+
   read(): Found | undefined {
     const { row, larder } = this
     const { from, to, quantities } = this.piece
@@ -267,10 +295,15 @@ export class Segment {
       this.#nameFrom(this.#beside(main.to), to)
     }
     const name = nameOf(this.#name, larder)
-    if (!/\p{L}/u.test(name.ingredient) || isState(this.#name)) return undefined
+    // `tout le rafraîchi`
+    const isOfStage = main?.share !== undefined && this.#name.some(t => kindOfWord(t.key) === 'ferments')
+    if (!/\p{L}/u.test(name.ingredient) || (isState(this.#name) && !isOfStage)) return undefined
     const { ingredient, known, remarks } = nearerName(name, this.#notes, larder)
     const typedOf = (q: Portion) => textOf(row, q.from, q.to)
-    const taken = this.#taken.map(quantity => ({
+    const inFrench = this.#taken.find(q => this.#isLetterInFrench(q))
+    const isCup = inFrench !== undefined && !bySpoons.test(ingredient)
+    const asMeant = this.#taken.map(q => (isCup && q === inFrench ? inCups(q) : q))
+    const taken = asMeant.map(quantity => ({
       quantity,
       typed: typedOf(quantity),
       ofEach: this.#each.has(quantity),
@@ -283,18 +316,29 @@ export class Segment {
       larder,
       quantities.some(isPercent),
     )
+    const letters: LineReason[] = inFrench
+      ? [{ code: isCup ? 'cupOrSpoon' : 'spoonOrCup', typed: typedOf(inFrench) }]
+      : []
     const label = isLabelled ? textOf(row, from, main.from - 1) : ''
     const labels: LineReason[] = label ? [{ code: 'labelled', label }] : []
-    const more = this.#more(main, remarks, typedOf)
+    const more = this.#more(main, remarks, typedOf).filter(
+      r => r.code !== 'notCounted' || taken.length > 0 || this.#allBut() === undefined,
+    )
     const isOne = article && taken.length === 0 && ingredientNamed(larder, ingredient)?.each
-    const all = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
+    const said0 = [...notes, ...name.notes, ...remarks].map(n => n.trim()).filter(Boolean)
+    // `soaked raisins, all`, `levain (all but 30 g)`
+    const isAll = (n: string) => kitchen.all.has(n.toLowerCase().replace(/ of (?:it|them)$/, ''))
+    const less = taken.length === 0 ? this.#allBut() : undefined
+    const isWhole = taken.length === 0 && (less !== undefined || said0.some(isAll))
+    const all = isWhole ? said0.filter(n => !isAll(n)) : said0
     return {
       ingredient,
       known,
       amount: isOne ? '1 each' : amount,
-      ...(share === undefined ? {} : { share }),
+      ...(isWhole ? { share: 1 } : share === undefined ? {} : { share }),
+      ...(less === undefined ? {} : { less: typedOf(less) }),
       note: [...new Set(all)].join(', '),
-      guesses: [...guesses, ...(more.some(r => r.code === 'forUse') ? [] : labels), ...more],
+      guesses: [...guesses, ...letters, ...(more.some(r => r.code === 'forUse') ? [] : labels), ...more],
       said,
       source: textOf(row, from, to),
     }

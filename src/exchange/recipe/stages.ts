@@ -7,6 +7,7 @@ import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
 import { EarlierStages, finalAmong, isForDough, type Source } from '../values/earlier-stages.js'
+import { isShort } from '../values/line-names.js'
 import { earlierStageWords, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/written-weights.js'
 import type { Found } from './segment.js'
@@ -63,10 +64,11 @@ export function takeStages(stages: readonly StageDraft[], larder: Larder): void 
   const earlier = new EarlierStages<LineDraft, StageDraft>(stages)
   /** A line that speaks of an earlier stage takes its name; where nothing says how much, it takes all of it. */
   const refer = (line: LineDraft, source: StageDraft) => {
+    const isOther = line.known && nameKey(line.ingredient) !== nameKey(source.name)
     line.note = [earlier.besides(line.ingredient, source), line.note].filter(Boolean).join(', ')
     line.ingredient = source.name
     const share = line.share ?? (line.guesses.length === 0 ? 1 : undefined)
-    if (line.amount === '' && share !== undefined) takeShare(line, share, source)
+    if (line.amount === '' && share !== undefined) takeShare(line, share, source, isOther)
     source.isTaken = true
     source.taken = sumOf([source.taken, line.grams])
   }
@@ -103,17 +105,26 @@ export function takeStages(stages: readonly StageDraft[], larder: Larder): void 
   final.lines.unshift(...added)
 }
 
-function takeShare(line: LineDraft, share: number | 'rest', source: StageDraft): void {
+/** What an amount weighs by itself. */
+function weightOf(amount: string): number | undefined {
+  const quantity = wholeAmount(amount)
+  return quantity && figureOf(quantity, () => 'g').grams
+}
+
+function takeShare(line: LineDraft, share: number | 'rest', source: StageDraft, isOther = false): void {
   const { grams } = source
   const before = share === 'rest' ? source.taken : 0
   if (grams === undefined || before === undefined) return
-  const takes = share === 'rest' ? grams - before : grams * share
+  const kept = line.less === undefined ? 0 : weightOf(line.less)
+  if (kept === undefined) return
+  const takes = (share === 'rest' ? grams - before : grams * share) - kept
   if (takes <= 0) return
   line.amount = `${numberText(Number(takes.toFixed(2)))} g`
   const of = { stage: source.name, grams }
-  if (share === 'rest' && before > 0) line.guesses.push({ code: 'restTaken', ...of, before })
+  if (kept > 0) line.guesses.push({ code: 'allButTaken', ...of, kept })
+  else if (share === 'rest' && before > 0) line.guesses.push({ code: 'restTaken', ...of, before })
   else if (share === 'rest' || share === 1) {
-    const isSure = line.share === 1 && isWeighed(source)
+    const isSure = line.share === 1 && isWeighed(source) && !isOther // `soaked raisins, all`
     ;(isSure ? line.said : line.guesses).push({ code: 'allTaken', ...of })
   } else line.guesses.push({ code: 'shareTaken', ...of, share })
 }
@@ -140,8 +151,11 @@ const mixture = /(?<!\p{L})(?:and|et|or|ou|almond|amandes?|hazelnut|noisettes?|c
 export function asked(stages: readonly StageDraft[], larder: Larder): Meaning[] {
   const meanings = new Map<string, Meaning>()
   const names = new Set(stages.map(stage => nameKey(stage.name)))
+  // `HAM` among `FLOUR` and `WATER` is no more than large
+  const isMixed = stages.some(stage => stage.lines.some(({ source }) => /\p{Ll}{5}/u.test(source)))
   for (const { ingredient, amount, known, guesses, said } of stages.flatMap(stage => stage.lines)) {
     if (amount === '' && guesses.length === 0) guesses.push({ code: 'noAmount', ingredient })
+    if (!known && isShort(ingredient) && isMixed) guesses.push({ code: 'writtenShort', ingredient })
     if (anyYeast.test(ingredient) && !known) guesses.push({ code: 'whichYeast' })
     const key = nameKey(ingredient)
     const isKnown = names.has(key) || larder.find(ingredient) !== undefined || mixture.test(ingredient)

@@ -20,6 +20,8 @@ const lines = {
   ofEach: '{count} of {one} each: {read}.',
   ofAllTogether: '{one} was taken for all of {count} together.',
   nobodyKnows: 'What {typed} weighs is not known: type an amount.',
+  cupOrSpoon: '“{typed}” was read as a cup, a tasse; it may be a teaspoon.',
+  spoonOrCup: '“{typed}” was read as a teaspoon; it may be a cup, a tasse.',
   portion: '{typed} of yeast was taken as {read}, as most shops sell it; weigh yours.',
   doubtfulPart: '“{typed}” was taken as {read}: a whole number and a part of one.',
   noUnit: 'No unit is given: taken as {read}.',
@@ -29,6 +31,7 @@ const lines = {
   forUse: 'The text says it is for {purpose}: leave it out if it does not go into the dough.',
   labelled: '“{label}” stands before it: leave it out if it does not go into the dough.',
   noAmount: 'No amount is given for {ingredient}: type one.',
+  writtenShort: 'What {ingredient} is short for is not known: write it in full.',
   whichYeast: 'Fresh, active dry and instant yeast differ: say which it is.',
   countsAs: '{ingredient} is not in the larder: it was taken to count as {kind:kind}.',
   starterWithin: '“{written}” within {stage} was taken as {as}, at 100 %.',
@@ -38,6 +41,7 @@ const lines = {
   alsoWeighed:
     'Also given as {typed}, {grams:rounded} g by the larder’s {by}: {more:more}. {taken} was taken.',
   allTaken: 'All of {stage} was taken: its lines add to {grams:grams}.',
+  allButTaken: 'All of {stage} but {kept:grams} was taken: its lines add to {grams:grams}.',
   restTaken:
     'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
   shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',

@@ -21,7 +21,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
   const texts = new Set<string>()
   const [known, stages]: [string[], string[]] = [[], []] // names of ingredients, and of stages
   // numbers are with or without a unit, `bare` of those without any, `percents` with a sign of per cent; `units` are nothing else
-  const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, volumes: 0 }
+  const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, volumes: 0, totals: 0 }
   for (const row of rows) {
     const cell = cellIn(row, at)
     const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'g', '.')
@@ -35,6 +35,7 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
       if (read.is === 'quantity' && read.percent !== undefined) looks.percents++
       if (read.is === 'quantity' && read.unit in millilitres) looks.volumes++
     } else if (isUnit(cell)) looks.units++
+    else if (isTotalWord(cell)) looks.totals++
     else if (isStageName(cell)) stages.push(cell)
     else if (names.kind(cell) !== undefined || names.find(cell)) known.push(cell)
   }
@@ -82,11 +83,14 @@ function stageColumnsIn(headings: readonly string[], looks: readonly Looks[]): n
   return stages.size > 1 && different.size === columns.length ? columns : []
 }
 
-/** Where tables of one shape stand side by side, the columns of their names: known ingredients, and numbers behind them. */
+/** Where tables stand side by side, the columns of their names: known ingredients, and numbers behind them. */
 export function besideIn(headings: readonly string[], looks: readonly Looks[]): readonly number[] {
-  const starts = looks.flatMap(({ at, filled, known, stages }) =>
-    known.length > 0 && (known.length + stages.length) * 2 > filled ? [at] : [],
-  )
+  const isHeaded = (at: number) => headingUse(headings[at] ?? '') === 'ingredient'
+  const starts = looks.flatMap(one => {
+    const { at, filled, totals, known, stages } = one
+    const isKnown = known.length > 0 && (known.length + stages.length) * 2 > filled - totals
+    return isKnown || (isHeaded(at) && isOfWords(one)) ? [at] : []
+  })
   const size = (starts[1] ?? 0) - (starts[0] ?? 0)
   const isAgain = (start: number, nth: number) =>
     start === starts[0]! + nth * size &&
@@ -94,7 +98,10 @@ export function besideIn(headings: readonly string[], looks: readonly Looks[]): 
     looks
       .slice(start, start + size)
       .every((_, i) => headingUse(headings[start + i] ?? '') === headingUse(headings[starts[0]! + i] ?? ''))
-  return starts.length > 1 && starts.every(isAgain) ? starts : []
+  // of different shapes only where the headings of all say that they begin
+  const isOther = (start: number, nth: number) =>
+    isHeaded(start) && looks.slice(start + 1, starts[nth + 1] ?? looks.length).some(isOfNumbers)
+  return starts.length > 1 && (starts.every(isAgain) || starts.every(isOther)) ? starts : []
 }
 
 /** What a column can be read as: how likely, why, whether it should be asked, and whether it can be at all. */

@@ -5,6 +5,7 @@ import { tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { agreement, ranks } from '../recipe/amount.js'
 import type { Quantity } from '../values/amount-cells.js'
 import type { Source } from '../values/earlier-stages.js'
+import { isShort } from '../values/line-names.js'
 import { kindOf, type StageKind } from '../values/stage-kinds.js'
 import { isWithin, sumOf } from '../values/written-weights.js'
 import { type AmountCell, gramsOf, type Names, type Row } from './row-features.js'
@@ -139,6 +140,11 @@ const order = ['grams', 'kilograms', 'amount', 'pounds', 'ounces', 'percent'] as
 type ReadCell = AmountCell & { readonly read: Quantity }
 const isRead = (amount: AmountCell): amount is ReadCell => amount.read.is === 'quantity'
 
+const mostEggs = 24
+/** A cell that takes all there is of a stage. */
+const wholly =
+  /^\s*(?:all(?: of (?:it|them|the .{1,40}))?|the whole|whole|entire|everything|tout|toute|le tout|la totalité|en entier|alles)\s*$/i
+
 /** Turns the amounts of a row into those of a line, and tells of what was doubtful. */
 export class LineMaker {
   readonly #bare: number[] = []
@@ -157,23 +163,37 @@ export class LineMaker {
     const read = row.amounts.filter(isRead).sort((a, b) => rank(b) - rank(a))
     for (const { cell, read: not } of row.amounts) {
       if (not.is === 'quantity') continue
+      if (wholly.test(cell)) continue
       notes.push(cell)
       this.told.say({ code: 'unreadAmount', ...of, cell, why: not.why, isOnly: read.length === 0 })
     }
     const weights = read.filter(cell => cell.read.percent === undefined)
     const percent = read.find(cell => !weights.includes(cell))?.read
-    const weight = this.#weight(row, weights)
+    const first = this.#weight(row, weights)
+    const isOfAmounts = read.some(({ use, read: one }) => one === first && use === 'amount')
+    const weight = first && isOfAmounts ? this.#counted(row, first) : first
     for (const quantity of [weight, percent]) if (quantity) this.#tell(row, quantity, notes)
     if (weight?.bare && read.some(({ use, read: one }) => one === weight && use === 'amount'))
       this.#bare.push(number)
     const ingredient = this.#nameOf(said, notes)
-    if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= 24)
+    if (weight?.bare && this.names.find(ingredient)?.kind === 'egg' && (weight.grams ?? 0) <= mostEggs)
       this.told.say({ code: 'countedEggs', ...of, amount: weight.text, pieces: weight.grams ?? 0 })
     const kind = this.names.kind(ingredient)
+    if (!kind && !this.names.find(ingredient) && isShort(ingredient))
+      this.told.say({ code: 'nameIsShort', row: number, name: ingredient })
     const grams = gramsOf(weight, ingredient, this.names)
     const texts = { ingredient, note: [...new Set(notes)].join('; ') }
-    const lacksAmount = row.amounts.length === 0
+    const lacksAmount = row.amounts.every(({ cell, read: one }) => one.is !== 'quantity' && wholly.test(cell))
     return { id: newId(), row: number, ...texts, weight, percent, kind, grams, takes: undefined, lacksAmount }
+  }
+
+  /** `Egg | 1` among amounts with their units is one egg. */
+  #counted({ row, name }: Row, weight: Quantity): Quantity {
+    const known = this.names.find(name) ?? this.names.find(this.names.named(name)?.ingredient ?? '')
+    if (!weight.bare || known?.kind !== 'egg' || weight.value > mostEggs) return weight
+    this.told.say({ code: 'readAsCounted', row, name, pieces: weight.value })
+    const { grams, ...rest } = weight
+    return { ...rest, text: `${weight.value} each`, unit: 'each', step: 1, bare: false }
   }
 
   /** `Water (28 °C)` is water, where the larder knows it only so; what else is said goes into the note. */

@@ -44,7 +44,7 @@ export function guessTable(
   if (isStopped(watch, 0, rows.length)) return { ...noTable(text), stopped: true }
   const heading = findHeadings(rows, names)
   const bare = rows[heading]?.cells ?? []
-  const stagesAbove = stagesOver(rows[heading - 1])
+  const stagesAbove = stagesOver(rows[heading - 1], bare)
   const withStage = (cell: string, at: number) => [stagesAbove[at], cell].filter(Boolean).join(': ')
   const headings = stagesAbove.length === 0 ? bare : bare.map(withStage)
   // headings within the table, below the lines of a first stage
@@ -131,6 +131,9 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const isNumber = (cell: string) =>
       /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
     if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue
+    // `Build 1 | Build 2` over the headings of their columns
+    const next = rows[at + 1]?.cells.map(headingUse) ?? []
+    if (isOfStages(row) && next.filter(use => use === 'ingredient').length > 1) continue
     const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
     if (uses.length > 1 || isAlone) return at
     if (corner >= 0 && isOfStages(rows[corner]!)) return corner
@@ -164,11 +167,15 @@ function isOverNumbers({ cells }: ForeignRow, rows: readonly ForeignRow[]): bool
 }
 
 /** In a row over the headings that names stages, the one over each column; empty where it is no such row. */
-function stagesOver(row: ForeignRow | undefined): readonly string[] {
+function stagesOver(row: ForeignRow | undefined, headings: readonly string[]): readonly string[] {
   const cells = row?.cells ?? []
   const said = cells.filter(cell => cell !== '')
   const stages = said.filter(cell => isStageName(cell))
-  if (new Set(stages).size < 2 || said.some(cell => /\d/.test(cell))) return []
+  if (new Set(stages).size < 2 || said.some(cell => /\d/.test(cell) && !isStageName(cell))) return []
+  // as many as there are tables side by side: one each, though it may stand a column further
+  const starts = [...headings.keys()].filter(at => headingUse(headings[at]!) === 'ingredient')
+  if (starts.length === said.length && stages.length === said.length)
+    return headings.map((_, at) => said[starts.findLastIndex(start => start <= at)] ?? '')
   let over = ''
   return cells.map(cell => (over = cell || over))
 }
@@ -195,23 +202,41 @@ function columnsOf(
   const looks = looksOf(sample, width, names)
   const [first, ...others] = besideIn(bare, looks)
   if (first === undefined) return new ColumnGuesser(headings, sample, looks, delimiter, names)
-  // tables side by side hold the same things: one guess for all, by the rows of all
-  const size = others[0]! - first
-  const together = [first, ...others].flatMap(start =>
-    sample.map(row => ({
-      ...row,
-      cells: [...row.cells.slice(0, first), ...row.cells.slice(start, start + size)],
-    })),
-  )
-  const looksTogether = looksOf(together, first + size, names)
-  const { uses, guesses } = new ColumnGuesser(bare, together, looksTogether, delimiter, names)
-  const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
   const reasons = others.map((at): Guess => {
     const reason = { code: 'besideTheFirst', column: { heading: headings[at] ?? '', at } } as const
     return { about: 'column', column: at, ask: true, reason }
   })
-  return { uses: [...uses, ...again], guesses: [...guesses, ...reasons], batches: [] }
+  const size = others[0]! - first
+  const taken = (cells: readonly string[], start: number, end: number) => [
+    ...cells.slice(0, first),
+    ...Array.from({ length: end - start }, (_, i) => cells[start + i] ?? ''),
+  ]
+  const guessOf = (starts: readonly number[], of: number) => {
+    const rows = starts.flatMap(start =>
+      sample.map(row => ({ ...row, cells: taken(row.cells, start, start + of) })),
+    )
+    const own = taken(bare, starts[0]!, starts[0]! + of)
+    return new ColumnGuesser(own, rows, looksOf(rows, first + of, names), delimiter, names)
+  }
+  // those of one shape hold the same things: one guess for all, by the rows of all
+  if (others.every((at, nth) => at === first + (nth + 1) * size && isLike(bare, first, at, size))) {
+    const { uses, guesses } = guessOf([first, ...others], size)
+    const again = Array.from({ length: width - uses.length }, (_, i) => uses[first + (i % size)]!)
+    return { uses: [...uses, ...again], guesses: [...guesses, ...reasons], batches: [] }
+  }
+  const { uses, guesses } = guessOf([first], size)
+  const each = others.flatMap((at, nth) => {
+    const of = (others[nth + 1] ?? width) - at
+    return guessOf([at], of).uses.slice(first)
+  })
+  return { uses: [...uses, ...each], guesses: [...guesses, ...reasons], batches: [] }
 }
+
+/** Do two stretches of headings say the same? */
+const isLike = (headings: readonly string[], a: number, b: number, size: number): boolean =>
+  Array.from({ length: size }, (_, i) => i).every(
+    i => headingUse(headings[a + i] ?? '') === headingUse(headings[b + i] ?? ''),
+  )
 
 type Seen = RowKind & { readonly row: Row }
 

@@ -3,7 +3,7 @@ import type { Larder } from '../../dough/document/larder.js'
 import { guessCountsAs, isGrain } from '../../dough/larder/counts-as-guess.js'
 import { gaps } from '../csv/any-cells.js'
 import { type CellRead, footnotes, type Quantity, readCell } from '../values/amount-cells.js'
-import { folded, type Label, labelOf, onceEach } from '../values/labels.js'
+import { folded, isStageName, type Label, labelOf, onceEach } from '../values/labels.js'
 import { namedIn } from '../values/line-names.js'
 import { type AmountUse, amountUses, isAmountUse, isBlankRow, unitOfUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Mapping } from './types.js'
@@ -77,6 +77,9 @@ export interface View {
 const headed = /^([^:]*\p{L}:)\s+(\d.*)$/u
 const glued = /^(\p{L}[\p{L} '’-]*\p{L})(\d+(?:[.,]\d+)?\s?(?:%|g|kg|oz|lbs?))$/u
 
+/** Letters that are spoons in a column of units. */
+const spoons: Readonly<Partial<Record<string, string>>> = { T: 'tbsp', t: 'tsp' }
+
 /** Two units over two numbers. */
 const pair = /^(%|k?g|oz|lbs?|ml|cups?) ?[/|] ?(%|k?g|oz|lbs?|ml|cups?)$/
 const twoNumbers = /^([\d.,]+) ?[/|] ?([\d.,]+)$/
@@ -112,6 +115,7 @@ export class RowSorter {
     if (broken) return lost(broken)
     if (isBlankRow(foreign)) return { ...nothing, is: 'blank' }
     const over = this.#underHeadings(cells, view)
+    if (typeof over === 'object') return { ...nothing, is: 'name', ...over }
     if (over === '') return { ...nothing, is: 'headings' }
     if (over !== undefined) return { ...nothing, is: 'name', name: over, label: labelOf(over) }
     if (cells.length > length && cells.slice(length).some(Boolean)) return lost(notAsWide)
@@ -121,21 +125,26 @@ export class RowSorter {
 
   /**
    * The headings again: `''`, or the name of a stage that stands among them, `Levain | kg | %` under `Dough | kg | %`.
-   * Undefined where it is another row.
+   * Or a `stage` in the column of stages, `Dough | Ingredient | Grams`. Undefined where it is another row.
    */
-  #underHeadings(cells: readonly string[], { uses }: View): string | undefined {
+  #underHeadings(cells: readonly string[], { uses }: View): string | { stage: string } | undefined {
     const own = uses.indexOf('ingredient')
-    let [isAgain, others] = [true, 0]
+    let [isAgain, others, stage] = [true, 0, '']
     for (let at = Math.max(cells.length, this.#headings.length) - 1; at >= 0; at--) {
       const heading = this.#headings[at] ?? ''
       const cell = folded(cells[at] ?? '')
       const isSame = cell === heading || (cell !== '' && heading.endsWith(`: ${cell}`))
       if (!isSame) isAgain = false
       if (at === own || uses[at] === 'leave out' || heading === '') continue
+      if (!isSame && uses[at] === 'stage' && isStageName(cells[at] ?? '')) {
+        stage = cells[at]!
+        continue
+      }
       if (!isSame && !(isAmountUse(uses[at]) && isUnit(cell))) return undefined
       others++
     }
     if (others === 0) return undefined
+    if (stage !== '') return cells[own] && folded(cells[own]) === this.#headings[own] ? { stage } : undefined
     return isAgain ? '' : cells[own] || undefined
   }
 
@@ -173,8 +182,11 @@ export class RowSorter {
     for (const { use, cell: said, measure } of given) {
       const unit = at.unit || measure
       const hasUnit = use !== 'amount' || unit === '' || !/[\d¼-¾⅐-⅞]$/.test(said)
+      // a `T` in a column of units can be nothing else
+      const letter = hasUnit ? undefined : spoons[at.unit.replace(/\.$/, '')]
       const cell = hasUnit ? said : `${said} ${unit}`
-      const read = this.#read(cell, use)
+      const asRead = this.#read(letter ? `${said} ${letter}` : cell, use)
+      const read = letter && asRead.is === 'quantity' ? { ...asRead, remark: cell } : asRead
       // a 0 in the column of a stage says that it has none
       const isNone = part === 'stage' && read.is === 'quantity' && (read.grams ?? read.percent) === 0
       if (read.is === 'nothing' || isNone) continue

@@ -3,6 +3,7 @@ import type { Label } from '../values/labels.js'
 import { isSumOf } from './draft.js'
 import { type Names, quantitiesOf, type Row } from './row-features.js'
 import type { StageMarks } from './types.js'
+import { isSize } from './vocabulary.js'
 import type { RowReason } from './words.js'
 
 /** What a row is, among its neighbours. */
@@ -109,7 +110,7 @@ export class RowKinds {
       case 'notes':
         return { kind: 'note' }
       case 'amounts':
-        return { kind: 'nameless' }
+        return { kind: this.#isOfSizes(row) ? 'headings' : 'nameless' }
       case 'total':
       case 'line':
         if (this.#headsWithTotal(at)) return { kind: 'stage', why: 'totalBeside' }
@@ -117,6 +118,12 @@ export class RowKinds {
       default:
         return { kind: row.is }
     }
+  }
+
+  /** Above all lines, `1 loaf | 6 loaves` under `g | g`: what the columns are for. */
+  #isOfSizes({ amounts }: Row): boolean {
+    const isOnTop = this.#above === 'start' && !this.#hasLines
+    return isOnTop && amounts.every(({ cell, read }) => read.is === 'words' && isSize(cell))
   }
 
   /** Is it, as `Levain 220 g`, the heading of the lines below it with what they add to? Among lines only with a colon. */

@@ -94,6 +94,9 @@ const warnings = {
     'Row {row} gives {cell:quoted} for {name}, which {why:noAmount}. {isOnly:The line is kept without an amount|It was not read}, and the text is in its note.',
   withoutAnAmount: 'Row {row} gives no amount for {name}. The line is kept without one.',
   countedEggs: 'Row {row} gives {amount} for {name}. If they are counted, write {pieces} each.',
+  readAsCounted:
+    'Row {row} gives {pieces} for {name}, read as so many of them. Write {pieces} g if grams are meant.',
+  nameIsShort: 'Row {row} has {name}: what that is short for is not known. Write it in full.',
   doubtfulSign:
     'Row {row} has {typed:quoted} for {name}, which is read as {read}: the table does not show whether its {typed:sign} is a decimal sign. Choose the other one if that is not meant.',
   wholeAndPart:

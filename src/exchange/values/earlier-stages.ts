@@ -28,6 +28,8 @@ const nearly = 0.01 // of its weight
 const isNear = (grams: number | undefined, whole: number | undefined): boolean =>
   grams !== undefined && whole !== undefined && Math.abs(grams - whole) <= whole * nearly
 
+const isAbove = (said: string): boolean => tokensOf(said).some(t => kitchen.above.has(t.key))
+
 /** Is it made to go into the dough? */
 export const isForDough = ({ kind }: Pick<Source<Taker>, 'kind'>): boolean =>
   kind === 'ferments' || kind === 'soaks'
@@ -108,9 +110,14 @@ export class EarlierStages<L extends Taker, S extends Source<L>> {
     if (earlier.length === 0) return undefined
     const { ingredient, note, share, known } = line
     // `scalded rye` takes the scald
-    const { words, kind } = this.#wordsOf(known === false ? `${ingredient} ${note}` : ingredient)
+    const isNoted = known === false || share === 1 // `soaked raisins, all`
+    const { words, kind } = this.#wordsOf(isNoted ? `${ingredient} ${note}` : ingredient)
+    // `all of the above`, and nothing else
+    const isAllAbove = isAbove(ingredient) && tokensOf(ingredient).every(t => kitchen.whole.has(t.key))
     const named = earlier.find(({ name }) => nameKey(name) === nameKey(ingredient))
-    if (named || (kind === undefined && share === undefined)) return named
+    if (named) return named
+    if (isAllAbove) return earlier.at(-1)
+    if (kind === undefined && share === undefined) return undefined
     const onlyOf = (all: readonly S[]) => (all.length === 1 ? all[0] : undefined)
     const sharing = onlyOf(
       earlier.filter(({ name }) => this.#wordsOf(name).words.some(word => words.includes(word))),
@@ -119,7 +126,6 @@ export class EarlierStages<L extends Taker, S extends Source<L>> {
     const weighing = onlyOf(
       earlier.filter(stage => kind !== undefined && isNear(line.grams, this.#gramsOf(stage))),
     )
-    const isAbove = tokensOf(`${ingredient} ${note}`).some(t => kitchen.above.has(t.key))
     let best: { stage: S; score: number } | undefined
     for (const stage of earlier) {
       const evidence: readonly (readonly [score: number, holds: boolean])[] = [
@@ -127,7 +133,7 @@ export class EarlierStages<L extends Taker, S extends Source<L>> {
         [3, stage === alike], // its kind, as no other
         [stage === alike ? 2.5 : enough, stage === weighing], // its weight, as no other
         [2, share !== undefined],
-        [2, isAbove],
+        [2, isAbove(`${ingredient} ${note}`)],
       ]
       const score = evidence.reduce((sum, [score, holds]) => sum + (holds ? score : 0), 0)
       if (score >= enough && (!best || score > best.score)) best = { stage, score }

@@ -23,7 +23,7 @@ export const kitchen = sets({
     'overnight veille zested juiced freshly fresh-milled milled sifted sieved melted softened soft cut beaten whisked chopped cubed diced sliced grated crushed cracked toasted roasted soaked drained rinsed peeled mashed cooked cooled crumbled ground minced finely coarsely roughly thinly lightly torn halved pitted stoned shelled hulled strained packed filtered dechlorinated scalded ripe active mature bubbly fed refreshed raw stale dissolved diluted pressed squeezed juiced thawed defrosted shredded slivered blanched pureed boiled steamed unpeeled puffed pulped stewed leftover runny flaked denoyaute emince pele fouette dissous dissoute dilue effile presse delaye ecrase bouilli blanchi decortique bien tres fraichement moulu moulue tamise tamisee tamisees tamises fondu fondue mou ramolli ramollie pommade battu battus battue battues hache hachee hachees haches concasse concassee concassees concasses rape rapee rapees coupe coupee coupees coupes grille grillee grillees grilles torrefie torrefiees trempe trempees egoutte egouttes egouttees epluche epluchees rince filtree filtre mur mure actif active rafraichi cuit cuite cuits cuites emiettee emiette finement grossierement weich geschmolzen zerlassen gehackt gemahlen gerostet gerieben eingeweicht reif gesiebt fraiche frais liquide',
   // What kind of it: into the note only when the rest is a name in the larder.
   kinds:
-    'organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment seigle panifiable meule ecrasee pierre naturel naturelle',
+    'organic stoneground stone-ground stone-milled local good quality best fine coarse large small medium big extra extra-large free-range unbleached bleached unrefined raw pure natural flaky table cold-pressed clear runny medium-sized bio biologique biologiques locale local fin fine fins gros grosse grosses moyen moyens moyenne petit petits petite de ble froment panifiable meule ecrasee pierre naturel naturelle',
   // How large those are that are counted.
   sizes: 'large medium small big extra-large',
   // What is no name without the stuff behind it.
@@ -47,14 +47,22 @@ export const kitchen = sets({
     'you need|you will need|you’ll need|take|use|it takes|il faut|il vous faut|il vous faudra|prenez|prendre|prevoir|prevoyez|comptez|ingredients|ingredients are|the ingredients are',
   // Rows of facts about the whole, with numbers that are not amounts of a line.
   factStarts:
-    'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
+    'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|per piece|per loaf|per roll|per bun|per unit|par piece|par pain|par paton|weight per piece|weight per loaf|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
+  // How large it is, before the weight of all its flour or dough: `Base 25 kg de farine`.
+  sizeStarts:
+    'base|based on|on the base of|base de|sur la base de|sur une base de|batch|batch of|batch size|per batch|basis|formula on|formula for|formule pour',
+  // What such a weight is of.
+  ofSize: 'of de d flour farine flours dough pate total mehl teig la le the fini finished',
+  // What somebody did who tells of it: `I used 100 g of sugar`, `j’ai mis`.
+  tellers: 'i we j je on nous',
+  told: 'used use added made put baked tried reduced replaced swapped substituted doubled halved followed had have ai avons a fais fait mets did',
   // Headings that name no stage.
   listHeadings:
     'you ll need|you’ll need|ingredients|ingredient|the ingredients|les ingredients|what you need|you will need|you need|il faut|il vous faut|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|zutaten|shopping list|quantities|quantites',
   methodHeadings:
     'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|zubereitung|how to|how to make it|what to do|schedule|timetable|marche a suivre|recette pas a pas|progression|assembly|make it',
   noteHeadings:
-    'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes',
+    'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes|comments|comment|commentaires|commentaire|reviews|review|avis|questions|kommentare',
   // The heads of a table's columns.
   columnHeads:
     'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s in all by total',
@@ -84,9 +92,16 @@ export const kitchen = sets({
     'more if|more as|plus more|plus extra|plus un peu|plus some|or as needed|or more|ou plus|as needed|see note|see notes|voir note|at room temperature|a temperature ambiante|cut into|to yield|to make about|to give about|reserved|divided|drained|coupe en|coupee en|coupes en|coupees en|reserve|reservee|egoutte|egouttes',
   // Words of a line that takes a stage, that say nothing besides.
   whole:
-    'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity',
+    'all the of your my from above below tout toute le la l du de reste remaining whole entire total quantite quantity ce qui precede',
+  // What an order to soak something opens with, and what of that is French.
+  soaks: 'soak tremper trempez faire faites',
+  soaksInFrench: 'tremper trempez faire faites',
+  soaked: 'trempes trempees trempe trempee',
+  // `all but 30 g`: what is left of it.
+  but: 'but except minus less sauf moins',
+  all: 'all tout toute tous toutes',
   // What a line calls a stage that stands before it.
-  above: 'above ci-dessus dessus oben earlier',
+  above: 'above ci-dessus dessus oben earlier precede',
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.
   ofPercent:
     'hydration hydratation hydrated protein proteins proteine proteines fat cocoa cacao matiere mg extraction whole strength alcohol rye abv',

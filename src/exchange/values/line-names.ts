@@ -55,11 +55,16 @@ export function noteStart(tokens: readonly Token[], from = 0, to = tokens.length
   return to
 }
 
-/** The words with those of a set taken out, wherever they stand; the words taken. */
+/** The words with those of a set taken out, wherever they stand, `non blanchie` with its `non`; the words taken. */
 function without(tokens: readonly Token[], words: ReadonlySet<string>): [readonly Token[], string[]] {
-  const kept = bare(tokens.filter(token => !isOneOf(words, token)))
-  return [kept, tokens.filter(token => isOneOf(words, token)).map(t => t.text)]
+  const isTaken = tokens.map(
+    (token, i) => isOneOf(words, token) || (isNot.has(token.key) && isOneOf(words, tokens[i + 1] ?? token)),
+  )
+  const kept = bare(tokens.filter((_, i) => !isTaken[i]))
+  return [kept, tokens.filter((_, i) => isTaken[i]).map(t => t.text)]
 }
+
+const isNot = new Set(['non', 'not', 'pas'])
 
 /** The words without `100 % hydration`, which says how wet a starter is; the words taken. */
 function withoutHydration(tokens: readonly Token[]): [readonly Token[], string[]] {
@@ -83,6 +88,13 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
     const ingredient = kept.length > 0 ? larderName(larder, joined(kept)) : undefined
     if (ingredient) return { ingredient, known: true, notes: [...hydration, ...warm, taken.join(' ')] }
   }
+  // `flour whole wheat`, `yeast instant`
+  const [opening, ...others] = whole
+  const turned =
+    opening && others.length > 0 && larderName(larder, joined([...others, { ...opening, gap: true }]))
+  if (turned) return { ingredient: turned, known: true, notes: [...hydration, ...warm] }
+  const rye = ryeIn(whole, larder)
+  if (rye) return { ingredient: rye.ingredient, known: true, notes: [...hydration, ...warm, rye.note] }
   // `bread/strong flour` is the first of them
   const slash = whole.findIndex(t => t.text === '/')
   const first = slash < 1 ? undefined : larderName(larder, joined([...whole.slice(0, slash), whole.at(-1)!]))
@@ -97,6 +109,22 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
   ]
   return { ingredient: joined(isLeft ? stateless.slice(size) : whole), known: false, notes }
 }
+
+/** `farine de seigle bio T130`, of which the type is another of wheat. */
+function ryeIn(words: readonly Token[], larder: Larder): { ingredient: string; note: string } | undefined {
+  const type = words.find(t => /^t\d{2,3}$/.test(t.key))
+  if (!type || !words.some(t => t.key === 'seigle')) return undefined
+  const ingredient = larderName(larder, `farine de seigle ${type.key}`)
+  const isOfName = new Set(['farine', 'de', 'seigle', type.key])
+  if (!ingredient) return undefined
+  return { ingredient, note: joined(bare(words.filter(t => !isOfName.has(t.key)))) }
+}
+
+/** `GNX`, `b.c.`: is it written short, so that few but the writer know what it is? */
+export const isShort = (name: string): boolean =>
+  /^(?:\p{Lu}[\p{Lu}\d]{1,3}|\p{L}{1,2}|[B-DF-HJ-NP-TV-XZb-df-hj-np-tv-xz]{3,4}|(?:\p{L}{1,4}\.){1,3})$/u.test(
+    name,
+  )
 
 /** Is there nothing in these words but what is done to an ingredient? */
 export function isState(tokens: readonly Token[], orNothing = false): boolean {
@@ -114,25 +142,39 @@ export function purposeIn(remark: readonly Token[]): Purpose | undefined {
   return uses.get(key) ?? (first.key === 'to' ? undefined : places.get(key))
 }
 
+const inFull = (remark: string): string => joined(printedTokens(remark)).replace(/ ?[.,]$/, '')
+const mostOfName = 2 // remarks that say together what it is
 const longestKind = 30 // characters of a remark that can be of the name
+
+const isDry = /^(?:dry|dried|powder|powdered)$/
+const isLastWord = (text: string, word: string): boolean => text.endsWith(` ${word.toLowerCase()}`)
 
 /** A remark may say which of the larder's it is: `flour, strong white`, `beurre, doux`, `all-purpose or bread flour`. */
 export function nearerName({ ingredient, known }: NameRead, notes: readonly string[], larder: Larder) {
   const remarks = notes.flatMap(note => note.split(', '))
+  // `milk, dry, nonfat`
+  const few = remarks.length > 1 && remarks.length < 4 ? remarks.slice(0, mostOfName) : []
+  const whole = few.length > 0 ? larderName(larder, [...few.toReversed(), ingredient].join(' ')) : undefined
+  if (whole) return { ingredient: whole, known: true, remarks: remarks.slice(few.length) }
   for (const said of remarks.filter(r => r.length <= longestKind)) {
-    const remark = said.replace(/(?<=\S) (?:or|ou|oder) .*$/, '') // `Flour, Bread or All-Purpose`
+    const remark = inFull(said.replace(/(?<=\S) (?:or|ou|oder) .*$/, '')) // `Flour, Bread or All-Purpose`
     const isOther = !known && /^(?:or|ou|oder) /i.test(remark)
     // `vegetable or olive oil`: the one goes with the stuff of the other
     const whole = `${ingredient} ${remark.split(' ').at(-1)}`
     const isKind = isOther && kitchen.kindsOfStuff.has(ingredient.toLowerCase())
     const nearest = isOther
       ? (larderName(larder, whole) ?? (isKind ? whole : undefined))
-      : (larderName(larder, `${remark} ${ingredient}`) ?? larderName(larder, `${ingredient} ${remark}`))
+      : (larderName(larder, `${remark} ${ingredient}`) ??
+        larderName(larder, `${ingredient} ${remark}`) ??
+        // `milk, powdered`
+        (isDry.test(remark) ? larderName(larder, `${ingredient} powder`) : undefined) ??
+        // `flour, AP`
+        (remark !== said && isLastWord(remark, ingredient) ? larderName(larder, remark) : undefined))
     if (nearest)
       return {
         ingredient: nearest,
         known: !isKind,
-        remarks: remarks.filter(r => isOther || r !== said || said !== remark),
+        remarks: remarks.filter(r => isOther || r !== said || inFull(said) !== remark),
       }
   }
   return { ingredient, known, remarks }
@@ -145,7 +187,11 @@ const longestWritten = 200 // characters; no name with its remark is so long
  * figures stand in the text that may be its amount.
  */
 export function namedIn(text: string, larder: Larder): { ingredient: string; note: string } | undefined {
-  if (text.length > longestWritten || /\d/.test(text.replace(/[([][^)\]]*[)\]]/g, ''))) return undefined
+  if (
+    text.length > longestWritten ||
+    /\d/.test(text.replace(/[([][^)\]]*[)\]]|(?<!\p{L})h2o(?!\p{L})/giu, ''))
+  )
+    return undefined
   const tokens = printedTokens(text)
   const end = noteStart(tokens)
   const name = nameOf(tokens.slice(0, end), larder)

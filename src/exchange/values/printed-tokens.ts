@@ -33,9 +33,70 @@ function parted(tokens: readonly Token[], at: number): Token[] | undefined {
   ]
 }
 
+/** What bakers write short, in full; those of one letter and more with full stops behind them have them, others may. */
+const short: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    h2o: 'water',
+    idy: 'instant yeast',
+    ady: 'active dry yeast',
+    evoo: 'extra virgin olive oil',
+    nfdm: 'nonfat dry milk',
+    vwg: 'vital wheat gluten',
+    ap: 'all-purpose flour',
+    apf: 'all-purpose flour',
+    bf: 'bread flour',
+    ww: 'whole wheat flour',
+    wwf: 'whole wheat flour',
+    'w.w.': 'whole wheat flour',
+    'a.p.': 'all-purpose flour',
+    med: 'medium',
+    'med.': 'medium',
+    inst: 'instant',
+    'inst.': 'instant',
+    'veg.': 'vegetable',
+    'gran.': 'granulated',
+    'unbl.': 'unbleached',
+  }),
+)
+/** Those that are words besides, or say too little in small letters: `ap`, `bf`. */
+const inCapitals = new Set(['ap', 'apf', 'bf', 'wwf'])
+const flour = 'flour'
+
+/** What is written short at a token, in full, and the token after it. */
+function inFull(tokens: readonly Token[], at: number): { words: string[]; to: number } | undefined {
+  const token = tokens[at]!
+  if (token.kind !== 'word' || token.key.length > 4) return undefined
+  let [key, to] = [token.key, at + 1]
+  if (isTied(tokens[to], '.')) {
+    key += '.'
+    to++
+    const next = tokens[to]
+    if (token.key.length === 1 && next?.key.length === 1 && isTied(tokens[to + 1], '.')) {
+      key += `${next.key}.`
+      to += 2
+    }
+  }
+  const full = short.get(key) ?? (to === at + 2 ? short.get(token.key) : undefined)
+  const isSaid = !inCapitals.has(token.key) || token.text === token.text.toUpperCase()
+  if (full === undefined || !isSaid) return undefined
+  const words = full.split(' ')
+  // `AP flour`, `flour, AP`
+  const beside = [tokens[to], tokens[at - 1], isTied(tokens[at - 1], ',') ? tokens[at - 2] : undefined]
+  const isThere = words.at(-1) === flour && beside.some(t => t?.key === flour || t?.key === 'flours')
+  if (isThere && key === 'ap') return undefined // the larder has it
+  return { words: isThere ? words.slice(0, -1) : words, to }
+}
+
+/** Words in the place of what was written short; the first of them has its place in the row. */
+const tokensFor = (words: readonly string[], { at, gap, wide }: Token, end: number): Token[] =>
+  words.map((text, i) => ({
+    ...{ kind: 'word', text, low: text, key: text },
+    ...(i === 0 ? { at, end, gap, wide } : { at: end, end, gap: true, wide: false }),
+  }))
+
 /**
  * The tokens of a row as pages print them: footnotes' marks and the `(s)` of a plural are passed over, and what is
- * glued together is parted. `at` and `end` are offsets into the row.
+ * glued together is parted; what bakers write short is in full. `at` and `end` are offsets into the row.
  */
 export function printedTokens(row: string): Token[] {
   const cuts = Array.from(row.matchAll(glued), ({ index }) => index)
@@ -45,7 +106,11 @@ export function printedTokens(row: string): Token[] {
   const printed: Token[] = []
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!
-    if (isPlural(i)) i += 2
+    const full = inFull(tokens, i)
+    if (full) {
+      printed.push(...tokensFor(full.words, token, tokens[full.to - 1]!.end))
+      i = full.to - 1
+    } else if (isPlural(i)) i += 2
     else if (token.kind !== 'mark') printed.push(...(parted(tokens, i) ?? [token]))
     else if (!footnotes.test(token.text)) printed.push(token)
   }

@@ -7,7 +7,7 @@ const words: Readonly<Record<StageKind, string>> = {
   ferments:
     'levain poolish biga sponge preferment pre-ferment pre-dough predough starter leaven sourdough build mother madre refresh refreshment rafraichi chef fermentee mere-levain sour desem lievito rinfresco ferment',
   soaks:
-    'soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked scalded autolyse autolysis',
+    'trempe trempee trempes trempees soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked scalded autolyse autolysis',
   dough: 'dough impasto detrempe pate mix petrissee petrissage pate-finale final-dough batter',
   other:
     'topping filling glaze glacage dorure garniture finition finishing crust wash icing frosting syrup sirop streusel crumble decoration decor tourage coating bath bassinage seeds fruit add-ins inclusions fullung belag guss bestreichen bestreuen',
@@ -47,6 +47,10 @@ const sames: Readonly<Record<string, string>> = {
   preferment: 'pre-ferment',
   scalded: 'scald',
   soaked: 'soaker',
+  trempe: 'trempage',
+  trempee: 'trempage',
+  trempes: 'trempage',
+  trempees: 'trempage',
 }
 const singular = (key: string): string => sames[key] ?? key.replace(/s$/, '')
 
