@@ -5,7 +5,18 @@ import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { kindOfWord, namesBread } from '../values/stage-kinds.js'
-import { isAside, isFact, isOrder, isShortName, isWished, nameIn, ofSentence, opensWith } from './clues.js'
+import {
+  footnotesOf,
+  isAside,
+  isFact,
+  isInWords,
+  isOrder,
+  isShortName,
+  isWished,
+  nameIn,
+  ofSentence,
+  opensWith,
+} from './clues.js'
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
 import type { Row } from './recipe-row.js'
@@ -95,15 +106,6 @@ function isIngredient({ known, ingredient }: Found): boolean {
 const isList = (row: Row | undefined): boolean =>
   row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
-/** `Fournil — feuille de pesée`: the words may be measures, and no number says how many. */
-const isInWords = ({ quantities, tokens }: Row): boolean =>
-  quantities.length > 0 &&
-  tokens.every(t => t.kind !== 'number') &&
-  quantities.every(
-    ({ from, terms: [{ unit }] }) =>
-      unit?.kind === 'unknown' && '–—-'.includes(tokens[from - 1]?.text ?? ' '),
-  )
-
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
@@ -118,16 +120,6 @@ export function nameAlone({ kind, parts }: Candidate): Found | undefined {
   const [found, ...more] = part?.found ?? []
   const isOne = kind === 'line' && found && others.length + more.length === 0
   return isOne && found.amount === '' && found.share === undefined ? found : undefined
-}
-
-const mostFootnotes = 3
-/** `* à défaut, de levain liquide`: the rows that tell of what has a star behind it elsewhere, where stars are no bullets. */
-function footnotesOf(rows: readonly Row[]): ReadonlySet<Row> {
-  const starred = rows.filter(row => /^\s*[*†‡](?!\*)/.test(row.text) && !row.marked)
-  const isMeant =
-    starred.length <= mostFootnotes &&
-    rows.some(row => !starred.includes(row) && /[\p{L}\d)][*†‡](?=[\s,.;]|$)/u.test(row.text) && !row.marked)
-  return new Set(isMeant ? starred : [])
 }
 
 /** Makes the candidates of each row of a text, from the first to the last. */

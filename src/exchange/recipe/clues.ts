@@ -158,3 +158,22 @@ export const isShortName = (row: Row): boolean =>
   row.quantities.length === 0 &&
   row.when === undefined &&
   nameIn(row) !== ''
+
+/** `Fournil — feuille de pesée`: the words may be measures, and no number says how many. */
+export const isInWords = ({ quantities, tokens }: Row): boolean =>
+  quantities.length > 0 &&
+  tokens.every(t => t.kind !== 'number') &&
+  quantities.every(
+    ({ from, terms: [{ unit }] }) =>
+      unit?.kind === 'unknown' && '–—-'.includes(tokens[from - 1]?.text ?? ' '),
+  )
+
+const mostFootnotes = 3
+/** `* à défaut, de levain liquide`: the rows that tell of what has a star behind it elsewhere, where stars are no bullets. */
+export function footnotesOf(rows: readonly Row[]): ReadonlySet<Row> {
+  const starred = rows.filter(row => /^\s*[*†‡](?!\*)/.test(row.text) && !row.marked)
+  const isMeant =
+    starred.length <= mostFootnotes &&
+    rows.some(row => !starred.includes(row) && /[\p{L}\d)][*†‡](?=[\s,.;]|$)/u.test(row.text) && !row.marked)
+  return new Set(isMeant ? starred : [])
+}
