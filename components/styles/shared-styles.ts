@@ -13,6 +13,10 @@ export const sharedStyles = css`
   [hidden] {
     display: none !important;
   }
+  ::selection {
+    background: var(--accent);
+    color: var(--accent-ink);
+  }
   button,
   input,
   select,
