@@ -144,7 +144,7 @@ export class TbBenchWeighing extends BaseElement {
         @click=${() => this.#tick(line)}
       >
         <span class="box" aria-hidden="true">${weighed ? '✓' : ''}</span>
-        <span class="name">${ingredient} ${water ? html`<b class="water">${this.#water(water)}</b>` : nothing}<small>${small.join(' · ')}</small></span>
+        <span class="name">${ingredient}${water ? html`<span class="unseen">, </span> <b class="water">${this.#water(water)}</b>` : nothing}<small>${small.join(' · ')}</small></span>
         <span class="weights">
           ${bowl === undefined ? nothing : this.#running(bowl, weighed !== undefined)}
           <strong>${grams === undefined ? atBenchWords.unknown : html`${this.#grams(grams, line.step)}<span class="g"> g</span>`}</strong>
