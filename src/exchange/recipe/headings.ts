@@ -18,6 +18,7 @@ export interface Heading {
   readonly stage: StageHeading
   readonly sure: boolean // marked, or `For the levain`: else it is one only over lines
   readonly led?: boolean // `For the …`, `To make the …`
+  readonly isOfNeeds?: boolean // `What you’ll need`: ingredients, or tools
 }
 
 const mostWords = 12 // of a row that is a heading
@@ -91,6 +92,8 @@ const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
 /** What a row opens if it is a heading. */
 export function headingOf(row: Row): Heading | undefined {
   if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  // `Hi Karin,`
+  if (kitchen.greetings.has(row.words[0]!.key) && row.tokens.at(-1)!.text === ',') return undefined
   // `4 commentaires`
   const [count, only] = row.tokens
   if (row.tokens.length === 2 && count!.kind === 'number' && kitchen.noteHeadings.has(only!.key))
@@ -109,10 +112,11 @@ export function headingOf(row: Row): Heading | undefined {
   const nth = row.tokens[headTo]?.kind === 'number' && /^\d{1,3}$/.test(remark) ? ` ${remark}` : ''
   const remarks = [isLate ? joined(name.slice(late)) : '', nth ? '' : remark].filter(Boolean).join(', ')
   const stage = { name: capital(joined(isLate ? short : name)) + nth, kind: kindOf(short), remark: remarks }
-  const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
+  const isTableHead =
+    words.length > 1 && !kitchen.noteHeadings.has(key) && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
-  const isOver = isTime || kitchen.listHeadings.has(key)
+  const isOver = isTime || kitchen.listHeadings.has(key) || kitchen.needHeadings.has(key)
   const inWhole = remark && isOver ? headingOf(rowOf(remark)) : undefined
   // … `Day 1 – levain, 8 pm`
   const hour = isTime && !inWhole?.stage.kind ? (hourBehind.exec(remark)?.[0] ?? '') : ''
@@ -126,6 +130,8 @@ export function headingOf(row: Row): Heading | undefined {
   }
   if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
     return { opens: 'time', stage: { ...stage, name: capital(joined(head)) }, sure: true }
+  if (kitchen.toolHeadings.has(key)) return { opens: 'remarks', stage, sure: true }
+  if (kitchen.needHeadings.has(key)) return { opens: 'list', stage, sure: true, isOfNeeds: true }
   if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
   // `Cuisson : 25 min` is a fact
   if (kitchen.methodHeadings.has(key))

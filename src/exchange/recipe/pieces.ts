@@ -57,6 +57,13 @@ function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: Porti
 function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolean {
   const [first, second] = [tokens[from], tokens[from + 1]]
   const after = tokens[amount.to]
+  // `25 g of it held back`, `may need 7`
+  if (
+    ['of', 'from'].includes(after?.key ?? '') &&
+    ['it', 'them', 'which'].includes(tokens[amount.to + 1]?.key ?? '')
+  )
+    return true
+  if (kitchen.perhaps.has(first?.key ?? '') && amount.from > from) return true
   if (isDone(first) && kitchen.beforeStuff.has(second?.key ?? '')) return true
   if (after && kitchen.noteStarts.has(after.key) && amount.to < to) return true
   return first !== undefined && kitchen.noteStarts.has(first.key) && !kitchen.joins.has(first.key)

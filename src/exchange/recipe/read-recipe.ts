@@ -14,7 +14,7 @@ import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
-import { asked, draftOf, inOrder, StageDraft, stageOf, takeStages } from './stages.js'
+import { asked, draftOf, inOrder, overallIn, StageDraft, stageOf, takeStages } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
@@ -125,6 +125,7 @@ class Draft {
   readonly rest: RestOfRecipe[] = []
   readonly #stages = new Map<string, StageDraft>()
   readonly #notes: NoteAt[] = []
+  readonly #lines = new Map<number, string>() // the texts of rows of lines
   readonly #method = new MethodRows()
   #title = ''
   #stage = this.#open({ name: '', kind: undefined }, undefined)
@@ -145,6 +146,7 @@ class Draft {
     const row = at + 1
     const heading = { row, source: text.trim() }
     if (kind === 'line') {
+      this.#lines.set(row, text)
       this.#method.take(kind, row, text, this.#stage, { inSentence: inSentence === true })
       if (inSentence) this.#notes.push({ row, text: text.trim() })
       const isWhole = !inSentence && parts.length === 1 && parts[0]!.found.length === 1
@@ -195,6 +197,9 @@ class Draft {
   }
 
   finish(): Omit<RecipeRead, 'batches'> {
+    for (const { row } of overallIn([...this.#stages.values()]))
+      this.put(row - 1, this.#lines.get(row)!, 'note', { code: 'saidBefore' })
+    this.rest.sort((a, b) => a.row - b.row)
     const stages = inOrder([...this.#stages.values()])
     takeStages(stages, this.larder)
     const meanings = asked(stages, this.larder)

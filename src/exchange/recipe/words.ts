@@ -64,6 +64,7 @@ const rests = {
   noIngredient: `It has an amount and no ingredient. ${advice}`,
   nothingKnown: `It names no amount and no ingredient known. ${advice}`,
   tooLong: 'It is too long for a row of a recipe. Break it into several.',
+  saidBefore: 'It says once more what the stages hold: theirs were taken.',
   amountOfRow: 'It is the amount of row {row}.',
 } as const
 

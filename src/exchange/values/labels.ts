@@ -91,7 +91,7 @@ const said = (name: string): string => folded(headingName(name).name)
 export const isTotalWord = (name: string): boolean => total.test(said(name))
 
 /** `Totals`, `Total formula`: may rows of totals stand below it? */
-const isOfTotals = (name: string): boolean =>
+export const isOfTotals = (name: string): boolean =>
   /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
     said(name),
   )
