@@ -133,6 +133,54 @@ const cases: readonly Case[] = [
     'Final dough: Bread flour 500 g, Large egg 1 each, Water 300 g',
   ],
   [
+    'une phrase qui fait une poolish en fait une étape',
+    text`
+    La veille au soir, une poolish avec 150 g de farine T65, 150 g d'eau et 1 g de levure fraîche, couverte.
+
+    Le lendemain :
+    350 g de farine T65
+    180 g d'eau
+    toute la poolish
+    10 g de sel`,
+    'Poolish: Farine T65 150 g, Eau 150 g, Levure fraîche 1 g',
+    'Le lendemain: Farine T65 350 g, Eau 180 g, Poolish 301 g, Sel 10 g',
+  ],
+  [
+    'a sentence that makes a sponge makes a stage of it',
+    text`
+    Make a sponge with 100 g of bread flour, 90 g of milk and 5 g of salt, and leave it overnight.
+
+    Dough
+    400 g bread flour
+    the sponge`,
+    'Sponge: Bread flour 100 g, Milk 90 g, Salt 5 g',
+    'Dough: Bread flour 400 g, Sponge 195 g',
+  ],
+  [
+    'a heading says no more than its name',
+    `${list}\n\nFor the top you'll want\n20 g sesame seeds\n5 g honey`,
+    'Top: Sesame seeds 20 g, Honey 5 g',
+    `Final dough: ${dough}`,
+  ],
+  [
+    'a scald from an earlier stage is no order',
+    text`
+    STAGE 1. SCALD
+    Whole rye flour, 100 g
+    Boiling water, 200 g
+
+    STAGE 2. SPONGE
+    Scald from stage 1, all of it
+    Medium rye flour, 200 g
+
+    STAGE 3. DOUGH
+    All of the sponge
+    Bread flour, 120 g`,
+    'Scald: Whole rye flour 100 g, Water 200 g',
+    'Sponge: Scald 300 g, Medium rye flour 200 g',
+    'Dough: Sponge 500 g, Bread flour 120 g',
+  ],
+  [
     'so much of it is said of the line',
     '500 g bread flour\n340 g water, 25 g of it held back\n10 g salt',
     `Final dough: ${dough}`,

@@ -117,7 +117,8 @@ function opensWithVerb({ words, tokens }: Row): boolean {
   if (tokens[0]?.kind === 'number')
     return tokens[1] === first && /^\p{Lu}/u.test(first?.text ?? '') && kitchen.verbs.has(first!.key)
   if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
-  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]))) return false // `Mix`
+  // `Mix`, `Scald from stage 2, all of it`
+  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]) || tokens[1].key === 'from')) return false
   const key = next?.key ?? ''
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }

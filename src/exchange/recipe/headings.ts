@@ -2,7 +2,7 @@ import { numberWords } from '../../dough/lexicon/number-words.js'
 import { isApostrophe, type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kitchen, uses } from '../values/kitchen-words.js'
 import { isState, joined, noteStart, purposeIn } from '../values/line-names.js'
-import { isBread, kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
+import { isBread, kindOf, kindOfWord, namesEarlierStage, type StageKind } from '../values/stage-kinds.js'
 import { closingOf, type Row, rowOf } from './recipe-row.js'
 
 /** A stage's name, as a heading gives it. */
@@ -79,7 +79,9 @@ function nameIn(head: readonly Token[], isOver = false): { name: readonly Token[
   const isFiller = (token: Token) =>
     kitchen.beforeNames.has(token.key) || isApostrophe(token) || isLead(token)
   if (led || head.length > 1) while (from < head.length - 1 && isFiller(head[from]!)) from++
-  return { name: head.slice(from), led }
+  // `For the top you’ll want`
+  const you = head.findIndex((t, i) => i > from && t.key === 'you')
+  return { name: head.slice(from, led && you > 0 ? you : undefined), led }
 }
 
 /**
@@ -181,4 +183,16 @@ export function inlineStage(
   const isOfOther = kindOf(name) === 'other' && tokens[amount?.to ?? to]?.kind === 'word'
   if (!amount || (others.length === 0 && !isOfOther)) return undefined
   return { stage: { name: capital(joined(name)), kind, remark: '' }, from: end + 1 }
+}
+
+/** A stage that a sentence makes: `Make a sponge with 100 g of flour`, `start with a poolish: 200 g flour`. */
+export function stageMade({ tokens, quantities }: Row, start: number, to: number): StageHeading | undefined {
+  const first = quantities.find(q => q.from >= start && q.to <= to && q.terms[0].unit)
+  if (!first || first.from - 2 < start) return undefined
+  const [article, name, join] = [tokens[first.from - 3], tokens[first.from - 2]!, tokens[first.from - 1]!]
+  // `the levain with 100 g of flour` takes one
+  const isNew = kitchen.indefinite.has(article?.key ?? '') && first.from - 3 >= start
+  const isOf = join.text === ':' || kitchen.madeOf.has(join.key)
+  if (!isNew || !isOf || !namesEarlierStage(name.key)) return undefined
+  return { name: capital(name.text), kind: kindOfWord(name.key), remark: '' }
 }

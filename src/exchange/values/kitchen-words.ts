@@ -83,6 +83,10 @@ export const kitchen = sets({
     'day days night evening morning afternoon noon before next same overnight am pm uhr monday tuesday wednesday thursday friday saturday sunday lundi mardi mercredi jeudi vendredi samedi dimanche montag dienstag mittwoch donnerstag freitag samstag sonntag first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag vortags vorabend vorabends am stage step part partie etape phase stufe schritt teil',
   // What may stand before a stage’s name, or a place.
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
+  // Articles of what is made.
+  indefinite: 'a an une un eine ein einen',
+  // What stands between a stage and what it is made of.
+  madeOf: 'with of from using avec de mit aus',
   // Articles of what is there.
   definite: 'the your our my this that these those du des le la les l votre notre ce cette',
   // Words before an amount that limit it, and parts of what is counted: they go into the note.
