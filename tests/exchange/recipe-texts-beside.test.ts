@@ -244,3 +244,16 @@ test('a text in columns with an overall formula is no table of other stages', ()
     Salt            20 g`)
   assert.equal(arrived.as, 'recipe')
 })
+
+test('a line that the text corrects is asked about, the others are not', () => {
+  const { lines, rest } = readRecipe(`${list}\n\nEDIT: sorry, the salt should be 12 g, not 10.`)
+  assert.deepEqual(
+    lines.map(({ ingredient, guesses }) => [ingredient, guesses.map(({ code }) => code)]),
+    [
+      ['Bread flour', []],
+      ['Water', []],
+      ['Salt', ['corrected']],
+    ],
+  )
+  assert.equal(rest.at(-1)!.why?.code, 'amountsNotTaken')
+})

@@ -9,6 +9,7 @@ import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/re
 import type { ToldRow } from '../steps/told-row.js'
 import { kindOf } from '../values/stage-kinds.js'
 import { type Candidate, Candidates, candidate, nameAlone } from './candidates.js'
+import { isCorrection } from './clues.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
@@ -120,11 +121,25 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
   return isText && quantities.some(q => q.terms[0].unit) ? { code: 'amountsNotTaken' } : undefined
 }
 
+const mostCorrections = 5 // rows of a text that are looked at
+
+/** `EDIT: the salt should be 17 g`: the lines that such a row names are asked about. */
+function askCorrected(stages: readonly StageDraft[], corrections: readonly Row[]): void {
+  for (const { text, words, quantities } of corrections.slice(0, mostCorrections)) {
+    if (!quantities.some(q => q.terms[0].unit)) continue
+    const said = new Set(words.map(t => t.key))
+    for (const line of stages.flatMap(stage => stage.lines))
+      if (tokensOf(line.ingredient).every(t => t.kind !== 'word' || said.has(t.key)))
+        line.guesses.push({ code: 'corrected', ingredient: line.ingredient, typed: text.trim() })
+  }
+}
+
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
   readonly #stages = new Map<string, StageDraft>()
   readonly #notes: NoteAt[] = []
+  readonly #corrections: Row[] = []
   readonly #lines = new Map<number, string>() // the texts of rows of lines
   readonly #method = new MethodRows()
   #title = ''
@@ -140,9 +155,11 @@ class Draft {
 
   /** Adds a row; `isOver` says whether lines follow it. */
   add(
-    { at, row: { text }, as: { kind, stage, parts = [], inSentence }, why, told }: ReadRow,
+    { at, row: read, as: { kind, stage, parts = [], inSentence }, why, told }: ReadRow,
     isOver: boolean,
   ): void {
+    const { text } = read
+    if (kind === 'note' && isCorrection(read)) this.#corrections.push(read)
     const row = at + 1
     const heading = { row, source: text.trim() }
     if (kind === 'line') {
@@ -202,6 +219,7 @@ class Draft {
     this.rest.sort((a, b) => a.row - b.row)
     const stages = inOrder([...this.#stages.values()])
     takeStages(stages, this.larder)
+    askCorrected(stages, this.#corrections)
     const meanings = asked(stages, this.larder)
     const method = this.#method.read(stages, this.larder)
     const formula: Formula = {

@@ -45,6 +45,7 @@ const lines = {
   restTaken:
     'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
   shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',
+  corrected: 'The text says something else of {ingredient} further on: “{typed}”.',
   perhapsTaken: '“{like}” was taken to be {stage}, which no other line takes.',
   takenByNoLine: 'No line names {stage}: it was taken to go into {into}.',
 } as const
