@@ -70,7 +70,7 @@ export const isCorrection = ({ tokens, words }: Row): boolean =>
 function isSizeOfBatch(row: Row): boolean {
   const { tokens, words, quantities } = row
   // `Mill Street Bakery - base 10 kg de farine`
-  const dash = tokens.findIndex(
+  const dash = tokens.findLastIndex(
     (t, i) => i > 0 && '–—-,('.includes(t.text) && kitchen.sizeStarts.has(tokens[i + 1]?.key ?? ''),
   )
   if (dash > 0) return quantities.length === 1 && isSizeOfBatch(rowOf(row.text.slice(tokens[dash + 1]!.at)))

@@ -186,9 +186,11 @@ export function inlineStage(
 }
 
 /** A stage that a sentence makes: `Make a sponge with 100 g of flour`, `start with a poolish: 200 g flour`. */
-export function stageMade({ tokens, quantities }: Row, start: number, to: number): StageHeading | undefined {
-  const first = quantities.find(q => q.from >= start && q.to <= to && q.terms[0].unit)
-  if (!first || first.from - 2 < start) return undefined
+export function stageMade({ tokens, starting }: Row, start: number, to: number): StageHeading | undefined {
+  let at = start
+  while (at < to && !starting.get(at)?.terms[0].unit) at++
+  const first = starting.get(at)
+  if (!first || at >= to || first.from - 2 < start) return undefined
   const [article, name, join] = [tokens[first.from - 3], tokens[first.from - 2]!, tokens[first.from - 1]!]
   // `the levain with 100 g of flour` takes one
   const isNew = kitchen.indefinite.has(article?.key ?? '') && first.from - 3 >= start
