@@ -4,6 +4,84 @@ import { type ForeignCase, rows, tabbed } from './table-cases'
 /** Layouts that people make for their own eyes. */
 export const layoutTables: readonly ForeignCase[] = [
   {
+    title: 'prices are neither names nor amounts, and the bread is named beside its label',
+    table: rows(
+      'Produit :;Navettes;;;',
+      'Nb pièces :;40;Poids pièce :;45 g;',
+      'Matières premières;Unité;Quantité;P.U. HT;Total HT',
+      'Farine T55;kg;1,000;0,82 €;0,82 €',
+      'Lait entier;L;0,500;0,90 €;0,45 €',
+      'Œufs;pièce;4;0,25 €;1,00 €',
+      'Sel;kg;0,020;0,40 €;0,01 €',
+      ';;;Coût total;2,28 €',
+    ),
+    reads: text`
+      Navettes
+      Final dough:
+        Farine T55 1.000 kg
+        Lait entier 0.500 l
+        Œufs 4 each
+        Sel 0.020 kg`,
+  },
+  {
+    title: 'prices without a heading are not read',
+    table: rows('Bread flour,2 kg,€1.80', 'Water,1.3 kg,€0.01', 'Salt,40 g,€0.02'),
+    reads: text`
+      Untitled formula
+      Final dough:
+        Bread flour 2 kg
+        Water 1.3 kg
+        Salt 40 g`,
+    asks: ['headings'],
+  },
+  {
+    title: 'measures for two sizes of loaf: the first is read, and both are asked about',
+    table: rows(
+      ',1 1/2 lb loaf,2 lb loaf',
+      'Water,1 1/4 cups,1 2/3 cups',
+      'Butter,1 1/2 tbsp,2 tbsp',
+      'Salt,1 1/2 tsp,2 tsp',
+      'Bread flour,3 cups,4 cups',
+    ),
+    reads: text`
+      Untitled formula
+      Final dough:
+        Water 1 1/4 cup
+        Butter 1 1/2 tbsp
+        Salt 1 1/2 tsp
+        Bread flour 3 cup`,
+    asks: ['batch'],
+  },
+  {
+    title:
+      'the bread stands over the ingredients, the per cent sign over theirs, and counts over the batches',
+    table: rows(
+      'Milk rolls;%;10 rolls;30 rolls',
+      'Bread flour;100;500 g;1500 g',
+      'Milk;60;300 g;900 g',
+      'Salt;2;10 g;30 g',
+      'PFF;0%;;',
+    ),
+    reads: text`
+      Untitled formula
+      note: PFF 0%
+      Final dough:
+        Bread flour 500 g
+        Milk 300 g
+        Salt 10 g`,
+    asks: ['batch'],
+  },
+  {
+    title: 'a date over the headings is no date in the dough',
+    table: rows('Tin loaf', 'Date,3/14', '', 'Ingredient,g', 'Bread flour,900', 'Water,560', 'Salt,18'),
+    reads: text`
+      Tin loaf
+      Final dough:
+        Bread flour 900 g
+        Water 560 g
+        Salt 18 g`,
+  },
+  {
     title: 'the same amounts for three sizes of batch: the first is read, and all are asked about',
     table: rows(
       'Ingredient,1 loaf,6 loaves,20 loaves',

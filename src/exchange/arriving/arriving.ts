@@ -202,7 +202,9 @@ export class Arrival {
   }
 
   get #weighedInRecipe(): number {
-    return this.#recipeOf().lines.filter(({ amount }) => amount !== '').length
+    const { lines, rest } = this.#recipeOf()
+    const again = rest.filter(({ why }) => why?.code === 'saidBefore')
+    return lines.filter(({ amount }) => amount !== '').length + again.length
   }
 
   #readTable({ mapping: asked, batch = 0 }: Way, watch: Watch): Arrived {
@@ -239,10 +241,12 @@ export class Arrival {
     if (table.refused !== undefined) return 'table'
     if (isOurs(table)) return 'formulas'
     if (isLongerThanRecipe(text)) return 'table'
-    const lines = this.#tableRead(table, table.mapping, watch)
-      .formulas.flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
+    const asTable = this.#tableRead(table, table.mapping, watch)
+    const lines = asTable.formulas
+      .flatMap(({ stages }) => stages.flatMap(stage => stage.lines))
       .filter(line => line.amount !== '')
-    const byTable = lines.length
+    const added = asTable.problems.filter(({ code }) => code === 'noLineTakes').length
+    const byTable = lines.length - added
     if (this.#ofPage && this.#recipeOf().steps.length > 0 && this.#weighedInRecipe >= byTable) return 'recipe'
     const headed = table.headings.length > 0 ? headedColumns(table) + table.batches.length : 0
     const begins = headed > 1 && table.rows[0]?.cells === table.headings
@@ -254,9 +258,7 @@ export class Arrival {
     if (byTable > 0 && (begins || isOne)) return 'table'
     const byRecipe = this.#weighedInRecipe
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
-    const isWhole = this.#tableRead(table, table.mapping, watch).rows.every(
-      row => row.became !== 'not understood',
-    )
+    const isWhole = added === 0 && asTable.rows.every(row => row.became !== 'not understood')
     // `Flour – 250 g (single), 500 g (double)` is no table
     const isGlued = table.rows.filter(({ cells }) =>
       /\p{L}.*\d ?(?:k?g|ml|oz|lbs?)\b/u.test(cells[0] ?? ''),

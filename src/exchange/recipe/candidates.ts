@@ -8,6 +8,7 @@ import { kindOfWord, namesBread } from '../values/stage-kinds.js'
 import {
   footnotesOf,
   isAside,
+  isCorrection,
   isFact,
   isInWords,
   isOrder,
@@ -80,6 +81,8 @@ export const candidate = (
   more: Omit<Candidate, 'kind' | 'score' | 'reasons'> = {},
 ): Candidate => ({ ...more, kind, reasons, score: reasons.reduce((sum, r) => sum + weights[r], 0) })
 
+const ofDough = new Set<string>(['g', 'kg', 'tbsp', 'tsp']) // of which no tool is
+const mostTools = 30 // rows of a list of them that are looked at
 const rowsBelow = 6 // a title, where a list is to begin
 const leastToTell = 5 // the score of what tells something so plainly that it is no line
 
@@ -179,8 +182,10 @@ export class Candidates {
   #headings(row: Row, at: number, isName: boolean, isOfLoaves: boolean): Candidate[] {
     const isFirst = at === 0
     const heading = headingOf(row)
+    if (heading?.isOfNeeds && this.#isOverTools(at))
+      return [candidate('remarks', ['heading of a part'], { stage: heading.stage })]
     if (heading && heading.opens !== 'stage') {
-      const opens = heading.opens === 'time' ? (this.#isOverLines(at) ? 'stage' : 'method') : heading.opens
+      const opens = heading.opens === 'time' ? this.#opensAt(at) : heading.opens
       return [candidate(opens, [heading.sure ? 'heading of a part' : 'short'], { stage: heading.stage })]
     }
     if (!heading) {
@@ -211,6 +216,26 @@ export class Candidates {
     }
     this.#stages.add(nameKey(name))
     return candidates
+  }
+
+  /** Does a list of ingredients have its own heading below, and what stands before it hardly any amounts? */
+  #isOverTools(at: number): boolean {
+    const below = this.rows.slice(at + 1, at + 1 + mostTools)
+    const list = below.findIndex(row => {
+      const heading = row.words.length <= 4 ? headingOf(row) : undefined
+      return heading?.opens === 'list' && heading.sure && !heading.isOfNeeds
+    })
+    const isWeighed = ({ quantities }: Row) =>
+      quantities.some(({ terms: [{ unit }] }) => unit?.kind === 'unit' && ofDough.has(unit.unit))
+    return list > 0 && below.slice(0, list).filter(isWeighed).length * 2 <= list
+  }
+
+  /** What the heading of a time opens: lines, the heading of lines, or a method. */
+  #opensAt(at: number): 'stage' | 'list' | 'method' {
+    if (this.#isOverLines(at)) return 'stage'
+    const [next, line] = this.rows.slice(at + 1, at + 3)
+    const isOverHeading = next && isShortName(next) && isList(line) && headingOf(next)?.opens === 'stage'
+    return isOverHeading ? 'list' : 'method'
   }
 
   /** Do lines follow a row, perhaps behind one that takes what stands above it? */
@@ -319,7 +344,7 @@ export class Candidates {
   /** What a row tells, where it is no line: a fact, a step, a remark. */
   #tellings(row: Row): Candidate[] {
     const told: Candidate[] = []
-    if (this.#footnotes.has(row)) told.push(candidate('note', ['a footnote']))
+    if (this.#footnotes.has(row) || isCorrection(row)) told.push(candidate('note', ['a footnote']))
     if (isFact(row)) told.push(candidate('fact', ['a fact with its figure']))
     if (row.words.length > 1 && kitchen.ors.has(row.tokens[0]!.key))
       told.push(candidate('note', ['another choice']))

@@ -4,7 +4,7 @@ import { kitchen, uses } from '../values/kitchen-words.js'
 import { bare, isState, joined, noteStart, purposeIn } from '../values/line-names.js'
 import { isBread, kindOfWord } from '../values/stage-kinds.js'
 import { sentencesOf } from './pieces.js'
-import { closingOf, isOpening, type Row } from './recipe-row.js'
+import { closingOf, isOpening, type Row, rowOf } from './recipe-row.js'
 
 const mostWordsOfPhrase = 4
 const mostLead = 10 // tokens before what somebody tells
@@ -31,7 +31,7 @@ export function isFact(row: Row): boolean {
   const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
   const isOne = quantities.length === 1 && words.length < 9 && when === undefined
   if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
-  if (isSizeOfBatch(row)) return true
+  if (isSizeOfBatch(row) || ofMembers.test(row.text.slice(0, 200)) || isOfBread(row)) return true
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
   // `Autolyse` is a heading, `autolyse (all)` a line
@@ -50,9 +50,30 @@ export function isFact(row: Row): boolean {
   )
 }
 
+/** What stands beside a name where people write to each other. */
+const ofMembers =
+  /(?<!\p{L})(?:member since|membre depuis|inscrit le|inscrite le|posts:\s*\d|messages\s?:\s*\d|posté le|posted (?:on|by))(?!\p{L})/iu
+
+/** `My everyday 75% loaf, finally`: the only amount is a per cent of the bread. */
+function isOfBread({ tokens, words, quantities: [share, ...others] }: Row): boolean {
+  if (!share || others.length > 0 || share.from === 0 || words.length < 5) return false
+  const { unit } = share.terms[0]
+  const [bread, next] = tokens.slice(share.to, share.to + 2)
+  return unit?.kind === 'unit' && unit.unit === '%' && isBread(bread?.key ?? '') && next?.kind !== 'word'
+}
+
+/** `EDIT: sorry, the salt should be 17 g`. */
+export const isCorrection = ({ tokens, words }: Row): boolean =>
+  words.length > 3 && kitchen.corrections.has(tokens[0]!.key) && tokens[1]?.text === ':'
+
 /** `Base 25 kg de farine.`, `Batch 10 kg flour`: what the per cents above are of, and no more of it. */
 function isSizeOfBatch(row: Row): boolean {
   const { tokens, words, quantities } = row
+  // `Mill Street Bakery - base 10 kg de farine`
+  const dash = tokens.findLastIndex(
+    (t, i) => i > 0 && '–—-,('.includes(t.text) && kitchen.sizeStarts.has(tokens[i + 1]?.key ?? ''),
+  )
+  if (dash > 0) return quantities.length === 1 && isSizeOfBatch(rowOf(row.text.slice(tokens[dash + 1]!.at)))
   const start = opensWith(row, kitchen.sizeStarts)
   const [size] = quantities
   if (start === undefined || quantities.length !== 1 || words.length > 8) return false
@@ -82,6 +103,13 @@ function isTold({ tokens, quantities, words }: Row): boolean {
   )
 }
 
+/** `Mix: 1st speed 4 min, 2nd speed 7 min, then 100 g of the water`: a verb and its time before any amount. */
+function isTimed({ tokens, words, quantities, when }: Row): boolean {
+  const amount = quantities.find(q => q.terms[0].unit)?.from ?? tokens.length
+  const isVerb = kitchen.verbs.has(tokens[0]!.key) && tokens[1]?.text === ':'
+  return isVerb && when !== undefined && when < amount && words.length > 5
+}
+
 /** `Pour la pâte` is no order, though `pour` is a verb in English. */
 function opensWithVerb({ words, tokens }: Row): boolean {
   const [first, next] = words
@@ -89,7 +117,8 @@ function opensWithVerb({ words, tokens }: Row): boolean {
   if (tokens[0]?.kind === 'number')
     return tokens[1] === first && /^\p{Lu}/u.test(first?.text ?? '') && kitchen.verbs.has(first!.key)
   if (!first || !kitchen.verbs.has(first.key) || tokens[1]?.text === ':') return false
-  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]))) return false // `Mix`
+  // `Mix`, `Scald from stage 2, all of it`
+  if (kindOfWord(first.key) && (!tokens[1] || isOpening(tokens[1]) || tokens[1].key === 'from')) return false
   const key = next?.key ?? ''
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }
@@ -108,7 +137,7 @@ export function ofSentence(row: Row) {
   return [
     ['a time first', timeFirst],
     ['a verb first', words.length > 0 && opensWithVerb(row)],
-    ['somebody tells', isTold(row)],
+    ['somebody tells', isTold(row) || isTimed(row)],
     ['several sentences', isLong && sentencesOf(row).length > 1],
     [
       'opens like a sentence',

@@ -2,7 +2,7 @@ import { numberWords } from '../../dough/lexicon/number-words.js'
 import { isApostrophe, type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kitchen, uses } from '../values/kitchen-words.js'
 import { isState, joined, noteStart, purposeIn } from '../values/line-names.js'
-import { isBread, kindOf, kindOfWord, type StageKind } from '../values/stage-kinds.js'
+import { isBread, kindOf, kindOfWord, namesEarlierStage, type StageKind } from '../values/stage-kinds.js'
 import { closingOf, type Row, rowOf } from './recipe-row.js'
 
 /** A stage's name, as a heading gives it. */
@@ -18,6 +18,7 @@ export interface Heading {
   readonly stage: StageHeading
   readonly sure: boolean // marked, or `For the levain`: else it is one only over lines
   readonly led?: boolean // `For the …`, `To make the …`
+  readonly isOfNeeds?: boolean // `What you’ll need`: ingredients, or tools
 }
 
 const mostWords = 12 // of a row that is a heading
@@ -78,7 +79,9 @@ function nameIn(head: readonly Token[], isOver = false): { name: readonly Token[
   const isFiller = (token: Token) =>
     kitchen.beforeNames.has(token.key) || isApostrophe(token) || isLead(token)
   if (led || head.length > 1) while (from < head.length - 1 && isFiller(head[from]!)) from++
-  return { name: head.slice(from), led }
+  // `For the top you’ll want`
+  const you = head.findIndex((t, i) => i > from && t.key === 'you')
+  return { name: head.slice(from, led && you > 0 ? you : undefined), led }
 }
 
 /**
@@ -91,6 +94,8 @@ const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
 /** What a row opens if it is a heading. */
 export function headingOf(row: Row): Heading | undefined {
   if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  // `Hi Karin,`
+  if (kitchen.greetings.has(row.words[0]!.key) && row.tokens.at(-1)!.text === ',') return undefined
   // `4 commentaires`
   const [count, only] = row.tokens
   if (row.tokens.length === 2 && count!.kind === 'number' && kitchen.noteHeadings.has(only!.key))
@@ -109,10 +114,11 @@ export function headingOf(row: Row): Heading | undefined {
   const nth = row.tokens[headTo]?.kind === 'number' && /^\d{1,3}$/.test(remark) ? ` ${remark}` : ''
   const remarks = [isLate ? joined(name.slice(late)) : '', nth ? '' : remark].filter(Boolean).join(', ')
   const stage = { name: capital(joined(isLate ? short : name)) + nth, kind: kindOf(short), remark: remarks }
-  const isTableHead = words.length > 1 && words.every(t => kitchen.columnHeads.has(t.key))
+  const isTableHead =
+    words.length > 1 && !kitchen.noteHeadings.has(key) && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
-  const isOver = isTime || kitchen.listHeadings.has(key)
+  const isOver = isTime || kitchen.listHeadings.has(key) || kitchen.needHeadings.has(key)
   const inWhole = remark && isOver ? headingOf(rowOf(remark)) : undefined
   // … `Day 1 – levain, 8 pm`
   const hour = isTime && !inWhole?.stage.kind ? (hourBehind.exec(remark)?.[0] ?? '') : ''
@@ -126,6 +132,8 @@ export function headingOf(row: Row): Heading | undefined {
   }
   if (isTime && row.when === undefined && !row.quantities.some(q => q.from > headTo && q.terms[0].unit))
     return { opens: 'time', stage: { ...stage, name: capital(joined(head)) }, sure: true }
+  if (kitchen.toolHeadings.has(key)) return { opens: 'remarks', stage, sure: true }
+  if (kitchen.needHeadings.has(key)) return { opens: 'list', stage, sure: true, isOfNeeds: true }
   if (kitchen.listHeadings.has(key) || isTableHead) return { opens: 'list', stage, sure: true }
   // `Cuisson : 25 min` is a fact
   if (kitchen.methodHeadings.has(key))
@@ -175,4 +183,18 @@ export function inlineStage(
   const isOfOther = kindOf(name) === 'other' && tokens[amount?.to ?? to]?.kind === 'word'
   if (!amount || (others.length === 0 && !isOfOther)) return undefined
   return { stage: { name: capital(joined(name)), kind, remark: '' }, from: end + 1 }
+}
+
+/** A stage that a sentence makes: `Make a sponge with 100 g of flour`, `start with a poolish: 200 g flour`. */
+export function stageMade({ tokens, starting }: Row, start: number, to: number): StageHeading | undefined {
+  let at = start
+  while (at < to && !starting.get(at)?.terms[0].unit) at++
+  const first = starting.get(at)
+  if (!first || at >= to || first.from - 2 < start) return undefined
+  const [article, name, join] = [tokens[first.from - 3], tokens[first.from - 2]!, tokens[first.from - 1]!]
+  // `the levain with 100 g of flour` takes one
+  const isNew = kitchen.indefinite.has(article?.key ?? '') && first.from - 3 >= start
+  const isOf = join.text === ':' || kitchen.madeOf.has(join.key)
+  if (!isNew || !isOf || !namesEarlierStage(name.key)) return undefined
+  return { name: capital(name.text), kind: kindOfWord(name.key), remark: '' }
 }

@@ -5,7 +5,7 @@ import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen } from '../values/kitchen-words.js'
 import { bare, isState, joined, nameOf } from '../values/line-names.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
-import { inlineStage } from './headings.js'
+import { inlineStage, stageMade } from './headings.js'
 import { type Row, textOf } from './recipe-row.js'
 import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
@@ -57,6 +57,13 @@ function namedBeside({ tokens, depths }: Row, { from, to }: Piece, amount: Porti
 function isRemark({ tokens }: Row, { from, to }: Piece, amount: Portion): boolean {
   const [first, second] = [tokens[from], tokens[from + 1]]
   const after = tokens[amount.to]
+  // `25 g of it held back`, `may need 7`
+  if (
+    ['of', 'from'].includes(after?.key ?? '') &&
+    ['it', 'them', 'which'].includes(tokens[amount.to + 1]?.key ?? '')
+  )
+    return true
+  if (kitchen.perhaps.has(first?.key ?? '') && amount.from > from) return true
   if (isDone(first) && kitchen.beforeStuff.has(second?.key ?? '')) return true
   if (after && kitchen.noteStarts.has(after.key) && amount.to < to) return true
   return first !== undefined && kitchen.noteStarts.has(first.key) && !kitchen.joins.has(first.key)
@@ -171,7 +178,7 @@ export function inProse(row: Row, larder: Larder): Part[] {
   if (row.quantities.length === 0) return []
   return sentencesOf(row).map(({ from, to }) => {
     const found = inSentence(row, larder, from, to)
-    const inline = inlineStage(row, from, to)
-    return inline ? { found, stage: inline.stage } : { found }
+    const stage = inlineStage(row, from, to)?.stage ?? stageMade(row, from, to)
+    return stage ? { found, stage } : { found }
   })
 }

@@ -9,12 +9,13 @@ import { type Kind, MethodRows, type NoteAt, type RecipeStep } from '../steps/re
 import type { ToldRow } from '../steps/told-row.js'
 import { kindOf } from '../values/stage-kinds.js'
 import { type Candidate, Candidates, candidate, nameAlone } from './candidates.js'
+import { isCorrection } from './clues.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
-import { asked, draftOf, inOrder, StageDraft, stageOf, takeStages } from './stages.js'
+import { asked, draftOf, inOrder, overallIn, StageDraft, stageOf, takeStages } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
 
 /** One line that was read, with the text it comes from; no amount (`''`) is one that has to be asked for. */
@@ -120,11 +121,26 @@ function whyOf(kind: Kind, { quantities }: Row): RestReason | undefined {
   return isText && quantities.some(q => q.terms[0].unit) ? { code: 'amountsNotTaken' } : undefined
 }
 
+const mostCorrections = 5 // rows of a text that are looked at
+
+/** `EDIT: the salt should be 17 g`: the lines that such a row names are asked about. */
+function askCorrected(stages: readonly StageDraft[], corrections: readonly Row[]): void {
+  for (const { text, words, quantities } of corrections.slice(0, mostCorrections)) {
+    if (!quantities.some(q => q.terms[0].unit)) continue
+    const said = new Set(words.map(t => t.key))
+    for (const line of stages.flatMap(stage => stage.lines))
+      if (tokensOf(line.ingredient).every(t => t.kind !== 'word' || said.has(t.key)))
+        line.guesses.push({ code: 'corrected', ingredient: line.ingredient, typed: text.trim() })
+  }
+}
+
 /** Makes a formula of rows that were read. */
 class Draft {
   readonly rest: RestOfRecipe[] = []
   readonly #stages = new Map<string, StageDraft>()
   readonly #notes: NoteAt[] = []
+  readonly #corrections: Row[] = []
+  readonly #lines = new Map<number, string>() // the texts of rows of lines
   readonly #method = new MethodRows()
   #title = ''
   #stage = this.#open({ name: '', kind: undefined }, undefined)
@@ -139,12 +155,15 @@ class Draft {
 
   /** Adds a row; `isOver` says whether lines follow it. */
   add(
-    { at, row: { text }, as: { kind, stage, parts = [], inSentence }, why, told }: ReadRow,
+    { at, row: read, as: { kind, stage, parts = [], inSentence }, why, told }: ReadRow,
     isOver: boolean,
   ): void {
+    const { text } = read
+    if (kind === 'note' && isCorrection(read)) this.#corrections.push(read)
     const row = at + 1
     const heading = { row, source: text.trim() }
     if (kind === 'line') {
+      this.#lines.set(row, text)
       this.#method.take(kind, row, text, this.#stage, { inSentence: inSentence === true })
       if (inSentence) this.#notes.push({ row, text: text.trim() })
       const isWhole = !inSentence && parts.length === 1 && parts[0]!.found.length === 1
@@ -195,8 +214,12 @@ class Draft {
   }
 
   finish(): Omit<RecipeRead, 'batches'> {
+    for (const { row } of overallIn([...this.#stages.values()]))
+      this.put(row - 1, this.#lines.get(row)!, 'note', { code: 'saidBefore' })
+    this.rest.sort((a, b) => a.row - b.row)
     const stages = inOrder([...this.#stages.values()])
     takeStages(stages, this.larder)
+    askCorrected(stages, this.#corrections)
     const meanings = asked(stages, this.larder)
     const method = this.#method.read(stages, this.larder)
     const formula: Formula = {

@@ -22,7 +22,7 @@ export interface Row {
   readonly when: number | undefined // the token where the first time or temperature starts
 }
 
-const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
+const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□▢▫◻⬜❏❑☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
 const number =
   /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
 const markUp = /^\s*#{1,6}\s+|^\s*(\*\*|__|==+)(?=\S.*\S\s?\1[\s:]*$)|^\s*\*\s(?=.*\S\s?\*$)/

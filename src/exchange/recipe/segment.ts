@@ -344,14 +344,29 @@ export class Segment {
     }
   }
 
+  /** A number alone behind `or` or `may need`. */
+  #isOtherNumber({ from, to, terms: [{ unit }] }: Portion): boolean {
+    const tokens = this.#tokens
+    const [before, last, next] = [tokens[from - 2], tokens[from - 1], tokens[to]]
+    const isOr = kitchen.ors.has(last?.key ?? '') || kitchen.perhaps.has(before?.key ?? '')
+    return !unit && isOr && (next?.kind !== 'word' || kitchen.noteStarts.has(next.key))
+  }
+
   /** What there is to say besides: of amounts that went into the note, and of what a remark says the ingredient is for. */
   #more(main: Portion | undefined, remarks: readonly string[], typedOf: (q: Portion) => string) {
     const { to, quantities } = this.piece
     const counted = new Set(this.#taken.map(q => q.from))
     // numbers of other columns beside a per cent
     const isOfShare = (q: Portion) => main !== undefined && isPercent(main) && !q.terms[0].unit
+    // `400 ml, or 350 if it is runny`, `6 cups, may need 7`
+    const isOther = (q: Portion) =>
+      isMeasure(main) && !isPercent(main) && q.from > main.from && this.#isOtherNumber(q)
     const more: LineReason[] = quantities
-      .filter(q => (q.terms[0].unit?.kind === 'unit' ? !isPercent(q) : isOfShare(q)) && !counted.has(q.from))
+      .filter(
+        q =>
+          (q.terms[0].unit?.kind === 'unit' ? !isPercent(q) : isOfShare(q) || isOther(q)) &&
+          !counted.has(q.from),
+      )
       .map(q => ({ code: 'notCounted', typed: typedOf(q) }))
     const isOfEach = [main?.to ?? -1, (main?.from ?? 0) - 1].some(at =>
       kitchen.each.has(this.#tokens[at]?.key ?? ''),

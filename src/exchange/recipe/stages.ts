@@ -7,11 +7,14 @@ import { wholeAmount } from '../../dough/lexicon/quantities.js'
 import { figureOf } from '../../dough/lexicon/written-figures.js'
 import { unnamed } from '../csv/columns.js'
 import { EarlierStages, finalAmong, isForDough, type Source } from '../values/earlier-stages.js'
+import { isOfTotals } from '../values/labels.js'
 import { isShort } from '../values/line-names.js'
 import { earlierStageWords, type StageKind } from '../values/stage-kinds.js'
 import { sumOf } from '../values/written-weights.js'
 import type { Found } from './segment.js'
 import type { LineReason } from './words.js'
+
+const inRounding = 0.02
 
 /** A line while the recipe is being read; `row` is 1-based. */
 export type LineDraft = ReturnType<typeof draftOf>
@@ -57,6 +60,27 @@ export function inOrder(stages: readonly StageDraft[]): StageDraft[] {
     if (stage.name === '') stage.name = stage === final ? unnamed.stage : `Stage ${at + 1}`
   })
   return ordered
+}
+
+/**
+ * `Overall formula` beside stages that say the same once more, each ingredient by its sum, is no stage: its lines are taken
+ * out of it, and are the answer.
+ */
+export function overallIn(stages: readonly StageDraft[]): readonly LineDraft[] {
+  const overall = stages.find(({ name, lines }) => lines.length > 1 && isOfTotals(name))
+  if (!overall) return []
+  const sums = new Map<string, (number | undefined)[]>()
+  for (const line of stages.flatMap(stage => (stage === overall ? [] : stage.lines))) {
+    const key = nameKey(line.ingredient)
+    const sum = sums.get(key)
+    if (sum) sum.push(line.grams)
+    else sums.set(key, [line.grams])
+  }
+  const isSaid = ({ ingredient, grams }: LineDraft) => {
+    const sum = sumOf(sums.get(nameKey(ingredient)) ?? [])
+    return grams !== undefined && sum !== undefined && Math.abs(sum - grams) <= grams * inRounding
+  }
+  return overall.lines.every(isSaid) ? overall.lines.splice(0) : []
 }
 
 /** Names lines after the earlier stages they take, and says how much where the text does not. */

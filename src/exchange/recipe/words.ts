@@ -45,6 +45,7 @@ const lines = {
   restTaken:
     'The rest of {stage} was taken: its lines add to {grams:grams}, {before:grams} of it taken before.',
   shareTaken: '{share:per100} of {stage} was taken: its lines add to {grams:grams}.',
+  corrected: 'The text says something else of {ingredient} further on: “{typed}”.',
   perhapsTaken: '“{like}” was taken to be {stage}, which no other line takes.',
   takenByNoLine: 'No line names {stage}: it was taken to go into {into}.',
 } as const
@@ -64,6 +65,7 @@ const rests = {
   noIngredient: `It has an amount and no ingredient. ${advice}`,
   nothingKnown: `It names no amount and no ingredient known. ${advice}`,
   tooLong: 'It is too long for a row of a recipe. Break it into several.',
+  saidBefore: 'It says once more what the stages hold: theirs were taken.',
   amountOfRow: 'It is the amount of row {row}.',
 } as const
 

@@ -5,7 +5,7 @@ import type { Names } from './row-features.js'
 import { amountUses, isAmountUse } from './table-cells.js'
 import type { ColumnUse, ForeignRow, Guess } from './types.js'
 import { stageOver } from './views.js'
-import { headingUse, isUnit } from './vocabulary.js'
+import { headingUse, isPrice, isUnit } from './vocabulary.js'
 import type { ColumnReason, Reason } from './words.js'
 
 const cellIn = ({ cells }: ForeignRow, at: number): string => cells[at] ?? ''
@@ -18,14 +18,27 @@ export type Looks = ReturnType<typeof looksAt>
 
 function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
   const values: (number | undefined)[] = [] // of its numbers, row by row
+  const sizes: (number | undefined)[] = [] // … and of its measures, in millilitres
   const texts = new Set<string>()
   const [known, stages]: [string[], string[]] = [[], []] // names of ingredients, and of stages
   // numbers are with or without a unit, `bare` of those without any, `percents` with a sign of per cent; `units` are nothing else
-  const looks = { at, filled: 0, numbers: 0, bare: 0, percents: 0, units: 0, volumes: 0, totals: 0 }
+  const looks = {
+    at,
+    filled: 0,
+    numbers: 0,
+    bare: 0,
+    percents: 0,
+    units: 0,
+    volumes: 0,
+    totals: 0,
+    prices: 0,
+  }
   for (const row of rows) {
     const cell = cellIn(row, at)
     const read = cell === '' || isName(cell) ? undefined : readCell(cell, 'g', '.')
     values.push(read?.is === 'quantity' ? (read.grams ?? (read.percent ?? 0) * 100) : undefined)
+    const measure = read?.is === 'quantity' ? millilitres[read.unit as keyof typeof millilitres] : undefined
+    sizes.push(measure && read?.is === 'quantity' ? read.value * measure : values.at(-1))
     if (cell === '') continue
     looks.filled++
     texts.add(cell)
@@ -34,12 +47,13 @@ function looksAt(rows: readonly ForeignRow[], at: number, names: Names) {
       if (read.is === 'quantity' && read.bare) looks.bare++
       if (read.is === 'quantity' && read.percent !== undefined) looks.percents++
       if (read.is === 'quantity' && read.unit in millilitres) looks.volumes++
-    } else if (isUnit(cell)) looks.units++
+    } else if (isPrice(cell)) looks.prices++
+    else if (isUnit(cell)) looks.units++
     else if (isTotalWord(cell)) looks.totals++
     else if (isStageName(cell)) stages.push(cell)
     else if (names.kind(cell) !== undefined || names.find(cell)) known.push(cell)
   }
-  return { ...looks, known, stages, different: texts.size, values }
+  return { ...looks, known, stages, different: texts.size, values, sizes }
 }
 
 const isOfNumbers = ({ filled, numbers }: Looks): boolean => filled > 0 && numbers * 2 >= filled
@@ -166,9 +180,7 @@ export class ColumnGuesser {
     const [ours, theirs] = [this.looks[read], this.looks[at]]
     const isLeft = use !== 'percent' && isLeftOut(this.#likeliest()[at])
     if (!ours || !theirs || at <= read || !isLeft || !isOfNumbers(theirs)) return false
-    const times = theirs.values.flatMap((value, row) =>
-      value && ours.values[row] ? value / ours.values[row] : [],
-    )
+    const times = theirs.sizes.flatMap((size, row) => (size && ours.sizes[row] ? size / ours.sizes[row] : []))
     const [least, most] = [Math.min(...times), Math.max(...times)]
     const isInStep = most <= least * inStep && (least > 1 || most < 1)
     return times.length > 1 && times.length * 3 > theirs.filled * 2 && isInStep
@@ -207,13 +219,14 @@ export class ColumnGuesser {
   }
 
   #headed(looks: Looks, use: ReturnType<typeof headingUse>, ofStages: readonly number[]): void {
-    const { at, filled } = looks
+    const { at, filled, prices } = looks
     const isKept = use !== undefined && use !== 'leave out' && use !== 'other percent'
     const isAmount = isAmountUse(use)
     // `Parts` over numbers is no part of a dough
     const isOfOther = isKept && !isAmount && use !== 'unit' && use !== 'note' && isOfNumbers(looks)
     const asks = isAmount && filled > 0 && !isOfNumbers(looks)
     const candidates: Candidate[] = [
+      [950, 'leave out', 'prices', false, prices * 2 > filled],
       [900, 'of a stage', 'ofOneStage', false, ofStages.includes(at)],
       [800, 'leave out', 'headingLeftOut', false, use === 'leave out'],
       [790, 'leave out', 'ofNoStage', false, isAmount && ofStages.length > 0],

@@ -6,7 +6,7 @@ import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
-import { decimalOf, isBlankRow, split } from './table-cells.js'
+import { decimalOf, isAmountUse, isBlankRow, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -123,14 +123,19 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
     const cells = row.cells.filter(Boolean)
     const uses = cells.map(headingUse).filter(use => use !== undefined)
     const [only] = uses
-    const isOfCounts = row.cells.slice(1).every(cell => !cell || (isSize(cell) && !isWeighed(cell)))
+    const isOfCounts = row.cells
+      .slice(1)
+      .every(cell => !cell || cell === '%' || (isSize(cell) && !isWeighed(cell)))
     const isOfBatches =
       row.cells[0] === '' ||
       (isOfCounts && !names.isIngredient(cells[0]!)) ||
       (['ingredient', 'formula'].includes(only!) && !names.isIngredient(cells[0]!))
     const isNumber = (cell: string) =>
       /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
-    if (cells.length < 2 || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell)))) continue
+    // `Produit : | Pains au lait`
+    const isSaid = cells.length === 2 && cells[0]!.endsWith(':') && !isAmountUse(headingUse(cells[1]!))
+    if (cells.length < 2 || isSaid || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell))))
+      continue
     // `Build 1 | Build 2` over the headings of their columns
     const next = rows[at + 1]?.cells.map(headingUse) ?? []
     if (isOfStages(row) && next.filter(use => use === 'ingredient').length > 1) continue
@@ -147,7 +152,8 @@ const isLine = ({ cells, broken }: ForeignRow, names: Names): boolean => {
   const [first = '', ...others] = cells.filter(Boolean)
   const { is, name } = labelOf(first)
   const isAmount = (cell: string) => readCell(cell, 'g', '.').is === 'quantity'
-  return !broken && is === 'other' && names.isIngredient(name) && others.some(isAmount)
+  const isDay = folded(name) === 'date' && others.every(cell => /^[\d/.-]+$/.test(cell)) // 3/14
+  return !broken && is === 'other' && !isDay && names.isIngredient(name) && others.some(isAmount)
 }
 
 /** Names of different stages, and nothing else. */

@@ -19,7 +19,7 @@ const useOfUnit = (word: string): ColumnUse | undefined => {
 const headings: readonly (readonly [ColumnUse, RegExp])[] = [
   [
     'leave out',
-    /price|cost|preis|kosten|prix|cout|allergen|supplier|lieferant|fournisseur|[€$£]|kcal|energ|^(?:id|no\.?|nr\.?|nº|n°|#|pos\.?|row|line)$/,
+    /price|cost|preis|kosten|prix|cout|allergen|supplier|lieferant|fournisseur|^p\.? ?u\.?(?: |$)|(?<![a-z])(?:ht|ttc)$|[€$£]|kcal|energ|^(?:id|no\.?|nr\.?|nº|n°|#|pos\.?|row|line)$/,
   ],
   ['unit', /^(?:units?|uom|einheit(?:en)?|unites?|me)$/],
   ['note', /note|remark|comment|kommentar|bemerkung|anmerkung|hinweis|notiz|remarque|observation/],
@@ -53,12 +53,16 @@ export const measureOf = (heading: string): string =>
     .slice(0, 6)
     .find(word => useOfUnit(word) === 'amount') ?? ''
 
+/** `1,10 €`, `$2.50`, `3.20 €/kg`. */
+export const isPrice = (cell: string): boolean =>
+  /^(?:[€$£]\s?\d[\d.,]*|\d[\d.,]*\s?[€$£])(?:\s?\/\s?\p{L}{1,6})?$/u.test(cell)
+
 /** A unit and nothing else. */
 export const isUnit = (cell: string): boolean => knownUnits.has(folded(cell).replace(/\.$/, ''))
 
 /** `12 loaves`, `2 kg`: how much is made. */
 export const isSize = (heading: string): boolean =>
-  /^\s*(?:x\s?)?\d+(?:[.,]\d+)?\s*(?:x|\p{L}.*)$/iu.test(heading)
+  /^\s*(?:x\s?)?\d+(?:[.,]\d+|(?:\s\d)?\/\d)?\s*(?:x|\p{L}.*)$/iu.test(heading)
 
 /** … `2 kg`, and not so many loaves. */
 export const isWeighed = (cell: string): boolean =>

@@ -39,6 +39,7 @@ const guesses = {
   notes: '{column:column} holds words: taken as notes.',
   unknown: 'It is not known what {column:column} holds; it is not read.',
   perCentSigns: '{column:column} holds numbers with a sign of per cent.',
+  prices: '{column:column} holds prices; it is not read.',
   rowNumbers: '{column:column} counts the rows; it is not read.',
   amountsWithUnits: '{column:column} holds amounts with their units.',
   floursOfHundred:

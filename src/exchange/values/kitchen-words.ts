@@ -47,7 +47,7 @@ export const kitchen = sets({
     'you need|you will need|you’ll need|take|use|it takes|il faut|il vous faut|il vous faudra|prenez|prendre|prevoir|prevoyez|comptez|ingredients|ingredients are|the ingredients are',
   // Rows of facts about the whole, with numbers that are not amounts of a line.
   factStarts:
-    'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|per piece|per loaf|per roll|per bun|per unit|par piece|par pain|par paton|weight per piece|weight per loaf|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule',
+    'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|per piece|per loaf|per roll|per bun|per unit|par piece|par pain|par paton|weight per piece|weight per loaf|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule|overall hydration|total hydration|final hydration|hydratation totale|hydratation finale|hydratation globale|keeps|keeps for|se conserve|se garde|division|dividing|scaling|pesage|shaping|faconnage|detaillage|subject|sujet|author|auteur|category|categorie|keywords|mots cles|published|publie le|posted on|poste le',
   // How large it is, before the weight of all its flour or dough: `Base 25 kg de farine`.
   sizeStarts:
     'base|based on|on the base of|base de|sur la base de|sur une base de|batch|batch of|batch size|per batch|basis|formula on|formula for|formule pour',
@@ -58,11 +58,17 @@ export const kitchen = sets({
   told: 'used use added made put baked tried reduced replaced swapped substituted doubled halved followed had have ai avons a fais fait mets did',
   // Headings that name no stage.
   listHeadings:
-    'you ll need|you’ll need|ingredients|ingredient|the ingredients|les ingredients|what you need|you will need|you need|il faut|il vous faut|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|zutaten|shopping list|quantities|quantites',
+    'ingredients|ingredient|the ingredients|les ingredients|formula|formule|recipe|recette|la recette|the recipe|ingredient list|liste des ingredients|zutaten|shopping list|quantities|quantites',
   methodHeadings:
     'method|the method|directions|instructions|steps|preparation|etapes|la preparation|procede|deroulement|realisation|process|procedure|baking|bake|to bake|cuisson|la methode|methode|zubereitung|how to|how to make it|what to do|schedule|timetable|marche a suivre|recette pas a pas|progression|assembly|make it',
   noteHeadings:
-    'notes|note|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|equipment|materiel|tools|variations|about|story|conseils|conseil|nutrition|allergens|allergenes|comments|comment|commentaires|commentaire|reviews|review|avis|questions|kommentare',
+    'notes|note|baker s notes|baker’s notes|recipe notes|remarks|remarques|tips|tip|astuces|astuce|storage|conservation|variations|about|story|conseils|conseil|nutrition|allergens|allergenes|comments|comment|commentaires|commentaire|reviews|review|avis|questions|kommentare',
+  // Over what is needed to work with.
+  toolHeadings:
+    'equipment|special equipment|equipment needed|equipment list|tools|tools needed|tools and equipment|utensils|kitchen tools|materiel|le materiel|materiel necessaire|ustensiles|les ustensiles|ustensiles necessaires|utensilien|zubehor|gerate',
+  // Over that, or over the ingredients.
+  needHeadings:
+    'you need|you will need|you ll need|you’ll need|what you need|what you will need|what you ll need|what you’ll need|il faut|il vous faut|ce qu il faut|ce qu’il faut|ce qu il vous faut|ce qu’il vous faut',
   // The heads of a table's columns.
   columnHeads:
     'ingredient ingredients weight weights amount amounts quantity g gram grams percent percentage note notes unit units poids quantite pourcentage grammes baker s in all by total',
@@ -77,6 +83,10 @@ export const kitchen = sets({
     'day days night evening morning afternoon noon before next same overnight am pm uhr monday tuesday wednesday thursday friday saturday sunday lundi mardi mercredi jeudi vendredi samedi dimanche montag dienstag mittwoch donnerstag freitag samstag sonntag first second third jour jours veille soir matin midi lendemain meme avant premier premiere deuxieme tag abend morgen vortag vortags vorabend vorabends am stage step part partie etape phase stufe schritt teil',
   // What may stand before a stage’s name, or a place.
   beforeNames: 'the your our my le la les l du de d des of a an un une au den das ein eine',
+  // Articles of what is made.
+  indefinite: 'a an une un eine ein einen',
+  // What stands between a stage and what it is made of.
+  madeOf: 'with of from using avec de mit aus',
   // Articles of what is there.
   definite: 'the your our my this that these those du des le la les l votre notre ce cette',
   // Words before an amount that limit it, and parts of what is counted: they go into the note.
@@ -105,6 +115,12 @@ export const kitchen = sets({
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.
   ofPercent:
     'hydration hydratation hydrated protein proteins proteine proteines fat cocoa cacao matiere mg extraction whole strength alcohol rye abv',
+  // What a correction of the text opens with, before a colon.
+  corrections: 'edit edited update updated correction erratum errata ps nb',
+  // What may be meant, before its number: `may need 7`.
+  perhaps: 'may might maybe perhaps possibly',
+  // What a letter opens with.
+  greetings: 'hi hello dear hey bonjour bonsoir salut cher chere coucou hallo liebe lieber',
   // What another choice opens with.
   ors: 'or ou oder',
   // What stands between two measures of one amount.

@@ -91,7 +91,7 @@ const said = (name: string): string => folded(headingName(name).name)
 export const isTotalWord = (name: string): boolean => total.test(said(name))
 
 /** `Totals`, `Total formula`: may rows of totals stand below it? */
-const isOfTotals = (name: string): boolean =>
+export const isOfTotals = (name: string): boolean =>
   /^(?:grand )?(?:totals|totaux|summen)$|^(?:overall|total|gesamt)[ -]?(?:formula|recipe|formule|recette|rezept)/.test(
     said(name),
   )
@@ -112,7 +112,7 @@ export function totalOf(name: string): 'dough' | 'flour' | 'water' | { readonly 
 /** A row of this name tells of the dough and is no ingredient: its hydration, how many loaves, its temperature. */
 const isFact = (name: string): boolean =>
   name.length <= longest &&
-  /^(?:(?:true |total |overall |dough |final )*hydrat(?:ion|ation)|ta|teigausbeute|(?:dough )?yield|makes|pieces?|loaf|loaves|brote|pains|rendement|stuckzahl|anzahl(?: stuck)?|(?:piece|loaf|scaling) weight|(?:weight |poids |wt )?(?:per|par|pro|je) (?:piece|loaf|roll|bun|unit|pc|pain|paton|stuck|brot)|stuckgewicht|teigeinlage|(?:desired )?(?:dough )?temp(?:erature|eratur)?|ddt|teigtemperatur|prefermented flour)(?![a-z])/.test(
+  /^(?:(?:true |total |overall |dough |final )*hydrat(?:ion|ation)|ta|teigausbeute|(?:dough )?yield|makes|pieces?|loaf|loaves|brote|pains|rendement|stuckzahl|anzahl(?: stuck)?|(?:piece|loaf|scaling) weight|(?:weight |poids |wt )?(?:per|par|pro|je) (?:piece|loaf|roll|bun|unit|pc|pain|paton|stuck|brot)|stuckgewicht|teigeinlage|(?:desired )?(?:dough )?temp(?:erature|eratur)?|ddt|teigtemperatur|prefermented flour|pff)(?![a-z])/.test(
     folded(name),
   )
 

@@ -98,7 +98,8 @@ const tokensFor = (words: readonly string[], { at, gap, wide }: Token, end: numb
  * The tokens of a row as pages print them: footnotes' marks and the `(s)` of a plural are passed over, and what is
  * glued together is parted; what bakers write short is in full. `at` and `end` are offsets into the row.
  */
-export function printedTokens(row: string): Token[] {
+export function printedTokens(text: string): Token[] {
+  const row = text.replace(/(?<=\d\s?)º(?=\s?[CF](?!\p{L}))/gu, '°')
   const cuts = Array.from(row.matchAll(glued), ({ index }) => index)
   const tokens = cuts.length === 0 ? tokensOf(row) : tokensBetween(row, [0, ...cuts, row.length])
   const isPlural = (i: number) =>
