@@ -27,6 +27,7 @@ describe('Timers at the bench', () => {
       ]),
       formula.id,
     )
+    open.bench.style.marginTop = '57px' // beneath the head of the page, which is not here
     await open.find('.tick')
   })
   after(() => open.bench.remove())

@@ -2,6 +2,7 @@ import { equal, match, waitUntil } from '../assert.js'
 import { press, type } from '../keys.js'
 import { OpenApp } from './app.js'
 
+// In a page of its own: in one with others the page that writes to the clipboard has not always the focus.
 /** Six bake at once, 45 min; its proof allows 20 min between the first load and the last. Made for six. */
 const csv = [
   'formula,stage,ingredient,amount,counts as,setting',

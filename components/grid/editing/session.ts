@@ -107,15 +107,22 @@ export class EditSession {
     return choicesFor(text, sheet.formula, stageOf(row), names)
   }
 
-  /** Fetches what offers names in amounts; until it is there none are offered. */
+  /** Fetches what offers names in amounts. */
   async fetchNames(): Promise<void> {
     this.#amountNames ??= await import('./amount-names.js')
   }
 
   #names(field: Field, row: Row): readonly Choice[] {
     const known = this.#amountNames
-    const typed = known?.nameAt(field.value, field.selectionStart ?? field.value.length)
-    return known && typed ? known.namesFor(typed.text, this.#context.grid.sheet, row) : []
+    if (!known) {
+      this.fetchNames().then(
+        () => this.state?.completes === 'names' && this.input(),
+        () => {}, // without it none are offered
+      )
+      return []
+    }
+    const typed = known.nameAt(field.value, field.selectionStart ?? field.value.length)
+    return typed ? known.namesFor(typed.text, this.#context.grid.sheet, row) : []
   }
 
   /** Puts a name where it is being typed; the amount goes on from there. */
