@@ -108,7 +108,7 @@ export class TbBenchWeighing extends BaseElement {
       : isIn
         ? atBenchWords.bowlHas
         : atBenchWords.bowl
-    return html`<span class="running">${words} <span class="grams"><b>${this.#grams(bowl)}</b><span class="unseen"> g</span></span></span>`
+    return html`<span class="running">${words} <span class="grams"><b>${this.#grams(bowl, Number.isInteger(Number(bowl.toFixed(4))) ? 1 : this.#finest)}</b><span class="unseen"> g</span></span></span>`
   }
 
   #steps(lines: readonly BenchLine[]): string {

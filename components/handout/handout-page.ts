@@ -254,7 +254,7 @@ function allergens({ breads, list }: HandoutShown): TemplateResult {
     const { notKnown, ...all } = allergensOf(each)
     const known = all[list].map(
       ({ entry, ingredients }, at) =>
-        html`${at ? '; ' : nothing}<b>${entry}</b> in ${ingredients.join(', ')}`,
+        html`${at ? '; ' : nothing}<b>${entry}</b>${handoutWords.inIngredients(ingredients)}`,
     )
     return html`${known.length ? known : handoutWords.noneKnown}. ${notKnown.length ? html`<b>${notKnownSentence(notKnown)}</b>` : nothing}`
   }

@@ -52,6 +52,7 @@ export const handoutWords = {
     count === 1 ? each : `Each: ${each} · All ${count}: ${all}`,
   allergens: 'Allergens',
   ofList: (list: string): string => `, of ${list}:`,
+  inIngredients: (ingredients: readonly string[]): string => ` in ${ingredients.join(', ')}`,
   noneKnown: 'none that is known of its ingredients',
   noClearance:
     'No more than this is known of the ingredients, and it does not say that a bread suits anybody with an allergy. A starter carries the flour it is fed with, and flour dust settles everywhere. What the packets say and local food law decide.',

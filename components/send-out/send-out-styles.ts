@@ -55,8 +55,7 @@ export const sendOutStyles = css`
   .forms {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 4px;
-    margin-left: -10px;
+    margin-inline: -8px;
     padding: 0;
     border: 0;
   }
@@ -65,9 +64,10 @@ export const sendOutStyles = css`
     display: flex;
     align-items: center;
     min-height: max(40px, var(--target));
-    padding: 0 10px;
+    padding: 0 8px;
     color: var(--ink);
     font-size: var(--size-text);
+    white-space: nowrap;
     border-bottom: 3px solid transparent;
     cursor: pointer;
   }

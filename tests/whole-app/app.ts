@@ -45,6 +45,16 @@ export class OpenApp {
     )
   }
 
+  /** Pastes a text on the page, where no field has the focus. */
+  async paste(text: string): Promise<void> {
+    await navigator.clipboard.writeText(text)
+    await this.click('button', 'Help')
+    await this.find('dialog[open]')
+    await press('Escape')
+    await waitUntil(() => !this.maybe('dialog[open]'), 'the focus is on a button of the page')
+    await press('Control+v')
+  }
+
   /** Begins a blank formula from the shelf; its name has the focus. */
   async beginBlank(): Promise<void> {
     await this.click('button', 'New formula')

@@ -43,12 +43,7 @@ describe('A formula arrives', () => {
   it('as a recipe pasted on the page', async () => {
     app = await OpenApp.open(`arrive-${run}`)
     const before = shelf().length
-    await navigator.clipboard.writeText(recipe)
-    await app.click('button', 'Help')
-    await app.find('dialog[open]')
-    await press('Escape')
-    await waitUntil(() => !app.maybe('dialog[open]'), 'the focus is on a button of the page')
-    await press('Control+v')
+    await app.paste(recipe)
     await app.find('#understood', /1 formula and 7 lines/)
     await app.click('button', /^Yes, that is right/)
     await app.click('button', 'Add 1 formula')

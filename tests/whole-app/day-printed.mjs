@@ -2,24 +2,7 @@
  * Prints what a day of three breads needs, its handout and that of one bread, as a baker's browser does, and says what came of
  * it: the pages, and what stands on each of those of a handout. One line of JSON for each, on each paper.
  */
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { launch } from 'puppeteer-core'
-import { buildSite } from '../../src/app/build.mjs'
-import { serve } from '../../src/app/server.mjs'
-import { browserArguments, findBrowser } from '../browsers/chromium.mjs'
-import { patience } from '../browsers/patience.mjs'
-
-const folder = await mkdtemp(join(tmpdir(), 'tarebook-day-printed-'))
-// Built already where the tests run, or now.
-const site = process.env.BUILT_SITE ?? (await buildSite({ outdir: join(folder, 'site') })).outdir
-const { port, close } = await serve(site, 0)
-const browser = await launch({
-  executablePath: findBrowser(),
-  args: browserArguments,
-  defaultViewport: { width: 1280, height: 860 },
-})
+import { pagesOn, printing } from './printing.mjs'
 
 const breads = [
   { name: 'Mill wheat', weight: 1000 },
@@ -27,11 +10,7 @@ const breads = [
   { name: 'Two-build rye', weight: 825 },
 ]
 
-try {
-  const page = await browser.newPage()
-  page.setDefaultTimeout(patience)
-  await page.goto(`http://localhost:${port}/index.html?offline=no&database=day-printed`)
-  await page.waitForSelector('>>> td')
+await printing(async function* (page) {
   const links = await page.$$eval('tb-app >>> a[href^="#"]', all =>
     all.map(link => ({
       id: (link.getAttribute('href') ?? '').slice(1),
@@ -84,9 +63,8 @@ try {
    * @param {object} [more]
    */
   const printed = async (what, paper, more) => {
-    const pdf = Buffer.from(await page.pdf({ preferCSSPageSize: true, format: paper }))
-    const pages = pdf.toString('latin1').match(/\/Type \/Page\b(?!s)/g)?.length ?? 0
-    console.log(JSON.stringify({ what, paper, pages, ...more }))
+    const pages = await pagesOn(page, paper)
+    return { what, paper, pages, ...more }
   }
 
   await ask('tb-edit', { edited: day })
@@ -99,7 +77,7 @@ try {
     const root = document.querySelector('tb-app')?.shadowRoot?.querySelector('tb-order-place')?.shadowRoot
     return root?.textContent?.includes('In the order in which they are mixed')
   })
-  for (const paper of /** @type {const} */ (['a4', 'letter'])) await printed('order', paper)
+  for (const paper of /** @type {const} */ (['a4', 'letter'])) yield await printed('order', paper)
 
   for (const [what, wish] of /** @type {const} */ ([
     ['handout of the day', { want: 'handout', day: 'class' }],
@@ -129,7 +107,7 @@ try {
       const rules = await page.evaluate(() =>
         document.adoptedStyleSheets.flatMap(sheet => [...sheet.cssRules].map(rule => rule.cssText)).join(' '),
       )
-      await printed(what, paper, {
+      yield await printed(what, paper, {
         papers,
         foot: /@bottom-left *\{[^}]*content: *"([^"]*)"/.exec(rules)?.[1] ?? '',
       })
@@ -137,9 +115,4 @@ try {
     await page.keyboard.press('Escape')
     await page.waitForFunction(() => document.title.includes('Tarebook'))
   }
-} finally {
-  await browser.close()
-  close()
-  await rm(folder, { recursive: true, force: true, maxRetries: 5 })
-}
-process.exit()
+})

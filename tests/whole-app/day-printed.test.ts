@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
-import { spawn } from 'node:child_process'
 import { before, test } from 'node:test'
+import { printedBy } from './printed.js'
 
 interface Printed {
   readonly what: 'order' | 'handout of the day' | 'handout of one bread'
@@ -21,15 +21,7 @@ const of = (what: Printed['what']): readonly Printed[] => {
 }
 
 before(async () => {
-  const said: string[] = []
-  const wrong: string[] = []
-  const running = spawn(process.execPath, ['tests/whole-app/day-printed.mjs'])
-  running.stdout.on('data', words => said.push(String(words)))
-  running.stderr.on('data', words => wrong.push(String(words)))
-  const code = await new Promise(resolve => running.on('close', resolve))
-  assert.equal(code, 0, wrong.join(''))
-  const lines = said.join('').split('\n')
-  all = lines.filter(line => line.startsWith('{')).map(line => JSON.parse(line) as Printed)
+  all = await printedBy('tests/whole-app/day-printed.mjs')
 })
 
 test('what a day of three breads needs is printed on two pages', () => {

@@ -20,12 +20,7 @@ describe('A day whose loads do not fit', () => {
 
   before(async () => {
     app = await OpenApp.open(`steps-${Date.now()}`)
-    await navigator.clipboard.writeText(csv)
-    await app.click('button', 'Help')
-    await app.find('dialog[open]')
-    await press('Escape')
-    await waitUntil(() => !app.maybe('dialog[open]'), 'the focus is on a button of the page')
-    await press('Control+v')
+    await app.paste(csv)
     await app.click('footer button', /^Add/)
     await app.find('a', /^Bridge loaf/)
     await app.click('nav button', 'Days')

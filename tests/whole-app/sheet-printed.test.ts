@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
-import { spawn } from 'node:child_process'
 import { test } from 'node:test'
+import { printedBy } from './printed.js'
 
 interface Printed {
   readonly name: string
@@ -12,18 +12,7 @@ interface Printed {
 }
 
 test('the sheet of every example is two pages at most, on A4 and Letter, and no stage is broken', async () => {
-  const said: string[] = []
-  const wrong: string[] = []
-  const running = spawn(process.execPath, ['tests/whole-app/sheet-printed.mjs'])
-  running.stdout.on('data', words => said.push(String(words)))
-  running.stderr.on('data', words => wrong.push(String(words)))
-  const code = await new Promise(resolve => running.on('close', resolve))
-  assert.equal(code, 0, wrong.join(''))
-  const printed = said
-    .join('')
-    .split('\n')
-    .filter(line => line.startsWith('{'))
-    .map(line => JSON.parse(line) as Printed)
+  const printed = await printedBy<Printed>('tests/whole-app/sheet-printed.mjs')
   assert.equal(printed.length, 12, 'six examples on two papers')
   for (const { name, paper, pages, stages, hidden, room } of printed) {
     const which = `${name} on ${paper}`

@@ -45,12 +45,7 @@ describe('Five breads of one levain, ready by 8:00', () => {
   after(() => app.close())
 
   it('are put on a day with one levain for all', async () => {
-    await navigator.clipboard.writeText(csv)
-    await app.click('button', 'Help')
-    await app.find('dialog[open]')
-    await press('Escape')
-    await waitUntil(() => !app.maybe('dialog[open]'), 'the focus is on a button of the page')
-    await press('Control+v')
+    await app.paste(csv)
     await app.click('button', 'Add 5 formulas')
     await app.find('a', /^Ford white/)
     await app.click('nav button', 'Days')
