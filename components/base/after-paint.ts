@@ -12,12 +12,26 @@ async function idle(): Promise<void> {
   })
 }
 
-/** Fetches what is not needed to begin with, when the page is idle; where that fails, once more when there is a network. */
-export async function fetchWhenIdle(fetch: () => Promise<unknown>): Promise<void> {
+const waiting = new Set<Promise<void>>()
+
+async function fetchNow(fetch: () => Promise<unknown>): Promise<void> {
   await idle()
   try {
     await fetch()
   } catch {
     addEventListener('online', () => void fetchWhenIdle(fetch), { once: true })
   }
+}
+
+/** Fetches what is not needed to begin with, when the page is idle; where that fails, once more when there is a network. */
+export async function fetchWhenIdle(fetch: () => Promise<unknown>): Promise<void> {
+  const fetching = fetchNow(fetch)
+  waiting.add(fetching)
+  await fetching
+  waiting.delete(fetching)
+}
+
+/** Resolves when all that is fetched when the page is idle is there, as far as it can be had. */
+export async function furnished(): Promise<void> {
+  while (waiting.size > 0) await Promise.all(waiting)
 }

@@ -5,6 +5,8 @@ import { focusedIn } from '../typed/focused-in.js'
 
 type Field = HTMLInputElement | HTMLTextAreaElement
 
+type Place = Omit<TypedText, 'text'>
+
 /** A text that stands in its field again, or one whose field is no more. */
 export interface Restored {
   readonly text: TypedText
@@ -29,16 +31,18 @@ const longest = 100 // steps of waiting for a field to be there, 50 milliseconds
  */
 export class BeingTyped {
   readonly #of: TypingPage
-  readonly #fields = new Map<Field, { readonly formula: string; readonly field: string }>()
+  readonly #fields = new Map<Field, Place>()
+  readonly #since = new Set<string>() // where something was typed since the page began, entered or not
   readonly #again = new Set<Field>() // filled here, so that the browser sees no change to tell of
   #waiting: readonly TypedText[] // whose field is not there yet, or not any more
 
-  /** `left`: what stood in fields when the page went away; to be put back by `restore`. */
-  constructor(of: TypingPage, left: readonly TypedText[], signal: AbortSignal) {
+  /** `left`: what stood in fields when the page went away; to be put back by `restore`. `early`: what was typed in since. */
+  constructor(of: TypingPage, left: readonly TypedText[], early: Iterable<EventTarget>, signal: AbortSignal) {
     this.#of = of
     this.#waiting = left
+    for (const field of early) if (isField(field)) this.#since.add(nameOf(this.#placeOf(field)))
     const { page } = of
-    page.addEventListener('input', event => this.#typed(event.composedPath()[0]), { signal })
+    page.addEventListener('input', this.#input, { signal })
     page.addEventListener('change', event => this.#again.delete(event.composedPath()[0] as Field), { signal })
     page.addEventListener('focusout', event => this.#enter(event.composedPath()[0]), { signal })
     page.addEventListener('keydown', this.#key, { signal })
@@ -56,15 +60,16 @@ export class BeingTyped {
 
   /**
    * Puts what was left back into the fields of the open formula or day and into those of none. A field that was typed in since
-   * stays as it is, and what was left of it is told once, as of one that is no more: kept on, it would come back over what is
-   * entered there.
+   * stays as it is, also where that is entered by now, and what was left of it is told once, as of one that is no more: kept on,
+   * it would come back over what is entered there.
    */
   async restore(): Promise<readonly Restored[]> {
     const restored: Restored[] = []
     for (const text of this.#waiting.toReversed()) {
       if (!this.#isHere(text)) continue
       const field = await this.#reveal(text.field)
-      const free = field && field.value === field.defaultValue ? field : undefined
+      const isFree = field?.value === field?.defaultValue && !this.#since.has(nameOf(text))
+      const free = isFree ? field : undefined
       if (free) this.#fill(free, text)
       else if (field) this.#supersede(field, text)
       restored.push({ text, label: free && labelOf(free) })
@@ -95,12 +100,22 @@ export class BeingTyped {
     return [...this.#fields].map(([field, place]) => ({ ...place, text: field.value }))
   }
 
-  #typed(target: EventTarget | null | undefined): void {
-    if (!isField(target) || target.readOnly) return
+  #placeOf(target: Field): Place {
     const field = target.dataset.typed!
     const [kind, day] = field.split(' ')
     const formula = ofNone.has(kind!) ? '' : kind === 'day' || kind === 'order' ? day! : this.#of.open()
-    if (!this.#fields.has(target)) this.#fields.set(target, { formula, field })
+    return { formula, field }
+  }
+
+  readonly #input = (event: Event): void => {
+    const [target] = event.composedPath()
+    if (isField(target)) this.#since.add(nameOf(this.#placeOf(target)))
+    this.#typed(target)
+  }
+
+  #typed(target: EventTarget | null | undefined): void {
+    if (!isField(target) || target.readOnly) return
+    if (!this.#fields.has(target)) this.#fields.set(target, this.#placeOf(target))
     this.check()
   }
 
@@ -178,6 +193,8 @@ export class BeingTyped {
 interface OpensField extends HTMLElement {
   openField?(name: string, of: string): void
 }
+
+const nameOf = ({ formula, field }: Place): string => `${formula} ${field}`
 
 const isField = (target: EventTarget | null | undefined): target is Field =>
   (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) &&

@@ -19,11 +19,18 @@ export class TypedAgain {
   readonly #refresh: () => void
   #restored: readonly Restored[] = []
 
-  constructor(page: HTMLElement, kept: KeptDesk, refresh: () => void, signal: AbortSignal) {
+  /** `early`: the fields that something was typed in before this was there. */
+  constructor(
+    page: HTMLElement,
+    kept: KeptDesk,
+    early: Iterable<EventTarget>,
+    refresh: () => void,
+    signal: AbortSignal,
+  ) {
     this.#kept = kept
     this.#refresh = refresh
     const open = () => kept.desk?.formula?.id ?? ''
-    this.#typing = new BeingTyped({ page, open, told: texts => kept.type(texts) }, kept.left, signal)
+    this.#typing = new BeingTyped({ page, open, told: texts => kept.type(texts) }, kept.left, early, signal)
     // What is not saved yet is written as the page goes; this is for when that is not to be hoped for.
     const ask = (event: BeforeUnloadEvent): void => {
       this.#typing.check()

@@ -84,6 +84,7 @@ export function listenToPage(gestures: PageGestures, signal: AbortSignal): void 
   keepFocusNear(gestures.lost, signal)
   for (const name of ['focusin', 'click', 'keyup', 'input'])
     window.addEventListener(name, onField, { signal })
+  onField() // gone into before anything listened
   window.addEventListener('tb-over', onOver, { signal })
   window.addEventListener('keydown', onKey, { signal })
   window.addEventListener('paste', onPaste, { signal })

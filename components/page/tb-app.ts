@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit'
 import type { KeeperState } from '../../src/storage/index.js'
-import { fetchWhenIdle } from '../base/after-paint.js'
+import { fetchWhenIdle, furnished } from '../base/after-paint.js'
 import { BaseElement } from '../base/base-element.js'
 import type { EditRequest, Wish } from '../base/events.js'
 import { partNotFetched } from '../base/words.js'
@@ -61,9 +61,8 @@ export class TbApp extends BaseElement {
   readonly #announcer = new Announcer()
   readonly #toast = new Toast(this)
   #typed: TypedAgain | undefined // fetched when the page is idle
-  #isTyped = false // something, perhaps before it was there
+  readonly #early = new Set<EventTarget>() // fields that something was typed in before it was there
   readonly #gone = new AbortController() // from the page, for good
-  furnished: Promise<unknown> | undefined // settles when what the page can do besides is there
   #stopListening: () => void = () => {}
 
   constructor() {
@@ -80,9 +79,10 @@ export class TbApp extends BaseElement {
     this.seen = new Set()
     this.dragging = false
     this.addEventListener('tb-edit', event => this.#kept.edit((event as CustomEvent<EditRequest>).detail))
-    this.addEventListener('input', () => {
-      if (!this.#isTyped) this.requestUpdate()
-      this.#isTyped = true
+    this.addEventListener('input', event => {
+      if (this.#typed) return
+      if (this.#early.size === 0) this.requestUpdate()
+      this.#early.add(event.composedPath()[0]!)
     })
     this.addEventListener('tb-say', event => this.#say((event as CustomEvent<string>).detail))
     this.addEventListener('tb-alone', event =>
@@ -130,7 +130,7 @@ export class TbApp extends BaseElement {
     await this.#kept.start({ database, numbers, loadExamples, open: Whereabouts.formula })
     this.teaching = this.#kept.fresh
     this.#takeLink()
-    this.furnished = this.#furnish()
+    this.#furnish()
   }
 
   /** Resolves when what the start has loaded is on the screen. */
@@ -139,13 +139,18 @@ export class TbApp extends BaseElement {
     await this.renderRoot.querySelector('tb-sheet')?.drawn()
   }
 
+  /** Resolves when what the page and the places on it can do besides is there. */
+  get furnished(): Promise<void> {
+    return furnished()
+  }
+
   /** What the page can do besides, fetched when it is idle: keys and what is pasted or dropped first. */
-  #furnish(): Promise<unknown> {
-    const hear = fetchWhenIdle(async () => {
+  #furnish(): void {
+    void fetchWhenIdle(async () => {
       const { listenToPage } = await import('./page-gestures.js')
       listenToPage(this.#gestures, this.#gone.signal)
     })
-    const rest = fetchWhenIdle(async () => {
+    void fetchWhenIdle(async () => {
       const [{ TypedAgain }, { noteTimes }] = await Promise.all([
         import('../desk/typed-again.js'),
         import('../desk/shelf-times.js'),
@@ -154,10 +159,10 @@ export class TbApp extends BaseElement {
         import('./tb-dialogs.js'),
       ])
       if (this.desk) noteTimes(this.desk, this.#gone.signal)
-      this.#typed = new TypedAgain(this, this.#kept, () => this.requestUpdate(), this.#gone.signal)
+      const refresh = () => this.requestUpdate()
+      this.#typed = new TypedAgain(this, this.#kept, this.#early, refresh, this.#gone.signal)
       await this.#typed.restore()
     })
-    return Promise.all([hear, rest])
   }
 
   readonly #gestures: PageGestures = {
@@ -281,7 +286,7 @@ export class TbApp extends BaseElement {
       ${isApart(place) ? nothing : html`<button class="skip" @click=${() => this.#where.find({})}>${skipToSheet}</button>`}
       <tb-head
         .name=${desk?.workbook.name ?? ''}
-        .kept=${this.#typed || !this.#isTyped ? this.kept : ({ status: 'waiting' } as const)}
+        .kept=${this.#typed || this.#early.size === 0 ? this.kept : ({ status: 'waiting' } as const)}
         .undoLabel=${desk?.history.undoLabel}
         .redoLabel=${desk?.history.redoLabel}
         ?readOnly=${readOnly}

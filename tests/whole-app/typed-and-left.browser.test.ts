@@ -177,24 +177,61 @@ describe('What was typed and not entered in a day', () => {
 })
 
 describe('What was left in a field that is typed in again before it is put back', () => {
-  it('is told once, and the field stays as it was typed', async () => {
-    const page = document.body.appendChild(document.createElement('main'))
+  let page: HTMLElement
+  let told: readonly TypedText[] = []
+
+  beforeEach(() => {
+    page = document.body.appendChild(document.createElement('main'))
     page.innerHTML = '<input data-typed="note" aria-label="Note"><input data-typed="name" aria-label="Name">'
-    const [note, name] = page.querySelectorAll('input')
+  })
+  afterEach(() => page.remove())
+
+  const fields = () => [...page.querySelectorAll('input')]
+  const values = () => fields().map(({ value }) => value)
+
+  function begin(early: Iterable<EventTarget> = []): BeingTyped {
+    const left = ['note', 'name'].map(field => ({ formula: 'f', field, text: `older ${field}` }))
+    const of = { page, open: () => 'f', told: (texts: readonly TypedText[]) => (told = texts) }
+    return new BeingTyped(of, left, early, new AbortController().signal)
+  }
+
+  /** What is typed in the note, and entered: what it is from then on. */
+  async function enter(text: string): Promise<void> {
+    const [note] = fields()
     note!.focus()
+    await type(text)
+    note!.defaultValue = text
+  }
+
+  it('is told once, and the field stays as it was typed', async () => {
+    fields()[0]!.focus()
     await type('newer')
-    const left: TypedText[] = ['note', 'name'].map(field => ({ formula: 'f', field, text: `older ${field}` }))
-    let told: readonly TypedText[] = []
-    const typing = new BeingTyped(
-      { page, open: () => 'f', told: texts => (told = texts) },
-      left,
-      new AbortController().signal,
-    )
-    const restored = await typing.restore()
-    page.remove()
-    deepEqual([note!.value, name!.value], ['newer', 'older name'])
+    const restored = await begin().restore()
+    deepEqual(values(), ['newer', 'older name'])
     equal(restored.find(({ text }) => text.field === 'note')?.label, undefined)
     equal(restored.find(({ text }) => text.field === 'name')?.label, 'Name')
     deepEqual(told.map(({ text }) => text).toSorted(), ['newer', 'older name'])
+  })
+
+  it('does not come back over what was entered before anything heard of typing', async () => {
+    await enter('newer')
+    const restored = await begin(fields().slice(0, 1)).restore()
+    deepEqual(values(), ['newer', 'older name'])
+    equal(restored.find(({ text }) => text.field === 'note')?.label, undefined)
+    deepEqual(
+      told.map(({ text }) => text),
+      ['older name'],
+    )
+  })
+
+  it('does not come back over what was entered before it is put back', async () => {
+    const typing = begin()
+    await enter('newer')
+    await typing.restore()
+    deepEqual(values(), ['newer', 'older name'])
+    deepEqual(
+      told.map(({ text }) => text),
+      ['older name'],
+    )
   })
 })
