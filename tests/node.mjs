@@ -16,6 +16,21 @@ import { log } from './browsers/say.mjs'
  * @property {Map<string, boolean>} results of the browser tests, by `file › title`
  */
 
+/** @returns {Count} */
+export const noCount = () => ({ passed: 0, failed: 0, times: new Map(), busy: new Map(), results: new Map() })
+
+/**
+ * @param {Count} to
+ * @param {Count} more
+ */
+export function add(to, more) {
+  to.passed += more.passed
+  to.failed += more.failed
+  for (const [what, ms] of more.times) to.times.set(what, (to.times.get(what) ?? 0) + ms)
+  for (const [what, ms] of more.busy) to.busy.set(what, (to.busy.get(what) ?? 0) + ms)
+  for (const [test, passed] of more.results) to.results.set(test, passed)
+}
+
 /** @param {string} file */
 export const startsBrowsers = file => file.startsWith('tests/whole-app/')
 
@@ -108,8 +123,7 @@ export async function runNodeTests(files, outdir, site) {
   const useAll = files.filter(file => /from 'mathjs'/.test(readFileSync(file, 'utf8')))
   await Promise.all([useAll, files.filter(file => !useAll.includes(file))].map(each => bundle(each, outdir)))
   process.env.NODE_OPTIONS = nodeOptions
-  /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map(), busy: new Map(), results: new Map() }
+  const count = noCount()
   const programs = groupsOf(files).map((group, at) => {
     const program = `${outdir}/group-${at}.mjs`
     writeFileSync(program, programOf(group))

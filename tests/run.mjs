@@ -10,10 +10,11 @@ import { rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { dirname, resolve } from 'node:path'
 import { error, log } from './browsers/say.mjs'
-import { runNodeTests, startsBrowsers } from './node.mjs'
+import { add, noCount, runNodeTests, startsBrowsers } from './node.mjs'
 
 /**
  * @import { Engine } from './browsers/engines.mjs'
+ * @import { Ran } from './browsers/run.mjs'
  * @import { Count } from './node.mjs'
  */
 
@@ -24,7 +25,7 @@ const testFiles = readdirSync('tests', { recursive: true, encoding: 'utf8' })
   .map(f => `tests/${f.replaceAll('\\', '/')}`)
   .filter(f => f.endsWith('.test.ts') && f.includes(only))
 const browser = args.find(a => a.startsWith('--browser='))?.slice('--browser='.length)
-const total = { passed: 0, failed: 0 }
+const total = { passed: 0, failed: 0, again: /** @type {string[]} */ ([]) }
 /** @type {Engine[]} */
 const missing = []
 
@@ -33,17 +34,17 @@ const wanted = part => parts.length === 0 || parts.includes(part)
 
 /**
  * @param {string} label
- * @param {() => Promise<boolean>} work true when it passed
+ * @param {() => Promise<boolean | string>} work true when it passed, false when it failed, words when neither is said yet
  */
 async function report(label, work) {
   const started = Date.now()
-  const passed = await work().catch(fault => {
+  const outcome = await work().catch(fault => {
     error(fault instanceof Error ? fault.message : fault)
     return false
   })
   const seconds = ((Date.now() - started) / 1000).toFixed(1)
-  log(`${label}: ${passed ? 'passed' : 'FAILED'} in ${seconds} s`)
-  if (!passed) process.exitCode = 1
+  log(`${label}: ${outcome === true ? 'passed' : outcome || 'FAILED'} in ${seconds} s`)
+  if (!outcome) process.exitCode = 1
 }
 
 /**
@@ -137,27 +138,50 @@ async function testInBrowsers(files) {
   const asked = new Asked(pages.length)
   await inFolder(async outdir => {
     await bundle(files, outdir, await builtSite())
-    /** @type {Map<string, Count>} */
-    const counts = new Map()
+    /** @type {Map<Engine, Ran>} */
+    const all = new Map()
     await Promise.all(
       there.map(({ engine, program }) =>
         report(`Tests in ${engine.name}`, async () => {
           const asks = engine === there[0]?.engine
-          const count = await runIn(engine, program, pagesIn(engine), outdir, {
+          const ran = await runIn(engine, program, pagesIn(engine), outdir, {
             atOnce: asks ? atOnce : Math.ceil(atOnce / there.length), // it has the most to do
             turns,
             asks,
             asked,
           }).finally(() => asks && asked.end())
-          counts.set(engine.name, count)
-          return passes(count)
+          all.set(engine, ran)
+          const failed = ran.counts.filter(count => count.failed > 0).length
+          return failed === 0 || `${failed} of ${ran.counts.length} pages to be asked again`
         }),
       ),
     )
-    const inAll = engines.flatMap(({ name }) => counts.get(name) ?? [])
-    if (only || inAll.length < engines.length) return
+    // A machine that has three browsers to run, and kills others, may give a page no time for a minute.
+    for (const { engine, program } of there) {
+      const { counts = [] } = all.get(engine) ?? {}
+      const failed = counts.flatMap((count, at) => (count.failed > 0 ? at : []))
+      if (failed.length === 0) continue
+      await report(`Asked again in ${engine.name}`, async () => {
+        const pages = pagesIn(engine).map((page, at) => (failed.includes(at) ? page : []))
+        const asks = engine === there[0]?.engine
+        const again = await runIn(engine, program, pages, outdir, { atOnce: 1, turns, asks, asked })
+        for (const at of failed) counts[at] = again.counts[at] ?? noCount()
+        const right = failed.filter(at => counts[at]?.failed === 0)
+        for (const at of right) total.again.push(`${engine.name}: ${pages[at]?.join(', ')}`)
+        return right.length === failed.length
+      })
+    }
+    const sums = there.flatMap(({ engine }) => {
+      const { counts, besides } = all.get(engine) ?? {}
+      if (!counts || !besides) return []
+      const sum = noCount()
+      for (const count of [...counts, besides]) add(sum, count)
+      if (!passes(sum)) process.exitCode = 1
+      return sum
+    })
+    if (only || sums.length < engines.length) return
     const names = engines.map(({ name }) => name)
-    if (!tableStands(names, inAll, args.includes('--fix'))) process.exitCode = 1
+    if (!tableStands(names, sums, args.includes('--fix'))) process.exitCode = 1
   })
 }
 
@@ -194,5 +218,6 @@ await Promise.all([
 ])
 if (building) await building.then(site => rm(dirname(site), { recursive: true, force: true })).catch(() => {})
 if (wanted('node') || wanted('browser')) log(`${total.passed} passed, ${total.failed} failed`)
+for (const pages of total.again) log(`Passed only when asked again in ${pages}`)
 for (const { name, toInstall } of missing) log(`NOT TESTED in ${name}, which is not here: ${toInstall}.`)
 process.exit()

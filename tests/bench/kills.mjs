@@ -39,6 +39,13 @@ async function shown(page) {
   throw new Error('The page does not show its place.')
 }
 
+/**
+ * Resolves when what was left in fields stands there again: until then the page is not what it is about to be.
+ * @param {Page} page
+ */
+const isFurnished = page =>
+  page.evaluate(() => /** @type {any} */ (document.querySelector('tb-app')).furnished)
+
 const folder = mkdtempSync(join(tmpdir(), 'tarebook-kills-'))
 const site = process.env.BUILT_SITE ?? join(folder, 'site')
 const program = findBrowser()
@@ -112,9 +119,11 @@ try {
     }
     page = await openPage()
     let now = await shown(page)
+    await isFurnished(page)
+    now = await shown(page)
     const isThere = () => session.isThere(safe, now)
     for (let tries = 0; tries < 200 && !isThere(); tries++) {
-      await pause(25) // what was typed comes back into its field a moment after the sheet
+      await pause(25)
       now = await shown(page)
     }
     if (!isThere()) {

@@ -94,6 +94,9 @@ export const onePage = ['--renderer-process-limit=1', '--disable-features=SpareR
 /** The pages of tests come one after the other: one process for all of them, which is warm from the second on. */
 const oneAfterTheOther = ['--process-per-site', '--disable-back-forward-cache', '--in-process-gpu']
 
+/** No page of tests lives long enough for what the compilers that optimize cost. */
+const compilesOnce = ['--js-flags=--no-turbofan,--no-maglev']
+
 /** What a page may do without asking; the last is what a button that copies asks for. */
 const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])
 
@@ -104,7 +107,7 @@ const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'cli
 export const chromiumSeats = executablePath => async origin => {
   const browser = await launch({
     executablePath,
-    args: [...browserArguments, ...onePage, ...oneAfterTheOther],
+    args: [...browserArguments, ...onePage, ...oneAfterTheOther, ...compilesOnce],
     networkEnabled: false, // nobody asks
     timeout: patience,
   })

@@ -15,14 +15,14 @@ export const quietLogger = {
 }
 
 /**
- * @param {Count} count
+ * @param {(page: string) => Count} countOf gives the count of a page by its program
  * @param {ReadonlySet<string>} keyless full titles of what is asked of one engine only, and so says nothing about any
  * @returns {Reporter}
  */
-export function shortReporter(count, keyless) {
+export function shortReporter(countOf, keyless) {
   return {
     reportTestFileResults({ sessionsForTestFile, testFile }) {
-      for (const session of sessionsForTestFile) reportSession(session, testFile, count, keyless)
+      for (const session of sessionsForTestFile) reportSession(session, testFile, countOf(testFile), keyless)
     },
   }
 }

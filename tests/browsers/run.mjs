@@ -11,6 +11,7 @@ import { resolve } from 'node:path'
 import { startTestRunner } from '@web/test-runner'
 import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins'
 import { build } from 'esbuild'
+import { noCount } from '../node.mjs'
 import { isOfCases } from './pages/sharing.mjs'
 import { patience } from './patience.mjs'
 import { freePort } from './ports.mjs'
@@ -24,6 +25,12 @@ import { isNamed } from './table.mjs'
  * @import { Count } from '../node.mjs'
  * @import { Engine } from './engines.mjs'
  * @import { Turns } from './turns.mjs'
+ */
+
+/**
+ * @typedef {object} Ran
+ * @property {Count[]} counts of each page
+ * @property {Count} besides of what is of none
  */
 
 const inPage = 'tests/browsers/pages/one-page.mjs'
@@ -139,11 +146,11 @@ function writeProgram(path, files, asked) {
  * @param {string} outdir of the bundles; all that lies there is served
  * @param {{ atOnce: number, turns: Turns, asks: boolean, asked: Asked }} how how many pages run side by side, when it is their
  *   turn among those of all engines; whether it is the one that is asked what is asked once, and what that one was asked
- * @returns {Promise<Count>}
+ * @returns {Promise<Ran>}
  */
 export async function runIn({ name, seats }, program, pages, outdir, { atOnce, turns, asks, asked }) {
-  /** @type {Count} */
-  const count = { passed: 0, failed: 0, times: new Map(), busy: new Map(), results: new Map() }
+  const counts = pages.map(noCount)
+  const besides = noCount()
   const root = resolve(outdir)
   const pathOf = /** @param {number} at */ at => `${root}/tests/${name}-${at}.js`
   const programs = pages.flatMap((files, at) => (files.length > 0 ? [{ path: pathOf(at), files }] : []))
@@ -164,9 +171,11 @@ export async function runIn({ name, seats }, program, pages, outdir, { atOnce, t
   }
   /** @type {(id: string, ms: number) => Promise<void>} */
   const worked = async (id, ms) => {
-    const [first, ...others] = pages[await pageOf(id)] ?? []
+    const page = await pageOf(id)
+    const { busy } = counts[page] ?? besides
+    const [first, ...others] = pages[page] ?? []
     const what = first ? `${first} and ${others.length} more` : 'opening the browser'
-    count.busy.set(what, (count.busy.get(what) ?? 0) + ms)
+    busy.set(what, (busy.get(what) ?? 0) + ms)
   }
   /** @type {TestRunnerPlugin} */
   const noting = {
@@ -201,7 +210,7 @@ export async function runIn({ name, seats }, program, pages, outdir, { atOnce, t
       testRunnerHtml: tests =>
         `<!DOCTYPE html><html><head></head><body><script>globalThis.isAskedOnce = ${asks}</script><script type="module" src="${tests}"></script></body></html>`,
       plugins: [a11ySnapshotPlugin(), noting],
-      reporters: [shortReporter(count, keyless)],
+      reporters: [shortReporter(path => counts[pageAt(path)] ?? besides, keyless)],
       logger: quietLogger,
     },
   })
@@ -211,5 +220,5 @@ export async function runIn({ name, seats }, program, pages, outdir, { atOnce, t
     if (status === 'FINISHED' && asks) asked.tell(pageAt(testFile), [])
   })
   await new Promise(done => runner.on('stopped', done))
-  return count
+  return { counts, besides }
 }

@@ -26,6 +26,7 @@ describe('The page', () => {
     app.loadExamples = async () => ({ workbook: 'Saturday oven', formulas })
     document.body.append(app)
     await app.start()
+    await app.furnished
     await settled()
   }
 
@@ -258,7 +259,6 @@ describe('The page', () => {
 
   it('offers to bring in a table that is pasted outside the fields', async () => {
     await start()
-    await app.furnished
     await copy('ingredient,amount\nBread flour,100%\nWater,68%')
     head()!.shadowRoot!.querySelector<HTMLElement>('button:last-of-type')!.focus()
     await press('Control+v')

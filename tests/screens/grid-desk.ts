@@ -1,3 +1,4 @@
+import { furnished } from '../../components/base/after-paint'
 import type { EditRequest, Wish } from '../../components/base/events'
 import { numberStyleOf } from '../../components/base/numbers'
 import type { GridPlace, TbGrid } from '../../components/grid/tb-grid'
@@ -62,6 +63,7 @@ export async function setUp(
     readonly language?: string
     readonly notes?: readonly string[]
     readonly change?: (formula: Formula) => Formula // as it stands when the grid is put up
+    readonly atOnce?: boolean // before all that comes late is there
   } = {},
 ): Promise<Desk> {
   dressPage()
@@ -113,6 +115,7 @@ export async function setUp(
   document.body.append(page)
   await grid.updateComplete
   await waitUntil(() => grid.narrow === grid.clientWidth < 600, 'the grid has measured itself')
+  if (!options.atOnce) await furnished()
   await grid.updateComplete
   return { grid, sheet, done, said, wishes }
 }

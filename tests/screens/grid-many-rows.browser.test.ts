@@ -65,7 +65,7 @@ describe('A grid of many rows', () => {
   })
 
   it('shows the first rows at once, and soon all of them, in their order', async () => {
-    const desk = await setUp(spiced(1000), { change: noted })
+    const desk = await setUp(spiced(1000), { change: noted, atOnce: true })
     const first = rowsOf(desk).length
     ok(first >= 60, 'more than a window shows')
     ok(isBusy(desk) && first < 1003, 'the others are still to come, and readers are told')
@@ -77,7 +77,7 @@ describe('A grid of many rows', () => {
   })
 
   it('keeps what is seen in its place while the others come', async () => {
-    const desk = await setUp(spiced(1000), { change: noted })
+    const desk = await setUp(spiced(1000), { change: noted, atOnce: true })
     await goTo(desk.grid, 'Spice 10', 'weight')
     const at = cell(desk.grid, 'Spice 10', 'weight').getBoundingClientRect().top
     ok(isBusy(desk))
@@ -91,7 +91,7 @@ describe('A grid of many rows', () => {
   })
 
   it('goes by keys to rows that are still to come, and on from there', async () => {
-    const desk = await setUp(spiced(1500), { change: noted })
+    const desk = await setUp(spiced(1500), { change: noted, atOnce: true })
     ok(isBusy(desk), 'not all are there')
     await goTo(desk.grid, 'Water', 'weight')
     await press('Control+End')
@@ -121,7 +121,7 @@ describe('A grid of many rows', () => {
   })
 
   it('has all its rows before it is printed', async () => {
-    const desk = await setUp(spiced(1000))
+    const desk = await setUp(spiced(1000), { atOnce: true })
     ok(isBusy(desk))
     dispatchEvent(new Event('beforeprint')) // which no key brings about here
     equal(rowsOf(desk).length, 1003)

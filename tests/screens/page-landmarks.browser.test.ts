@@ -19,6 +19,7 @@ describe('The landmarks of the page', () => {
     app.loadExamples = async () => ({ workbook: 'Saturday oven', formulas: [millWheat()] })
     document.body.append(app)
     await app.start()
+    await app.furnished
     await app.drawn()
   }
 

@@ -26,6 +26,7 @@ describe('Holds and workings on the page', () => {
     app.loadExamples = async () => ({ workbook: 'Saturday oven', formulas: [millWheat(), tin] })
     document.body.append(app)
     await app.start()
+    await app.furnished
     await settled()
   }
 

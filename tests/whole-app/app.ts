@@ -1,4 +1,5 @@
 import { sendMouse, setViewport } from '@web/test-runner-commands'
+import type { TbApp } from '../../components/page/tb-app.js'
 import { waitUntil } from '../assert.js'
 import { press } from '../keys.js'
 
@@ -38,11 +39,8 @@ export class OpenApp {
       () => this.maybe('tb-grid, tb-empty-shelf, tb-day-list, tb-day, tb-bench, tb-order-place'),
       'the app has drawn its place',
     )
-    const { customElements } = this.frame.contentWindow as Window & typeof globalThis
-    await waitUntil(
-      () => customElements.get('tb-notices') && customElements.get('tb-dialogs'),
-      'what it can do besides is there',
-    )
+    const app = this.frame.contentDocument!.querySelector('tb-app') as TbApp
+    await app.furnished // nothing that is done waits for what is fetched late
   }
 
   /** Pastes a text on the page, where no field has the focus. */
