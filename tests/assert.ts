@@ -59,11 +59,12 @@ export async function waitUntil<T>(
   sentence: string,
 ): Promise<NonNullable<T>> {
   const end = Date.now() + patience
+  let waited = 0
   for (;;) {
     const value = await condition()
     if (value) return value
     if (Date.now() > end) throw new Error(`waited ${patience} ms in vain until ${sentence}`)
-    await new Promise(resolve => setTimeout(resolve, 15))
+    await new Promise(resolve => setTimeout(resolve, Math.min(60, 15 + waited++ * 3)))
   }
 }
 

@@ -8,7 +8,7 @@ import { join } from 'node:path'
 import { launch } from 'puppeteer-core'
 import { buildSite } from '../../src/app/build.mjs'
 import { serve } from '../../src/app/server.mjs'
-import { browserArguments, findBrowser, onePage } from '../browsers/chromium.mjs'
+import { browserArguments, compilesOnce, findBrowser, onePage } from '../browsers/chromium.mjs'
 import { patience } from '../browsers/patience.mjs'
 import { atTheBench, typing } from './kill-sessions.mjs'
 
@@ -56,7 +56,7 @@ const open = () =>
   launch({
     executablePath: program,
     userDataDir: join(folder, 'profile'),
-    args: [...browserArguments, ...onePage],
+    args: [...browserArguments, ...onePage, ...compilesOnce],
     timeout: patience,
   })
 

@@ -95,7 +95,7 @@ export const onePage = ['--renderer-process-limit=1', '--disable-features=SpareR
 const oneAfterTheOther = ['--process-per-site', '--disable-back-forward-cache', '--in-process-gpu']
 
 /** No page of tests lives long enough for what the compilers that optimize cost. */
-const compilesOnce = ['--js-flags=--no-turbofan,--no-maglev']
+export const compilesOnce = ['--js-flags=--no-turbofan,--no-maglev']
 
 /** What a page may do without asking; the last is what a button that copies asks for. */
 const allowed = /** @type {const} */ (['clipboard-read', 'clipboard-write', 'clipboard-sanitized-write'])

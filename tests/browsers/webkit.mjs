@@ -71,7 +71,8 @@ export const webKitSeats = driverPath => async () => {
     ...process.env,
     DISPLAY: display,
     GDK_BACKEND: 'x11',
-    LIBGL_ALWAYS_SOFTWARE: '1',
+    WEBKIT_DISABLE_COMPOSITING_MODE: '1', // by software, drawing in layers costs as much as all the rest
+    JSC_useDFGJIT: '0', // no page of tests lives long enough for what the compiler that optimizes costs
     TAREBOOK_SCHEMES: schemes,
     TAREBOOK_DOWNLOADS: folder,
   }
