@@ -38,6 +38,10 @@ const isWhen = (tokens: readonly Token[]): boolean =>
       kind !== 'word' || [kitchen.whens, kitchen.beforeNames, numberWords].some(w => w.has(key)),
   )
 
+/** `Stage 1`: one of several that are counted. */
+const isNumbered = ([what, number, ...others]: readonly Token[]): boolean =>
+  kitchen.countedStages.has(what?.key ?? '') && number?.kind === 'number' && others.length === 0
+
 /** The words before a parenthesis, a colon, a dash or a figure, and what follows as a remark. */
 function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
   const { tokens } = row
@@ -91,9 +95,15 @@ function nameIn(head: readonly Token[], isOver = false): { name: readonly Token[
 const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
   row.quantities.some(q => (q.share === undefined ? q.from < headTo : !marked && q.from <= headTo + 1))
 
+/** How many words a row has, but for a remark in brackets at the end of a stage's name. */
+function wordsOutside({ words, tokens, depths }: Row): number {
+  const isRemark = ')]'.includes(tokens.at(-1)!.text) && kindOf(words.slice(0, 1)) !== undefined
+  return isRemark ? tokens.filter((t, i) => t.kind === 'word' && depths[i] === 0).length : words.length
+}
+
 /** What a row opens if it is a heading. */
 export function headingOf(row: Row): Heading | undefined {
-  if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  if (row.words.length === 0 || wordsOutside(row) > mostWords) return undefined
   // `Hi Karin,`
   if (kitchen.greetings.has(row.words[0]!.key) && row.tokens.at(-1)!.text === ',') return undefined
   // `4 commentaires`
@@ -117,6 +127,9 @@ export function headingOf(row: Row): Heading | undefined {
   const isTableHead =
     words.length > 1 && !kitchen.noteHeadings.has(key) && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
+  // `Stage 1 (freshening) 5 h at 26 °C`
+  if (isNumbered(head) && row.tokens[headTo]?.text === '(' && row.when !== undefined)
+    return { opens: 'stage', stage: { ...stage, name: capital(joined(head)) }, sure: false, led: true }
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
   const isOver = isTime || kitchen.listHeadings.has(key) || kitchen.needHeadings.has(key)
   const inWhole = remark && isOver ? headingOf(rowOf(remark)) : undefined
