@@ -98,6 +98,22 @@ const cases: readonly Case[] = [
     'Final dough: Stage 2 260 g, Rye flour 250 g, Salt 10 g',
   ],
   [
+    'doughs that are counted are stages',
+    text`
+    Brackwater crown
+
+    1st dough (evening)
+    200 g bread flour
+    90 g water
+
+    2nd dough (morning)
+    1st dough, all
+    100 g bread flour
+    6 g salt`,
+    '1st dough: Bread flour 200 g, Water 90 g',
+    '2nd dough: 1st dough 290 g, Bread flour 100 g, Salt 6 g',
+  ],
+  [
     'two lists that stand side by side are read one beside the other',
     text`
     2 cups rye flour            1 tbsp honey

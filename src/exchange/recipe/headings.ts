@@ -23,6 +23,7 @@ export interface Heading {
 
 const mostWords = 12 // of a row that is a heading
 const mostWordsOfName = 7
+const ordinals = new Set(['st', 'nd', 'rd', 'th'])
 const hourBehind = /[\s,(–—-]*(?<!\p{L})\d.*$/u
 
 const capital = (text: string): string => {
@@ -154,7 +155,10 @@ export function headingOf(row: Row): Heading | undefined {
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
   const isDone = isState(head) && stage.kind !== 'ferments' // `Rafraîchi`
-  if (name.length === 0 || name.some(t => t.kind === 'number') || (isDone && !row.colon)) return undefined
+  // `2nd dough`
+  const isNth = stage.kind !== undefined && name[0]?.kind === 'number' && ordinals.has(name[1]?.key ?? '')
+  const figures = name.slice(isNth ? 1 : 0).some(t => t.kind === 'number')
+  if (name.length === 0 || figures || (isDone && !row.colon)) return undefined
   // `preferment (above)` takes one
   const isAbove = !marked && tokensOf(remark).some(t => kitchen.above.has(t.key))
   const [how, but] = tokensOf(remark)
