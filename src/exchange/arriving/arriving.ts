@@ -255,6 +255,8 @@ export class Arrival {
       ({ reason }) => reason.code === 'headings' && reason.row > table.mapping.headingRows,
     )
     const isOne = !isWithin && (headed > 0 || table.delimiter !== ',') && isEven(table)
+    const cells = table.rows.map(row => row.cells.filter(Boolean)).filter(said => said.length > 1)
+    if (cells.filter(isSideBySide).length * 2 > cells.length) return 'recipe'
     if (byTable > 0 && (begins || isOne)) return 'table'
     const byRecipe = this.#weighedInRecipe
     if (byTable + byRecipe === 0) return table.headings.length > 0 ? 'table' : 'recipe'
@@ -303,6 +305,10 @@ function isOurs({ own, headings }: ForeignTable): boolean {
 /** How many columns a row names by their usual names. */
 const headedColumns = ({ headings }: ForeignTable): number =>
   headings.filter(heading => headingUse(heading) !== undefined).length
+
+/** `2 cups rye flour | 1 tbsp caraway`: an ingredient with its amount in each cell. */
+const isSideBySide = (cells: readonly string[]): boolean =>
+  cells.length === 2 && cells.every(cell => /^[\d¼-¾⅐-⅞].*\p{L}{4}/u.test(cell))
 
 /** Whether most rows below the headings have more than one cell, as those of a text with a stray tab have not. */
 function isEven({ rows, mapping }: ForeignTable): boolean {

@@ -20,7 +20,7 @@ import {
 } from './clues.js'
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
-import type { Row } from './recipe-row.js'
+import { type Row, textOf } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
 
 /** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
@@ -59,6 +59,7 @@ const weights = {
   'only what is done to it': 3.5,
   'another choice': 5,
   'a footnote': 9,
+  'a step that is counted': 9,
   'a name beside lines': 1,
   'a remark among remarks': 0.5,
 } as const
@@ -137,6 +138,7 @@ export class Candidates {
     readonly larder: Larder,
     readonly rows: readonly Row[],
     readonly apart: readonly boolean[],
+    readonly steps: ReadonlySet<Row> = new Set(), // that are counted as such
   ) {
     this.#footnotes = footnotesOf(rows)
   }
@@ -287,6 +289,8 @@ export class Candidates {
         return [candidate('line', ['names its stage'], { parts })]
     }
     if (isTold) return []
+    const whole = this.#ofCounted(row)
+    if (whole) return [candidate('line', ['takes an earlier stage'], { parts: [{ found: [whole] }] })]
     const found = foundIn(row, larder)
     const isOne = found.length === 1
     const [reason] = only(
@@ -313,6 +317,21 @@ export class Candidates {
     return this.#isStage(name) || isDefinite || isSeveral
       ? [candidate('line', ['takes an earlier stage'], { parts, needs: 'a line above' })]
       : [candidate('line', ['a name beside lines'], { parts, needs: 'a neighbour' })]
+  }
+
+  /** `All of stage 1`, `all of stage 3 minus 10 g`: a stage above that has a number in its name. */
+  #ofCounted(row: Row): Found | undefined {
+    const { tokens, starting } = row
+    if (!kitchen.all.has(tokens[0]!.key)) return undefined
+    const start = tokens.findIndex((t, i) => i > 0 && !kitchen.beforeNames.has(t.key))
+    const but = tokens.findIndex(t => kitchen.but.has(t.key))
+    const name = start < 0 ? '' : textOf(row, start, but < 0 ? tokens.length : but)
+    if (!/\d/.test(name) || !this.#isStage(name)) return undefined
+    const kept = but < 0 ? undefined : starting.get(but + 1)
+    const less = kept ? { less: textOf(row, kept.from, kept.to) } : {}
+    const note = but < 0 ? '' : textOf(row, but, tokens.length)
+    const said = { known: false, amount: '', share: 1, guesses: [], said: [], source: row.text.trim() }
+    return { ...said, ...less, ingredient: name, note }
   }
 
   #isStage(name: string): boolean {
@@ -349,6 +368,8 @@ export class Candidates {
     if (row.words.length > 1 && kitchen.ors.has(row.tokens[0]!.key))
       told.push(candidate('note', ['another choice']))
     if (isAside(row)) told.push(candidate('note', ['only what is done to it']))
+    const counted: Evidence[] = this.steps.has(row) ? ['a step that is counted'] : []
+    if (counted.length > 0) return [...told, candidate('step', counted)]
     const sentence = only(...ofSentence(row), ['long', row.words.length > 5])
     if (sentence.length === 0) {
       const needs = row.when === undefined ? { needs: 'a remark above' as const } : {}

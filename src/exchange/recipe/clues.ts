@@ -7,6 +7,7 @@ import { sentencesOf } from './pieces.js'
 import { closingOf, isOpening, type Row, rowOf } from './recipe-row.js'
 
 const mostWordsOfPhrase = 4
+const longestFacts = 160 // characters of a row of them
 const mostLead = 10 // tokens before what somebody tells
 const mostWordsOfName = 5 // of a row that names something and says no more
 
@@ -31,7 +32,8 @@ export function isFact(row: Row): boolean {
   const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
   const isOne = quantities.length === 1 && words.length < 9 && when === undefined
   if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
-  if (isSizeOfBatch(row) || ofMembers.test(row.text.slice(0, 200)) || isOfBread(row)) return true
+  if (isSizeOfBatch(row) || ofMembers.test(row.text.slice(0, 200)) || isOfBread(row) || isOfFacts(row))
+    return true
   const after = opensWith(row, kitchen.factStarts)
   if (after === undefined) return false
   // `Autolyse` is a heading, `autolyse (all)` a line
@@ -48,6 +50,13 @@ export function isFact(row: Row): boolean {
     kitchen.factGoesOn.has(next.key) ||
     /^(total|yield|serves|makes|rendement)/.test(first)
   )
+}
+
+/** `Total flour 1000 g, hydration 82 %`: are all the figures of a row those of facts, and more than one? */
+function isOfFacts({ text, quantities }: Row): boolean {
+  if (quantities.length < 2 || text.length > longestFacts) return false
+  const figures = text.split(/\s[–—-]\s|[,;|·]/).filter(part => /\d/.test(part))
+  return figures.length > 1 && figures.every(part => opensWith(rowOf(part), kitchen.factStarts) !== undefined)
 }
 
 /** What stands beside a name where people write to each other. */

@@ -23,6 +23,7 @@ export interface Heading {
 
 const mostWords = 12 // of a row that is a heading
 const mostWordsOfName = 7
+const ordinals = new Set(['st', 'nd', 'rd', 'th'])
 const hourBehind = /[\s,(–—-]*(?<!\p{L})\d.*$/u
 
 const capital = (text: string): string => {
@@ -37,6 +38,10 @@ const isWhen = (tokens: readonly Token[]): boolean =>
     ({ kind, key }) =>
       kind !== 'word' || [kitchen.whens, kitchen.beforeNames, numberWords].some(w => w.has(key)),
   )
+
+/** `Stage 1`: one of several that are counted. */
+const isNumbered = ([what, number, ...others]: readonly Token[]): boolean =>
+  kitchen.countedStages.has(what?.key ?? '') && number?.kind === 'number' && others.length === 0
 
 /** The words before a parenthesis, a colon, a dash or a figure, and what follows as a remark. */
 function divided(row: Row): { head: Token[]; headTo: number; remark: string } {
@@ -91,9 +96,15 @@ function nameIn(head: readonly Token[], isOver = false): { name: readonly Token[
 const saysHowMuch = (row: Row, headTo: number, marked: boolean): boolean =>
   row.quantities.some(q => (q.share === undefined ? q.from < headTo : !marked && q.from <= headTo + 1))
 
+/** How many words a row has, but for a remark in brackets at the end of a stage's name. */
+function wordsOutside({ words, tokens, depths }: Row): number {
+  const isRemark = ')]'.includes(tokens.at(-1)!.text) && kindOf(words.slice(0, 1)) !== undefined
+  return isRemark ? tokens.filter((t, i) => t.kind === 'word' && depths[i] === 0).length : words.length
+}
+
 /** What a row opens if it is a heading. */
 export function headingOf(row: Row): Heading | undefined {
-  if (row.words.length === 0 || row.words.length > mostWords) return undefined
+  if (row.words.length === 0 || wordsOutside(row) > mostWords) return undefined
   // `Hi Karin,`
   if (kitchen.greetings.has(row.words[0]!.key) && row.tokens.at(-1)!.text === ',') return undefined
   // `4 commentaires`
@@ -117,6 +128,9 @@ export function headingOf(row: Row): Heading | undefined {
   const isTableHead =
     words.length > 1 && !kitchen.noteHeadings.has(key) && words.every(t => kitchen.columnHeads.has(t.key))
   const isTime = isWhen(head)
+  // `Stage 1 (freshening) 5 h at 26 °C`
+  if (isNumbered(head) && row.tokens[headTo]?.text === '(' && row.when !== undefined)
+    return { opens: 'stage', stage: { ...stage, name: capital(joined(head)) }, sure: false, led: true }
   // `Ingredients (night sponge)`, `Day 2 – dough`, `The night before: levain`
   const isOver = isTime || kitchen.listHeadings.has(key) || kitchen.needHeadings.has(key)
   const inWhole = remark && isOver ? headingOf(rowOf(remark)) : undefined
@@ -141,7 +155,10 @@ export function headingOf(row: Row): Heading | undefined {
   const isAlone = marked || row.words.length === 1
   if (kitchen.noteHeadings.has(key)) return { opens: 'remarks', stage, sure: isAlone }
   const isDone = isState(head) && stage.kind !== 'ferments' // `Rafraîchi`
-  if (name.length === 0 || name.some(t => t.kind === 'number') || (isDone && !row.colon)) return undefined
+  // `2nd dough`
+  const isNth = stage.kind !== undefined && name[0]?.kind === 'number' && ordinals.has(name[1]?.key ?? '')
+  const figures = name.slice(isNth ? 1 : 0).some(t => t.kind === 'number')
+  if (name.length === 0 || figures || (isDone && !row.colon)) return undefined
   // `preferment (above)` takes one
   const isAbove = !marked && tokensOf(remark).some(t => kitchen.above.has(t.key))
   const [how, but] = tokensOf(remark)

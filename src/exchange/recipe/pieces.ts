@@ -12,20 +12,26 @@ import { type Found, isAmount, type Part, type Piece, Segment } from './segment.
 const longestName = 60 // tokens beside an amount that are looked at
 const longestBareName = 6 // tokens of a name without an amount, among others
 
-/** The pieces between tokens at which a row is cut, each with its amounts. */
-function cut(row: Row, from: number, to: number, isCut: (at: number, inside: boolean) => boolean): Piece[] {
+/** The pieces between tokens at which a row is cut, or before which, each with its amounts. */
+function cut(
+  row: Row,
+  from: number,
+  to: number,
+  isCut: (at: number, inside: boolean) => boolean | 'before',
+): Piece[] {
   const { quantities, starting, depths } = row
   const pieces: Piece[] = []
   let next = quantities.findIndex(q => q.from >= from)
   let at = from
   let inside = 0 // the token after the amount that we are in
   for (let i = from; i <= to; i++) {
+    const isBefore = i >= inside && starting.has(i) && depths[i] === 0 && isCut(i, false) === 'before'
     inside = starting.get(i)?.to ?? inside
-    if (i < to && (depths[i]! > 0 || i < inside || !isCut(i, i === inside))) continue
+    if (i < to && !isBefore && (depths[i]! > 0 || i < inside || !isCut(i, i === inside))) continue
     const within: Portion[] = []
     while (next >= 0 && quantities[next] && quantities[next]!.from < i) within.push(quantities[next++]!)
     if (i > at) pieces.push({ from: at, to: i, quantities: within })
-    at = i + 1
+    at = isBefore ? i : i + 1
   }
   return pieces
 }
@@ -34,6 +40,14 @@ function cut(row: Row, from: number, to: number, isCut: (at: number, inside: boo
 const isDone = (token: Token | undefined): boolean =>
   token !== undefined && (isOneOf(kitchen.states, token) || /\p{L}{3}(?:(?<!se)ed|ée?s?)$/u.test(token.low))
 
+/** `2 cups rye flour    1 tbsp caraway`: does another amount with its name stand beside the first? */
+function isBeside({ starting, tokens }: Row, from: number, at: number): boolean {
+  const [first, other] = [starting.get(from), starting.get(at)]
+  if (!first || !other || first.to >= at) return false
+  const next = tokens[other.to]?.text === '.' ? other.to + 1 : other.to
+  return tokens[at - 1]!.kind === 'word' && tokens[next]?.kind === 'word'
+}
+
 /** Between commas and semicolons, and between `and` and an amount: `salt 10 g / yeast 5 g`. */
 const chunksOf = (row: Row, from: number): Piece[] =>
   cut(row, from, row.tokens.length, (i, isBehindAmount) => {
@@ -41,6 +55,7 @@ const chunksOf = (row: Row, from: number): Piece[] =>
     if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●'.includes(text)) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
+    if (wide && i > from && isBeside(row, from, i)) return 'before'
     const ofStuff = i > from && kitchen.beforeStuff.has(key) && isDone(row.tokens[i - 1])
     return i > from && kitchen.joins.has(key) && !ofStuff && row.starting.has(i + 1)
   })
@@ -151,7 +166,9 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
     if (!first) return []
     const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
     if (!line || !/\p{L}{3}/u.test(line.ingredient)) return []
-    if (!first.terms[0].unit && !ingredientNamed(larder, line.ingredient)?.each) return []
+    const { unit } = first.terms[0]
+    const isCount = !unit || (unit.kind === 'each' && !line.known) // `a piece of it`
+    if (isCount && !ingredientNamed(larder, line.ingredient)?.each) return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before
     const isStage = earlierStageWords(line.ingredient).length > 0
     return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []

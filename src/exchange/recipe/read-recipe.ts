@@ -12,6 +12,7 @@ import { type Candidate, Candidates, candidate, nameAlone } from './candidates.j
 import { isCorrection } from './clues.js'
 import type { StageHeading } from './headings.js'
 import { bestWay } from './neighbours.js'
+import { withSteps } from './numbering.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
 import type { Found } from './segment.js'
@@ -81,16 +82,18 @@ function readRows(texts: readonly string[], larder: Larder, batch: number, told:
     return row && (told.has(at + 1) || row.tokens.some(t => t.kind !== 'mark')) ? [{ at, row }] : []
   })
   const batches = batchesOf(all.map(({ row }) => row))
-  const filled = all.map(({ at, row }) => ({
+  const filled = withSteps(all).map(({ at, row, isStep }) => ({
     at,
     row: rowOfBatch(row, Math.min(batch, batches - 1), batches),
+    isStep,
   }))
   const gaps = filled.map(({ at }, i) => (i === 0 ? mostGap : at - filled[i - 1]!.at - 1))
   // blank rows between nearly all rows part nothing
   const isSpaced = gaps.filter(gap => gap > 0).length > filled.length * 0.8 && filled.length > fewRows
   const apart = gaps.map(gap => gap > (isSpaced ? 1 : 0))
   const rows = filled.map(({ row }) => row)
-  const candidates = new Candidates(larder, rows, apart).all().map((all, i) => {
+  const steps = new Set(filled.flatMap(({ row, isStep }) => (isStep ? [row] : [])))
+  const candidates = new Candidates(larder, rows, apart, steps).all().map((all, i) => {
     const one = told.get(filled[i]!.at + 1)
     return one ? [known(one)] : all
   })

@@ -25,9 +25,11 @@ export interface Row {
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□▢▫◻⬜❏❑☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
 const number =
   /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
-const markUp = /^\s*#{1,6}\s+|^\s*(\*\*|__|==+)(?=\S.*\S\s?\1[\s:]*$)|^\s*\*\s(?=.*\S\s?\*$)/
+const markUp =
+  /^\s*#{1,6}\s+|^\s*\[(?=\p{L}[^[\]]*\]\s*$)|^\s*(\*\*|__|==+)(?=\S.*\S\s?\1[\s:]*$)|^\s*\*\s(?=.*\S\s?\*$)/u
 const isEmphasised = (text: string): boolean => /^\s*([*_])[^\s*_].*\1\s*$/.test(text)
 const endMarkUp = /[*_#=\s]+$/
+const endBracket = /\]\s*$/
 
 export const isOpening = (token: Token | undefined): boolean => token?.text === '(' || token?.text === '['
 const isClosing = ({ text }: Token): boolean => text === ')' || text === ']'
@@ -123,7 +125,9 @@ export function rowOf(text: string): Row {
   const opening = (mark ?? dot)?.[0].length ?? 0
   const count = number.exec(text.slice(opening, opening + 20))
   const from = opening + (count?.[0].length ?? 0)
-  const end = mark ? text.length - (endMarkUp.exec(text.slice(-12))?.[0].length ?? 0) : text.length
+  const end = mark
+    ? text.length - ((mark[0].endsWith('[') ? endBracket : endMarkUp).exec(text.slice(-12))?.[0].length ?? 0)
+    : text.length
   // a table's rules part its columns as tabs do
   const inner = text.slice(from, Math.max(from, end)).replaceAll('|', '\t')
   const tokens = printedTokens(' '.repeat(from) + inner)
@@ -138,8 +142,14 @@ export function rowOf(text: string): Row {
     bulleted: dot !== null && dot[0].trim() !== '',
     numbered: count !== null,
     marked: mark !== null,
-    colon: tokens.at(-1)?.text === ':',
+    colon: tokens.at(-1)?.text === ':' || isDash(tokens),
   }
+}
+
+/** `Dough -` is written as `Dough:` is. */
+function isDash(tokens: readonly Token[]): boolean {
+  const last = tokens.at(-1)
+  return tokens.length > 1 && last?.gap === true && '–—-'.includes(last.text)
 }
 
 /** Where parentheses close, and how many each token stands in; one that is never closed is none. The brackets stand outside. */

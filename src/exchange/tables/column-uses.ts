@@ -150,6 +150,10 @@ export class ColumnGuesser {
     readonly names: Names,
   ) {
     const headed = this.looks.map(({ at }) => headingUse(headings[at] ?? ''))
+    // `Component | Ingredient`: what repeats in front of the names is what they are parts of
+    const [part, name] = looks.filter(({ at }) => headed[at] === 'ingredient')
+    const isPart = part && name && !headed.includes('stage') && part.different * 2 <= part.filled
+    if (isPart && name.different > part.different) headed[part.at] = 'stage'
     const ofStages = stageColumnsIn(headings, this.looks)
     for (const one of looks) this.#headed(one, headed[one.at], ofStages)
     this.#named(headed)

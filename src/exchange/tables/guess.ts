@@ -1,7 +1,16 @@
 import type { Larder } from '../../dough/document/larder.js'
 import { larderWith } from '../../dough/larder/usual-larder.js'
 import { numberIn, readCell } from '../values/amount-cells.js'
-import { folded, headingName, isRemark, isStageName, labelOf, titleName } from '../values/labels.js'
+import {
+  folded,
+  headingName,
+  isOfTotals,
+  isRemark,
+  isStageName,
+  isTotalWord,
+  labelOf,
+  titleName,
+} from '../values/labels.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
@@ -156,11 +165,14 @@ const isLine = ({ cells, broken }: ForeignRow, names: Names): boolean => {
   return !broken && is === 'other' && !isDay && names.isIngredient(name) && others.some(isAmount)
 }
 
-/** Names of different stages, and nothing else. */
+/** Names of different stages, perhaps with what they come to, and nothing else. */
 function isOfStages({ cells }: ForeignRow): boolean {
   const said = cells.filter(Boolean)
-  return new Set(said).size > 1 && said.every(cell => isStageName(headingName(cell).name))
+  const stages = said.filter(cell => isStageName(headingName(cell).name))
+  return new Set(stages).size > 1 && said.every(cell => stages.includes(cell) || isOfTotal(cell))
 }
+
+const isOfTotal = (cell: string): boolean => isTotalWord(cell) || isOfTotals(cell)
 
 const mostBelow = 8 // rows that are looked at
 

@@ -29,8 +29,26 @@ export function split(given: string, limits: Limits) {
     if (why) return { row, cells: cells.map(cell => cell.slice(0, 60)), broken: why }
     return { row, cells: cells.map(tidied) }
   })
-  return { rows, ...guessed, width }
+  return { rows: withoutFrame(rows), ...guessed, width }
 }
+
+const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
+/** The rows of a sheet that was copied with the letters over its columns and the numbers of its rows, without both. */
+function withoutFrame(rows: readonly ForeignRow[]): ForeignRow[] {
+  const isOfLetters = ({ cells: [corner, ...others] }: ForeignRow) =>
+    corner === '' && others.length > 1 && letters.startsWith(others.join(''))
+  const top = rows.slice(0, mostAbove).findIndex(isOfLetters)
+  const isNumbered = rows.slice(top + 1).every(({ cells }, at) => cells[0] === String(at + 1))
+  if (top < 0 || !isNumbered) return [...rows]
+  return rows.map((row, at) =>
+    at > top
+      ? { ...row, cells: row.cells.slice(1) }
+      : { ...row, cells: at === top || isSheet.test(row.cells[0] ?? '') ? [''] : row.cells },
+  )
+}
+
+const mostAbove = 5 // rows over the letters
+const isSheet = /^(?:sheet|tabelle|feuil|feuille)\s?\d{1,2}$/i
 
 /** Nothing, or only a drawn line. */
 export const isBlankRow = ({ cells, broken }: ForeignRow): boolean =>

@@ -62,7 +62,7 @@ const finalDough = wholly(
 )
 /** Besides the words that recipes have for them. */
 const earlierStage = holding(
-  `autolyse | autolysis | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape|day|jour|tag) \\d+
+  `autolyse | autolysis | detrempe | old dough | madre | vorstufe | altbrot | prefermentation | (?:stage|step|stufe|etape|day|jour|tag) \\d+
   | \\d+\\. stufe | [a-z]*(?:sauerteig|vorteig|sauer|stuck)(?: \\d+)?`,
 )
 
