@@ -6,8 +6,8 @@ const seed = 20261130
 
 describe('whatever is killed', { concurrency: true }, () => {
   for (const [what, times, session] of [
-    ['while somebody types', 30, 'typing'],
-    ['while somebody weighs at the bench', 12, 'bench'],
+    ['while somebody types', 20, 'typing'],
+    ['while somebody weighs at the bench', 10, 'bench'],
   ] as const)
     test(`${times} kills of page and browser ${what} (seed ${seed}) lose nothing that was shown as saved`, async () => {
       const said: string[] = []
