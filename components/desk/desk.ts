@@ -6,6 +6,7 @@ import { followBuilds } from '../../src/dough/edits/following-builds.js'
 import { larderWith } from '../../src/dough/larder/usual-larder.js'
 import { takeAhead } from '../../src/dough/sheet/ahead.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
+import { hasSoaker } from '../../src/dough/sheet/ranges.js'
 import { openSheet } from '../../src/dough/sheet/sheet.js'
 import { allTouched, bothTouched, type Touched, untouched } from '../../src/dough/sheet/touched.js'
 import { History, type HistoryEvent } from '../../src/storage/index.js'
@@ -25,7 +26,7 @@ export interface DeskPlace {
 /** What happened on the desk: the step, and how the open formula read before it. `said.ts` puts it in a sentence. */
 export interface DeskEvent {
   readonly event: HistoryEvent<DeskPlace>
-  readonly before: ({ readonly formula: string } & ShelfReading) | undefined
+  readonly before: ({ readonly formula: string; readonly soaked: boolean } & ShelfReading) | undefined
 }
 
 /** The workbook being worked on: its history, the open formula with its figures, the readings of the shelf. */
@@ -56,7 +57,12 @@ export class Desk {
     this.#shelf = new ShelfReadings(this.larder, onReadings)
     this.open(open)
     this.history.subscribe(event => {
-      const before = this.sheet && { formula: this.formula!.id, ...shelfReadingOf(this.sheet) }
+      const { sheet } = this
+      const before = sheet && {
+        formula: sheet.formula.id,
+        soaked: hasSoaker(sheet),
+        ...shelfReadingOf(sheet),
+      }
       this.#follow(event.workbook)
       onEvent({ event, before })
     })

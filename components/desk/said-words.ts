@@ -27,6 +27,11 @@ export const saidWords = {
   /** What was done, and the hydration that it moved. */
   withHydration: (done: string, reading: string, hydration: string): string =>
     `${done}; ${reading} ${hydration}`,
+  /** Hydrations with their signs. */
+  soakerCountedIn: (withIt: string, without: string): string =>
+    `The soaker’s water counted in: ${withIt} with it, ${without} without.`,
+  /** What was done, and a sentence on what it led to. */
+  also: (done: string, sentence: string): string => `${done}. ${sentence}`,
   /** `Salt held at 2 %; Salt gives, 22.3 grams` */
   held: (hold: string, ingredient: string, grams: string): string =>
     `${capital(hold)}; ${ingredient} gives, ${grams} grams`,

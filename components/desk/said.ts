@@ -8,14 +8,16 @@ import {
 import { holdWords } from '../../src/dough/document/words.js'
 import type { Change } from '../../src/dough/document/workbook.js'
 import type { FigureSheet } from '../../src/dough/sheet/figures.js'
-import { leadingHydration } from '../../src/dough/sheet/ranges.js'
+import { hasSoaker, leadingHydration } from '../../src/dough/sheet/ranges.js'
 import { type NumberStyle, showGrams, showPercent } from '../base/numbers.js'
 import { readingInSentence } from '../base/words.js'
 import type { Desk, DeskEvent } from './desk.js'
 import { saidWords } from './said-words.js'
 
 /** What happened on a desk, in a sentence: `Water set to 700 grams; true hydration 73.3 %`. */
-export function said({ sheet, numbers }: Desk, { event, before: reading }: DeskEvent): string {
+export function said(desk: Desk, happened: DeskEvent): string {
+  const { sheet, numbers } = desk
+  const { event, before: reading } = happened
   const { transaction, way, before } = event
   const { label, changes } = transaction
   if (way === 'undo') return withHydration(saidWords.undone(label))
@@ -24,7 +26,9 @@ export function said({ sheet, numbers }: Desk, { event, before: reading }: DeskE
   const was = before.formulas.find(f => f.id === sheet.formula.id)
   const hold = was && newlyHeld(changes, was.holds, sheet.formula)
   const own = was && (hold ? holdInWords(sheet, hold, numbers) : inWords(sheet, was, changes, numbers))
-  return withHydration(own ?? saidWords.done(label), hold)
+  const first = own ?? saidWords.done(label)
+  const soaked = soakerCountedIn(desk, happened)
+  return soaked ? saidWords.also(first, soaked) : withHydration(first, hold)
 
   function withHydration(first: string, hold?: Hold): string {
     if (!sheet || reading?.formula !== sheet.formula.id) return first
@@ -35,6 +39,21 @@ export function said({ sheet, numbers }: Desk, { event, before: reading }: DeskE
     if (!then || !now || then === now || hold?.reading === lead) return first
     return saidWords.withHydration(first, readingInSentence(lead), now)
   }
+}
+
+/**
+ * Why the hydration that leads is another at once: an edit has a soaker's water counted in it that had none. Said that once,
+ * and also shown; '' of any other edit.
+ */
+export function soakerCountedIn({ sheet, numbers }: Desk, { event, before }: DeskEvent): string {
+  if (event.way !== 'do' || !sheet || before?.formula !== sheet.formula.id) return ''
+  if (before.soaked || before.trueHydration === undefined || !hasSoaker(sheet)) return ''
+  if (leadingHydration(name => sheet.reading(name)) !== 'trueHydration') return ''
+  const [withIt, without] = (['trueHydration', 'hydrationWithoutSoakers'] as const).map(name => {
+    const value = sheet.reading(name)
+    return value === undefined ? '' : `${showPercent(value, numbers)} %`
+  })
+  return withIt && without ? saidWords.soakerCountedIn(withIt, without) : ''
 }
 
 /** The hold that an edit of nothing else has put on a reading. */

@@ -9,11 +9,18 @@ const pause = 150 // milliseconds; a burst of edits is said once
 export class Announcer {
   #timer: ReturnType<typeof setTimeout> | undefined
 
-  /** Says what happened on the desk; `instead`: a sentence that says more of it. What puts it in words is fetched when first wanted. */
-  async tell(desk: Desk, event: DeskEvent, instead = ''): Promise<void> {
-    if (instead) return this.say(instead)
-    const { said } = await import('../desk/said.js')
+  /**
+   * Says what happened on the desk; `instead`: a sentence that says more of it. What puts it in words is fetched when first
+   * wanted. Resolves to what of it is to be seen as well, or ''.
+   */
+  async tell(desk: Desk, event: DeskEvent, instead = ''): Promise<string> {
+    if (instead) {
+      this.say(instead)
+      return ''
+    }
+    const { said, soakerCountedIn } = await import('../desk/said.js')
     this.say(said(desk, event))
+    return soakerCountedIn(desk, event)
   }
 
   say(sentence: string): void {

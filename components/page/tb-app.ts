@@ -198,7 +198,9 @@ export class TbApp extends BaseElement {
     this.deleted = before.formulas.find(f => f.id === gone)?.name ?? ''
     if (transaction.changes.some(c => c.of === 'formula')) this.teaching = false
     this.version += 1
-    void this.#announcer.tell(this.desk!, changed, this.deleted && deletedSentence(this.deleted))
+    void this.#announcer
+      .tell(this.desk!, changed, this.deleted && deletedSentence(this.deleted))
+      .then(seen => seen && this.#toast.show(seen))
   }
 
   #step(way: 'undo' | 'redo'): void {

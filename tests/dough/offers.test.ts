@@ -1,10 +1,14 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
+import { larderOf } from '../../src/dough/document/larder.js'
 import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
+import { lettersApart, nearlySpelled } from '../../src/dough/larder/misspelt.js'
+import { usualLarder } from '../../src/dough/larder/usual-larder.js'
 import { offersFor } from '../../src/dough/offers/offers.js'
 import { remarksOnLine } from '../../src/dough/remarks/remarks.js'
+import { randomOf } from '../random.js'
 import { formulaOf } from './notation.js'
 
 /** What is offered for a last line of the final dough by that name, and the formula with it. */
@@ -43,4 +47,70 @@ test('of ingredients likewise, where few begin so', () => {
     'too many begin so',
   )
   assert.deepEqual(labels('Ho'), [], 'two letters say nothing')
+})
+
+const meant = (name: string) => labels(name).filter(label => label.startsWith('It is'))
+
+/** [typed, the one name that may be meant; '' for none] */
+const misspelt: readonly (readonly [typed: string, name: string])[] = [
+  ['Watter', 'Water'],
+  ['Slat', 'Salt'],
+  ['Bred flour', 'Bread flour'],
+  ['BRAED FLOUR', 'Bread flour'],
+  ['Wholmeal wheat flour', 'Wholemeal wheat flour'],
+  ['Instent yaest', 'Instant yeast'], // two letters
+  ['Farinne T65', 'Farine T65'],
+  ['farine conplete', 'Farine complète'],
+  ['beure', 'Beurre'],
+  ['farine T56', ''], // T55 and T65 are other flours
+  ['Type 551', ''],
+  ['Rice flour', ''], // two letters of a short word from rye
+  ['Malz', ''], // a word of its own
+  ['Watterr', ''], // two letters of seven
+  ['Slt', ''], // of three letters nothing
+]
+for (const [typed, name] of misspelt)
+  test(`${typed} ${name ? `is offered to be ${name}` : 'is offered no name that is near'}`, () => {
+    const { formula, offers } = offered(typed)
+    assert.deepEqual(meant(typed), name ? [`It is ${name}`] : [])
+    if (!name) return
+    const workbook = { ...emptyWorkbook, formulas: [formula] }
+    const { changes } = offers[0]!.edit(workbook)!
+    const [changed] = applyChanges(workbook, changes).workbook.formulas
+    assert.equal(finalDoughOf(formula).lines.at(-1)!.ingredient, typed, 'not before it is taken')
+    assert.equal(finalDoughOf(changed!).lines.at(-1)!.ingredient, name)
+  })
+
+test('a name as near to two ingredients is offered neither, one as near to two names of the same is', () => {
+  const own = (name: string, ...otherNames: string[]) => ({
+    ...usualLarder[0]!,
+    id: name,
+    name,
+    otherNames,
+  })
+  assert.equal(nearlySpelled('Mill grost', larderOf([own('Mill grist'), own('Mill grast')])), undefined)
+  assert.equal(nearlySpelled('Mill grost', larderOf([own('Mill grist', 'Mill grast')])), 'Mill grist')
+  // of two the nearer
+  const two = larderOf([own('Gristmehlert'), own('Gristmehlart')])
+  assert.equal(nearlySpelled('Grostmehlart', two), 'Gristmehlart')
+})
+
+/** Letters apart as the definition has it, with neither bound nor rows. */
+function apart(a: string, b: string): number {
+  if (a === '' || b === '') return a.length + b.length
+  const [s, t] = [a.slice(0, -1), b.slice(0, -1)]
+  const ways = [apart(s, b) + 1, apart(a, t) + 1, apart(s, t) + (a.at(-1) === b.at(-1) ? 0 : 1)]
+  if (a.at(-1) === b.at(-2) && a.at(-2) === b.at(-1) && a.length > 1 && b.length > 1)
+    ways.push(apart(a.slice(0, -2), b.slice(0, -2)) + 1)
+  return Math.min(...ways)
+}
+
+test('letters are counted as the definition has them, seed 41', () => {
+  const { below, pick } = randomOf(41)
+  const word = () => Array.from({ length: below(6) }, () => pick(['a', 'b', 'c'])).join('')
+  for (let i = 0; i < 300; i++) {
+    const [a, b] = [word(), word()]
+    for (const most of [1, 2])
+      assert.equal(lettersApart(a, b, most), Math.min(apart(a, b), most + 1), `${a} ${b}`)
+  }
 })

@@ -3,6 +3,7 @@ import '../../components/page/tb-app'
 import type { TbApp } from '../../components/page/tb-app'
 import type { Formula } from '../../src/dough/document/formula'
 import { equal, match, ok, waitUntil } from '../assert'
+import { formulaOf } from '../dough/notation'
 import { press, type } from '../keys'
 import { itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
@@ -121,6 +122,29 @@ describe('The page', () => {
     await press('Enter')
     await said(/^Flour weight 800 g$/)
     equal(weightField().value, '800')
+  })
+
+  it('says and shows once that a soaker’s water is counted in, when it comes to be taken', async () => {
+    await start([
+      formulaOf(
+        'Soaker:\nLinseed = 100 g\nWater = 150 g\n\nDough:\nBread flour = 1000 g\nWater = 760 g\nSalt = 20 g\nSoaker =',
+      ),
+    ])
+    const line = app.desk!.formula!.stages[1]!.lines[3]!
+    const cell = () =>
+      grid().shadowRoot!.querySelector<HTMLElement>(`[data-row="${line.id}"] [data-column="weight"]`)!
+    const toast = () => textOf(root().querySelector('.toast'))
+    cell().focus()
+    await type('250')
+    await press('Enter')
+    // 760 g of water and 150 g, on 1,000 g of flour
+    const counted = 'The soaker’s water counted in: 91.0 % with it, 76.0 % without.'
+    await said(new RegExp(`^Soaker set to 250 grams\\. ${counted.replaceAll('.', '\\.')}$`))
+    await waitUntil(() => toast() === counted, `shown is “${toast()}”`)
+    cell().focus()
+    await type('125')
+    await press('Enter')
+    await said(/^Soaker set to 125 grams; true hydration 83\.5 %$/)
   })
 
   it('says a line’s weight and the true hydration it moved', async () => {

@@ -7,6 +7,7 @@ import { defineIngredient } from '../edits/fetched/larder-edits.js'
 import { holdReading, releaseHold } from '../edits/hold-edits.js'
 import { enterAmount, enterIngredient, pathBack } from '../edits/line-edits.js'
 import { type Likeness, likenessOf } from '../larder/known-within.js'
+import { nearlySpelled } from '../larder/misspelt.js'
 import type { RemarkDiagnostic } from '../remarks/remark-words.js'
 import { type FigureSheet, isUnsaid } from '../sheet/figures.js'
 import { offerWords } from './words.js'
@@ -39,7 +40,7 @@ export function offersFor(
     case 'ingredientUnknown':
       return [
         ...taking(formulas, sheet, at, told.ingredient),
-        ...begunWith(sheet, at, told.ingredient),
+        ...meantBy(sheet, at, told.ingredient),
         ...countedAs(sheet, told.ingredient),
       ]
     case 'lineWithoutAmount':
@@ -68,19 +69,25 @@ export function offersFor(
 /** How many names may begin with what was typed for it to be one of them. */
 const fewNames = 3
 
-/** The names that a name left unfinished begins: of stages that the line could take, and of ingredients known. */
-function begunWith({ formula, larder }: FigureSheet, at: LineAt, typed: string): readonly Offer[] {
+/** The names that may be meant: those that a name left unfinished begins, and the one that it is a misspelling of. */
+function meantBy(sheet: FigureSheet, at: LineAt, typed: string): readonly Offer[] {
+  const begun = begunWith(sheet, at, typed)
+  const near = begun.length === 0 ? nearlySpelled(typed, sheet.larder) : undefined
+  return (near === undefined ? begun : [near]).map(name => ({
+    label: offerWords.means(name),
+    edit: workbook => enterIngredient(workbook, at, name),
+  }))
+}
+
+/** The names of stages that the line could take, and of ingredients known, that begin so. */
+function begunWith({ formula, larder }: FigureSheet, at: LineAt, typed: string): readonly string[] {
   const begun = nameKey(typed)
   if (begun.length < 3) return []
   const begins = ({ name }: { readonly name: string }) => nameKey(name).startsWith(begun)
   const own = formula.stages.find(({ id }) => id === at.stage)
   const stages = formula.stages.filter(one => begins(one) && own && !pathBack(formula, own, one.name))
   const meant = [...new Set([...stages, ...larder.ingredients.filter(begins)].map(({ name }) => name))]
-  if (meant.length > fewNames) return []
-  return meant.map(name => ({
-    label: offerWords.means(name),
-    edit: workbook => enterIngredient(workbook, at, name),
-  }))
+  return meant.length > fewNames ? [] : meant
 }
 
 /** A build of the workbook or the dough of another formula, to be made for this one. */
