@@ -2,7 +2,9 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { larderOf } from '../../src/dough/document/larder.js'
+import { unconfirmedNote } from '../../src/dough/document/words.js'
 import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook.js'
+import { enterAmount, enterIngredient } from '../../src/dough/edits/line-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
 import { lettersApart, nearlySpelled } from '../../src/dough/larder/misspelt.js'
 import { usualLarder } from '../../src/dough/larder/usual-larder.js'
@@ -112,5 +114,33 @@ test('letters are counted as the definition has them, seed 41', () => {
     const [a, b] = [word(), word()]
     for (const most of [1, 2])
       assert.equal(lettersApart(a, b, most), Math.min(apart(a, b), most + 1), `${a} ${b}`)
+  }
+})
+
+test('a line that was guessed is offered to be right; so it is, or with another amount or name, no longer marked', () => {
+  const bare = formulaOf('Final dough:\nBread flour = 100%\nWater = 65%\nSalt = 2%')
+  const final = finalDoughOf(bare)
+  const water = { ...final.lines[1]!, note: unconfirmedNote('cold', '630–670 g of cold water') }
+  const stage = { ...final, lines: final.lines.with(1, water) }
+  const formula = { ...bare, stages: bare.stages.with(-1, stage) }
+  assert.equal(water.note, 'cold; Not confirmed: read from “630–670 g of cold water”')
+  const sheet = openFormula(formula)
+  const remarks = remarksOnLine(sheet.workedOut, water.id)
+  assert.deepEqual(
+    remarks.map(({ code, message }) => [code, message]),
+    [['lineNotConfirmed', `Water in ${final.name} was guessed. Look whether it is right.`]],
+  )
+  assert.ok(final.lines.every(({ id }) => id === water.id || remarksOnLine(sheet.workedOut, id).length === 0))
+  const workbook = { ...emptyWorkbook, formulas: [formula] }
+  const at = { formula: formula.id, stage: final.id, line: water.id }
+  const [right] = remarks.flatMap(remark => offersFor(sheet, remark))
+  assert.equal(right!.label, 'It is right')
+  for (const edit of [
+    right!.edit(workbook)!,
+    enterAmount(workbook, at, 'percent', '66'),
+    enterIngredient(workbook, at, 'Whole milk'),
+  ]) {
+    const [changed] = applyChanges(workbook, edit.changes).workbook.formulas
+    assert.equal(finalDoughOf(changed!).lines[1]!.note, 'cold')
   }
 })

@@ -50,7 +50,7 @@ export const doubtfulTables: readonly ForeignCase[] = [
     reads: text`
       Untitled formula
       Final dough:
-        Bread flour 1000 g
+        Bread flour 1000 g (Not confirmed: read from “1,000”)
         Water 690 g
         Salt 21 g`,
     asks: ['decimal'],

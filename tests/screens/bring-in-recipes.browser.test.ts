@@ -163,16 +163,19 @@ describe('Bringing in a recipe in words', () => {
     match(textOf(lineOf('28.2 oz')), /Note: 28\.2 oz as written Also given as 28\.2 oz: 0\.0679 % less/)
   })
 
-  it('keeps the text of a guess nobody confirmed in the formula’s note, and not in that of its line', async () => {
+  it('says of a guess nobody confirmed on its line what it was read from, and of no other', async () => {
     await show()
     await opened.click('footer .main')
-    const yeast = addedLines().find(line => line.ingredient === 'Instant yeast')!
-    equal(yeast.note, '')
-    equal(yeast.source, 'a pinch of instant yeast')
-    match(
-      added()!.note,
-      /Not confirmed in Dough: Instant yeast, 0\.3 g, guessed from “a pinch of instant yeast”/,
+    const notes = addedLines().flatMap(({ ingredient, note }) => (note ? [`${ingredient}: ${note}`] : []))
+    deepEqual(
+      notes.filter(note => /Not confirmed/.test(note)),
+      [
+        'Water: 650–680 ml as written, lukewarm; Not confirmed: read from “650–680 ml lukewarm water”',
+        'Instant yeast: Not confirmed: read from “a pinch of instant yeast”',
+      ],
     )
+    equal(addedLines().find(line => line.ingredient === 'Instant yeast')!.source, 'a pinch of instant yeast')
+    ok(!/Not confirmed/.test(added()!.note))
   })
 
   it('changes an ingredient and an amount in place, leaves a line out, and gives the bread a name', async () => {

@@ -6,7 +6,7 @@ import {
   type Step,
 } from '../../../src/dough/document/formula.js'
 import { methodFollowing } from '../../../src/dough/document/step-names.js'
-import { notConfirmedNote } from '../../../src/exchange/data/not-confirmed.js'
+import { unconfirmedNote } from '../../../src/dough/document/words.js'
 import type { RecipeLine, RecipeStep } from '../../../src/exchange/index.js'
 
 /** What a baker said of a line that was read from a recipe. */
@@ -86,7 +86,7 @@ export const isOpen = (line: RecipeLine, said: RecipeSaid): boolean => {
   return needsAmount(line, said) || (line.guesses.length > 0 && !isRight && !isOut)
 }
 
-/** The formula of a recipe with what the baker said of it: its lines keep their words, its note the guesses nobody confirmed. */
+/** The formula of a recipe with what the baker said of it: its lines keep their words, and say in their notes which guesses nobody confirmed. */
 export function recipeFormula(
   formula: Formula,
   lines: readonly RecipeLine[],
@@ -96,7 +96,6 @@ export function recipeFormula(
   ofSteps: StepsSaid = new Map(),
 ): Formula {
   const byId = new Map(lines.map(line => [line.id, line]))
-  const guessed: string[] = []
   const stages = formula.stages.map((stage): Stage => {
     const { method: _asRead, ...rest } = stage
     const lines = stage.lines.flatMap((asRead): Line[] => {
@@ -104,10 +103,8 @@ export function recipeFormula(
       if (!line) return []
       const read = byId.get(line.id)
       const source = read?.source.trim()
-      const kept = { ...line, ...(source && { source }) }
-      if (read && isOpen(read, said))
-        guessed.push(notConfirmedNote({ ...kept, stage: stage.name, source: read.source }))
-      return [kept]
+      const note = read && isOpen(read, said) ? unconfirmedNote(line.note, read.source) : line.note
+      return [{ ...line, note, ...(source && { source }) }]
     })
     const method = methodAsSaid(stage, steps, ofSteps, lines)
     return { ...rest, lines, ...(method.length && { method }) }
@@ -119,7 +116,6 @@ export function recipeFormula(
   return {
     ...formula,
     name: name.trim() || formula.name,
-    note: [formula.note, ...guessed].filter(part => part !== '').join('\n'),
     stages: kept,
     meanings: formula.meanings.filter(({ ingredient }) => names.has(nameKey(ingredient))),
   }

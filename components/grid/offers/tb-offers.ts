@@ -13,7 +13,7 @@ export const offersOf = ({ sheet, formulas }: Pick<GridElement, 'sheet' | 'formu
     return offers.length ? [{ problem, offers }] : []
   })
 
-const saidByItsRow: readonly string[] = ['ingredientUnknown', 'lineWithoutAmount']
+const saidByItsRow: readonly string[] = ['ingredientUnknown', 'lineWithoutAmount', 'lineNotConfirmed']
 
 /** Beneath a line: what it means and what may be meant instead, each to be taken with one press. In the grid's own tree. */
 export class TbOffers extends LitElement {

@@ -1,6 +1,6 @@
 import { hasBatch, type Line, type Stage } from '../../../src/dough/document/formula.js'
 import { sameData } from '../../../src/dough/document/same-data.js'
-import { holdWords, per100 } from '../../../src/dough/document/words.js'
+import { holdWords, isUnconfirmed, per100 } from '../../../src/dough/document/words.js'
 import {
   type FigureSheet,
   isUnsaid,
@@ -155,6 +155,7 @@ function lineRow({ line, figures, weighed, old }: LineRead, of: Of): LineRow {
     (is === 'stage' && none) ||
     (isBase && of.isMixed) ||
     isStale ||
+    isUnconfirmed(line.note) ||
     (figures.gives !== undefined && figures.weight === undefined)
   if (
     old &&

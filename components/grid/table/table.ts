@@ -94,7 +94,7 @@ export interface LineRow {
   readonly wholeDough: Shown
   readonly batch: WeighedShown | undefined // while there is a batch
   readonly gives: string // `true hydration held at 75 %`; '' when it does not
-  readonly isOpen: boolean // something may be done at once about it: unknown, without an amount, in another unit
+  readonly isOpen: boolean // something may be done at once about it: unknown, without an amount, in another unit, guessed
   readonly isFinal: boolean // a line of the final dough
   readonly flourless: boolean // its stage has no flour, so that a line is the base
   readonly problem: string | undefined // a sentence, where it arose here

@@ -11,6 +11,7 @@ import {
   sameName,
 } from '../document/formula.js'
 import type { AmountColumn } from '../document/reading-names.js'
+import { confirmedNote } from '../document/words.js'
 import type { Change, Transaction, Workbook } from '../document/workbook.js'
 import {
   formulaIn,
@@ -35,7 +36,7 @@ export const newLine = (fields: Partial<Omit<Line, 'id'>> = {}): Line => ({
   ...fields,
 })
 
-/** Types an amount: a bare number is a percentage or grams by its column. What is not understood is kept as typed. */
+/** Types an amount, which confirms the line: a bare number is a percentage or grams by its column. What is not understood is kept as typed. */
 export function enterAmount(
   workbook: Workbook,
   at: LineAt,
@@ -55,7 +56,7 @@ export function enterAmount(
   )
   return {
     label: labels.amount(named(line), amount, release?.words),
-    changes: [putLine(at, { ...line, amount }), ...(release?.changes ?? [])],
+    changes: [putLine(at, { ...line, amount, note: confirmedNote(line.note) }), ...(release?.changes ?? [])],
   }
 }
 
@@ -73,7 +74,7 @@ function enterWholeDough(workbook: Workbook, at: LineAt, typed: string, decimal:
 }
 
 /**
- * Names what a line is of: a larder ingredient or a stage of the formula. Throws Refusal, spelling the
+ * Names what a line is of, which confirms it: a larder ingredient or a stage of the formula. Throws Refusal, spelling the
  * path, when the stage would be made of itself.
  */
 export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: string): Transaction {
@@ -84,7 +85,7 @@ export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: stri
   if (path) refuse({ code: 'stageOfItself', path })
   const stage = stageIn(workbook, at)
   const alone = stage.lines.filter(l => sameName(l.ingredient, line.ingredient)).length === 1
-  const changes: Change[] = [putLine(at, { ...line, ingredient: name })]
+  const changes: Change[] = [putLine(at, { ...line, ingredient: name, note: confirmedNote(line.note) })]
   if (alone && line.ingredient && name) changes.push(...namesFollow(formula, stage, line, name))
   return withSteps(workbook, at.formula, {
     label: line.ingredient ? labels.ingredient(line.ingredient, name) : labels.add(name),
@@ -134,6 +135,15 @@ export function pathBack(formula: Formula, stage: Stage, name: string): string[]
     }
   }
   return undefined
+}
+
+/** Says that a line that was guessed is right. */
+export function confirmLine(workbook: Workbook, at: LineAt): Transaction {
+  const line = lineIn(workbook, at)
+  return {
+    label: labels.confirm(named(line)),
+    changes: [putLine(at, { ...line, note: confirmedNote(line.note) })],
+  }
 }
 
 export function enterNote(workbook: Workbook, at: LineAt, note: string): Transaction {

@@ -44,6 +44,7 @@ export const labels = {
   rename: (name: string, to: string) => `Rename ${name} to ${to}`,
   renameWorkbook: 'Rename the workbook',
   note: (of: string) => `Note on ${of}`,
+  confirm: (of: string) => `Confirm ${of}`,
   flourWeight: (weight: number) => `Flour weight ${weight} g`,
   add: (name: string) => `Add ${name}`,
   addLine: (name: string) => `Add ${name || 'a line'}`,

@@ -5,7 +5,7 @@ import { takeable, takeBuild } from '../edits/builds/build-edits.js'
 import type { LineAt } from '../edits/edit-places.js'
 import { defineIngredient } from '../edits/fetched/larder-edits.js'
 import { holdReading, releaseHold } from '../edits/hold-edits.js'
-import { enterAmount, enterIngredient, pathBack } from '../edits/line-edits.js'
+import { confirmLine, enterAmount, enterIngredient, pathBack } from '../edits/line-edits.js'
 import { type Likeness, likenessOf } from '../larder/known-within.js'
 import { nearlySpelled } from '../larder/misspelt.js'
 import type { RemarkDiagnostic } from '../remarks/remark-words.js'
@@ -43,6 +43,8 @@ export function offersFor(
         ...meantBy(sheet, at, told.ingredient),
         ...countedAs(sheet, told.ingredient),
       ]
+    case 'lineNotConfirmed':
+      return [{ label: offerWords.right, edit: workbook => confirmLine(workbook, at) }]
     case 'lineWithoutAmount':
     case 'stageLeftOver':
       return takingAll(sheet, told.stage, told.code === 'lineWithoutAmount' ? told.line : undefined)

@@ -17,6 +17,7 @@ export type RemarkDiagnostic =
   // Of lines.
   | ({ readonly code: 'lineWithoutFigure'; readonly why: Worded } & NamedLine)
   | ({ readonly code: 'lineWithoutAmount' } & NamedLine)
+  | ({ readonly code: 'lineNotConfirmed' } & NamedLine)
   | { readonly code: 'lineWithoutIngredient'; readonly stage: string }
   | { readonly code: 'ingredientUnknown'; readonly ingredient: string }
   | {
@@ -77,6 +78,7 @@ const here = ({ line, stage }: NamedLine): string => `${line || 'A line'} in ${s
 export const remarkSentences: Sentences<RemarkDiagnostic> = {
   lineWithoutFigure: ({ why, ...line }) => `${here(line)}: ${why.message}`,
   lineWithoutAmount: line => `${here(line)} has no amount yet.`,
+  lineNotConfirmed: line => `${here(line)} was guessed. Look whether it is right.`,
   lineWithoutIngredient: ({ stage }) => `A line of ${stage} has an amount but no ingredient.`,
   ingredientUnknown: ({ ingredient }) =>
     `${ingredient} is not in the larder: only its weight is counted. Say what it counts as.`,

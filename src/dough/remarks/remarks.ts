@@ -3,6 +3,7 @@ import type { Worded } from '../../engine/index.js'
 import { makesUpTheRest } from '../cells/hold-cells.js'
 import { hasBatch, isInProportion, nameKey, type Place, type Problem } from '../document/formula.js'
 import type { ReadingName } from '../document/reading-names.js'
+import { isUnconfirmed } from '../document/words.js'
 import { cellOf } from '../outline/names.js'
 import { bringsOf, type LinePlan, type Outline, type StagePlan } from '../outline/outline.js'
 import { explain } from '../sheet/explain.js'
@@ -117,6 +118,7 @@ function onLine(seen: WorkedOut, plan: LinePlan, say: Say): void {
   const why = arose && seen.explain(value)
   if (why) say('error', remark({ code: 'lineWithoutFigure', why, ...here }))
   if (line.ingredient && !amount && !plan.gives) say('remark', remark({ code: 'lineWithoutAmount', ...here }))
+  if (isUnconfirmed(line.note)) say('remark', remark({ code: 'lineNotConfirmed', ...here }))
   if (!line.ingredient && amount)
     say('warning', remark({ code: 'lineWithoutIngredient', stage: stage.stage.name }))
   if (line.ingredient && !source && !countsAs)

@@ -2,7 +2,6 @@ import { type StepPlan, stepsOf } from '../../day/method/stage-steps.js'
 import type { Formula } from '../../dough/document/formula.js'
 import type { FigureSheet } from '../../dough/sheet/figures.js'
 import { listed } from '../../engine/index.js'
-import { isNotConfirmedNote } from '../data/not-confirmed.js'
 import { gramsSaid, type Printed, type PrintedLine, type PrintedStage, printedOf } from '../text/printed.js'
 import { markupStep, tidyText } from './markup-steps.js'
 import { methodTimes, stepDuration } from './method-times.js'
@@ -109,7 +108,7 @@ const linesIn = (note: string): string[] =>
   note
     .split(/\r\n?|\n|\u2028|\u2029/)
     .map(line => tidyText(line).replace(/^(?:[-*•]|\d+[.)])\s+/, ''))
-    .filter(line => line !== '' && !isYield.test(line) && !isNotConfirmedNote(line))
+    .filter(line => line !== '' && !isYield.test(line))
 
 /** The steps of a note: its lines, or the sentences of its only one. */
 function stepsIn(note: string): Step[] {

@@ -1,5 +1,5 @@
 import { type Formula, type Line, newId, usualFlourWeight } from '../../dough/document/formula.js'
-import { tidy } from '../../dough/document/words.js'
+import { tidy, unconfirmedNote } from '../../dough/document/words.js'
 import { unnamed } from '../csv/columns.js'
 import type { Quantity } from '../values/amount-cells.js'
 import { distinct } from '../values/distinct.js'
@@ -10,6 +10,7 @@ import { checkTotals, choose } from './check.js'
 import type { DraftFormula, DraftLine, DraftStage, Told } from './draft.js'
 import type { Names } from './row-features.js'
 import type { RowRead } from './types.js'
+import type { Reason } from './words.js'
 
 /** Names the stages that the table leaves without a name, and has the final dough come last. */
 function orderStages(formula: DraftFormula, told: Told): DraftStage {
@@ -101,11 +102,27 @@ function asPercentages({ stages }: DraftFormula, told: Told): void {
   }
 }
 
+/** What a row gives that was read as the likeliest of what it may mean; by its row. */
+function doubtsIn({ problems }: Told): ReadonlyMap<number, string> {
+  const doubts = new Map<number, string>()
+  for (const problem of problems) {
+    const told = problem as typeof problem & Reason
+    const { row } = problem.where
+    if (row === undefined) continue
+    if (told.code === 'doubtfulSign' || told.code === 'wholeAndPart') doubts.set(row, told.typed)
+    else if (told.code === 'takenAs') doubts.set(row, told.like)
+    else if (told.code === 'readAsCounted') doubts.set(row, String(told.pieces))
+    else if (told.code === 'twoWeights') doubts.set(row, `${told.first}, ${told.other}`)
+  }
+  return doubts
+}
+
 /** A formula of the table as Tarebook keeps it, with its totals and what its lines were read as; tells of what was decided and of totals that differ. */
 export function finish(draft: DraftFormula, names: Names, told: Told) {
   const final = orderStages(draft, told)
   takeStages(draft, told)
   asPercentages(draft, told)
+  const doubts = doubtsIn(told)
   const { percentIn, flourWeight = usualFlourWeight, tell } = choose(draft, final, told)
   const reads: RowRead[] = []
   const stages = draft.stages.map(stage => ({
@@ -115,7 +132,8 @@ export function finish(draft: DraftFormula, names: Names, told: Told) {
       const amount = (stage === percentIn ? (percent ?? weight) : (weight ?? percent))?.text ?? ''
       const of = { formula: draft.name, stage: stage.name, ingredient, amount }
       if (!isAdded) reads.push({ row, became: 'line', ...of, ...(note ? { text: note } : {}) })
-      return { id, ingredient, amount, note }
+      const doubt = isAdded ? '' : doubts.get(row)
+      return { id, ingredient, amount, note: doubt === undefined ? note : unconfirmedNote(note, doubt) }
     }),
   }))
   const totals = checkTotals(draft, final, flourWeight, names, told)
