@@ -123,7 +123,7 @@ test('a line that was guessed is offered to be right; so it is, or with another 
   const water = { ...final.lines[1]!, note: unconfirmedNote('cold', '630–670 g of cold water') }
   const stage = { ...final, lines: final.lines.with(1, water) }
   const formula = { ...bare, stages: bare.stages.with(-1, stage) }
-  assert.equal(water.note, 'cold; Not confirmed: read from “630–670 g of cold water”')
+  assert.equal(water.note, 'cold. Not confirmed: read from “630–670 g of cold water”')
   const sheet = openFormula(formula)
   const remarks = remarksOnLine(sheet.workedOut, water.id)
   assert.deepEqual(

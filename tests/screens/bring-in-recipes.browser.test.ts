@@ -170,7 +170,7 @@ describe('Bringing in a recipe in words', () => {
     deepEqual(
       notes.filter(note => /Not confirmed/.test(note)),
       [
-        'Water: 650–680 ml as written, lukewarm; Not confirmed: read from “650–680 ml lukewarm water”',
+        'Water: 650–680 ml as written, lukewarm. Not confirmed: read from “650–680 ml lukewarm water”',
         'Instant yeast: Not confirmed: read from “a pinch of instant yeast”',
       ],
     )

@@ -81,7 +81,7 @@ export function unconfirmedNote(note: string, source: string): string {
   const text = source.trim().replace(/\s+/g, ' ')
   const quoted = text.length > longest ? `${text.slice(0, longest)}…` : text
   const mark = `${unconfirmed}${quoted ? `read from “${quoted}”` : 'added, as no line took it'}`
-  return note ? `${note}; ${mark}` : mark
+  return note ? `${note.replace(/[.;]$/, '')}. ${mark}` : mark
 }
 
 /** Whether the note of a line says that nobody has confirmed it. */
@@ -89,4 +89,4 @@ export const isUnconfirmed = (note: string): boolean => note.includes(unconfirme
 
 /** The note of a line that is confirmed, with all else that it says. */
 export const confirmedNote = (note: string): string =>
-  isUnconfirmed(note) ? note.slice(0, note.indexOf(unconfirmed)).replace(/; $/, '') : note
+  isUnconfirmed(note) ? note.slice(0, note.indexOf(unconfirmed)).replace(/\. $/, '') : note
