@@ -36,6 +36,7 @@ export const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes,
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
 const mostOfKnown = 40 // of what the larder counts
+const mostOfFew = 6 // of that, among grams
 const fats = /butter|margarine|shortening|beurre/i
 export const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
 const rounding = 0.01
@@ -54,6 +55,7 @@ class Amounts {
     readonly name: string,
     readonly larder: Larder,
     readonly isFormula: boolean, // percentages stand beside its amounts
+    readonly inGrams: boolean, // the text says that bare numbers are
   ) {}
 
   /** Asked for few amounts: most have a unit, and stand alone. */
@@ -64,6 +66,7 @@ class Amounts {
   /** What a bare number is: of what is counted, that many; of flour, water and salt, and beside a per cent, grams. */
   #bareUnit(value: number): 'g' | 'each' {
     const known = this.#known
+    if (this.inGrams) return known?.each && value <= mostOfFew ? 'each' : 'g'
     if (this.isFormula) return known?.each ? 'each' : 'g'
     // nobody takes 150 eggs
     if (known) return (known.each || inPieces.has(known.kind)) && value <= mostOfKnown ? 'each' : 'g'
@@ -97,7 +100,7 @@ class Amounts {
     const reasons = figure.guesses
       .filter(({ code }) => code !== 'letter' || !this.#known)
       .map((guess): LineReason => ({ ...guess, ...given }))
-    if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
+    if (!unit && figure.unit === 'g' && !this.inGrams) reasons.unshift({ code: 'noUnit', read })
     if (isDoubtfulPart(typed, figure.unit)) reasons.push({ code: 'doubtfulPart', typed, read })
     const rank = ranks[unit ? figure.unit : 'each'] ?? 0
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
@@ -130,8 +133,14 @@ class Amounts {
  * The amount of highest rank: as Tarebook writes it, '' where it has to be asked for, or a share of an earlier stage.
  * `guesses` are to be confirmed, `said` need not be; `notes` are what the amount loses: the range, another measure.
  */
-export function settle(all: readonly Taken[], name: string, larder: Larder, isFormula = false) {
-  const amounts = new Amounts(name, larder, isFormula)
+export function settle(
+  all: readonly Taken[],
+  name: string,
+  larder: Larder,
+  isFormula = false,
+  inGrams = false,
+) {
+  const amounts = new Amounts(name, larder, isFormula, inGrams)
   const reads = all.map(taken => amounts.read(taken))
   const best = reads.toSorted((a, b) => b.rank - a.rank)[0]
   if (!best) return { amount: '', guesses: [], said: [], notes: [] }

@@ -73,6 +73,7 @@ export interface Candidate {
   readonly stage?: StageHeading // that a heading opens
   readonly parts?: readonly Part[] // the ingredients of a line
   readonly inSentence?: true
+  readonly inMethod?: true // it is a line in the method too: `Egg wash: 1 egg, 1 tbsp milk`
   readonly needs?: 'lines below' | 'a line above' | 'a neighbour' | 'a remark above' // else it is none
 }
 
@@ -85,6 +86,7 @@ export const candidate = (
 const ofDough = new Set<string>(['g', 'kg', 'tbsp', 'tsp']) // of which no tool is
 const mostTools = 30 // rows of a list of them that are looked at
 const rowsBelow = 6 // a title, where a list is to begin
+const mostAlike = 5 // ingredients of one amount
 const leastToTell = 5 // the score of what tells something so plainly that it is no line
 
 const only = (...pairs: readonly (readonly [Evidence, boolean])[]): Evidence[] =>
@@ -132,6 +134,7 @@ export class Candidates {
   #soaked: number | undefined // the last short row that speaks of something soaked
   readonly #footnotes: ReadonlySet<Row>
   readonly #stages = new Set<string>() // that headings name
+  readonly #told = new Map<string, readonly string[]>() // by an amount, what sentences say it is of
 
   /** `rows` with text; `apart` says which of them have blank rows above. */
   constructor(
@@ -165,8 +168,10 @@ export class Candidates {
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, at, plain)]
     const best = bestOf(all)
+    const isWeight = plain.some(c => c.kind === 'amount') && row.quantities.some(q => q.terms[0].unit)
     this.#isList ||=
-      !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
+      isWeight ||
+      (!best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount)))
     return all
   }
 
@@ -285,18 +290,22 @@ export class Candidates {
     if (inline && !isOrder(row, inline.from)) {
       const found = foundIn(row, larder, inline.from, inline.stage.kind === 'soaks')
       const parts = [{ found, stage: inline.stage }]
+      const inMethod = inline.stage.kind === 'other' && !this.#isStage(inline.stage.name)
       if (found.length > (inline.stage.kind === 'other' ? 0 : 1))
-        return [candidate('line', ['names its stage'], { parts })]
+        return [candidate('line', ['names its stage'], { parts, ...(inMethod && { inMethod }) })]
     }
-    if (isTold) return []
     const whole = this.#ofCounted(row)
     if (whole) return [candidate('line', ['takes an earlier stage'], { parts: [{ found: [whole] }] })]
+    if (isTold) return []
     const found = foundIn(row, larder)
     const isOne = found.length === 1
     const [reason] = only(
       ['amounts of ingredients', found.some(f => f.amount || f.share !== undefined || f.guesses.length > 0)],
       ['ingredients the larder knows', found.length > 0 && found.every(isIngredient)],
-      ['an ingredient in a list', isOne && bulleted && words.length <= 8 && when === undefined],
+      [
+        'an ingredient in a list',
+        isOne && bulleted && words.length <= 8 && when === undefined && !row.hasNoAmount,
+      ],
       ['as much as is wished', isOne && isWished(row)],
     )
     if (reason) return [candidate('line', [reason], { parts: [{ found }] })]
@@ -342,11 +351,22 @@ export class Candidates {
   #prose(row: Row, at: number, plain: readonly Candidate[]): Candidate[] {
     const { kind, reasons } = bestOf(plain)
     if (this.#isList || (kind !== 'step' && kind !== 'note')) return []
-    const told = inProse(row, this.larder)
+    const told = inProse(row, this.larder).map(part => ({
+      ...part,
+      found: part.found.filter(f => this.#isNew(f)),
+    }))
     const soaker = kitchen.soaks.has(row.words[0]?.key ?? '') ? this.#soakerBelow(at) : undefined
     const parts = soaker ? told.map(part => (part.stage ? part : { ...part, stage: soaker })) : told
     if (parts.every(({ found }) => found.length === 0)) return []
     return [candidate('line', [...reasons, 'ingredients in a sentence'], { parts, inSentence: true })]
+  }
+
+  /** Is it not what was told before, `the half ounce of salt`? */
+  #isNew({ ingredient, amount, again }: Found): boolean {
+    const names = this.#told.get(amount) ?? []
+    if (again && names.some(name => ` ${nameKey(ingredient)} `.includes(` ${name} `))) return false
+    this.#told.set(amount, [...names.slice(-mostAlike), nameKey(ingredient)])
+    return true
   }
 
   /** What is soaked before the lists is a soaker where a line of them takes it: `soaked raisins`. */

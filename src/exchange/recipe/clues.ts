@@ -132,13 +132,21 @@ function opensWithVerb({ words, tokens }: Row): boolean {
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }
 
+/** `Water: 330 g to start, then up to 20 g more`: what a name with its amount behind a colon goes on with is said of it. */
+function isLabelled({ tokens, starting }: Row): boolean {
+  const colon = tokens.slice(0, mostWordsOfName + 1).findIndex(t => t.text === ':')
+  const name = tokens.slice(0, Math.max(colon, 0))
+  const isName = name.every(t => t.kind === 'word' && !kitchen.verbs.has(t.key) && !kindOfWord(t.key))
+  return colon > 0 && isName && starting.get(colon + 1)?.terms[0].unit?.kind === 'unit'
+}
+
 /** What speaks for an instruction, or a sentence about the bread. */
 export function ofSentence(row: Row) {
   const { words, tokens, quantities, when } = row
   const timeFirst = when === 0 && !quantities.some(q => q.terms[0].unit)
   const amountFirst = quantities[0]?.from === 0
   const isText = words.length > 0 && !(amountFirst && tokens[0]!.kind === 'number')
-  const isLong = isText && words.length >= 5 && !amountFirst
+  const isLong = isText && words.length >= 5 && !amountFirst && !isLabelled(row)
   // `the rest of the levain` says nothing to do
   const isInAmount = (i: number) => quantities.some(q => i >= q.from && i < q.to)
   const hasVerb =
@@ -203,7 +211,7 @@ export const isInWords = ({ quantities, tokens }: Row): boolean =>
   tokens.every(t => t.kind !== 'number') &&
   quantities.every(
     ({ from, terms: [{ unit }] }) =>
-      unit?.kind === 'unknown' && '–—-'.includes(tokens[from - 1]?.text ?? ' '),
+      unit?.kind === 'unknown' && from > 0 && (tokens[from]!.wide || '–—-'.includes(tokens[from - 1]!.text)),
   )
 
 const mostFootnotes = 3

@@ -1,4 +1,5 @@
 import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed, larderName } from '../../dough/larder/spelled-names.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
@@ -10,6 +11,7 @@ import { type Row, textOf } from './recipe-row.js'
 import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
 const longestName = 60 // tokens beside an amount that are looked at
+const anyYeast = /yeast|levure|hefe/i
 const longestBareName = 6 // tokens of a name without an amount, among others
 
 /** The pieces between tokens at which a row is cut, or before which, each with its amounts. */
@@ -167,11 +169,17 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
     const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
     if (!line || !/\p{L}{3}/u.test(line.ingredient)) return []
     const { unit } = first.terms[0]
-    const isCount = !unit || (unit.kind === 'each' && !line.known) // `a piece of it`
+    const isBare = !unit && !(row.inGrams && line.known)
+    const isCount = isBare || (unit?.kind === 'each' && !line.known) // `a piece of it`
     if (isCount && !ingredientNamed(larder, line.ingredient)?.each) return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before
     const isStage = earlierStageWords(line.ingredient).length > 0
-    return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []
+    const isAgain = kitchen.definite.has(tokens[first.from - 1]?.key ?? '')
+    const told = isAgain ? { ...line, again: true as const } : line
+    // `a gill of yeast`: it is to be asked how much that is
+    const isStuff = unit?.kind === 'unknown' && (guessCountsAs(line.ingredient) ?? 'other') !== 'other'
+    const isAsked = line.known || isStuff || (unit?.kind === 'unknown' && anyYeast.test(line.ingredient))
+    return (first.share === undefined ? line.amount !== '' || isAsked : isStage) ? [told] : []
   })
 }
 

@@ -22,6 +22,7 @@ export interface Found {
   readonly note: string
   readonly guesses: readonly LineReason[]
   readonly said: readonly LineReason[] // what needs no confirming
+  readonly again?: true // said as of what was met: `the half ounce of salt`
   readonly source: string // exact text in the row
 }
 
@@ -315,6 +316,7 @@ export class Segment {
       ingredient,
       larder,
       quantities.some(isPercent),
+      row.inGrams,
     )
     const letters: LineReason[] = inFrench
       ? [{ code: isCup ? 'cupOrSpoon' : 'spoonOrCup', typed: typedOf(inFrench) }]

@@ -137,12 +137,12 @@ export const kitchen = sets({
   // What a name does not end with.
   nameEnds: 'de of et and du d with a x',
   // What is more of the ingredient before, and names none.
-  more: 'more extra some besides additional again encore davantage',
+  more: 'more extra some besides additional again encore davantage then up to at most least',
   // What joins an amount to the one before it.
   joins: 'and et + & with avec plus puis then',
   // Besides those of remarks, words that end what a sentence says of an ingredient.
   clauseEnds:
-    'and et then puis into onto in on dans sur to until jusqu with avec over through together using is are was were goes go while so but mais every each chaque slowly gradually gently well again ensemble bien au aux alors',
+    'and et then puis into onto in on dans sur to until jusqu with avec over through together using is are was were has have had will would should can could must matters goes go while so but mais every each chaque slowly gradually gently well again ensemble bien au aux alors',
   // `soaked in 50 ml rum`, `trempés dans 5 cl de rhum`.
   beforeStuff: 'in with into over dans avec de a',
 })
