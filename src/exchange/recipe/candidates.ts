@@ -112,6 +112,10 @@ function isIngredient({ known, ingredient }: Found): boolean {
 const isList = (row: Row | undefined): boolean =>
   row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
+/** Does a row end with a number: `Water ..... 250`? */
+const endsWithNumber = ({ quantities, tokens, words }: Row): boolean =>
+  quantities.some(q => q.from > 0 && q.to === tokens.length) && words.length <= 6
+
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
@@ -159,7 +163,11 @@ export class Candidates {
     const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
     const isMany = ({ times, terms: [{ unit }] }: Portion) =>
       times !== undefined || unit?.kind === 'each' || (!unit && row.words.length > 3)
-    const isOver = at === 0 && !isTold && !isKnown && this.rows.slice(1, rowsBelow).some(isList)
+    const isOver =
+      at === 0 &&
+      !isTold &&
+      !isKnown &&
+      this.rows.slice(1, rowsBelow).some(r => isList(r) || endsWithNumber(r))
     // `Three-stage rye, 80 %`: of so much rye
     const isPart = isOver && (this.#isOfShare(row) || isInWords(row))
     const isOfLoaves = isPart || (isOver && row.quantities.some(q => q.from > 0 && isMany(q)))

@@ -150,7 +150,8 @@ export function ofSentence(row: Row) {
   // `the rest of the levain` says nothing to do
   const isInAmount = (i: number) => quantities.some(q => i >= q.from && i < q.to)
   const hasVerb =
-    isLong && tokens.some((t, i) => t !== words[0] && kitchen.verbs.has(t.key) && !isInAmount(i))
+    isLong &&
+    tokens.some((t, i) => t !== words[0] && row.depths[i] === 0 && kitchen.verbs.has(t.key) && !isInAmount(i))
   return [
     ['a time first', timeFirst],
     ['a verb first', words.length > 0 && opensWithVerb(row)],

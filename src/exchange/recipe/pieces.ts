@@ -54,7 +54,7 @@ function isBeside({ starting, tokens }: Row, from: number, at: number): boolean 
 const chunksOf = (row: Row, from: number): Piece[] =>
   cut(row, from, row.tokens.length, (i, isBehindAmount) => {
     const { text, key, wide, gap } = row.tokens[i]!
-    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●'.includes(text)) return true
+    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●·∙'.includes(text)) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
     if (wide && i > from && isBeside(row, from, i)) return 'before'
@@ -103,6 +103,12 @@ function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolea
   return larderName(larder, `${kind} ${name}`) !== undefined
 }
 
+/** `the levain, 200 g flour`: is an earlier stage named and nothing else? */
+const isOfStages = (row: Row, { from, to }: Piece): boolean => {
+  const name = bare(row.tokens.slice(from, Math.min(to, from + longestBareName)))
+  return kitchen.definite.has(row.tokens[from]!.key) && earlierStageWords(joined(name)).length === name.length
+}
+
 /** The stretches of a row that speak of one ingredient each. */
 function piecesOf(row: Row, larder: Larder, start: number, isSoaked: boolean): Piece[] {
   const pieces: { from: number; to: number; quantities: Portion[]; isNamed: boolean; isMeasured: boolean }[] =
@@ -120,7 +126,8 @@ function piecesOf(row: Row, larder: Larder, start: number, isSoaked: boolean): P
     const isMeasured = amount !== undefined
     const before = pieces.at(-1)
     const isMore = before && !amount && isNameOf(row, before, chunk, larder)
-    const isWhole = before?.isNamed && (before.isMeasured || row.quantities.length === 0)
+    const isWhole =
+      before?.isNamed && (before.isMeasured || row.quantities.length === 0 || isOfStages(row, before))
     if (!before || (isWhole && !isMore && isAnother(row, chunk, amount, larder))) {
       pieces.push({ from, to, quantities: [...quantities], isNamed, isMeasured })
       continue
@@ -153,6 +160,10 @@ export function foundIn(row: Row, larder: Larder, start = 0, isSoaked = false): 
 
 const sticky = new Set(["'", '’', '-', '%', '/', '(', ')', '[', ']', '°'])
 
+/** `a 2 lb tin`: what it is put into, and nothing that goes in. */
+const isVessel = ({ ingredient, known }: Found): boolean =>
+  !known && kitchen.vessels.has(ingredient.slice(ingredient.lastIndexOf(' ') + 1).toLowerCase())
+
 /** The ingredients of a sentence, from a token up to another: what stands between its verbs and prepositions. */
 function inSentence(row: Row, larder: Larder, start: number, end: number): Found[] {
   const { tokens, depths } = row
@@ -167,7 +178,7 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
     const first = main ?? clause.quantities[0]
     if (!first) return []
     const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
-    if (!line || !/\p{L}{3}/u.test(line.ingredient)) return []
+    if (!line || !/\p{L}{3}/u.test(line.ingredient) || isVessel(line)) return []
     const { unit } = first.terms[0]
     const isBare = !unit && !(row.inGrams && line.known)
     const isCount = isBare || (unit?.kind === 'each' && !line.known) // `a piece of it`

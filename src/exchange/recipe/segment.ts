@@ -60,7 +60,7 @@ function isLead(row: Row, q: Portion, from: number, to: number): boolean {
   if (q.from - from > mostLead) return false
   const lead = tokens.slice(from, q.from)
   const isLabel = kitchen.noteStarts.has(lead[0]!.key) && lead.at(-1)!.text === ':'
-  return isLabel || lead.every(t => kitchen.leads.has(t.key) || "'’".includes(t.text))
+  return isLabel || lead.every(t => kitchen.leads.has(t.key) || "'’.".includes(t.text))
 }
 
 /** May this be the amount of a line, where it stands? */

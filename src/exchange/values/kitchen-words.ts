@@ -93,7 +93,7 @@ export const kitchen = sets({
   definite: 'the your our my this that these those du des le la les l votre notre ce cette',
   // Words before an amount that limit it, and parts of what is counted: they go into the note.
   leads:
-    'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp je and et jus zeste zestes ecorce of d l le la the finely grated',
+    'evtl ggf eventuell eventuellement perhaps maybe yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp je and et jus zeste zestes ecorce of d l le la the finely grated',
   // What else an ingredient without an amount may be.
   asWished:
     'taste optional facultatif facultative gout needed required kneading necessaire besoin volonte choix',
@@ -140,6 +140,9 @@ export const kitchen = sets({
   more: 'more extra some besides additional again encore davantage then up to at most least',
   // What joins an amount to the one before it.
   joins: 'and et + & with avec plus puis then',
+  // What dough lies in.
+  vessels:
+    'tin tins pan pans dish dishes mould moulds mold molds moule moules plat tray trays sheet sheets bowl bowls banneton bannetons basket baskets pot oven casserole form kastenform',
   // Besides those of remarks, words that end what a sentence says of an ingredient.
   clauseEnds:
     'and et then puis into onto in on dans sur to until jusqu with avec over through together using is are was were has have had will would should can could must matters goes go while so but mais every each chaque slowly gradually gently well again ensemble bien au aux alors',
