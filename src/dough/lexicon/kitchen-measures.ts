@@ -9,7 +9,7 @@ const unknown =
 const timesAndDegrees =
   'minute|minutes|min|mins|mn|minuten|second|seconds|sec|secs|seconde|secondes|sekunde|sekunden|hour|hours|hr|hrs|h|heure|heures|std|stunde|stunden|uhr|day|days|jour|jours|tag|tage|tagen|week|weeks|semaine|semaines|woche|wochen|month|months|mois|night|nights|nuit|nuits|nacht|degree|degrees|degre|degres|grad|deg|celsius|fahrenheit|f|degrees c|degrees f'
 const notAmounts =
-  'cm|mm|inch|inches|in|metre|metres|pouce|pouces|loaf|loaves|pain|pains|baguette|baguettes|bun|buns|roll|rolls|ball|balls|boule|boules|paton|patons|brot|brote|brotchen|laib|laibe|portion|portions|portionen|serving|servings|people|persons|personne|personnes|personen|convives|time|times|fois|mal|fold|folds|rabat|rabats|turn|turns|tour|tours|step|steps|etape|etapes|stage|stages|part|batch|batches|tray|trays|tins of dough|equal|kcal|kj|calories|rpm|watt|watts|x|pm|am|oclock|st|nd|rd|th|er|eme|strips of dough|more|others|autres|%hydration|ingredient|ingredients|zutaten'
+  'cm|mm|inch|inches|in|metre|metres|pouce|pouces|loaf|loaves|pain|pains|baguette|baguettes|bun|buns|roll|rolls|ball|balls|boule|boules|paton|patons|brot|brote|brotchen|laib|laibe|portion|portions|portionen|serving|servings|people|persons|personne|personnes|personen|convives|time|times|fois|mal|fold|folds|rabat|rabats|turn|turns|tour|tours|step|steps|etape|etapes|stage|stages|part|batch|batches|tray|trays|tins of dough|equal|kcal|kj|calories|rpm|watt|watts|x|pm|am|oclock|st|nd|rd|th|er|ere|e|eme|nde|strips of dough|more|others|autres|%hydration|ingredient|ingredients|zutaten'
 
 /** What shops of most countries sell yeast in: a packet of dry, a cube of fresh. */
 const packets = [

@@ -333,14 +333,23 @@ export class Candidates {
       return [candidate('line', ['takes an earlier stage'], { parts })]
     return this.#isStage(name) || isDefinite || isSeveral
       ? [candidate('line', ['takes an earlier stage'], { parts, needs: 'a line above' })]
-      : [candidate('line', ['a name beside lines'], { parts, needs: 'a neighbour' })]
+      : [
+          candidate('line', ['a name beside lines'], {
+            parts: isOne ? [{ found }] : parts,
+            needs: 'a neighbour',
+          }),
+        ]
   }
 
   /** `All of stage 1`, `all of stage 3 minus 10 g`: a stage above that has a number in its name. */
   #ofCounted(row: Row): Found | undefined {
     const { tokens, starting } = row
-    if (!kitchen.all.has(tokens[0]!.key)) return undefined
-    const start = tokens.findIndex((t, i) => i > 0 && !kitchen.beforeNames.has(t.key))
+    // `la totalité du 1er impasto`
+    const all = kitchen.definite.has(tokens[0]!.key)
+      ? tokens.findIndex((t, i) => i > 0 && t.kind === 'word')
+      : 0
+    if (!kitchen.all.has(tokens[all]?.key ?? '')) return undefined
+    const start = tokens.findIndex((t, i) => i > all && !kitchen.beforeNames.has(t.key))
     const but = tokens.findIndex(t => kitchen.but.has(t.key))
     const name = start < 0 ? '' : textOf(row, start, but < 0 ? tokens.length : but)
     if (!/\d/.test(name) || !this.#isStage(name)) return undefined

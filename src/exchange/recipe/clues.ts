@@ -1,4 +1,5 @@
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
+import { kitchenUnits } from '../../dough/lexicon/kitchen-measures.js'
 import { isApostrophe } from '../../dough/lexicon/text-tokens.js'
 import { kitchen, uses } from '../values/kitchen-words.js'
 import { bare, isState, joined, noteStart, purposeIn } from '../values/line-names.js'
@@ -32,6 +33,9 @@ export function isFact(row: Row): boolean {
   const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
   const isOne = quantities.length === 1 && words.length < 9 && when === undefined
   if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
+  // `Balls at 280 g`
+  const isOfPieces = kitchenUnits.get(words[0]?.key ?? '')?.kind === 'not an amount' && words[0] === tokens[0]
+  if (isOfEach && isOne && isOfPieces) return true
   if (isSizeOfBatch(row) || ofMembers.test(row.text.slice(0, 200)) || isOfBread(row) || isOfFacts(row))
     return true
   const after = opensWith(row, kitchen.factStarts)

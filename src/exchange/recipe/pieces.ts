@@ -11,6 +11,7 @@ import { type Row, textOf } from './recipe-row.js'
 import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
 const longestName = 60 // tokens beside an amount that are looked at
+const plainStuff = /(?:^| )(?:oil|huile|öl|seeds?|graines|nuts?)$/i
 const anyYeast = /yeast|levure|hefe/i
 const longestBareName = 6 // tokens of a name without an amount, among others
 
@@ -109,6 +110,19 @@ const isOfStages = (row: Row, { from, to }: Piece): boolean => {
   return kitchen.definite.has(row.tokens[from]!.key) && earlierStageWords(joined(name)).length === name.length
 }
 
+/** `rosemary, salt, 3 tbsp oil`: are both ingredients, of which the first has no amount? In what is called a list all are. */
+function isListed(row: Row, before: Piece, chunk: Piece, larder: Larder, isList: boolean): boolean {
+  const amount = chunk.quantities.find(q => row.depths[q.from] === 0)
+  if (amount && bare(row.tokens.slice(chunk.from, amount.from)).length > 0) return false
+  const isKnown = (piece: Piece, of: Portion | undefined) => {
+    const { known, ingredient } = nameOf(namedBeside(row, piece, of), larder)
+    return known || (guessCountsAs(ingredient) ?? 'other') !== 'other' || plainStuff.test(ingredient)
+  }
+  return (
+    (isList || isKnown(before, undefined)) && isKnown(chunk, amount) && !isNameOf(row, before, chunk, larder)
+  )
+}
+
 /** The stretches of a row that speak of one ingredient each. */
 function piecesOf(row: Row, larder: Larder, start: number, isSoaked: boolean): Piece[] {
   const pieces: { from: number; to: number; quantities: Portion[]; isNamed: boolean; isMeasured: boolean }[] =
@@ -127,7 +141,11 @@ function piecesOf(row: Row, larder: Larder, start: number, isSoaked: boolean): P
     const before = pieces.at(-1)
     const isMore = before && !amount && isNameOf(row, before, chunk, larder)
     const isWhole =
-      before?.isNamed && (before.isMeasured || row.quantities.length === 0 || isOfStages(row, before))
+      before?.isNamed &&
+      (before.isMeasured ||
+        row.quantities.length === 0 ||
+        isOfStages(row, before) ||
+        isListed(row, before, chunk, larder, start > 0))
     if (!before || (isWhole && !isMore && isAnother(row, chunk, amount, larder))) {
       pieces.push({ from, to, quantities: [...quantities], isNamed, isMeasured })
       continue

@@ -160,6 +160,11 @@ export class Segment {
         i = this.#bracket(i)
         continue
       }
+      const sum = this.#sumAt(i)
+      if (sum) {
+        i = sum
+        continue
+      }
       const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : i
       const other = this.row.starting.get(next)
       if (!isMeasure(other) || other.to > to) break
@@ -170,6 +175,17 @@ export class Segment {
       i = other.to
     }
     return i
+  }
+
+  /** `¼ cup (60 ml) + 1 tsp oil`: what is added to the amount before a bracket. The token after. */
+  #sumAt(at: number): number | undefined {
+    const [first, ...others] = this.#taken
+    const more = this.row.starting.get(at + 1)
+    const isSum = this.#tokens[at]!.text === '+' && this.#tokens[at - 1]?.text === ')'
+    if (!isSum || !first || first.upTo || !isMeasure(more) || more.share !== undefined) return undefined
+    if (this.#tokens[more.to]?.kind !== 'word' && this.#tokens[more.to]?.text !== '.') return undefined
+    this.#taken.splice(0, 1 + others.length, { ...first, terms: [...first.terms, ...more.terms] }, ...others)
+    return more.to
   }
 
   /** The name that starts at a token, then remarks and further amounts. */

@@ -111,7 +111,7 @@ export const kitchen = sets({
   soaked: 'trempes trempees trempe trempee',
   // `all but 30 g`: what is left of it.
   but: 'but except minus less sauf moins',
-  all: 'all tout toute tous toutes',
+  all: 'all tout toute tous toutes totalite integralite',
   // What a line calls a stage that stands before it.
   above: 'above ci-dessus dessus oben earlier precede',
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.
