@@ -136,6 +136,55 @@ const cases: readonly Case[] = [
     'Ingredient\tQty\tUnit\nBread flour\t500\tg\nEgg\t2\tlarge\nLemon\t3\tea\nSalt\t10\tg',
     'Final dough: Bread flour 500 g, Egg 2 each, Lemon 3 each, Salt 10 g',
   ],
+  [
+    'dots in the middle of a row part its ingredients, and what is said in brackets gives no order',
+    'Levain\nBread flour 50 g · Water 50 g · Rye starter 10 g\n\nDough\nBread flour 450 g · Water 300 g · Salt 10 g · Levain 100 g (keep 10 g for the jar)',
+    'Levain: Bread flour 50 g, Water 50 g, Rye starter 10 g',
+    'Dough: Bread flour 450 g, Water 300 g, Salt 10 g, Levain 100 g',
+  ],
+  [
+    'a stage named with its article stands by itself before amounts',
+    'Mill rye\n\nsour: 80 g rye flour, 80 g water\ndough: the sour, 300 g bread flour, 200 g water, 8 g salt, tsp caraway',
+    'Sour: Rye flour 80 g, Water 80 g',
+    'Dough: Sour 160 g, Bread flour 300 g, Water 200 g, Salt 8 g, Caraway 1 tsp',
+  ],
+  [
+    'a tin is no ingredient',
+    'Take a pound of bread flour and two teaspoons of salt. Mix with ten ounces of water, rest, and bake in a 2 lb tin.',
+    'Final dough: Bread flour 1 lb, Salt 2 tsp, Water 10 oz',
+  ],
+  ...['Balls at 280 g', 'Rolls @ 90 g'].map(
+    (row): Case => [`“${row}” is no line`, `Mill rounds\n\n${list}\n${row}`, `Final dough: ${dough}`],
+  ),
+  [
+    'stages may be counted in French',
+    'Pain de fête\n\n1er impasto (soir)\n200 g de farine\n100 g de beurre\n\n2e impasto (matin)\nla totalité du 1er impasto\n150 g de sucre\n5 g de sel',
+    '1er impasto: farine 200 g, Beurre 100 g',
+    '2e impasto: 1er impasto 300 g, Sucre 150 g, Sel 5 g',
+  ],
+  [
+    'what is for the top stands in a list of its own',
+    `Mill flat bread\n\nDough\n${list}\n\nTo top: flaky salt, 3 tbsp olive oil, 100 g walnuts`,
+    'To top: Salt , Olive oil 3 tbsp, Walnuts 100 g',
+    `Dough: ${dough}`,
+  ],
+  [
+    'a single ingredient behind the name of what it is for',
+    'Mill rolls\nDETREMPE: bread flour 1000 g, milk 500 g, salt 20 g\nTOURAGE: butter 500 g',
+    'Tourage: Butter 500 g',
+    'Detrempe: Bread flour 1000 g, Milk 500 g, Salt 20 g',
+  ],
+  [
+    'what may be left out says so before its amount',
+    'Mühlenbrot\n\n500 g bread flour\n340 g water\n10 g salt\nevtl. 5 g honey',
+    `Final dough: ${dough}, Honey 5 g`,
+  ],
+  [
+    'a table may lie across, a stage in each row',
+    'Mill rye\n\n\tRye flour\tWater\tMore\nFreshening\t20 g\t30 g\t10 g rye starter\nDough\t400 g\t260 g\tall of freshening; 9 g salt',
+    'Freshening: Rye flour 20 g, Water 30 g, Rye starter 10 g',
+    'Dough: Rye flour 400 g, Water 260 g, Freshening 60 g, Salt 9 g',
+  ],
 ]
 
 for (const [what, recipe, ...stages] of cases)
@@ -148,3 +197,19 @@ for (const [what, recipe, ...stages] of cases)
       stages.map(said => said.toLowerCase()),
     )
   })
+
+test('of a table that lies across each row may be a bread', () => {
+  const { formulas } = arrive(
+    'Bread,Bread flour,Water,Salt,Honey\nMill loaf,1000,700,20,0\nSweet mill loaf,500,300,9,40',
+  )
+  assert.deepEqual(
+    formulas.map(({ name, stages }) => [
+      name,
+      ...stages.flatMap(({ lines }) => lines.map(({ ingredient, amount }) => `${ingredient} ${amount}`)),
+    ]),
+    [
+      ['Mill loaf', 'Bread flour 1000 g', 'Water 700 g', 'Salt 20 g', 'Honey 0 g'],
+      ['Sweet mill loaf', 'Bread flour 500 g', 'Water 300 g', 'Salt 9 g', 'Honey 40 g'],
+    ],
+  )
+})

@@ -352,7 +352,9 @@ export class Candidates {
     const start = tokens.findIndex((t, i) => i > all && !kitchen.beforeNames.has(t.key))
     const but = tokens.findIndex(t => kitchen.but.has(t.key))
     const name = start < 0 ? '' : textOf(row, start, but < 0 ? tokens.length : but)
-    if (!/\d/.test(name) || !this.#isStage(name)) return undefined
+    // `all of freshening`
+    const isNamed = /\d/.test(name) || tokens[all + 1]?.key === 'of'
+    if (!isNamed || !this.#isStage(name)) return undefined
     const kept = but < 0 ? undefined : starting.get(but + 1)
     const less = kept ? { less: textOf(row, kept.from, kept.to) } : {}
     const note = but < 0 ? '' : textOf(row, but, tokens.length)
