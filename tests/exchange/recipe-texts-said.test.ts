@@ -180,6 +180,44 @@ const cases: readonly Case[] = [
     `Final dough: ${dough}, Honey 5 g`,
   ],
   [
+    'a dough for bread has its ingredients behind its name',
+    'Gâteau du moulin\nPâte à pain : 300 g de farine, 180 g d’eau, 6 g de sel\nBeurre 100 g',
+    'Pâte à pain: farine 300 g, Eau 180 g, Sel 6 g, Beurre 100 g',
+  ],
+  [
+    'what is written short, pinches behind names, tips of yeast, and a state behind a yeast',
+    'Mill rolls\n\n3 cups bread flour\n2 lg. eggs\nsugar pinch\n1 tbsp active dry yeast dissolved\nune pointe de levure',
+    'Final dough: Bread flour 3 cup, Large egg 2 each, Sugar 0.3 g, Active dry yeast 1 tbsp, levure ',
+  ],
+  [
+    'what is for use without an amount ends a list',
+    `${list.replaceAll('\n', ', ')}, semolina for dusting`,
+    `Final dough: ${dough}, Semolina `,
+  ],
+  [
+    'what goes on a bread may have no amounts',
+    `Mill rounds\n\nDough\n${list}\n\nTopping: sesame seeds, poppy seeds`,
+    'Topping: Sesame seeds , Poppy seeds ',
+    `Dough: ${dough}`,
+  ],
+  [
+    'a number between two columns that gaps hold apart is of the nearer',
+    'Mill    white      kg\nBread flour      25\nWater          17.5\nSalt            0.5',
+    'Final dough: Bread flour 25 kg, Water 17.5 kg, Salt 0.5 kg',
+  ],
+  ...['\tkg', 'Mill white (kg)', 'Mill white\tkg', 'all weights in kg'].map(
+    (said): Case => [
+      `“${said}” over numbers is their unit`,
+      `${said}\nBread flour\t25\nWater\t17.5\nSalt\t0.5`,
+      'Final dough: Bread flour 25 kg, Water 17.5 kg, Salt 0.5 kg',
+    ],
+  ),
+  [
+    'ounces may be said of all numbers of a list',
+    'Mill white\n\nIngredients (oz)\nBread flour 25\nWater 17.5\nSalt 0.5',
+    'Final dough: Bread flour 25 oz, Water 17.5 oz, Salt 0.5 oz',
+  ],
+  [
     'a table may lie across, a stage in each row',
     'Mill rye\n\n\tRye flour\tWater\tMore\nFreshening\t20 g\t30 g\t10 g rye starter\nDough\t400 g\t260 g\tall of freshening; 9 g salt',
     'Freshening: Rye flour 20 g, Water 30 g, Rye starter 10 g',

@@ -216,7 +216,8 @@ function loneMeasureAt(
   reading: Reading,
 ): TermRead | undefined {
   const word = tokens[at]
-  if (word?.kind !== 'word' || !mayOpen(tokens[from - 1])) return undefined
+  const mayBe = mayOpen(tokens[from - 1])
+  if (word?.kind !== 'word' || !(mayBe || tokens[at + 1] === undefined)) return undefined
   const found = unitAt(tokens, at, reading)
   const unit: UnitWord | undefined = found?.unit
   const isPinch = unit?.kind === 'unit' && unit.guess === 'estimate'
@@ -227,8 +228,8 @@ function loneMeasureAt(
   const ofIt =
     after?.key === 'of' || after?.key === 'de' || (after?.key === 'd' && isApostrophe(tokens[found.to + 1]))
   const isName = after?.kind === 'word' && (isPinch || isSpoon || loneMeasures.has(word.key))
-  const isAlone = isPinch && after === undefined && from === 0
-  return ofIt || isName || isAlone
+  const isAlone = isPinch && after === undefined // `sugar pinch`
+  return (mayBe && (ofIt || isName)) || isAlone
     ? { term: { number: { value: 1, text: '1', to: at }, unit }, to: found.to }
     : undefined
 }

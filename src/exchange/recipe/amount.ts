@@ -8,6 +8,7 @@ import type { Portion } from '../../dough/lexicon/portions.js'
 import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
 import { amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { isDoubtfulPart } from '../values/printed-tokens.js'
+import type { SaidUnit } from '../values/written-weights.js'
 import type { LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */
@@ -55,7 +56,7 @@ class Amounts {
     readonly name: string,
     readonly larder: Larder,
     readonly isFormula: boolean, // percentages stand beside its amounts
-    readonly inGrams: boolean, // the text says that bare numbers are
+    readonly said: SaidUnit | undefined, // the unit that the text says its bare numbers have
   ) {}
 
   /** Asked for few amounts: most have a unit, and stand alone. */
@@ -64,9 +65,9 @@ class Amounts {
   }
 
   /** What a bare number is: of what is counted, that many; of flour, water and salt, and beside a per cent, grams. */
-  #bareUnit(value: number): 'g' | 'each' {
+  #bareUnit(value: number): SaidUnit | 'each' {
     const known = this.#known
-    if (this.inGrams) return known?.each && value <= mostOfFew ? 'each' : 'g'
+    if (this.said) return known?.each && value <= mostOfFew ? 'each' : this.said
     if (this.isFormula) return known?.each ? 'each' : 'g'
     // nobody takes 150 eggs
     if (known) return (known.each || inPieces.has(known.kind)) && value <= mostOfKnown ? 'each' : 'g'
@@ -100,7 +101,7 @@ class Amounts {
     const reasons = figure.guesses
       .filter(({ code }) => code !== 'letter' || !this.#known)
       .map((guess): LineReason => ({ ...guess, ...given }))
-    if (!unit && figure.unit === 'g' && !this.inGrams) reasons.unshift({ code: 'noUnit', read })
+    if (!unit && figure.unit === 'g' && !this.said) reasons.unshift({ code: 'noUnit', read })
     if (isDoubtfulPart(typed, figure.unit)) reasons.push({ code: 'doubtfulPart', typed, read })
     const rank = ranks[unit ? figure.unit : 'each'] ?? 0
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
@@ -138,9 +139,9 @@ export function settle(
   name: string,
   larder: Larder,
   isFormula = false,
-  inGrams = false,
+  bareUnit?: SaidUnit,
 ) {
-  const amounts = new Amounts(name, larder, isFormula, inGrams)
+  const amounts = new Amounts(name, larder, isFormula, bareUnit)
   const reads = all.map(taken => amounts.read(taken))
   const best = reads.toSorted((a, b) => b.rank - a.rank)[0]
   if (!best) return { amount: '', guesses: [], said: [], notes: [] }

@@ -20,7 +20,7 @@ import {
 } from './clues.js'
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
 import { foundIn, inProse } from './pieces.js'
-import { type Row, textOf } from './recipe-row.js'
+import { type Row, rowOf, textOf } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
 
 /** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
@@ -304,6 +304,8 @@ export class Candidates {
     }
     const whole = this.#ofCounted(row)
     if (whole) return [candidate('line', ['takes an earlier stage'], { parts: [{ found: [whole] }] })]
+    const finish = colon > 0 && quantities.length === 0 ? this.#ofFinish(row, colon) : undefined
+    if (finish) return [candidate('line', ['names its stage'], { parts: [finish] })]
     if (isTold) return []
     const found = foundIn(row, larder)
     const isOne = found.length === 1
@@ -339,6 +341,16 @@ export class Candidates {
             needs: 'a neighbour',
           }),
         ]
+  }
+
+  /** `Topping: sesame seeds, coarse salt`: what goes on a bread, without amounts. */
+  #ofFinish(row: Row, colon: number): Part | undefined {
+    const stage = headingOf(rowOf(row.text.slice(0, row.tokens[colon]!.end)))?.stage
+    if (stage?.kind !== 'other' || colon === row.tokens.length - 1 || isOrder(row, colon)) return undefined
+    const found = foundIn(row, this.larder, colon + 1)
+    return found.length > 0 && found.every(f => f.known)
+      ? { found, stage: { ...stage, remark: '' } }
+      : undefined
   }
 
   /** `All of stage 1`, `all of stage 3 minus 10 g`: a stage above that has a number in its name. */

@@ -198,7 +198,7 @@ export function inlineStage(
   const only =
     led ||
     name.length <= 2 ||
-    name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key))
+    name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key) || isBread(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
   // `Levain: 200 g` is a line, `Egg wash: 1 egg` is not
   const [amount, ...others] = row.quantities.filter(q => q.from > end && q.to <= to)

@@ -4,7 +4,7 @@ import { ingredientNamed, larderName } from '../../dough/larder/spelled-names.js
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen } from '../values/kitchen-words.js'
-import { bare, isState, joined, nameOf } from '../values/line-names.js'
+import { bare, isState, joined, nameOf, noteStart, purposeIn } from '../values/line-names.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage, stageMade } from './headings.js'
 import { type Row, textOf } from './recipe-row.js'
@@ -93,6 +93,10 @@ function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: 
   if (name.length === 0 || isState(name) || name.every(t => kitchen.more.has(t.key))) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
+  // `semolina for rolling`
+  const end = noteStart(name, 1)
+  const isForUse = end < name.length && purposeIn(name.slice(end)) !== undefined
+  if (isForUse && nameOf(name.slice(0, end), larder).known) return true
   const isName = nameOf(name, larder).known || earlierStageWords(joined(name)).length === name.length
   return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && isName
 }
@@ -198,7 +202,7 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
     const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
     if (!line || !/\p{L}{3}/u.test(line.ingredient) || isVessel(line)) return []
     const { unit } = first.terms[0]
-    const isBare = !unit && !(row.inGrams && line.known)
+    const isBare = !unit && !(row.bareUnit && line.known)
     const isCount = isBare || (unit?.kind === 'each' && !line.known) // `a piece of it`
     if (isCount && !ingredientNamed(larder, line.ingredient)?.each) return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before

@@ -15,7 +15,7 @@ import { bestWay } from './neighbours.js'
 import { withSteps } from './numbering.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
-import { saysGrams } from './said-grams.js'
+import { bareUnitIn } from './said-unit.js'
 import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, overallIn, StageDraft, stageOf, takeStages } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
@@ -83,7 +83,8 @@ function readRows(texts: readonly string[], larder: Larder, batch: number, told:
     return row && (told.has(at + 1) || row.tokens.some(t => t.kind !== 'mark')) ? [{ at, row }] : []
   })
   const batches = batchesOf(all.map(({ row }) => row))
-  const unit = saysGrams(all.map(({ row }) => row)) ? { inGrams: true as const } : {}
+  const bareUnit = bareUnitIn(all.map(({ row }) => row))
+  const unit = bareUnit ? { bareUnit } : {}
   const filled = withSteps(all).map(({ at, row, isStep }) => ({
     at,
     row: { ...rowOfBatch(row, Math.min(batch, batches - 1), batches), ...unit },

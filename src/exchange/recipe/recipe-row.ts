@@ -4,6 +4,7 @@ import { isOneSystem, sizeOf, sortOf } from '../../dough/lexicon/terms.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { printedTokens } from '../values/printed-tokens.js'
 import { namesEarlierStage } from '../values/stage-kinds.js'
+import type { SaidUnit } from '../values/written-weights.js'
 
 /** A row of recipe text, taken apart once. */
 export interface Row {
@@ -20,7 +21,7 @@ export interface Row {
   readonly colon: boolean // at its end
   readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
   readonly when: number | undefined // the token where the first time or temperature starts
-  readonly inGrams?: true // the text says that bare numbers are
+  readonly bareUnit?: SaidUnit // that the text says its bare numbers have
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□▢▫◻⬜❏❑☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u

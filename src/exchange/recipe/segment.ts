@@ -1,4 +1,5 @@
 import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
 import { kitchenUnits, measureWords } from '../../dough/lexicon/kitchen-measures.js'
 import { articles } from '../../dough/lexicon/number-words.js'
@@ -268,7 +269,10 @@ export class Segment {
   #isLabel({ from, to }: Portion): boolean {
     const tokens = this.#tokens
     if (tokens[from - 1]?.text !== ':') return false
-    const isKnown = (a: number, b: number) => nameOf(tokens.slice(a, b), this.larder).known
+    const isKnown = (a: number, b: number) => {
+      const { known, ingredient } = nameOf(tokens.slice(a, b), this.larder)
+      return known || (guessCountsAs(ingredient) ?? 'other') !== 'other'
+    }
     return isKnown(to, noteStart(tokens, to, this.piece.to)) && !isKnown(this.piece.from, from - 1)
   }
 
@@ -332,7 +336,7 @@ export class Segment {
       ingredient,
       larder,
       quantities.some(isPercent),
-      row.inGrams,
+      row.bareUnit,
     )
     const letters: LineReason[] = inFrench
       ? [{ code: isCup ? 'cupOrSpoon' : 'spoonOrCup', typed: typedOf(inFrench) }]

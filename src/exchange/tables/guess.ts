@@ -11,6 +11,7 @@ import {
   labelOf,
   titleName,
 } from '../values/labels.js'
+import { unitSaid, unitWord } from '../values/written-weights.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
@@ -64,8 +65,9 @@ export function guessTable(
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
   const found = columnsOf(headings, bare, sample, delimiter, names)
   const isBegun = top > 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
-  const { decimal, guess } = decimalOf(body, found.uses)
-  const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: top, decimal }
+  const uses = inSaidUnit(found.uses, found.guesses, rows)
+  const { decimal, guess } = decimalOf(body, uses)
+  const columns: Mapping = { ...noMapping, columns: uses, headingRows: top, decimal }
   const sorter = new RowSorter(columns, headings, delimiter)
   const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
@@ -143,12 +145,20 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
       /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
     // `Produit : | Pains au lait`
     const isSaid = cells.length === 2 && cells[0]!.endsWith(':') && !isAmountUse(headingUse(cells[1]!))
+    // a unit alone, over the numbers behind names
+    const isCorner = cells.length === 1 && !row.cells[0] && isUnitOver(row, rows.slice(at + 1))
+    if (isCorner) return at
     if (cells.length < 2 || isSaid || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell))))
       continue
     // `Build 1 | Build 2` over the headings of their columns
     const next = rows[at + 1]?.cells.map(headingUse) ?? []
     if (isOfStages(row) && next.filter(use => use === 'ingredient').length > 1) continue
-    const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
+    const isAlone =
+      only === 'ingredient' ||
+      only === 'amount' ||
+      only === 'percent' ||
+      only === 'grams' ||
+      cells.some(cell => unitWord(cell) !== undefined)
     if (uses.length > 1 || isAlone) return at
     if (corner >= 0 && isOfStages(rows[corner]!)) return corner
     if (corner < 0 && (isOfStages(row) || isOverNumbers(row, rows.slice(at + 1)))) corner = at
@@ -174,6 +184,15 @@ function isOfStages({ cells }: ForeignRow): boolean {
 
 const isOfTotal = (cell: string): boolean => isTotalWord(cell) || isOfTotals(cell)
 
+/** `kg` over a column of numbers without units, and nothing else. */
+function isUnitOver({ cells }: ForeignRow, rows: readonly ForeignRow[]): boolean {
+  const column = cells.findIndex(Boolean)
+  const use = headingUse(cells[column]!)
+  const below = rows.filter(row => !isBlankRow(row) && !row.broken).slice(0, mostBelow)
+  const numbers = below.filter(row => /^[\d.,]+$/.test(row.cells[column] ?? ''))
+  return use !== undefined && isAmountUse(use) && numbers.length * 2 > below.length
+}
+
 const mostBelow = 8 // rows that are looked at
 
 /** Words, each but the first over a column of numbers: `Flour | Small | Large` is none, `Recipe | Small | Large` is. */
@@ -196,6 +215,21 @@ function stagesOver(row: ForeignRow | undefined, headings: readonly string[]): r
     return headings.map((_, at) => said[starts.findLastIndex(start => start <= at)] ?? '')
   let over = ''
   return cells.map(cell => (over = cell || over))
+}
+
+const usesOfUnits = { g: 'grams', kg: 'kilograms', oz: 'ounces', lb: 'pounds' } as const
+/** Plain numbers are taken for grams, unless a row with one cell says what they are: `Mill white (kg)`, `all in oz`. */
+function inSaidUnit(uses: readonly ColumnUse[], guesses: readonly Guess[], rows: readonly ForeignRow[]) {
+  const plain = guesses.find(({ reason }) => reason.code === 'plainNumbers')
+  const said = plain && rows.slice(0, mostTold).find(row => unitIn(row) !== undefined)
+  const unit = said && unitIn(said)
+  const at = plain?.about === 'column' ? plain.column : undefined
+  return unit && at !== undefined && uses[at] === 'grams' ? uses.with(at, usesOfUnits[unit]) : uses
+}
+const mostTold = 200 // rows that are asked
+const unitIn = ({ cells }: ForeignRow) => {
+  const [only = '', ...others] = cells.filter(Boolean)
+  return others.length === 0 && only.length < 80 ? unitSaid(only) : undefined
 }
 
 /** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
