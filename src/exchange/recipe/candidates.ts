@@ -19,8 +19,9 @@ import {
   opensWith,
 } from './clues.js'
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
+import { ofFinish, ofWhole } from './named-stages.js'
 import { foundIn, inProse } from './pieces.js'
-import { type Row, rowOf, textOf } from './recipe-row.js'
+import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
 
 /** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
@@ -302,9 +303,9 @@ export class Candidates {
       if (found.length > (inline.stage.kind === 'other' ? 0 : 1))
         return [candidate('line', ['names its stage'], { parts, ...(inMethod && { inMethod }) })]
     }
-    const whole = this.#ofCounted(row)
+    const whole = ofWhole(row, name => this.#isStage(name))
     if (whole) return [candidate('line', ['takes an earlier stage'], { parts: [{ found: [whole] }] })]
-    const finish = colon > 0 && quantities.length === 0 ? this.#ofFinish(row, colon) : undefined
+    const finish = colon > 0 && quantities.length === 0 ? ofFinish(row, colon, larder) : undefined
     if (finish) return [candidate('line', ['names its stage'], { parts: [finish] })]
     if (isTold) return []
     const found = foundIn(row, larder)
@@ -341,37 +342,6 @@ export class Candidates {
             needs: 'a neighbour',
           }),
         ]
-  }
-
-  /** `Topping: sesame seeds, coarse salt`: what goes on a bread, without amounts. */
-  #ofFinish(row: Row, colon: number): Part | undefined {
-    const stage = headingOf(rowOf(row.text.slice(0, row.tokens[colon]!.end)))?.stage
-    if (stage?.kind !== 'other' || colon === row.tokens.length - 1 || isOrder(row, colon)) return undefined
-    const found = foundIn(row, this.larder, colon + 1)
-    return found.length > 0 && found.every(f => f.known)
-      ? { found, stage: { ...stage, remark: '' } }
-      : undefined
-  }
-
-  /** `All of stage 1`, `all of stage 3 minus 10 g`: a stage above that has a number in its name. */
-  #ofCounted(row: Row): Found | undefined {
-    const { tokens, starting } = row
-    // `la totalité du 1er impasto`
-    const all = kitchen.definite.has(tokens[0]!.key)
-      ? tokens.findIndex((t, i) => i > 0 && t.kind === 'word')
-      : 0
-    if (!kitchen.all.has(tokens[all]?.key ?? '')) return undefined
-    const start = tokens.findIndex((t, i) => i > all && !kitchen.beforeNames.has(t.key))
-    const but = tokens.findIndex(t => kitchen.but.has(t.key))
-    const name = start < 0 ? '' : textOf(row, start, but < 0 ? tokens.length : but)
-    // `all of freshening`
-    const isNamed = /\d/.test(name) || tokens[all + 1]?.key === 'of'
-    if (!isNamed || !this.#isStage(name)) return undefined
-    const kept = but < 0 ? undefined : starting.get(but + 1)
-    const less = kept ? { less: textOf(row, kept.from, kept.to) } : {}
-    const note = but < 0 ? '' : textOf(row, but, tokens.length)
-    const said = { known: false, amount: '', share: 1, guesses: [], said: [], source: row.text.trim() }
-    return { ...said, ...less, ingredient: name, note }
   }
 
   #isStage(name: string): boolean {

@@ -11,12 +11,12 @@ import {
   labelOf,
   titleName,
 } from '../values/labels.js'
-import { unitSaid, unitWord } from '../values/written-weights.js'
+import { unitWord } from '../values/written-weights.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
-import { decimalOf, isAmountUse, isBlankRow, split } from './table-cells.js'
+import { decimalOf, inSaidUnit, isAmountUse, isBlankRow, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -215,21 +215,6 @@ function stagesOver(row: ForeignRow | undefined, headings: readonly string[]): r
     return headings.map((_, at) => said[starts.findLastIndex(start => start <= at)] ?? '')
   let over = ''
   return cells.map(cell => (over = cell || over))
-}
-
-const usesOfUnits = { g: 'grams', kg: 'kilograms', oz: 'ounces', lb: 'pounds' } as const
-/** Plain numbers are taken for grams, unless a row with one cell says what they are: `Mill white (kg)`, `all in oz`. */
-function inSaidUnit(uses: readonly ColumnUse[], guesses: readonly Guess[], rows: readonly ForeignRow[]) {
-  const plain = guesses.find(({ reason }) => reason.code === 'plainNumbers')
-  const said = plain && rows.slice(0, mostTold).find(row => unitIn(row) !== undefined)
-  const unit = said && unitIn(said)
-  const at = plain?.about === 'column' ? plain.column : undefined
-  return unit && at !== undefined && uses[at] === 'grams' ? uses.with(at, usesOfUnits[unit]) : uses
-}
-const mostTold = 200 // rows that are asked
-const unitIn = ({ cells }: ForeignRow) => {
-  const [only = '', ...others] = cells.filter(Boolean)
-  return others.length === 0 && only.length < 80 ? unitSaid(only) : undefined
 }
 
 /** As many columns as the headings, or as most rows have; without headings as the widest row has, but between commas, of which one may be decimal. */
