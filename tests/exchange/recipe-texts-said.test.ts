@@ -213,6 +213,18 @@ const cases: readonly Case[] = [
     ],
   ),
   [
+    'a letter behind the name of a product is no measure',
+    'Product: Mill white\tCode: 12\tRev C\nIngredient\t%\tkg\nBread flour\t100\t25.0\nWater\t70\t17.5\nSalt\t2\t0.5',
+    'Final dough: Bread flour 25.0 kg, Water 17.5 kg, Salt 0.5 kg',
+  ],
+  ...['Total: 860 g → 2 × 430 g', 'temp - 450'].map(
+    (row): Case => [
+      `“${row}” below a list is no line`,
+      `Mill loaf\n\n${list}\n${row}`,
+      `Final dough: ${dough}`,
+    ],
+  ),
+  [
     'ounces may be said of all numbers of a list',
     'Mill white\n\nIngredients (oz)\nBread flour 25\nWater 17.5\nSalt 0.5',
     'Final dough: Bread flour 25 oz, Water 17.5 oz, Salt 0.5 oz',

@@ -293,7 +293,10 @@ export class Candidates {
     const start = colon > 0 && isTotal ? colon + 1 : opensWith(row, kitchen.listStarts)
     if (start !== undefined && quantities.some(q => q.terms[0].unit)) {
       const found = foundIn(row, larder, start)
-      if (found.length > 0) return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
+      // `Total: 1,859 g → 2 × 930 g` names none
+      const isNamed = !isTotal || found.every(f => !/\d/.test(f.ingredient))
+      if (found.length > 0 && isNamed)
+        return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
     }
     const inline = inlineStage(row)
     if (inline && !isOrder(row, inline.from)) {
