@@ -40,7 +40,8 @@ const phrases = table([
   ['the same weight|same weight|the same amount|same amount|the same quantity|same quantity', {}],
   ['the same volume|an equal weight|equal weight|an equal amount|equal amounts|an equal quantity', {}],
   ['equal quantities|equal parts|plenty|lots|a lot|a bit|a touch|a hint|a generous amount|a good amount', {}],
-  ['as much|le meme poids|meme poids|la meme quantite|meme quantite|autant|un soupcon|un nuage|beaucoup', {}],
+  ['as much', { alone: true }],
+  ['le meme poids|meme poids|la meme quantite|meme quantite|autant|un soupcon|un nuage|beaucoup', {}],
   [
     'etwas|ein wenig|ein bisschen|reichlich|genug|enough|just enough|quelques|assez|suffisamment|plusieurs|several|extra|additional',
     { alone: true },
@@ -143,7 +144,8 @@ export function portionAt(
   const { to, alone } = phrase
   const [last, next] = [tokens[to - 1]!, tokens[to]]
   const ofIt = isOf(next) || (next?.key === 'd' && isApostrophe(tokens[to + 1]))
-  const isName = alone && next?.kind === 'word' && (isEnd(before) || joins.has(before!.key))
+  const isName =
+    alone && next?.kind === 'word' && next.key !== 'as' && (isEnd(before) || joins.has(before!.key))
   const isKind = (last.key === 'extra' || last.key === 'additional') && !isEnd(tokens[to + 1])
   return (ofIt || isName) && !isKind ? quantity(from, to, last.text) : undefined
 }

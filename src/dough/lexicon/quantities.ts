@@ -206,6 +206,8 @@ const opens = new Set(['and', 'et', 'und', 'plus', 'with', 'avec', 'mit', 'de', 
 const mayOpen = (before: Token | undefined): boolean =>
   before === undefined || before.kind === 'mark' || opens.has(before.key)
 
+const spoons = new Set(['tsp', 'tbsp', 'teaspoon', 'tablespoon'])
+
 /** A measure that needs no number: `pinch of salt`, `handful of seeds`, `Prise Salz`, `pinch` alone. */
 function loneMeasureAt(
   tokens: readonly Token[],
@@ -214,17 +216,20 @@ function loneMeasureAt(
   reading: Reading,
 ): TermRead | undefined {
   const word = tokens[at]
-  if (word?.kind !== 'word' || !mayOpen(tokens[from - 1])) return undefined
+  const mayBe = mayOpen(tokens[from - 1])
+  if (word?.kind !== 'word' || !(mayBe || tokens[at + 1] === undefined)) return undefined
   const found = unitAt(tokens, at, reading)
   const unit: UnitWord | undefined = found?.unit
   const isPinch = unit?.kind === 'unit' && unit.guess === 'estimate'
-  if (!found || (!isPinch && unit?.kind !== 'unknown')) return undefined
+  // `salt, tsp caraway`
+  const isSpoon = from > 0 && spoons.has(word.key) && !reading.units.has(keyAt(tokens, found?.to ?? at))
+  if (!found || (!isPinch && !isSpoon && unit?.kind !== 'unknown')) return undefined
   const after = tokens[found.to]
   const ofIt =
     after?.key === 'of' || after?.key === 'de' || (after?.key === 'd' && isApostrophe(tokens[found.to + 1]))
-  const isName = after?.kind === 'word' && (isPinch || loneMeasures.has(word.key))
-  const isAlone = isPinch && after === undefined && from === 0
-  return ofIt || isName || isAlone
+  const isName = after?.kind === 'word' && (isPinch || isSpoon || loneMeasures.has(word.key))
+  const isAlone = isPinch && after === undefined // `sugar pinch`
+  return (mayBe && (ofIt || isName)) || isAlone
     ? { term: { number: { value: 1, text: '1', to: at }, unit }, to: found.to }
     : undefined
 }

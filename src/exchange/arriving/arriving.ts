@@ -31,6 +31,7 @@ import {
   type Watch,
 } from '../tables/index.js'
 import { ownTextReader } from '../text/own-text.js'
+import { laidAlong } from './crosswise.js'
 import { type RememberedColumns, rememberedMapping } from './remembered-columns.js'
 import { type ArrivedRow, ownRows, recipeRows, tableRows } from './rows.js'
 import { arrivingProblem } from './words.js'
@@ -110,6 +111,7 @@ export class Arrival {
   #asGuessed: TableRead | undefined // the table by its guessed mapping
   readonly #recipes: (RecipeRead | undefined)[] = [] // of each batch
   #page: { readonly text: ToldText | undefined } | undefined // where it is of a page
+  #along: { readonly text: string | undefined } | undefined // where it is a table that lies across
 
   constructor(
     readonly text: string,
@@ -179,7 +181,8 @@ export class Arrival {
 
   /** What is to be read as a recipe or a table: of a page what is seen of it, or its data. */
   get #seen(): string {
-    return this.#ofPage?.text ?? this.text
+    this.#along ??= { text: laidAlong(this.#ofPage?.text ?? this.text, this.larder) }
+    return this.#along.text ?? this.#ofPage?.text ?? this.text
   }
 
   #tableOf(watch: Watch): ForeignTable {

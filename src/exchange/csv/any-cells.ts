@@ -71,9 +71,15 @@ function splitAtGaps(lines: readonly string[]): string[][] {
   return rows.map(cells => {
     const placed: string[] = []
     for (const { text, from, to } of cells) {
-      const at = columns.findIndex(
+      const over = columns.findIndex(
         (column, nth) => nth >= placed.length && from < column.to && to > column.from,
       )
+      // a number that stands between two columns is of the nearer
+      const apart = columns.map(column => Math.max(column.from - to, from - column.to))
+      const at =
+        over >= 0 || !/^\d/.test(text)
+          ? over
+          : apart.indexOf(Math.min(...apart.slice(placed.length)), placed.length)
       if (at < 0) return cells.map(cell => cell.text)
       while (placed.length < at) placed.push('')
       placed.push(text)

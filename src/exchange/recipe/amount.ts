@@ -8,6 +8,7 @@ import type { Portion } from '../../dough/lexicon/portions.js'
 import { millilitres, sizeIn } from '../../dough/lexicon/units.js'
 import { amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { isDoubtfulPart } from '../values/printed-tokens.js'
+import type { SaidUnit } from '../values/written-weights.js'
 import type { LineReason } from './words.js'
 
 /** An amount of an ingredient, as it is written in a row. */
@@ -36,6 +37,7 @@ export const ranks: Readonly<Record<string, number>> = { ...weights, ...volumes,
 const inPieces = new Set(['egg', 'nut', 'dried fruit', 'vegetable'])
 const mostPieces = 24 // of something nobody knows
 const mostOfKnown = 40 // of what the larder counts
+const mostOfFew = 6 // of that, among grams
 const fats = /butter|margarine|shortening|beurre/i
 export const agreement = 5 // per cent that two measures of one thing may differ by and still say the same
 const rounding = 0.01
@@ -54,6 +56,7 @@ class Amounts {
     readonly name: string,
     readonly larder: Larder,
     readonly isFormula: boolean, // percentages stand beside its amounts
+    readonly said: SaidUnit | undefined, // the unit that the text says its bare numbers have
   ) {}
 
   /** Asked for few amounts: most have a unit, and stand alone. */
@@ -62,8 +65,9 @@ class Amounts {
   }
 
   /** What a bare number is: of what is counted, that many; of flour, water and salt, and beside a per cent, grams. */
-  #bareUnit(value: number): 'g' | 'each' {
+  #bareUnit(value: number): SaidUnit | 'each' {
     const known = this.#known
+    if (this.said) return known?.each && value <= mostOfFew ? 'each' : this.said
     if (this.isFormula) return known?.each ? 'each' : 'g'
     // nobody takes 150 eggs
     if (known) return (known.each || inPieces.has(known.kind)) && value <= mostOfKnown ? 'each' : 'g'
@@ -97,7 +101,7 @@ class Amounts {
     const reasons = figure.guesses
       .filter(({ code }) => code !== 'letter' || !this.#known)
       .map((guess): LineReason => ({ ...guess, ...given }))
-    if (!unit && figure.unit === 'g') reasons.unshift({ code: 'noUnit', read })
+    if (!unit && figure.unit === 'g' && !this.said) reasons.unshift({ code: 'noUnit', read })
     if (isDoubtfulPart(typed, figure.unit)) reasons.push({ code: 'doubtfulPart', typed, read })
     const rank = ranks[unit ? figure.unit : 'each'] ?? 0
     return { ...taken, figure, reasons, note: upTo ? asWritten(typed) : about.join(' '), rank }
@@ -130,8 +134,14 @@ class Amounts {
  * The amount of highest rank: as Tarebook writes it, '' where it has to be asked for, or a share of an earlier stage.
  * `guesses` are to be confirmed, `said` need not be; `notes` are what the amount loses: the range, another measure.
  */
-export function settle(all: readonly Taken[], name: string, larder: Larder, isFormula = false) {
-  const amounts = new Amounts(name, larder, isFormula)
+export function settle(
+  all: readonly Taken[],
+  name: string,
+  larder: Larder,
+  isFormula = false,
+  bareUnit?: SaidUnit,
+) {
+  const amounts = new Amounts(name, larder, isFormula, bareUnit)
   const reads = all.map(taken => amounts.read(taken))
   const best = reads.toSorted((a, b) => b.rank - a.rank)[0]
   if (!best) return { amount: '', guesses: [], said: [], notes: [] }

@@ -19,8 +19,9 @@ import {
   opensWith,
 } from './clues.js'
 import { type Heading, headingOf, inlineStage, type StageHeading } from './headings.js'
+import { ofFinish, ofWhole } from './named-stages.js'
 import { foundIn, inProse } from './pieces.js'
-import { type Row, textOf } from './recipe-row.js'
+import type { Row } from './recipe-row.js'
 import type { Found, Part } from './segment.js'
 
 /** What speaks for a row being of a kind, and what it weighs; a candidate's score is their sum. */
@@ -73,6 +74,7 @@ export interface Candidate {
   readonly stage?: StageHeading // that a heading opens
   readonly parts?: readonly Part[] // the ingredients of a line
   readonly inSentence?: true
+  readonly inMethod?: true // it is a line in the method too: `Egg wash: 1 egg, 1 tbsp milk`
   readonly needs?: 'lines below' | 'a line above' | 'a neighbour' | 'a remark above' // else it is none
 }
 
@@ -85,6 +87,7 @@ export const candidate = (
 const ofDough = new Set<string>(['g', 'kg', 'tbsp', 'tsp']) // of which no tool is
 const mostTools = 30 // rows of a list of them that are looked at
 const rowsBelow = 6 // a title, where a list is to begin
+const mostAlike = 5 // ingredients of one amount
 const leastToTell = 5 // the score of what tells something so plainly that it is no line
 
 const only = (...pairs: readonly (readonly [Evidence, boolean])[]): Evidence[] =>
@@ -110,6 +113,10 @@ function isIngredient({ known, ingredient }: Found): boolean {
 const isList = (row: Row | undefined): boolean =>
   row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
 
+/** Does a row end with a number: `Water ..... 250`? */
+const endsWithNumber = ({ quantities, tokens, words }: Row): boolean =>
+  quantities.some(q => q.from > 0 && q.to === tokens.length) && words.length <= 6
+
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])
 
@@ -132,6 +139,7 @@ export class Candidates {
   #soaked: number | undefined // the last short row that speaks of something soaked
   readonly #footnotes: ReadonlySet<Row>
   readonly #stages = new Set<string>() // that headings name
+  readonly #told = new Map<string, readonly string[]>() // by an amount, what sentences say it is of
 
   /** `rows` with text; `apart` says which of them have blank rows above. */
   constructor(
@@ -156,7 +164,11 @@ export class Candidates {
     const isKnown = lines.some(({ parts = [] }) => parts.some(p => p.found.some(f => f.known)))
     const isMany = ({ times, terms: [{ unit }] }: Portion) =>
       times !== undefined || unit?.kind === 'each' || (!unit && row.words.length > 3)
-    const isOver = at === 0 && !isTold && !isKnown && this.rows.slice(1, rowsBelow).some(isList)
+    const isOver =
+      at === 0 &&
+      !isTold &&
+      !isKnown &&
+      this.rows.slice(1, rowsBelow).some(r => isList(r) || endsWithNumber(r))
     // `Three-stage rye, 80 %`: of so much rye
     const isPart = isOver && (this.#isOfShare(row) || isInWords(row))
     const isOfLoaves = isPart || (isOver && row.quantities.some(q => q.from > 0 && isMany(q)))
@@ -165,8 +177,10 @@ export class Candidates {
     const plain = [...heads, ...lines, ...tellings, candidate('unknown', [])]
     const all = [...plain, ...this.#prose(row, at, plain)]
     const best = bestOf(all)
+    const isWeight = plain.some(c => c.kind === 'amount') && row.quantities.some(q => q.terms[0].unit)
     this.#isList ||=
-      !best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount))
+      isWeight ||
+      (!best.inSentence && best.kind === 'line' && best.parts!.some(p => p.found.some(f => f.amount)))
     return all
   }
 
@@ -279,24 +293,33 @@ export class Candidates {
     const start = colon > 0 && isTotal ? colon + 1 : opensWith(row, kitchen.listStarts)
     if (start !== undefined && quantities.some(q => q.terms[0].unit)) {
       const found = foundIn(row, larder, start)
-      if (found.length > 0) return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
+      // `Total: 1,859 g → 2 × 930 g` names none
+      const isNamed = !isTotal || found.every(f => !/\d/.test(f.ingredient))
+      if (found.length > 0 && isNamed)
+        return [candidate('line', ['asks for ingredients'], { parts: [{ found }] })]
     }
     const inline = inlineStage(row)
     if (inline && !isOrder(row, inline.from)) {
       const found = foundIn(row, larder, inline.from, inline.stage.kind === 'soaks')
       const parts = [{ found, stage: inline.stage }]
+      const inMethod = inline.stage.kind === 'other' && !this.#isStage(inline.stage.name)
       if (found.length > (inline.stage.kind === 'other' ? 0 : 1))
-        return [candidate('line', ['names its stage'], { parts })]
+        return [candidate('line', ['names its stage'], { parts, ...(inMethod && { inMethod }) })]
     }
-    if (isTold) return []
-    const whole = this.#ofCounted(row)
+    const whole = ofWhole(row, name => this.#isStage(name))
     if (whole) return [candidate('line', ['takes an earlier stage'], { parts: [{ found: [whole] }] })]
+    const finish = colon > 0 && quantities.length === 0 ? ofFinish(row, colon, larder) : undefined
+    if (finish) return [candidate('line', ['names its stage'], { parts: [finish] })]
+    if (isTold) return []
     const found = foundIn(row, larder)
     const isOne = found.length === 1
     const [reason] = only(
       ['amounts of ingredients', found.some(f => f.amount || f.share !== undefined || f.guesses.length > 0)],
       ['ingredients the larder knows', found.length > 0 && found.every(isIngredient)],
-      ['an ingredient in a list', isOne && bulleted && words.length <= 8 && when === undefined],
+      [
+        'an ingredient in a list',
+        isOne && bulleted && words.length <= 8 && when === undefined && !row.hasNoAmount,
+      ],
       ['as much as is wished', isOne && isWished(row)],
     )
     if (reason) return [candidate('line', [reason], { parts: [{ found }] })]
@@ -316,22 +339,12 @@ export class Candidates {
       return [candidate('line', ['takes an earlier stage'], { parts })]
     return this.#isStage(name) || isDefinite || isSeveral
       ? [candidate('line', ['takes an earlier stage'], { parts, needs: 'a line above' })]
-      : [candidate('line', ['a name beside lines'], { parts, needs: 'a neighbour' })]
-  }
-
-  /** `All of stage 1`, `all of stage 3 minus 10 g`: a stage above that has a number in its name. */
-  #ofCounted(row: Row): Found | undefined {
-    const { tokens, starting } = row
-    if (!kitchen.all.has(tokens[0]!.key)) return undefined
-    const start = tokens.findIndex((t, i) => i > 0 && !kitchen.beforeNames.has(t.key))
-    const but = tokens.findIndex(t => kitchen.but.has(t.key))
-    const name = start < 0 ? '' : textOf(row, start, but < 0 ? tokens.length : but)
-    if (!/\d/.test(name) || !this.#isStage(name)) return undefined
-    const kept = but < 0 ? undefined : starting.get(but + 1)
-    const less = kept ? { less: textOf(row, kept.from, kept.to) } : {}
-    const note = but < 0 ? '' : textOf(row, but, tokens.length)
-    const said = { known: false, amount: '', share: 1, guesses: [], said: [], source: row.text.trim() }
-    return { ...said, ...less, ingredient: name, note }
+      : [
+          candidate('line', ['a name beside lines'], {
+            parts: isOne ? [{ found }] : parts,
+            needs: 'a neighbour',
+          }),
+        ]
   }
 
   #isStage(name: string): boolean {
@@ -342,11 +355,22 @@ export class Candidates {
   #prose(row: Row, at: number, plain: readonly Candidate[]): Candidate[] {
     const { kind, reasons } = bestOf(plain)
     if (this.#isList || (kind !== 'step' && kind !== 'note')) return []
-    const told = inProse(row, this.larder)
+    const told = inProse(row, this.larder).map(part => ({
+      ...part,
+      found: part.found.filter(f => this.#isNew(f)),
+    }))
     const soaker = kitchen.soaks.has(row.words[0]?.key ?? '') ? this.#soakerBelow(at) : undefined
     const parts = soaker ? told.map(part => (part.stage ? part : { ...part, stage: soaker })) : told
     if (parts.every(({ found }) => found.length === 0)) return []
     return [candidate('line', [...reasons, 'ingredients in a sentence'], { parts, inSentence: true })]
+  }
+
+  /** Is it not what was told before, `the half ounce of salt`? */
+  #isNew({ ingredient, amount, again }: Found): boolean {
+    const names = this.#told.get(amount) ?? []
+    if (again && names.some(name => ` ${nameKey(ingredient)} `.includes(` ${name} `))) return false
+    this.#told.set(amount, [...names.slice(-mostAlike), nameKey(ingredient)])
+    return true
   }
 
   /** What is soaked before the lists is a soaker where a line of them takes it: `soaked raisins`. */

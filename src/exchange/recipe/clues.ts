@@ -1,4 +1,5 @@
 import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
+import { kitchenUnits } from '../../dough/lexicon/kitchen-measures.js'
 import { isApostrophe } from '../../dough/lexicon/text-tokens.js'
 import { kitchen, uses } from '../values/kitchen-words.js'
 import { bare, isState, joined, noteStart, purposeIn } from '../values/line-names.js'
@@ -32,6 +33,9 @@ export function isFact(row: Row): boolean {
   const isOfEach = each && ['of', 'at', 'de', 'a', 'je', 'zu', '@'].includes(tokens[each.from - 1]?.key ?? '')
   const isOne = quantities.length === 1 && words.length < 9 && when === undefined
   if (isOfEach && hasNoAmount && isOne && !opensWithVerb(row)) return true
+  // `Balls at 280 g`
+  const isOfPieces = kitchenUnits.get(words[0]?.key ?? '')?.kind === 'not an amount' && words[0] === tokens[0]
+  if (isOfEach && isOne && isOfPieces) return true
   if (isSizeOfBatch(row) || ofMembers.test(row.text.slice(0, 200)) || isOfBread(row) || isOfFacts(row))
     return true
   const after = opensWith(row, kitchen.factStarts)
@@ -132,17 +136,26 @@ function opensWithVerb({ words, tokens }: Row): boolean {
   return first.key !== 'pour' || !(['la', 'le', 'les', 'l', 'un', 'une'].includes(key) || uses.has(key))
 }
 
+/** `Water: 330 g to start, then up to 20 g more`: what a name with its amount behind a colon goes on with is said of it. */
+function isLabelled({ tokens, starting }: Row): boolean {
+  const colon = tokens.slice(0, mostWordsOfName + 1).findIndex(t => t.text === ':')
+  const name = tokens.slice(0, Math.max(colon, 0))
+  const isName = name.every(t => t.kind === 'word' && !kitchen.verbs.has(t.key) && !kindOfWord(t.key))
+  return colon > 0 && isName && starting.get(colon + 1)?.terms[0].unit?.kind === 'unit'
+}
+
 /** What speaks for an instruction, or a sentence about the bread. */
 export function ofSentence(row: Row) {
   const { words, tokens, quantities, when } = row
   const timeFirst = when === 0 && !quantities.some(q => q.terms[0].unit)
   const amountFirst = quantities[0]?.from === 0
   const isText = words.length > 0 && !(amountFirst && tokens[0]!.kind === 'number')
-  const isLong = isText && words.length >= 5 && !amountFirst
+  const isLong = isText && words.length >= 5 && !amountFirst && !isLabelled(row)
   // `the rest of the levain` says nothing to do
   const isInAmount = (i: number) => quantities.some(q => i >= q.from && i < q.to)
   const hasVerb =
-    isLong && tokens.some((t, i) => t !== words[0] && kitchen.verbs.has(t.key) && !isInAmount(i))
+    isLong &&
+    tokens.some((t, i) => t !== words[0] && row.depths[i] === 0 && kitchen.verbs.has(t.key) && !isInAmount(i))
   return [
     ['a time first', timeFirst],
     ['a verb first', words.length > 0 && opensWithVerb(row)],
@@ -203,7 +216,7 @@ export const isInWords = ({ quantities, tokens }: Row): boolean =>
   tokens.every(t => t.kind !== 'number') &&
   quantities.every(
     ({ from, terms: [{ unit }] }) =>
-      unit?.kind === 'unknown' && '–—-'.includes(tokens[from - 1]?.text ?? ' '),
+      unit?.kind === 'unknown' && from > 0 && (tokens[from]!.wide || '–—-'.includes(tokens[from - 1]!.text)),
   )
 
 const mostFootnotes = 3

@@ -23,7 +23,7 @@ export interface Heading {
 
 const mostWords = 12 // of a row that is a heading
 const mostWordsOfName = 7
-const ordinals = new Set(['st', 'nd', 'rd', 'th'])
+const ordinals = new Set(['st', 'nd', 'rd', 'th', 'er', 'ere', 'e', 'eme', 'nde'])
 const hourBehind = /[\s,(–—-]*(?<!\p{L})\d.*$/u
 
 const capital = (text: string): string => {
@@ -177,6 +177,9 @@ export function headingOf(row: Row): Heading | undefined {
   return sure || plain ? { opens: 'stage', stage, sure, led: led || isSort } : undefined
 }
 
+/** `To top:`, `To finish:` */
+const isOfFinish = (key: string): boolean => uses.has(key) || key === 'top' || key === 'fill'
+
 /** A stage's name before amounts in one row: `Levain: 40 g starter, 100 g flour`, `For the poolish, mix …`. */
 export function inlineStage(
   row: Row,
@@ -188,16 +191,19 @@ export function inlineStage(
   if (ahead <= 0) return undefined
   const end = start + ahead
   const { name, led } = nameIn(tokens.slice(start, end))
-  const kind = kindOf(name) ?? (led && uses.has(name[0]?.key ?? '') ? 'other' : undefined)
+  const isOnTop = tokens[start]!.key === 'to' && end - start === 2 && isOfFinish(tokens[start + 1]!.key)
+  const isUse = isOnTop || (led && uses.has(name[0]?.key ?? ''))
+  const kind = kindOf(name) ?? (isUse ? 'other' : undefined)
   if (!kind || name.length > 4 || name.some(t => t.kind !== 'word')) return undefined
   const only =
     led ||
     name.length <= 2 ||
-    name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key))
+    name.every(t => kindOfWord(t.key) !== undefined || kitchen.beforeNames.has(t.key) || isBread(t.key))
   if (!only || (tokens[end]!.text === ',' && !led)) return undefined
   // `Levain: 200 g` is a line, `Egg wash: 1 egg` is not
   const [amount, ...others] = row.quantities.filter(q => q.from > end && q.to <= to)
-  const isOfOther = kindOf(name) === 'other' && tokens[amount?.to ?? to]?.kind === 'word'
+  const isNamed = [tokens[amount?.to ?? to], tokens[end + 1]].some(t => t?.kind === 'word')
+  const isOfOther = kindOf(name) === 'other' && isNamed
   if (!amount || (others.length === 0 && !isOfOther)) return undefined
   return { stage: { name: capital(joined(name)), kind, remark: '' }, from: end + 1 }
 }

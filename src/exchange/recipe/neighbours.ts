@@ -35,7 +35,10 @@ function within(section: Section, candidates: readonly Candidate[]): readonly Ca
   const others = candidates.filter(c => !opens[c.kind] && c.kind !== 'title')
   // no row is more by standing in the method than it is by itself, or the method would go unread
   const score = Math.max(leastOfText, ...others.map(c => c.score)) + 0.5
-  return [{ kind: section === 'method' ? 'step' : 'note', score, reasons: [] }, ...headings]
+  const lines = candidates
+    .filter(c => c.inMethod && section === 'method')
+    .map((c): Candidate => ({ ...c, score: score + 1 }))
+  return [{ kind: section === 'method' ? 'step' : 'note', score, reasons: [] }, ...headings, ...lines]
 }
 
 /** The way on by a reading of the next row, if it may follow. `apart`: blank rows stand between. */

@@ -1,15 +1,18 @@
 import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed, larderName } from '../../dough/larder/spelled-names.js'
 import type { Portion } from '../../dough/lexicon/portions.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { isOneOf, kitchen } from '../values/kitchen-words.js'
-import { bare, isState, joined, nameOf } from '../values/line-names.js'
+import { bare, isState, joined, nameOf, noteStart, purposeIn } from '../values/line-names.js'
 import { earlierStageWords } from '../values/stage-kinds.js'
 import { inlineStage, stageMade } from './headings.js'
 import { type Row, textOf } from './recipe-row.js'
 import { type Found, isAmount, type Part, type Piece, Segment } from './segment.js'
 
 const longestName = 60 // tokens beside an amount that are looked at
+const plainStuff = /(?:^| )(?:oil|huile|öl|seeds?|graines|nuts?)$/i
+const anyYeast = /yeast|levure|hefe/i
 const longestBareName = 6 // tokens of a name without an amount, among others
 
 /** The pieces between tokens at which a row is cut, or before which, each with its amounts. */
@@ -52,7 +55,7 @@ function isBeside({ starting, tokens }: Row, from: number, at: number): boolean 
 const chunksOf = (row: Row, from: number): Piece[] =>
   cut(row, from, row.tokens.length, (i, isBehindAmount) => {
     const { text, key, wide, gap } = row.tokens[i]!
-    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●'.includes(text)) return true
+    if (text === ',' || text === ';' || (wide && text === '+') || '•▪■◦●·∙'.includes(text)) return true
     if (text === '/')
       return gap && isBehindAmount && row.tokens[i + 1]?.kind === 'word' && !row.starting.has(i + 1)
     if (wide && i > from && isBeside(row, from, i)) return 'before'
@@ -90,6 +93,10 @@ function isAnother(row: Row, chunk: Piece, amount: Portion | undefined, larder: 
   if (name.length === 0 || isState(name) || name.every(t => kitchen.more.has(t.key))) return false
   if (amount) return !isRemark(row, chunk, amount)
   const isShort = chunk.to - chunk.from <= longestBareName
+  // `semolina for rolling`
+  const end = noteStart(name, 1)
+  const isForUse = end < name.length && purposeIn(name.slice(end)) !== undefined
+  if (isForUse && nameOf(name.slice(0, end), larder).known) return true
   const isName = nameOf(name, larder).known || earlierStageWords(joined(name)).length === name.length
   return isShort && !kitchen.noteStarts.has(row.tokens[chunk.from]!.key) && isName
 }
@@ -99,6 +106,25 @@ function isNameOf(row: Row, before: Piece, chunk: Piece, larder: Larder): boolea
   const name = joined(namedBeside(row, before, before.quantities[0]))
   const kind = textOf(row, chunk.from, Math.min(chunk.to, chunk.from + longestBareName))
   return larderName(larder, `${kind} ${name}`) !== undefined
+}
+
+/** `the levain, 200 g flour`: is an earlier stage named and nothing else? */
+const isOfStages = (row: Row, { from, to }: Piece): boolean => {
+  const name = bare(row.tokens.slice(from, Math.min(to, from + longestBareName)))
+  return kitchen.definite.has(row.tokens[from]!.key) && earlierStageWords(joined(name)).length === name.length
+}
+
+/** `rosemary, salt, 3 tbsp oil`: are both ingredients, of which the first has no amount? In what is called a list all are. */
+function isListed(row: Row, before: Piece, chunk: Piece, larder: Larder, isList: boolean): boolean {
+  const amount = chunk.quantities.find(q => row.depths[q.from] === 0)
+  if (amount && bare(row.tokens.slice(chunk.from, amount.from)).length > 0) return false
+  const isKnown = (piece: Piece, of: Portion | undefined) => {
+    const { known, ingredient } = nameOf(namedBeside(row, piece, of), larder)
+    return known || (guessCountsAs(ingredient) ?? 'other') !== 'other' || plainStuff.test(ingredient)
+  }
+  return (
+    (isList || isKnown(before, undefined)) && isKnown(chunk, amount) && !isNameOf(row, before, chunk, larder)
+  )
 }
 
 /** The stretches of a row that speak of one ingredient each. */
@@ -118,7 +144,12 @@ function piecesOf(row: Row, larder: Larder, start: number, isSoaked: boolean): P
     const isMeasured = amount !== undefined
     const before = pieces.at(-1)
     const isMore = before && !amount && isNameOf(row, before, chunk, larder)
-    const isWhole = before?.isNamed && (before.isMeasured || row.quantities.length === 0)
+    const isWhole =
+      before?.isNamed &&
+      (before.isMeasured ||
+        row.quantities.length === 0 ||
+        isOfStages(row, before) ||
+        isListed(row, before, chunk, larder, start > 0))
     if (!before || (isWhole && !isMore && isAnother(row, chunk, amount, larder))) {
       pieces.push({ from, to, quantities: [...quantities], isNamed, isMeasured })
       continue
@@ -151,6 +182,10 @@ export function foundIn(row: Row, larder: Larder, start = 0, isSoaked = false): 
 
 const sticky = new Set(["'", '’', '-', '%', '/', '(', ')', '[', ']', '°'])
 
+/** `a 2 lb tin`: what it is put into, and nothing that goes in. */
+const isVessel = ({ ingredient, known }: Found): boolean =>
+  !known && kitchen.vessels.has(ingredient.slice(ingredient.lastIndexOf(' ') + 1).toLowerCase())
+
 /** The ingredients of a sentence, from a token up to another: what stands between its verbs and prepositions. */
 function inSentence(row: Row, larder: Larder, start: number, end: number): Found[] {
   const { tokens, depths } = row
@@ -165,13 +200,19 @@ function inSentence(row: Row, larder: Larder, start: number, end: number): Found
     const first = main ?? clause.quantities[0]
     if (!first) return []
     const line = new Segment(row, main ? { ...clause, from: main.from } : clause, larder).read()
-    if (!line || !/\p{L}{3}/u.test(line.ingredient)) return []
+    if (!line || !/\p{L}{3}/u.test(line.ingredient) || isVessel(line)) return []
     const { unit } = first.terms[0]
-    const isCount = !unit || (unit.kind === 'each' && !line.known) // `a piece of it`
+    const isBare = !unit && !(row.bareUnit && line.known)
+    const isCount = isBare || (unit?.kind === 'each' && !line.known) // `a piece of it`
     if (isCount && !ingredientNamed(larder, line.ingredient)?.each) return []
     // of shares only those of a stage are lines of their own: `half of the water` was counted before
     const isStage = earlierStageWords(line.ingredient).length > 0
-    return (first.share === undefined ? line.amount !== '' || line.known : isStage) ? [line] : []
+    const isAgain = kitchen.definite.has(tokens[first.from - 1]?.key ?? '')
+    const told = isAgain ? { ...line, again: true as const } : line
+    // `a gill of yeast`: it is to be asked how much that is
+    const isStuff = unit?.kind === 'unknown' && (guessCountsAs(line.ingredient) ?? 'other') !== 'other'
+    const isAsked = line.known || isStuff || (unit?.kind === 'unknown' && anyYeast.test(line.ingredient))
+    return (first.share === undefined ? line.amount !== '' || isAsked : isStage) ? [told] : []
   })
 }
 

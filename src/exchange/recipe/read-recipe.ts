@@ -15,6 +15,7 @@ import { bestWay } from './neighbours.js'
 import { withSteps } from './numbering.js'
 import { foundIn } from './pieces.js'
 import { batchesOf, type Row, rowOf, rowOfBatch } from './recipe-row.js'
+import { bareUnitIn } from './said-unit.js'
 import type { Found } from './segment.js'
 import { asked, draftOf, inOrder, overallIn, StageDraft, stageOf, takeStages } from './stages.js'
 import { type LineReason, lineReason, type RestReason, recipeProblem, restReason } from './words.js'
@@ -82,9 +83,11 @@ function readRows(texts: readonly string[], larder: Larder, batch: number, told:
     return row && (told.has(at + 1) || row.tokens.some(t => t.kind !== 'mark')) ? [{ at, row }] : []
   })
   const batches = batchesOf(all.map(({ row }) => row))
+  const bareUnit = bareUnitIn(all.map(({ row }) => row))
+  const unit = bareUnit ? { bareUnit } : {}
   const filled = withSteps(all).map(({ at, row, isStep }) => ({
     at,
-    row: rowOfBatch(row, Math.min(batch, batches - 1), batches),
+    row: { ...rowOfBatch(row, Math.min(batch, batches - 1), batches), ...unit },
     isStep,
   }))
   const gaps = filled.map(({ at }, i) => (i === 0 ? mostGap : at - filled[i - 1]!.at - 1))
@@ -107,7 +110,7 @@ function readRows(texts: readonly string[], larder: Larder, batch: number, told:
     const at = i > 0 && nameAlone(read[i - 1]!.as) ? i - 1 : i + 1
     const name = read[at]!
     const written = nameAlone(name.as)!
-    const [found] = foundIn(rowOf(`${row.text.trim()} ${name.row.text.trim()}`), larder)
+    const [found] = foundIn({ ...rowOf(`${row.text.trim()} ${name.row.text.trim()}`), ...unit }, larder)
     read[at] = {
       ...name,
       as: { ...name.as, parts: [{ found: [{ ...(found ?? written), source: written.source }] }] },

@@ -4,6 +4,7 @@ import { isOneSystem, sizeOf, sortOf } from '../../dough/lexicon/terms.js'
 import type { Token } from '../../dough/lexicon/text-tokens.js'
 import { printedTokens } from '../values/printed-tokens.js'
 import { namesEarlierStage } from '../values/stage-kinds.js'
+import type { SaidUnit } from '../values/written-weights.js'
 
 /** A row of recipe text, taken apart once. */
 export interface Row {
@@ -20,11 +21,12 @@ export interface Row {
   readonly colon: boolean // at its end
   readonly hasNoAmount: boolean // a time, a temperature or a count of loaves is in it
   readonly when: number | undefined // the token where the first time or temperature starts
+  readonly bareUnit?: SaidUnit // that the text says its bare numbers have
 }
 
 const bullet = /^[\s|>]*(?:[-–—•*·▪◦‣●○■□▢▫◻⬜❏❑☐☑✓✔–+»›→➤►▸]\s*(?=[\s\d¼-¾⅐-⅞\p{L}[(])|\[[ xX]?\]\s*)+/u
 const number =
-  /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?)\s*/i
+  /^\s*(?:\(?(?:\d{1,2}[.)]|[a-h]\)|(?:[a-h]|i{1,3}|iv)\.(?!\s?à))(?=\s)|(?:step|étape)\s+\d{1,2}\s*[:.)–—-]?|\d{1,2}(?::\d{1,2}){1,2}\s*[–—,-]\s+(?=\d))\s*/i
 const markUp =
   /^\s*#{1,6}\s+|^\s*\[(?=\p{L}[^[\]]*\]\s*$)|^\s*(\*\*|__|==+)(?=\S.*\S\s?\1[\s:]*$)|^\s*\*\s(?=.*\S\s?\*$)/u
 const isEmphasised = (text: string): boolean => /^\s*([*_])[^\s*_].*\1\s*$/.test(text)
@@ -52,6 +54,20 @@ function isNumbered(tokens: readonly Token[], at: number): boolean {
   return sign !== undefined && ['nr', 'numero', 'nº'].includes(sign.key)
 }
 
+const mostBetween = 6 // tokens from an amount to the next of its unit
+/** `a tablespoonful of lard and two of molasses`: a number behind an amount that is of something too has its unit. */
+function ofUnitBefore(tokens: readonly Token[], one: Portion, before: Portion | undefined): Portion {
+  const [{ number, unit, ...more }, ...others] = one.terms
+  const [of, name] = tokens.slice(one.to, one.to + 2)
+  const isOf = of?.key === 'of' && name?.kind === 'word' && !notStuff.has(name.key)
+  const isJoined = ['and', ',', ';', '&'].includes(tokens[one.from - 1]?.key ?? '')
+  if (unit || others.length > 0 || !before || before.share !== undefined || !isOf || !isJoined) return one
+  const given = before.terms.at(-1)!.unit
+  const isNear = one.from - before.to <= mostBetween && tokens[before.to]?.key === 'of'
+  return given?.kind === 'unit' && isNear ? { ...one, terms: [{ ...more, number, unit: given }] } : one
+}
+const notStuff = new Set(['the', 'these', 'those', 'them', 'it', 'each', 'which', 'this', 'that', 'your'])
+
 /** The amounts of tokens, and the numbers that are none. */
 function amountsIn(tokens: readonly Token[]) {
   const quantities: Portion[] = []
@@ -66,7 +82,7 @@ function amountsIn(tokens: readonly Token[]) {
     const found = portionAt(tokens, i, namesEarlierStage) ?? quantityAt(tokens, i)
     let to = i + 1
     if (found && 'terms' in found) {
-      quantities.push(found)
+      quantities.push(ofUnitBefore(tokens, found, quantities.at(-1)))
       to = found.to
     } else if (found) {
       hasNoAmount = true

@@ -1,4 +1,5 @@
 import type { Larder } from '../../dough/document/larder.js'
+import { guessCountsAs } from '../../dough/larder/counts-as-guess.js'
 import { ingredientNamed } from '../../dough/larder/spelled-names.js'
 import { kitchenUnits, measureWords } from '../../dough/lexicon/kitchen-measures.js'
 import { articles } from '../../dough/lexicon/number-words.js'
@@ -22,6 +23,7 @@ export interface Found {
   readonly note: string
   readonly guesses: readonly LineReason[]
   readonly said: readonly LineReason[] // what needs no confirming
+  readonly again?: true // said as of what was met: `the half ounce of salt`
   readonly source: string // exact text in the row
 }
 
@@ -59,7 +61,7 @@ function isLead(row: Row, q: Portion, from: number, to: number): boolean {
   if (q.from - from > mostLead) return false
   const lead = tokens.slice(from, q.from)
   const isLabel = kitchen.noteStarts.has(lead[0]!.key) && lead.at(-1)!.text === ':'
-  return isLabel || lead.every(t => kitchen.leads.has(t.key) || "'’".includes(t.text))
+  return isLabel || lead.every(t => kitchen.leads.has(t.key) || "'’.".includes(t.text))
 }
 
 /** May this be the amount of a line, where it stands? */
@@ -159,6 +161,11 @@ export class Segment {
         i = this.#bracket(i)
         continue
       }
+      const sum = this.#sumAt(i)
+      if (sum) {
+        i = sum
+        continue
+      }
       const next = isJoin(tokens[i]) ? i + (isJoin(tokens[i + 1]) ? 2 : 1) : i
       const other = this.row.starting.get(next)
       if (!isMeasure(other) || other.to > to) break
@@ -169,6 +176,17 @@ export class Segment {
       i = other.to
     }
     return i
+  }
+
+  /** `¼ cup (60 ml) + 1 tsp oil`: what is added to the amount before a bracket. The token after. */
+  #sumAt(at: number): number | undefined {
+    const [first, ...others] = this.#taken
+    const more = this.row.starting.get(at + 1)
+    const isSum = this.#tokens[at]!.text === '+' && this.#tokens[at - 1]?.text === ')'
+    if (!isSum || !first || first.upTo || !isMeasure(more) || more.share !== undefined) return undefined
+    if (this.#tokens[more.to]?.kind !== 'word' && this.#tokens[more.to]?.text !== '.') return undefined
+    this.#taken.splice(0, 1 + others.length, { ...first, terms: [...first.terms, ...more.terms] }, ...others)
+    return more.to
   }
 
   /** The name that starts at a token, then remarks and further amounts. */
@@ -251,7 +269,10 @@ export class Segment {
   #isLabel({ from, to }: Portion): boolean {
     const tokens = this.#tokens
     if (tokens[from - 1]?.text !== ':') return false
-    const isKnown = (a: number, b: number) => nameOf(tokens.slice(a, b), this.larder).known
+    const isKnown = (a: number, b: number) => {
+      const { known, ingredient } = nameOf(tokens.slice(a, b), this.larder)
+      return known || (guessCountsAs(ingredient) ?? 'other') !== 'other'
+    }
     return isKnown(to, noteStart(tokens, to, this.piece.to)) && !isKnown(this.piece.from, from - 1)
   }
 
@@ -315,6 +336,7 @@ export class Segment {
       ingredient,
       larder,
       quantities.some(isPercent),
+      row.bareUnit,
     )
     const letters: LineReason[] = inFrench
       ? [{ code: isCup ? 'cupOrSpoon' : 'spoonOrCup', typed: typedOf(inFrench) }]

@@ -11,11 +11,12 @@ import {
   labelOf,
   titleName,
 } from '../values/labels.js'
+import { unitWord } from '../values/written-weights.js'
 import { besideIn, ColumnGuesser, looksOf } from './column-uses.js'
 import { isOwn } from './read.js'
 import { type Names, namesIn, type Row, RowSorter, type View } from './row-features.js'
 import { type RowKind, RowKinds } from './row-kinds.js'
-import { decimalOf, isAmountUse, isBlankRow, split } from './table-cells.js'
+import { decimalOf, inSaidUnit, isAmountUse, isBlankRow, split } from './table-cells.js'
 import {
   type ColumnUse,
   type ForeignRow,
@@ -64,8 +65,9 @@ export function guessTable(
   const sample = body.slice(0, sampleRows).filter(row => !isBlankRow(row) && !row.broken)
   const found = columnsOf(headings, bare, sample, delimiter, names)
   const isBegun = top > 0 && above.every(row => /^sep=/.test(row.cells[0] ?? ''))
-  const { decimal, guess } = decimalOf(body, found.uses)
-  const columns: Mapping = { ...noMapping, columns: found.uses, headingRows: top, decimal }
+  const uses = inSaidUnit(found.uses, found.guesses, rows)
+  const { decimal, guess } = decimalOf(body, uses)
+  const columns: Mapping = { ...noMapping, columns: uses, headingRows: top, decimal }
   const sorter = new RowSorter(columns, headings, delimiter)
   const views = viewsOf(columns, headings)
   // as if the columns of stages were several of one dough
@@ -143,12 +145,20 @@ function findHeadings(rows: readonly ForeignRow[], names: Names): number {
       /^[\d¼-¾⅐-⅞]/.test(cell) || (numberIn(cell) !== undefined && cell !== '%')
     // `Produit : | Pains au lait`
     const isSaid = cells.length === 2 && cells[0]!.endsWith(':') && !isAmountUse(headingUse(cells[1]!))
+    // a unit alone, over the numbers behind names
+    const isCorner = cells.length === 1 && !row.cells[0] && isUnitOver(row, rows.slice(at + 1))
+    if (isCorner) return at
     if (cells.length < 2 || isSaid || cells.some(cell => isNumber(cell) && !(isOfBatches && isSize(cell))))
       continue
     // `Build 1 | Build 2` over the headings of their columns
     const next = rows[at + 1]?.cells.map(headingUse) ?? []
     if (isOfStages(row) && next.filter(use => use === 'ingredient').length > 1) continue
-    const isAlone = only === 'ingredient' || only === 'amount' || only === 'percent' || only === 'grams'
+    const isAlone =
+      only === 'ingredient' ||
+      only === 'amount' ||
+      only === 'percent' ||
+      only === 'grams' ||
+      cells.some(cell => unitWord(cell) !== undefined)
     if (uses.length > 1 || isAlone) return at
     if (corner >= 0 && isOfStages(rows[corner]!)) return corner
     if (corner < 0 && (isOfStages(row) || isOverNumbers(row, rows.slice(at + 1)))) corner = at
@@ -173,6 +183,15 @@ function isOfStages({ cells }: ForeignRow): boolean {
 }
 
 const isOfTotal = (cell: string): boolean => isTotalWord(cell) || isOfTotals(cell)
+
+/** `kg` over a column of numbers without units, and nothing else. */
+function isUnitOver({ cells }: ForeignRow, rows: readonly ForeignRow[]): boolean {
+  const column = cells.findIndex(Boolean)
+  const use = headingUse(cells[column]!)
+  const below = rows.filter(row => !isBlankRow(row) && !row.broken).slice(0, mostBelow)
+  const numbers = below.filter(row => /^[\d.,]+$/.test(row.cells[column] ?? ''))
+  return use !== undefined && isAmountUse(use) && numbers.length * 2 > below.length
+}
 
 const mostBelow = 8 // rows that are looked at
 

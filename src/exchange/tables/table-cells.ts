@@ -1,6 +1,7 @@
 import { cellsOf, isBlankCell, tidied } from '../csv/any-cells.js'
 import { signsOf } from '../values/amount-cells.js'
-import type { ColumnUse, ForeignRow, Limits } from './types.js'
+import { unitSaid } from '../values/written-weights.js'
+import type { ColumnUse, ForeignRow, Guess, Limits } from './types.js'
 import type { Reason } from './words.js'
 
 /** A text as rows of cells, or why it is refused. Never throws. */
@@ -100,4 +101,23 @@ export function decimalOf(body: readonly ForeignRow[], uses: readonly ColumnUse[
   const isSmall = others.doubtful.length === 0
   const sign = number.includes(',') === isSmall ? ',' : '.'
   return answer(sign, true, { code: 'doubtfulDecimals', number, isSmall })
+}
+
+const usesOfUnits = { g: 'grams', kg: 'kilograms', oz: 'ounces', lb: 'pounds' } as const
+/** Plain numbers are taken for grams, unless a row with one cell says what they are: `Mill white (kg)`, `all in oz`. */
+export function inSaidUnit(
+  uses: readonly ColumnUse[],
+  guesses: readonly Guess[],
+  rows: readonly ForeignRow[],
+) {
+  const plain = guesses.find(({ reason }) => reason.code === 'plainNumbers')
+  const said = plain && rows.slice(0, mostTold).find(row => unitIn(row) !== undefined)
+  const unit = said && unitIn(said)
+  const at = plain?.about === 'column' ? plain.column : undefined
+  return unit && at !== undefined && uses[at] === 'grams' ? uses.with(at, usesOfUnits[unit]) : uses
+}
+const mostTold = 200 // rows that are asked
+const unitIn = ({ cells }: ForeignRow) => {
+  const [only = '', ...others] = cells.filter(Boolean)
+  return others.length === 0 && only.length < 80 ? unitSaid(only) : undefined
 }

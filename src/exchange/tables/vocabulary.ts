@@ -41,7 +41,9 @@ export function headingUse(heading: string): ColumnUse | 'other percent' | undef
   if (headings[0]![1].test(text)) return 'leave out'
   if (isPercent.test(text)) return ofAllDough.test(text) && !ofFlour.test(text) ? 'other percent' : 'percent'
   const words = text.length > 60 || isSize(heading) ? [] : wordsOf(text).split(' ')
-  const unit = words.length > 6 ? undefined : words.map(useOfUnit).find(Boolean)
+  // `Rev C`, `Mix T`: a letter is a cup or a spoon only by itself
+  const isMeant = (word: string) => word.length > 1 || word === 'g' || words.length === 1
+  const unit = words.length > 6 ? undefined : words.filter(isMeant).map(useOfUnit).find(Boolean)
   if (unit) return unit
   return headings.find(([, words]) => words.test(text))?.[0]
 }

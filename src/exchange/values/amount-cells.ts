@@ -7,6 +7,7 @@ import { tokensOf, withPlainDigits } from '../../dough/lexicon/text-tokens.js'
 import { sizeIn, type Unit } from '../../dough/lexicon/units.js'
 import { type AmountGuess, amountText, type Figure, figureOf } from '../../dough/lexicon/written-figures.js'
 import { type DecimalMark, plainAmount } from './decimals.js'
+import { kitchen } from './kitchen-words.js'
 import { isDoubtfulPart, printedTokens } from './printed-tokens.js'
 
 /** Why a text is no amount. */
@@ -35,6 +36,21 @@ export interface Quantity extends Pick<Figure, 'text' | 'value' | 'unit' | 'gram
 const nothing = /^(?:[-–—.…/]+|n\/?a|nil|none|keine?|aucune?)?$/i
 export const footnotes = /(?<=\S)[*†‡§]+(?=\s|$)/g
 
+/** What says of a bare number that so many are meant. */
+const pieces = new Set([
+  ...kitchen.sizes,
+  'ea',
+  'medium-sized',
+  'gros',
+  'grosse',
+  'grosses',
+  'moyen',
+  'moyens',
+  'petit',
+  'petits',
+])
+const mostPieces = 500
+
 /** Guesses that go without saying, and those that a table is not read by. */
 const certain: readonly AmountGuess['code'][] = ['two readings', 'converted']
 const rash: readonly AmountGuess['code'][] = ['estimate', 'stick', 'letter']
@@ -56,6 +72,15 @@ export function readCell(cell: string, bare: Unit | '%', mark: DecimalMark): Cel
   const isTold =
     rest.length === 0 ||
     (!isBare && !/^[-+*×^/]$/.test(rest[0]!.text) && rest.every(t => t.kind !== 'number'))
+  // `1 large`, `8 ea`
+  const isCount = isBare && rest.length > 0 && rest.every(t => pieces.has(t.key))
+  if (measures && isCount && Number(measures.quantities[0].terms[0].number.value) <= mostPieces)
+    return quantityOf(
+      measures.quantities[0],
+      cell,
+      rest.every(t => t.key === 'ea'),
+      'each',
+    )
   if (!measures || !isTold) return calculated(typed, bare, mark)
   const isAll = rest.length === 0 && measures.quantities.length === 1
   const [first, ...others] = measures.quantities.map(one => quantityOf(one, cell, isAll, bare))

@@ -33,7 +33,7 @@ export const kitchen = sets({
   fillers: 'of the some your our my and et du des les le la l d de de’ with plus the: each de‘',
   // From one of these on, a name is followed by a remark about it.
   noteStarts:
-    'oder vom von aus nach minus less moins except sauf for at to from plus in until if such like or per as about with divided optional avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
+    'oder vom von aus nach minus less moins except sauf for at to from plus in until if such like or per as about with divided optional zum zur avec pour ou si facultatif facultative facultatifs facultatives optionnel dont selon soit au aux which that where when (about preferably ideally environ held',
   // The same, but a name may open with them: `mixed seeds`.
   noteParticiples: 'straight reserve reserved taken left used mixed melange melangee melanges',
   // Verbs of instructions, as they open a sentence.
@@ -47,7 +47,7 @@ export const kitchen = sets({
     'you need|you will need|you’ll need|take|use|it takes|il faut|il vous faut|il vous faudra|prenez|prendre|prevoir|prevoyez|comptez|ingredients|ingredients are|the ingredients are',
   // Rows of facts about the whole, with numbers that are not amounts of a line.
   factStarts:
-    'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|per piece|per loaf|per roll|per bun|per unit|par piece|par pain|par paton|weight per piece|weight per loaf|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule|overall hydration|total hydration|final hydration|hydratation totale|hydratation finale|hydratation globale|keeps|keeps for|se conserve|se garde|division|dividing|scaling|pesage|shaping|faconnage|detaillage|subject|sujet|author|auteur|category|categorie|keywords|mots cles|published|publie le|posted on|poste le|loss|loss in oven|loss in the oven|oven loss|baking loss|bake loss|perte|perte au four|perte a la cuisson',
+    'summe|gesamt|gesamtmenge|somme|sous-total|batch for|serves|makes|make|yield|yields|total|totals|total flour|total dough|total weight|total water|dough weight|dough total|per piece|per loaf|per roll|per bun|per unit|par piece|par pain|par paton|weight per piece|weight per loaf|hydration|true hydration|hydratation|taux d hydratation|th|ta|rendement|quantite|pour|servings|portions|prep time|prep|preparation time|cook time|cooking time|bake time|baking time|baking|total time|time|temp|oven temp|bake temp|baking temp|temps|temps de cuisson|temps de preparation|temps de repos|cuisson|repos|duree|difficulty|difficulte|dough temperature|desired dough temperature|ddt|temperature|oven|four|gas mark|gas|thermostat|poids total|total pate|poids de pate|baker s percentage|pieces|nombre de pieces|bulk|bulk fermentation|proof|final proof|pointage|appret|rest|autolyse|baked weight|date|source|page|prefermented flour|inoculation|salt percentage|recipe yields|recipe makes|enough for|tin size|loaf tin|tin sizes|moule|level|niveau|cost|cout|preparation|equipment|tin|moule|overall hydration|total hydration|final hydration|hydratation totale|hydratation finale|hydratation globale|keeps|keeps for|se conserve|se garde|division|dividing|scaling|pesage|shaping|faconnage|detaillage|subject|sujet|author|auteur|category|categorie|keywords|mots cles|published|publie le|posted on|poste le|loss|loss in oven|loss in the oven|oven loss|baking loss|bake loss|perte|perte au four|perte a la cuisson',
   // How large it is, before the weight of all its flour or dough: `Base 25 kg de farine`.
   sizeStarts:
     'base|based on|on the base of|base de|sur la base de|sur une base de|batch|batch of|batch size|per batch|basis|formula on|formula for|formule pour',
@@ -93,7 +93,7 @@ export const kitchen = sets({
   definite: 'the your our my this that these those du des le la les l votre notre ce cette',
   // Words before an amount that limit it, and parts of what is counted: they go into the note.
   leads:
-    'yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp je and et jus zeste zestes ecorce of d l le la the finely grated',
+    'evtl ggf eventuell eventuellement perhaps maybe yolk yolks white whites blanc blancs jaune jaunes at least most up to no more less than extra another optional au moins plus de jusqu a zest zests juice from peel rind pulp je and et jus zeste zestes ecorce of d l le la the finely grated',
   // What else an ingredient without an amount may be.
   asWished:
     'taste optional facultatif facultative gout needed required kneading necessaire besoin volonte choix',
@@ -111,7 +111,7 @@ export const kitchen = sets({
   soaked: 'trempes trempees trempe trempee',
   // `all but 30 g`: what is left of it.
   but: 'but except minus less sauf moins',
-  all: 'all tout toute tous toutes',
+  all: 'all tout toute tous toutes totalite integralite',
   // What a line calls a stage that stands before it.
   above: 'above ci-dessus dessus oben earlier precede',
   // What is descriptive about a per cent: `100 % hydration`, `12 % protein`.
@@ -137,12 +137,15 @@ export const kitchen = sets({
   // What a name does not end with.
   nameEnds: 'de of et and du d with a x',
   // What is more of the ingredient before, and names none.
-  more: 'more extra some besides additional again encore davantage',
+  more: 'more extra some besides additional again encore davantage then up to at most least',
   // What joins an amount to the one before it.
   joins: 'and et + & with avec plus puis then',
+  // What dough lies in.
+  vessels:
+    'tin tins pan pans dish dishes mould moulds mold molds moule moules plat tray trays sheet sheets bowl bowls banneton bannetons basket baskets pot oven casserole form kastenform',
   // Besides those of remarks, words that end what a sentence says of an ingredient.
   clauseEnds:
-    'and et then puis into onto in on dans sur to until jusqu with avec over through together using is are was were goes go while so but mais every each chaque slowly gradually gently well again ensemble bien au aux alors',
+    'and et then puis into onto in on dans sur to until jusqu with avec over through together using is are was were has have had will would should can could must matters goes go while so but mais every each chaque slowly gradually gently well again ensemble bien au aux alors',
   // `soaked in 50 ml rum`, `trempés dans 5 cl de rhum`.
   beforeStuff: 'in with into over dans avec de a',
 })

@@ -83,7 +83,10 @@ export function nameOf(words: readonly Token[], larder: Larder): NameRead {
   const [tokens, hydration] = withoutHydration(bare(words).slice(0, mostWords))
   const [whole, warm] = without(tokens, kitchen.temperatures)
   const [stateless, states] = without(whole, kitchen.states)
-  const readings = [[whole, []], [stateless, states], without(whole, statesAndKinds)] as const
+  // `active dry yeast dissolved`
+  const last = whole.findLastIndex(t => !isOneOf(kitchen.states, t))
+  const behind = [whole.slice(0, last + 1), whole.slice(last + 1).map(t => t.text)] as const
+  const readings = [[whole, []], behind, [stateless, states], without(whole, statesAndKinds)] as const
   for (const [kept, taken] of readings) {
     const ingredient = kept.length > 0 ? larderName(larder, joined(kept)) : undefined
     if (ingredient) return { ingredient, known: true, notes: [...hydration, ...warm, taken.join(' ')] }

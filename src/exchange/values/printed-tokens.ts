@@ -51,6 +51,10 @@ const short: ReadonlyMap<string, string> = new Map(
     'a.p.': 'all-purpose flour',
     med: 'medium',
     'med.': 'medium',
+    lg: 'large',
+    lge: 'large',
+    'lg.': 'large',
+    'sm.': 'small',
     inst: 'instant',
     'inst.': 'instant',
     'veg.': 'vegetable',
@@ -87,6 +91,18 @@ function inFull(tokens: readonly Token[], at: number): { words: string[]; to: nu
   return { words: isThere ? words.slice(0, -1) : words, to }
 }
 
+/** Before a quart as English kitchens have it; `un quart` is a quarter. */
+const beforeQuart = new Set(['a', 'one', 'two', 'three', 'four', 'six', 'eight'])
+/** `a quart of milk`, `half a yeast-cake`: a word that is a measure in English, or holds one. */
+function asMeasure(token: Token, before: Token | undefined): readonly Token[] {
+  if (/^yeast-cakes?$/.test(token.key)) return tokensFor(['cake', 'of', 'yeast'], token, token.end)
+  const [, many, s] = /^(one-|three-)?fourth(s?)$/.exec(token.key) ?? []
+  if (s !== undefined)
+    return tokensFor([...(many ? [many.slice(0, -1)] : []), `quarter${s}`], token, token.end)
+  const isQuart = /^quarts?$/.test(token.key) && beforeQuart.has(before?.low ?? '')
+  return [isQuart ? { ...token, low: 'qt', key: 'qt' } : token]
+}
+
 /** Words in the place of what was written short; the first of them has its place in the row. */
 const tokensFor = (words: readonly string[], { at, gap, wide }: Token, end: number): Token[] =>
   words.map((text, i) => ({
@@ -112,6 +128,7 @@ export function printedTokens(text: string): Token[] {
       printed.push(...tokensFor(full.words, token, tokens[full.to - 1]!.end))
       i = full.to - 1
     } else if (isPlural(i)) i += 2
+    else if (token.kind === 'word') printed.push(...asMeasure(token, tokens[i - 1]))
     else if (token.kind !== 'mark') printed.push(...(parted(tokens, i) ?? [token]))
     else if (!footnotes.test(token.text)) printed.push(token)
   }

@@ -10,7 +10,7 @@ const words: Readonly<Record<StageKind, string>> = {
     'trempe trempee trempes trempees soaker tangzhong yudane scald porridge gruel roux trempage trempis empois mash mush soaked scalded autolyse autolysis',
   dough: 'dough impasto detrempe pate mix petrissee petrissage pate-finale final-dough batter',
   other:
-    'topping filling glaze glacage dorure garniture finition finishing crust wash icing frosting syrup sirop streusel crumble decoration decor tourage coating bath bassinage seeds fruit add-ins inclusions fullung belag guss bestreichen bestreuen',
+    'topping filling glaze glacage dorure garniture finition finish finishing crust wash icing frosting syrup sirop streusel crumble decoration decor tourage coating bath bassinage seeds fruit add-ins inclusions fullung belag guss bestreichen bestreuen',
 }
 const kinds: ReadonlyMap<string, StageKind> = new Map(
   (Object.keys(words) as StageKind[]).flatMap(kind =>

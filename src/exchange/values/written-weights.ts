@@ -44,3 +44,32 @@ export function sumOf(values: readonly (number | undefined)[]): number | undefin
 /** Whether a difference is no more than this, as far as binary fractions tell. */
 export const isWithin = (difference: number, most: number): boolean =>
   Math.abs(difference) <= most * (1 + 1e-9) + 1e-9
+
+const units = {
+  g: 'g|gr|grams?|grammes?|gramm',
+  kg: 'kg|kilos?|kilograms?|kilogrammes?|kilogramm',
+  oz: 'oz|ounces?|onces?',
+  lb: 'lbs?|pounds?',
+} as const
+/** A weight that a text says its bare numbers are of. */
+export type SaidUnit = keyof typeof units
+const anyUnit = Object.values(units).join('|')
+const unitWords = Object.entries(units).map(
+  ([unit, words]) => [unit as SaidUnit, new RegExp(`^(?:${words})$`, 'i')] as const,
+)
+
+/** The weight a word is, if it is one. */
+export const unitWord = (word: string): SaidUnit | undefined =>
+  unitWords.find(([, words]) => words.test(word))?.[0]
+
+/** `all in grams`, `weights are grams`, `tout en g`. */
+const inWords = new RegExp(
+  `(?<!\\p{L})(?:all|everything|weights?|amounts?|quantities|measures|tout|toutes|poids|quantités)(?: (?:weights?|amounts?|quantities|is|are|est|sont))?(?: (?:in|en))? (${anyUnit})(?![\\p{L}’'])`,
+  'iu',
+)
+/** `Ingredients (g)`, `Mill white (in kg)`. */
+const inBrackets = new RegExp(`\\((?:in |en |all |all in |tout en )?(${anyUnit})\\)\\s*:?\\s*$`, 'iu')
+
+/** The unit that a row of text says bare numbers have. */
+export const unitSaid = (text: string): SaidUnit | undefined =>
+  unitWord((inWords.exec(text) ?? inBrackets.exec(text))?.[1] ?? '')
