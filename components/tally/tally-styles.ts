@@ -54,6 +54,17 @@ export const tallyStyles = css`
     max-width: 96px;
     text-align: right;
   }
+  /* What a number is typed in, with the line that gives, is wider than the number. */
+  .lead:has(.listed tb-hold) {
+    grid-template-columns: minmax(0, 1fr);
+  }
+  .listed:has(tb-hold) {
+    grid-column: 1;
+    grid-row: auto;
+    max-width: none;
+    margin-top: 8px;
+    text-align: left;
+  }
   .listed dd + dt {
     margin-top: 8px;
   }
@@ -63,7 +74,7 @@ export const tallyStyles = css`
   .pair .reading {
     display: grid;
     grid-row: span 3;
-    grid-template-rows: subgrid;
+    grid-template: subgrid / minmax(0, 1fr);
     padding: 12px 0 8px;
     border-top: 1px solid var(--rule);
   }
@@ -123,6 +134,12 @@ export const tallyStyles = css`
   .listed .value {
     flex-direction: column;
     align-items: flex-end;
+  }
+  .listed:has(tb-hold) .value {
+    align-items: flex-start;
+  }
+  .listed .value:has(tb-hold) {
+    display: block;
   }
   .listed .how,
   .listed .hold {

@@ -161,6 +161,7 @@ describe('Holds in the grid', () => {
     nearest!.focus()
     await press('Enter')
     await waitUntil(() => holds() === 'trueHydration 0.0857', 'it is held there')
+    await waitUntil(() => focusIn(desk.grid) === 'Water / ingredient', 'the focus is on its line')
   })
 
   it('copies and pastes a share of the whole dough as typed', async () => {

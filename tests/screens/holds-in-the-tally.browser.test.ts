@@ -9,6 +9,7 @@ import { holdReading } from '../../src/dough/edits/edits'
 import type { FormulaSheet } from '../../src/dough/formula-sheet'
 import { openFormula } from '../../src/dough/formula-sheet'
 import { deepEqual, equal, match, near, ok, waitUntil } from '../assert'
+import { formulaOf } from '../dough/notation'
 import { press, type } from '../keys'
 import { itOnce } from '../once'
 import { millWheat, straightDough } from './breads'
@@ -66,6 +67,30 @@ describe('A hold on a reading', () => {
   before(dressPage)
   beforeEach(() => setViewport({ width: 1440, height: 900 }))
   afterEach(() => tally.remove())
+
+  itOnce('stays within a narrow tally, whatever reading it is on', async () => {
+    await show(
+      formulaOf(
+        'Soaker:\nLinseed = 100 g\nWater = 150 g\n\nFinal dough:\nBread flour = 1000 g\nWholemeal spelt and emmer of the upper mill = 100 g\nWater = 760 g\nSalt = 20 g\nSoaker = 250 g',
+      ),
+    )
+    tally.style.width = '254px' // beside the sheet of a laptop
+    const readings = [...root().querySelectorAll<HTMLElement>('[data-hold]')].map(b => b.dataset.hold!)
+    for (const name of ['hydrationWithoutSoakers', 'listedHydration']) ok(readings.includes(name), name)
+    for (const name of readings) {
+      root().querySelector<HTMLElement>(`[data-hold="${name}"]`)!.click()
+      const open = await waitUntil(form, `${name} can be held`)
+      await settled()
+      for (const part of open.shadowRoot!.querySelectorAll('input, select, button, p')) {
+        const { left, right } = part.getBoundingClientRect()
+        const edges = tally.getBoundingClientRect()
+        ok(left >= edges.left - 4 && right <= edges.right + 1, `${name}: ${left}–${right} in ${edges.right}`)
+      }
+      inForm<HTMLElement>('input').focus()
+      await press('Escape')
+      await waitUntil(() => !form(), 'it is closed')
+    }
+  })
 
   it('opens with the reading as it is shown and the natural line, ready to be typed over', async () => {
     await show(millWheat())

@@ -50,10 +50,10 @@ export class TbOffers extends LitElement {
   #take({ edit }: Offer): void {
     const grid = this.#grid
     const { key, stage } = this.row
-    const place = { formula: grid.sheet.formula.id, stage, line: key, column: 'ingredient' }
+    const place = { formula: grid.sheet.formula.id, stage, line: key, column: 'ingredient' } as const
     const refusal = askEdit(grid, edit, place)
     if (refusal) say(grid, refusal)
-    grid.focus() // the button may be gone
+    grid.goTo(place) // the button may be gone
   }
 }
 customElements.define('tb-offers', TbOffers)

@@ -6,6 +6,7 @@ export interface GridElement extends HTMLElement, Given {
   requestUpdate(): void
   /** Renders at once: within a tap, or a phone does not bring up its keyboard. */
   renderNow(): void
+  goTo(place: { readonly line: string; readonly column: 'ingredient' }): void
 }
 
 /**
