@@ -181,3 +181,11 @@ export function settle(
     notes,
   }
 }
+
+/** What nobody takes by the cup. */
+export const bySpoons =
+  /(?<!\p{L})(?:sel|levure|poudre|bicarbonate|cannelle|vanille|muscade|gingembre|anis|cumin|malt)(?!\p{L})/iu
+export const inCups = (quantity: Portion): Portion => {
+  const [{ number }] = quantity.terms
+  return { ...quantity, terms: [{ number, unit: { kind: 'unit', unit: 'cup' } }] }
+}

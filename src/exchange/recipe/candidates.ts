@@ -6,11 +6,13 @@ import type { Kind } from '../steps/recipe-method.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { kindOfWord, namesBread } from '../values/stage-kinds.js'
 import {
+  endsWithNumber,
   footnotesOf,
   isAside,
   isCorrection,
   isFact,
   isInWords,
+  isList,
   isOrder,
   isShortName,
   isWished,
@@ -108,14 +110,6 @@ function isIngredient({ known, ingredient }: Found): boolean {
     return kind !== undefined && kind !== 'starter'
   })
 }
-
-/** Does a row give an amount, and no order? */
-const isList = (row: Row | undefined): boolean =>
-  row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')
-
-/** Does a row end with a number: `Water ..... 250`? */
-const endsWithNumber = ({ quantities, tokens, words }: Row): boolean =>
-  quantities.some(q => q.from > 0 && q.to === tokens.length) && words.length <= 6
 
 /** What speaks for a heading and for no title. */
 const ofHeadings = new Set<Evidence>(['opens as a heading', 'names a kind of stage', 'below a blank row'])

@@ -228,3 +228,11 @@ export function footnotesOf(rows: readonly Row[]): ReadonlySet<Row> {
     rows.some(row => !starred.includes(row) && /[\p{L}\d)][*†‡](?=[\s,.;]|$)/u.test(row.text) && !row.marked)
   return new Set(isMeant ? starred : [])
 }
+
+/** Does a row end with a number: `Water ..... 250`? */
+export const endsWithNumber = ({ quantities, tokens, words }: Row): boolean =>
+  quantities.some(q => q.from > 0 && q.to === tokens.length) && words.length <= 6
+
+/** Does a row give an amount, and no order? */
+export const isList = (row: Row | undefined): boolean =>
+  row?.quantities.some(q => q.terms[0].unit) === true && !kitchen.verbs.has(row.words[0]?.key ?? '')

@@ -8,7 +8,7 @@ import { type Token, tokensOf } from '../../dough/lexicon/text-tokens.js'
 import { kitchen } from '../values/kitchen-words.js'
 import { bare, isState, nameOf, nearerName, noteStart, purposeIn } from '../values/line-names.js'
 import { kindOfWord } from '../values/stage-kinds.js'
-import { settle } from './amount.js'
+import { bySpoons, inCups, settle } from './amount.js'
 import type { StageHeading } from './headings.js'
 import { closingOf, isOpening, type Row, textOf } from './recipe-row.js'
 import type { LineReason } from './words.js'
@@ -79,14 +79,6 @@ export function isAmount(row: Row, quantity: Portion, from: number, to: number):
   while (end < to && end <= last && !isOpening(tokens[end]) && tokens[end]!.text !== ',') end++
   // `Eggs: 3 large`
   return end <= last && isState(tokens.slice(quantity.to, end), true)
-}
-
-/** What nobody takes by the cup. */
-const bySpoons =
-  /(?<!\p{L})(?:sel|levure|poudre|bicarbonate|cannelle|vanille|muscade|gingembre|anis|cumin|malt)(?!\p{L})/iu
-const inCups = (quantity: Portion): Portion => {
-  const [{ number }] = quantity.terms
-  return { ...quantity, terms: [{ number, unit: { kind: 'unit', unit: 'cup' } }] }
 }
 
 /** One segment of a row, which is taken apart: what, how much, and what else is said. */
