@@ -3,14 +3,9 @@ import { test } from 'node:test'
 import { arrive } from '../../src/exchange/arriving/arrive.js'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { text } from './notation.js'
+import { dough, list, stagesShown, type TextCase } from './texts-and-stages.js'
 
-/** A text with what stands beside the recipe, and its stages with their lines. */
-type Case = readonly [what: string, recipe: string, ...stages: string[]]
-
-const dough = 'Bread flour 500 g, Water 340 g, Salt 10 g'
-const list = '500 g bread flour\n340 g water\n10 g salt'
-
-const cases: readonly Case[] = [
+const cases: readonly TextCase[] = [
   [
     'what is needed to work with is no dough, where the ingredients have a heading of their own',
     `What you'll need\n- a 5 quart pot\n- a scale\n- 2 baskets, 9 inch\n\nIngredients\n${list}`,
@@ -54,7 +49,7 @@ const cases: readonly Case[] = [
     'Ovens of the Hill - base 10 kg de farine',
     'My everyday 68% loaf, happy with it at last',
     'Hi Anna,',
-  ].flatMap((row): Case[] => [
+  ].flatMap((row): TextCase[] => [
     [`“${row}” over a list is no line`, `Loaf\n\n${row}\n\n${list}`, `Final dough: ${dough}`],
     [`“${row}” below a list is no line`, `Loaf\n\n${list}\n\n${row}`, `Final dough: ${dough}`],
   ]),
@@ -190,12 +185,7 @@ const cases: readonly Case[] = [
 for (const [what, recipe, ...stages] of cases)
   test(what, () => {
     const { formula, lines, rest } = readRecipe(recipe)
-    assert.deepEqual(
-      formula.stages.map(
-        ({ name, lines }) => `${name}: ${lines.map(l => `${l.ingredient} ${l.amount}`.trim()).join(', ')}`,
-      ),
-      stages,
-    )
+    assert.deepEqual(stagesShown(formula), stages)
     const rows = [...new Set([...lines, ...rest].map(({ row }) => row))]
     assert.deepEqual(
       rows.sort((a, b) => a - b),

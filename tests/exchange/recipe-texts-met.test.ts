@@ -2,11 +2,9 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { readRecipe } from '../../src/exchange/recipe/index.js'
 import { text } from './notation.js'
+import { stagesShown, type TextCase } from './texts-and-stages.js'
 
-/** A text as kitchens write it, and its stages with their lines. */
-type Case = readonly [what: string, recipe: string, ...stages: string[]]
-
-const cases: readonly Case[] = [
+const cases: readonly TextCase[] = [
   [
     'a stage is taken under another of its names where the weight is its own',
     text`
@@ -328,12 +326,7 @@ const cases: readonly Case[] = [
 for (const [what, recipe, ...stages] of cases)
   test(what, () => {
     const { formula } = readRecipe(recipe)
-    assert.deepEqual(
-      formula.stages.map(
-        ({ name, lines }) => `${name}: ${lines.map(l => `${l.ingredient} ${l.amount}`.trim()).join(', ')}`,
-      ),
-      stages,
-    )
+    assert.deepEqual(stagesShown(formula), stages)
   })
 
 test('what no line takes goes into the dough, and the line that was added says so', () => {

@@ -2,14 +2,9 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { arrive } from '../../src/exchange/arriving/arrive.js'
 import { text } from './notation.js'
+import { dough, list, type TextCase, testArrivals } from './texts-and-stages.js'
 
-/** A text, and its stages with their lines. */
-type Case = readonly [what: string, recipe: string, ...stages: string[]]
-
-const dough = 'Bread flour 500 g, Water 340 g, Salt 10 g'
-const list = '500 g bread flour\n340 g water\n10 g salt'
-
-const cases: readonly Case[] = [
+const cases: readonly TextCase[] = [
   [
     'of a stage that is counted some may be kept, with a word on what for',
     text`
@@ -25,8 +20,8 @@ const cases: readonly Case[] = [
     300 g rye flour
     200 g water
     8 g salt`,
-    'Stage 1: Rye flour 100 g, Water 100 g, Rye starter 20 g',
-    'Stage 2: Stage 1 200 g, Rye flour 300 g, Water 200 g, Salt 8 g',
+    'Stage 1: rye flour 100 g, Water 100 g, Rye starter 20 g',
+    'Stage 2: Stage 1 200 g, rye flour 300 g, Water 200 g, Salt 8 g',
   ],
   [
     'steps with their numbers on rows of their own repeat amounts of a list in two rows each',
@@ -47,7 +42,7 @@ const cases: readonly Case[] = [
     `Final dough: ${dough}`,
   ],
   ...['All weights in grams.', '(all g)', 'Ingredients (g)', 'Ingredient\tGrams\t%'].map(
-    (said): Case => [
+    (said): TextCase => [
       `under “${said}” a bare number is of grams`,
       `Mill rye\n\n${said}\nRye flour 200\nRye culture 20\nWater 160`,
       'Final dough: Rye flour 200 g, Rye culture 20 g, Water 160 g',
@@ -64,7 +59,7 @@ const cases: readonly Case[] = [
     `Final dough: ${dough}`,
   ],
   ...['1:2:2 – ', '1:5 - '].map(
-    (ratio): Case => [
+    (ratio): TextCase => [
       `“${ratio}” before an amount is a ratio`,
       `Mill loaf\n\nLevain\n${ratio}20 g starter\n40 g bread flour\n40 g water\n\nDough\n${list}\nall of the levain`,
       'Levain: Starter 20 g, Bread flour 40 g, Water 40 g',
@@ -81,11 +76,18 @@ const cases: readonly Case[] = [
     Salt: 10 g`,
     `Final dough: ${dough}`,
   ],
-  ...['Finish', 'To finish', 'For finishing', 'Finishing'].map(
-    (heading): Case => [
+  ...(
+    [
+      ['Finish', 'Finish'],
+      ['To finish', 'To finish'],
+      ['For finishing', 'Finishing'],
+      ['Finishing', 'Finishing'],
+    ] as const
+  ).map(
+    ([heading, name]): TextCase => [
       `“${heading}” is a heading over lines`,
       `Mill buns\n\nDough\n${list}\n\n${heading}\n60 g butter, melted\n40 g sugar\n\nKnead, rest, shape and bake.`,
-      `${heading.replace('For ', '')}: Butter 60 g, Sugar 40 g`,
+      `${name}: Butter 60 g, Sugar 40 g`,
       `Dough: ${dough}`,
     ],
   ),
@@ -107,12 +109,12 @@ const cases: readonly Case[] = [
   [
     'old measures and pieces nobody can weigh are asked for, and not lost',
     'Mill rusks\n\n500 g bread flour\nhalf a yeast-cake\na gill of milk\n1 vanilla pod\ntwo tea-cups of sugar',
-    'Final dough: Bread flour 500 g, yeast , Milk , vanilla pod 1 each, Sugar ',
+    'Final dough: Bread flour 500 g, yeast, Milk, vanilla pod 1 each, Sugar',
   ],
   [
     'as much as is needed is asked for',
     'Rub 60 g of butter into 500 g of bread flour and wet it with as much milk as will make a soft dough.',
-    'Final dough: Butter 60 g, Bread flour 500 g, Milk ',
+    'Final dough: Butter 60 g, Bread flour 500 g, Milk',
   ],
   [
     'what goes on the bread may first be met in the method',
@@ -145,7 +147,7 @@ const cases: readonly Case[] = [
   [
     'a stage named with its article stands by itself before amounts',
     'Mill rye\n\nsour: 80 g rye flour, 80 g water\ndough: the sour, 300 g bread flour, 200 g water, 8 g salt, tsp caraway',
-    'Sour: Rye flour 80 g, Water 80 g',
+    'Sour: rye flour 80 g, Water 80 g',
     'Dough: Sour 160 g, Bread flour 300 g, Water 200 g, Salt 8 g, Caraway 1 tsp',
   ],
   [
@@ -154,7 +156,7 @@ const cases: readonly Case[] = [
     'Final dough: Bread flour 1 lb, Salt 2 tsp, Water 10 oz',
   ],
   ...['Balls at 280 g', 'Rolls @ 90 g'].map(
-    (row): Case => [`“${row}” is no line`, `Mill rounds\n\n${list}\n${row}`, `Final dough: ${dough}`],
+    (row): TextCase => [`“${row}” is no line`, `Mill rounds\n\n${list}\n${row}`, `Final dough: ${dough}`],
   ),
   [
     'stages may be counted in French',
@@ -165,7 +167,7 @@ const cases: readonly Case[] = [
   [
     'what is for the top stands in a list of its own',
     `Mill flat bread\n\nDough\n${list}\n\nTo top: flaky salt, 3 tbsp olive oil, 100 g walnuts`,
-    'To top: Salt , Olive oil 3 tbsp, Walnuts 100 g',
+    'To top: Salt, Olive oil 3 tbsp, Walnuts 100 g',
     `Dough: ${dough}`,
   ],
   [
@@ -187,17 +189,17 @@ const cases: readonly Case[] = [
   [
     'what is written short, pinches behind names, tips of yeast, and a state behind a yeast',
     'Mill rolls\n\n3 cups bread flour\n2 lg. eggs\nsugar pinch\n1 tbsp active dry yeast dissolved\nune pointe de levure',
-    'Final dough: Bread flour 3 cup, Large egg 2 each, Sugar 0.3 g, Active dry yeast 1 tbsp, levure ',
+    'Final dough: Bread flour 3 cup, Large egg 2 each, Sugar 0.3 g, Active dry yeast 1 tbsp, levure',
   ],
   [
     'what is for use without an amount ends a list',
     `${list.replaceAll('\n', ', ')}, semolina for dusting`,
-    `Final dough: ${dough}, Semolina `,
+    `Final dough: ${dough}, Semolina`,
   ],
   [
     'what goes on a bread may have no amounts',
     `Mill rounds\n\nDough\n${list}\n\nTopping: sesame seeds, poppy seeds`,
-    'Topping: Sesame seeds , Poppy seeds ',
+    'Topping: Sesame seeds, Poppy seeds',
     `Dough: ${dough}`,
   ],
   [
@@ -206,7 +208,7 @@ const cases: readonly Case[] = [
     'Final dough: Bread flour 25 kg, Water 17.5 kg, Salt 0.5 kg',
   ],
   ...['\tkg', 'Mill white (kg)', 'Mill white\tkg', 'all weights in kg'].map(
-    (said): Case => [
+    (said): TextCase => [
       `“${said}” over numbers is their unit`,
       `${said}\nBread flour\t25\nWater\t17.5\nSalt\t0.5`,
       'Final dough: Bread flour 25 kg, Water 17.5 kg, Salt 0.5 kg',
@@ -218,7 +220,7 @@ const cases: readonly Case[] = [
     'Final dough: Bread flour 25.0 kg, Water 17.5 kg, Salt 0.5 kg',
   ],
   ...['Total: 860 g → 2 × 430 g', 'temp - 450'].map(
-    (row): Case => [
+    (row): TextCase => [
       `“${row}” below a list is no line`,
       `Mill loaf\n\n${list}\n${row}`,
       `Final dough: ${dough}`,
@@ -237,16 +239,7 @@ const cases: readonly Case[] = [
   ],
 ]
 
-for (const [what, recipe, ...stages] of cases)
-  test(what, () => {
-    const [formula] = arrive(recipe).formulas
-    assert.deepEqual(
-      formula!.stages.map(({ name, lines }) =>
-        `${name}: ${lines.map(({ ingredient, amount }) => `${ingredient} ${amount}`).join(', ')}`.toLowerCase(),
-      ),
-      stages.map(said => said.toLowerCase()),
-    )
-  })
+testArrivals(cases)
 
 test('of a table that lies across each row may be a bread', () => {
   const { formulas } = arrive(
