@@ -2,7 +2,7 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { finalDoughOf } from '../../src/dough/document/formula.js'
 import { larderOf } from '../../src/dough/document/larder.js'
-import { unconfirmedNote } from '../../src/dough/document/words.js'
+import { confirmedNote, isUnconfirmed, unconfirmedNote } from '../../src/dough/document/words.js'
 import { applyChanges, emptyWorkbook } from '../../src/dough/document/workbook.js'
 import { enterAmount, enterIngredient } from '../../src/dough/edits/line-edits.js'
 import { openFormula } from '../../src/dough/formula-sheet.js'
@@ -117,7 +117,7 @@ test('letters are counted as the definition has them, seed 41', () => {
   }
 })
 
-test('a line that was guessed is offered to be right; so it is, or with another amount or name, no longer marked', () => {
+test('a line that was guessed is offered to be right; so it is, or with another amount, no longer marked', () => {
   const bare = formulaOf('Final dough:\nBread flour = 100%\nWater = 65%\nSalt = 2%')
   const final = finalDoughOf(bare)
   const water = { ...final.lines[1]!, note: unconfirmedNote('cold', '630–670 g of cold water') }
@@ -134,13 +134,28 @@ test('a line that was guessed is offered to be right; so it is, or with another 
   const workbook = { ...emptyWorkbook, formulas: [formula] }
   const at = { formula: formula.id, stage: final.id, line: water.id }
   const [right] = remarks.flatMap(remark => offersFor(sheet, remark))
-  assert.equal(right!.label, 'It is right')
-  for (const edit of [
-    right!.edit(workbook)!,
-    enterAmount(workbook, at, 'percent', '66'),
-    enterIngredient(workbook, at, 'Whole milk'),
-  ]) {
+  assert.equal(right!.label, 'The line is right')
+  for (const edit of [right!.edit(workbook)!, enterAmount(workbook, at, 'percent', '66')]) {
     const [changed] = applyChanges(workbook, edit.changes).workbook.formulas
     assert.equal(finalDoughOf(changed!).lines[1]!.note, 'cold')
+  }
+  const renamed = applyChanges(workbook, enterIngredient(workbook, at, 'Whole milk').changes)
+  assert.equal(finalDoughOf(renamed.workbook.formulas[0]!).lines[1]!.note, water.note)
+})
+
+test('of a note only the mark goes when its line is confirmed, and what is no mark is none', () => {
+  for (const [own, source] of [
+    ['', ''],
+    ['cold', 'about “two” cups of water'],
+    ['as written.', '500 g'],
+  ] as const) {
+    const marked = unconfirmedNote(own, source)
+    assert.ok(isUnconfirmed(marked), marked)
+    assert.equal(confirmedNote(marked), own.replace(/\.$/, ''))
+    assert.equal(confirmedNote(`${marked}, less in winter`), `${own.replace(/\.$/, '')}, less in winter`)
+  }
+  for (const note of ['', 'cold', 'Not confirmed: ask the mill', 'read from “500 g”']) {
+    assert.ok(!isUnconfirmed(note), note)
+    assert.equal(confirmedNote(note), note)
   }
 })

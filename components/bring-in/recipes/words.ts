@@ -8,7 +8,7 @@ export const stateWords = {
   needs: (count: number): string =>
     `${counted(count, 'line')} still ${count === 1 ? 'needs' : 'need'} an amount.`,
   needsHow: 'Type it, or leave the line out.',
-  otherwise: 'A line added without that keeps its text in the formula’s note.',
+  otherwise: 'A line added without that says so in its note.',
   allIsRight: 'All of it is right',
 } as const
 

@@ -73,20 +73,23 @@ export function measured(value: number | undefined, dimension: Dimension): strin
   return dimension === 'weight' ? grams(value) : plainNumber(value)
 }
 
-const unconfirmed = 'Not confirmed: ' // notes are read again: it is the same in every language
+// Notes are read again: these are the same in every language.
+const notConfirmed = 'Not confirmed: '
+const byNoLine = 'added, as no line took it'
+const mark = new RegExp(`(?:\\. )?${notConfirmed}(?:read from “[^”]*”|${byNoLine})`)
 const longest = 120 // signs of what is quoted in a note
 
 /** The note of a line that was guessed, and by nobody confirmed, with what it was read from; '' for what no row says. */
 export function unconfirmedNote(note: string, source: string): string {
-  const text = source.trim().replace(/\s+/g, ' ')
+  const text = source.trim().replace(/\s+/g, ' ').replace(/[“”]/g, '"')
   const quoted = text.length > longest ? `${text.slice(0, longest)}…` : text
-  const mark = `${unconfirmed}${quoted ? `read from “${quoted}”` : 'added, as no line took it'}`
-  return note ? `${note.replace(/[.;]$/, '')}. ${mark}` : mark
+  const said = `${notConfirmed}${quoted ? `read from “${quoted}”` : byNoLine}`
+  return note ? `${note.replace(/[.;]$/, '')}. ${said}` : said
 }
 
 /** Whether the note of a line says that nobody has confirmed it. */
-export const isUnconfirmed = (note: string): boolean => note.includes(unconfirmed)
+export const isUnconfirmed = (note: string): boolean => note.includes(notConfirmed) && mark.test(note)
 
 /** The note of a line that is confirmed, with all else that it says. */
 export const confirmedNote = (note: string): string =>
-  isUnconfirmed(note) ? note.slice(0, note.indexOf(unconfirmed)).replace(/\. $/, '') : note
+  isUnconfirmed(note) ? note.replace(mark, '').replace(/^[\s.;]+/, '') : note

@@ -74,7 +74,7 @@ function enterWholeDough(workbook: Workbook, at: LineAt, typed: string, decimal:
 }
 
 /**
- * Names what a line is of, which confirms it: a larder ingredient or a stage of the formula. Throws Refusal, spelling the
+ * Names what a line is of: a larder ingredient or a stage of the formula. Throws Refusal, spelling the
  * path, when the stage would be made of itself.
  */
 export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: string): Transaction {
@@ -85,7 +85,7 @@ export function enterIngredient(workbook: Workbook, at: LineAt, ingredient: stri
   if (path) refuse({ code: 'stageOfItself', path })
   const stage = stageIn(workbook, at)
   const alone = stage.lines.filter(l => sameName(l.ingredient, line.ingredient)).length === 1
-  const changes: Change[] = [putLine(at, { ...line, ingredient: name, note: confirmedNote(line.note) })]
+  const changes: Change[] = [putLine(at, { ...line, ingredient: name })]
   if (alone && line.ingredient && name) changes.push(...namesFollow(formula, stage, line, name))
   return withSteps(workbook, at.formula, {
     label: line.ingredient ? labels.ingredient(line.ingredient, name) : labels.add(name),

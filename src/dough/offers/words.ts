@@ -6,7 +6,7 @@ import type { Likeness } from '../larder/known-within.js'
 export const offerWords = {
   takeAs: (amount: string): string =>
     `Take it as ${amount.replace(/\s*%$/, '\u00a0%').replace(' g', '\u00a0g')}`,
-  right: 'It is right',
+  right: 'The line is right',
   means: (name: string): string => `It is ${name}`,
   countAs: ({ like, countsAs }: Likeness): string =>
     `Count it as ${like ? like.name.charAt(0).toLowerCase() + like.name.slice(1) : countsAs.kind}`,
