@@ -66,7 +66,7 @@ const misspelt: readonly (readonly [typed: string, name: string])[] = [
   ['beure', 'Beurre'],
   ['farine T56', ''], // T55 and T65 are other flours
   ['Type 551', ''],
-  ['Rice flour', ''], // two letters of a short word from rye
+  ['Nut flour', ''], // two letters of a short word from oat
   ['Malz', ''], // a word of its own
   ['Watterr', ''], // two letters of seven
   ['Slt', ''], // of three letters nothing

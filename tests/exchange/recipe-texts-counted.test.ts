@@ -19,6 +19,11 @@ const cases: readonly TextCase[] = [
     `Final dough: ${dough}`,
   ],
   [
+    'a row whose figures are all facts is no line, whatever it begins with',
+    `MILL MICHE\nMill miche — total flour 500 g, hydration 68 %, prefermented flour 15 %\n\n${list}`,
+    `Final dough: ${dough}`,
+  ],
+  [
     'a dash behind a heading is as good as a colon',
     text`
     MILL RINGS

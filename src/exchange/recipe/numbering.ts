@@ -4,7 +4,6 @@ import { type Row, rowOf } from './recipe-row.js'
 
 const counted = /^\s*(\d{1,2})(?:[.)]|\s?[-–](?=\s)|(?=\s+\p{Lu}|\s*$))/u
 const fewest = 3 // steps that are counted
-const fewestAlone = 2 // where their numbers stand on rows of their own
 
 /** A row of text; `isStep`: it is one of several that are counted. */
 interface Counted {
@@ -29,8 +28,7 @@ export function withSteps(rows: readonly { readonly at: number; readonly row: Ro
   const numbers = new Set<number>()
   let run: { readonly nth: number; readonly step: number; readonly row: Row }[] = []
   const close = () => {
-    const least = run.every(({ nth, step }) => nth !== step) ? fewestAlone : fewest
-    if (run.length >= least && areSteps(run.map(({ row }) => row)))
+    if (run.length >= fewest && areSteps(run.map(({ row }) => row)))
       for (const { nth, step, row } of run) {
         steps.set(step, row)
         if (step !== nth) numbers.add(nth)
