@@ -3,6 +3,7 @@ import '../../components/tally/tb-hold' // fetched when first wanted; here befor
 import '../../components/working/tb-working'
 import '../../components/page/tb-app'
 import { wish } from '../../components/base/events'
+import { listenToPage } from '../../components/page/page-gestures'
 import type { TbApp } from '../../components/page/tb-app'
 import { finalDoughOf } from '../../src/dough/document/formula'
 import { deepEqual, equal, match, ok, waitUntil } from '../assert'
@@ -214,12 +215,34 @@ describe('Holds and workings on the page', () => {
     await settled()
     await press('Alt+Enter')
     await settled()
+    await waitUntil(() => working()?.shadowRoot?.activeElement, 'it has the focus')
     match(title(), /^Water/)
     cell.focus()
     await press('F2')
     await waitUntil(() => grid.shadowRoot!.activeElement?.matches('input'), 'its field is open')
     await type('7')
     await waitUntil(() => !working(), 'it makes room, though the focus has not left the grid')
+  })
+
+  it('on a phone a field that was gone into before the page hears of it is heard of at once', async () => {
+    await setViewport({ width: 390, height: 844 })
+    const field = document.body.appendChild(document.createElement('input'))
+    const ends = new AbortController()
+    let heard = 0
+    const unheard = () => {}
+    const others = {
+      undo: unheard,
+      redo: unheard,
+      file: unheard,
+      text: unheard,
+      lost: unheard,
+      dragging: unheard,
+    }
+    field.focus()
+    listenToPage({ ...others, typing: () => heard++ }, ends.signal)
+    ends.abort()
+    field.remove()
+    equal(heard, 1)
   })
 
   itOnce('has nothing that axe finds while a working is open and a hold is asked for', async () => {
